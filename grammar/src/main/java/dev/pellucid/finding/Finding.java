@@ -1,0 +1,132 @@
+package dev.pellucid.finding;
+
+import dev.pellucid.text.Span;
+import dev.pellucid.text.TextEdit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * One thing the tool has to say.
+ *
+ * @param headline one line that is enough on its own, without a full stop
+ * @param span what is wrong
+ * @param label what the excerpt says under the marked stretch; may be empty
+ * @param related other places that explain it
+ * @param notes further facts, a line each
+ * @param helps what a person can do, a line each
+ * @param edits the mend as edits, where it is certain
+ */
+public record Finding(
+    Code code,
+    Severity severity,
+    String headline,
+    Span span,
+    String label,
+    List<Related> related,
+    List<String> notes,
+    List<String> helps,
+    List<TextEdit> edits,
+    About about)
+    implements Comparable<Finding> {
+
+  private static final Comparator<Finding> ORDER =
+      Comparator.comparing(Finding::span)
+          .thenComparing(Finding::severity)
+          .thenComparing(Finding::code)
+          .thenComparing(Finding::headline);
+
+  public Finding {
+    if (headline.isEmpty() || headline.endsWith(".") || headline.indexOf('\n') >= 0) {
+      throw new IllegalArgumentException("not a headline: " + headline);
+    }
+    related = List.copyOf(related);
+    notes = List.copyOf(notes);
+    helps = List.copyOf(helps);
+    edits = List.copyOf(edits);
+  }
+
+  public static Finding of(Code code, Severity severity, Span span, String headline) {
+    return new Finding(
+        code,
+        severity,
+        headline,
+        span,
+        "",
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        About.NOTHING);
+  }
+
+  public static Finding error(Code code, Span span, String headline) {
+    return of(code, Severity.ERROR, span, headline);
+  }
+
+  public static Finding warning(Code code, Span span, String headline) {
+    return of(code, Severity.WARNING, span, headline);
+  }
+
+  public static Finding note(Code code, Span span, String headline) {
+    return of(code, Severity.NOTE, span, headline);
+  }
+
+  public Finding labelled(String text) {
+    return new Finding(code, severity, headline, span, text, related, notes, helps, edits, about);
+  }
+
+  public Finding seeing(String text, Span place) {
+    return new Finding(
+        code,
+        severity,
+        headline,
+        span,
+        label,
+        plus(related, new Related(text, place)),
+        notes,
+        helps,
+        edits,
+        about);
+  }
+
+  public Finding noting(String text) {
+    return new Finding(
+        code, severity, headline, span, label, related, plus(notes, text), helps, edits, about);
+  }
+
+  public Finding helping(String text) {
+    return new Finding(
+        code, severity, headline, span, label, related, notes, plus(helps, text), edits, about);
+  }
+
+  public Finding mending(Span place, String replacement) {
+    return new Finding(
+        code,
+        severity,
+        headline,
+        span,
+        label,
+        related,
+        notes,
+        helps,
+        plus(edits, new TextEdit(place, replacement)),
+        about);
+  }
+
+  public Finding about(About what) {
+    return new Finding(code, severity, headline, span, label, related, notes, helps, edits, what);
+  }
+
+  /** By file, place, severity, code, headline: the order in which findings are printed. */
+  @Override
+  public int compareTo(Finding other) {
+    return ORDER.compare(this, other);
+  }
+
+  private static <T> List<T> plus(List<T> list, T more) {
+    List<T> longer = new ArrayList<>(list);
+    longer.add(more);
+    return longer;
+  }
+}

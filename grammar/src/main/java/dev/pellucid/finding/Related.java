@@ -1,0 +1,6 @@
+package dev.pellucid.finding;
+
+import dev.pellucid.text.Span;
+
+/** A second place that explains a finding, with what is to be seen there: "limit written". */
+public record Related(String text, Span span) {}

@@ -1,0 +1,100 @@
+package dev.pellucid.show;
+
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Related;
+import dev.pellucid.text.Position;
+import dev.pellucid.text.Span;
+import java.util.List;
+
+/**
+ * A finding as text:
+ *
+ * <pre>
+ * catfish/CG-36.recipe:13:3: error: crude-protein is 33.1 %, the minimum is 35.0 % [below-minimum]
+ *    13 |   soybean-meal-48             36.00 %
+ *       |   ^^^^^^^^^^^^^^^ supplies 17.2 of the 33.1 points
+ *  note: limit written at limits/catfish-grower.limits:9:3
+ *  help: 6.0 points more soybean-meal-48 in place of wheat-middlings would meet it
+ * </pre>
+ *
+ * <p>The first line has one fixed shape and is enough on its own. The excerpt is cut from the text,
+ * tabs shown as one space. Lines end in {@code \n}.
+ */
+public final class FindingText {
+  private FindingText() {}
+
+  /** All of them in their order, a blank line between. */
+  public static String of(List<Finding> findings) {
+    StringBuilder out = new StringBuilder();
+    for (Finding finding : findings.stream().sorted().toList()) {
+      if (!out.isEmpty()) {
+        out.append('\n');
+      }
+      out.append(of(finding));
+    }
+    return out.toString();
+  }
+
+  public static String of(Finding finding) {
+    StringBuilder out = new StringBuilder(firstLine(finding)).append('\n');
+    excerpt(out, finding);
+    for (Related related : finding.related()) {
+      line(out, "note", related.text() + " at " + related.span().place());
+    }
+    finding.notes().forEach(note -> line(out, "note", note));
+    finding.helps().forEach(help -> line(out, "help", help));
+    return out.toString();
+  }
+
+  /** {@code path:line:column: severity: headline [code]}. */
+  public static String firstLine(Finding finding) {
+    return finding.span().place()
+        + ": "
+        + finding.severity().word()
+        + ": "
+        + finding.headline()
+        + " ["
+        + finding.code()
+        + "]";
+  }
+
+  private static void line(StringBuilder out, String word, String text) {
+    out.append(' ').append(word).append(": ").append(text).append('\n');
+  }
+
+  private static void excerpt(StringBuilder out, Finding finding) {
+    Span span = finding.span();
+    if (span.file().text().isEmpty() || wholeFile(span)) {
+      return;
+    }
+    Position from = span.from();
+    String text = span.file().line(from.line());
+    String number = String.valueOf(from.line());
+    String margin = " ".repeat(Math.max(0, 5 - number.length()));
+    out.append(margin).append(number).append(" | ").append(shown(text).stripTrailing());
+    out.append('\n').append(" ".repeat(5)).append(" | ");
+    int start = Math.min(from.column() - 1, text.length());
+    int end = Math.max(start, Math.min(start + span.end() - span.start(), text.length()));
+    out.append(" ".repeat(width(text, 0, start)));
+    out.append("^".repeat(Math.max(1, width(text, start, end))));
+    if (!finding.label().isEmpty()) {
+      out.append(' ').append(finding.label());
+    }
+    out.append('\n');
+  }
+
+  private static boolean wholeFile(Span span) {
+    return span.start() == 0 && span.end() == 0;
+  }
+
+  private static int width(String text, int start, int end) {
+    return text.codePointCount(start, end);
+  }
+
+  private static String shown(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    text.codePoints()
+        .forEach(c -> out.appendCodePoint(Character.isISOControl(c) || c == 0xFEFF ? ' ' : c));
+    return out.toString();
+  }
+}

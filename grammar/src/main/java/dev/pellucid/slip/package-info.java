@@ -1,0 +1,8 @@
+/**
+ * A line that did not parse to a sentence a person can act on, and where possible the edit that
+ * mends it: one class per slip.
+ */
+@NullMarked
+package dev.pellucid.slip;
+
+import org.jspecify.annotations.NullMarked;

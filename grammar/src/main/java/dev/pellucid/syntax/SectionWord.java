@@ -1,0 +1,31 @@
+package dev.pellucid.syntax;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** The sections of a file, in the order in which we show them. */
+public enum SectionWord {
+  MIX,
+  SUPPLY,
+  CARRIER,
+  COAT,
+  OVERAGE,
+  LIMITS,
+  WAIVERS,
+  PROCESS,
+  LABEL;
+
+  /** As written in a file. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  public static Optional<SectionWord> of(String word) {
+    for (SectionWord section : values()) {
+      if (section.word().equals(word)) {
+        return Optional.of(section);
+      }
+    }
+    return Optional.empty();
+  }
+}
