@@ -1,0 +1,40 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.text.Span;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+
+/**
+ * All the data of a folder, immutable and shared by every recipe.
+ *
+ * @param groups groups of ingredients and where each was declared
+ */
+public record Larder(
+    Settings settings,
+    SortedMap<String, Source> sources,
+    Nutrients nutrients,
+    SortedMap<String, Group> groups,
+    SortedMap<String, Ingredient> ingredients,
+    SortedMap<String, Species> species,
+    Optional<Plant> plant,
+    Practice practice,
+    SortedMap<String, List<Price>> prices) {
+
+  /** A group of ingredients. */
+  public record Group(String name, String title, Span declared) {}
+
+  /** The newest price on a day. */
+  public Optional<Price> price(String ingredient, LocalDate day) {
+    return prices.getOrDefault(ingredient, List.of()).stream()
+        .filter(price -> !price.from().isAfter(day))
+        .max(Comparator.comparing(Price::from));
+  }
+
+  /** Whether any species, or group of species, has this name. */
+  public boolean knowsSpeciesOrGroup(String name) {
+    return species.values().stream().anyMatch(one -> one.is(name));
+  }
+}

@@ -1,0 +1,88 @@
+package dev.pellucid.engine.larder;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * {@code practice/}: what the trade does, as data that a user may change.
+ *
+ * @param bounds by what they bound
+ * @param retention by stability class
+ * @param spreads default coefficient of variation between lots by the name of the nutrient
+ * @param steam saturated steam, by rising temperature; empty where the folder tells none
+ * @param cautions by step word or trait word, sentences for the batch sheet
+ * @param inspection what to look at before anything is weighed
+ */
+public record Practice(
+    Map<BoundOf, PracticeBound> bounds,
+    Map<String, Retention> retention,
+    Map<String, DefaultSpread> spreads,
+    Optional<SteamTable> steam,
+    Map<String, List<String>> cautions,
+    List<String> inspection) {
+  public Practice {
+    bounds = Map.copyOf(bounds);
+    retention = Map.copyOf(retention);
+    spreads = Map.copyOf(spreads);
+    cautions = Map.copyOf(cautions);
+    inspection = List.copyOf(inspection);
+  }
+
+  /** What practice bounds; in files in lower case with hyphens. */
+  public enum BoundOf {
+    /** Moisture of the finished feed, a share. */
+    FINISHED_MOISTURE,
+    /** °C. */
+    CONDITIONING_TEMPERATURE,
+    /** Water added to a mix that no steam heats, as a share of the mix. */
+    WATER_WITHOUT_STEAM,
+    /** °C. */
+    DRYING_TEMPERATURE,
+    /** Hours. */
+    DRYING_TIME,
+    /** Hours. */
+    BLENDING_TIME,
+    /** Screen hole as a share of the die hole. */
+    SCREEN_OF_DIE,
+    /** Starch in the mix of a floating extruded feed, a share. */
+    STARCH_FLOATING,
+    /** Starch in the mix of a sinking extruded feed, a share. */
+    STARCH_SINKING,
+    /** Fat in the mix before the die of a pellet mill, a share. */
+    FAT_BEFORE_PELLETING,
+    /** Fat in the mix before the die of an extruder, a share. */
+    FAT_BEFORE_EXTRUDING,
+    /** Oil by hand per kernel, a share. */
+    OIL_BY_HAND,
+    /** Oil in a drum per kernel, a share. */
+    OIL_IN_DRUM,
+    /** Oil under vacuum per kernel, a share. */
+    OIL_UNDER_VACUUM,
+    /** Hours. */
+    SHELF_LIFE;
+
+    /** As written in a file. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
+
+  /** From {@code low} to {@code high}, in the base of the kind. */
+  public record PracticeBound(double low, double high, String asWritten, Source source) {}
+
+  /** A coefficient of variation, a share. */
+  public record DefaultSpread(double share, Source source) {}
+
+  public Optional<PracticeBound> bound(BoundOf what) {
+    return Optional.ofNullable(bounds.get(what));
+  }
+
+  /** Default spread of a nutrient as a share of its value. */
+  public OptionalDouble spread(String nutrient) {
+    DefaultSpread spread = spreads.get(nutrient);
+    return spread == null ? OptionalDouble.empty() : OptionalDouble.of(spread.share());
+  }
+}

@@ -1,0 +1,37 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.text.Span;
+import java.util.Optional;
+
+/**
+ * Where a figure comes from.
+ *
+ * @param declared the place of its entry in {@code sources.yaml}
+ */
+public record Source(
+    String id,
+    Standing standing,
+    String cite,
+    Optional<String> address,
+    Optional<String> read,
+    Optional<String> licence,
+    Span declared) {
+
+  /** How far a figure can be trusted, the best first. */
+  public enum Standing {
+    PUBLISHED("published"),
+    COMMON_PRACTICE("common-practice"),
+    FROM_MEMORY("from-memory"),
+    INVENTED("invented");
+
+    private final String word;
+
+    Standing(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
+}

@@ -1,0 +1,40 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.text.Span;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One file of {@code species/}.
+ *
+ * @param groups what law and practice call it by: {@code salmonids}, {@code crustaceans}
+ * @param habits {@code floating}, {@code sinking}, {@code slow-sinking}
+ */
+public record Species(
+    String name,
+    String title,
+    Set<String> groups,
+    Set<String> habits,
+    List<Size> sizes,
+    Span declared) {
+  public Species {
+    groups = Set.copyOf(groups);
+    habits = Set.copyOf(habits);
+    sizes = List.copyOf(sizes);
+  }
+
+  /** Which pellet a fish takes: masses in kg, lengths in mm. */
+  public record Size(
+      double lightest,
+      double heaviest,
+      double thinnest,
+      double thickest,
+      String asWritten,
+      Source source,
+      Span place) {}
+
+  /** Whether it is the species, or in the group, of this name. */
+  public boolean is(String nameOrGroup) {
+    return name.equals(nameOrGroup) || groups.contains(nameOrGroup);
+  }
+}
