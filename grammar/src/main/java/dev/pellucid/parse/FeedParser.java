@@ -1,0 +1,41 @@
+package dev.pellucid.parse;
+
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.FeedFile;
+import dev.pellucid.syntax.FileKind;
+import dev.pellucid.text.SourceFile;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The text of one file to its tree and to everything that is wrong with the text.
+ *
+ * <p>The route: {@link LineTokens} cuts the text into tokens and {@link Line} the tokens into
+ * lines; {@link FileReader} takes the lines in turn, sees which section each belongs to, and has
+ * {@link LineReader} match it alone against the rule of that section. A line that fits becomes a
+ * record, made by the class named after its lines; one that does not goes to the slips, which say
+ * what is wrong with it. No line can change how another is read, except a heading.
+ */
+public final class FeedParser {
+  private FeedParser() {}
+
+  /**
+   * Reads one file. There is always a tree; what could not be read is absent from it, and a finding
+   * says so.
+   *
+   * @throws IllegalArgumentException if the name ends in none of {@code .recipe}, {@code .premix}
+   *     and {@code .limits}
+   */
+  public static Parsed parse(SourceFile source) {
+    FileKind kind =
+        FileKind.of(source.fileName())
+            .orElseThrow(() -> new IllegalArgumentException("not one of our files: " + source));
+    Blemishes blemishes = new Blemishes(source);
+    FileReader reader = new FileReader(source, kind, blemishes);
+    FeedFile file = reader.read();
+    List<Finding> findings = new ArrayList<>(blemishes.findings());
+    findings.addAll(reader.findings());
+    findings.sort(null);
+    return new Parsed(file, findings);
+  }
+}

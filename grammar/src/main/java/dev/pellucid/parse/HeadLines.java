@@ -1,0 +1,115 @@
+package dev.pellucid.parse;
+
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.parse.generated.FeedLines.HeadLineContext;
+import dev.pellucid.parse.generated.FeedTokens;
+import dev.pellucid.syntax.FileKind;
+import dev.pellucid.syntax.HeadLine;
+import dev.pellucid.syntax.Word;
+import dev.pellucid.text.Choices;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The lines between the opening line and the first section. */
+final class HeadLines {
+  static final Code HEAD_LINE_TWICE = new Code("head-line-twice");
+  static final Code HEAD_LINE_FOREIGN = new Code("head-line-foreign");
+
+  private static final List<String> STATUSES = List.of("draft", "approved", "retired");
+  private static final List<String> HABITS = List.of("floating", "sinking", "slow-sinking");
+  private static final List<String> WEIGHTS = List.of("weighed", "finished");
+  private static final List<String> PROFILE_KINDS = List.of("need", "practice", "law");
+
+  private final FileKind kind;
+  private final Pieces pieces;
+  private final List<HeadLine> lines = new ArrayList<>();
+  private final Map<String, Span> seen = new HashMap<>();
+
+  HeadLines(FileKind kind, Pieces pieces) {
+    this.kind = kind;
+    this.pieces = pieces;
+  }
+
+  List<HeadLine> lines() {
+    return lines;
+  }
+
+  void add(HeadLineContext context) {
+    int before = pieces.said();
+    Word key = pieces.word(context.key);
+    checkPlace(context.key.getType(), key);
+    HeadLine line = line(context);
+    if (pieces.said() == before) {
+      lines.add(line);
+    }
+  }
+
+  private void checkPlace(int type, Word key) {
+    if (!words(kind).contains(key.text())) {
+      pieces.say(
+          Finding.error(
+                  HEAD_LINE_FOREIGN, key.span(), "a " + kind.word() + " has no line " + key.text())
+              .helping("the head of a " + kind.word() + " has " + Choices.of(words(kind))));
+    } else if (!repeatable(type)) {
+      Span first = seen.putIfAbsent(key.text(), key.span());
+      if (first != null) {
+        pieces.say(
+            Finding.error(HEAD_LINE_TWICE, key.span(), key.text() + " stands twice in the head")
+                .seeing("the first", first)
+                .helping("keep one of the two lines"));
+      }
+    }
+  }
+
+  private boolean repeatable(int type) {
+    return type == FeedTokens.MEETS || (type == FeedTokens.SPECIES && kind == FileKind.PROFILE);
+  }
+
+  /** The head words of a kind of file, in the order in which we show them. */
+  static List<String> words(FileKind kind) {
+    return switch (kind) {
+      case RECIPE -> List.of("status", "species", "fish", "habit", "meets", "batch");
+      case PREMIX -> List.of("dose", "status", "species");
+      case PROFILE -> List.of("species", "fish", "kind", "jurisdiction", "source", "status");
+    };
+  }
+
+  private HeadLine line(HeadLineContext context) {
+    Span span = pieces.span(context);
+    return switch (context.key.getType()) {
+      case FeedTokens.STATUS -> new HeadLine.Status(oneOf("status", STATUSES, context), span);
+      case FeedTokens.SPECIES -> new HeadLine.ForSpecies(pieces.word(context.value), span);
+      case FeedTokens.FISH -> new HeadLine.Fish(pieces.range(context.mass, Expected.FISH), span);
+      case FeedTokens.HABIT -> new HeadLine.Habit(oneOf("habit", HABITS, context), span);
+      case FeedTokens.MEETS -> new HeadLine.Meets(pieces.word(context.value), span);
+      case FeedTokens.BATCH -> batch(context, span);
+      case FeedTokens.DOSE -> new HeadLine.Dose(pieces.amount(context.figure, Expected.DOSE), span);
+      case FeedTokens.KIND -> new HeadLine.ProfileKind(oneOf("kind", PROFILE_KINDS, context), span);
+      case FeedTokens.JURISDICTION -> new HeadLine.Jurisdiction(pieces.word(context.value), span);
+      case FeedTokens.SOURCE -> new HeadLine.FromSource(pieces.word(context.value), span);
+      default -> throw new IllegalStateException("not a head word: " + context.key.getText());
+    };
+  }
+
+  private HeadLine batch(HeadLineContext context, Span span) {
+    Word weight = pieces.word(context.weight);
+    check("the weight of a batch", weight, WEIGHTS);
+    return new HeadLine.Batch(pieces.amount(context.figure, Expected.BATCH), weight, span);
+  }
+
+  private Word oneOf(String key, List<String> choices, HeadLineContext context) {
+    Word word = pieces.word(context.value);
+    check(key, word, choices);
+    return word;
+  }
+
+  private void check(String place, Word word, List<String> choices) {
+    if (!choices.contains(word.text())) {
+      pieces.say(Complaints.unknownWord(place, word, choices));
+    }
+  }
+}

@@ -1,0 +1,218 @@
+package dev.pellucid.parse;
+
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.FileKind;
+import dev.pellucid.syntax.Opening;
+import dev.pellucid.syntax.SectionWord;
+import dev.pellucid.text.Choices;
+import dev.pellucid.text.NearNames;
+import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** The sentences about how a file is built: its opening line, its sections, its indents. */
+final class Structure {
+  private Structure() {}
+
+  static Finding empty(FileKind kind, SourceFile source) {
+    return error("opening-missing", source.beginning(), "the file is empty")
+        .helping("a " + kind.word() + " begins: " + example(kind));
+  }
+
+  static Finding openingMissing(FileKind kind, Span span) {
+    return error(
+            "opening-missing", span, "the file does not begin with its " + kind.word() + " line")
+        .helping("write first, in column 1: " + example(kind));
+  }
+
+  static Finding openingWord(Span span, String word, FileKind kind) {
+    return error("opening-word", span, word + " is not how a file begins")
+        .helping("write " + kind.word())
+        .mending(span, kind.word());
+  }
+
+  static Finding openingTwice(Span span, Span first) {
+    return error("opening-twice", span, "the file begins a second time here")
+        .seeing("it began", first)
+        .helping("put each recipe, premix and profile in a file of its own");
+  }
+
+  /** What is wrong with an opening line that could be read. */
+  static List<Finding> openingFindings(Opening opening, FileKind kind, SourceFile source) {
+    List<Finding> findings = new ArrayList<>();
+    String name = opening.name().text();
+    if (!opening.keyword().text().equals(kind.word())) {
+      findings.add(openingKind(opening, kind));
+    } else if (Character.isUpperCase(name.charAt(0)) == (kind == FileKind.PROFILE)) {
+      findings.add(nameForm(opening, kind));
+    } else if (!name.equals(source.stem())) {
+      findings.add(nameDiffers(opening, kind, source));
+    }
+    return findings;
+  }
+
+  private static Finding openingKind(Opening opening, FileKind kind) {
+    String word = opening.keyword().text();
+    return error(
+            "opening-kind",
+            opening.keyword().span(),
+            "a file whose name ends in "
+                + kind.extension()
+                + " holds a "
+                + kind.word()
+                + ", not a "
+                + word)
+        .helping("rename the file, or begin it with " + kind.word());
+  }
+
+  private static Finding nameForm(Opening opening, FileKind kind) {
+    String name = opening.name().text();
+    boolean profile = kind == FileKind.PROFILE;
+    String mended = profile ? name.toLowerCase(Locale.ROOT) : name.toUpperCase(Locale.ROOT);
+    return error(
+            "name-form",
+            opening.name().span(),
+            profile
+                ? "the name of a profile is written in small letters, " + name + " is not"
+                : "the code of a " + kind.word() + " is written in capitals, " + name + " is not")
+        .helping("write " + mended)
+        .mending(opening.name().span(), mended);
+  }
+
+  private static Finding nameDiffers(Opening opening, FileKind kind, SourceFile source) {
+    String name = opening.name().text();
+    return error(
+            "name-differs-from-file",
+            opening.name().span(),
+            "the file is called " + source.fileName() + " but holds " + kind.word() + " " + name)
+        .helping(
+            "rename the file to "
+                + name
+                + kind.extension()
+                + ", or write the name of the file here");
+  }
+
+  static Finding indentExtra(SourceFile source, Span span, String word) {
+    Span indent = source.span(lineStart(source, span.start()), span.start());
+    return error("indent-extra", span, word + " starts in column 1, here it is indented")
+        .helping("remove the white space before it")
+        .mending(indent, "");
+  }
+
+  static Finding indentMissing(SourceFile source, Span span) {
+    return error("indent-missing", span, "only an opening line or a section starts in column 1")
+        .helping("put two spaces before this line")
+        .mending(source.span(span.start(), span.start()), "  ");
+  }
+
+  static Finding sectionForeign(SectionWord word, FileKind kind, Span span) {
+    return error("section-foreign", span, "a " + kind.word() + " has no section " + word.word())
+        .noting("the lines below it were not read")
+        .helping("a " + kind.word() + " has " + sections(kind));
+  }
+
+  static Finding sectionTwice(SectionWord word, Span second, Span first) {
+    return error("section-twice", second, "section " + word.word() + " stands twice")
+        .seeing("the first", first)
+        .helping("move the lines below into the first and delete this one");
+  }
+
+  static Finding sectionMisspelt(Span span, SectionWord meant, FileKind kind) {
+    return error("section-unknown", span, span.text() + " is not a section of a " + kind.word())
+        .noting("the lines below it were read as lines of " + meant.word())
+        .helping("write " + meant.word())
+        .mending(span, meant.word());
+  }
+
+  static Finding sectionUnknown(Span span, FileKind kind) {
+    return error("section-unknown", span, span.text() + " is not a section of a " + kind.word())
+        .noting("the lines below it were not read")
+        .helping("a " + kind.word() + " has " + sections(kind));
+  }
+
+  static Finding headingExtra(SectionWord word, Span rest) {
+    return error("heading-extra", rest, "the word " + word.word() + " stands alone on its line")
+        .helping("put what follows on a line of its own, indented");
+  }
+
+  /** Says what a file as a whole lacks, unless lines were skipped that may hold it. */
+  static void checkWhole(
+      FileKind kind, SourceFile source, Sections sections, boolean skipped, Pieces pieces) {
+    for (OpenSection<?> section : sections.opened()) {
+      if (section.isBare()) {
+        pieces.remark(
+            error("section-empty", section.heading(), section.word().word() + " has no lines")
+                .helping("write its lines below it, indented, or delete it"));
+      }
+    }
+    if (!skipped) {
+      lacking(kind, source, sections).ifPresent(pieces::remark);
+    }
+  }
+
+  private static Optional<Finding> lacking(FileKind kind, SourceFile source, Sections sections) {
+    boolean mix = sections.find(SectionWord.MIX).isPresent();
+    boolean supply = sections.find(SectionWord.SUPPLY).isPresent();
+    Span place = source.beginning();
+    return switch (kind) {
+      case RECIPE ->
+          mix
+              ? Optional.empty()
+              : Optional.of(
+                  error("mix-missing", place, "the recipe has no mix")
+                      .helping("write mix in column 1 and below it a line for each ingredient"));
+      case PREMIX ->
+          mix || supply
+              ? Optional.empty()
+              : Optional.of(
+                  error("supply-missing", place, "the premix has neither supply nor mix")
+                      .helping(
+                          "write supply in column 1 and below it what a kg of feed is to get"));
+      case PROFILE ->
+          sections.find(SectionWord.LIMITS).isPresent()
+              ? Optional.empty()
+              : Optional.of(
+                  error("limits-missing", place, "the profile has no limits")
+                      .helping("write limits in column 1 and below it a line for each limit"));
+    };
+  }
+
+  static boolean isNear(String word, String meant) {
+    return !NearNames.of(word, List.of(meant)).isEmpty();
+  }
+
+  /** The one section that a heading was surely meant to be. */
+  static Optional<SectionWord> nearSection(
+      String heading, FileKind kind, Predicate<SectionWord> taken) {
+    List<String> free =
+        kind.sections().stream().filter(w -> !taken.test(w)).map(SectionWord::word).toList();
+    List<String> near = NearNames.of(heading, free);
+    return near.size() == 1 ? SectionWord.of(near.get(0)) : Optional.empty();
+  }
+
+  private static int lineStart(SourceFile source, int at) {
+    return at - source.position(at).column() + 1;
+  }
+
+  private static String sections(FileKind kind) {
+    return Choices.of(kind.sections().stream().map(SectionWord::word).toList())
+        .replace(" or ", " and ");
+  }
+
+  private static String example(FileKind kind) {
+    return switch (kind) {
+      case RECIPE -> "recipe CG-36 \"Catfish grower, 4 mm\"";
+      case PREMIX -> "premix VM-CAT \"Vitamin and mineral premix, catfish\"";
+      case PROFILE -> "profile catfish-grower \"African catfish, 50 to 250 g\"";
+    };
+  }
+
+  private static Finding error(String code, Span span, String headline) {
+    return Finding.error(new Code(code), span, headline);
+  }
+}
