@@ -18,11 +18,16 @@ final class Blemishes {
   private static final char REPLACEMENT = '\uFFFD';
 
   private final SourceFile source;
+  private final boolean lossTold;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Span> lines = new ArrayList<>();
 
-  Blemishes(SourceFile source) {
+  /**
+   * @param lossTold whether a finding has already said that bytes could not be read
+   */
+  Blemishes(SourceFile source, boolean lossTold) {
     this.source = source;
+    this.lossTold = lossTold;
     String text = source.text();
     int at = Letters.beginning(text);
     while (at < text.length()) {
@@ -73,7 +78,7 @@ final class Blemishes {
       end++;
     }
     lines.add(source.span(start, end));
-    if (text.charAt(at) != REPLACEMENT) {
+    if (text.charAt(at) != REPLACEMENT || !lossTold) {
       findings.add(finding(at));
     }
     return end;
@@ -85,7 +90,9 @@ final class Blemishes {
     return Finding.error(
             CONTROL_CHARACTER,
             source.span(at, at + 1),
-            "a character that cannot be seen stands here, " + name)
+            c == REPLACEMENT
+                ? "a character was lost here when the file was saved, " + name
+                : "a character that cannot be seen stands here, " + name)
         .helping("delete it and type the line again if it does not look right then")
         .mending(source.span(at, at + 1), "");
   }

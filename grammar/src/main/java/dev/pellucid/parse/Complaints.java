@@ -107,7 +107,9 @@ final class Complaints {
   }
 
   static Finding dayForm(Word day) {
-    return Finding.error(DAY_FORM, day.span(), day.text() + " is not a day of the calendar")
-        .helping("write year, month and day: 2027-03-31");
+    Finding finding =
+        Finding.error(DAY_FORM, day.span(), day.text() + " is not a day of the calendar")
+            .helping("write year, month and day: 2027-03-31");
+    return Days.meant(day.text()).map(mend -> finding.mending(day.span(), mend)).orElse(finding);
   }
 }

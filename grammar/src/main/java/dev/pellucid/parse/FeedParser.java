@@ -27,13 +27,31 @@ public final class FeedParser {
    *     and {@code .limits}
    */
   public static Parsed parse(SourceFile source) {
+    return parse(source, List.of());
+  }
+
+  /**
+   * Reads one file from its bytes, which must be UTF-8; what is not is a finding.
+   *
+   * @throws IllegalArgumentException as above
+   */
+  public static Parsed parse(String path, byte[] bytes) {
+    SourceBytes.Decoded decoded = SourceBytes.decode(path, bytes);
+    if (decoded.isUnreadable()) {
+      return new Parsed(parse(decoded.source()).file(), decoded.findings());
+    }
+    return parse(decoded.source(), decoded.findings());
+  }
+
+  private static Parsed parse(SourceFile source, List<Finding> aboutBytes) {
     FileKind kind =
         FileKind.of(source.fileName())
             .orElseThrow(() -> new IllegalArgumentException("not one of our files: " + source));
-    Blemishes blemishes = new Blemishes(source);
+    Blemishes blemishes = new Blemishes(source, !aboutBytes.isEmpty());
     FileReader reader = new FileReader(source, kind, blemishes);
     FeedFile file = reader.read();
-    List<Finding> findings = new ArrayList<>(blemishes.findings());
+    List<Finding> findings = new ArrayList<>(aboutBytes);
+    findings.addAll(blemishes.findings());
     findings.addAll(reader.findings());
     findings.sort(null);
     return new Parsed(file, findings);

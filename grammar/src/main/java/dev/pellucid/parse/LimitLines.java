@@ -16,8 +16,6 @@ import dev.pellucid.syntax.Quoted;
 import dev.pellucid.syntax.WaiverLine;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -99,15 +97,6 @@ final class LimitLines {
     return left instanceof Left.Cost ? Expected.COST : Expected.NUTRIENT;
   }
 
-  private static boolean isDay(String text) {
-    try {
-      LocalDate.parse(text);
-      return true;
-    } catch (DateTimeParseException notOne) {
-      return false;
-    }
-  }
-
   /** The phrases of one line. */
   private final class Phrases {
     final Left left;
@@ -168,7 +157,7 @@ final class LimitLines {
     /** A day that is none stays in the tree as it was written, so that it counts as expired. */
     private Word day(Token token) {
       Word day = pieces.word(token);
-      if (!isDay(day.text())) {
+      if (!Days.isDay(day.text())) {
         pieces.remark(Complaints.dayForm(day));
       }
       return day;

@@ -1,10 +1,12 @@
 package dev.pellucid.slip;
 
+import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FileKind;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A line that fits nothing.
@@ -34,11 +36,15 @@ public record BrokenLine(FileKind file, Place place, List<Lexeme> lexemes) {
     return lexemes.get(index);
   }
 
-  /** The lexeme there, if the line is that long. */
-  Optional<Lexeme> find(int index) {
-    return index >= 0 && index < lexemes.size()
-        ? Optional.of(lexemes.get(index))
-        : Optional.empty();
+  /** What is first found by looking at one lexeme after the other. */
+  Optional<Finding> first(Function<Lexeme, Optional<Finding>> look) {
+    for (Lexeme lexeme : lexemes) {
+      Optional<Finding> found = look.apply(lexeme);
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
   }
 
   boolean is(int index, Lexeme.Kind kind) {

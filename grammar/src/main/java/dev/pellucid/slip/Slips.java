@@ -9,7 +9,46 @@ import java.util.Optional;
  * first slip that knows the line speaks, so the surest stand first; the last knows every line.
  */
 public final class Slips {
-  private static final List<Slip> IN_ORDER = List.of(new ModelLine());
+  private static final List<Slip> IN_ORDER =
+      List.of(
+          new CurlyQuotes(),
+          new QuoteUnclosed(),
+          new QuoteInside(),
+          new CommentGlued(),
+          new GroupedNumber(),
+          new DecimalComma(),
+          new Exponent(),
+          new NumberDots(),
+          new HalfNumber(),
+          new PlusMinus(),
+          new SignedNumber(),
+          new PercentFirst(),
+          new UnitGlued(),
+          new DashRange(),
+          new ComparisonSign(),
+          new SymbolGlued(),
+          new EqualsSign(),
+          new UnitMended(),
+          new HeadLineLate(),
+          new HeadWord(),
+          new NameCapitals(),
+          new NameLetters(),
+          new ShareBound(),
+          new PhraseWord(),
+          new AmountMissing(),
+          new NameWithSpace(),
+          new RangeUnits(),
+          new ToMissing(),
+          new WithinOneEnd(),
+          new BoundBare(),
+          new UnitMissing(),
+          new UnitUnknown(),
+          new PhraseIncomplete(),
+          new BatchWeight(),
+          new PurposeMissing(),
+          new OriginMissing(),
+          new ExtraText(),
+          new ModelLine());
 
   private Slips() {}
 

@@ -1,0 +1,34 @@
+package dev.pellucid.slip;
+
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Lexeme.Kind;
+import java.util.Optional;
+
+/** A line without its figure. */
+final class AmountMissing implements Slip {
+  static final Code CODE = new Code("amount-missing");
+
+  @Override
+  public Optional<Finding> in(BrokenLine line) {
+    boolean wanted =
+        line.place().hasShares()
+            || line.place() == Place.SUPPLY
+            || line.place() == Place.OVERAGE
+            || line.place() == Place.LABEL
+            || line.place() == Place.PROCESS;
+    boolean lacks =
+        line.size() == 1
+            || line.is(1, "within")
+            || line.is(1, "from")
+            || line.is(1, "for")
+            || line.is(1, Kind.UNIT)
+            || line.is(1, "%");
+    if (!wanted || !lacks || line.at(0).kind() != Kind.WORD) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.error(CODE, line.at(0).span(), line.at(0).text() + " has no figure")
+            .helping("write how much, for example: " + Model.line(line.file(), line.place())));
+  }
+}

@@ -1,0 +1,56 @@
+package dev.pellucid.slip;
+
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Lexeme.Kind;
+import dev.pellucid.text.Span;
+import java.util.Optional;
+import java.util.Set;
+
+/** More on a line than it can hold. */
+final class ExtraText implements Slip {
+  static final Code CODE = new Code("text-extra");
+
+  @Override
+  public Optional<Finding> in(BrokenLine line) {
+    int end = endOfWhole(line);
+    if (end < 0 || end >= line.size()) {
+      return Optional.empty();
+    }
+    Span extra = line.through(end, line.size() - 1);
+    return Optional.of(
+        Finding.error(CODE, extra, "the line is complete before " + line.at(end).text())
+            .helping("delete the rest, or put # before it if it is a comment"));
+  }
+
+  /** The first lexeme after a line that would be whole without it; -1 when there is none. */
+  private static int endOfWhole(BrokenLine line) {
+    return switch (line.place()) {
+      case MIX, COAT, CARRIER -> afterWithin(line, line.is(1, "rest") ? 2 : afterAmount(line, 1));
+      case LABEL -> afterAmount(line, 1);
+      case SUPPLY ->
+          afterAmount(line, 1) == 3 && line.is(3, "from") && line.is(4, Kind.WORD) ? 5 : -1;
+      case OVERAGE ->
+          afterAmount(line, 1) == 3 && line.is(3, "for") && line.is(4, Kind.WORD) ? 5 : -1;
+      case HEAD -> headEnd(line);
+      case OPENING -> line.is(2, Kind.QUOTED) ? 3 : -1;
+      case LIMITS, WAIVERS, PROCESS -> -1;
+    };
+  }
+
+  private static int afterAmount(BrokenLine line, int at) {
+    return line.is(at, Kind.NUMBER) && line.is(at + 1, Kind.UNIT) ? at + 2 : -1;
+  }
+
+  private static int afterWithin(BrokenLine line, int at) {
+    boolean range =
+        at > 0 && line.is(at, "within") && line.is(at + 2, "to") && line.is(at + 4, Kind.UNIT);
+    return range ? at + 5 : at;
+  }
+
+  private static int headEnd(BrokenLine line) {
+    boolean word =
+        Set.of("status", "species", "habit", "meets", "kind", "source").contains(line.at(0).text());
+    return word && line.is(1, Kind.WORD) ? 2 : -1;
+  }
+}

@@ -1,0 +1,52 @@
+package dev.pellucid.slip;
+
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Lexeme.Kind;
+import dev.pellucid.text.Span;
+import java.util.Optional;
+
+/** A name in several words. */
+final class NameWithSpace implements Slip {
+  static final Code CODE = new Code("name-space");
+
+  @Override
+  public Optional<Finding> in(BrokenLine line) {
+    int words = 0;
+    while (line.is(words, Kind.WORD) && !endsName(line, words)) {
+      words++;
+    }
+    int end = words > 1 && isPartOfName(line, words) ? words + 1 : words;
+    if (words < 2 || line.is(0, "inclusion") || !isFollowed(line, end)) {
+      return Optional.empty();
+    }
+    Span name = line.through(0, end - 1);
+    String joined = name.text().replaceAll("\\s+", "-");
+    return Optional.of(
+        Finding.error(CODE, name, "a name is one word, here it has white space in it")
+            .helping("write " + joined)
+            .mending(name, joined));
+  }
+
+  /** The 62 of {@code fish meal 62 10 %}. */
+  private static boolean isPartOfName(BrokenLine line, int at) {
+    return line.is(at, Kind.NUMBER)
+        && line.is(at + 1, Kind.NUMBER)
+        && line.at(at).text().indexOf('.') < 0;
+  }
+
+  private static boolean isFollowed(BrokenLine line, int at) {
+    boolean amount = line.is(at, Kind.NUMBER) && line.is(at + 1, Kind.UNIT);
+    return switch (line.place()) {
+      case MIX, COAT, CARRIER -> amount || line.is(at, "rest");
+      case SUPPLY -> amount;
+      case LABEL -> amount || line.is(at, "min") || line.is(at, "max");
+      case LIMITS, WAIVERS -> line.is(at, "min") || line.is(at, "max");
+      case OPENING, HEAD, OVERAGE, PROCESS -> false;
+    };
+  }
+
+  private static boolean endsName(BrokenLine line, int at) {
+    return at > 0 && Vocabulary.phrases(line.place()).contains(line.at(at).text());
+  }
+}

@@ -1,0 +1,36 @@
+package dev.pellucid.slip;
+
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Lexeme;
+import dev.pellucid.syntax.Lexeme.Kind;
+import dev.pellucid.text.NearNames;
+import java.util.List;
+import java.util.Optional;
+
+/** A phrase that begins with an unknown word. */
+final class PhraseWord implements Slip {
+  static final Code CODE = new Code("phrase-unknown");
+
+  @Override
+  public Optional<Finding> in(BrokenLine line) {
+    List<String> words = Vocabulary.phrases(line.place());
+    for (int i = 1; i < line.size(); i++) {
+      Lexeme lexeme = line.at(i);
+      boolean name = Vocabulary.NAME_FOLLOWS.contains(line.at(i - 1).text());
+      if (lexeme.kind() == Kind.WORD && !name && !words.contains(lexeme.text())) {
+        List<String> near = NearNames.of(lexeme.text(), words);
+        if (near.size() == 1) {
+          return Optional.of(finding(lexeme, near.get(0)));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Finding finding(Lexeme lexeme, String near) {
+    return Finding.error(CODE, lexeme.span(), lexeme.text() + " is not a word of this line")
+        .helping("did you mean " + near + "?")
+        .mending(lexeme.span(), near);
+  }
+}

@@ -1,0 +1,45 @@
+package dev.pellucid.slip;
+
+import dev.pellucid.syntax.FileKind;
+import java.util.List;
+import java.util.Set;
+
+/** The words of the language that may stand on a line of each place, for near ones to be found. */
+final class Vocabulary {
+  /** After these words any name may stand. */
+  static final Set<String> NAME_FOLLOWS =
+      Set.of("from", "source", "inclusion", "+", ":", "meets", "species", "jurisdiction");
+
+  /** After these words a figure may stand. */
+  static final Set<String> NUMBER_FOLLOWS = Set.of("min", "max", "in", "at", "until", "to");
+
+  private static final List<String> LIMIT =
+      List.of(
+          "min", "max", "on", "dry", "matter", "at", "moisture", "in", "of", "batches", "source");
+  private static final List<String> WAIVER =
+      List.of("min", "max", "on", "dry", "matter", "at", "moisture", "until", "by", "because");
+
+  private Vocabulary() {}
+
+  static List<String> phrases(Place place) {
+    return switch (place) {
+      case OPENING -> List.of();
+      case HEAD -> List.of("to", "weighed", "finished");
+      case MIX, COAT, CARRIER -> List.of("rest", "within", "to");
+      case SUPPLY -> List.of("from");
+      case OVERAGE -> List.of("below", "per", "weighing", "for", "handling", "stability");
+      case LIMITS -> LIMIT;
+      case WAIVERS -> WAIVER;
+      case PROCESS -> List.of("to", "accept");
+      case LABEL -> List.of("min", "max");
+    };
+  }
+
+  static List<String> head(FileKind kind) {
+    return switch (kind) {
+      case RECIPE -> List.of("status", "species", "fish", "habit", "meets", "batch");
+      case PREMIX -> List.of("dose", "status", "species");
+      case PROFILE -> List.of("species", "fish", "kind", "jurisdiction", "source", "status");
+    };
+  }
+}
