@@ -1,0 +1,28 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.Balances;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that a rule may look at.
+ *
+ * @param feed absent when something stands in the way of its figures
+ * @param verdicts one for each limit of the recipe, in the order of the limits; empty without feed
+ * @param day the day of the run
+ */
+public record Inspection(
+    ResolvedRecipe recipe,
+    Larder larder,
+    Balances balances,
+    Optional<ComputedFeed> feed,
+    List<Verdict> verdicts,
+    LocalDate day) {
+  public Inspection {
+    verdicts = List.copyOf(verdicts);
+  }
+}

@@ -1,0 +1,65 @@
+package dev.pellucid.engine.compute;
+
+import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import java.util.List;
+
+/**
+ * The feed as it will be fed: the sum of its rows.
+ *
+ * @param shrink the part of the finished feed that never reaches a bag
+ * @param retentionGaps where the folder does not say what is kept
+ * @param unpriced ingredients without a price on the day, sorted
+ */
+public record ComputedFeed(
+    ResolvedRecipe recipe,
+    Nutrients nutrients,
+    Balances balances,
+    List<Row> rows,
+    double shrink,
+    List<RetentionGap> retentionGaps,
+    List<String> unpriced) {
+  public ComputedFeed {
+    rows = List.copyOf(rows);
+    retentionGaps = List.copyOf(retentionGaps);
+    unpriced = List.copyOf(unpriced);
+  }
+
+  /** The amount of a nutrient per kg of finished feed as fed, in the base of its kind. */
+  public double content(End end, int nutrient) {
+    if (nutrient == nutrients.moisture()) {
+      return balances.at(moistureEnd(end)).moisture();
+    }
+    double sum = 0;
+    for (Row row : rows) {
+      sum += row.amount(end, nutrient);
+    }
+    return sum / balances.at(end).finished();
+  }
+
+  /** Water is richest where all else is poorest. */
+  private static End moistureEnd(End end) {
+    return switch (end) {
+      case EXPECTED -> End.EXPECTED;
+      case POOREST -> End.RICHEST;
+      case RICHEST -> End.POOREST;
+    };
+  }
+
+  /** Bagged kg per 100 kg of recipe. */
+  public double bagged() {
+    return balances.expected().finished() * (1 - shrink);
+  }
+
+  /** Money per bagged kg, with all that is weighed; what has no price counts as nothing. */
+  public double costPerKg() {
+    return costPer100() / bagged();
+  }
+
+  /** Money per 100 kg of recipe, handling overage included. */
+  public double costPer100() {
+    return rows.stream()
+        .mapToDouble(row -> row.price().map(price -> price.perKg() * row.kgRichest()).orElse(0.0))
+        .sum();
+  }
+}

@@ -1,0 +1,17 @@
+package dev.pellucid.engine.compute;
+
+/**
+ * A figure of a feed at one end, in the base of its kind.
+ *
+ * @param value the figure
+ * @param deviation one standard deviation of it between batches
+ * @param spreadUnknown whether some content has no known spread, so that the deviation is too small
+ * @param unbounded whether some content is unknown and nothing bounds it
+ * @param unknownShare the part of the finished feed whose content is not told
+ */
+public record Reading(
+    double value,
+    double deviation,
+    boolean spreadUnknown,
+    boolean unbounded,
+    double unknownShare) {}

@@ -1,0 +1,59 @@
+package dev.pellucid.engine.quantity;
+
+import dev.pellucid.measure.Unit;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/**
+ * Figures in words: rounded for reading, never for reckoning.
+ *
+ * <p>Rounding is half up on the decimal figure that is nearest to the value within 15 digits, so
+ * that 0.285 becomes 0.29 although its double lies just below.
+ */
+public final class Figures {
+  private static final MathContext READABLE = new MathContext(15, RoundingMode.HALF_EVEN);
+  private static final int MOST_DECIMALS = 9;
+
+  private Figures() {}
+
+  /** With so many decimals. */
+  public static String fixed(double value, int decimals) {
+    return rounded(value, decimals).toPlainString();
+  }
+
+  /** With three to four significant digits, trailing zeros dropped: for reading at a glance. */
+  public static String plain(double value) {
+    BigDecimal figure = readable(value).round(new MathContext(4, RoundingMode.HALF_UP));
+    BigDecimal bare = figure.signum() == 0 ? BigDecimal.ZERO : figure.stripTrailingZeros();
+    return bare.toPlainString();
+  }
+
+  /** {@link #plain} in a unit, from the base of its kind: {@code 0.35 -> 35 %}. */
+  public static String plain(double base, Unit unit) {
+    return plain(unit.fromBase(base)) + " " + unit.symbol();
+  }
+
+  /**
+   * Two figures with as many decimals as it takes to tell them apart, at least {@code decimals}.
+   */
+  public static Pair apart(double value, double other, int decimals) {
+    int enough = decimals;
+    while (enough < MOST_DECIMALS && fixed(value, enough).equals(fixed(other, enough))) {
+      enough++;
+    }
+    return new Pair(fixed(value, enough), fixed(other, enough), enough);
+  }
+
+  /** Two figures told apart, and how many decimals it took. */
+  public record Pair(String value, String other, int decimals) {}
+
+  private static BigDecimal rounded(double value, int decimals) {
+    BigDecimal figure = readable(value).setScale(decimals, RoundingMode.HALF_UP);
+    return figure.signum() == 0 ? BigDecimal.ZERO.setScale(decimals) : figure;
+  }
+
+  private static BigDecimal readable(double value) {
+    return new BigDecimal(value).round(READABLE);
+  }
+}

@@ -1,0 +1,31 @@
+package dev.pellucid.engine.resolve;
+
+/** On what a figure is told. */
+public sealed interface Basis {
+  /** For a sentence, after the figure; empty for as fed. */
+  String words();
+
+  /** What the kg of feed is. */
+  record AsFed() implements Basis {
+    @Override
+    public String words() {
+      return "";
+    }
+  }
+
+  /** Per kg of dry matter. */
+  record DryMatter() implements Basis {
+    @Override
+    public String words() {
+      return " on dry matter";
+    }
+  }
+
+  /** Per kg of feed brought to a moisture, a share. */
+  record AtMoisture(double moisture, String asWritten) implements Basis {
+    @Override
+    public String words() {
+      return " at " + asWritten + " moisture";
+    }
+  }
+}

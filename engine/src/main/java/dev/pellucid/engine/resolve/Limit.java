@@ -1,0 +1,61 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.larder.Source;
+import dev.pellucid.syntax.Bound;
+import dev.pellucid.text.Span;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One side of one limit that a recipe is held to.
+ *
+ * @param bound the figure not to pass, in the base of its kind (a plain quotient for a ratio)
+ * @param written as it stands in the file
+ * @param inBatches the part of batches that must keep it, where confidence is asked for
+ * @param waiver what stands in its place until a day
+ */
+public record Limit(
+    Subject subject,
+    Bound.Side side,
+    double bound,
+    Bound.Limit written,
+    Basis basis,
+    OptionalDouble inBatches,
+    Origin origin,
+    Optional<Waiver> waiver) {
+
+  /**
+   * Who asks for it.
+   *
+   * @param name the profile, or the code of the recipe
+   * @param span where the bound is written
+   */
+  public record Origin(Kind kind, String name, Optional<Source> source, Span span) {}
+
+  /** What kind of demand it is. */
+  public enum Kind {
+    /** What the fish needs. */
+    NEED,
+    /** What the trade holds to be good. */
+    PRACTICE,
+    /** What the jurisdiction demands; nothing loosens it. */
+    LAW,
+    /** What the recipe asks of itself. */
+    RECIPE;
+
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /** The bound in force: the waiver's while there is one. */
+  public double inForce() {
+    return waiver.map(Waiver::bound).orElse(bound);
+  }
+
+  /** The bound in force, as it was written. */
+  public Bound.Limit writtenInForce() {
+    return waiver.map(Waiver::written).orElse(written);
+  }
+}

@@ -1,0 +1,40 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.syntax.Range;
+import dev.pellucid.text.Span;
+import java.util.Optional;
+
+/**
+ * A line of {@code mix} or {@code coat}. All shares are of everything weighed, before overage and
+ * without process water.
+ *
+ * @param index its place among all lines of the recipe
+ * @param designed the share as written, or what {@code rest} comes to before overage
+ * @param share the share in the feed: with stability overage, the {@code rest} line less that of
+ *     the others
+ * @param onTop handling overage, weighed on top of 100 % and expected to be lost
+ * @param rest whether the line is the {@code rest}
+ * @param name where the subject stands
+ * @param figure where the share stands
+ */
+public record Line(
+    int index,
+    Place place,
+    Material material,
+    Share designed,
+    Share share,
+    Share onTop,
+    boolean rest,
+    Optional<Range> within,
+    Span name,
+    Span figure) {
+
+  /** Where the line goes in. */
+  public enum Place {
+    /** Through the mixer. */
+    MIX,
+    /** On the kernel, after the dryer. */
+    COAT
+  }
+}

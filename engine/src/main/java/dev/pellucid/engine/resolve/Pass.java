@@ -1,0 +1,21 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
+import dev.pellucid.text.Span;
+import java.util.List;
+import java.util.Optional;
+
+/** One pass through a step: neighbouring lines with one step word. */
+public record Pass(Step step, List<Setting> settings, Span span) {
+  public Pass {
+    settings = List.copyOf(settings);
+  }
+
+  /** The setting for all that is in the machine. */
+  public Optional<Setting> setting(Property property) {
+    return settings.stream()
+        .filter(s -> s.property() == property && s.ingredient().isEmpty())
+        .findFirst();
+  }
+}

@@ -1,0 +1,38 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.larder.Digestibility.ProcessKind;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
+import java.util.List;
+import java.util.Optional;
+
+/** The passes of a recipe in their order. */
+public record Passes(List<Pass> inOrder) {
+  public Passes {
+    inOrder = List.copyOf(inOrder);
+  }
+
+  /** Whether the feed is extruded, else pelleted, else a mash. */
+  public ProcessKind kind() {
+    return has(Step.EXTRUDE)
+        ? ProcessKind.EXTRUDED
+        : has(Step.PELLET) ? ProcessKind.PELLETED : ProcessKind.MASH;
+  }
+
+  public boolean has(Step step) {
+    return inOrder.stream().anyMatch(pass -> pass.step() == step);
+  }
+
+  /** The first pass through a step. */
+  public Optional<Pass> first(Step step) {
+    return inOrder.stream().filter(pass -> pass.step() == step).findFirst();
+  }
+
+  /** The first setting of a property of a step, for all that is in the machine. */
+  public Optional<Setting> setting(Step step, Property property) {
+    return inOrder.stream()
+        .filter(pass -> pass.step() == step)
+        .flatMap(pass -> pass.setting(property).stream())
+        .findFirst();
+  }
+}

@@ -1,0 +1,45 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.syntax.SupplyLine;
+import dev.pellucid.text.Span;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A premix as it is made.
+ *
+ * @param dose its intended share of the weighed feed
+ * @param parts what it is made of; their shares add up to 100 %
+ * @param supplies what it was made to bring, per kg of weighed feed at its dose
+ * @param keeping how long it may lie before it is used
+ */
+public record ResolvedPremix(
+    String code,
+    String title,
+    Optional<Share> dose,
+    List<Part> parts,
+    List<Supply> supplies,
+    Optional<Keeping> keeping,
+    Span declared) {
+  public ResolvedPremix {
+    parts = List.copyOf(parts);
+    supplies = List.copyOf(supplies);
+  }
+
+  /**
+   * A part of the premix.
+   *
+   * @param designed its share before overage
+   * @param share its share as it is in the premix, stability overage included
+   * @param onTop handling overage, weighed on top of 100 %
+   */
+  public record Part(Material material, Share designed, Share share, Share onTop, Span name) {}
+
+  /** {@code vitamin-c 100 mg/kg from ascorbyl-phosphate-35}; the amount in the nutrient's base. */
+  public record Supply(Nutrient nutrient, double amount, String from, SupplyLine written) {}
+
+  /** Hours and °C. */
+  public record Keeping(double hours, double temperature, Span span) {}
+}

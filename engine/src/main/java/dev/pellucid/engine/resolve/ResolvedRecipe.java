@@ -1,0 +1,57 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.larder.Species;
+import dev.pellucid.syntax.Amount;
+import dev.pellucid.syntax.LabelLine;
+import dev.pellucid.syntax.Range;
+import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Span;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A recipe with every name turned into its thing. Its lines add up to 100 %.
+ *
+ * @param status {@code draft}, {@code approved} or {@code retired}; {@code draft} where none is
+ *     told
+ * @param profiles the names of the profiles it meets, those of law included
+ * @param limits each side of each limit once, the tighter where several ask the same
+ */
+public record ResolvedRecipe(
+    SourceFile source,
+    String code,
+    String title,
+    String status,
+    Optional<Species> species,
+    Optional<Range> fish,
+    Optional<String> habit,
+    Optional<BatchSize> batch,
+    List<Line> lines,
+    Passes process,
+    List<String> profiles,
+    List<Limit> limits,
+    List<LabelLine> label,
+    Span declared) {
+  public ResolvedRecipe {
+    lines = List.copyOf(lines);
+    profiles = List.copyOf(profiles);
+    limits = List.copyOf(limits);
+    label = List.copyOf(label);
+  }
+
+  /** {@code batch 60 kg weighed}; kg. */
+  public record BatchSize(double kg, BatchBasis basis, Amount written) {}
+
+  /** What the size of a batch counts. */
+  public enum BatchBasis {
+    /** Everything weighed, before overage and water. */
+    WEIGHED,
+    /** What is in the bags. */
+    FINISHED
+  }
+
+  /** The line that takes what the others leave. */
+  public Optional<Line> rest() {
+    return lines.stream().filter(Line::rest).findFirst();
+  }
+}
