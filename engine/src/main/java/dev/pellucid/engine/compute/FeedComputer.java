@@ -1,0 +1,143 @@
+package dev.pellucid.engine.compute;
+
+import dev.pellucid.engine.larder.Composition;
+import dev.pellucid.engine.larder.Compositions;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.Retentions;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.syntax.Step;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * A resolved recipe and its weighing to the feed as it will be fed. Shared by all recipes of a
+ * folder; it keeps nothing between two of them but compositions.
+ *
+ * <p>The route: each line is opened down to its ingredients ({@link Leaf}); their water and dry
+ * matter go through the passes at three ends ({@link MassFlow}); what each keeps of every nutrient
+ * ({@link Keeping}) makes its {@link Row}.
+ */
+public final class FeedComputer {
+  private final Larder larder;
+  private final Retentions retentions;
+  private final Compositions compositions;
+
+  public FeedComputer(Larder larder) {
+    this.larder = larder;
+    this.retentions = new Retentions(larder.practice());
+    this.compositions = new Compositions(larder, retentions);
+  }
+
+  public Computation compute(ResolvedRecipe recipe, Weighing weighing) {
+    List<Leaf> leaves = leaves(recipe, weighing);
+    Balances balances =
+        new Balances(
+            balance(recipe, leaves, End.EXPECTED),
+            balance(recipe, leaves, End.POOREST),
+            balance(recipe, leaves, End.RICHEST));
+    if (balances.obstacle().isPresent()) {
+      return new Computation(balances, Optional.empty());
+    }
+    Keeping keeping = new Keeping(retentions, recipe.process(), airTemperature());
+    RowMaker maker = new RowMaker(keeping, recipe.process().has(Step.STORE));
+    List<Row> rows = leaves.stream().map(maker::row).toList();
+    return new Computation(
+        balances,
+        Optional.of(
+            new ComputedFeed(
+                recipe,
+                larder.nutrients(),
+                balances,
+                rows,
+                larder.plant().map(plant -> plant.shrink()).orElse(0.0),
+                List.copyOf(keeping.gaps()),
+                unpriced(rows))));
+  }
+
+  private double airTemperature() {
+    return larder.plant().map(plant -> plant.airTemperature()).orElse(25.0);
+  }
+
+  private static List<String> unpriced(List<Row> rows) {
+    TreeSet<String> names = new TreeSet<>();
+    rows.stream()
+        .filter(row -> row.price().isEmpty())
+        .forEach(row -> names.add(row.ingredient().name()));
+    return List.copyOf(names);
+  }
+
+  private List<Leaf> leaves(ResolvedRecipe recipe, Weighing weighing) {
+    List<Leaf> leaves = new ArrayList<>();
+    for (Line line : recipe.lines()) {
+      double kg = weighing.inFeed().get(line.index());
+      double richest = kg + weighing.onTop().get(line.index());
+      open(recipe, line, line.material(), List.of(), List.of(), kg, richest, leaves);
+    }
+    return leaves;
+  }
+
+  private void open(
+      ResolvedRecipe recipe,
+      Line line,
+      Material material,
+      List<String> above,
+      List<ResolvedPremix> through,
+      double kg,
+      double richest,
+      List<Leaf> leaves) {
+    List<String> path = plus(above, material.name());
+    if (material instanceof Material.Single single) {
+      Composition composition =
+          compositions.of(single.ingredient(), recipe.species(), recipe.process().kind());
+      leaves.add(new Leaf(line, path, single, composition, through, kg, richest));
+    } else if (material instanceof Material.Premixed premixed) {
+      ResolvedPremix premix = premixed.premix();
+      double whole = 1 + premix.parts().stream().mapToDouble(p -> p.onTop().part()).sum();
+      for (ResolvedPremix.Part part : premix.parts()) {
+        double most =
+            Math.max(part.share().part(), (part.share().part() + part.onTop().part()) / whole);
+        open(
+            recipe,
+            line,
+            part.material(),
+            path,
+            plus(through, premix),
+            kg * part.share().part(),
+            richest * most,
+            leaves);
+      }
+    }
+  }
+
+  private static <T> List<T> plus(List<T> list, T more) {
+    List<T> longer = new ArrayList<>(list);
+    longer.add(more);
+    return List.copyOf(longer);
+  }
+
+  private Balance balance(ResolvedRecipe recipe, List<Leaf> leaves, End end) {
+    int moisture = larder.nutrients().moisture();
+    double mix = 0;
+    double mixWater = 0;
+    double coat = 0;
+    double coatWater = 0;
+    for (Leaf leaf : leaves) {
+      double kg = end == End.RICHEST ? leaf.richest() : leaf.kg();
+      double water = kg * leaf.composition().low().at(moisture);
+      if (leaf.line().place() == Place.MIX) {
+        mix += kg;
+        mixWater += water;
+      } else {
+        coat += kg;
+        coatWater += water;
+      }
+    }
+    return MassFlow.balance(recipe.process(), larder, end, mix, mixWater, coat, coatWater);
+  }
+}

@@ -1,0 +1,115 @@
+package dev.pellucid.engine.compute;
+
+import dev.pellucid.engine.larder.Retention;
+import dev.pellucid.engine.larder.Retentions;
+import dev.pellucid.engine.resolve.Pass;
+import dev.pellucid.engine.resolve.Passes;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * What each stability class keeps on its way: the product over the steps, and over storage {@code
+ * keep^(days / 30.4375)}. A gap in the data keeps nothing at the poorest end and all at the
+ * richest.
+ */
+final class Keeping {
+  private static final double HOURS_A_MONTH = Unit.MONTH.toBase(1);
+
+  private final Retentions retentions;
+  private final Passes passes;
+  private final double storageTemperatureUntold;
+  private final Set<RetentionGap> gaps = new LinkedHashSet<>();
+
+  Keeping(Retentions retentions, Passes passes, double airTemperature) {
+    this.retentions = retentions;
+    this.passes = passes;
+    this.storageTemperatureUntold = airTemperature;
+  }
+
+  Set<RetentionGap> gaps() {
+    return gaps;
+  }
+
+  /**
+   * The part kept through the process.
+   *
+   * @param heated false for what is coated on
+   */
+  double throughProcess(int stability, boolean heated, boolean poor) {
+    Optional<Retention> row = retentions.at(stability);
+    if (row.isEmpty() || !heated) {
+      return 1;
+    }
+    double kept = 1;
+    for (Pass pass : passes.inOrder()) {
+      kept *= heats(pass.step()) ? through(row.get(), pass, poor) : 1;
+    }
+    return kept;
+  }
+
+  /** The part kept until the end of shelf life. */
+  double throughStorage(int stability) {
+    Optional<Retention> row = retentions.at(stability);
+    Optional<Pass> store = passes.first(Step.STORE);
+    Optional<Setting> life = passes.setting(Step.STORE, Property.SHELF_LIFE);
+    if (row.isEmpty() || life.isEmpty() || store.isEmpty()) {
+      return 1;
+    }
+    double temperature =
+        passes
+            .setting(Step.STORE, Property.TEMPERATURE)
+            .map(Setting::high)
+            .orElse(storageTemperatureUntold);
+    return stored(row.get(), temperature, life.get().high(), store.get());
+  }
+
+  /** The part kept in a premix until it is used. */
+  double inPremix(int stability, ResolvedPremix premix) {
+    Optional<Retention> row = retentions.at(stability);
+    if (row.isEmpty() || premix.keeping().isEmpty()) {
+      return 1;
+    }
+    ResolvedPremix.Keeping keeping = premix.keeping().get();
+    OptionalDouble month = row.get().perMonth(keeping.temperature());
+    if (month.isEmpty()) {
+      gaps.add(
+          new RetentionGap(row.get().stability(), "store", keeping.temperature(), keeping.span()));
+      return 0;
+    }
+    return Math.pow(month.getAsDouble(), keeping.hours() / HOURS_A_MONTH);
+  }
+
+  private double stored(Retention row, double temperature, double hours, Pass store) {
+    OptionalDouble month = row.perMonth(temperature);
+    if (month.isEmpty()) {
+      gaps.add(RetentionGap.of(row.stability(), store, temperature));
+      return 0;
+    }
+    return Math.pow(month.getAsDouble(), hours / HOURS_A_MONTH);
+  }
+
+  private double through(Retention row, Pass pass, boolean poor) {
+    Optional<Setting> temperature = pass.setting(Property.TEMPERATURE);
+    double at = temperature.map(Setting::high).orElse(storageTemperatureUntold);
+    OptionalDouble kept = row.through(pass.step(), at);
+    if (kept.isEmpty()) {
+      gaps.add(RetentionGap.of(row.stability(), pass, at));
+      return poor ? 0 : 1;
+    }
+    return kept.getAsDouble();
+  }
+
+  private static boolean heats(Step step) {
+    return step == Step.CONDITION
+        || step == Step.PELLET
+        || step == Step.EXTRUDE
+        || step == Step.DRY;
+  }
+}

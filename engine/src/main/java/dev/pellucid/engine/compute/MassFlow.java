@@ -1,0 +1,218 @@
+package dev.pellucid.engine.compute;
+
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.SteamTable;
+import dev.pellucid.engine.resolve.Pass;
+import dev.pellucid.engine.resolve.Passes;
+import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The mass of one feed at one end, pass by pass.
+ *
+ * <p>Dry matter never changes; water comes in with {@code add-water} and with steam and goes off in
+ * a dryer or cooler until the moisture aimed at. Steam condensed to heat a mass {@code M} at
+ * moisture {@code w} from T0 to T1 is {@code M c (T1 - T0) / (h_g(100 °C) - h_f(T1))} with {@code c
+ * = 1.55 (1 - w) + 4.187 w} kJ/(kg K): an energy balance, the heat capacity of dry feed from
+ * memory. A cooler can evaporate what the heat of the pellet pays for: {@code M c ΔT / (h_g -
+ * h_f)}.
+ */
+final class MassFlow {
+  private static final double DRY_HEAT = 1.55;
+  private static final double WATER_HEAT = 4.187;
+  private static final double STEAM_TEMPERATURE = 100;
+
+  private final Optional<SteamTable> steamTable;
+  private final End end;
+  private final List<Stage> stages = new ArrayList<>();
+  private final double dry;
+  private double water;
+  private double temperature;
+  private double waterAdded;
+  private double steam;
+  private double atDie;
+  private Optional<Pass> untold = Optional.empty();
+  private Optional<Obstacle> obstacle = Optional.empty();
+
+  private MassFlow(Larder larder, End end, double dry, double water) {
+    this.steamTable = larder.practice().steam();
+    this.end = end;
+    this.dry = dry;
+    this.water = water;
+    this.temperature = larder.plant().map(plant -> plant.airTemperature()).orElse(25.0);
+    this.atDie = moisture();
+  }
+
+  /** Masses in kg per 100 kg of recipe. */
+  static Balance balance(
+      Passes passes,
+      Larder larder,
+      End end,
+      double mix,
+      double mixWater,
+      double coat,
+      double coatWater) {
+    MassFlow flow = new MassFlow(larder, end, mix - mixWater, mixWater);
+    for (Pass pass : passes.inOrder()) {
+      if (flow.obstacle.isEmpty()) {
+        flow.take(pass);
+      }
+    }
+    return flow.finish(mix, coat, coatWater);
+  }
+
+  private Balance finish(double mix, double coat, double coatWater) {
+    Optional<Obstacle> stop = obstacle.or(() -> untold.map(Obstacle.MoistureUnknown::new));
+    double kernel = dry + water;
+    double finished = kernel + coat;
+    return new Balance(
+        stages,
+        mix,
+        dry,
+        waterAdded,
+        steam,
+        atDie,
+        kernel,
+        moisture(),
+        coat,
+        finished,
+        (water + coatWater) / finished,
+        stop);
+  }
+
+  private double moisture() {
+    return water / (dry + water);
+  }
+
+  private void take(Pass pass) {
+    switch (pass.step()) {
+      case ADD_WATER -> addWater(pass);
+      case CONDITION -> condition(pass);
+      case PELLET, EXTRUDE -> shape(pass);
+      case DRY, COOL -> dry(pass);
+      case GRIND, BLEND, ADD_LIQUID, COAT, SIEVE, PACK, STORE -> record(pass, 0, 0, moisture());
+    }
+  }
+
+  private void addWater(Pass pass) {
+    double before = moisture();
+    double added = 0;
+    Optional<Setting> onMix = pass.setting(Property.ON_MIX);
+    Optional<Setting> toMoisture = pass.setting(Property.TO_MOISTURE);
+    if (onMix.isPresent()) {
+      added = onMix.get().aim() * (dry + water);
+    } else if (toMoisture.isPresent()) {
+      double target = toMoisture.get().aim();
+      added = dry / (1 - target) - dry - water;
+      if (added < 0) {
+        obstacle = Optional.of(new Obstacle.WetsDownwards(pass, before, target));
+        return;
+      }
+    }
+    waterAdded += added;
+    water += added;
+    atDie = moisture();
+    record(pass, added, 0, before);
+  }
+
+  private void condition(Pass pass) {
+    double before = moisture();
+    Optional<Setting> target = pass.setting(Property.TEMPERATURE);
+    if (target.isEmpty()) {
+      record(pass, 0, 0, before);
+      return;
+    }
+    double from = pass.setting(Property.START).map(Setting::aim).orElse(temperature);
+    double to = target.get().aim();
+    if (to <= from || to > STEAM_TEMPERATURE) {
+      obstacle = Optional.of(new Obstacle.SteamCannotHeat(pass, from, to));
+    } else if (steamTable.isEmpty()) {
+      obstacle = Optional.of(new Obstacle.NoSteamTable(pass));
+    } else {
+      double heat = (dry + water) * heatCapacity() * (to - from);
+      SteamTable table = steamTable.get();
+      double taken = heat / (table.vapour(STEAM_TEMPERATURE) - table.liquid(to));
+      steam += taken;
+      water += taken;
+      temperature = to;
+      atDie = moisture();
+      untold = Optional.of(pass);
+      record(pass, taken, 0, before);
+    }
+  }
+
+  private double heatCapacity() {
+    double w = moisture();
+    return (1 - w) * DRY_HEAT + w * WATER_HEAT;
+  }
+
+  private void shape(Pass pass) {
+    temperature = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(temperature);
+    untold = Optional.of(pass);
+    record(pass, 0, 0, moisture());
+  }
+
+  private void dry(Pass pass) {
+    double before = moisture();
+    OptionalDouble evaporable = evaporable(pass);
+    Optional<Setting> target = pass.setting(Property.MOISTURE);
+    if (target.isEmpty()) {
+      stages.add(stage(pass, 0, 0, before, evaporable));
+      return;
+    }
+    double to = at(target.get());
+    if (to > before * (1 + 1e-12)) {
+      obstacle = Optional.of(new Obstacle.DriesUpwards(pass, before, to));
+      return;
+    }
+    double left = dry / (1 - to) - dry;
+    double off = water - left;
+    water = left;
+    untold = Optional.empty();
+    stages.add(stage(pass, 0, off, before, evaporable));
+    temperature = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(temperature);
+  }
+
+  /** Minima are judged at the wet end of what is accepted, maxima at the dry end. */
+  private double at(Setting moisture) {
+    return switch (end) {
+      case EXPECTED -> moisture.aim();
+      case POOREST -> moisture.band().high();
+      case RICHEST -> moisture.band().low();
+    };
+  }
+
+  private OptionalDouble evaporable(Pass pass) {
+    if (pass.step() != Step.COOL || steamTable.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double to = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(30.0);
+    double mean = (temperature + to) / 2;
+    double latent = steamTable.get().vapour(mean) - steamTable.get().liquid(mean);
+    double heat = (dry + water) * heatCapacity() * Math.max(0, temperature - to);
+    return OptionalDouble.of(heat / latent);
+  }
+
+  private void record(Pass pass, double added, double evaporated, double moistureBefore) {
+    stages.add(stage(pass, added, evaporated, moistureBefore, OptionalDouble.empty()));
+  }
+
+  private Stage stage(
+      Pass pass, double added, double evaporated, double moistureBefore, OptionalDouble most) {
+    double after = dry + water;
+    return new Stage(
+        pass,
+        after - added + evaporated,
+        added,
+        evaporated,
+        after,
+        moistureBefore,
+        moisture(),
+        most);
+  }
+}

@@ -1,0 +1,245 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.Digestibility.ProcessKind;
+import dev.pellucid.engine.quantity.Dense;
+import dev.pellucid.measure.Kind;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The {@link Composition} of each ingredient, worked out once for each species and kind of process
+ * and then shared.
+ *
+ * <p>What is told directly counts; what is not follows from its formula, or from the nutrient it is
+ * the digestible part of, when all that it needs is known. What is absent is bounded by the room
+ * that the known parts of the same whole leave.
+ */
+public final class Compositions {
+  private final Larder larder;
+  private final Retentions retentions;
+  private final List<Nutrient> derivedInOrder;
+  private final Map<Key, Composition> made = new ConcurrentHashMap<>();
+
+  private record Key(String ingredient, String species, ProcessKind kind) {}
+
+  public Compositions(Larder larder, Retentions retentions) {
+    this.larder = larder;
+    this.retentions = retentions;
+    this.derivedInOrder = inOrder(larder.nutrients());
+  }
+
+  public Composition of(Ingredient ingredient, Optional<Species> species, ProcessKind kind) {
+    Key key = new Key(ingredient.name(), species.map(Species::name).orElse(""), kind);
+    Composition known = made.get(key);
+    if (known != null) {
+      return known;
+    }
+    Composition composition = new Work(ingredient, species, kind).done();
+    made.put(key, composition);
+    return composition;
+  }
+
+  /** Those that follow from others, each after those it follows from. */
+  private static List<Nutrient> inOrder(Nutrients nutrients) {
+    List<Nutrient> order = new ArrayList<>();
+    BitSet seen = new BitSet();
+    for (Nutrient nutrient : nutrients.inOrder()) {
+      visit(nutrient, nutrients, seen, order);
+    }
+    return order;
+  }
+
+  private static void visit(
+      Nutrient nutrient, Nutrients nutrients, BitSet seen, List<Nutrient> order) {
+    if (seen.get(nutrient.index())) {
+      return;
+    }
+    seen.set(nutrient.index());
+    for (String needed : needs(nutrient)) {
+      nutrients.named(needed).ifPresent(one -> visit(one, nutrients, seen, order));
+    }
+    if (!needs(nutrient).isEmpty()) {
+      order.add(nutrient);
+    }
+  }
+
+  private static List<String> needs(Nutrient nutrient) {
+    List<String> needs = new ArrayList<>();
+    nutrient.formula().ifPresent(f -> f.terms().forEach(term -> needs.add(term.nutrient())));
+    nutrient.digestibleOf().ifPresent(needs::add);
+    return needs;
+  }
+
+  /** The making of one composition. */
+  private final class Work {
+    private final Ingredient ingredient;
+    private final Optional<Species> species;
+    private final ProcessKind kind;
+    private final Nutrients nutrients = larder.nutrients();
+    private final double[] low = new double[nutrients.count()];
+    private final double[] high = new double[nutrients.count()];
+    private final double[] spread = new double[nutrients.count()];
+    private final BitSet unknown = new BitSet();
+    private final BitSet unbounded = new BitSet();
+    private final BitSet spreadAssumed = new BitSet();
+    private final BitSet spreadUnknown = new BitSet();
+    private final List<Composition.Derived> derived = new ArrayList<>();
+
+    Work(Ingredient ingredient, Optional<Species> species, ProcessKind kind) {
+      this.ingredient = ingredient;
+      this.species = species;
+      this.kind = kind;
+    }
+
+    Composition done() {
+      nutrients.inOrder().forEach(this::tell);
+      derivedInOrder.forEach(this::derive);
+      nutrients.inOrder().stream().filter(Nutrient::ofTheWhole).forEach(this::bound);
+      nutrients.inOrder().stream().filter(n -> !n.ofTheWhole()).forEach(this::bound);
+      List<Integer> classes = nutrients.inOrder().stream().map(this::stability).toList();
+      return new Composition(
+          Dense.of(low),
+          Dense.of(high),
+          Dense.of(spread),
+          unknown,
+          unbounded,
+          spreadAssumed,
+          spreadUnknown,
+          classes,
+          derived);
+    }
+
+    private int stability(Nutrient nutrient) {
+      return retentions.indexOf(
+          ingredient.stability().getOrDefault(nutrient.name(), nutrient.stability()));
+    }
+
+    private void tell(Nutrient nutrient) {
+      int index = nutrient.index();
+      Optional<Content> told = told(nutrient.name());
+      if (told.isEmpty()) {
+        unknown.set(index);
+        return;
+      }
+      low[index] = told.get().low();
+      high[index] = told.get().high();
+      spread(nutrient, told.get());
+    }
+
+    private void spread(Nutrient nutrient, Content told) {
+      int index = nutrient.index();
+      OptionalDouble assumed = larder.practice().spread(nutrient.name());
+      if (told.spread().isPresent()) {
+        spread[index] = told.spread().getAsDouble();
+      } else if (assumed.isPresent()) {
+        spread[index] = told.high() * assumed.getAsDouble();
+        spreadAssumed.set(index);
+      } else if (told.high() > 0) {
+        spreadUnknown.set(index);
+      }
+    }
+
+    private Optional<Content> told(String nutrient) {
+      Optional<Content> general = Optional.empty();
+      for (Ingredient.ContentBlock block : ingredient.contents()) {
+        Content content = block.byNutrient().get(nutrient);
+        if (content == null) {
+          continue;
+        }
+        if (block.species().isEmpty()) {
+          general = Optional.of(content);
+        } else if (species.filter(one -> one.is(block.species().get())).isPresent()) {
+          return Optional.of(content);
+        }
+      }
+      return general;
+    }
+
+    private void derive(Nutrient nutrient) {
+      if (!unknown.get(nutrient.index())) {
+        return;
+      }
+      nutrient.formula().flatMap(this::terms).ifPresent(terms -> set(nutrient, terms));
+      nutrient.digestibleOf().flatMap(this::digestible).ifPresent(terms -> set(nutrient, terms));
+    }
+
+    private record Terms(double constant, List<Composition.Derived.Term> list) {}
+
+    private Optional<Terms> terms(Nutrient.Formula formula) {
+      List<Composition.Derived.Term> list = new ArrayList<>();
+      for (Nutrient.Formula.Term term : formula.terms()) {
+        Optional<Nutrient> of = nutrients.named(term.nutrient());
+        if (of.isEmpty() || unknown.get(of.get().index())) {
+          return Optional.empty();
+        }
+        list.add(new Composition.Derived.Term(term.factor(), of.get().index()));
+      }
+      return Optional.of(new Terms(formula.constant(), list));
+    }
+
+    private Optional<Terms> digestible(String whole) {
+      Optional<Nutrient> of = nutrients.named(whole).filter(n -> !unknown.get(n.index()));
+      if (of.isEmpty()) {
+        return Optional.empty();
+      }
+      double coefficient =
+          ingredient
+              .digestible(whole, species, kind)
+              .map(d -> d.coefficients().getOrDefault(whole, 0.0))
+              .orElse(high[of.get().index()] == 0 ? 0.0 : -1.0);
+      return coefficient < 0
+          ? Optional.empty()
+          : Optional.of(
+              new Terms(0, List.of(new Composition.Derived.Term(coefficient, of.get().index()))));
+    }
+
+    private void set(Nutrient nutrient, Terms terms) {
+      int index = nutrient.index();
+      low[index] = terms.constant();
+      high[index] = terms.constant();
+      for (Composition.Derived.Term term : terms.list()) {
+        boolean adds = term.factor() >= 0;
+        low[index] += term.factor() * (adds ? low : high)[term.nutrient()];
+        high[index] += term.factor() * (adds ? high : low)[term.nutrient()];
+        spread[index] += Math.abs(term.factor()) * spread[term.nutrient()];
+        spreadAssumed.set(index, spreadAssumed.get(index) || spreadAssumed.get(term.nutrient()));
+        spreadUnknown.set(index, spreadUnknown.get(index) || spreadUnknown.get(term.nutrient()));
+      }
+      low[index] = Math.max(0, low[index]);
+      high[index] = Math.max(low[index], high[index]);
+      unknown.clear(index);
+      derived.add(new Composition.Derived(index, terms.constant(), terms.list()));
+    }
+
+    private void bound(Nutrient nutrient) {
+      if (!unknown.get(nutrient.index())) {
+        return;
+      }
+      Optional<Nutrient> whole = nutrient.partOf().flatMap(nutrients::named);
+      if (nutrient.unit().kind() != Kind.SHARE || (whole.isEmpty() && !nutrient.ofTheWhole())) {
+        unbounded.set(nutrient.index());
+      } else {
+        double room = whole.map(w -> high[w.index()]).orElse(1.0);
+        high[nutrient.index()] = Math.max(0, room - knownParts(nutrient));
+      }
+    }
+
+    private double knownParts(Nutrient nutrient) {
+      return nutrients.inOrder().stream()
+          .filter(other -> !unknown.get(other.index()))
+          .filter(
+              other ->
+                  nutrient.ofTheWhole()
+                      ? other.ofTheWhole()
+                      : !other.ofTheWhole() && other.partOf().equals(nutrient.partOf()))
+          .filter(other -> other.unit().kind() == Kind.SHARE && other.formula().isEmpty())
+          .mapToDouble(other -> low[other.index()])
+          .sum();
+    }
+  }
+}
