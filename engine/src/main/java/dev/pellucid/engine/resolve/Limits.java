@@ -1,0 +1,267 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.larder.Source;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
+import dev.pellucid.syntax.Bound;
+import dev.pellucid.syntax.Left;
+import dev.pellucid.syntax.LimitLine;
+import dev.pellucid.syntax.Word;
+import dev.pellucid.text.NearNames;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * Lines of limits to limits: names to nutrients and ingredients, figures to bases of their kind.
+ */
+final class Limits {
+  static final Code UNKNOWN_NUTRIENT = new Code("unknown-nutrient");
+  static final Code NOT_A_NUTRIENT = new Code("not-a-nutrient");
+  static final Code OTHER_KIND = new Code("unit-of-another-kind");
+  static final Code UNKNOWN_SOURCE = new Code("unknown-source");
+
+  private final Kitchen kitchen;
+  private final Larder larder;
+  private final List<Finding> findings;
+  private final SortedSet<String> read;
+
+  Limits(Kitchen kitchen, List<Finding> findings, SortedSet<String> read) {
+    this.kitchen = kitchen;
+    this.larder = kitchen.larder();
+    this.findings = findings;
+    this.read = read;
+  }
+
+  /** One limit for each bound of the line. */
+  List<Limit> of(LimitLine line, Limit.Kind kind, String owner, Optional<Source> ownSource) {
+    Optional<Subject> subject = subject(line.left());
+    if (subject.isEmpty()) {
+      return List.of();
+    }
+    Optional<Source> source = line.source().isPresent() ? source(line.source().get()) : ownSource;
+    OptionalDouble inBatches =
+        line.confidence().isPresent()
+            ? OptionalDouble.of(line.confidence().get().base())
+            : OptionalDouble.empty();
+    List<Limit> limits = new ArrayList<>();
+    for (Bound bound : line.bounds()) {
+      OptionalDouble base = base(subject.get(), bound);
+      if (base.isPresent()) {
+        limits.add(
+            new Limit(
+                subject.get(),
+                bound.side(),
+                base.getAsDouble(),
+                bound.limit(),
+                basis(line.basis()),
+                inBatches,
+                new Limit.Origin(kind, owner, source, line.left().span().through(bound.span())),
+                Optional.empty()));
+      }
+    }
+    return limits;
+  }
+
+  Optional<Source> source(Word id) {
+    read.add(id.text());
+    Source source = larder.sources().get(id.text());
+    if (source == null) {
+      findings.add(
+          near(
+              Finding.error(UNKNOWN_SOURCE, id.span(), id + " is not in sources.yaml"),
+              id,
+              larder.sources().keySet(),
+              "add it to sources.yaml"));
+    }
+    return Optional.ofNullable(source);
+  }
+
+  static Basis basis(Optional<dev.pellucid.syntax.Basis> written) {
+    if (written.isEmpty()) {
+      return new Basis.AsFed();
+    }
+    return written.get() instanceof dev.pellucid.syntax.Basis.AtMoisture at
+        ? new Basis.AtMoisture(at.moisture().base(), at.moisture().asWritten())
+        : new Basis.DryMatter();
+  }
+
+  Optional<Subject> subject(Left left) {
+    if (left instanceof Left.Nutrients sum) {
+      return nutrients(sum).map(found -> found);
+    }
+    if (left instanceof Left.Ratio ratio) {
+      Optional<Subject.Nutrients> over = nutrients(ratio.over());
+      Optional<Subject.Nutrients> under = nutrients(ratio.under());
+      return over.isEmpty() || under.isEmpty()
+          ? Optional.empty()
+          : ratio(ratio, over.get(), under.get());
+    }
+    return left instanceof Left.Inclusion inclusion
+        ? inclusion(inclusion)
+        : Optional.of(new Subject.Cost());
+  }
+
+  private Optional<Subject.Nutrients> nutrients(Left.Nutrients sum) {
+    List<Nutrient> found = new ArrayList<>();
+    for (Word name : sum.names()) {
+      nutrient(name).ifPresent(found::add);
+    }
+    if (found.size() < sum.names().size()) {
+      return Optional.empty();
+    }
+    Kind first = found.get(0).unit().kind();
+    for (int i = 1; i < found.size(); i++) {
+      if (found.get(i).unit().kind() != first) {
+        findings.add(
+            Finding.error(
+                    OTHER_KIND,
+                    sum.span(),
+                    found.get(i).name() + " and " + found.get(0).name() + " cannot be added")
+                .helping("add nutrients that are told in units of one kind"));
+        return Optional.empty();
+      }
+    }
+    return Optional.of(new Subject.Nutrients(found, sum.text()));
+  }
+
+  private Optional<Subject> ratio(
+      Left.Ratio written, Subject.Nutrients over, Subject.Nutrients under) {
+    Kind above = over.nutrients().get(0).unit().kind();
+    Kind below = under.nutrients().get(0).unit().kind();
+    if (above == below) {
+      return Optional.of(new Subject.Ratio(over, under, Subject.RatioKind.PLAIN, written.text()));
+    }
+    if (above == Kind.SHARE && below == Kind.ENERGY) {
+      return Optional.of(
+          new Subject.Ratio(over, under, Subject.RatioKind.PER_ENERGY, written.text()));
+    }
+    findings.add(
+        Finding.error(
+                OTHER_KIND,
+                written.span(),
+                "no ratio is told of " + above.phrase() + " over " + below.phrase())
+            .helping("set a mass over a mass, or a mass over an energy"));
+    return Optional.empty();
+  }
+
+  private Optional<Subject> inclusion(Left.Inclusion inclusion) {
+    boolean all = true;
+    TreeSet<String> known = new TreeSet<>(kitchen.materials());
+    known.addAll(larder.groups().keySet());
+    List<String> names = new ArrayList<>();
+    for (Word name : inclusion.names()) {
+      read.add(name.text());
+      names.add(name.text());
+      if (!known.contains(name.text())) {
+        all = false;
+        findings.add(
+            near(
+                Finding.error(
+                    Materials.UNKNOWN, name.span(), name + " is not known in this folder"),
+                name,
+                known,
+                "name an ingredient, a group or a code"));
+      }
+    }
+    return all ? Optional.of(new Subject.Inclusion(names, inclusion.text())) : Optional.empty();
+  }
+
+  Optional<Nutrient> nutrient(Word name) {
+    read.add(name.text());
+    Optional<Nutrient> nutrient = larder.nutrients().named(name.text());
+    if (nutrient.isEmpty()) {
+      findings.add(noSuch(name));
+    }
+    return nutrient;
+  }
+
+  private Finding noSuch(Word name) {
+    if (kitchen.materials().contains(name.text()) || larder.groups().containsKey(name.text())) {
+      return Finding.error(NOT_A_NUTRIENT, name.span(), name + " is an ingredient, not a nutrient")
+          .helping("to bound its share write: inclusion " + name + " max 20 %");
+    }
+    return near(
+        Finding.error(UNKNOWN_NUTRIENT, name.span(), name + " is not a nutrient of this folder"),
+        name,
+        larder.nutrients().names(),
+        "add it under nutrients/, or mend the name");
+  }
+
+  static Finding near(Finding finding, Word name, Collection<String> candidates, String otherwise) {
+    List<String> near = NearNames.of(name.text(), candidates);
+    Finding helped =
+        finding.helping(
+            near.isEmpty() ? otherwise : "did you mean " + String.join(" or ", near) + "?");
+    return near.size() == 1 ? helped.mending(name.span(), near.get(0)) : helped;
+  }
+
+  OptionalDouble base(Subject subject, Bound bound) {
+    Kind needed = kind(subject);
+    if (bound.limit() instanceof Bound.Limit.Bare bare) {
+      return OptionalDouble.of(bare.figure().doubleValue());
+    }
+    Bound.Limit.Measured measured = (Bound.Limit.Measured) bound.limit();
+    Kind written = measured.amount().unit().kind();
+    if (written != needed) {
+      findings.add(otherKind(subject, measured, needed));
+      return OptionalDouble.empty();
+    }
+    if (needed == Kind.PRICE && !currencyFits(measured)) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(measured.amount().base());
+  }
+
+  private boolean currencyFits(Bound.Limit.Measured measured) {
+    String currency = larder.settings().currency();
+    Span unit = measured.amount().unitAsWritten().span();
+    if (measured.amount().unitAsWritten().text().startsWith(currency)) {
+      return true;
+    }
+    findings.add(
+        Finding.error(OTHER_KIND, unit, "prices of this folder are in " + currency)
+            .helping("write the cost in " + currency + "/kg"));
+    return false;
+  }
+
+  private static Finding otherKind(Subject subject, Bound.Limit.Measured written, Kind needed) {
+    return Finding.error(
+            OTHER_KIND,
+            written.amount().unitAsWritten().span(),
+            subject.text()
+                + " is "
+                + needed.phrase()
+                + ", and "
+                + written.amount().unitAsWritten()
+                + " measures "
+                + written.amount().unit().kind().phrase())
+        .helping("use a unit like " + example(needed));
+  }
+
+  private static String example(Kind kind) {
+    return switch (kind) {
+      case SHARE -> "%, g/kg or mg/kg";
+      case PRICE -> "EUR/kg, in the currency of the folder";
+      default -> kind.base();
+    };
+  }
+
+  private static Kind kind(Subject subject) {
+    if (subject instanceof Subject.Nutrients sum) {
+      return sum.nutrients().get(0).unit().kind();
+    }
+    if (subject instanceof Subject.Ratio ratio) {
+      return ratio.kind() == Subject.RatioKind.PLAIN ? Kind.SHARE : Kind.SHARE_PER_ENERGY;
+    }
+    return subject instanceof Subject.Inclusion ? Kind.SHARE : Kind.PRICE;
+  }
+}

@@ -1,0 +1,146 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Amount;
+import dev.pellucid.syntax.Section;
+import dev.pellucid.syntax.ShareLine;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The lines of {@code mix} and {@code coat} (or {@code carrier}) with their shares; the {@code
+ * rest} takes what the others leave of 100 %. Sums are exact.
+ */
+final class Lines {
+  static final Code TOTAL = new Code("total-is-off");
+  static final Code NO_ROOM = new Code("no-room-for-rest");
+  static final Code TWO_RESTS = new Code("two-rests");
+  static final Code TWICE = new Code("listed-twice");
+
+  private final Materials materials;
+  private final List<Finding> findings;
+  private final List<Drawn> drawn = new ArrayList<>();
+  private boolean whole = true;
+
+  /** A line as drawn up, before overage; the share is absent on the rest. */
+  record Drawn(ShareLine written, Place place, Material material, Optional<Share> share) {}
+
+  Lines(Materials materials, List<Finding> findings) {
+    this.materials = materials;
+    this.findings = findings;
+  }
+
+  /** Whether every line could be used. */
+  boolean whole() {
+    return whole;
+  }
+
+  void take(Section<ShareLine> section, Place place) {
+    whole &= section.whole();
+    Map<String, Span> seen = new HashMap<>();
+    for (ShareLine line : section.lines()) {
+      Span first = seen.putIfAbsent(line.subject().text(), line.subject().span());
+      if (first != null) {
+        findings.add(
+            Finding.error(TWICE, line.subject().span(), line.subject() + " stands here twice")
+                .seeing("first written", first)
+                .helping("put both shares on one line"));
+      }
+      Optional<Material> material = materials.named(line.subject());
+      whole &= material.isPresent();
+      material.ifPresent(m -> drawn.add(new Drawn(line, place, m, share(line))));
+    }
+  }
+
+  /** The exact share of a stated line, in percent. */
+  static Optional<Share> share(ShareLine line) {
+    return line.share() instanceof ShareLine.Share.Stated stated
+        ? Optional.of(exact(stated.amount()))
+        : Optional.empty();
+  }
+
+  /** An amount of a share, exactly. */
+  static Share exact(Amount amount) {
+    int places =
+        switch (amount.unit()) {
+          case G_PER_KG -> 1;
+          case MG_PER_KG -> 4;
+          case UG_PER_KG -> 7;
+          default -> 0;
+        };
+    return new Share(amount.figure().movePointLeft(places));
+  }
+
+  /** The drawn lines, all with a share, or empty where the total cannot stand. */
+  Optional<List<Drawn>> closed(Span heading, Share stabilityExtra) {
+    List<Drawn> rests = drawn.stream().filter(line -> line.share().isEmpty()).toList();
+    Share sum =
+        drawn.stream().flatMap(line -> line.share().stream()).reduce(Share.ZERO, Share::plus);
+    if (rests.size() > 1) {
+      findings.add(
+          Finding.error(
+                  TWO_RESTS,
+                  rests.get(1).written().share().span(),
+                  "rest stands twice, and only one line can take what the others leave")
+              .seeing("first rest", rests.get(0).written().share().span())
+              .helping("give one of the two a share"));
+      return Optional.empty();
+    }
+    return rests.isEmpty()
+        ? closedByTotal(heading, sum, stabilityExtra)
+        : withRest(rests.get(0), sum);
+  }
+
+  private Optional<List<Drawn>> closedByTotal(Span heading, Share sum, Share stabilityExtra) {
+    Share total = sum.plus(stabilityExtra);
+    if (total.compareTo(Share.WHOLE) == 0) {
+      return Optional.of(List.copyOf(drawn));
+    }
+    Share off = Share.WHOLE.minus(total);
+    String with = stabilityExtra.isPositive() ? " with overage for stability" : "";
+    findings.add(
+        Finding.error(TOTAL, heading, "the lines add up to " + total + with + ", not to 100 %")
+            .helping(
+                off.isPositive()
+                    ? off + " is missing: raise a line, or write rest on one"
+                    : new Share(off.percent().negate())
+                        + " is too much: lower a line, or write rest on one"));
+    return Optional.empty();
+  }
+
+  private Optional<List<Drawn>> withRest(Drawn rest, Share sum) {
+    Share left = Share.WHOLE.minus(sum);
+    if (left.isNegative()) {
+      findings.add(
+          Finding.error(
+                  NO_ROOM,
+                  rest.written().share().span(),
+                  "the other lines add up to " + sum + ", so nothing is left for rest")
+              .helping("lower the other lines by " + new Share(left.percent().negate())));
+      return Optional.empty();
+    }
+    List<Drawn> closed = new ArrayList<>();
+    for (Drawn line : drawn) {
+      closed.add(
+          line.equals(rest)
+              ? new Drawn(line.written(), line.place(), line.material(), Optional.of(left))
+              : line);
+    }
+    return Optional.of(closed);
+  }
+
+  List<Drawn> drawn() {
+    return drawn;
+  }
+
+  static boolean isRest(Drawn line) {
+    return line.written().share() instanceof ShareLine.Share.Rest;
+  }
+}

@@ -1,0 +1,85 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Word;
+import dev.pellucid.text.NearNames;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+
+/** The subject of a line to the material it names. */
+final class Materials {
+  static final Code UNKNOWN = new Code("unknown-ingredient");
+  static final Code NOT_AN_INGREDIENT = new Code("not-an-ingredient");
+  static final Code RENAMED = new Code("renamed");
+
+  private final Kitchen kitchen;
+  private final List<Finding> findings;
+  private final SortedSet<String> read;
+
+  Materials(Kitchen kitchen, List<Finding> findings, SortedSet<String> read) {
+    this.kitchen = kitchen;
+    this.findings = findings;
+    this.read = read;
+  }
+
+  /** The material; empty after a finding, or where a finding elsewhere has said why. */
+  Optional<Material> named(Word name) {
+    read.add(name.text());
+    Ingredient ingredient = kitchen.larder().ingredients().get(name.text());
+    if (ingredient != null) {
+      return single(ingredient);
+    }
+    ResolvedPremix premix = kitchen.premixes().get(name.text());
+    if (premix != null) {
+      return Optional.of(new Material.Premixed(premix));
+    }
+    String now = kitchen.formerNames().get(name.text());
+    Ingredient renamed = now == null ? null : kitchen.larder().ingredients().get(now);
+    if (now != null && renamed != null) {
+      findings.add(
+          Finding.note(RENAMED, name.span(), name + " is now called " + now)
+              .helping("write " + now)
+              .mending(name.span(), now));
+      return single(renamed);
+    }
+    if (!kitchen.brokenPremixes().contains(name.text())) {
+      findings.add(missing(name));
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Material> single(Ingredient ingredient) {
+    return ingredient.whole()
+        ? Optional.of(
+            new Material.Single(
+                ingredient, kitchen.larder().price(ingredient.name(), kitchen.day())))
+        : Optional.empty();
+  }
+
+  private Finding missing(Word name) {
+    if (kitchen.larder().nutrients().named(name.text()).isPresent()) {
+      return Finding.error(
+              NOT_AN_INGREDIENT, name.span(), name + " is a nutrient, not an ingredient")
+          .helping("name an ingredient here; what a nutrient must reach stands under limits");
+    }
+    if (kitchen.recipes().containsKey(name.text())) {
+      return Finding.error(NOT_AN_INGREDIENT, name.span(), name + " is a recipe, not an ingredient")
+          .helping("a blend that goes into feeds is a premix: move it to " + name + ".premix");
+    }
+    if (kitchen.larder().groups().containsKey(name.text())) {
+      return Finding.error(NOT_AN_INGREDIENT, name.span(), name + " is a group of ingredients")
+          .helping("name one ingredient of the group");
+    }
+    List<String> near = NearNames.of(name.text(), kitchen.materials());
+    Finding finding =
+        Finding.error(UNKNOWN, name.span(), name + " is not known in this folder")
+            .helping(
+                near.isEmpty()
+                    ? "add ingredients/" + name + ".yaml, or mend the name"
+                    : "did you mean " + String.join(" or ", near) + "?");
+    return near.size() == 1 ? finding.mending(name.span(), near.get(0)) : finding;
+  }
+}

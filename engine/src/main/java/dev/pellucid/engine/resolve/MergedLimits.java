@@ -1,0 +1,102 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Bound;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The limits of a recipe and of all it meets, each demand once: of two that ask the same of the
+ * same side on the same basis with the same confidence, the tighter. A recipe that asks less than
+ * its profile, and two sides that leave no room, are findings.
+ */
+final class MergedLimits {
+  static final Code LOOSER = new Code("looser-than-profile");
+  static final Code CONTRADICT = new Code("limits-contradict");
+
+  private MergedLimits() {}
+
+  static List<Limit> of(List<Limit> all, List<Finding> findings) {
+    List<Limit> merged = new ArrayList<>();
+    for (Limit limit : all) {
+      int same = sameDemand(merged, limit);
+      if (same < 0) {
+        merged.add(limit);
+      } else if (tighter(limit, merged.get(same))) {
+        merged.set(same, limit);
+      } else {
+        reportLooser(limit, merged.get(same), findings);
+      }
+    }
+    reportContradictions(merged, findings);
+    return merged;
+  }
+
+  private static int sameDemand(List<Limit> limits, Limit limit) {
+    for (int i = 0; i < limits.size(); i++) {
+      Limit other = limits.get(i);
+      if (sameSubject(other, limit)
+          && other.side() == limit.side()
+          && other.inBatches().equals(limit.inBatches())) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static boolean sameSubject(Limit one, Limit other) {
+    return one.subject().text().equals(other.subject().text()) && one.basis().equals(other.basis());
+  }
+
+  private static boolean tighter(Limit one, Limit other) {
+    return one.side() == Bound.Side.MIN ? one.bound() > other.bound() : one.bound() < other.bound();
+  }
+
+  private static void reportLooser(Limit limit, Limit kept, List<Finding> findings) {
+    if (limit.origin().kind() != Limit.Kind.RECIPE || limit.bound() == kept.bound()) {
+      return;
+    }
+    findings.add(
+        Finding.error(
+                LOOSER,
+                limit.origin().span(),
+                limit.subject().text()
+                    + " "
+                    + limit.side().word()
+                    + " "
+                    + limit.written().asWritten()
+                    + " is looser than the "
+                    + kept.written().asWritten()
+                    + " of "
+                    + kept.origin().name())
+            .seeing("limit written", kept.origin().span())
+            .helping(
+                kept.origin().kind() == Limit.Kind.LAW
+                    ? "law cannot be loosened: take the line out"
+                    : "to go below a profile for a time, write the line under waivers"));
+  }
+
+  private static void reportContradictions(List<Limit> limits, List<Finding> findings) {
+    for (Limit min : limits) {
+      for (Limit max : limits) {
+        if (min.side() == Bound.Side.MIN
+            && max.side() == Bound.Side.MAX
+            && sameSubject(min, max)
+            && min.bound() > max.bound()) {
+          findings.add(
+              Finding.error(
+                      CONTRADICT,
+                      min.origin().span(),
+                      min.subject().text()
+                          + " must be at least "
+                          + min.written().asWritten()
+                          + " and at most "
+                          + max.written().asWritten())
+                  .seeing("the other side", max.origin().span())
+                  .helping("no feed can meet both: mend one of them"));
+        }
+      }
+    }
+  }
+}

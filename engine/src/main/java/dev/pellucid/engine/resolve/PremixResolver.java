@@ -1,0 +1,240 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.FeedFile.PremixFile;
+import dev.pellucid.syntax.HeadLine;
+import dev.pellucid.syntax.OverageLine;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
+import dev.pellucid.syntax.SupplyLine;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * A premix file to the premix as it is made: content is supply over dose, a source weighs content
+ * over potency, times one and its stability overage; the carrier's {@code rest} fills up to 100 %.
+ */
+final class PremixResolver {
+  static final Code NO_DOSE = new Code("dose-missing");
+  static final Code NOT_IN_SOURCE = new Code("source-lacks-nutrient");
+  static final Code SUPPLIED_TWICE = new Code("supplied-twice");
+  static final Code NO_ROOM_LEFT = new Code("no-room-left");
+
+  private final PremixFile file;
+  private final String code;
+  private final List<Finding> findings = new ArrayList<>();
+  private final SortedSet<String> read = new TreeSet<>();
+  private final Materials materials;
+  private final Limits limits;
+  private final List<ResolvedPremix.Supply> supplies = new ArrayList<>();
+
+  PremixResolver(PremixFile file, Kitchen kitchen) {
+    this.file = file;
+    this.code = file.source().stem();
+    this.materials = new Materials(kitchen, findings, read);
+    this.limits = new Limits(kitchen, findings, read);
+  }
+
+  Resolution<ResolvedPremix> resolve() {
+    Optional<ResolvedPremix> premix = file.opening().flatMap(opening -> make());
+    return new Resolution<>(premix, findings, read);
+  }
+
+  private Optional<ResolvedPremix> make() {
+    Optional<Share> dose = dose();
+    List<Source> sources = new ArrayList<>();
+    boolean whole = file.supply().map(section -> section.whole()).orElse(true);
+    if (file.supply().isPresent()) {
+      if (dose.isEmpty()) {
+        findings.add(
+            Finding.error(
+                    NO_DOSE,
+                    file.opening().get().span(),
+                    code + " supplies nutrients and has no dose")
+                .helping("add the line: dose 10 g/kg"));
+        return Optional.empty();
+      }
+      Map<String, SupplyLine> seen = new HashMap<>();
+      for (SupplyLine line : file.supply().get().lines()) {
+        SupplyLine first = seen.putIfAbsent(line.nutrient().text(), line);
+        if (first != null) {
+          findings.add(
+              Finding.error(
+                      SUPPLIED_TWICE,
+                      line.nutrient().span(),
+                      line.nutrient() + " is supplied twice")
+                  .seeing("first supplied", first.nutrient().span())
+                  .helping("keep one of the two lines"));
+        }
+        Optional<Source> source = source(line, dose.get());
+        whole &= source.isPresent();
+        source.ifPresent(sources::add);
+      }
+    }
+    Lines lines = new Lines(materials, findings);
+    file.mix().ifPresent(section -> lines.take(section, Place.MIX));
+    file.carrier().ifPresent(section -> lines.take(section, Place.MIX));
+    return whole && lines.whole() ? close(dose, sources, lines) : Optional.empty();
+  }
+
+  /** A line of supply as a part of the premix. */
+  private record Source(Material material, Share designed, SupplyLine written) {}
+
+  private Optional<Share> dose() {
+    return file.head().stream()
+        .filter(HeadLine.Dose.class::isInstance)
+        .map(line -> Lines.exact(((HeadLine.Dose) line).dose()))
+        .findFirst();
+  }
+
+  private Optional<Source> source(SupplyLine line, Share dose) {
+    Optional<Nutrient> nutrient = limits.nutrient(line.nutrient());
+    Optional<Material> material = materials.named(line.from());
+    if (nutrient.isEmpty() || material.isEmpty()) {
+      return Optional.empty();
+    }
+    if (line.amount().unit().kind() != nutrient.get().unit().kind()) {
+      findings.add(
+          Finding.error(
+                  Limits.OTHER_KIND,
+                  line.amount().unitAsWritten().span(),
+                  nutrient.get().name()
+                      + " is "
+                      + nutrient.get().unit().kind().phrase()
+                      + ", and "
+                      + line.amount().unitAsWritten()
+                      + " is not")
+              .helping("use a unit like " + nutrient.get().unit().symbol()));
+      return Optional.empty();
+    }
+    double potency = potency(material.get(), nutrient.get().name());
+    if (potency <= 0) {
+      findings.add(
+          Finding.error(
+                  NOT_IN_SOURCE,
+                  line.from().span(),
+                  line.from() + " holds no " + nutrient.get().name())
+              .helping("name a source that holds it, or add its content to the ingredient"));
+      return Optional.empty();
+    }
+    supplies.add(
+        new ResolvedPremix.Supply(nutrient.get(), line.amount().base(), line.from().text(), line));
+    BigDecimal wanted = BigDecimal.valueOf(line.amount().base());
+    BigDecimal perPremix = BigDecimal.valueOf(potency).multiply(dose.percent().movePointLeft(2));
+    return Optional.of(new Source(material.get(), Share.ratio(wanted, perPremix), line));
+  }
+
+  private static double potency(Material material, String nutrient) {
+    if (!(material instanceof Material.Single single)) {
+      return 0;
+    }
+    return single.ingredient().contents().stream()
+        .map(Ingredient.ContentBlock::byNutrient)
+        .filter(byNutrient -> byNutrient.containsKey(nutrient))
+        .mapToDouble(byNutrient -> byNutrient.get(nutrient).low())
+        .findFirst()
+        .orElse(0);
+  }
+
+  private Optional<ResolvedPremix> close(Optional<Share> dose, List<Source> sources, Lines lines) {
+    List<OverageLine> rules = file.overage().map(section -> section.lines()).orElse(List.of());
+    Overages overages = new Overages(rules, Optional.empty(), findings);
+    List<ResolvedPremix.Part> parts = new ArrayList<>();
+    Share used = Share.ZERO;
+    for (Source source : sources) {
+      Share extra = overages.stability(source.material(), source.designed());
+      Share share = source.designed().plus(extra);
+      Share onTop = overages.handling(source.material(), share, source.designed());
+      used = used.plus(share);
+      parts.add(
+          new ResolvedPremix.Part(
+              source.material(), source.designed(), share, onTop, source.written().from().span()));
+    }
+    Optional<List<ResolvedPremix.Part>> rest = rest(used, lines, overages);
+    if (rest.isEmpty()) {
+      return Optional.empty();
+    }
+    parts.addAll(rest.get());
+    overages.reportUnused();
+    return Optional.of(
+        new ResolvedPremix(
+            code,
+            file.opening().get().title().map(title -> title.text()).orElse(code),
+            dose,
+            parts,
+            supplies,
+            keeping(),
+            file.opening().get().name().span()));
+  }
+
+  private Optional<List<ResolvedPremix.Part>> rest(Share used, Lines lines, Overages overages) {
+    List<ResolvedPremix.Part> parts = new ArrayList<>();
+    Share sum = used;
+    Optional<Lines.Drawn> filler = Optional.empty();
+    for (Lines.Drawn line : lines.drawn()) {
+      if (line.share().isEmpty()) {
+        filler = Optional.of(line);
+        continue;
+      }
+      Share designed = line.share().get();
+      Share share = designed.plus(overages.stability(line.material(), designed));
+      Share onTop = overages.handling(line.material(), share, designed);
+      sum = sum.plus(share);
+      parts.add(part(line, designed, share, onTop));
+    }
+    Share left = Share.WHOLE.minus(sum);
+    if (filler.isPresent() && !left.isNegative()) {
+      parts.add(part(filler.get(), left, left, Share.ZERO));
+      return Optional.of(parts);
+    }
+    if (filler.isEmpty() && left.compareTo(Share.ZERO) == 0) {
+      return Optional.of(parts);
+    }
+    String rounded = dev.pellucid.engine.quantity.Figures.plain(sum.kgPer100()) + " %";
+    findings.add(
+        filler.isPresent()
+            ? Finding.error(
+                    NO_ROOM_LEFT,
+                    file.opening().get().name().span(),
+                    "the sources of "
+                        + code
+                        + " come to "
+                        + rounded
+                        + ", more than the premix holds")
+                .helping("raise the dose, or take stronger sources")
+            : Finding.error(
+                    Lines.TOTAL,
+                    file.opening().get().name().span(),
+                    "the parts of " + code + " add up to " + rounded + ", not to 100 %")
+                .helping("write rest on the carrier"));
+    return Optional.empty();
+  }
+
+  private static ResolvedPremix.Part part(
+      Lines.Drawn line, Share designed, Share share, Share onTop) {
+    return new ResolvedPremix.Part(
+        line.material(), designed, share, onTop, line.written().subject().span());
+  }
+
+  private Optional<ResolvedPremix.Keeping> keeping() {
+    Passes passes =
+        ProcessLines.passes(
+            file.process().map(section -> section.lines()).orElse(List.of()), findings);
+    Optional<Setting> life = passes.setting(Step.STORE, Property.SHELF_LIFE);
+    double temperature =
+        passes.setting(Step.STORE, Property.TEMPERATURE).map(Setting::high).orElse(25.0);
+    return life.map(
+        setting -> new ResolvedPremix.Keeping(setting.high(), temperature, setting.span()));
+  }
+}

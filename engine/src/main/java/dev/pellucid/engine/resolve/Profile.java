@@ -1,0 +1,27 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.syntax.Range;
+import dev.pellucid.text.Span;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A {@code .limits} file with every name turned into its thing.
+ *
+ * @param species names of species or of groups of species; empty: any
+ * @param jurisdiction whose law it is, where it is law
+ */
+public record Profile(
+    String name,
+    String title,
+    Limit.Kind kind,
+    List<String> species,
+    Optional<Range> fish,
+    Optional<String> jurisdiction,
+    List<Limit> limits,
+    Span declared) {
+  public Profile {
+    species = List.copyOf(species);
+    limits = List.copyOf(limits);
+  }
+}

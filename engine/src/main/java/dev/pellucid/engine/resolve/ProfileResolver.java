@@ -1,0 +1,82 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.larder.Source;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.FeedFile.ProfileFile;
+import dev.pellucid.syntax.HeadLine;
+import dev.pellucid.syntax.LimitLine;
+import dev.pellucid.syntax.Range;
+import dev.pellucid.syntax.Word;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** A profile file to a profile. */
+final class ProfileResolver {
+  static final Code UNKNOWN_SPECIES = new Code("unknown-species");
+
+  private final ProfileFile file;
+  private final Kitchen kitchen;
+  private final List<Finding> findings = new ArrayList<>();
+  private final SortedSet<String> read = new TreeSet<>();
+  private final Limits limits;
+
+  private final List<String> species = new ArrayList<>();
+  private Optional<Range> fish = Optional.empty();
+  private Limit.Kind kind = Limit.Kind.NEED;
+  private Optional<String> jurisdiction = Optional.empty();
+  private Optional<Source> source = Optional.empty();
+
+  ProfileResolver(ProfileFile file, Kitchen kitchen) {
+    this.file = file;
+    this.kitchen = kitchen;
+    this.limits = new Limits(kitchen, findings, read);
+  }
+
+  Resolution<Profile> resolve() {
+    file.head().forEach(this::head);
+    List<Limit> found = new ArrayList<>();
+    String name = file.source().stem();
+    for (LimitLine line : file.limits().map(section -> section.lines()).orElse(List.of())) {
+      found.addAll(limits.of(line, kind, name, source));
+    }
+    Span declared =
+        file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());
+    String title = file.opening().flatMap(o -> o.title()).map(quoted -> quoted.text()).orElse(name);
+    Profile profile = new Profile(name, title, kind, species, fish, jurisdiction, found, declared);
+    return new Resolution<>(Optional.of(profile), findings, read);
+  }
+
+  private void head(HeadLine line) {
+    if (line instanceof HeadLine.ForSpecies one) {
+      species(one.species());
+    } else if (line instanceof HeadLine.Fish range) {
+      fish = Optional.of(range.mass());
+    } else if (line instanceof HeadLine.ProfileKind told) {
+      kind = Limit.Kind.valueOf(told.kind().text().toUpperCase(Locale.ROOT));
+    } else if (line instanceof HeadLine.Jurisdiction where) {
+      jurisdiction = Optional.of(where.jurisdiction().text());
+    } else if (line instanceof HeadLine.FromSource from) {
+      source = limits.source(from.source());
+    }
+  }
+
+  private void species(Word name) {
+    read.add(name.text());
+    species.add(name.text());
+    if (!kitchen.larder().knowsSpeciesOrGroup(name.text())) {
+      findings.add(
+          Limits.near(
+              Finding.error(
+                  UNKNOWN_SPECIES, name.span(), name + " is not a species or group of this folder"),
+              name,
+              kitchen.larder().species().keySet(),
+              "add it under species/, or mend the name"));
+    }
+  }
+}

@@ -1,0 +1,234 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
+import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.FeedFile.RecipeFile;
+import dev.pellucid.syntax.HeadLine;
+import dev.pellucid.syntax.LimitLine;
+import dev.pellucid.syntax.Range;
+import dev.pellucid.syntax.Word;
+import dev.pellucid.text.Span;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * A recipe file to a resolved recipe. It is absent where its figures could only mislead: a broken
+ * line in mix or coat, an unknown ingredient, a total that is off.
+ */
+final class RecipeResolver {
+  static final Code UNKNOWN_PROFILE = new Code("unknown-profile");
+  static final Code NOTHING_TO_MEET = new Code("nothing-to-meet");
+  static final Code NO_LAW = new Code("no-law");
+
+  private final RecipeFile file;
+  private final Kitchen kitchen;
+  private final String code;
+  private final List<Finding> findings = new ArrayList<>();
+  private final SortedSet<String> read = new TreeSet<>();
+  private final Limits limits;
+  private final List<Profile> profiles = new ArrayList<>();
+
+  private String status = "draft";
+  private Optional<Species> species = Optional.empty();
+  private Optional<Range> fish = Optional.empty();
+  private Optional<String> habit = Optional.empty();
+  private Optional<BatchSize> batch = Optional.empty();
+
+  RecipeResolver(RecipeFile file, Kitchen kitchen) {
+    this.file = file;
+    this.kitchen = kitchen;
+    this.code = file.source().stem();
+    this.limits = new Limits(kitchen, findings, read);
+  }
+
+  Resolution<ResolvedRecipe> resolve() {
+    file.head().forEach(this::head);
+    law();
+    Passes passes =
+        ProcessLines.passes(
+            file.process().map(section -> section.lines()).orElse(List.of()), findings);
+    List<Limit> all = allLimits();
+    Optional<List<Line>> lines = lines();
+    Span declared =
+        file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());
+    if (all.isEmpty()) {
+      findings.add(
+          Finding.warning(NOTHING_TO_MEET, declared, code + " has no limit to meet")
+              .helping("name a profile with meets, or write limits of its own"));
+    }
+    String title = file.opening().flatMap(o -> o.title()).map(t -> t.text()).orElse(code);
+    return new Resolution<>(
+        lines.map(
+            list ->
+                new ResolvedRecipe(
+                    file.source(),
+                    code,
+                    title,
+                    status,
+                    species,
+                    fish,
+                    habit,
+                    batch,
+                    list,
+                    passes,
+                    profiles.stream().map(Profile::name).toList(),
+                    all,
+                    file.label().map(section -> section.lines()).orElse(List.of()),
+                    declared)),
+        findings,
+        read);
+  }
+
+  private void head(HeadLine line) {
+    if (line instanceof HeadLine.Status told) {
+      status = told.status().text();
+    } else if (line instanceof HeadLine.ForSpecies told) {
+      species(told.species());
+    } else if (line instanceof HeadLine.Fish told) {
+      fish = Optional.of(told.mass());
+    } else if (line instanceof HeadLine.Habit told) {
+      habit = Optional.of(told.habit().text());
+    } else if (line instanceof HeadLine.Meets told) {
+      profile(told.profile());
+    } else if (line instanceof HeadLine.Batch told) {
+      BatchBasis basis =
+          told.basis().text().equals("finished") ? BatchBasis.FINISHED : BatchBasis.WEIGHED;
+      batch = Optional.of(new BatchSize(told.mass().base(), basis, told.mass()));
+    }
+  }
+
+  private void species(Word name) {
+    read.add(name.text());
+    species = Optional.ofNullable(kitchen.larder().species().get(name.text()));
+    if (species.isEmpty()) {
+      findings.add(
+          Limits.near(
+              Finding.error(
+                  ProfileResolver.UNKNOWN_SPECIES,
+                  name.span(),
+                  name + " is not a species of this folder"),
+              name,
+              kitchen.larder().species().keySet(),
+              "add it under species/, or mend the name"));
+    }
+  }
+
+  private void profile(Word name) {
+    read.add(name.text());
+    Profile profile = kitchen.profiles().get(name.text());
+    if (profile != null) {
+      profiles.add(profile);
+      return;
+    }
+    findings.add(
+        Limits.near(
+            Finding.error(UNKNOWN_PROFILE, name.span(), name + " is not a profile of this folder"),
+            name,
+            kitchen.profiles().keySet(),
+            "add the file " + name + ".limits, or mend the name"));
+  }
+
+  /** What the jurisdiction asks, whatever the recipe says. */
+  private void law() {
+    Optional<String> jurisdiction = kitchen.larder().settings().jurisdiction();
+    if (jurisdiction.isEmpty()) {
+      return;
+    }
+    kitchen.profiles().values().stream()
+        .filter(profile -> profile.kind() == Limit.Kind.LAW)
+        .filter(profile -> profile.jurisdiction().equals(jurisdiction))
+        .filter(this::holds)
+        .filter(profile -> !profiles.contains(profile))
+        .sorted(java.util.Comparator.comparing(Profile::name))
+        .forEach(profiles::add);
+  }
+
+  private boolean holds(Profile profile) {
+    return profile.species().isEmpty()
+        || species.isEmpty()
+        || profile.species().stream().anyMatch(name -> species.get().is(name));
+  }
+
+  private List<Limit> allLimits() {
+    List<Limit> all = new ArrayList<>();
+    profiles.forEach(profile -> all.addAll(profile.limits()));
+    for (LimitLine line : file.limits().map(section -> section.lines()).orElse(List.of())) {
+      all.addAll(limits.of(line, Limit.Kind.RECIPE, code, Optional.empty()));
+    }
+    List<Limit> merged = MergedLimits.of(all, findings);
+    return new Waivers(limits, kitchen.day(), findings)
+        .applied(file.waivers().map(section -> section.lines()).orElse(List.of()), merged);
+  }
+
+  private Optional<List<Line>> lines() {
+    if (file.mix().isEmpty()) {
+      return Optional.empty();
+    }
+    Lines lines = new Lines(new Materials(kitchen, findings, read), findings);
+    lines.take(file.mix().get(), Place.MIX);
+    file.coat().ifPresent(section -> lines.take(section, Place.COAT));
+    if (!lines.whole()) {
+      return Optional.empty();
+    }
+    Overages overages =
+        new Overages(
+            file.overage().map(section -> section.lines()).orElse(List.of()),
+            batch.map(size -> BigDecimal.valueOf(size.kg())),
+            findings);
+    Share extra = Share.ZERO;
+    for (Lines.Drawn line : lines.drawn()) {
+      if (line.share().isPresent()) {
+        extra = extra.plus(overages.stability(line.material(), line.share().get()));
+      }
+    }
+    Share stability = extra;
+    return lines
+        .closed(file.mix().get().heading(), stability)
+        .flatMap(drawn -> finished(drawn, overages, stability));
+  }
+
+  private Optional<List<Line>> finished(
+      List<Lines.Drawn> drawn, Overages overages, Share stability) {
+    List<Line> done = new ArrayList<>();
+    for (Lines.Drawn line : drawn) {
+      Share designed = line.share().orElseThrow();
+      boolean rest = Lines.isRest(line);
+      Share share =
+          rest
+              ? designed.minus(stability)
+              : designed.plus(overages.stability(line.material(), designed));
+      if (share.isNegative()) {
+        findings.add(
+            Finding.error(
+                    PremixResolver.NO_ROOM_LEFT,
+                    line.written().share().span(),
+                    "overage for stability leaves no room for rest")
+                .helping("lower another line"));
+        return Optional.empty();
+      }
+      done.add(
+          new Line(
+              done.size(),
+              line.place(),
+              line.material(),
+              designed,
+              share,
+              overages.handling(line.material(), share, designed),
+              rest,
+              line.written().within(),
+              line.written().subject().span(),
+              line.written().share().span()));
+    }
+    overages.reportUnused();
+    return Optional.of(done);
+  }
+}

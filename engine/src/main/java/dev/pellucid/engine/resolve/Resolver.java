@@ -1,0 +1,160 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.FeedFile.PremixFile;
+import dev.pellucid.syntax.FeedFile.ProfileFile;
+import dev.pellucid.syntax.FeedFile.RecipeFile;
+import dev.pellucid.syntax.ShareLine;
+import dev.pellucid.syntax.Word;
+import dev.pellucid.text.Span;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Trees to things: premixes first, each after those it is made of, then profiles; after that any
+ * number of recipes, one by one and in any thread.
+ */
+public final class Resolver {
+  private static final Code CYCLE = new Code("premix-cycle");
+
+  private final Kitchen kitchen;
+
+  private Resolver(Kitchen kitchen) {
+    this.kitchen = kitchen;
+  }
+
+  /** A resolver, and what was wrong with premixes and profiles. */
+  public record Prepared(Resolver resolver, List<Finding> findings) {
+    public Prepared {
+      findings = List.copyOf(findings);
+    }
+  }
+
+  /**
+   * Resolves what recipes share.
+   *
+   * @param recipes the codes of all recipes of the folder and where each is declared
+   */
+  public static Prepared prepare(
+      Larder larder,
+      List<PremixFile> premixes,
+      List<ProfileFile> profiles,
+      Map<String, Span> recipes,
+      LocalDate day) {
+    List<Finding> findings = new ArrayList<>();
+    Map<String, ResolvedPremix> made = new TreeMap<>();
+    SortedSet<String> broken = new TreeSet<>();
+    premixes.forEach(file -> broken.add(file.source().stem()));
+    Map<String, Profile> named = new HashMap<>();
+    Kitchen kitchen = new Kitchen(larder, named, made, broken, recipes, day);
+    new PremixOrder(premixes, findings).inOrder().forEach(file -> make(file, kitchen, findings));
+    for (ProfileFile file : profiles) {
+      Resolution<Profile> profile = new ProfileResolver(file, kitchen).resolve();
+      findings.addAll(profile.findings());
+      profile.thing().ifPresent(one -> named.put(one.name(), one));
+    }
+    lawIsThere(kitchen, findings);
+    return new Prepared(new Resolver(kitchen), findings);
+  }
+
+  private static void make(PremixFile file, Kitchen kitchen, List<Finding> findings) {
+    Resolution<ResolvedPremix> premix = new PremixResolver(file, kitchen).resolve();
+    findings.addAll(premix.findings());
+    premix
+        .thing()
+        .ifPresent(
+            one -> {
+              kitchen.premixes().put(one.code(), one);
+              kitchen.brokenPremixes().remove(one.code());
+            });
+  }
+
+  private static void lawIsThere(Kitchen kitchen, List<Finding> findings) {
+    var jurisdiction = kitchen.larder().settings().jurisdiction();
+    boolean there =
+        jurisdiction.isEmpty()
+            || kitchen.profiles().values().stream()
+                .anyMatch(
+                    profile ->
+                        profile.kind() == Limit.Kind.LAW
+                            && profile.jurisdiction().equals(jurisdiction));
+    if (!there) {
+      findings.add(
+          Finding.error(
+                  RecipeResolver.NO_LAW,
+                  kitchen.larder().settings().place(),
+                  "no profile of this folder holds the law of " + jurisdiction.orElseThrow())
+              .helping("add a .limits file with kind law and this jurisdiction"));
+    }
+  }
+
+  public Resolution<ResolvedRecipe> recipe(RecipeFile file) {
+    return new RecipeResolver(file, kitchen).resolve();
+  }
+
+  /** The premixes that could be made, by code. */
+  public Map<String, ResolvedPremix> premixes() {
+    return Map.copyOf(kitchen.premixes());
+  }
+
+  /** Premixes so that each comes after those it is made of; those in a circle are left out. */
+  private static final class PremixOrder {
+    private final Map<String, PremixFile> files = new TreeMap<>();
+    private final List<PremixFile> order = new ArrayList<>();
+    private final SortedSet<String> done = new TreeSet<>();
+    private final List<Finding> findings;
+
+    PremixOrder(List<PremixFile> premixes, List<Finding> findings) {
+      this.findings = findings;
+      premixes.forEach(file -> files.put(file.source().stem(), file));
+    }
+
+    List<PremixFile> inOrder() {
+      files.keySet().forEach(code -> visit(code, new ArrayList<>()));
+      return order;
+    }
+
+    private boolean visit(String code, List<String> above) {
+      PremixFile file = files.get(code);
+      if (file == null || done.contains(code)) {
+        return true;
+      }
+      above.add(code);
+      boolean open = true;
+      for (Word part : parts(file)) {
+        if (above.contains(part.text())) {
+          findings.add(
+              Finding.error(
+                      CYCLE,
+                      part.span(),
+                      "premixes go round in a circle: " + String.join(" > ", above) + " > " + part)
+                  .helping("a premix cannot be made of itself: take one of these lines out"));
+          open = false;
+        } else {
+          open &= visit(part.text(), above);
+        }
+      }
+      above.remove(above.size() - 1);
+      if (done.add(code) && open) {
+        order.add(file);
+      }
+      return open;
+    }
+
+    private static List<Word> parts(PremixFile file) {
+      List<Word> words = new ArrayList<>();
+      file.supply().ifPresent(s -> s.lines().forEach(line -> words.add(line.from())));
+      file.mix().ifPresent(s -> s.lines().stream().map(ShareLine::subject).forEach(words::add));
+      file.carrier().ifPresent(s -> s.lines().stream().map(ShareLine::subject).forEach(words::add));
+      return words;
+    }
+  }
+}

@@ -1,0 +1,164 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Bound;
+import dev.pellucid.syntax.WaiverLine;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Puts waivers in the place of the limits they name, while their day lasts. A waiver without a day,
+ * a name or a reason, or of law, replaces nothing.
+ */
+final class Waivers {
+  static final Code EXPIRED = new Code("waiver-expired");
+  static final Code UNUSED = new Code("waiver-unused");
+  static final Code INCOMPLETE = new Code("waiver-incomplete");
+  static final Code DAY = new Code("waiver-day");
+  static final Code OF_LAW = new Code("law-not-waived");
+
+  private final Limits names;
+  private final LocalDate day;
+  private final List<Finding> findings;
+
+  Waivers(Limits names, LocalDate day, List<Finding> findings) {
+    this.names = names;
+    this.day = day;
+    this.findings = findings;
+  }
+
+  List<Limit> applied(List<WaiverLine> lines, List<Limit> limits) {
+    List<Limit> now = new ArrayList<>(limits);
+    for (WaiverLine line : lines) {
+      Optional<Subject> subject = names.subject(line.left());
+      Optional<LocalDate> until = until(line);
+      if (subject.isPresent() && until.isPresent() && complete(line)) {
+        line.bounds().forEach(bound -> apply(line, subject.get(), bound, until.get(), now));
+      }
+    }
+    return now;
+  }
+
+  private boolean complete(WaiverLine line) {
+    if (line.by().isPresent() && line.because().isPresent()) {
+      return true;
+    }
+    String missing = line.by().isEmpty() ? "name" : "reason";
+    findings.add(
+        Finding.error(
+                INCOMPLETE,
+                line.left().span(),
+                "the waiver for " + line.left().text() + " has no " + missing)
+            .helping("end it with: by \"quality manager\" because \"why it is safe\""));
+    return false;
+  }
+
+  private Optional<LocalDate> until(WaiverLine line) {
+    if (line.until().isEmpty()) {
+      findings.add(
+          Finding.error(
+                  INCOMPLETE,
+                  line.left().span(),
+                  "the waiver for " + line.left().text() + " has no last day")
+              .helping("say until when: until 2027-03-31"));
+      return Optional.empty();
+    }
+    String written = line.until().get().text();
+    try {
+      LocalDate until = LocalDate.parse(written);
+      if (!until.isBefore(day)) {
+        return Optional.of(until);
+      }
+      findings.add(
+          Finding.error(
+                  EXPIRED,
+                  line.until().get().span(),
+                  "the waiver for "
+                      + line.left().text()
+                      + " ended on "
+                      + written
+                      + ", today is "
+                      + day)
+              .helping("meet the limit again, or have the waiver renewed by someone who may"));
+    } catch (DateTimeException notADay) {
+      findings.add(
+          Finding.error(DAY, line.until().get().span(), written + " is not a day of the calendar")
+              .helping("write year, month, day: 2027-03-31"));
+    }
+    return Optional.empty();
+  }
+
+  private void apply(
+      WaiverLine line, Subject subject, Bound bound, LocalDate until, List<Limit> now) {
+    OptionalDouble base = names.base(subject, bound);
+    if (base.isEmpty()) {
+      return;
+    }
+    Waiver waiver =
+        new Waiver(
+            base.getAsDouble(),
+            bound.limit(),
+            until,
+            line.by().orElseThrow().text(),
+            line.because().orElseThrow().text(),
+            line.left().span().through(bound.span()));
+    boolean used = false;
+    boolean law = false;
+    for (int i = 0; i < now.size(); i++) {
+      Limit limit = now.get(i);
+      if (fits(line, subject, bound, limit)) {
+        law |= limit.origin().kind() == Limit.Kind.LAW;
+        if (limit.origin().kind() != Limit.Kind.LAW) {
+          now.set(i, waived(limit, waiver));
+          used = true;
+        }
+      }
+    }
+    if (!used) {
+      findings.add(law ? ofLaw(line) : unused(line, bound));
+    }
+  }
+
+  private static boolean fits(WaiverLine line, Subject subject, Bound bound, Limit limit) {
+    return limit.subject().text().equals(subject.text())
+        && limit.side() == bound.side()
+        && (line.basis().isEmpty() || Limits.basis(line.basis()).equals(limit.basis()));
+  }
+
+  private static Limit waived(Limit limit, Waiver waiver) {
+    return new Limit(
+        limit.subject(),
+        limit.side(),
+        limit.bound(),
+        limit.written(),
+        limit.basis(),
+        limit.inBatches(),
+        limit.origin(),
+        Optional.of(waiver));
+  }
+
+  private static Finding ofLaw(WaiverLine line) {
+    return Finding.error(
+            OF_LAW,
+            line.left().span(),
+            line.left().text() + " is bounded by law, and law cannot be waived")
+        .helping("take the waiver out and keep the legal limit");
+  }
+
+  private static Finding unused(WaiverLine line, Bound bound) {
+    return Finding.warning(
+            UNUSED,
+            line.left().span(),
+            "the waiver for "
+                + line.left().text()
+                + " "
+                + bound.side().word()
+                + " stands in the place of no limit")
+        .helping("take it out, or name the limit as its profile does");
+  }
+}
