@@ -40,7 +40,8 @@ public record Nutrient(
    * @param constant the part that no nutrient brings
    * @param source of the formula
    */
-  public record Formula(double constant, List<Term> terms, String asWritten, Source source) {
+  public record Formula(
+      double constant, List<Term> terms, String asWritten, Optional<Source> source) {
     public Formula {
       terms = List.copyOf(terms);
     }

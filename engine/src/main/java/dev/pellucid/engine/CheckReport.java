@@ -1,0 +1,42 @@
+package dev.pellucid.engine;
+
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import java.util.List;
+
+/**
+ * What came of checking a folder.
+ *
+ * @param findings in the order of printing
+ * @param limits how many limits were judged
+ * @param notChecked codes of recipes whose limits could not be judged
+ */
+public record CheckReport(
+    List<Finding> findings, int recipes, int limits, List<String> notChecked) {
+  public CheckReport {
+    findings = List.copyOf(findings);
+    notChecked = List.copyOf(notChecked);
+  }
+
+  public long count(Severity severity) {
+    return findings.stream().filter(finding -> finding.severity() == severity).count();
+  }
+
+  /** One line for the end of a run. */
+  public String tally() {
+    String told =
+        recipes
+            + " recipes and "
+            + limits
+            + " limits checked: "
+            + count(Severity.ERROR)
+            + " errors, "
+            + count(Severity.WARNING)
+            + " warnings, "
+            + count(Severity.NOTE)
+            + " notes";
+    return notChecked.isEmpty()
+        ? told
+        : told + "; limits NOT CHECKED in " + String.join(", ", notChecked);
+  }
+}

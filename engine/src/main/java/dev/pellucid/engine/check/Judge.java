@@ -1,0 +1,34 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.syntax.Bound;
+import java.util.List;
+
+/** Holds the figures of a feed against each of its limits. */
+public final class Judge {
+  private static final double CLOSE = 1e-9;
+
+  private Judge() {}
+
+  /** One verdict for each limit, in their order. */
+  public static List<Verdict> verdicts(ComputedFeed feed) {
+    Readings readings = new Readings(feed);
+    return feed.recipe().limits().stream().map(limit -> verdict(readings, limit)).toList();
+  }
+
+  private static Verdict verdict(Readings readings, Limit limit) {
+    Readings.At at = readings.judged(limit.subject(), limit.basis(), limit.side());
+    double margin =
+        limit.inBatches().isPresent()
+            ? Normal.quantile(limit.inBatches().getAsDouble()) * at.reading().deviation()
+            : 0;
+    double bound = limit.inForce();
+    boolean min = limit.side() == Bound.Side.MIN;
+    double judged = at.reading().value() + (min ? -margin : margin);
+    double slack = CLOSE * Math.abs(bound);
+    boolean keeps = min ? judged >= bound - slack : judged <= bound + slack;
+    return new Verdict(limit, at.end(), at.reading(), judged, keeps);
+  }
+}

@@ -1,0 +1,194 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.Keys.Key;
+import dev.pellucid.engine.yaml.Yaml;
+import dev.pellucid.engine.yaml.Yaml.Entry;
+import dev.pellucid.engine.yaml.Yaml.Mapping;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.engine.yaml.Yaml.Sequence;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One mapping, read by its {@link Keys}: what is unknown, missing, empty or of another shape is a
+ * finding, once, and reads as absent.
+ */
+final class Fields {
+  private final Mapping mapping;
+  private final Keys keys;
+  private final List<Finding> findings;
+  private final Map<String, Entry> named = new HashMap<>();
+  private final List<Entry> others = new ArrayList<>();
+  private final Span place;
+
+  private Fields(Mapping mapping, Keys keys, Span place, List<Finding> findings) {
+    this.mapping = mapping;
+    this.keys = keys;
+    this.place = place;
+    this.findings = findings;
+    mapping.entries().forEach(this::sort);
+    keys.names().forEach(this::require);
+  }
+
+  /**
+   * @param place where to point when a key is missing and the mapping has no key at all
+   */
+  static Optional<Fields> of(Yaml node, Keys keys, Span place, List<Finding> findings) {
+    if (node instanceof Mapping mapping) {
+      Span first = mapping.entries().isEmpty() ? place : mapping.entries().get(0).key().span();
+      return Optional.of(new Fields(mapping, keys, first, findings));
+    }
+    findings.add(KeyFindings.shape(placeOf(node, place), keys.thing(), node));
+    return Optional.empty();
+  }
+
+  private void sort(Entry entry) {
+    if (keys.has(entry.key().text())) {
+      named.put(entry.key().text(), entry);
+    } else if (keys.others().isPresent()) {
+      others.add(entry);
+    } else {
+      findings.add(KeyFindings.unknownKey(entry.key(), keys));
+    }
+  }
+
+  private void require(Key key) {
+    if (key.required() && !named.containsKey(key.name())) {
+      findings.add(KeyFindings.missingKey(place, key.name(), keys, key.meaning()));
+    }
+  }
+
+  /** The first key, as the place of the whole. */
+  Span place() {
+    return place;
+  }
+
+  Keys keys() {
+    return keys;
+  }
+
+  boolean has(String name) {
+    return named.containsKey(name);
+  }
+
+  boolean isEmpty() {
+    return mapping.entries().isEmpty();
+  }
+
+  /** Where the value of a key stands, or the first key where it is missing. */
+  Span placeOf(String name) {
+    Entry entry = named.get(name);
+    return entry == null ? place : placeOf(entry.value(), entry.key().span());
+  }
+
+  /** The entries whose keys are names of things. */
+  List<Entry> others() {
+    return others;
+  }
+
+  Optional<Scalar> text(String name) {
+    return Optional.ofNullable(named.get(name)).flatMap(this::textOf);
+  }
+
+  /** The text of any entry. */
+  Optional<Scalar> textOf(Entry entry) {
+    if (isBare(entry)) {
+      return Optional.empty();
+    }
+    return scalar(entry.value());
+  }
+
+  List<Scalar> texts(String name) {
+    List<Scalar> texts = new ArrayList<>();
+    for (Yaml item : items(name)) {
+      scalar(item).ifPresent(texts::add);
+    }
+    return texts;
+  }
+
+  /** One word of a closed list. */
+  Optional<Scalar> word(String name, String what, Collection<String> words) {
+    return text(name).filter(word -> isOneOf(word, what, words));
+  }
+
+  /** Words of a closed list. */
+  List<Scalar> words(String name, String what, Collection<String> words) {
+    return texts(name).stream().filter(word -> isOneOf(word, what, words)).toList();
+  }
+
+  Optional<Fields> block(String name, Keys inner) {
+    return Optional.ofNullable(named.get(name)).flatMap(entry -> blockOf(entry, inner));
+  }
+
+  /** The block behind any entry. */
+  Optional<Fields> blockOf(Entry entry, Keys inner) {
+    return isBare(entry)
+        ? Optional.empty()
+        : of(entry.value(), inner, entry.key().span(), findings);
+  }
+
+  List<Fields> blocks(String name, Keys inner) {
+    List<Fields> blocks = new ArrayList<>();
+    for (Yaml item : items(name)) {
+      of(item, inner, placeOf(item, placeOf(name)), findings).ifPresent(blocks::add);
+    }
+    return blocks;
+  }
+
+  private List<Yaml> items(String name) {
+    Entry entry = named.get(name);
+    if (entry == null || isBare(entry)) {
+      return List.of();
+    }
+    if (entry.value() instanceof Sequence sequence) {
+      return sequence.items();
+    }
+    findings.add(KeyFindings.shape(placeOf(name), "a list", entry.value()));
+    return List.of();
+  }
+
+  private boolean isBare(Entry entry) {
+    if (entry.value() instanceof Scalar text && text.text().isBlank()) {
+      findings.add(KeyFindings.empty(entry.key()));
+      return true;
+    }
+    return false;
+  }
+
+  private Optional<Scalar> scalar(Yaml node) {
+    if (node instanceof Scalar text && !text.text().isBlank()) {
+      return Optional.of(text);
+    }
+    findings.add(KeyFindings.shape(placeOf(node, place), "text", node));
+    return Optional.empty();
+  }
+
+  private boolean isOneOf(Scalar word, String what, Collection<String> words) {
+    boolean known = words.contains(word.text());
+    if (!known) {
+      findings.add(KeyFindings.unknownWord(word, what, words));
+    }
+    return known;
+  }
+
+  /** Blocks are long; their first line is place enough. */
+  private static Span placeOf(Yaml node, Span otherwise) {
+    Span span = node.span();
+    if (span.start() == span.end()) {
+      return otherwise;
+    }
+    String text = span.text();
+    int end = 0;
+    while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
+      end++;
+    }
+    return span.file()
+        .span(span.start(), span.start() + text.substring(0, end).stripTrailing().length());
+  }
+}

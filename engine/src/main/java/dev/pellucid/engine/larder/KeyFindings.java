@@ -1,0 +1,108 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.yaml.Yaml;
+import dev.pellucid.engine.yaml.Yaml.Mapping;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.engine.yaml.Yaml.Sequence;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Choices;
+import dev.pellucid.text.NearNames;
+import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Span;
+import java.util.Collection;
+import java.util.List;
+
+/** What can be wrong with the keys of a data file and with the shape of what stands behind them. */
+final class KeyFindings {
+  static final Code UNKNOWN_KEY = new Code("data-unknown-key");
+  static final Code MISSING_KEY = new Code("data-missing-key");
+  static final Code EMPTY_VALUE = new Code("data-empty-value");
+  static final Code SHAPE = new Code("data-shape");
+  static final Code UNKNOWN_WORD = new Code("data-unknown-word");
+  static final Code NAME = new Code("data-name");
+  static final Code EMPTY_FILE = new Code("data-empty-file");
+
+  static final List<Code> CODES =
+      List.of(UNKNOWN_KEY, MISSING_KEY, EMPTY_VALUE, SHAPE, UNKNOWN_WORD, NAME, EMPTY_FILE);
+
+  private KeyFindings() {}
+
+  static Finding unknownKey(Scalar key, Keys keys) {
+    Finding finding =
+        Finding.error(
+            UNKNOWN_KEY, key.span(), keys.thing() + " has no key called " + shown(key.text()));
+    return suggesting(finding, key, keys.words(), "its keys are ");
+  }
+
+  static Finding missingKey(Span place, String name, Keys keys, String meaning) {
+    return Finding.error(MISSING_KEY, place, keys.thing() + " needs the key " + name)
+        .helping("add a line \"" + name + ": \" with " + meaning);
+  }
+
+  static Finding empty(Scalar key) {
+    return Finding.error(EMPTY_VALUE, key.span(), key.text() + " has no value")
+        .helping("write the value behind the colon, or leave the whole line out");
+  }
+
+  static Finding shape(Span place, String wanted, Yaml found) {
+    Finding finding = Finding.error(SHAPE, place, wanted + " belongs here, not " + kindOf(found));
+    return found instanceof Sequence || wanted.startsWith("text")
+        ? finding.helping("text with a colon or a bracket in it needs quotes")
+        : finding.helping(model(wanted));
+  }
+
+  static Finding unknownWord(Scalar word, String what, Collection<String> words) {
+    Finding finding =
+        Finding.error(UNKNOWN_WORD, word.span(), shown(word.text()) + " is not " + what);
+    return suggesting(finding, word, words, "it may be ");
+  }
+
+  static Finding name(Span place, String name, String what) {
+    return Finding.error(NAME, place, shown(name) + " cannot be the name of " + what)
+        .helping("use lower-case letters, digits and single hyphens, and begin with a letter");
+  }
+
+  static Finding emptyFile(SourceFile file, Keys keys) {
+    return Finding.error(EMPTY_FILE, file.beginning(), "the file says nothing")
+        .helping("write " + keys.thing() + " into it, or delete it");
+  }
+
+  /** The nearest names where there are any, else the whole list where it is short. */
+  static Finding suggesting(
+      Finding finding, Scalar word, Collection<String> words, String introduction) {
+    List<String> near = NearNames.of(word.text(), words);
+    if (!near.isEmpty()) {
+      Finding helped = finding.helping("did you mean " + Choices.of(near) + "?");
+      return near.size() == 1 && word.plain() ? helped.mending(word.span(), near.get(0)) : helped;
+    }
+    return words.isEmpty() || words.size() > 16
+        ? finding
+        : finding.helping(introduction + Choices.of(words));
+  }
+
+  /** Text of a user inside a sentence: never longer than a line can bear, never empty. */
+  static String shown(String text) {
+    String oneLine = text.replace('\n', ' ').replace('\r', ' ');
+    if (oneLine.isBlank()) {
+      return "\"" + oneLine + "\"";
+    }
+    int most = 60;
+    return oneLine.codePointCount(0, oneLine.length()) <= most
+        ? oneLine
+        : oneLine.substring(0, oneLine.offsetByCodePoints(0, most)) + "...";
+  }
+
+  private static String kindOf(Yaml found) {
+    if (found instanceof Mapping) {
+      return "a block of keys";
+    }
+    return found instanceof Sequence ? "a list" : "a single text";
+  }
+
+  private static String model(String wanted) {
+    return wanted.startsWith("a list")
+        ? "write [one, two], or one item a line after a dash"
+        : "write keys, each with a colon, a space and its value, indented below";
+  }
+}

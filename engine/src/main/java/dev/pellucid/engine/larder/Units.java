@@ -1,0 +1,102 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
+import dev.pellucid.measure.Unit;
+import dev.pellucid.text.Choices;
+import dev.pellucid.text.NearNames;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** A unit as it is written to the unit it means, or the finding that names a nearer one. */
+final class Units {
+  /** What contents and limits of a nutrient can be told in. */
+  private static final Set<Kind> OF_NUTRIENTS = EnumSet.of(Kind.SHARE, Kind.ACTIVITY, Kind.ENERGY);
+
+  private static final Map<String, String> OTHER_WORDS =
+      Map.ofEntries(
+          Map.entry("percent", "%"),
+          Map.entry("pct", "%"),
+          Map.entry("ppm", "mg/kg"),
+          Map.entry("ppb", "µg/kg"),
+          Map.entry("mcg/kg", "µg/kg"),
+          Map.entry("i.u./kg", "IU/kg"),
+          Map.entry("kj/kg", "MJ/kg"),
+          Map.entry("hours", "h"),
+          Map.entry("hour", "h"),
+          Map.entry("days", "d"),
+          Map.entry("day", "d"),
+          Map.entry("minutes", "min"));
+
+  private Units() {}
+
+  /** The unit, where it is one of the kind. */
+  static Optional<Unit> of(Scalar value, String symbol, Kind kind, List<Finding> findings) {
+    Optional<Unit> unit = Unit.of(symbol);
+    if (unit.isEmpty()) {
+      findings.add(suggesting(FigureFindings.unitUnknown(value, symbol), symbol, candidates(kind)));
+    } else if (unit.get().kind() != kind) {
+      findings.add(FigureFindings.wrongKind(value, symbol, unit.get().kind(), kind, example(kind)));
+    }
+    return unit.filter(known -> known.kind() == kind);
+  }
+
+  /** The unit of a nutrient. */
+  static Optional<Unit> ofNutrient(Scalar value, List<Finding> findings) {
+    Optional<Unit> unit = Unit.of(value.text());
+    if (unit.isEmpty()) {
+      findings.add(
+          suggesting(FigureFindings.unitUnknown(value, value.text()), value.text(), ofNutrients()));
+    } else if (!OF_NUTRIENTS.contains(unit.get().kind())) {
+      findings.add(
+          Finding.error(
+                  FigureFindings.WRONG_KIND,
+                  value.span(),
+                  value.text()
+                      + " measures "
+                      + unit.get().kind().phrase()
+                      + ", a nutrient is told per mass")
+              .helping("use " + Choices.of(ofNutrients())));
+    }
+    return unit.filter(known -> OF_NUTRIENTS.contains(known.kind()));
+  }
+
+  /** A unit of the kind, for a remedy. */
+  static String example(Kind kind) {
+    return candidates(kind).get(0);
+  }
+
+  private static List<String> ofNutrients() {
+    return OF_NUTRIENTS.stream().flatMap(kind -> candidates(kind).stream()).toList();
+  }
+
+  private static List<String> candidates(Kind kind) {
+    if (kind == Kind.PRICE) {
+      return List.of("EUR/kg", "EUR/t");
+    }
+    return Arrays.stream(Unit.values())
+        .filter(unit -> unit.kind() == kind)
+        .map(Unit::symbol)
+        .toList();
+  }
+
+  private static Finding suggesting(Finding finding, String symbol, List<String> candidates) {
+    String small = symbol.toLowerCase(Locale.ROOT).replace(" ", "");
+    for (String candidate : candidates) {
+      if (candidate.toLowerCase(Locale.ROOT).equals(small)
+          || candidate.equals(OTHER_WORDS.get(small))) {
+        return finding.helping("write " + candidate);
+      }
+    }
+    List<String> near = symbol.length() < 2 ? List.of() : NearNames.of(symbol, candidates);
+    return near.isEmpty()
+        ? finding.helping("units that fit here are " + Choices.of(candidates))
+        : finding.helping("did you mean " + Choices.of(near) + "?");
+  }
+}

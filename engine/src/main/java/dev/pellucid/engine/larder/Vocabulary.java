@@ -1,0 +1,231 @@
+package dev.pellucid.engine.larder;
+
+import static dev.pellucid.engine.larder.Keys.may;
+import static dev.pellucid.engine.larder.Keys.must;
+
+import dev.pellucid.engine.larder.Digestibility.ProcessKind;
+import dev.pellucid.engine.larder.Ingredient.Form;
+import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.larder.Keys.Holds;
+import dev.pellucid.engine.larder.Keys.Holds.Block;
+import dev.pellucid.engine.larder.Keys.Holds.ListOf;
+import dev.pellucid.engine.larder.Keys.Holds.OneOf;
+import dev.pellucid.engine.larder.Keys.Holds.Text;
+import dev.pellucid.engine.larder.Keys.Key;
+import dev.pellucid.engine.larder.Plant.Coater;
+import dev.pellucid.engine.larder.Practice.BoundOf;
+import dev.pellucid.engine.larder.Source.Standing;
+import dev.pellucid.syntax.Step;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** Every key of every data file. Its order is the order in which people write them. */
+final class Vocabulary {
+  static final String NAME = "[a-z][a-z0-9]*(-[a-z0-9]+)*";
+  static final String FIGURE = "[0-9]{1,12}(\\.[0-9]{1,12})?";
+
+  static final Holds TEXT = new Text("");
+  static final Holds WORD = new Text("^" + NAME + "$");
+  static final Holds WORDS = new ListOf(WORD);
+  static final Holds TEXTS = new ListOf(TEXT);
+  static final Holds AMOUNT = new Text("^" + FIGURE + "\\s*\\S+$");
+  static final Holds RANGE = new Text("^" + FIGURE + " to " + FIGURE + "\\s*\\S+$");
+  static final Holds CONTENT =
+      new Text(
+          "^(none|below "
+              + FIGURE
+              + "\\s*\\S+|"
+              + FIGURE
+              + "(\\s*(±|\\+/-)\\s*"
+              + FIGURE
+              + ")?\\s*\\S+)$");
+  static final Holds YES = new OneOf(List.of("yes"));
+  static final Holds DAY = new Text("^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
+
+  static final Key SOURCE =
+      must("source", WORD, "where the figures come from: a name of sources.yaml");
+
+  static final Keys SETTINGS =
+      Keys.of(
+          "pellucid.yaml",
+          must("format", new OneOf(List.of("1")), "the format of the folder"),
+          must("name", TEXT, "what the folder is called on sheets"),
+          must("currency", new Text("^[A-Z]{3}$"), "three capital letters, as in EUR"),
+          must("jurisdiction", new Text("^(none|[A-Z]{2,8})$"), "whose law applies, or none"),
+          may("plant", WORD, "the plant that makes the feed: a file of plant/"));
+
+  static final Keys SOURCE_ENTRY =
+      Keys.of(
+          "a source",
+          must("standing", new OneOf(words(Standing.values())), "how far it can be trusted"),
+          must("cite", TEXT, "the source in words"),
+          may("address", TEXT, "where it can be read"),
+          may("read", DAY, "the day on which it was read"),
+          may("licence", TEXT, "the terms of the data"));
+
+  static final Keys SOURCES =
+      Keys.of("sources.yaml").orElse("the name of a source", new Block(SOURCE_ENTRY));
+
+  static final Keys GROUPS = Keys.of("groups.yaml").orElse("the name of a group", TEXT);
+
+  static final Keys NUTRIENT =
+      Keys.of(
+          "a nutrient",
+          must("title", TEXT, "its name for people"),
+          must("unit", TEXT, "the unit in which it is printed"),
+          may("of-the-whole", YES, "one of the parts that add up to 100 %"),
+          may("part-of", WORD, "the nutrient whose mass it is a part of"),
+          may("stability", WORD, "stable, or a class of practice/retention.yaml"),
+          may("formula", TEXT, "how it follows from other nutrients"),
+          may("digestible-of", WORD, "the nutrient of which it is the digestible part"),
+          may("source", WORD, "where the formula comes from"));
+
+  static final Keys NUTRIENTS =
+      Keys.of("a file of nutrients").orElse("the name of a nutrient", new Block(NUTRIENT));
+
+  static final Key FOR_SPECIES = may("species", WORD, "the species or group of species it is for");
+
+  static final Keys CONTENTS =
+      Keys.of("a block of contents", SOURCE, FOR_SPECIES).orElse("the name of a nutrient", CONTENT);
+
+  static final Keys DIGESTIBILITY =
+      Keys.of(
+              "a block of digestibility",
+              SOURCE,
+              FOR_SPECIES,
+              may("process", new OneOf(words(ProcessKind.values())), "the kind of process"))
+          .orElse("the name of a nutrient", AMOUNT);
+
+  static final Keys CAP =
+      Keys.of(
+          "a cap",
+          must("species", WORD, "the species or group of species"),
+          must("max", AMOUNT, "the most that a feed may hold"),
+          must("because", TEXT, "the reason"),
+          SOURCE);
+
+  static final Keys CLASSES =
+      Keys.of("a block of stability").orElse("the name of a nutrient", WORD);
+
+  static final Keys INGREDIENT =
+      Keys.of(
+          "an ingredient",
+          must("name", TEXT, "its name for people"),
+          may("formerly", WORDS, "names it had before"),
+          must("groups", WORDS, "groups of groups.yaml"),
+          must("form", new OneOf(words(Form.values())), "what it is like in the hand"),
+          may("traits", new ListOf(new OneOf(words(Trait.values()))), "what rules must know of it"),
+          must("contents", new ListOf(new Block(CONTENTS)), "what it holds, as fed"),
+          may("digestibility", new ListOf(new Block(DIGESTIBILITY)), "the parts that fish digest"),
+          may("stability", new Block(CLASSES), "where the form differs from the nutrient's class"),
+          may("protein", WORDS, "the species whose protein it is"),
+          may("caps", new ListOf(new Block(CAP)), "the most that species take"),
+          may("use-below-moisture", AMOUNT, "above this moisture it must not be used"),
+          may("cautions", TEXTS, "what the batch sheet warns of"));
+
+  static final Keys SIZE =
+      Keys.of(
+          "a size",
+          must("fish", RANGE, "masses of the fish: 50 to 250 g"),
+          must("pellet", RANGE, "sizes of the pellet: 3 to 4 mm"),
+          SOURCE);
+
+  static final Keys SPECIES =
+      Keys.of(
+          "a species",
+          must("name", TEXT, "its name for people"),
+          may("groups", WORDS, "groups of species that it belongs to"),
+          must("habits", new ListOf(new OneOf(SpeciesReader.HABITS)), "where it takes its feed"),
+          may("sizes", new ListOf(new Block(SIZE)), "which pellet a fish takes"));
+
+  static final Keys PLANT =
+      Keys.of(
+          "a plant",
+          must("name", TEXT, "its name for people"),
+          must("shrink", AMOUNT, "the part of the feed lost to dust, fines and start-up"),
+          must("air-temperature", AMOUNT, "the temperature of the mash before steam"),
+          may("tray-load", AMOUNT, "wet feed on one tray"),
+          may("coater", new OneOf(words(Coater.values())), "how oil goes on"));
+
+  static final Keys BOUND =
+      Keys.of(
+          "a bound", may("from", AMOUNT, "the low end"), may("to", AMOUNT, "the high end"), SOURCE);
+
+  static final Keys BOUNDS =
+      new Keys(
+          "bounds.yaml",
+          Arrays.stream(BoundOf.values())
+              .map(bound -> may(bound.word(), new Block(BOUND), "what practice bounds"))
+              .toList(),
+          java.util.Optional.empty());
+
+  static final Keys ROWS =
+      Keys.of("a list of temperatures").orElse("a temperature, as in 80 °C", AMOUNT);
+
+  static final Keys RETENTION_CLASS = retentionClass();
+
+  static final Keys RETENTION =
+      Keys.of("retention.yaml").orElse("the name of a class", new Block(RETENTION_CLASS));
+
+  static final Keys SPREADS =
+      Keys.of("spreads.yaml", SOURCE).orElse("the name of a nutrient", AMOUNT);
+
+  static final Keys STEAM_ROW =
+      Keys.of(
+          "a row of steam",
+          must("temperature", AMOUNT, "in °C"),
+          must("liquid", AMOUNT, "enthalpy of the water, kJ/kg"),
+          must("vapour", AMOUNT, "enthalpy of the steam, kJ/kg"));
+
+  static final Keys STEAM =
+      Keys.of(
+          "steam.yaml",
+          SOURCE,
+          must("rows", new ListOf(new Block(STEAM_ROW)), "by rising temperature"));
+
+  static final Keys CAUTIONS = cautions();
+
+  static final Keys PRICE_ENTRIES =
+      Keys.of("a list of prices").orElse("the name of an ingredient", AMOUNT);
+
+  static final Keys PRICES =
+      Keys.of(
+          "a file of prices",
+          must("from", DAY, "the day from which the prices hold"),
+          SOURCE,
+          must("prices", new Block(PRICE_ENTRIES), "money per kg or t"));
+
+  private Vocabulary() {}
+
+  private static Keys retentionClass() {
+    List<Key> keys = new ArrayList<>();
+    keys.add(SOURCE);
+    keys.add(may("unprotected", YES, "a form that should not go into a heated feed"));
+    for (Step step : RetentionReader.STEPS) {
+      keys.add(may(step.word(), new Block(ROWS), "what is left after the step, by temperature"));
+    }
+    keys.add(may(Step.STORE.word(), new Block(ROWS), "what is left after a month, by temperature"));
+    return new Keys("a stability class", keys, java.util.Optional.empty());
+  }
+
+  private static Keys cautions() {
+    List<Key> keys = new ArrayList<>();
+    keys.add(may(CautionsReader.INSPECTION, TEXTS, "what to look at before anything is weighed"));
+    for (Step step : Step.values()) {
+      keys.add(may(step.word(), TEXTS, "cautions at this step"));
+    }
+    for (String trait : words(Trait.values())) {
+      keys.add(may(trait, TEXTS, "cautions where an ingredient of this trait is weighed"));
+    }
+    return new Keys("cautions.yaml", keys, java.util.Optional.empty());
+  }
+
+  /** The words of an enum as files write them: lower case with hyphens. */
+  static List<String> words(Enum<?>[] values) {
+    return Arrays.stream(values)
+        .map(value -> value.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+        .toList();
+  }
+}

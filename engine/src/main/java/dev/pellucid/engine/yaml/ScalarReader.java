@@ -1,0 +1,70 @@
+package dev.pellucid.engine.yaml;
+
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Span;
+import java.util.List;
+
+/** One key or value: its text, and what YAML would have done to it in silence. */
+final class ScalarReader {
+  private ScalarReader() {}
+
+  /**
+   * @param cooked the text as YAML reads it, quotes and escapes resolved
+   */
+  static Scalar read(String cooked, Span span, List<Finding> findings) {
+    Scalar scalar = readKey(cooked, span, findings);
+    if (scalar.plain() && !scalar.isEmpty()) {
+      refuseCut(span, findings);
+    }
+    return scalar;
+  }
+
+  static Scalar readKey(String cooked, Span span, List<Finding> findings) {
+    String raw = span.text();
+    if (raw.isEmpty()) {
+      return new Scalar("", true, span);
+    }
+    refuseProperties(span, findings);
+    char first = raw.charAt(0);
+    if (first == '|' || first == '>') {
+      return new Scalar(cooked.strip(), false, span);
+    }
+    if (raw.indexOf('\n') >= 0 || raw.indexOf('\r') >= 0) {
+      findings.add(YamlFindings.overLines(span));
+    }
+    boolean quoted = first == '"' || first == '\'';
+    return quoted ? new Scalar(cooked, false, span) : new Scalar(raw, true, span);
+  }
+
+  /** Anchors, aliases, merges and tags stand before what they are for. */
+  static void refuseProperties(Span span, List<Finding> findings) {
+    String raw = span.text();
+    if (raw.startsWith("&") || raw.startsWith("*") || raw.equals("<<")) {
+      findings.add(YamlFindings.alias(span));
+    } else if (raw.startsWith("!")) {
+      findings.add(YamlFindings.tag(span));
+    }
+  }
+
+  /** A comment behind text must look like one, else it may be text that YAML cuts off. */
+  private static void refuseCut(Span span, List<Finding> findings) {
+    String text = span.file().text();
+    int hash = span.end();
+    while (hash < text.length() && isBlank(text.charAt(hash))) {
+      hash++;
+    }
+    if (hash == text.length() || text.charAt(hash) != '#') {
+      return;
+    }
+    boolean apart = hash - span.end() >= 2;
+    boolean spaced = hash + 1 == text.length() || text.charAt(hash + 1) <= ' ';
+    if (!apart || !spaced) {
+      findings.add(YamlFindings.hashInText(span.file().span(hash, hash + 1), span));
+    }
+  }
+
+  private static boolean isBlank(char c) {
+    return c == ' ' || c == '\t';
+  }
+}

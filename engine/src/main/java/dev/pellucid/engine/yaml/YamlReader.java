@@ -1,0 +1,54 @@
+package dev.pellucid.engine.yaml;
+
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.SourceFile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.dataformat.yaml.YAMLFactory;
+
+/**
+ * YAML text in, nodes and findings out; never an exception for what a person wrote.
+ *
+ * <p>Three passes: a scan of the lines for slips that a YAML parser misunderstands or puts in the
+ * wrong place ({@link LineScan}); the token stream of Jackson, made into nodes with their places
+ * ({@link TreeBuilder}); and, where that stream breaks, our own sentence for the place where it
+ * broke ({@link SyntaxError}). Only a small part of YAML is taken: no anchors, aliases, tags or
+ * further documents, and text on one line unless {@code |} or {@code >} opens it.
+ */
+public final class YamlReader {
+  /** The longest text that is read: 1 MiB. */
+  public static final int LONGEST = 1 << 20;
+
+  private static final YAMLFactory JACKSON = new YAMLFactory();
+
+  private YamlReader() {}
+
+  public static YamlRead read(SourceFile file) {
+    if (file.text().length() > LONGEST) {
+      return broken(List.of(YamlFindings.tooLarge(file)));
+    }
+    List<Finding> slips = LineScan.of(file);
+    return slips.isEmpty() ? parse(file) : broken(slips);
+  }
+
+  private static YamlRead parse(SourceFile file) {
+    List<Finding> findings = new ArrayList<>();
+    try (JsonParser tokens = JACKSON.createParser(ObjectReadContext.empty(), file.text())) {
+      Optional<Yaml> root = new TreeBuilder(file, tokens, findings).document();
+      return new YamlRead(root, findings);
+    } catch (JacksonException failed) {
+      if (findings.isEmpty()) {
+        findings.add(SyntaxError.explain(file, failed));
+      }
+      return broken(findings);
+    }
+  }
+
+  private static YamlRead broken(List<Finding> findings) {
+    return new YamlRead(Optional.empty(), findings);
+  }
+}

@@ -1,0 +1,117 @@
+package dev.pellucid.maven;
+
+import dev.pellucid.engine.CheckReport;
+import dev.pellucid.engine.Pellucid;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import dev.pellucid.show.FindingText;
+import java.io.File;
+import java.io.IOException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Locale;
+import org.apache.maven.plugin.AbstractMojo;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
+import org.apache.maven.plugins.annotations.LifecyclePhase;
+import org.apache.maven.plugins.annotations.Mojo;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.jspecify.annotations.Nullable;
+
+/** Checks every recipe of a folder and fails the build on what must not be made as written. */
+@Mojo(name = "check", defaultPhase = LifecyclePhase.VERIFY, threadSafe = true)
+public final class CheckMojo extends AbstractMojo {
+  /**
+   * The folder of recipes.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.folder", defaultValue = "${project.basedir}", required = true)
+  private @Nullable File folder;
+
+  /**
+   * The gravest finding that is still let through is the one below this: error, warning, note, or
+   * never to let all through.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.failOn", defaultValue = "error")
+  private String failOn = "error";
+
+  /**
+   * The day of the run, as 2027-03-31; it judges waivers and prices. Today's where none is given.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.day")
+  private @Nullable String day;
+
+  /**
+   * Whether to do nothing.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.skip", defaultValue = "false")
+  private boolean skip;
+
+  @Override
+  public void execute() throws MojoExecutionException, MojoFailureException {
+    if (skip) {
+      getLog().info("pellucid: skipped");
+      return;
+    }
+    LocalDate today = today();
+    getLog().info("pellucid: the day is " + today);
+    CheckReport report = report(today);
+    report.findings().forEach(this::print);
+    getLog().info("pellucid: " + report.tally());
+    if (report.recipes() == 0) {
+      throw new MojoFailureException("no recipe was found to check in " + folder);
+    }
+    if (fails(report)) {
+      throw new MojoFailureException("recipes must not be made as written: " + report.tally());
+    }
+  }
+
+  private LocalDate today() throws MojoExecutionException {
+    try {
+      return day == null ? LocalDate.now(java.time.ZoneId.systemDefault()) : LocalDate.parse(day);
+    } catch (DateTimeException notADay) {
+      throw new MojoExecutionException(
+          "pellucid.day is " + day + "; write year, month, day: 2027-03-31");
+    }
+  }
+
+  private CheckReport report(LocalDate today) throws MojoExecutionException {
+    File place = folder;
+    if (place == null || !place.isDirectory()) {
+      throw new MojoExecutionException("there is no folder " + place);
+    }
+    try {
+      return Pellucid.check(place.toPath(), place.getName() + "/", today);
+    } catch (IOException broken) {
+      throw new MojoExecutionException("the folder cannot be read: " + broken.getMessage());
+    }
+  }
+
+  private void print(Finding finding) {
+    String text = FindingText.of(finding).stripTrailing();
+    switch (finding.severity()) {
+      case ERROR -> getLog().error(text);
+      case WARNING -> getLog().warn(text);
+      case NOTE -> getLog().info(text);
+    }
+  }
+
+  private boolean fails(CheckReport report) throws MojoExecutionException {
+    return switch (failOn.toLowerCase(Locale.ROOT)) {
+      case "error" -> report.count(Severity.ERROR) > 0;
+      case "warning" -> report.count(Severity.ERROR) + report.count(Severity.WARNING) > 0;
+      case "note" -> !report.findings().isEmpty();
+      case "never" -> false;
+      default ->
+          throw new MojoExecutionException(
+              "pellucid.failOn is " + failOn + "; write error, warning, note or never");
+    };
+  }
+}
