@@ -1,0 +1,111 @@
+package dev.pellucid.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import dev.pellucid.engine.compute.Balances;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.compute.Stage;
+import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.LarderReader;
+import dev.pellucid.engine.resolve.Resolver;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.parse.FeedParser;
+import dev.pellucid.syntax.FeedFile;
+import dev.pellucid.text.SourceFile;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/**
+ * CG-36 of the example folder against a calculator in another language, written from the same
+ * formulas by another hand before this engine existed.
+ */
+class IndependentReckoningTest {
+  private static ComputedFeed feed;
+
+  @BeforeAll
+  static void compute() throws IOException {
+    FeedFolder folder = FeedFolder.list(Path.of("..", "recipes"), "");
+    List<Finding> findings = new ArrayList<>();
+    TreeMap<String, SourceFile> data = new TreeMap<>();
+    for (String path : folder.data()) {
+      data.put(path, folder.read(path, findings).orElseThrow());
+    }
+    Larder larder = LarderReader.read(data).larder();
+    List<FeedFile.PremixFile> premixes = new ArrayList<>();
+    for (String path : folder.ending(".premix")) {
+      premixes.add((FeedFile.PremixFile) parsed(folder, path, findings));
+    }
+    LocalDate day = LocalDate.of(2026, 11, 25);
+    Resolver resolver = Resolver.prepare(larder, premixes, List.of(), Map.of(), day).resolver();
+    FeedFile recipe = parsed(folder, "catfish/CG-36.recipe", findings);
+    var resolved = resolver.recipe((FeedFile.RecipeFile) recipe).thing().orElseThrow();
+    feed =
+        new FeedComputer(larder)
+            .compute(resolved, Weighing.asWritten(resolved))
+            .feed()
+            .orElseThrow();
+  }
+
+  private static FeedFile parsed(FeedFolder folder, String path, List<Finding> findings)
+      throws IOException {
+    return FeedParser.parse(folder.read(path, findings).orElseThrow()).file();
+  }
+
+  @Test
+  @DisplayName("masses and moistures agree with the independent calculator")
+  void masses() {
+    Balances balances = feed.balances();
+    assertEquals(98.736248, balances.expected().finished(), 1e-6);
+    assertEquals(0.08641773, balances.expected().moisture(), 1e-8);
+    assertEquals(99.788650, balances.poorest().finished(), 1e-6);
+    assertEquals(97.731376, balances.richest().finished(), 1e-6);
+    assertEquals(0.2390, balances.expected().atDie(), 5e-5);
+  }
+
+  @Test
+  @DisplayName("nutrients and cost agree with the independent calculator")
+  void nutrients() {
+    assertContent("crude-protein", 0.3583503369, 0.3658975036);
+    assertContent("starch", 0.1650852704, 0.1685674066);
+    assertPoorest("lysine", 0.0230432601);
+    assertContent("digestible-energy", 13.28821596, 13.56827082);
+    assertEquals(0.616430, feed.costPerKg(), 1e-6);
+  }
+
+  @Test
+  @DisplayName("mass is kept in every stage and dry matter through all of them")
+  void conserved() {
+    for (End end : End.values()) {
+      for (Stage stage : feed.balances().at(end).stages()) {
+        double after = stage.before() + stage.added() - stage.evaporated();
+        assertEquals(after, stage.after(), 1e-9);
+        double dry = stage.after() * (1 - stage.moistureAfter());
+        assertEquals(feed.balances().at(end).dryMatter(), dry, 1e-9);
+      }
+    }
+  }
+
+  /** The calculator takes what is untold for nothing at both ends; here it is bounded when rich. */
+  private static void assertPoorest(String nutrient, double poorest) {
+    int index = feed.nutrients().named(nutrient).orElseThrow().index();
+    assertEquals(poorest, feed.content(End.POOREST, index), 1e-9 * poorest);
+  }
+
+  private static void assertContent(String nutrient, double poorest, double richest) {
+    int index = feed.nutrients().named(nutrient).orElseThrow().index();
+    assertEquals(poorest, feed.content(End.POOREST, index), 1e-9 * poorest);
+    assertEquals(richest, feed.content(End.RICHEST, index), 1e-9 * richest);
+  }
+}
