@@ -45,6 +45,12 @@ class ExampleFolderTest {
   }
 
   @Test
+  void aShareOutsideItsOwnBoundsIsNamed() throws IOException {
+    CheckReport report = slipped("CG-36", "within 10 to 20 %", "within 10 to 14 %");
+    assertCode(report, "outside-within");
+  }
+
+  @Test
   void anExpiredWaiverIsNamed() throws IOException {
     copyExample();
     CheckReport report = Pellucid.check(copy, "", LocalDate.of(2027, 4, 1));

@@ -8,6 +8,7 @@ public final class Rules {
   public static final List<Rule> ALL =
       List.of(
           new Obstacles(),
+          new OutsideWithin(),
           new BrokenLimit("below-minimum", Bound.Side.MIN),
           new BrokenLimit("above-maximum", Bound.Side.MAX));
 
