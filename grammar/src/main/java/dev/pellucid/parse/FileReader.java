@@ -112,28 +112,44 @@ final class FileReader {
             name,
             Optional.ofNullable(context.title).map(pieces::quoted),
             pieces.span(context));
-    Structure.openingFindings(read, kind, source).forEach(pieces::remark);
+    boolean ofThisKind = context.keyword.getType() == OpeningWords.type(kind);
+    Structure.openingFinding(read, ofThisKind, kind, source).ifPresent(pieces::remark);
     return read;
   }
 
   private void indented(Line line) {
-    if (line.length() == 1 && headingInDisguise(line)) {
-      String word = text(line.from());
-      pieces.say(Structure.indentExtra(source, span(line), word));
-      SectionWord.of(word).ifPresent(section -> heading(section, span(line)));
-    } else {
+    Optional<SectionWord> heading =
+        line.length() == 1 ? headingInDisguise(text(line.from())) : Optional.empty();
+    if (heading.isEmpty()) {
       content(line);
+      return;
     }
+    Span word = span(line);
+    pieces.say(
+        heading.get().word().equals(word.text())
+            ? Structure.indentExtra(source, word, word.text())
+            : Structure.sectionMisspelt(word, Structure.withIndent(word), heading.get(), kind));
+    heading(heading.get(), word);
   }
 
-  /** No line inside a section is a single word, but a coat step in process may lack the rest. */
-  private boolean headingInDisguise(Line line) {
+  /**
+   * No line inside a section is a single word, so one that is, or is near, the word of a section
+   * that the file does not have elsewhere was meant as a heading. Short words are near too many
+   * names, and a coat step of process may lack the rest.
+   */
+  private Optional<SectionWord> headingInDisguise(String word) {
     boolean inProcess =
         current.filter(section -> section.word() == SectionWord.PROCESS).isPresent();
-    return SectionWord.of(text(line.from()))
-        .filter(word -> kind.has(word) && sections.find(word).isEmpty())
-        .filter(word -> !(inProcess && word == SectionWord.COAT))
-        .isPresent();
+    Optional<SectionWord> exact = SectionWord.of(word);
+    return exact
+        .or(() -> Structure.nearSection(word, kind, this::isNearTooManyNames))
+        .filter(meant -> kind.has(meant) && !standsElsewhere(meant))
+        .filter(meant -> !(inProcess && meant == SectionWord.COAT));
+  }
+
+  /** Below a section a lone {@code oat} is an ingredient, in the head it can only be coat. */
+  private boolean isNearTooManyNames(SectionWord word) {
+    return current.isPresent() && word.word().length() < 5;
   }
 
   private void content(Line line) {
@@ -194,17 +210,17 @@ final class FileReader {
     Optional<SectionWord> near = Structure.nearSection(joined, kind, this::standsElsewhere);
     Optional<SectionWord> first =
         SectionWord.of(text(line.from())).filter(word -> line.length() > 1 && kind.has(word));
-    if (line.length() > 1 && fitsHere(line)) {
+    if (near.isPresent()) {
+      pieces.say(Structure.sectionMisspelt(span(line), span(line), near.get(), kind));
+      heading(near.get(), span(line));
+    } else if (line.length() > 1 && fitsHere(line)) {
       pieces.say(Structure.indentMissing(source, span(line)));
       current.ifPresent(OpenSection::lacksSomething);
-    } else if (near.isPresent()) {
-      pieces.say(Structure.sectionMisspelt(span(line), near.get(), kind));
-      heading(near.get(), span(line));
     } else if (first.isPresent()) {
       pieces.say(Structure.headingExtra(first.get(), rest(line)));
       heading(first.get(), tokenSpan(line.from()));
       current.ifPresent(OpenSection::lacksSomething);
-    } else if (line.length() == 1) {
+    } else if (line.length() == 1 && joined.chars().allMatch(Character::isLetter)) {
       pieces.say(Structure.sectionUnknown(span(line), kind));
       skip();
     } else {

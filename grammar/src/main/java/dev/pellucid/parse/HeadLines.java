@@ -49,11 +49,11 @@ final class HeadLines {
   }
 
   private void checkPlace(int type, Word key) {
-    if (!words(kind).contains(key.text())) {
+    if (!kind.headWords().contains(key.text())) {
       pieces.say(
           Finding.error(
                   HEAD_LINE_FOREIGN, key.span(), "a " + kind.word() + " has no line " + key.text())
-              .helping("the head of a " + kind.word() + " has " + Choices.of(words(kind))));
+              .helping("the head of a " + kind.word() + " has " + Choices.of(kind.headWords())));
     } else if (!repeatable(type)) {
       Span first = seen.putIfAbsent(key.text(), key.span());
       if (first != null) {
@@ -67,15 +67,6 @@ final class HeadLines {
 
   private boolean repeatable(int type) {
     return type == FeedTokens.MEETS || (type == FeedTokens.SPECIES && kind == FileKind.PROFILE);
-  }
-
-  /** The head words of a kind of file, in the order in which we show them. */
-  static List<String> words(FileKind kind) {
-    return switch (kind) {
-      case RECIPE -> List.of("status", "species", "fish", "habit", "meets", "batch");
-      case PREMIX -> List.of("dose", "status", "species");
-      case PROFILE -> List.of("species", "fish", "kind", "jurisdiction", "source", "status");
-    };
   }
 
   private HeadLine line(HeadLineContext context) {

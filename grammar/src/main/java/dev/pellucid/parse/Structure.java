@@ -9,7 +9,6 @@ import dev.pellucid.text.Choices;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -43,17 +42,18 @@ final class Structure {
   }
 
   /** What is wrong with an opening line that could be read. */
-  static List<Finding> openingFindings(Opening opening, FileKind kind, SourceFile source) {
-    List<Finding> findings = new ArrayList<>();
+  static Optional<Finding> openingFinding(
+      Opening opening, boolean ofThisKind, FileKind kind, SourceFile source) {
     String name = opening.name().text();
-    if (!opening.keyword().text().equals(kind.word())) {
-      findings.add(openingKind(opening, kind));
-    } else if (Character.isUpperCase(name.charAt(0)) == (kind == FileKind.PROFILE)) {
-      findings.add(nameForm(opening, kind));
-    } else if (!name.equals(source.stem())) {
-      findings.add(nameDiffers(opening, kind, source));
+    if (!ofThisKind) {
+      return Optional.of(openingKind(opening, kind));
     }
-    return findings;
+    if (Character.isUpperCase(name.charAt(0)) == (kind == FileKind.PROFILE)) {
+      return Optional.of(nameForm(opening, kind));
+    }
+    return name.equals(source.stem())
+        ? Optional.empty()
+        : Optional.of(nameDiffers(opening, kind, source));
   }
 
   private static Finding openingKind(Opening opening, FileKind kind) {
@@ -61,7 +61,7 @@ final class Structure {
     return error(
             "opening-kind",
             opening.keyword().span(),
-            "a file whose name ends in "
+            "a file that ends in "
                 + kind.extension()
                 + " holds a "
                 + kind.word()
@@ -98,7 +98,7 @@ final class Structure {
   }
 
   static Finding indentExtra(SourceFile source, Span span, String word) {
-    Span indent = source.span(lineStart(source, span.start()), span.start());
+    Span indent = source.span(withIndent(span).start(), span.start());
     return error("indent-extra", span, word + " starts in column 1, here it is indented")
         .helping("remove the white space before it")
         .mending(indent, "");
@@ -122,11 +122,11 @@ final class Structure {
         .helping("move the lines below into the first and delete this one");
   }
 
-  static Finding sectionMisspelt(Span span, SectionWord meant, FileKind kind) {
+  static Finding sectionMisspelt(Span span, Span replaced, SectionWord meant, FileKind kind) {
     return error("section-unknown", span, span.text() + " is not a section of a " + kind.word())
         .noting("the lines below it were read as lines of " + meant.word())
-        .helping("write " + meant.word())
-        .mending(span, meant.word());
+        .helping("write " + meant.word() + " in column 1")
+        .mending(replaced, meant.word());
   }
 
   static Finding sectionUnknown(Span span, FileKind kind) {
@@ -195,8 +195,11 @@ final class Structure {
     return near.size() == 1 ? SectionWord.of(near.get(0)) : Optional.empty();
   }
 
-  private static int lineStart(SourceFile source, int at) {
-    return at - source.position(at).column() + 1;
+  /** From the start of the line to the end of the stretch; a byte order mark stays outside. */
+  static Span withIndent(Span span) {
+    int lineStart = span.start() - span.from().column() + 1;
+    int start = Math.max(lineStart, Letters.beginning(span.file().text()));
+    return span.file().span(start, span.end());
   }
 
   private static String sections(FileKind kind) {

@@ -19,7 +19,7 @@ final class ExtraText implements Slip {
     }
     Span extra = line.through(end, line.size() - 1);
     return Optional.of(
-        Finding.error(CODE, extra, "the line is complete before " + line.at(end).text())
+        Finding.error(CODE, extra, "the line is complete before this")
             .helping("delete the rest, or put # before it if it is a comment"));
   }
 

@@ -15,7 +15,7 @@ final class HeadWord implements Slip {
   @Override
   public Optional<Finding> in(BrokenLine line) {
     Lexeme first = line.at(0);
-    List<String> words = Vocabulary.head(line.file());
+    List<String> words = line.file().headWords();
     if (line.place() != Place.HEAD || words.contains(first.text())) {
       return Optional.empty();
     }

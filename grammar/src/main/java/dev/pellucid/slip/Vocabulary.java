@@ -1,6 +1,5 @@
 package dev.pellucid.slip;
 
-import dev.pellucid.syntax.FileKind;
 import java.util.List;
 import java.util.Set;
 
@@ -32,14 +31,6 @@ final class Vocabulary {
       case WAIVERS -> WAIVER;
       case PROCESS -> List.of("to", "accept");
       case LABEL -> List.of("min", "max");
-    };
-  }
-
-  static List<String> head(FileKind kind) {
-    return switch (kind) {
-      case RECIPE -> List.of("status", "species", "fish", "habit", "meets", "batch");
-      case PREMIX -> List.of("dose", "status", "species");
-      case PROFILE -> List.of("species", "fish", "kind", "jurisdiction", "source", "status");
     };
   }
 }

@@ -1,6 +1,7 @@
 package dev.pellucid.syntax;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -51,6 +52,15 @@ public enum FileKind {
   /** The sections that such a file may have, in the order in which we show them. */
   public Set<SectionWord> sections() {
     return EnumSet.copyOf(sections);
+  }
+
+  /** The words that lines of the head begin with, in the order in which we show them. */
+  public List<String> headWords() {
+    return switch (this) {
+      case RECIPE -> List.of("status", "species", "fish", "habit", "meets", "batch");
+      case PREMIX -> List.of("dose", "status", "species");
+      case PROFILE -> List.of("species", "fish", "kind", "jurisdiction", "source", "status");
+    };
   }
 
   /** The kind of a file by its name or path; empty when it is none of ours. */
