@@ -13,13 +13,12 @@ import java.util.OptionalDouble;
 
 /**
  * Puts waivers in the place of the limits they name, while their day lasts. A waiver without a day,
- * a name or a reason, or of law, replaces nothing.
+ * a name or a reason, or of law, replaces nothing; that a day is none the parser has said.
  */
 final class Waivers {
   static final Code EXPIRED = new Code("waiver-expired");
   static final Code UNUSED = new Code("waiver-unused");
   static final Code INCOMPLETE = new Code("waiver-incomplete");
-  static final Code DAY = new Code("waiver-day");
   static final Code OF_LAW = new Code("law-not-waived");
 
   private final Limits names;
@@ -85,10 +84,8 @@ final class Waivers {
                       + ", today is "
                       + day)
               .helping("meet the limit again, or have the waiver renewed by someone who may"));
-    } catch (DateTimeException notADay) {
-      findings.add(
-          Finding.error(DAY, line.until().get().span(), written + " is not a day of the calendar")
-              .helping("write year, month, day: 2027-03-31"));
+    } catch (DateTimeException saidByTheParser) {
+      return Optional.empty();
     }
     return Optional.empty();
   }
