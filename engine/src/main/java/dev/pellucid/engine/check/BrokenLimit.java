@@ -1,22 +1,31 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.check.Contributors.Contributor;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.engine.resolve.Waiver;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Span;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
-/** A figure on the wrong side of its limit: points at the line that brings most of it. */
+/**
+ * A figure on the wrong side of its limit: points at the line that brings most of it, says where
+ * the bound stands and what would mend it. A maximum that only handling overage breaks is left to
+ * {@link OverageBreaksMaximum}.
+ */
 final class BrokenLimit implements Rule {
+  private static final int NAMED = 3;
+
   private final Code code;
   private final Bound.Side side;
 
@@ -32,93 +41,169 @@ final class BrokenLimit implements Rule {
 
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
-    recipe
-        .feed()
-        .ifPresent(
-            feed ->
-                recipe.verdicts().stream()
-                    .filter(verdict -> verdict.limit().side() == side && !verdict.keeps())
-                    .forEach(verdict -> out.accept(finding(feed, verdict))));
+    if (recipe.feed().isEmpty()) {
+      return;
+    }
+    ComputedFeed feed = recipe.feed().get();
+    for (Verdict verdict : recipe.verdicts()) {
+      boolean mine = verdict.limit().side() == side && !verdict.keeps();
+      if (mine && WithoutOverage.keeps(recipe, verdict).isEmpty()) {
+        out.accept(finding(recipe, feed, verdict));
+      }
+    }
   }
 
-  private Finding finding(ComputedFeed feed, Verdict verdict) {
+  private Finding finding(Inspection recipe, ComputedFeed feed, Verdict verdict) {
     Limit limit = verdict.limit();
-    Optional<Row> most = most(feed, verdict);
-    Span span = most.map(row -> row.line().name()).orElse(feed.recipe().declared());
-    Bound.Limit written = limit.writtenInForce();
-    Figures.Pair figures =
-        Figures.apart(shown(verdict.judged(), written), shown(limit.inForce(), written), 1);
-    String unit = unit(written);
-    String law = limit.origin().kind() == Limit.Kind.LAW ? "legal " : "";
-    String what = side == Bound.Side.MIN ? "minimum" : "maximum";
-    String batches =
-        limit.inBatches().isPresent()
-            ? " in " + Figures.plain(limit.inBatches().getAsDouble() * 100) + " % of batches"
-            : "";
-    String headline =
-        limit.subject().text()
-            + " is "
-            + figures.value()
-            + unit
-            + limit.basis().words()
-            + batches
-            + ", the "
-            + law
-            + what
-            + " is "
-            + figures.other()
-            + unit;
-    Finding finding = Finding.error(code, span, headline).seeing("limit written", place(limit));
-    List<String> path = most.map(Row::path).orElse(List.of());
+    Contributors contributors = Contributors.of(feed, verdict);
+    Optional<Contributor> largest = contributors.largest();
+    Span span = largest.map(one -> one.line().name()).orElse(feed.recipe().declared());
+    Finding finding = Finding.error(code, span, headline(recipe, verdict));
+    if (largest.isPresent()) {
+      finding = finding.labelled(label(verdict, largest.get()));
+    }
+    finding = finding.seeing("limit written", limit.origin().span());
+    if (limit.waiver().isPresent()) {
+      finding = finding.seeing("waiver written", limit.waiver().get().span());
+    }
+    finding = noting(finding, feed, verdict, contributors);
+    List<String> path = largest.map(one -> one.most().path()).orElse(List.of());
     About.Side about = side == Bound.Side.MIN ? About.Side.MIN : About.Side.MAX;
-    return help(finding, limit, most).about(new About(limit.subject().text(), about, path));
+    return help(finding, recipe, feed, verdict, largest)
+        .about(new About(limit.subject().text(), about, path));
   }
 
-  private Finding help(Finding finding, Limit limit, Optional<Row> most) {
+  private static String headline(Inspection recipe, Verdict verdict) {
+    Limit limit = verdict.limit();
+    LimitWords words = new LimitWords(limit);
+    Figures.Pair figures = words.against(verdict.judged());
+    String bound = limit.side() == Bound.Side.MIN ? minimum(recipe, limit) : maximum(recipe, limit);
+    return limit.subject().text()
+        + " is "
+        + figures.value()
+        + words.unit()
+        + words.terms()
+        + ", the "
+        + bound
+        + " is "
+        + figures.other()
+        + words.unit();
+  }
+
+  static String maximum(Inspection recipe, Limit limit) {
+    return bound(recipe, limit, "maximum");
+  }
+
+  static String minimum(Inspection recipe, Limit limit) {
+    return bound(recipe, limit, "minimum");
+  }
+
+  private static String bound(Inspection recipe, Limit limit, String word) {
     if (limit.origin().kind() == Limit.Kind.LAW) {
-      return finding.helping("law cannot be waived: change the recipe");
+      String where = recipe.larder().settings().jurisdiction().map(j -> " (" + j + ")").orElse("");
+      return "legal " + word + where;
     }
-    String line = most.map(row -> row.line().material().name()).orElse("the line that brings it");
-    return side == Bound.Side.MIN
-        ? finding.helping("raise " + line + " or another line that brings more of it")
-        : finding.helping("lower " + line + " or another line that brings much of it");
+    return limit.waiver().isPresent() ? word + " under its waiver" : word;
   }
 
-  private static Span place(Limit limit) {
-    return limit.waiver().map(waiver -> waiver.span()).orElse(limit.origin().span());
-  }
-
-  private static double shown(double base, Bound.Limit written) {
-    return written instanceof Bound.Limit.Measured measured
-        ? measured.amount().unit().fromBase(base)
-        : base;
-  }
-
-  private static String unit(Bound.Limit written) {
-    return written instanceof Bound.Limit.Measured measured
-        ? " " + measured.amount().unitAsWritten().text()
-        : "";
-  }
-
-  private static Optional<Row> most(ComputedFeed feed, Verdict verdict) {
+  private static String label(Verdict verdict, Contributor largest) {
+    LimitWords words = new LimitWords(verdict.limit());
     Subject subject = verdict.limit().subject();
-    Subject.Nutrients sum =
-        subject instanceof Subject.Ratio ratio
-            ? ratio.over()
-            : subject instanceof Subject.Nutrients nutrients ? nutrients : null;
-    if (sum == null) {
-      return subject instanceof Subject.Inclusion inclusion
-          ? feed.rows().stream()
-              .filter(row -> dev.pellucid.engine.compute.Readings.isOneOf(row, inclusion.names()))
-              .max(Comparator.comparingDouble(Row::kg))
-          : Optional.empty();
+    String who =
+        largest.most().path().size() > 1 ? "with " + largest.most().ingredient().name() + " " : "";
+    if (subject instanceof Subject.Ratio ratio) {
+      return who + "supplies " + percent(largest.part()) + " of the " + ratio.over().text();
     }
-    return feed.rows().stream()
-        .max(
-            Comparator.comparingDouble(
-                row ->
-                    sum.nutrients().stream()
-                        .mapToDouble(n -> row.amount(verdict.end(), n.index()))
-                        .sum()));
+    double value = verdict.reading().value();
+    return who
+        + (untold(verdict, largest) ? "may supply " : "supplies ")
+        + words.figure(largest.part() * value)
+        + " of the "
+        + words.figure(value)
+        + words.partUnit();
+  }
+
+  private static Finding noting(
+      Finding finding, ComputedFeed feed, Verdict verdict, Contributors contributors) {
+    Finding told = finding;
+    List<Contributor> most = contributors.largestFirst().stream().limit(NAMED).toList();
+    if (most.size() > 1) {
+      told =
+          told.noting(
+              "most comes from "
+                  + most.stream()
+                      .map(c -> c.line().material().name() + " (" + percent(c.part()) + ")")
+                      .collect(Collectors.joining(", ")));
+    }
+    LimitWords words = new LimitWords(verdict.limit());
+    Limit limit = verdict.limit();
+    double expected = new Readings(feed).at(limit.subject(), limit.basis(), End.EXPECTED).value();
+    if (!words.figure(expected).equals(words.figure(verdict.judged()))) {
+      told =
+          told.noting(
+              "on target and fresh it is " + words.figure(expected) + words.unit() + " on average");
+    }
+    if (verdict.reading().unknownShare() > 0) {
+      told = told.noting(unknownPart(verdict));
+    }
+    Optional<Waiver> waiver = limit.waiver();
+    return waiver.isEmpty()
+        ? told
+        : told.noting("waived until " + waiver.get().until() + " by " + waiver.get().by());
+  }
+
+  /** Whether a maximum is broken by a content that the largest contributor does not tell. */
+  private static boolean untold(Verdict verdict, Contributor largest) {
+    return verdict.limit().side() == Bound.Side.MAX
+        && verdict.limit().subject() instanceof Subject.Nutrients sum
+        && sum.nutrients().stream()
+            .anyMatch(n -> largest.most().composition().unknown().get(n.index()));
+  }
+
+  private static String unknownPart(Verdict verdict) {
+    String counted =
+        verdict.limit().side() == Bound.Side.MIN
+            ? "counts as nothing"
+            : "counts as the most that it can be";
+    return percent(verdict.reading().unknownShare())
+        + " of the feed is of ingredients that do not tell it, and "
+        + counted;
+  }
+
+  private Finding help(
+      Finding finding,
+      Inspection recipe,
+      ComputedFeed feed,
+      Verdict verdict,
+      Optional<Contributor> largest) {
+    Finding told = finding;
+    if (largest.isPresent() && untold(verdict, largest.get())) {
+      String name = largest.get().most().ingredient().name();
+      told =
+          told.helping(
+              "write how much "
+                  + verdict.limit().subject().text()
+                  + " "
+                  + name
+                  + " holds, or none; untold it counts as the most that it can be");
+    }
+    Optional<Mend.Change> mend = Mend.smallest(recipe.larder(), feed, verdict);
+    if (mend.isPresent()) {
+      told = told.helping(mend.get().words());
+    } else {
+      String line = largest.map(c -> c.line().material().name()).orElse("the line that brings it");
+      told =
+          told.helping(
+              (side == Bound.Side.MIN ? "raise " : "lower ")
+                  + line
+                  + "; no free line changed against the rest alone would meet it");
+    }
+    return verdict.limit().origin().kind() == Limit.Kind.LAW
+        ? told.helping("law cannot be waived: change the recipe")
+        : told;
+  }
+
+  private static String percent(double part) {
+    return Figures.fixed(part * 100, part < 0.1 ? 1 : 0) + " %";
   }
 }

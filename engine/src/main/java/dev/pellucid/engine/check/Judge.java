@@ -18,7 +18,8 @@ public final class Judge {
     return feed.recipe().limits().stream().map(limit -> verdict(readings, limit)).toList();
   }
 
-  private static Verdict verdict(Readings readings, Limit limit) {
+  /** One limit against the figures of a feed. */
+  static Verdict verdict(Readings readings, Limit limit) {
     Readings.At at = readings.judged(limit.subject(), limit.basis(), limit.side());
     double margin =
         limit.inBatches().isPresent()

@@ -2,32 +2,45 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.Obstacle;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Property;
 import dev.pellucid.text.Span;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A process that cannot be reckoned through: no figure of the feed can be told. */
 final class Obstacles implements Rule {
-  private static final Code CODE = new Code("impossible-process");
+  private final Code code;
+  private final Class<? extends Obstacle> kind;
+
+  Obstacles(String code, Class<? extends Obstacle> kind) {
+    this.code = new Code(code);
+    this.kind = kind;
+  }
 
   @Override
   public Code code() {
-    return CODE;
+    return code;
   }
 
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
-    recipe.balances().obstacle().ifPresent(obstacle -> out.accept(finding(obstacle)));
+    recipe
+        .balances()
+        .obstacle()
+        .filter(kind::isInstance)
+        .ifPresent(obstacle -> out.accept(finding(obstacle)));
   }
 
-  private static Finding finding(Obstacle obstacle) {
-    Span span = obstacle.pass().settings().get(0).written().stepAsWritten().span();
+  private Finding finding(Obstacle obstacle) {
+    Span span = place(obstacle);
     String step = obstacle.pass().step().word();
     if (obstacle instanceof Obstacle.DriesUpwards dries) {
       return Finding.error(
-              CODE,
+              code,
               span,
               step
                   + " is to reach "
@@ -38,7 +51,7 @@ final class Obstacles implements Rule {
     }
     if (obstacle instanceof Obstacle.WetsDownwards wets) {
       return Finding.error(
-              CODE,
+              code,
               span,
               "water is to bring the mix to "
                   + percent(wets.target())
@@ -48,7 +61,7 @@ final class Obstacles implements Rule {
     }
     if (obstacle instanceof Obstacle.SteamCannotHeat steam) {
       return Finding.error(
-              CODE,
+              code,
               span,
               "steam is to heat from "
                   + Figures.plain(steam.from())
@@ -58,11 +71,27 @@ final class Obstacles implements Rule {
           .helping("give a temperature above the start and not above 100 °C");
     }
     if (obstacle instanceof Obstacle.NoSteamTable) {
-      return Finding.error(CODE, span, "steam cannot be reckoned without practice/steam.yaml")
+      return Finding.error(code, span, "steam cannot be reckoned without practice/steam.yaml")
           .helping("add the rows of saturated steam");
     }
-    return Finding.error(CODE, span, "after " + step + " the moisture of the feed is unknown")
+    return Finding.error(code, span, "after " + step + " the moisture of the feed is unknown")
         .helping("add the line: dry moisture 9 %");
+  }
+
+  /** The line of the figure that cannot be reached, else the step. */
+  private static Span place(Obstacle obstacle) {
+    Optional<Property> property =
+        obstacle instanceof Obstacle.DriesUpwards
+            ? Optional.of(Property.MOISTURE)
+            : obstacle instanceof Obstacle.WetsDownwards
+                ? Optional.of(Property.TO_MOISTURE)
+                : obstacle instanceof Obstacle.SteamCannotHeat
+                    ? Optional.of(Property.TEMPERATURE)
+                    : Optional.empty();
+    return property
+        .flatMap(obstacle.pass()::setting)
+        .map(Setting::span)
+        .orElse(obstacle.pass().settings().get(0).written().stepAsWritten().span());
   }
 
   private static String percent(double share) {

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.Obstacle;
 import dev.pellucid.syntax.Bound;
 import java.util.List;
 
@@ -7,10 +8,18 @@ import java.util.List;
 public final class Rules {
   public static final List<Rule> ALL =
       List.of(
-          new Obstacles(),
+          new Obstacles("moisture-unknown", Obstacle.MoistureUnknown.class),
+          new Obstacles("dries-upwards", Obstacle.DriesUpwards.class),
+          new Obstacles("wets-downwards", Obstacle.WetsDownwards.class),
+          new Obstacles("steam-cannot-heat", Obstacle.SteamCannotHeat.class),
+          new Obstacles("no-steam-table", Obstacle.NoSteamTable.class),
           new OutsideWithin(),
           new BrokenLimit("below-minimum", Bound.Side.MIN),
-          new BrokenLimit("above-maximum", Bound.Side.MAX));
+          new BrokenLimit("above-maximum", Bound.Side.MAX),
+          new OverageBreaksMaximum(),
+          new UnknownContent(),
+          new UnknownSpread(),
+          new UnknownRetention());
 
   private Rules() {}
 }

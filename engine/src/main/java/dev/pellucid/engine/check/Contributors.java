@@ -1,0 +1,77 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Subject;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which lines bring what a limit is about, the largest first, each as a part of one. Of a ratio it
+ * is the upper sum that is looked at. Moisture has none: most of it comes from the process.
+ */
+final class Contributors {
+  private final List<Contributor> largestFirst;
+
+  private Contributors(List<Contributor> largestFirst) {
+    this.largestFirst = largestFirst;
+  }
+
+  /**
+   * What one line brings.
+   *
+   * @param part of all that is brought
+   * @param most the ingredient that brings the most of it
+   */
+  record Contributor(Line line, double part, Row most) {}
+
+  static Contributors of(ComputedFeed feed, Verdict verdict) {
+    List<Contributor> found = new ArrayList<>();
+    Subject subject = verdict.limit().subject();
+    double whole =
+        feed.rows().stream().mapToDouble(r -> brings(feed, subject, verdict.end(), r)).sum();
+    for (Line line : whole > 0 ? feed.recipe().lines() : List.<Line>of()) {
+      List<Row> rows =
+          feed.rows().stream().filter(row -> row.line().index() == line.index()).toList();
+      double sum = rows.stream().mapToDouble(r -> brings(feed, subject, verdict.end(), r)).sum();
+      rows.stream()
+          .max(Comparator.comparingDouble(r -> brings(feed, subject, verdict.end(), r)))
+          .filter(row -> sum > 0)
+          .ifPresent(row -> found.add(new Contributor(line, sum / whole, row)));
+    }
+    found.sort(Comparator.comparingDouble(Contributor::part).reversed());
+    return new Contributors(List.copyOf(found));
+  }
+
+  List<Contributor> largestFirst() {
+    return largestFirst;
+  }
+
+  Optional<Contributor> largest() {
+    return largestFirst.stream().findFirst();
+  }
+
+  private static double brings(ComputedFeed feed, Subject subject, End end, Row row) {
+    if (subject instanceof Subject.Ratio ratio) {
+      return brings(feed, ratio.over(), end, row);
+    }
+    if (subject instanceof Subject.Nutrients sum) {
+      double amount = 0;
+      for (Nutrient nutrient : sum.nutrients()) {
+        boolean water = nutrient.index() == feed.nutrients().moisture();
+        amount += water ? 0 : row.amount(end, nutrient.index());
+      }
+      return amount;
+    }
+    if (subject instanceof Subject.Inclusion inclusion) {
+      return Readings.isOneOf(row, inclusion.names()) ? row.kg() : 0;
+    }
+    return row.price().map(price -> price.perKg() * row.kgRichest()).orElse(0.0);
+  }
+}

@@ -1,0 +1,75 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Bound;
+
+/**
+ * The figures of one limit in the unit in which its bound was written, with as many decimals as
+ * were written there and never so few that a figure shows less than two digits.
+ */
+final class LimitWords {
+  private static final int MOST_DECIMALS = 9;
+
+  private final Limit limit;
+  private final Bound.Limit written;
+
+  LimitWords(Limit limit) {
+    this.limit = limit;
+    this.written = limit.writtenInForce();
+  }
+
+  /** The figure and the bound in force, told apart, without unit. */
+  Figures.Pair against(double base) {
+    double value = shown(base);
+    return Figures.apart(value, shown(limit.inForce()), decimals(value));
+  }
+
+  /** A figure by itself, without unit. */
+  String figure(double base) {
+    double value = shown(base);
+    return Figures.fixed(value, decimals(value));
+  }
+
+  /** With the blank before it: {@code " mg/kg"}; empty for a bare quotient. */
+  String unit() {
+    return written instanceof Bound.Limit.Measured measured
+        ? " " + measured.amount().unitAsWritten().text()
+        : "";
+  }
+
+  /** For parts of the figure: {@code " points"} where the figure is in percent. */
+  String partUnit() {
+    return written instanceof Bound.Limit.Measured measured
+            && measured.amount().unit() == Unit.PERCENT
+        ? " points"
+        : unit();
+  }
+
+  /** {@code " on dry matter in 95 % of batches"}; empty for the plain case. */
+  String terms() {
+    return limit.basis().words()
+        + (limit.inBatches().isPresent()
+            ? " in " + Figures.plain(limit.inBatches().getAsDouble() * 100) + " % of batches"
+            : "");
+  }
+
+  private int decimals(double value) {
+    int decimals = Math.max(1, written.figure().scale());
+    while (value != 0 && decimals < MOST_DECIMALS && tooFew(value, decimals)) {
+      decimals++;
+    }
+    return decimals;
+  }
+
+  private static boolean tooFew(double value, int decimals) {
+    return Math.abs(value) * Math.pow(10, decimals) < 10;
+  }
+
+  private double shown(double base) {
+    return written instanceof Bound.Limit.Measured measured
+        ? measured.amount().unit().fromBase(base)
+        : base;
+  }
+}

@@ -1,0 +1,73 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Span;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** A maximum that the feed keeps when handling overage is lost and breaks when it is not. */
+final class OverageBreaksMaximum implements Rule {
+  private static final Code CODE = new Code("overage-breaks-maximum");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    for (Verdict broken : recipe.verdicts()) {
+      WithoutOverage.keeps(recipe, broken)
+          .ifPresent(without -> out.accept(finding(recipe, broken, without)));
+    }
+  }
+
+  private static Finding finding(Inspection recipe, Verdict broken, Verdict without) {
+    Limit limit = broken.limit();
+    LimitWords words = new LimitWords(limit);
+    Figures.Pair figures = words.against(broken.judged());
+    Optional<Line> line = line(recipe, broken);
+    Span span = line.map(Line::name).orElse(recipe.recipe().declared());
+    String headline =
+        "with its handling overage "
+            + limit.subject().text()
+            + " is "
+            + figures.value()
+            + words.unit()
+            + words.terms()
+            + ", the "
+            + BrokenLimit.maximum(recipe, limit)
+            + " is "
+            + figures.other()
+            + words.unit();
+    String name = line.map(l -> l.material().name()).orElse("the line");
+    return Finding.error(CODE, span, headline)
+        .labelled("part of it is weighed on top")
+        .seeing("limit written", limit.origin().span())
+        .noting("without overage it is " + words.figure(without.judged()) + words.unit())
+        .helping("lower the overage of " + name + ", or its share")
+        .about(
+            new About(
+                limit.subject().text(),
+                About.Side.MAX,
+                line.map(l -> List.of(l.material().name())).orElse(List.of())));
+  }
+
+  /** The largest contributor among the lines with overage. */
+  private static Optional<Line> line(Inspection recipe, Verdict broken) {
+    return recipe
+        .feed()
+        .flatMap(
+            feed ->
+                Contributors.of(feed, broken).largestFirst().stream()
+                    .map(Contributors.Contributor::line)
+                    .filter(WithoutOverage::hasOverage)
+                    .findFirst());
+  }
+}

@@ -1,0 +1,41 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.syntax.Bound;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/** The maxima that the recipe breaks only because of what it weighs on top for handling. */
+final class WithoutOverage {
+  private WithoutOverage() {}
+
+  /** The figure without overage, where it is the overage alone that breaks the maximum. */
+  static Optional<Verdict> keeps(Inspection recipe, Verdict broken) {
+    if (broken.keeps() || broken.limit().side() != Bound.Side.MAX) {
+      return Optional.empty();
+    }
+    return recipe
+        .feed()
+        .filter(feed -> feed.recipe().lines().stream().anyMatch(WithoutOverage::hasOverage))
+        .flatMap(feed -> again(recipe.larder(), feed, recipe.verdicts().indexOf(broken)))
+        .filter(Verdict::keeps);
+  }
+
+  static boolean hasOverage(Line line) {
+    return line.onTop().isPositive();
+  }
+
+  private static Optional<Verdict> again(Larder larder, ComputedFeed feed, int index) {
+    List<Double> inFeed = Weighing.asWritten(feed.recipe()).inFeed();
+    Weighing bare = new Weighing(inFeed, Collections.nCopies(inFeed.size(), 0.0));
+    return new FeedComputer(larder)
+        .compute(feed.recipe(), bare)
+        .feed()
+        .map(without -> Judge.verdicts(without).get(index));
+  }
+}

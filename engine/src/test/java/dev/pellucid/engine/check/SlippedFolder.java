@@ -1,0 +1,57 @@
+package dev.pellucid.engine.check;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.CheckReport;
+import dev.pellucid.engine.Pellucid;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.show.FindingText;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A copy of the example folder in which single words are changed before it is checked. */
+final class SlippedFolder {
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+  private static final Path EXAMPLE = Path.of("..", "recipes");
+
+  private final Path copy;
+
+  SlippedFolder(Path copy) throws IOException {
+    this.copy = copy;
+    try (Stream<Path> files = Files.walk(EXAMPLE)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Path to = copy.resolve(EXAMPLE.relativize(file).toString());
+        Files.createDirectories(to.getParent());
+        Files.copy(file, to);
+      }
+    }
+  }
+
+  /** Each stretch must be there, so that no slip goes stale in silence. */
+  SlippedFolder with(String path, String from, String to) throws IOException {
+    Path file = copy.resolve(path);
+    String text = Files.readString(file);
+    assertTrue(text.contains(from), () -> path + " has no " + from);
+    Files.writeString(file, text.replace(from, to));
+    return this;
+  }
+
+  List<Finding> findings() throws IOException {
+    CheckReport report = Pellucid.check(copy, "", DAY);
+    return report.findings();
+  }
+
+  /** Every finding as it is printed. */
+  String text() throws IOException {
+    return FindingText.of(findings());
+  }
+
+  /** Codes in the order of printing. */
+  List<String> codes() throws IOException {
+    return findings().stream().map(finding -> finding.code().text()).toList();
+  }
+}
