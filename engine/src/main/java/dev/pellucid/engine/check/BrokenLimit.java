@@ -57,9 +57,9 @@ final class BrokenLimit implements Rule {
     Limit limit = verdict.limit();
     Contributors contributors = Contributors.of(feed, verdict);
     Optional<Contributor> largest = contributors.largest();
-    Span span = largest.map(one -> one.line().name()).orElse(feed.recipe().declared());
+    Span span = largest.map(one -> one.line().name()).orElse(MoistureTarget.place(feed));
     Finding finding = Finding.error(code, span, headline(recipe, verdict));
-    if (largest.isPresent()) {
+    if (largest.isPresent() && verdict.reading().value() > 0) {
       finding = finding.labelled(label(verdict, largest.get()));
     }
     finding = finding.seeing("limit written", limit.origin().span());
@@ -190,6 +190,8 @@ final class BrokenLimit implements Rule {
     Optional<Mend.Change> mend = Mend.smallest(recipe.larder(), feed, verdict);
     if (mend.isPresent()) {
       told = told.helping(mend.get().words());
+    } else if (largest.isEmpty() && MoistureTarget.of(feed).isPresent()) {
+      told = told.helping((side == Bound.Side.MIN ? "raise" : "lower") + " the moisture aimed at");
     } else {
       String line = largest.map(c -> c.line().material().name()).orElse("the line that brings it");
       told =

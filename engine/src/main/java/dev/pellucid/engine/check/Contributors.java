@@ -31,17 +31,21 @@ final class Contributors {
    */
   record Contributor(Line line, double part, Row most) {}
 
+  /** At the end of the verdict, or as expected where nothing at all is left there. */
   static Contributors of(ComputedFeed feed, Verdict verdict) {
+    Contributors there = of(feed, verdict.limit().subject(), verdict.end());
+    return there.largestFirst.isEmpty() ? of(feed, verdict.limit().subject(), End.EXPECTED) : there;
+  }
+
+  private static Contributors of(ComputedFeed feed, Subject subject, End end) {
     List<Contributor> found = new ArrayList<>();
-    Subject subject = verdict.limit().subject();
-    double whole =
-        feed.rows().stream().mapToDouble(r -> brings(feed, subject, verdict.end(), r)).sum();
+    double whole = feed.rows().stream().mapToDouble(r -> brings(feed, subject, end, r)).sum();
     for (Line line : whole > 0 ? feed.recipe().lines() : List.<Line>of()) {
       List<Row> rows =
           feed.rows().stream().filter(row -> row.line().index() == line.index()).toList();
-      double sum = rows.stream().mapToDouble(r -> brings(feed, subject, verdict.end(), r)).sum();
+      double sum = rows.stream().mapToDouble(r -> brings(feed, subject, end, r)).sum();
       rows.stream()
-          .max(Comparator.comparingDouble(r -> brings(feed, subject, verdict.end(), r)))
+          .max(Comparator.comparingDouble(r -> brings(feed, subject, end, r)))
           .filter(row -> sum > 0)
           .ifPresent(row -> found.add(new Contributor(line, sum / whole, row)));
     }

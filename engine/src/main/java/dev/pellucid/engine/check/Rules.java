@@ -19,7 +19,19 @@ public final class Rules {
           new OverageBreaksMaximum(),
           new UnknownContent(),
           new UnknownSpread(),
-          new UnknownRetention());
+          new UnknownRetention(),
+          new AboveCap(),
+          new CoolerCannotDry(),
+          new ProcessOutsidePractice(),
+          new FeedOutsidePractice(),
+          new DieForFish(),
+          new Medicated(),
+          new OwnSpeciesProtein(),
+          new RawNeedsHeat(),
+          new MarineOilWithoutAntioxidant(),
+          new CholineBesideVitamins(),
+          new UnprotectedVitamin(),
+          new Unpriced());
 
   private Rules() {}
 }

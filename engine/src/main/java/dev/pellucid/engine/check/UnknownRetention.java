@@ -5,7 +5,10 @@ import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
 /** A step for which the folder does not say what it leaves of a stability class. */
@@ -19,22 +22,38 @@ final class UnknownRetention implements Rule {
 
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
-    recipe.feed().ifPresent(feed -> feed.retentionGaps().forEach(gap -> out.accept(finding(gap))));
+    recipe.feed().ifPresent(feed -> look(feed.retentionGaps(), out));
   }
 
-  private static Finding finding(RetentionGap gap) {
-    return Finding.warning(
+  /** One finding for each step and temperature, however many classes it concerns. */
+  private static void look(List<RetentionGap> gaps, Consumer<Finding> out) {
+    Map<String, List<RetentionGap>> byStep = new LinkedHashMap<>();
+    for (RetentionGap gap : gaps) {
+      String step = gap.step() + " at " + Figures.plain(gap.temperature()) + " °C";
+      byStep.computeIfAbsent(step + gap.span().place(), key -> new ArrayList<>()).add(gap);
+    }
+    byStep.values().forEach(same -> out.accept(finding(same)));
+  }
+
+  private static Finding finding(List<RetentionGap> gaps) {
+    RetentionGap first = gaps.get(0);
+    List<String> classes = gaps.stream().map(RetentionGap::stability).distinct().sorted().toList();
+    String some =
+        classes.get(0) + (classes.size() > 1 ? " and " + (classes.size() - 1) + " more" : "");
+    Finding finding =
+        Finding.warning(
             CODE,
-            gap.span(),
+            first.span(),
             "what "
-                + gap.step()
+                + first.step()
                 + " at "
-                + Figures.plain(gap.temperature())
+                + Figures.plain(first.temperature())
                 + " °C leaves of "
-                + gap.stability()
-                + " is not told")
-        .noting("minima count none of it as left, maxima all of it")
-        .helping("add a row for " + gap.stability() + " to practice/retention.yaml")
-        .about(new About(gap.stability(), About.Side.NONE, List.of()));
+                + some
+                + " is not told");
+    return finding
+        .noting("minima count none of it as left, maxima all of it: " + String.join(", ", classes))
+        .helping("add rows up to this temperature to practice/retention.yaml, or take less heat")
+        .about(new About(first.step(), About.Side.NONE, classes));
   }
 }

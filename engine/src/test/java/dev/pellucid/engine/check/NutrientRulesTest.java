@@ -109,6 +109,16 @@ class NutrientRulesTest {
   }
 
   @Test
+  void moistureIsBlamedOnTheDryer() throws IOException {
+    String told = slip(RECIPE, "9 %          accept 8 to 10 %", "14 %").text();
+    assertTrue(
+        told.contains(
+            "catfish/CG-36.recipe:47:3: error: moisture is 13.5 %, the maximum is 12.0 %"),
+        told);
+    assertTrue(told.contains("help: lower the moisture aimed at"), told);
+  }
+
+  @Test
   void eachObstacleHasItsOwnCode() throws IOException {
     String target = "dry        moisture          9 %          accept 8 to 10 %";
     SlippedFolder folder = slip(RECIPE, target, "dry        moisture          30 %");

@@ -1,0 +1,50 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Choline or trace salts lie beside vitamins in a premix that is kept: they destroy them. */
+final class CholineBesideVitamins implements Rule {
+  private static final Code CODE = new Code("choline-beside-vitamins");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    for (Line line : recipe.recipe().lines()) {
+      boolean kept =
+          line.material() instanceof Material.Premixed premixed
+              && premixed.premix().keeping().isPresent();
+      if (kept && !Carried.with(line, Trait.VITAMIN).isEmpty()) {
+        Carried.by(line).stream()
+            .filter(CholineBesideVitamins::destroys)
+            .findFirst()
+            .ifPresent(one -> out.accept(finding(line, one)));
+      }
+    }
+  }
+
+  private static boolean destroys(Ingredient one) {
+    return one.traits().contains(Trait.CHOLINE) || one.traits().contains(Trait.TRACE_SALT);
+  }
+
+  private static Finding finding(Line line, Ingredient one) {
+    String premix = line.material().name();
+    return Finding.warning(
+            CODE,
+            line.name(),
+            one.name() + " lies beside vitamins in " + premix + ", which is kept")
+        .helping("weigh " + one.name() + " into the feed by itself, or into another premix")
+        .about(new About(one.name(), About.Side.NONE, List.of(premix)));
+  }
+}

@@ -1,0 +1,45 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.Stage;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
+import dev.pellucid.text.Span;
+import java.util.function.Consumer;
+
+/** A cooler that is to take off more water than the heat of the pellet can evaporate. */
+final class CoolerCannotDry implements Rule {
+  private static final Code CODE = new Code("cooler-cannot-dry");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    recipe.balances().expected().stages().stream()
+        .filter(stage -> stage.pass().step() == Step.COOL && stage.evaporable().isPresent())
+        .filter(stage -> stage.evaporated() > stage.evaporable().getAsDouble() * (1 + 1e-9))
+        .forEach(stage -> out.accept(finding(stage)));
+  }
+
+  private static Finding finding(Stage stage) {
+    double most = stage.evaporable().orElse(0);
+    Span span =
+        stage.pass().setting(Property.MOISTURE).map(Setting::span).orElse(stage.pass().span());
+    Figures.Pair figures = Figures.apart(stage.evaporated(), most, 1);
+    return Finding.error(
+            CODE,
+            span,
+            "cool is to take "
+                + figures.value()
+                + " kg of water off 100 kg of recipe, the heat of the pellet drives off "
+                + figures.other()
+                + " kg")
+        .helping("add a dry step before cool, or take on less water and steam");
+  }
+}

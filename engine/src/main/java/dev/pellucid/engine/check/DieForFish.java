@@ -1,0 +1,80 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Passes;
+import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Range;
+import dev.pellucid.syntax.Step;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** A die that makes a pellet which none of the fish of this feed takes. */
+final class DieForFish implements Rule {
+  private static final Code CODE = new Code("die-for-fish");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    Passes passes = recipe.recipe().process();
+    Optional<Setting> die =
+        passes
+            .setting(Step.EXTRUDE, Property.DIE)
+            .or(() -> passes.setting(Step.PELLET, Property.DIE));
+    Optional<Range> fish = recipe.recipe().fish();
+    Optional<Species> species = recipe.recipe().species();
+    if (die.isPresent() && fish.isPresent() && species.isPresent()) {
+      look(die.get(), fish.get(), species.get(), out);
+    }
+  }
+
+  private static void look(Setting die, Range fish, Species species, Consumer<Finding> out) {
+    List<Species.Size> sizes =
+        species.sizes().stream()
+            .filter(size -> size.lightest() < fish.highBase() && size.heaviest() > fish.lowBase())
+            .toList();
+    if (sizes.isEmpty()) {
+      return;
+    }
+    double thinnest = sizes.stream().mapToDouble(Species.Size::thinnest).min().orElse(0);
+    double thickest = sizes.stream().mapToDouble(Species.Size::thickest).max().orElse(0);
+    if (die.low() < thinnest * (1 - 1e-9) || die.high() > thickest * (1 + 1e-9)) {
+      out.accept(finding(die, fish, species, sizes.get(0), thinnest, thickest));
+    }
+  }
+
+  private static Finding finding(
+      Setting die,
+      Range fish,
+      Species species,
+      Species.Size size,
+      double thinnest,
+      double thickest) {
+    boolean thick = die.high() > thickest;
+    return Finding.warning(
+            CODE,
+            die.span(),
+            "the die is "
+                + Figures.plain(thick ? die.high() : die.low(), Unit.MM)
+                + ", "
+                + species.name()
+                + " of "
+                + fish.asWritten()
+                + " takes "
+                + Figures.plain(thinnest)
+                + " to "
+                + Figures.plain(thickest, Unit.MM))
+        .seeing("pellet sizes written", size.place())
+        .noting("the sizes are " + size.source().standing().word())
+        .helping((thick ? "take a finer die" : "take a coarser die") + ", or feed other fish");
+  }
+}

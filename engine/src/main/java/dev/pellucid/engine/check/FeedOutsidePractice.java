@@ -1,0 +1,144 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.larder.Ingredient.Form;
+import dev.pellucid.engine.larder.Practice.BoundOf;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.engine.resolve.Passes;
+import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
+import dev.pellucid.text.Span;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * A figure that the process depends on outside what the trade does: moisture of the finished feed,
+ * starch and fat in the mix before the die (per kg of mix before water), oil per kg of kernel.
+ */
+final class FeedOutsidePractice implements Rule {
+  private static final Code CODE = new Code("feed-outside-practice");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    OutsidePractice practice = new OutsidePractice(CODE, recipe.larder().practice(), out);
+    recipe.feed().ifPresent(feed -> new Look(recipe, feed, practice).all());
+  }
+
+  private record Look(Inspection recipe, ComputedFeed feed, OutsidePractice practice) {
+    void all() {
+      moisture();
+      starch();
+      fat();
+      oil();
+    }
+
+    private Passes process() {
+      return feed.recipe().process();
+    }
+
+    private void moisture() {
+      Span span = MoistureTarget.place(feed);
+      double figure = feed.balances().expected().moisture();
+      hold(BoundOf.FINISHED_MOISTURE, span, "the moisture of the finished feed is", figure);
+    }
+
+    private void starch() {
+      String habit = feed.recipe().habit().orElse("");
+      boolean floats = habit.equals("floating");
+      if (process().has(Step.EXTRUDE) && (floats || habit.equals("sinking"))) {
+        BoundOf which = floats ? BoundOf.STARCH_FLOATING : BoundOf.STARCH_SINKING;
+        inMix("starch", which, "starch in the mix of a " + habit + " feed is");
+      }
+    }
+
+    private void fat() {
+      if (process().has(Step.EXTRUDE)) {
+        inMix("crude-fat", BoundOf.FAT_BEFORE_EXTRUDING, "fat in the mix before the die is");
+      } else if (process().has(Step.PELLET)) {
+        inMix("crude-fat", BoundOf.FAT_BEFORE_PELLETING, "fat in the mix before the die is");
+      }
+    }
+
+    private void inMix(String nutrient, BoundOf which, String what) {
+      feed.nutrients()
+          .named(nutrient)
+          .ifPresent(
+              one -> {
+                ToDoubleFunction<Row> amount = row -> row.amount(End.EXPECTED, one.index());
+                double share = sum(mix(), amount) / feed.balances().expected().mix();
+                hold(which, largest(mix(), amount), what, share);
+              });
+    }
+
+    private void oil() {
+      List<Row> oils =
+          feed.rows().stream()
+              .filter(row -> row.line().place() == Place.COAT)
+              .filter(row -> row.ingredient().form() == Form.OIL)
+              .toList();
+      Optional<BoundOf> which = method().flatMap(Look::bound);
+      if (!oils.isEmpty() && which.isPresent()) {
+        double perKernel = sum(oils, row -> row.kg()) / feed.balances().expected().kernel();
+        String what = "oil on the kernel, put on by " + method().orElse("") + ", is";
+        hold(which.get(), largest(oils, row -> row.kg()), what, perKernel);
+      }
+    }
+
+    /** As the recipe says, else what the plant has. */
+    private Optional<String> method() {
+      return process()
+          .setting(Step.COAT, Property.METHOD)
+          .map(Setting::manner)
+          .or(
+              () ->
+                  recipe
+                      .larder()
+                      .plant()
+                      .flatMap(plant -> plant.coater())
+                      .map(coater -> coater.name().toLowerCase(java.util.Locale.ROOT)));
+    }
+
+    private static Optional<BoundOf> bound(String method) {
+      return switch (method) {
+        case "hand" -> Optional.of(BoundOf.OIL_BY_HAND);
+        case "drum" -> Optional.of(BoundOf.OIL_IN_DRUM);
+        case "vacuum" -> Optional.of(BoundOf.OIL_UNDER_VACUUM);
+        default -> Optional.empty();
+      };
+    }
+
+    private List<Row> mix() {
+      return feed.rows().stream().filter(row -> row.line().place() == Place.MIX).toList();
+    }
+
+    private Span largest(List<Row> rows, ToDoubleFunction<Row> amount) {
+      return rows.stream()
+          .max(Comparator.comparingDouble(amount))
+          .map(row -> row.line().name())
+          .orElse(feed.recipe().declared());
+    }
+
+    private static double sum(List<Row> rows, ToDoubleFunction<Row> amount) {
+      return rows.stream().mapToDouble(amount).sum();
+    }
+
+    private void hold(BoundOf which, Span span, String what, double figure) {
+      practice.hold(which, span, what, figure, figure, base -> Figures.plain(base, Unit.PERCENT));
+    }
+  }
+}

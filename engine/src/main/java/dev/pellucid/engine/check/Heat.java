@@ -1,0 +1,46 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.larder.Practice;
+import dev.pellucid.engine.resolve.Pass;
+import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
+import java.util.Comparator;
+import java.util.Optional;
+
+/**
+ * Whether a mix is heated on its way through the die. Heat begins where practice says that
+ * conditioning does; where the folder tells no such bound, at 70 °C (common practice, no source).
+ */
+final class Heat {
+  private static final double USUAL = 70;
+
+  private Heat() {}
+
+  /** The hottest of the settings that heat the mix, where one does. */
+  static Optional<Setting> of(Inspection recipe) {
+    double from = from(recipe);
+    return recipe.recipe().process().inOrder().stream()
+        .filter(pass -> heats(pass))
+        .flatMap(pass -> pass.setting(Property.TEMPERATURE).stream())
+        .filter(setting -> setting.aim() >= from)
+        .max(Comparator.comparingDouble(Setting::aim));
+  }
+
+  /** In °C. */
+  static double from(Inspection recipe) {
+    return recipe
+        .larder()
+        .practice()
+        .bound(Practice.BoundOf.CONDITIONING_TEMPERATURE)
+        .map(bound -> bound.low())
+        .filter(low -> low > 0)
+        .orElse(USUAL);
+  }
+
+  private static boolean heats(Pass pass) {
+    return pass.step() == Step.CONDITION
+        || pass.step() == Step.PELLET
+        || pass.step() == Step.EXTRUDE;
+  }
+}

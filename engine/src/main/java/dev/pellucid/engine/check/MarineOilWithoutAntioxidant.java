@@ -1,0 +1,39 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Oil of marine animals turns rancid, and nothing in the recipe keeps it. */
+final class MarineOilWithoutAntioxidant implements Rule {
+  private static final Code CODE = new Code("marine-oil-without-antioxidant");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    List<Line> lines = recipe.recipe().lines();
+    if (lines.stream().anyMatch(line -> !Carried.with(line, Trait.ANTIOXIDANT).isEmpty())) {
+      return;
+    }
+    for (Line line : lines) {
+      Carried.with(line, Trait.MARINE_OIL)
+          .forEach(
+              oil ->
+                  out.accept(
+                      Finding.warning(
+                              CODE,
+                              line.name(),
+                              oil.name() + " is in the feed without an antioxidant")
+                          .helping("add an antioxidant, or write the trait on the one that is in")
+                          .about(new About(oil.name(), About.Side.NONE, List.of()))));
+    }
+  }
+}

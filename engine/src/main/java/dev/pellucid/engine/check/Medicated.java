@@ -1,0 +1,35 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** A medicated ingredient: a prescription and a licensed mill decide on it, no recipe here does. */
+final class Medicated implements Rule {
+  private static final Code CODE = new Code("medicated-ingredient");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    for (Line line : recipe.recipe().lines()) {
+      Carried.with(line, Trait.MEDICATED).forEach(one -> out.accept(finding(line, one)));
+    }
+  }
+
+  private static Finding finding(Line line, Ingredient one) {
+    return Finding.error(
+            CODE, line.name(), one.name() + " is medicated, no recipe here may hold it")
+        .seeing("ingredient written", one.declared())
+        .helping("take it out; medicated feed needs a prescription and a licensed manufacturer")
+        .about(new About(one.name(), About.Side.NONE, List.of(line.material().name())));
+  }
+}

@@ -1,0 +1,43 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Protein of the species that is fed: it carries the diseases of that species. */
+final class OwnSpeciesProtein implements Rule {
+  private static final Code CODE = new Code("own-species-protein");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    recipe.recipe().species().ifPresent(species -> look(recipe.recipe().lines(), species, out));
+  }
+
+  private static void look(List<Line> lines, Species species, Consumer<Finding> out) {
+    for (Line line : lines) {
+      Carried.by(line).stream()
+          .filter(one -> one.protein().contains(species.name()))
+          .forEach(one -> out.accept(finding(line, one, species)));
+    }
+  }
+
+  private static Finding finding(Line line, Ingredient one, Species species) {
+    return Finding.error(
+            CODE,
+            line.name(),
+            one.name() + " is protein of " + species.name() + ", which this feed is for")
+        .seeing("ingredient written", one.declared())
+        .helping("take a protein of another species")
+        .about(new About(one.name(), About.Side.NONE, List.of(line.material().name())));
+  }
+}

@@ -1,0 +1,113 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.larder.Practice.BoundOf;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Pass;
+import dev.pellucid.engine.resolve.Passes;
+import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** A setting of the process, as it is written, outside what the trade does. */
+final class ProcessOutsidePractice implements Rule {
+  private static final Code CODE = new Code("process-outside-practice");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    OutsidePractice practice = new OutsidePractice(CODE, recipe.larder().practice(), out);
+    Passes passes = recipe.recipe().process();
+    boolean steamed = passes.has(Step.CONDITION);
+    for (Pass pass : passes.inOrder()) {
+      for (Setting setting : pass.settings()) {
+        which(pass, setting, steamed).ifPresent(which -> hold(practice, which, pass, setting));
+      }
+    }
+    screen(practice, passes);
+  }
+
+  private static Optional<BoundOf> which(Pass pass, Setting setting, boolean steamed) {
+    Property property = setting.property();
+    return switch (pass.step()) {
+      case CONDITION -> when(property == Property.TEMPERATURE, BoundOf.CONDITIONING_TEMPERATURE);
+      case BLEND -> when(property == Property.TIME, BoundOf.BLENDING_TIME);
+      case ADD_WATER -> when(property == Property.ON_MIX && !steamed, BoundOf.WATER_WITHOUT_STEAM);
+      case DRY ->
+          property == Property.TIME
+              ? Optional.of(BoundOf.DRYING_TIME)
+              : when(property == Property.TEMPERATURE, BoundOf.DRYING_TEMPERATURE);
+      case STORE -> when(property == Property.SHELF_LIFE, BoundOf.SHELF_LIFE);
+      case GRIND, ADD_LIQUID, PELLET, EXTRUDE, COOL, COAT, SIEVE, PACK -> Optional.empty();
+    };
+  }
+
+  private static Optional<BoundOf> when(boolean it, BoundOf which) {
+    return it ? Optional.of(which) : Optional.empty();
+  }
+
+  private static void hold(OutsidePractice practice, BoundOf which, Pass pass, Setting setting) {
+    Unit unit = unit(which);
+    practice.hold(
+        which,
+        setting.span(),
+        pass.step().word() + " " + setting.property().word() + " is",
+        setting.low(),
+        setting.high(),
+        base -> Figures.plain(base, unit));
+  }
+
+  private static Unit unit(BoundOf which) {
+    return switch (which) {
+      case CONDITIONING_TEMPERATURE, DRYING_TEMPERATURE -> Unit.CELSIUS;
+      case BLENDING_TIME -> Unit.MINUTE;
+      case DRYING_TIME -> Unit.HOUR;
+      case SHELF_LIFE -> Unit.DAY;
+      case FINISHED_MOISTURE,
+          WATER_WITHOUT_STEAM,
+          SCREEN_OF_DIE,
+          STARCH_FLOATING,
+          STARCH_SINKING,
+          FAT_BEFORE_PELLETING,
+          FAT_BEFORE_EXTRUDING,
+          OIL_BY_HAND,
+          OIL_IN_DRUM,
+          OIL_UNDER_VACUUM ->
+          Unit.PERCENT;
+    };
+  }
+
+  /** Every grinding by itself: one coarse ingredient is enough to block a die. */
+  private static void screen(OutsidePractice practice, Passes passes) {
+    Optional<Setting> die =
+        passes
+            .setting(Step.EXTRUDE, Property.DIE)
+            .or(() -> passes.setting(Step.PELLET, Property.DIE));
+    if (die.isEmpty()) {
+      return;
+    }
+    for (Pass pass : passes.inOrder()) {
+      for (Setting setting : pass.settings()) {
+        if (pass.step() == Step.GRIND && setting.property() == Property.SCREEN) {
+          practice.hold(
+              BoundOf.SCREEN_OF_DIE,
+              setting.span(),
+              "the screen as a part of the die of "
+                  + Figures.plain(die.get().aim(), Unit.MM)
+                  + " is",
+              setting.low() / die.get().aim(),
+              setting.high() / die.get().aim(),
+              base -> Figures.plain(base, Unit.PERCENT));
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import dev.pellucid.measure.Unit;
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * Raw animal matter, which carries germs, or raw legumes, which hold what hinders digestion, in a
+ * feed that is never heated; what is coated on after the die is never heated either.
+ */
+final class RawNeedsHeat implements Rule {
+  private static final Code CODE = new Code("raw-needs-heat");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    boolean heated = Heat.of(recipe).isPresent();
+    String from = Figures.plain(Heat.from(recipe), Unit.CELSIUS);
+    for (Line line : recipe.recipe().lines()) {
+      if (!heated || line.place() == Line.Place.COAT) {
+        Carried.with(line, Trait.RAW_ANIMAL)
+            .forEach(one -> out.accept(finding(Severity.ERROR, line, one, from)));
+        Carried.with(line, Trait.RAW_LEGUME)
+            .forEach(one -> out.accept(finding(Severity.WARNING, line, one, from)));
+      }
+    }
+  }
+
+  private static Finding finding(Severity severity, Line line, Ingredient one, String from) {
+    return Finding.of(
+            CODE, severity, line.name(), one.name() + " is raw and never heated to " + from)
+        .helping("cook it first, or condition the mix at " + from + " or more")
+        .about(new About(one.name(), About.Side.NONE, List.of(line.material().name())));
+  }
+}

@@ -1,0 +1,58 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Retention;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Unit;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** A form that does not stand heat in a mix that is heated. */
+final class UnprotectedVitamin implements Rule {
+  private static final Code CODE = new Code("unprotected-vitamin");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    Optional<Setting> heat = Heat.of(recipe);
+    if (heat.isEmpty()) {
+      return;
+    }
+    Map<String, Retention> classes = recipe.larder().practice().retention();
+    for (Line line : recipe.recipe().lines()) {
+      if (line.place() == Line.Place.MIX) {
+        Carried.by(line).stream()
+            .filter(one -> isUnprotected(one, classes))
+            .forEach(one -> out.accept(finding(line, one, heat.get())));
+      }
+    }
+  }
+
+  private static boolean isUnprotected(Ingredient one, Map<String, Retention> classes) {
+    return one.stability().values().stream()
+        .anyMatch(name -> classes.containsKey(name) && classes.get(name).unprotected());
+  }
+
+  private static Finding finding(Line line, Ingredient one, Setting heat) {
+    return Finding.warning(
+            CODE,
+            line.name(),
+            one.name()
+                + " is not protected and is heated to "
+                + Figures.plain(heat.aim(), Unit.CELSIUS))
+        .seeing("heat written", heat.span())
+        .helping("take a protected form, or coat it on after the heat")
+        .about(new About(one.name(), About.Side.NONE, List.of(line.material().name())));
+  }
+}
