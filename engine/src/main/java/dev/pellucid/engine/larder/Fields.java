@@ -117,6 +117,19 @@ final class Fields {
     return text(name).filter(word -> isOneOf(word, what, words));
   }
 
+  /** One of the words of an enum. */
+  <E extends Enum<E>> Optional<E> oneOf(String name, String what, Class<E> type) {
+    return word(name, what, Vocabulary.words(type.getEnumConstants()))
+        .map(word -> Vocabulary.named(type, word.text()));
+  }
+
+  /** Words of an enum. */
+  <E extends Enum<E>> List<E> allOf(String name, String what, Class<E> type) {
+    return words(name, what, Vocabulary.words(type.getEnumConstants())).stream()
+        .map(word -> Vocabulary.named(type, word.text()))
+        .toList();
+  }
+
   /** Words of a closed list. */
   List<Scalar> words(String name, String what, Collection<String> words) {
     return texts(name).stream().filter(word -> isOneOf(word, what, words)).toList();

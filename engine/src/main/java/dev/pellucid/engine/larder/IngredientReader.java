@@ -1,200 +1,207 @@
 package dev.pellucid.engine.larder;
 
-import dev.pellucid.engine.larder.Digestibility.ProcessKind;
 import dev.pellucid.engine.larder.Ingredient.Cap;
-import dev.pellucid.engine.larder.Ingredient.ContentBlock;
 import dev.pellucid.engine.larder.Ingredient.Form;
 import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
-import dev.pellucid.text.SourceFile;
+import dev.pellucid.finding.Severity;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** A file of {@code ingredients/}. */
+/**
+ * One file of {@code ingredients/}. A file that cannot be read, or of which a part cannot, still
+ * gives an ingredient, so that recipes do not call it unknown; it is then not whole.
+ */
 final class IngredientReader {
-  static final Code NO_MOISTURE = new Code("data-moisture-missing");
-  static final Code ADDS_UP = new Code("data-adds-up");
-  private static final double MOST_OF_THE_WHOLE = 1.005;
-
-  private final Shelf shelf;
   private final Nutrients nutrients;
-  private final Collection<String> groups;
+  private final Names names;
+  private final List<Finding> findings;
+  private final Map<String, List<Scalar>> formerly = new LinkedHashMap<>();
 
-  IngredientReader(Shelf shelf, Nutrients nutrients, Collection<String> groups) {
-    this.shelf = shelf;
+  IngredientReader(Nutrients nutrients, Names names, List<Finding> findings) {
     this.nutrients = nutrients;
-    this.groups = groups;
+    this.names = names;
+    this.findings = findings;
   }
 
-  Ingredient read(SourceFile file, Fields block, boolean readable) {
-    int before = shelf.findings().size();
-    List<Scalar> named = block.texts("groups");
-    named.forEach(group -> shelf.known(group, "a group of groups.yaml", groups));
-    List<ContentBlock> contents = contents(block);
-    List<Digestibility> digestibility = digestibility(block);
-    Map<String, String> stability = stability(block);
-    List<Cap> caps = caps(block);
-    OptionalDouble wettest =
-        block.text("use-below-moisture").map(shelf.figures()::share).orElse(OptionalDouble.empty());
-    Form form =
-        block
-            .word("form", "a form", Vocabulary.words(Form.values()))
-            .map(word -> Form.valueOf(upper(word)))
-            .orElse(Form.MEAL);
-    Set<Trait> traits = new HashSet<>();
-    block
-        .words("traits", "a trait", Vocabulary.words(Trait.values()))
-        .forEach(word -> traits.add(Trait.valueOf(upper(word))));
-    checkWhole(file, contents);
+  Ingredient read(DataFile file) {
+    int before = findings.size();
+    Optional<Fields> fields = file.fields(Vocabulary.INGREDIENT, findings);
+    Ingredient ingredient = fields.map(it -> ingredient(file, it)).orElseGet(() -> unread(file));
+    boolean whole = file.read().whole() && fields.isPresent() && !hasErrors(before);
+    if (fields.isPresent() && file.read().whole()) {
+      new IngredientChecks(ingredient, nutrients, findings).run(whole);
+    }
+    return whole ? ingredient : partly(ingredient);
+  }
+
+  private boolean hasErrors(int from) {
+    return findings.subList(from, findings.size()).stream()
+        .anyMatch(finding -> finding.severity() == Severity.ERROR);
+  }
+
+  private Ingredient ingredient(DataFile file, Fields fields) {
     return new Ingredient(
         file.stem(),
-        block.text("name").map(Scalar::text).orElse(file.stem()),
-        strings(block.texts("formerly")),
-        Set.copyOf(strings(named)),
-        form,
-        traits,
-        contents,
-        digestibility,
-        stability,
-        strings(block.texts("protein")),
-        caps,
-        wettest,
-        strings(block.texts("cautions")),
-        readable && shelf.findings().size() == before,
-        file.beginning());
+        fields.text("name").map(Scalar::text).orElse(file.stem()),
+        formerly(file.stem(), fields),
+        groups(fields),
+        form(fields),
+        traits(fields),
+        new ContentsReader(nutrients, names, findings).read(fields),
+        new DigestibilityReader(nutrients, names, findings).read(fields),
+        stability(fields),
+        protein(fields),
+        caps(fields),
+        wettest(fields),
+        fields.texts("cautions").stream().map(Scalar::text).toList(),
+        true,
+        fields.has("name") ? fields.placeOf("name") : fields.place());
   }
 
-  static String upper(Scalar word) {
-    return word.text().toUpperCase(Locale.ROOT).replace('-', '_');
+  private static Ingredient unread(DataFile file) {
+    return new Ingredient(
+        file.stem(),
+        file.stem(),
+        List.of(),
+        Set.of(),
+        Form.MEAL,
+        Set.of(),
+        List.of(),
+        List.of(),
+        Map.of(),
+        List.of(),
+        List.of(),
+        OptionalDouble.empty(),
+        List.of(),
+        false,
+        file.place());
   }
 
-  private static List<String> strings(List<Scalar> scalars) {
-    return scalars.stream().map(Scalar::text).distinct().toList();
+  private static Ingredient partly(Ingredient one) {
+    return new Ingredient(
+        one.name(),
+        one.title(),
+        one.formerly(),
+        one.groups(),
+        one.form(),
+        one.traits(),
+        one.contents(),
+        one.digestibility(),
+        one.stability(),
+        one.protein(),
+        one.caps(),
+        one.wettest(),
+        one.cautions(),
+        false,
+        one.declared());
   }
 
-  private List<ContentBlock> contents(Fields block) {
-    List<ContentBlock> blocks = new ArrayList<>();
-    for (Fields one : block.blocks("contents", Vocabulary.CONTENTS)) {
-      Optional<Source> source = shelf.source(one);
-      if (source.isEmpty()) {
-        continue;
+  /** Where the former names of each ingredient read so far stand. */
+  Map<String, List<Scalar>> formerly() {
+    return formerly;
+  }
+
+  private List<String> formerly(String ingredient, Fields fields) {
+    List<Scalar> old = new ArrayList<>();
+    for (Scalar name : fields.texts("formerly")) {
+      if (name.text().matches(Vocabulary.NAME)) {
+        old.add(name);
+      } else {
+        findings.add(KeyFindings.name(name.span(), name.text(), "an ingredient"));
       }
-      Map<String, Content> values = new HashMap<>();
-      for (Entry entry : one.others()) {
-        if (nutrient(entry)) {
-          Nutrient nutrient = nutrients.named(entry.key().text()).orElseThrow();
-          one.textOf(entry)
-              .flatMap(text -> shelf.figures().content(text, nutrient.unit().kind(), source.get()))
-              .ifPresent(content -> values.put(nutrient.name(), content));
-        }
-      }
-      blocks.add(new ContentBlock(one.text("species").map(Scalar::text), source.get(), values));
     }
-    return blocks;
+    formerly.put(ingredient, old);
+    return old.stream().map(Scalar::text).toList();
   }
 
-  private boolean nutrient(Entry entry) {
-    return shelf.known(entry.key(), "a nutrient of this folder", nutrients.names());
-  }
-
-  private List<Digestibility> digestibility(Fields block) {
-    List<Digestibility> rows = new ArrayList<>();
-    for (Fields one : block.blocks("digestibility", Vocabulary.DIGESTIBILITY)) {
-      Map<String, Double> coefficients = new HashMap<>();
-      for (Entry entry : one.others()) {
-        if (nutrient(entry)) {
-          one.textOf(entry)
-              .map(shelf.figures()::share)
-              .ifPresent(share -> share.ifPresent(v -> coefficients.put(entry.key().text(), v)));
-        }
-      }
-      Optional<ProcessKind> process =
-          one.word("process", "a kind of process", Vocabulary.words(ProcessKind.values()))
-              .map(word -> ProcessKind.valueOf(upper(word)));
-      Optional<String> species = one.text("species").map(Scalar::text);
-      shelf
-          .source(one)
-          .ifPresent(s -> rows.add(new Digestibility(species, process, s, coefficients)));
+  private Set<String> groups(Fields fields) {
+    Set<String> groups = new LinkedHashSet<>();
+    for (Scalar group : fields.texts("groups")) {
+      names.groups().check(group, findings);
+      groups.add(group.text());
     }
-    return rows;
+    return groups;
   }
 
-  private Map<String, String> stability(Fields block) {
+  private static Form form(Fields fields) {
+    return fields.oneOf("form", "a form", Form.class).orElse(Form.MEAL);
+  }
+
+  private static Set<Trait> traits(Fields fields) {
+    return new LinkedHashSet<>(fields.allOf("traits", "a trait", Trait.class));
+  }
+
+  private Map<String, String> stability(Fields fields) {
     Map<String, String> classes = new HashMap<>();
-    block
+    fields
         .block("stability", Vocabulary.CLASSES)
-        .ifPresent(
-            one ->
-                one.others()
-                    .forEach(
-                        entry ->
-                            one.textOf(entry)
-                                .ifPresent(text -> classes.put(entry.key().text(), text.text()))));
+        .ifPresent(block -> block.others().forEach(entry -> stability(block, entry, classes)));
     return classes;
   }
 
-  private List<Cap> caps(Fields block) {
-    List<Cap> caps = new ArrayList<>();
-    for (Fields one : block.blocks("caps", Vocabulary.CAP)) {
-      Optional<Source> source = shelf.source(one);
-      Optional<Scalar> most = one.text("max");
-      OptionalDouble share = most.map(shelf.figures()::share).orElse(OptionalDouble.empty());
-      Optional<Scalar> species = one.text("species");
-      if (source.isPresent() && share.isPresent() && species.isPresent()) {
-        caps.add(
-            new Cap(
-                species.get().text(),
-                share.getAsDouble(),
-                most.orElseThrow().text(),
-                one.text("because").map(Scalar::text).orElse(""),
-                source.get(),
-                most.orElseThrow().span()));
+  private void stability(Fields block, Entry entry, Map<String, String> classes) {
+    boolean known = names.nutrients().check(entry.key(), findings);
+    Optional<Scalar> word = block.textOf(entry);
+    if (known && word.isPresent()) {
+      String name = word.get().text();
+      if (name.equals(Nutrient.STABLE)
+          || names.classes().check(word.get(), List.of(Nutrient.STABLE), findings)) {
+        classes.put(entry.key().text(), name);
       }
+    }
+  }
+
+  private List<String> protein(Fields fields) {
+    List<String> species = new ArrayList<>();
+    for (Scalar one : fields.texts("protein")) {
+      names.species().check(one, findings);
+      species.add(one.text());
+    }
+    return species;
+  }
+
+  private List<Cap> caps(Fields fields) {
+    List<Cap> caps = new ArrayList<>();
+    for (Fields block : fields.blocks("caps", Vocabulary.CAP)) {
+      cap(block).ifPresent(caps::add);
     }
     return caps;
   }
 
-  private void checkWhole(SourceFile file, List<ContentBlock> contents) {
-    double sum = 0;
-    boolean moisture = false;
-    for (ContentBlock block : contents) {
-      moisture |= block.byNutrient().containsKey(Nutrients.MOISTURE);
-      if (block.species().isEmpty()) {
-        for (Nutrient nutrient : nutrients.inOrder()) {
-          Content content = block.byNutrient().get(nutrient.name());
-          sum += content != null && nutrient.ofTheWhole() ? content.low() : 0;
-        }
-      }
+  private Optional<Cap> cap(Fields block) {
+    Optional<Scalar> species = block.text("species");
+    species.ifPresent(word -> names.species().check(word, findings));
+    Optional<Scalar> max = block.text("max");
+    OptionalDouble most = max.map(new FigureReader(findings)::share).orElse(OptionalDouble.empty());
+    String because = block.text("because").map(Scalar::text).orElse("");
+    Source source = names.sources().of(block);
+    if (species.isEmpty() || max.isEmpty() || most.isEmpty()) {
+      return Optional.empty();
     }
-    if (!moisture) {
-      shelf
-          .findings()
-          .add(
-              Finding.error(
-                      NO_MOISTURE, file.beginning(), file.stem() + " does not tell its moisture")
-                  .helping("add a line like: moisture: 10 %"));
-    }
-    if (sum > MOST_OF_THE_WHOLE) {
-      String told = dev.pellucid.engine.quantity.Figures.plain(sum * 100);
-      shelf
-          .findings()
-          .add(
-              Finding.error(
-                      ADDS_UP,
-                      file.beginning(),
-                      "the parts of " + file.stem() + " add up to " + told + " %")
-                  .helping("mend the contents: together they cannot be more than 100 %"));
-    }
+    return Optional.of(
+        new Cap(
+            species.get().text(),
+            most.getAsDouble(),
+            max.get().text(),
+            because,
+            source,
+            max.get().span()));
+  }
+
+  private OptionalDouble wettest(Fields fields) {
+    return fields
+        .text("use-below-moisture")
+        .map(new FigureReader(findings)::share)
+        .orElse(OptionalDouble.empty());
   }
 }

@@ -1,253 +1,229 @@
 package dev.pellucid.engine.larder;
 
-import dev.pellucid.engine.larder.Source.Standing;
-import dev.pellucid.engine.yaml.Yaml;
-import dev.pellucid.engine.yaml.Yaml.Entry;
-import dev.pellucid.engine.yaml.Yaml.Mapping;
+import dev.pellucid.engine.larder.Larder.Group;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.engine.yaml.YamlRead;
-import dev.pellucid.engine.yaml.YamlReader;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
-import dev.pellucid.measure.Kind;
 import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Span;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 
 /**
- * The data files of a folder to its larder: sources and groups first, then nutrients, practice,
- * species and plant, then ingredients, then prices, since each names those before.
+ * The data files of a folder to a {@link Larder} and findings; never an exception for what a person
+ * wrote.
+ *
+ * <p>The place of a file says what it tells. What others name is read before what names it: the
+ * settings, sources, groups, stability classes, nutrients, species, plant, ingredients, practice
+ * and prices. A file that cannot be read is one finding, and what it would have declared is then
+ * never called unknown elsewhere.
  */
 public final class LarderReader {
-  private static final Code NO_SETTINGS = new Code("settings-missing");
-  private static final Code NO_MOISTURE = new Code("data-no-moisture");
-
-  private final SortedMap<String, SourceFile> files;
   private final List<Finding> findings = new ArrayList<>();
-  private final SortedMap<String, Source> sources = new TreeMap<>();
-  private final SortedMap<String, Larder.Group> groups = new TreeMap<>();
-  private final SortedMap<String, Species> species = new TreeMap<>();
-  private final SortedMap<String, Plant> plants = new TreeMap<>();
-  private final SortedMap<String, Ingredient> ingredients = new TreeMap<>();
-  private final SortedMap<String, List<Price>> prices = new TreeMap<>();
-  private final Shelf shelf = new Shelf(findings, sources);
+  private final Places places;
+  private final String prefix;
+  private final Sources sources;
 
   private LarderReader(SortedMap<String, SourceFile> files) {
-    this.files = files;
+    List<DataFile> read = new ArrayList<>();
+    files.forEach((relative, file) -> read.add(DataFile.of(relative, file)));
+    this.places = new Places(read);
+    this.prefix = prefix(files);
+    this.sources = new Sources(places.file(Sources.FILE), findings);
   }
 
-  /** Reads the files, each under its path below the folder: {@code ingredients/maize.yaml}. */
+  /**
+   * Reads the data files of one folder.
+   *
+   * @param files every YAML file under its path below it: {@code ingredients/maize.yaml}
+   */
   public static Stocked read(SortedMap<String, SourceFile> files) {
-    return new LarderReader(files).read();
+    return new LarderReader(files).stocked();
   }
 
-  private Stocked read() {
-    one("sources.yaml", Vocabulary.SOURCES, this::sources);
-    one("groups.yaml", Vocabulary.GROUPS, this::groups);
-    NutrientReader nutrientReader = new NutrientReader(shelf);
-    each("nutrients/", Vocabulary.NUTRIENTS, (file, block) -> nutrientReader.read(block));
-    Nutrients nutrients = new Nutrients(nutrientReader.nutrients());
-    PracticeReader practice = new PracticeReader(shelf, nutrients);
-    for (String name : List.of("bounds", "retention", "spreads", "steam", "cautions")) {
-      String fileName = name + ".yaml";
-      one(
-          "practice/" + fileName,
-          PracticeReader.keys(fileName).orElseThrow(),
-          block -> practice.read(fileName, block));
-    }
-    SpeciesReader speciesReader = new SpeciesReader(shelf);
-    each(
-        "species/",
-        Vocabulary.SPECIES,
-        (file, block) -> species.put(file.stem(), speciesReader.read(file, block)));
-    each("plant/", Vocabulary.PLANT, (file, block) -> plants.put(file.stem(), plant(file, block)));
-    ingredients(new IngredientReader(shelf, nutrients, groups.keySet()));
-    Settings settings = settings();
-    each("prices/", Vocabulary.PRICES, (file, block) -> prices(block, settings.currency()));
-    if (nutrients.moisture() < 0) {
-      findings.add(
-          Finding.error(NO_MOISTURE, settings.place(), "no file of nutrients/ tells moisture")
-              .helping("add a nutrient moisture with unit \"%\" and of-the-whole: yes"));
-    }
-    Optional<Plant> plant = settings.plant().flatMap(name -> Optional.ofNullable(plants.get(name)));
-    return new Stocked(
+  /** Every code that reading a larder can give, those of YAML left out. */
+  public static List<Code> codes() {
+    return Stream.of(
+            KeyFindings.CODES,
+            FigureFindings.CODES,
+            ReferenceFindings.CODES,
+            NutrientFindings.CODES,
+            SettingsReader.CODES,
+            List.of(SteamReader.ROWS, Places.MISPLACED))
+        .flatMap(Collection::stream)
+        .toList();
+  }
+
+  private Stocked stocked() {
+    places.warn(findings);
+    Settings settings = new SettingsReader(findings).read(places.file(SettingsReader.FILE), prefix);
+    SortedMap<String, Group> groups =
+        new GroupsReader(findings).read(places.file(GroupsReader.FILE));
+    Map<String, Retention> retention =
+        new RetentionReader(sources, findings).read(places.file(RetentionReader.FILE));
+    Known classes = classes(retention.keySet());
+    NutrientsReader nutrientsReader = new NutrientsReader(sources, classes, findings);
+    Nutrients nutrients = nutrientsReader.read(places.in(Places.NUTRIENTS));
+    Known nutrientNames = nutrientsReader.known();
+    checkMoisture(nutrients, nutrientNames);
+    SortedMap<String, Species> species = species();
+    Names names =
+        new Names(sources, groups(groups.keySet()), nutrientNames, known(species), classes);
+    SortedMap<String, Ingredient> ingredients = ingredients(nutrients, names, groups.values());
+    Larder larder =
         new Larder(
             settings,
-            sources,
+            sources.byId(),
             nutrients,
             groups,
             ingredients,
             species,
-            plant,
-            practice.practice(),
-            prices),
-        findings);
+            plant(settings),
+            practice(retention, nutrientNames),
+            prices(settings, ingredients.keySet()));
+    return new Stocked(larder, inOrder());
   }
 
-  private void one(String path, Keys keys, java.util.function.Consumer<Fields> reader) {
-    SourceFile file = files.get(path);
-    if (file != null) {
-      fields(file, keys).ifPresent(reader);
+  private List<Finding> inOrder() {
+    Set<Finding> all = new LinkedHashSet<>();
+    places.files().forEach(file -> all.addAll(file.read().findings()));
+    all.addAll(findings);
+    return all.stream().sorted().toList();
+  }
+
+  private Known classes(Collection<String> classes) {
+    return new Known(
+        ReferenceFindings.STABILITY,
+        "a stability class",
+        RetentionReader.FILE,
+        classes,
+        isWhole(places.file(RetentionReader.FILE)));
+  }
+
+  private Known groups(Collection<String> groups) {
+    return new Known(
+        ReferenceFindings.GROUP,
+        "a group",
+        GroupsReader.FILE,
+        groups,
+        isWhole(places.file(GroupsReader.FILE)));
+  }
+
+  /** Species and their groups. */
+  private Known known(SortedMap<String, Species> species) {
+    Set<String> words = new LinkedHashSet<>(species.keySet());
+    species.values().forEach(one -> words.addAll(one.groups()));
+    boolean whole = places.in(Places.SPECIES).stream().allMatch(it -> it.read().whole());
+    return new Known(
+        ReferenceFindings.SPECIES, "a species or group of species", "species/", words, whole);
+  }
+
+  private static boolean isWhole(Optional<DataFile> file) {
+    return file.map(it -> it.read().whole()).orElse(true);
+  }
+
+  private void checkMoisture(Nutrients nutrients, Known names) {
+    boolean whole = places.in(Places.NUTRIENTS).stream().allMatch(it -> it.read().whole());
+    if (nutrients.moisture() < 0 && whole && !names.has(Nutrients.MOISTURE)) {
+      SourceFile place =
+          places.in(Places.NUTRIENTS).stream()
+              .findFirst()
+              .map(DataFile::source)
+              .orElseGet(() -> new SourceFile(prefix + Places.NUTRIENTS, ""));
+      findings.add(NutrientFindings.noMoistureNutrient(place));
     }
   }
 
-  private void each(String folder, Keys keys, BiConsumer<SourceFile, Fields> reader) {
-    files.forEach(
-        (path, file) -> {
-          if (path.startsWith(folder)) {
-            fields(file, keys).ifPresent(block -> reader.accept(file, block));
-          }
-        });
-  }
-
-  private Optional<Fields> fields(SourceFile file, Keys keys) {
-    YamlRead read = YamlReader.read(file);
-    findings.addAll(read.findings());
-    if (read.root().isEmpty() && read.findings().isEmpty()) {
-      findings.add(KeyFindings.emptyFile(file, keys));
+  private SortedMap<String, Species> species() {
+    SortedMap<String, Species> species = new TreeMap<>();
+    SpeciesReader reader = new SpeciesReader(sources, findings);
+    for (DataFile file : places.in(Places.SPECIES)) {
+      if (file.isNamed("a species", findings)) {
+        Species one = reader.read(file);
+        Species earlier = species.putIfAbsent(one.name(), one);
+        if (earlier != null) {
+          findings.add(
+              ReferenceFindings.nameTwice(
+                  one.name(), "a species", one.declared(), earlier.declared(), "another"));
+        }
+      }
     }
-    return read.root().flatMap(root -> Fields.of(root, keys, file.beginning(), findings));
+    return species;
   }
 
-  /** An ingredient whose file cannot be read is still there, so that no recipe calls it unknown. */
-  private void ingredients(IngredientReader reader) {
-    files.forEach(
-        (path, file) -> {
-          if (path.startsWith("ingredients/")) {
-            int before = findings.size();
-            Fields block = fields(file, Vocabulary.INGREDIENT).orElseGet(() -> nothing(file));
-            boolean readable = findings.size() == before;
-            ingredients.put(file.stem(), reader.read(file, block, readable));
-          }
-        });
-  }
-
-  private static Fields nothing(SourceFile file) {
-    Yaml empty = new Mapping(List.of(), file.beginning());
-    return Fields.of(empty, Vocabulary.INGREDIENT, file.beginning(), new ArrayList<>())
-        .orElseThrow();
-  }
-
-  private void sources(Fields file) {
-    for (Entry entry : file.others()) {
-      file.blockOf(entry, Vocabulary.SOURCE_ENTRY).ifPresent(block -> source(entry.key(), block));
+  private SortedMap<String, Ingredient> ingredients(
+      Nutrients nutrients, Names names, Collection<Group> groups) {
+    List<Ingredient> all = new ArrayList<>();
+    IngredientReader reader = new IngredientReader(nutrients, names, findings);
+    for (DataFile file : places.in(Places.INGREDIENTS)) {
+      if (file.isNamed("an ingredient", findings)) {
+        all.add(reader.read(file));
+      }
     }
+    new NameClashes(findings).check(groups, all, reader.formerly());
+    SortedMap<String, Ingredient> ingredients = new TreeMap<>();
+    all.forEach(one -> ingredients.putIfAbsent(one.name(), one));
+    return ingredients;
   }
 
-  private void source(Scalar id, Fields block) {
-    Standing standing =
-        block
-            .word("standing", "a standing", Vocabulary.words(Standing.values()))
-            .map(word -> Standing.valueOf(IngredientReader.upper(word)))
-            .orElse(Standing.INVENTED);
-    sources.put(
-        id.text(),
-        new Source(
-            id.text(),
-            standing,
-            text(block, "cite").orElse(""),
-            text(block, "address"),
-            text(block, "read"),
-            text(block, "licence"),
-            id.span()));
-  }
-
-  private static Optional<String> text(Fields block, String name) {
-    return block.has(name) ? block.text(name).map(Scalar::text) : Optional.empty();
-  }
-
-  private void groups(Fields file) {
-    for (Entry entry : file.others()) {
-      file.textOf(entry)
-          .ifPresent(
-              title ->
-                  groups.put(
-                      entry.key().text(),
-                      new Larder.Group(entry.key().text(), title.text(), entry.key().span())));
+  private Optional<Plant> plant(Settings settings) {
+    TreeMap<String, Plant> plants = new TreeMap<>();
+    PlantReader reader = new PlantReader(findings);
+    for (DataFile file : places.in(Places.PLANT)) {
+      if (file.isNamed("a plant", findings)) {
+        plants.put(file.stem(), reader.read(file));
+      }
     }
-  }
-
-  private Plant plant(SourceFile file, Fields block) {
-    return new Plant(
-        file.stem(),
-        text(block, "name").orElse(file.stem()),
-        block.text("shrink").map(t -> shelf.figures().share(t).orElse(0)).orElse(0.0),
-        block
-            .text("air-temperature")
-            .map(t -> shelf.figures().base(t, Kind.TEMPERATURE).orElse(25))
-            .orElse(25.0),
-        block
-            .text("tray-load")
-            .map(t -> shelf.figures().base(t, Kind.MASS))
-            .orElse(java.util.OptionalDouble.empty()),
-        block
-            .word("coater", "a coater", Vocabulary.words(Plant.Coater.values()))
-            .map(word -> Plant.Coater.valueOf(IngredientReader.upper(word))),
-        file.beginning());
-  }
-
-  private Settings settings() {
-    SourceFile file = files.get("pellucid.yaml");
-    if (file == null) {
-      SourceFile missing = new SourceFile("pellucid.yaml", "");
-      findings.add(
-          Finding.error(NO_SETTINGS, missing.beginning(), "the folder has no pellucid.yaml")
-              .helping("add one with format: 1, name, currency and jurisdiction"));
-      return new Settings("", "EUR", Optional.empty(), Optional.empty(), missing.beginning());
+    Optional<String> name = settings.plant();
+    if (name.isPresent() && !plants.containsKey(name.get())) {
+      Known known = new Known(ReferenceFindings.PLANT, "a plant", "plant/", plants.keySet(), true);
+      known.check(new Scalar(name.get(), false, plantPlace(settings)), findings);
     }
-    Fields block = fields(file, Vocabulary.SETTINGS).orElseGet(() -> nothing(file));
-    block.word("format", "a format this version reads", List.of("1"));
-    Optional<Scalar> plant = block.has("plant") ? block.text("plant") : Optional.empty();
-    plant.ifPresent(name -> shelf.known(name, "a plant of plant/", plants.keySet()));
-    return new Settings(
-        text(block, "name").orElse(""),
-        text(block, "currency").orElse("EUR"),
-        text(block, "jurisdiction").filter(name -> !name.equals("none")),
-        plant.map(Scalar::text),
-        block.placeOf("jurisdiction"));
+    return name.map(plants::get);
   }
 
-  private void prices(Fields block, String currency) {
-    var from = block.text("from").flatMap(shelf.figures()::day);
-    Optional<Source> source = shelf.source(block);
-    if (from.isEmpty() || source.isEmpty()) {
-      return;
+  private Span plantPlace(Settings settings) {
+    return places
+        .file(SettingsReader.FILE)
+        .flatMap(file -> file.fields(Vocabulary.SETTINGS, new ArrayList<>()))
+        .map(fields -> fields.placeOf("plant"))
+        .orElse(settings.place());
+  }
+
+  private Practice practice(Map<String, Retention> retention, Known nutrients) {
+    CautionsReader cautions = new CautionsReader(places.file(CautionsReader.FILE), findings);
+    return new Practice(
+        new BoundsReader(sources, findings).read(places.file(BoundsReader.FILE)),
+        retention,
+        new SpreadsReader(sources, nutrients, findings).read(places.file(SpreadsReader.FILE)),
+        new SteamReader(sources, findings).read(places.file(SteamReader.FILE)),
+        cautions.cautions(),
+        cautions.inspection());
+  }
+
+  private SortedMap<String, List<Price>> prices(Settings settings, Collection<String> names) {
+    Known known =
+        new Known(ReferenceFindings.INGREDIENT, "an ingredient", "ingredients/", names, true);
+    return new PricesReader(sources, known, settings.currency(), findings)
+        .read(places.in(Places.PRICES));
+  }
+
+  /** What the printed paths have before the path below the folder. */
+  private static String prefix(SortedMap<String, SourceFile> files) {
+    for (var each : files.entrySet()) {
+      String path = each.getValue().path();
+      if (path.endsWith(each.getKey())) {
+        return path.substring(0, path.length() - each.getKey().length());
+      }
     }
-    block
-        .block("prices", Vocabulary.PRICE_ENTRIES)
-        .ifPresent(
-            list ->
-                list.others()
-                    .forEach(
-                        entry ->
-                            list.textOf(entry)
-                                .ifPresent(
-                                    text ->
-                                        price(
-                                            entry.key(),
-                                            text,
-                                            from.get(),
-                                            source.get(),
-                                            currency))));
-  }
-
-  private void price(
-      Scalar name, Scalar text, java.time.LocalDate from, Source source, String currency) {
-    shelf.known(name, "an ingredient of this folder", ingredients.keySet());
-    FigureReader.currency(text)
-        .filter(written -> !written.equals(currency))
-        .ifPresent(written -> findings.add(FigureFindings.currency(text, written, currency)));
-    shelf
-        .figures()
-        .base(text, Kind.PRICE)
-        .ifPresent(
-            perKg ->
-                prices
-                    .computeIfAbsent(name.text(), n -> new ArrayList<>())
-                    .add(new Price(name.text(), from, perKg, text.text(), source, text.span())));
+    return "";
   }
 }

@@ -1,7 +1,9 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.larder.Retention.Row;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
@@ -10,61 +12,74 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** {@code practice/retention.yaml}. */
+/** {@code practice/retention.yaml}: what each stability class keeps. */
 final class RetentionReader {
+  static final String FILE = "practice/retention.yaml";
+
+  /** The steps in which something can be lost. */
   static final List<Step> STEPS = List.of(Step.CONDITION, Step.PELLET, Step.EXTRUDE, Step.DRY);
 
-  private final Shelf shelf;
+  private final Sources sources;
+  private final List<Finding> findings;
 
-  RetentionReader(Shelf shelf) {
-    this.shelf = shelf;
+  RetentionReader(Sources sources, List<Finding> findings) {
+    this.sources = sources;
+    this.findings = findings;
   }
 
-  Map<String, Retention> read(Fields file) {
+  Map<String, Retention> read(Optional<DataFile> file) {
     Map<String, Retention> classes = new HashMap<>();
-    for (Entry entry : file.others()) {
-      file.blockOf(entry, Vocabulary.RETENTION_CLASS)
-          .flatMap(
-              block -> shelf.source(block).map(source -> retention(entry.key(), block, source)))
-          .ifPresent(retention -> classes.put(retention.stability(), retention));
-    }
+    file.flatMap(it -> it.fields(Vocabulary.RETENTION, findings))
+        .ifPresent(fields -> fields.others().forEach(entry -> read(fields, entry, classes)));
     return classes;
   }
 
-  private Retention retention(Scalar name, Fields block, Source source) {
-    Map<Step, List<Retention.Row>> bySteps = new EnumMap<>(Step.class);
+  private void read(Fields fields, Entry entry, Map<String, Retention> classes) {
+    Scalar name = entry.key();
+    if (!name.text().matches(Vocabulary.NAME) || name.text().equals(Nutrient.STABLE)) {
+      findings.add(KeyFindings.name(name.span(), name.text(), "a stability class"));
+      return;
+    }
+    fields
+        .blockOf(entry, Vocabulary.RETENTION_CLASS)
+        .ifPresent(block -> classes.put(name.text(), retention(name, block)));
+  }
+
+  private Retention retention(Scalar name, Fields block) {
+    Map<Step, List<Row>> steps = new EnumMap<>(Step.class);
     for (Step step : STEPS) {
-      bySteps.put(step, rows(block, step));
+      List<Row> rows = rows(block, step);
+      if (!rows.isEmpty()) {
+        steps.put(step, rows);
+      }
     }
     return new Retention(
         name.text(),
-        block.has("unprotected"),
-        bySteps,
+        block.word("unprotected", "yes", List.of("yes")).isPresent(),
+        steps,
         rows(block, Step.STORE),
-        source,
+        sources.of(block),
         name.span());
   }
 
-  private List<Retention.Row> rows(Fields block, Step step) {
-    if (!block.has(step.word())) {
-      return List.of();
-    }
-    List<Retention.Row> rows = new ArrayList<>();
-    block.block(step.word(), Vocabulary.ROWS).ifPresent(one -> rows(one, rows));
-    rows.sort(Comparator.comparingDouble(Retention.Row::temperature));
+  private List<Row> rows(Fields block, Step step) {
+    List<Row> rows = new ArrayList<>();
+    block
+        .block(step.word(), Vocabulary.ROWS)
+        .ifPresent(inner -> inner.others().forEach(entry -> row(inner, entry, rows)));
+    rows.sort(Comparator.comparingDouble(Row::temperature));
     return rows;
   }
 
-  private void rows(Fields block, List<Retention.Row> rows) {
-    for (Entry entry : block.others()) {
-      OptionalDouble temperature = shelf.figures().base(entry.key(), Kind.TEMPERATURE);
-      OptionalDouble keeps =
-          block.textOf(entry).map(shelf.figures()::share).orElse(OptionalDouble.empty());
-      if (temperature.isPresent() && keeps.isPresent()) {
-        rows.add(new Retention.Row(temperature.getAsDouble(), keeps.getAsDouble()));
-      }
+  private void row(Fields inner, Entry entry, List<Row> rows) {
+    FigureReader figures = new FigureReader(findings);
+    OptionalDouble temperature = figures.base(entry.key(), Kind.TEMPERATURE);
+    OptionalDouble keeps = inner.textOf(entry).map(figures::share).orElse(OptionalDouble.empty());
+    if (temperature.isPresent() && keeps.isPresent()) {
+      rows.add(new Row(temperature.getAsDouble(), keeps.getAsDouble()));
     }
   }
 }

@@ -1,54 +1,87 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.larder.FigureReader.Ends;
+import dev.pellucid.engine.larder.Species.Size;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
-import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
-/** A file of {@code species/}. */
+/** One file of {@code species/}. */
 final class SpeciesReader {
+  /** Where in the water a feed may go. */
   static final List<String> HABITS = List.of("floating", "sinking", "slow-sinking");
 
-  private final Shelf shelf;
+  private final Sources sources;
+  private final List<Finding> findings;
 
-  SpeciesReader(Shelf shelf) {
-    this.shelf = shelf;
+  SpeciesReader(Sources sources, List<Finding> findings) {
+    this.sources = sources;
+    this.findings = findings;
   }
 
-  Species read(SourceFile file, Fields block) {
-    List<Species.Size> sizes = new ArrayList<>();
-    for (Fields one : block.blocks("sizes", Vocabulary.SIZE)) {
-      Optional<Scalar> fish = one.text("fish");
-      Optional<FigureReader.Ends> mass = fish.flatMap(t -> shelf.figures().range(t, Kind.MASS));
-      Optional<FigureReader.Ends> pellet =
-          one.text("pellet").flatMap(text -> shelf.figures().range(text, Kind.LENGTH));
-      Optional<Source> source = shelf.source(one);
-      if (mass.isPresent() && pellet.isPresent() && source.isPresent()) {
-        sizes.add(
-            new Species.Size(
-                mass.get().low(),
-                mass.get().high(),
-                pellet.get().low(),
-                pellet.get().high(),
-                one.text("pellet").orElseThrow().text(),
-                source.get(),
-                fish.orElseThrow().span()));
-      }
+  Species read(DataFile file) {
+    return file.fields(Vocabulary.SPECIES, findings)
+        .map(fields -> species(file, fields))
+        .orElseGet(
+            () ->
+                new Species(file.stem(), file.stem(), Set.of(), Set.of(), List.of(), file.place()));
+  }
+
+  private Species species(DataFile file, Fields fields) {
+    List<Size> sizes = new ArrayList<>();
+    for (Fields block : fields.blocks("sizes", Vocabulary.SIZE)) {
+      size(block).ifPresent(sizes::add);
     }
     return new Species(
         file.stem(),
-        block.text("name").map(Scalar::text).orElse(file.stem()),
-        texts(block.texts("groups")),
-        texts(block.words("habits", "a habit", HABITS)),
+        fields.text("name").map(Scalar::text).orElse(file.stem()),
+        groups(fields),
+        habits(fields),
         sizes,
-        file.beginning());
+        fields.has("name") ? fields.placeOf("name") : fields.place());
   }
 
-  private static Set<String> texts(List<Scalar> scalars) {
-    return scalars.stream().map(Scalar::text).collect(Collectors.toUnmodifiableSet());
+  private Set<String> groups(Fields fields) {
+    Set<String> groups = new LinkedHashSet<>();
+    for (Scalar group : fields.texts("groups")) {
+      if (group.text().matches(Vocabulary.NAME)) {
+        groups.add(group.text());
+      } else {
+        findings.add(KeyFindings.name(group.span(), group.text(), "a group of species"));
+      }
+    }
+    return groups;
+  }
+
+  private static Set<String> habits(Fields fields) {
+    Set<String> habits = new LinkedHashSet<>();
+    fields.words("habits", "a habit", HABITS).forEach(word -> habits.add(word.text()));
+    return habits;
+  }
+
+  private Optional<Size> size(Fields block) {
+    FigureReader figures = new FigureReader(findings);
+    Source source = sources.of(block);
+    Optional<Scalar> fish = block.text("fish");
+    Optional<Ends> mass = fish.flatMap(value -> figures.range(value, Kind.MASS));
+    Optional<Ends> pellet =
+        block.text("pellet").flatMap(value -> figures.range(value, Kind.LENGTH));
+    if (fish.isEmpty() || mass.isEmpty() || pellet.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Size(
+            mass.get().low(),
+            mass.get().high(),
+            pellet.get().low(),
+            pellet.get().high(),
+            fish.get().text(),
+            source,
+            fish.get().span()));
   }
 }

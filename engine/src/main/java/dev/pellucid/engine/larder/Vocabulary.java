@@ -228,4 +228,9 @@ final class Vocabulary {
         .map(value -> value.name().toLowerCase(Locale.ROOT).replace('_', '-'))
         .toList();
   }
+
+  /** The value of an enum that a word of {@link #words} means. */
+  static <E extends Enum<E>> E named(Class<E> type, String word) {
+    return Enum.valueOf(type, word.toUpperCase(Locale.ROOT).replace('-', '_'));
+  }
 }

@@ -1,0 +1,100 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.Practice.BoundOf;
+import dev.pellucid.engine.larder.Practice.PracticeBound;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** {@code practice/bounds.yaml}. */
+final class BoundsReader {
+  static final String FILE = "practice/bounds.yaml";
+
+  private final Sources sources;
+  private final List<Finding> findings;
+
+  BoundsReader(Sources sources, List<Finding> findings) {
+    this.sources = sources;
+    this.findings = findings;
+  }
+
+  Map<BoundOf, PracticeBound> read(Optional<DataFile> file) {
+    Map<BoundOf, PracticeBound> bounds = new EnumMap<>(BoundOf.class);
+    Optional<Fields> fields = file.flatMap(it -> it.fields(Vocabulary.BOUNDS, findings));
+    if (fields.isPresent()) {
+      for (BoundOf of : BoundOf.values()) {
+        fields
+            .get()
+            .block(of.word(), Vocabulary.BOUND)
+            .flatMap(block -> bound(block, kind(of)))
+            .ifPresent(bound -> bounds.put(of, bound));
+      }
+    }
+    return bounds;
+  }
+
+  private static Kind kind(BoundOf of) {
+    return switch (of) {
+      case CONDITIONING_TEMPERATURE, DRYING_TEMPERATURE -> Kind.TEMPERATURE;
+      case DRYING_TIME, BLENDING_TIME, SHELF_LIFE -> Kind.TIME;
+      case FINISHED_MOISTURE,
+          WATER_WITHOUT_STEAM,
+          SCREEN_OF_DIE,
+          STARCH_FLOATING,
+          STARCH_SINKING,
+          FAT_BEFORE_PELLETING,
+          FAT_BEFORE_EXTRUDING,
+          OIL_BY_HAND,
+          OIL_IN_DRUM,
+          OIL_UNDER_VACUUM ->
+          Kind.SHARE;
+    };
+  }
+
+  private Optional<PracticeBound> bound(Fields block, Kind kind) {
+    Source source = sources.of(block);
+    Optional<Scalar> from = block.text("from");
+    Optional<Scalar> to = block.text("to");
+    if (!block.has("from") && !block.has("to")) {
+      findings.add(
+          KeyFindings.missingKey(block.place(), "to", block.keys(), "the high end, or from"));
+      return Optional.empty();
+    }
+    OptionalDouble low = end(from, kind);
+    OptionalDouble high = end(to, kind);
+    if ((block.has("from") && low.isEmpty()) || (block.has("to") && high.isEmpty())) {
+      return Optional.empty();
+    }
+    if (low.orElse(0) > high.orElse(Double.MAX_VALUE)) {
+      to.ifPresent(value -> findings.add(belowItsLow(value)));
+      return Optional.empty();
+    }
+    return Optional.of(
+        new PracticeBound(
+            low.orElse(0), high.orElse(Double.MAX_VALUE), asWritten(from, to), source));
+  }
+
+  private static Finding belowItsLow(Scalar to) {
+    return FigureFindings.at(FigureFindings.RANGE, to, "is below the low end of the bound")
+        .helping("from is the low end, to the high one");
+  }
+
+  private OptionalDouble end(Optional<Scalar> value, Kind kind) {
+    return value
+        .map(text -> new FigureReader(findings).base(text, kind))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static String asWritten(Optional<Scalar> from, Optional<Scalar> to) {
+    if (from.isEmpty() || to.isEmpty()) {
+      return from.map(low -> "at least " + low.text())
+          .orElseGet(() -> to.map(high -> "at most " + high.text()).orElse(""));
+    }
+    return from.get().text() + " to " + to.get().text();
+  }
+}

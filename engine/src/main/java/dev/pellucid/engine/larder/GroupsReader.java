@@ -1,0 +1,38 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.Larder.Group;
+import dev.pellucid.engine.yaml.Yaml.Entry;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** {@code groups.yaml}: the groups of ingredients. */
+final class GroupsReader {
+  static final String FILE = "groups.yaml";
+
+  private final List<Finding> findings;
+
+  GroupsReader(List<Finding> findings) {
+    this.findings = findings;
+  }
+
+  SortedMap<String, Group> read(Optional<DataFile> file) {
+    SortedMap<String, Group> groups = new TreeMap<>();
+    file.flatMap(it -> it.fields(Vocabulary.GROUPS, findings))
+        .ifPresent(fields -> fields.others().forEach(entry -> group(fields, entry, groups)));
+    return groups;
+  }
+
+  private void group(Fields fields, Entry entry, SortedMap<String, Group> groups) {
+    Scalar name = entry.key();
+    if (!name.text().matches(Vocabulary.NAME)) {
+      findings.add(KeyFindings.name(name.span(), name.text(), "a group"));
+      return;
+    }
+    String title = fields.textOf(entry).map(Scalar::text).orElse("");
+    groups.put(name.text(), new Group(name.text(), title, name.span()));
+  }
+}

@@ -1,0 +1,172 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.Nutrient.Formula;
+import dev.pellucid.engine.yaml.Yaml.Entry;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
+import dev.pellucid.measure.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * {@code nutrients/}: first every name and its unit, then what each says of the others, since a
+ * formula may name a nutrient that stands below it or in a later file.
+ */
+final class NutrientsReader {
+  private final Sources sources;
+  private final Known classes;
+  private final List<Finding> findings;
+  private final Map<String, Draft> drafts = new LinkedHashMap<>();
+  private boolean whole = true;
+
+  NutrientsReader(Sources sources, Known classes, List<Finding> findings) {
+    this.sources = sources;
+    this.classes = classes;
+    this.findings = findings;
+  }
+
+  /** A nutrient of which so far only its own words are known. */
+  private record Draft(Scalar name, Fields fields, Optional<Scalar> symbol, Unit unit) {
+    Kind kind() {
+      return unit.kind();
+    }
+  }
+
+  /**
+   * @param files in the order in which they are shown
+   */
+  Nutrients read(List<DataFile> files) {
+    files.forEach(this::names);
+    Known known = known();
+    NutrientCycles cycles = new NutrientCycles();
+    for (Draft draft : drafts.values()) {
+      cycles.add(nutrient(draft, known));
+    }
+    return new Nutrients(cycles.broken(findings));
+  }
+
+  /** What the names of nutrients are, for all that name one. */
+  Known known() {
+    return new Known(
+        ReferenceFindings.NUTRIENT, "a nutrient", "nutrients/", drafts.keySet(), whole);
+  }
+
+  private void names(DataFile file) {
+    whole &= file.read().whole();
+    file.fields(Vocabulary.NUTRIENTS, findings)
+        .ifPresent(fields -> fields.others().forEach(entry -> name(fields, entry)));
+  }
+
+  private void name(Fields fields, Entry entry) {
+    Scalar name = entry.key();
+    if (!name.text().matches(Vocabulary.NAME)) {
+      findings.add(KeyFindings.name(name.span(), name.text(), "a nutrient"));
+      return;
+    }
+    Draft earlier = drafts.get(name.text());
+    if (earlier != null) {
+      findings.add(
+          ReferenceFindings.nameTwice(
+              name.text(), "a nutrient", name.span(), earlier.name().span(), "another"));
+      return;
+    }
+    Optional<Fields> block = fields.blockOf(entry, Vocabulary.NUTRIENT);
+    whole &= block.isPresent();
+    block.ifPresent(own -> drafts.put(name.text(), draft(name, own)));
+  }
+
+  private Draft draft(Scalar name, Fields own) {
+    Optional<Scalar> symbol = own.text("unit");
+    Unit unit = symbol.flatMap(text -> new FigureReader(findings).unit(text)).orElse(Unit.PERCENT);
+    return new Draft(name, own, symbol, unit);
+  }
+
+  private Nutrient nutrient(Draft draft, Known known) {
+    Fields own = draft.fields();
+    boolean ofTheWhole = own.word("of-the-whole", "yes", List.of("yes")).isPresent();
+    Optional<Scalar> partOf = other(own, "part-of", known);
+    Optional<Scalar> digestibleOf = other(own, "digestible-of", known);
+    Optional<Formula> formula = own.text("formula").flatMap(text -> formula(draft, text, known));
+    kinds(draft, ofTheWhole, partOf, digestibleOf);
+    return new Nutrient(
+        indexOf(draft),
+        draft.name().text(),
+        own.text("title").map(Scalar::text).orElse(draft.name().text()),
+        draft.unit(),
+        partOf.map(Scalar::text),
+        ofTheWhole,
+        stability(own),
+        formula,
+        digestibleOf.map(Scalar::text),
+        draft.name().span());
+  }
+
+  private int indexOf(Draft draft) {
+    return new ArrayList<>(drafts.keySet()).indexOf(draft.name().text());
+  }
+
+  private Optional<Scalar> other(Fields own, String key, Known known) {
+    return own.text(key).filter(name -> known.check(name, findings));
+  }
+
+  private Optional<Formula> formula(Draft draft, Scalar text, Known known) {
+    FormulaReader reader =
+        new FormulaReader(
+            text,
+            draft.kind(),
+            name -> Optional.ofNullable(drafts.get(name)).map(Draft::kind),
+            known,
+            findings);
+    Optional<FormulaReader.Sum> sum = reader.read();
+    Fields own = draft.fields();
+    if (sum.isPresent() && sum.get().hasFactor() && !own.has("source")) {
+      findings.add(
+          KeyFindings.missingKey(
+              text.span(), "source", Vocabulary.NUTRIENT, "where the factors come from"));
+    }
+    Optional<Source> source = own.has("source") ? Optional.of(sources.of(own)) : Optional.empty();
+    return sum.map(it -> new Formula(it.constant(), it.terms(), text.text(), source));
+  }
+
+  private String stability(Fields own) {
+    Optional<Scalar> word = own.text("stability");
+    if (word.isPresent()) {
+      boolean known =
+          word.get().text().equals(Nutrient.STABLE)
+              || classes.check(word.get(), List.of(Nutrient.STABLE), findings);
+      return known ? word.get().text() : Nutrient.STABLE;
+    }
+    if (!own.has("stability") && !own.has("formula") && !own.has("digestible-of")) {
+      findings.add(
+          KeyFindings.missingKey(
+              own.place(), "stability", Vocabulary.NUTRIENT, "stable, or the class it decays by"));
+    }
+    return Nutrient.STABLE;
+  }
+
+  private void kinds(
+      Draft draft, boolean ofTheWhole, Optional<Scalar> partOf, Optional<Scalar> digestibleOf) {
+    if (draft.symbol().isEmpty()) {
+      return;
+    }
+    Scalar symbol = draft.symbol().get();
+    boolean share = draft.kind() == Kind.SHARE;
+    if (!share && draft.name().text().equals(Nutrients.MOISTURE)) {
+      findings.add(NutrientFindings.wholeKind(symbol, "moisture is one"));
+    } else if (!share && ofTheWhole) {
+      findings.add(NutrientFindings.wholeKind(symbol, "parts of the whole add up to 100 %"));
+    } else if (!share && partOf.isPresent()) {
+      findings.add(NutrientFindings.wholeKind(symbol, "a part is told as its whole is"));
+    }
+    Optional<Kind> whole = digestibleOf.map(Scalar::text).map(drafts::get).map(Draft::kind);
+    if (whole.isPresent() && whole.get() != draft.kind()) {
+      findings.add(
+          FigureFindings.wrongKind(
+              symbol, symbol.text(), draft.kind(), whole.get(), "the unit of its whole"));
+    }
+  }
+}

@@ -1,0 +1,81 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.SourceFile;
+import java.util.List;
+import java.util.Optional;
+
+/** {@code pellucid.yaml}. */
+final class SettingsReader {
+  static final String FILE = "pellucid.yaml";
+  static final String FORMAT = "1";
+  static final Code MISSING = new Code("data-no-settings");
+  static final Code OTHER_FORMAT = new Code("data-format");
+  static final Code VALUE = new Code("data-setting");
+
+  static final List<Code> CODES = List.of(MISSING, OTHER_FORMAT, VALUE);
+
+  private final List<Finding> findings;
+
+  SettingsReader(List<Finding> findings) {
+    this.findings = findings;
+  }
+
+  /** The settings; where they cannot be read, ones that ask for nothing. */
+  Settings read(Optional<DataFile> file, String prefix) {
+    if (file.isEmpty()) {
+      SourceFile absent = new SourceFile(prefix + FILE, "");
+      findings.add(
+          Finding.error(MISSING, absent.beginning(), "the folder has no file pellucid.yaml")
+              .helping("write one with format: 1, name, currency and jurisdiction"));
+      return new Settings("", "", Optional.empty(), Optional.empty(), absent.beginning());
+    }
+    Optional<Fields> fields = file.get().fields(Vocabulary.SETTINGS, findings);
+    return fields
+        .map(this::settings)
+        .orElseGet(
+            () -> new Settings("", "", Optional.empty(), Optional.empty(), file.get().place()));
+  }
+
+  private Settings settings(Fields fields) {
+    fields.text("format").ifPresent(this::format);
+    return new Settings(
+        fields.text("name").map(Scalar::text).orElse(""),
+        matching(fields, "currency", "[A-Z]{3}", "three capital letters, as in EUR").orElse(""),
+        matching(fields, "jurisdiction", "none|[A-Z]{2,8}", "capital letters, as in EU, or none")
+            .filter(word -> !word.equals("none")),
+        fields.text("plant").map(Scalar::text),
+        fields.placeOf("jurisdiction"));
+  }
+
+  private void format(Scalar format) {
+    if (!format.text().equals(FORMAT)) {
+      findings.add(
+          Finding.error(
+                  OTHER_FORMAT,
+                  format.span(),
+                  "the folder has format "
+                      + KeyFindings.shown(format.text())
+                      + ", this version reads format "
+                      + FORMAT)
+              .helping("use a version of Pellucid that reads this format")
+              .helping("if the folder was written for this version, write format: " + FORMAT));
+    }
+  }
+
+  private Optional<String> matching(Fields fields, String key, String pattern, String shape) {
+    Optional<Scalar> value = fields.text(key);
+    if (value.isPresent() && !value.get().text().matches(pattern)) {
+      findings.add(
+          Finding.error(
+                  VALUE,
+                  value.get().span(),
+                  KeyFindings.shown(value.get().text()) + " cannot be a " + key)
+              .helping("write " + shape));
+      return Optional.empty();
+    }
+    return value.map(Scalar::text);
+  }
+}

@@ -1,0 +1,67 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.text.SourceFile;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** A folder of data files in memory: the small pantry of the tests, with files laid over it. */
+public final class Pantry {
+  private static final Path PANTRY = Path.of("src", "test", "resources", "pantry");
+
+  private final SortedMap<String, SourceFile> files = new TreeMap<>();
+
+  private Pantry() {}
+
+  /** The pantry as it stands, without a finding. */
+  public static Pantry full() {
+    return of(PANTRY);
+  }
+
+  /** The data files of any folder on disk. */
+  public static Pantry of(Path root) {
+    Pantry pantry = new Pantry();
+    try (Stream<Path> paths = Files.walk(root)) {
+      List<Path> yaml = paths.filter(path -> path.toString().endsWith(".yaml")).toList();
+      for (Path path : yaml) {
+        String relative = root.relativize(path).toString().replace('\\', '/');
+        pantry.with(relative, Files.readString(path));
+      }
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+    return pantry;
+  }
+
+  /** Lays one file over what is there. */
+  public Pantry with(String relative, String text) {
+    files.put(relative, new SourceFile(relative, text));
+    return this;
+  }
+
+  public Pantry without(String relative) {
+    files.remove(relative);
+    return this;
+  }
+
+  public String text(String relative) {
+    SourceFile file = files.get(relative);
+    if (file == null) {
+      throw new IllegalArgumentException("not in the pantry: " + relative);
+    }
+    return file.text();
+  }
+
+  public List<String> paths() {
+    return List.copyOf(files.keySet());
+  }
+
+  public Stocked stocked() {
+    return LarderReader.read(files);
+  }
+}
