@@ -57,6 +57,7 @@ public final class Pellucid {
   }
 
   private CheckReport run() throws IOException {
+    findings.addAll(folder.findings());
     Larder larder = larder();
     List<PremixFile> premixes = new ArrayList<>();
     for (FeedFile file : files(".premix")) {

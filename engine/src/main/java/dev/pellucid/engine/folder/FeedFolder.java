@@ -1,36 +1,44 @@
 package dev.pellucid.engine.folder;
 
-import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.SourceBytes;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The files of a folder by their place in it; links are not followed, {@code target} and folders
- * with a leading dot are passed over. Texts are read one by one when asked for.
+ * The files of a folder by their place in it, in one order on every system. First all are listed;
+ * texts are read one by one when they are asked for, so that memory holds what is in flight and not
+ * the folder.
+ *
+ * <p>Links are not followed, {@code target} and folders with a leading dot are passed over. What is
+ * wrong with a file itself, its name, its length, its bytes, is a finding.
  */
 public final class FeedFolder {
-  private static final Code TOO_LONG = new Code("file-too-long");
-  private static final long LONGEST = 1 << 20;
-  private static final List<String> DATA =
-      List.of("nutrients/", "ingredients/", "species/", "plant/", "practice/", "prices/");
-  private static final List<String> DATA_FILES =
-      List.of("pellucid.yaml", "sources.yaml", "groups.yaml");
+  /** The longest file that is read, in bytes: 1 MiB. */
+  static final long LONGEST = 1 << 20;
+
+  private static final List<String> READ =
+      List.of(".recipe", ".premix", ".limits", ".yaml", ".yml");
 
   private final Path root;
   private final String prefix;
   private final SortedMap<String, Path> files = new TreeMap<>();
+  private final List<Finding> findings = new ArrayList<>();
 
   private FeedFolder(Path root, String prefix) {
     this.root = root;
@@ -41,11 +49,18 @@ public final class FeedFolder {
    * Lists a folder.
    *
    * @param prefix what is printed before each path, with its last {@code /}; may be empty
+   * @throws IOException where the folder itself cannot be opened
    */
   public static FeedFolder list(Path root, String prefix) throws IOException {
     FeedFolder folder = new FeedFolder(root, prefix);
     Files.walkFileTree(root, folder.new Lister());
+    folder.clashes();
     return folder;
+  }
+
+  /** What was wrong with names and links. */
+  public List<Finding> findings() {
+    return findings.stream().sorted().toList();
   }
 
   /** Paths below the folder that end so, in order. */
@@ -53,29 +68,61 @@ public final class FeedFolder {
     return files.keySet().stream().filter(path -> path.endsWith(extension)).toList();
   }
 
-  /** Paths of the data files, in order. */
+  /** Paths of every YAML file, in order; whether its place means something is for others to say. */
   public List<String> data() {
     return files.keySet().stream()
-        .filter(path -> path.endsWith(".yaml"))
-        .filter(path -> DATA_FILES.contains(path) || DATA.stream().anyMatch(path::startsWith))
+        .filter(path -> path.endsWith(".yaml") || path.endsWith(".yml"))
         .toList();
   }
 
-  /** The text of a file; a finding where it cannot be read. */
-  public Optional<SourceFile> read(String path, List<Finding> findings) throws IOException {
+  /** The text of a listed file; a finding where it cannot be read. */
+  public Optional<SourceFile> read(String path, List<Finding> found) {
     Path file = files.get(path);
-    if (file == null || Files.size(file) > LONGEST) {
-      findings.add(
-          Finding.error(
-                  TOO_LONG,
-                  new SourceFile(prefix + path, "").beginning(),
-                  path + " is longer than 1 MiB, which no recipe or data file is")
-              .helping("split it, or move it out of the folder"));
+    if (file == null) {
+      throw new IllegalArgumentException("not a file of this folder: " + path);
+    }
+    try {
+      long bytes = Files.size(file);
+      if (bytes > LONGEST) {
+        found.add(FolderFindings.tooLong(prefix + path, bytes));
+        return Optional.empty();
+      }
+      SourceBytes.Decoded decoded = SourceBytes.decode(prefix + path, Files.readAllBytes(file));
+      found.addAll(decoded.findings());
+      return decoded.isUnreadable() ? Optional.empty() : Optional.of(decoded.source());
+    } catch (IOException closed) {
+      found.add(FolderFindings.unreadable(prefix + path));
       return Optional.empty();
     }
-    SourceBytes.Decoded decoded = SourceBytes.decode(prefix + path, Files.readAllBytes(file));
-    findings.addAll(decoded.findings());
-    return decoded.isUnreadable() ? Optional.empty() : Optional.of(decoded.source());
+  }
+
+  /** Writes a text as UTF-8, its line ends as they are, into folders that are made for it. */
+  public static void write(Path file, String text) throws IOException {
+    Path parent = file.toAbsolutePath().getParent();
+    if (parent != null) {
+      Files.createDirectories(parent);
+    }
+    Files.write(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private void clashes() {
+    Map<String, String> byLetters = new HashMap<>();
+    for (String path : files.keySet()) {
+      String earlier = byLetters.putIfAbsent(path.toLowerCase(Locale.ROOT), path);
+      if (earlier != null) {
+        findings.add(FolderFindings.clash(prefix + path, prefix + earlier));
+      }
+    }
+  }
+
+  private String relative(Path file) {
+    List<String> parts = new ArrayList<>();
+    root.relativize(file).forEach(part -> parts.add(part.toString()));
+    return String.join("/", parts);
+  }
+
+  private static boolean isRead(String path) {
+    return READ.stream().anyMatch(path::endsWith);
   }
 
   private final class Lister extends SimpleFileVisitor<Path> {
@@ -90,10 +137,29 @@ public final class FeedFolder {
 
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-      if (attributes.isRegularFile()) {
-        List<String> parts = new ArrayList<>();
-        root.relativize(file).forEach(part -> parts.add(part.toString()));
-        files.put(String.join("/", parts), file);
+      String path = relative(file);
+      boolean hidden = String.valueOf(file.getFileName()).startsWith(".");
+      if (attributes.isSymbolicLink() && !hidden && (isRead(path) || Files.isDirectory(file))) {
+        findings.add(FolderFindings.link(prefix + path));
+      } else if (attributes.isRegularFile() && !hidden && isRead(path)) {
+        files.put(path, file);
+      }
+      return FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult visitFileFailed(Path file, IOException closed) throws IOException {
+      if (file.equals(root)) {
+        throw closed;
+      }
+      findings.add(FolderFindings.unreadable(prefix + relative(file)));
+      return FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult postVisitDirectory(Path folder, @Nullable IOException closed) {
+      if (closed != null) {
+        findings.add(FolderFindings.unreadable(prefix + relative(folder)));
       }
       return FileVisitResult.CONTINUE;
     }

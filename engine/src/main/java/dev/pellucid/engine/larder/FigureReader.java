@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Figures of the data files, by the number rule of the language: a point, no grouping, no exponent,
@@ -139,8 +140,7 @@ final class FigureReader {
     return slip.isPresent() ? Optional.empty() : Optional.of(number);
   }
 
-  private Optional<Figure> checked(
-      Scalar value, String number, @org.jspecify.annotations.Nullable String unit, Kind kind) {
+  private Optional<Figure> checked(Scalar value, String number, @Nullable String unit, Kind kind) {
     if (number(value, number).isEmpty()) {
       return Optional.empty();
     }
