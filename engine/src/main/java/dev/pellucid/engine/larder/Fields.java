@@ -101,13 +101,13 @@ final class Fields {
     if (isBare(entry)) {
       return Optional.empty();
     }
-    return scalar(entry.value());
+    return scalar(entry.value(), entry.key().span());
   }
 
   List<Scalar> texts(String name) {
     List<Scalar> texts = new ArrayList<>();
     for (Yaml item : items(name)) {
-      scalar(item).ifPresent(texts::add);
+      scalar(item, placeOf(name)).ifPresent(texts::add);
     }
     return texts;
   }
@@ -174,11 +174,15 @@ final class Fields {
     return false;
   }
 
-  private Optional<Scalar> scalar(Yaml node) {
-    if (node instanceof Scalar text && !text.text().isBlank()) {
+  private Optional<Scalar> scalar(Yaml node, Span otherwise) {
+    if (node instanceof Scalar text) {
+      if (text.text().isBlank()) {
+        findings.add(KeyFindings.emptyItem(placeOf(node, otherwise)));
+        return Optional.empty();
+      }
       return Optional.of(text);
     }
-    findings.add(KeyFindings.shape(placeOf(node, place), "text", node));
+    findings.add(KeyFindings.shape(placeOf(node, otherwise), "text", node));
     return Optional.empty();
   }
 

@@ -20,11 +20,15 @@ import org.jspecify.annotations.Nullable;
  */
 final class FigureReader {
   private static final String NUMBER = "([0-9]+(?:\\.[0-9]+)?)";
-  private static final Pattern AMOUNT = Pattern.compile("^" + NUMBER + "\\s*([^\\s0-9].*)?$");
+
+  /** A unit begins with a letter or its own sign, so that {@code 15,7 %} is no 15 of ",7 %". */
+  private static final String UNIT = "((?!to\\s)[\\p{L}%°℃].*)?";
+
+  private static final Pattern AMOUNT = Pattern.compile("^" + NUMBER + "\\s*" + UNIT + "$");
   private static final Pattern SPREAD =
-      Pattern.compile("^" + NUMBER + "\\s*(?:±|\\+/-)\\s*" + NUMBER + "\\s*([^\\s0-9].*)?$");
+      Pattern.compile("^" + NUMBER + "\\s*(?:±|\\+/-)\\s*" + NUMBER + "\\s*" + UNIT + "$");
   private static final Pattern RANGE =
-      Pattern.compile("^" + NUMBER + "\\s+to\\s+" + NUMBER + "\\s*([^\\s0-9].*)?$");
+      Pattern.compile("^" + NUMBER + "\\s+to\\s+" + NUMBER + "\\s*" + UNIT + "$");
   private static final Pattern BELOW = Pattern.compile("^below\\s+(.*)$");
   private static final Pattern DAY = Pattern.compile("^([0-9]{4})-([0-9]{2})-([0-9]{2})$");
   private static final int MOST_DIGITS = 12;

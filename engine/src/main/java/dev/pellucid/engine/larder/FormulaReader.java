@@ -162,7 +162,9 @@ final class FormulaReader {
       return Optional.empty();
     }
     if (!symbol.isEmpty() && unit.isEmpty()) {
-      findings.add(FigureFindings.unitUnknown(formula, symbol));
+      findings.add(
+          FigureFindings.unitUnknown(formula, symbol)
+              .helping("write figure, unit and name, as in 23.6 MJ/kg crude-fat"));
       whole = false;
       return Optional.empty();
     }

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.yaml.Excerpt;
 import dev.pellucid.engine.yaml.Yaml;
 import dev.pellucid.engine.yaml.Yaml.Mapping;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
@@ -41,8 +42,13 @@ final class KeyFindings {
   }
 
   static Finding empty(Scalar key) {
-    return Finding.error(EMPTY_VALUE, key.span(), key.text() + " has no value")
+    return Finding.error(EMPTY_VALUE, key.span(), shown(key.text()) + " has no value")
         .helping("write the value behind the colon, or leave the whole line out");
+  }
+
+  static Finding emptyItem(Span place) {
+    return Finding.error(EMPTY_VALUE, place, "an item of the list has no value")
+        .helping("write its value, or leave it out");
   }
 
   static Finding shape(Span place, String wanted, Yaml found) {
@@ -76,21 +82,13 @@ final class KeyFindings {
       Finding helped = finding.helping("did you mean " + Choices.of(near) + "?");
       return near.size() == 1 && word.plain() ? helped.mending(word.span(), near.get(0)) : helped;
     }
-    return words.isEmpty() || words.size() > 16
+    return words.isEmpty() || words.size() > 30
         ? finding
         : finding.helping(introduction + Choices.of(words));
   }
 
-  /** Text of a user inside a sentence: never longer than a line can bear, never empty. */
   static String shown(String text) {
-    String oneLine = text.replace('\n', ' ').replace('\r', ' ');
-    if (oneLine.isBlank()) {
-      return "\"" + oneLine + "\"";
-    }
-    int most = 60;
-    return oneLine.codePointCount(0, oneLine.length()) <= most
-        ? oneLine
-        : oneLine.substring(0, oneLine.offsetByCodePoints(0, most)) + "...";
+    return Excerpt.of(text);
   }
 
   private static String kindOf(Yaml found) {

@@ -70,9 +70,9 @@ final class NutrientFindings {
             part.place(),
             name
                 + " is "
-                + part.asWritten()
+                + KeyFindings.shown(part.asWritten())
                 + ", more than the "
-                + whole.asWritten()
+                + KeyFindings.shown(whole.asWritten())
                 + " of "
                 + wholeName
                 + " that it is a part of")

@@ -60,12 +60,13 @@ final class LineScan {
     if (line.isBlank() || !head.matches()) {
       return;
     }
-    if (head.group(1).indexOf('\t') >= 0) {
-      findings.add(YamlFindings.tab(file.span(start, start + head.end(1))));
+    int tab = head.group(1).indexOf('\t');
+    int indent = tab < 0 ? head.end(1) : tab;
+    if (blockIndent >= 0 && indent > blockIndent) {
       return;
     }
-    int indent = head.end(1);
-    if (blockIndent >= 0 && indent > blockIndent) {
+    if (tab >= 0) {
+      findings.add(YamlFindings.tab(file.span(start, start + head.end(1))));
       return;
     }
     blockIndent = OPENS_BLOCK.matcher(line).find() ? indent : -1;

@@ -77,7 +77,8 @@ public final class YamlFindings {
 
   static Finding missingSpace(Span span, String written) {
     String key = written.substring(0, Math.max(0, written.indexOf(':')));
-    return Finding.error(MISSING_SPACE, span, "a space is missing after the colon of " + key)
+    return Finding.error(
+            MISSING_SPACE, span, "a space is missing after the colon of " + Excerpt.of(key))
         .helping("write \"" + key + ": \" and then the value");
   }
 
@@ -100,7 +101,7 @@ public final class YamlFindings {
     return Finding.error(
             HASH_IN_TEXT,
             hash,
-            "YAML would cut the text off at this # and keep only \"" + before.text() + "\"")
+            "YAML would cut the text off at this # and keep only " + Excerpt.of(before.text()))
         .helping("for a comment write two spaces before the # and one after it")
         .helping("if it belongs to the text, put the whole text in quotes");
   }
@@ -112,7 +113,8 @@ public final class YamlFindings {
   }
 
   static Finding duplicateKey(Scalar key, Scalar earlier) {
-    return Finding.error(DUPLICATE_KEY, key.span(), key.text() + " stands twice in this block")
+    return Finding.error(
+            DUPLICATE_KEY, key.span(), Excerpt.of(key.text()) + " stands twice in this block")
         .seeing("first written", earlier.span())
         .helping("keep one of the two lines");
   }

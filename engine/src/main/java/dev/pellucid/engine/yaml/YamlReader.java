@@ -41,6 +41,7 @@ public final class YamlReader {
       Optional<Yaml> root = new TreeBuilder(file, tokens, findings).document();
       return new YamlRead(root, findings);
     } catch (JacksonException failed) {
+      findings.removeIf(finding -> finding.code().equals(YamlFindings.OVER_LINES));
       if (findings.isEmpty()) {
         findings.add(SyntaxError.explain(file, failed));
       }

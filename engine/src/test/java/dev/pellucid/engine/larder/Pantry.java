@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -16,11 +17,15 @@ public final class Pantry {
 
   private final SortedMap<String, SourceFile> files = new TreeMap<>();
 
+  private static final Pantry FULL = of(PANTRY);
+
   private Pantry() {}
 
   /** The pantry as it stands, without a finding. */
   public static Pantry full() {
-    return of(PANTRY);
+    Pantry copy = new Pantry();
+    copy.files.putAll(FULL.files);
+    return copy;
   }
 
   /** The data files of any folder on disk. */
@@ -46,6 +51,12 @@ public final class Pantry {
 
   public Pantry without(String relative) {
     files.remove(relative);
+    return this;
+  }
+
+  /** Only the files of which the path begins with one of these. */
+  public Pantry only(String... starts) {
+    files.keySet().removeIf(path -> Arrays.stream(starts).noneMatch(path::startsWith));
     return this;
   }
 
