@@ -20,7 +20,7 @@ class ProcessRulesTest {
     says(
         slip("practice/bounds.yaml", "from: 50 °C, to: 85", "from: 60 °C, to: 85"),
         "process-outside-practice",
-        "CG-36.recipe:45:3: warning: dry temperature is 55 °C, practice is from 60 °C to 85 °C");
+        "CG-36.recipe:45:3: warning: dry temperature is 55 °C, practice is 60 °C to 85 °C");
   }
 
   @Test
@@ -47,7 +47,7 @@ class ProcessRulesTest {
     says(
         slip(RECIPE, "6 to 12 h", "0.5 to 12 h"),
         "process-outside-practice",
-        "dry time is 0.5 h, practice is from 1 h to 12 h");
+        "dry time is 0.5 h, practice is 1 h to 12 h");
   }
 
   @Test
@@ -55,7 +55,7 @@ class ProcessRulesTest {
     says(
         slip(RECIPE, "time              12 min", "time              2 min"),
         "process-outside-practice",
-        "blend time is 2 min, practice is from 3 min to 15 min");
+        "blend time is 2 min, practice is 3 min to 15 min");
   }
 
   @Test
@@ -63,7 +63,7 @@ class ProcessRulesTest {
     says(
         slip(RECIPE, "on-mix            18 %", "on-mix            9 %"),
         "process-outside-practice",
-        "add-water on-mix is 9 %, practice is from 10 % to 20 %");
+        "add-water on-mix is 9 %, practice is 10 % to 20 %");
   }
 
   @Test
@@ -71,7 +71,7 @@ class ProcessRulesTest {
     says(
         slip(RECIPE, "screen            1.0 mm", "screen            2.0 mm"),
         "process-outside-practice",
-        "the screen as a part of the die of 4 mm is 50 %, practice is to 34 %");
+        "the screen as a part of the die of 4 mm is 50 %, practice is at most 34 %");
   }
 
   @Test
@@ -79,7 +79,7 @@ class ProcessRulesTest {
     says(
         slip(RECIPE, "9 %          accept 8 to 10 %", "14 %"),
         "feed-outside-practice",
-        "the moisture of the finished feed is 13.47 %, practice is from 6 % to 12 %");
+        "the moisture of the finished feed is 13.47 %, practice is 6 % to 12 %");
   }
 
   @Test
