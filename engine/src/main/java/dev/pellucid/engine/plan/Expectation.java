@@ -1,0 +1,33 @@
+package dev.pellucid.engine.plan;
+
+import java.util.List;
+
+/**
+ * What the laboratory should find, beside what is asked.
+ *
+ * @param basis words after the figure; empty for as fed
+ * @param unit of the expected figure; empty for a plain quotient
+ * @param expected on target and fresh, in that unit
+ * @param partlyUnknown whether some ingredient does not tell its content, so that there may be more
+ */
+public record Expectation(
+    String title,
+    String basis,
+    String unit,
+    double expected,
+    boolean partlyUnknown,
+    List<Held> held) {
+  public Expectation {
+    held = List.copyOf(held);
+  }
+
+  /**
+   * One bound and the figure held against it.
+   *
+   * @param bound side and figure as written: {@code min 35 %}
+   * @param judged at the end where it is judged, in the unit of the bound
+   * @param unit of the judged figure
+   * @param kind need, practice, law or recipe
+   */
+  public record Held(String bound, double judged, String unit, String kind, boolean keeps) {}
+}

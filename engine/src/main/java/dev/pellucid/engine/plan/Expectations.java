@@ -1,0 +1,78 @@
+package dev.pellucid.engine.plan;
+
+import dev.pellucid.engine.check.Verdict;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Reading;
+import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.plan.Expectation.Held;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.syntax.Bound;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Groups verdicts by what they are about. Cost has no place on the floor, and an inclusion is no
+ * analysis; both stay out.
+ */
+final class Expectations {
+  private Expectations() {}
+
+  static List<Expectation> of(ComputedFeed feed, List<Verdict> verdicts) {
+    Map<String, List<Verdict>> bySubject = new LinkedHashMap<>();
+    for (Verdict verdict : verdicts) {
+      Subject subject = verdict.limit().subject();
+      if (subject instanceof Subject.Nutrients || subject instanceof Subject.Ratio) {
+        String key = subject.text() + verdict.limit().basis().words();
+        bySubject.computeIfAbsent(key, none -> new ArrayList<>()).add(verdict);
+      }
+    }
+    Readings readings = new Readings(feed);
+    return bySubject.values().stream().map(group -> expectation(readings, group)).toList();
+  }
+
+  private static Expectation expectation(Readings readings, List<Verdict> group) {
+    Limit first = group.get(0).limit();
+    Reading reading = readings.at(first.subject(), first.basis(), End.EXPECTED);
+    Bound.Limit written = first.writtenInForce();
+    return new Expectation(
+        title(first.subject()),
+        first.basis().words(),
+        unit(written),
+        shown(reading.value(), written),
+        reading.unknownShare() > 0,
+        group.stream().map(Expectations::held).toList());
+  }
+
+  private static Held held(Verdict verdict) {
+    Limit limit = verdict.limit();
+    Bound.Limit written = limit.writtenInForce();
+    return new Held(
+        limit.side().word() + " " + written.asWritten(),
+        shown(verdict.judged(), written),
+        unit(written),
+        limit.origin().kind().word(),
+        verdict.keeps());
+  }
+
+  private static String title(Subject subject) {
+    return subject instanceof Subject.Nutrients sum && sum.nutrients().size() == 1
+        ? sum.nutrients().get(0).title()
+        : subject.text();
+  }
+
+  private static double shown(double base, Bound.Limit written) {
+    return written instanceof Bound.Limit.Measured measured
+        ? measured.amount().unit().fromBase(base)
+        : base;
+  }
+
+  private static String unit(Bound.Limit written) {
+    return written instanceof Bound.Limit.Measured measured
+        ? measured.amount().unit().symbol()
+        : "";
+  }
+}

@@ -1,0 +1,12 @@
+package dev.pellucid.engine.plan;
+
+import java.time.LocalDate;
+
+/**
+ * Where a plan comes from.
+ *
+ * @param commit the short name of the commit that holds the recipe; empty where there is none
+ * @param clean whether the tree held nothing that is not in the commit
+ * @param day the day of the run; use-by is counted from it
+ */
+public record Provenance(String commit, boolean clean, LocalDate day) {}

@@ -1,0 +1,101 @@
+package dev.pellucid.engine.plan;
+
+import dev.pellucid.engine.check.Judge;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.LarderReader;
+import dev.pellucid.engine.resolve.Resolver;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.parse.FeedParser;
+import dev.pellucid.syntax.FeedFile;
+import dev.pellucid.syntax.FeedFile.PremixFile;
+import dev.pellucid.syntax.FeedFile.ProfileFile;
+import dev.pellucid.syntax.FeedFile.RecipeFile;
+import dev.pellucid.text.SourceFile;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+
+/** Plans for recipes of the example folder, their text changed where a test asks for it. */
+public final class ExamplePlans {
+  public static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+  public static final Provenance CLEAN = new Provenance("1a2b3c4", true, DAY);
+
+  private final FeedFolder folder;
+  private final Larder larder;
+  private final Resolver resolver;
+
+  private ExamplePlans(FeedFolder folder, Larder larder, Resolver resolver) {
+    this.folder = folder;
+    this.larder = larder;
+    this.resolver = resolver;
+  }
+
+  public static ExamplePlans open() {
+    try {
+      FeedFolder folder = FeedFolder.list(Path.of("..", "recipes"), "");
+      TreeMap<String, SourceFile> texts = new TreeMap<>();
+      for (String path : folder.data()) {
+        texts.put(path, read(folder, path));
+      }
+      Larder larder = LarderReader.read(texts).larder();
+      List<PremixFile> premixes = new ArrayList<>();
+      for (String path : folder.ending(".premix")) {
+        premixes.add((PremixFile) parsed(read(folder, path)));
+      }
+      List<ProfileFile> profiles = new ArrayList<>();
+      for (String path : folder.ending(".limits")) {
+        profiles.add((ProfileFile) parsed(read(folder, path)));
+      }
+      Resolver resolver = Resolver.prepare(larder, premixes, profiles, Map.of(), DAY).resolver();
+      return new ExamplePlans(folder, larder, resolver);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  public List<String> recipes() {
+    return folder.ending(".recipe");
+  }
+
+  public BatchPlan plan(String path) {
+    return plan(path, CLEAN, UnaryOperator.identity());
+  }
+
+  public BatchPlan plan(String path, Provenance provenance, UnaryOperator<String> change) {
+    ComputedFeed feed = feed(path, change);
+    return BatchPlan.of(feed, Judge.verdicts(feed), larder, provenance);
+  }
+
+  ComputedFeed feed(String path, UnaryOperator<String> change) {
+    try {
+      String text = read(folder, path).text();
+      FeedFile file = parsed(new SourceFile(path, change.apply(text)));
+      var recipe = resolver.recipe((RecipeFile) file).thing().orElseThrow();
+      return new FeedComputer(larder)
+          .compute(recipe, Weighing.asWritten(recipe))
+          .feed()
+          .orElseThrow();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static SourceFile read(FeedFolder folder, String path) throws IOException {
+    List<Finding> findings = new ArrayList<>();
+    return folder.read(path, findings).orElseThrow();
+  }
+
+  private static FeedFile parsed(SourceFile text) {
+    return FeedParser.parse(text).file();
+  }
+}
