@@ -83,14 +83,11 @@ public final class CheckMojo extends AbstractMojo {
   }
 
   private CheckReport report(LocalDate today) throws MojoExecutionException {
-    File place = folder;
-    if (place == null || !place.isDirectory()) {
-      throw new MojoExecutionException("there is no folder " + place);
-    }
+    File place = Places.folder(folder);
     try {
-      return Pellucid.check(place.toPath(), place.getName() + "/", today);
+      return Pellucid.check(place.toPath(), Places.prefix(place), today);
     } catch (IOException broken) {
-      throw new MojoExecutionException("the folder cannot be read: " + broken.getMessage());
+      throw Places.unreadable(broken);
     }
   }
 

@@ -1,0 +1,74 @@
+package dev.pellucid.engine;
+
+import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.format.Formatter;
+import dev.pellucid.parse.FeedParser;
+import dev.pellucid.parse.Lexing;
+import dev.pellucid.text.SourceFile;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The layout of a folder's recipes, premixes and profiles: which files are not laid out as the
+ * formatter would, and what they would be.
+ *
+ * @param files how many were looked at
+ * @param changes the files that would change
+ * @param leftAlone paths of files with findings of syntax, which are left as they are
+ */
+public record FolderLayout(int files, List<Change> changes, List<String> leftAlone) {
+  private static final List<String> KINDS = List.of(".recipe", ".premix", ".limits");
+
+  public FolderLayout {
+    changes = List.copyOf(changes);
+    leftAlone = List.copyOf(leftAlone);
+  }
+
+  /** A file and its text as it would be laid out. */
+  public record Change(String relative, SourceFile source, String laidOut) {}
+
+  /**
+   * Looks at a folder and writes nothing.
+   *
+   * @param prefix what is printed before each path
+   */
+  public static FolderLayout of(Path root, String prefix) throws IOException {
+    FeedFolder folder = FeedFolder.list(root, prefix);
+    Formatter formatter = new Formatter(Lexing::lexemes);
+    List<Change> changes = new ArrayList<>();
+    List<String> leftAlone = new ArrayList<>();
+    int files = 0;
+    for (String kind : KINDS) {
+      for (String path : folder.ending(kind)) {
+        files++;
+        List<Finding> findings = new ArrayList<>();
+        Optional<SourceFile> text = folder.read(path, findings);
+        boolean readable =
+            text.isPresent()
+                && findings.isEmpty()
+                && FeedParser.parse(text.get()).findings().isEmpty();
+        Optional<String> laidOut = readable ? formatter.format(text.get()) : Optional.empty();
+        if (laidOut.isEmpty()) {
+          leftAlone.add(prefix + path);
+        } else if (!laidOut.get().equals(text.get().text())) {
+          changes.add(new Change(path, text.get(), laidOut.get()));
+        }
+      }
+    }
+    return new FolderLayout(files, changes, leftAlone);
+  }
+
+  /** Writes every change into the folder. */
+  public void write(Path root) throws IOException {
+    for (Change change : changes) {
+      Files.write(
+          root.resolve(change.relative()), change.laidOut().getBytes(StandardCharsets.UTF_8));
+    }
+  }
+}
