@@ -21,13 +21,27 @@ import java.util.Optional;
  * @param files how many were looked at
  * @param changes the files that would change
  * @param leftAlone paths of files with findings of syntax, which are left as they are
+ * @param refused paths of files that the formatter could not lay out without changing more than
+ *     white space, which is a fault of the formatter
  */
-public record FolderLayout(int files, List<Change> changes, List<String> leftAlone) {
+public record FolderLayout(
+    int files, List<Change> changes, List<String> leftAlone, List<String> refused) {
   private static final List<String> KINDS = List.of(".recipe", ".premix", ".limits");
 
   public FolderLayout {
     changes = List.copyOf(changes);
     leftAlone = List.copyOf(leftAlone);
+    refused = List.copyOf(refused);
+  }
+
+  /** How many files are laid out as they should be. */
+  public int inOrder() {
+    return files - changes.size() - leftAlone.size() - refused.size();
+  }
+
+  /** Whether this is a folder of feeds at all: it has settings. */
+  public static boolean isFeedFolder(Path root) {
+    return Files.isRegularFile(root.resolve("pellucid.yaml"));
   }
 
   /** A file and its text as it would be laid out. */
@@ -43,6 +57,7 @@ public record FolderLayout(int files, List<Change> changes, List<String> leftAlo
     Formatter formatter = new Formatter(Lexing::lexemes);
     List<Change> changes = new ArrayList<>();
     List<String> leftAlone = new ArrayList<>();
+    List<String> refused = new ArrayList<>();
     int files = 0;
     for (String kind : KINDS) {
       for (String path : folder.ending(kind)) {
@@ -53,15 +68,19 @@ public record FolderLayout(int files, List<Change> changes, List<String> leftAlo
             text.isPresent()
                 && findings.isEmpty()
                 && FeedParser.parse(text.get()).findings().isEmpty();
-        Optional<String> laidOut = readable ? formatter.format(text.get()) : Optional.empty();
-        if (laidOut.isEmpty()) {
+        if (!readable) {
           leftAlone.add(prefix + path);
+          continue;
+        }
+        Optional<String> laidOut = formatter.format(text.get());
+        if (laidOut.isEmpty()) {
+          refused.add(prefix + path);
         } else if (!laidOut.get().equals(text.get().text())) {
           changes.add(new Change(path, text.get(), laidOut.get()));
         }
       }
     }
-    return new FolderLayout(files, changes, leftAlone);
+    return new FolderLayout(files, changes, leftAlone, refused);
   }
 
   /** Writes every change into the folder. */

@@ -15,10 +15,12 @@ import java.util.function.Function;
  * Pieces} at fixed stops ({@link Stops}) or two spaces after the piece before; comments on lines of
  * their own keep column 1 or go to column 3, others stand two spaces after the line; one blank line
  * stands above a section and its comments; no more than one stands anywhere. Line ends stay as in
- * the first line. The result is read again: if any lexeme were not the same, there is no result.
+ * the first line. The result is read again: if any lexeme or letter were not the same, there is no
+ * result.
  */
 public final class Formatter {
   private static final char MARK = '\uFEFF';
+  private static final String BLANKS = " \t\r\n\u00A0\u202F\u2009";
 
   private final Function<SourceFile, List<Lexeme>> lexer;
 
@@ -35,11 +37,20 @@ public final class Formatter {
     List<Lexeme> lexemes = lexer.apply(source);
     String laidOut = new Layout(source, lexemes).text();
     List<Lexeme> again = lexer.apply(new SourceFile(source.path(), laidOut));
-    return words(lexemes).equals(words(again)) ? Optional.of(laidOut) : Optional.empty();
+    boolean same =
+        words(lexemes).equals(words(again)) && letters(source.text()).equals(letters(laidOut));
+    return same ? Optional.of(laidOut) : Optional.empty();
   }
 
   private static List<String> words(List<Lexeme> lexemes) {
     return lexemes.stream().map(lexeme -> lexeme.text().stripTrailing()).toList();
+  }
+
+  /** All that is not white space, told without the lexer, lest the lexer lose something twice. */
+  private static String letters(String text) {
+    StringBuilder letters = new StringBuilder(text.length());
+    text.codePoints().filter(c -> BLANKS.indexOf(c) < 0).forEach(letters::appendCodePoint);
+    return letters.toString();
   }
 
   /** The making of one text. */
@@ -94,7 +105,7 @@ public final class Formatter {
           atMargin && !first ? SectionWord.of(line.get(0).text()) : Optional.empty();
       if (heading.isPresent()) {
         section = heading;
-        parted();
+        parted(blankBefore);
       } else if (blankBefore && !afterHeading()) {
         lines.add("");
       }
@@ -112,18 +123,16 @@ public final class Formatter {
       return SectionWord.of(before).isPresent();
     }
 
-    /** Puts one blank line above the comments in column 1 that stand right above a heading. */
-    private void parted() {
+    /**
+     * Puts one blank line above a heading and the comments in column 1 that stand right above it.
+     */
+    private void parted(boolean blankBefore) {
       int at = lines.size();
-      while (at > 0 && lines.get(at - 1).startsWith("#")) {
+      while (!blankBefore && at > 0 && lines.get(at - 1).startsWith("#")) {
         at--;
       }
-      boolean comments = at < lines.size();
-      if (at > 0 && lines.get(at - 1).isEmpty()) {
-        return;
-      }
-      if (at > 0) {
-        lines.add(comments ? at : lines.size(), "");
+      if (at > 0 && !lines.get(at - 1).isEmpty()) {
+        lines.add(at, "");
       }
     }
 

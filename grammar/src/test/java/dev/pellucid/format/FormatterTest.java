@@ -80,6 +80,10 @@ class FormatterTest {
         mix
 
           maize  rest
+        # set apart
+
+        coat
+          fish-oil 1 %
         """,
         """
         # first
@@ -91,6 +95,10 @@ class FormatterTest {
         # of the mix
         mix
           maize                        rest
+        # set apart
+
+        coat
+          fish-oil                     1 %
         """);
   }
 

@@ -38,17 +38,22 @@ public final class FormatCheckMojo extends AbstractMojo {
       return;
     }
     File place = Places.folder(folder);
+    if (!FolderLayout.isFeedFolder(place.toPath())) {
+      getLog().info("pellucid: no pellucid.yaml in " + place + ", nothing to lay out");
+      return;
+    }
     FolderLayout layout = layout(place);
     for (FolderLayout.Change change : layout.changes()) {
       getLog().error(String.join("\n", LayoutDiff.of(change)));
     }
     layout.leftAlone().forEach(path -> getLog().warn("not looked at, it has slips: " + path));
+    layout.refused().forEach(path -> getLog().warn(Places.refused(path)));
     int off = layout.changes().size();
     if (off > 0) {
       throw new MojoFailureException(
           off + " of " + layout.files() + " files are not laid out; run: mvn pellucid:format");
     }
-    getLog().info("pellucid: " + layout.files() + " files are laid out");
+    getLog().info("pellucid: " + layout.inOrder() + " files are laid out");
   }
 
   private static FolderLayout layout(File place) throws MojoExecutionException {

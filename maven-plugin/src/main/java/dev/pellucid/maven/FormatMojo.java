@@ -38,11 +38,16 @@ public final class FormatMojo extends AbstractMojo {
       return;
     }
     File place = Places.folder(folder);
+    if (!FolderLayout.isFeedFolder(place.toPath())) {
+      getLog().info("pellucid: no pellucid.yaml in " + place + ", nothing to lay out");
+      return;
+    }
     try {
       FolderLayout layout = FolderLayout.of(place.toPath(), Places.prefix(place));
       layout.write(place.toPath());
       layout.changes().forEach(change -> getLog().info("laid out " + change.source().path()));
       layout.leftAlone().forEach(path -> getLog().warn("left alone, it has slips: " + path));
+      layout.refused().forEach(path -> getLog().warn(Places.refused(path)));
       getLog()
           .info(
               "pellucid: " + layout.changes().size() + " of " + layout.files() + " files laid out");

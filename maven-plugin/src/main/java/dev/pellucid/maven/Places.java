@@ -22,6 +22,10 @@ final class Places {
     return folder.getName() + "/";
   }
 
+  static String refused(String path) {
+    return "left alone, a fault of the formatter and not of the file: " + path;
+  }
+
   static MojoExecutionException unreadable(IOException broken) {
     return new MojoExecutionException("the folder cannot be read: " + broken.getMessage());
   }
