@@ -3,8 +3,10 @@ package dev.pellucid.engine.plan;
 import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.resolve.Line.Place;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * One batch of a feed as the mill makes it: what to weigh, do, read and pack, in kg.
@@ -55,5 +57,44 @@ public record BatchPlan(
   /** Whether the feed must not be made from this sheet. */
   public boolean draft() {
     return !draftBecause.isEmpty();
+  }
+
+  /** Lines of the mix from the large scale, dry. */
+  public List<Weighed> dryLines() {
+    return of(line -> line.place() == Place.MIX && !line.micro() && !line.liquid());
+  }
+
+  /** Lines of the mix that are weighed apart. */
+  public List<Weighed> microLines() {
+    return of(line -> line.place() == Place.MIX && line.micro());
+  }
+
+  /** Lines of the mix that go in last and slowly. */
+  public List<Weighed> liquidLines() {
+    return of(line -> line.place() == Place.MIX && !line.micro() && line.liquid());
+  }
+
+  /** Lines of the coat. */
+  public List<Weighed> coatLines() {
+    return of(line -> line.place() == Place.COAT);
+  }
+
+  /** Whether anything but the recipe shares is weighed. */
+  public boolean hasOverage() {
+    return weighing.stream().anyMatch(line -> line.stability() != 0 || line.handling() != 0);
+  }
+
+  private List<Weighed> of(Predicate<Weighed> kind) {
+    return weighing.stream().filter(kind).toList();
+  }
+
+  /** Several lines together. */
+  public static Weighed.Sum sum(List<Weighed> lines) {
+    return new Weighed.Sum(
+        lines.stream().mapToDouble(Weighed::share).sum(),
+        lines.stream().mapToDouble(Weighed::target).sum(),
+        lines.stream().mapToDouble(Weighed::extra).sum(),
+        lines.stream().mapToDouble(Weighed::total).sum(),
+        lines.stream().mapToDouble(Weighed::perKgKernel).sum());
   }
 }

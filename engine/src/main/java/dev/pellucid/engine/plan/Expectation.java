@@ -24,10 +24,10 @@ public record Expectation(
   /**
    * One bound and the figure held against it.
    *
-   * @param bound side and figure as written: {@code min 35 %}
+   * @param bound side and figure as written: {@code min 35 % in 95 % of batches}
    * @param judged at the end where it is judged, in the unit of the bound
    * @param unit of the judged figure
-   * @param kind need, practice, law or recipe
+   * @param kind need, practice, law or recipe, and whether a waiver stands in its place
    */
   public record Held(String bound, double judged, String unit, String kind, boolean keeps) {}
 }

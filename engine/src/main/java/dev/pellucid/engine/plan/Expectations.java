@@ -6,8 +6,10 @@ import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.plan.Expectation.Held;
+import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -51,11 +53,17 @@ final class Expectations {
     Limit limit = verdict.limit();
     Bound.Limit written = limit.writtenInForce();
     return new Held(
-        limit.side().word() + " " + written.asWritten(),
+        limit.side().word() + " " + written.asWritten() + batches(limit),
         shown(verdict.judged(), written),
         unit(written),
-        limit.origin().kind().word(),
+        limit.origin().kind().word() + (limit.waiver().isPresent() ? ", waived" : ""),
         verdict.keeps());
+  }
+
+  private static String batches(Limit limit) {
+    return limit.inBatches().isPresent()
+        ? " in " + Figures.plain(limit.inBatches().getAsDouble(), Unit.PERCENT) + " of batches"
+        : "";
   }
 
   private static String title(Subject subject) {

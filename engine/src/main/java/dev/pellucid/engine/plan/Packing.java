@@ -15,4 +15,9 @@ public record Packing(double bag, long full, double remainder) {
     long full = (long) Math.floor(kg / bag + CLOSE);
     return new Packing(bag, full, Math.max(0, kg - full * bag));
   }
+
+  /** Whether a gram or more is left over. */
+  public boolean hasRemainder() {
+    return remainder >= 0.001;
+  }
 }

@@ -32,7 +32,7 @@ public record Task(
   /**
    * What the recipe asks of the step, as written.
    *
-   * @param what the property, after the ingredient where it is for one
+   * @param what the property, before the ingredient where it is for one
    * @param accept what is still taken; empty where nothing is said
    */
   public record Asked(String what, String target, String accept) {}

@@ -107,10 +107,20 @@ final class TaskList {
         stage.added() * times,
         stage.evaporated() * times,
         (stage.after() + coat) * times,
-        stage.moistureBefore(),
-        stage.moistureAfter(),
+        coated(stage.before(), stage.moistureBefore()),
+        coated(stage.after(), stage.moistureAfter()),
         cautions.of(stage.pass().step()),
         drying);
+  }
+
+  /** The moisture of a kernel together with the coat that is on it. */
+  private double coated(double kernel, double moisture) {
+    if (coat == 0) {
+      return moisture;
+    }
+    double coatWater =
+        balance.finished() * balance.moisture() - balance.kernel() * balance.kernelMoisture();
+    return (kernel * moisture + coatWater) / (kernel + coat);
   }
 
   private static List<Asked> asked(Pass pass) {
@@ -119,7 +129,7 @@ final class TaskList {
 
   private static Asked asked(Setting setting) {
     String property = setting.property().word().replace('-', ' ');
-    String what = setting.ingredient().map(name -> name + ", " + property).orElse(property);
+    String what = setting.ingredient().map(name -> property + ", " + name).orElse(property);
     return new Asked(
         what,
         setting.written().target().asWritten(),

@@ -34,4 +34,7 @@ public record Weighed(
   public double total() {
     return target + extra();
   }
+
+  /** Several lines together: percent, then kg. */
+  public record Sum(double share, double target, double extra, double total, double perKgKernel) {}
 }

@@ -49,6 +49,7 @@ class BatchPlanTest {
       assertEquals(balance.finished(), balance.kernel() + balance.coat(), 1e-9 * target, path);
       Task last = plan.tasks().get(plan.tasks().size() - 1);
       assertEquals(balance.finished(), last.after(), 1e-9 * target, path);
+      assertEquals(plan.moisture(), last.moistureAfter(), 1e-9, path);
     }
   }
 
