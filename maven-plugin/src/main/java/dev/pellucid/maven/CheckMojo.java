@@ -2,12 +2,9 @@ package dev.pellucid.maven;
 
 import dev.pellucid.engine.CheckReport;
 import dev.pellucid.engine.Pellucid;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
-import dev.pellucid.show.FindingText;
 import java.io.File;
 import java.io.IOException;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Locale;
 import org.apache.maven.plugin.AbstractMojo;
@@ -60,25 +57,15 @@ public final class CheckMojo extends AbstractMojo {
       getLog().info("pellucid: skipped");
       return;
     }
-    LocalDate today = today();
+    LocalDate today = Console.day(day);
     getLog().info("pellucid: the day is " + today);
     CheckReport report = report(today);
-    report.findings().forEach(this::print);
-    getLog().info("pellucid: " + report.tally());
+    Console.print(report, getLog());
     if (report.recipes() == 0) {
       throw new MojoFailureException("no recipe was found to check in " + folder);
     }
     if (fails(report)) {
       throw new MojoFailureException("recipes must not be made as written: " + report.tally());
-    }
-  }
-
-  private LocalDate today() throws MojoExecutionException {
-    try {
-      return day == null ? LocalDate.now(java.time.ZoneId.systemDefault()) : LocalDate.parse(day);
-    } catch (DateTimeException notADay) {
-      throw new MojoExecutionException(
-          "pellucid.day is " + day + "; write year, month, day: 2027-03-31");
     }
   }
 
@@ -88,15 +75,6 @@ public final class CheckMojo extends AbstractMojo {
       return Pellucid.check(place.toPath(), Places.prefix(place), today);
     } catch (IOException broken) {
       throw Places.unreadable(broken);
-    }
-  }
-
-  private void print(Finding finding) {
-    String text = FindingText.of(finding).stripTrailing();
-    switch (finding.severity()) {
-      case ERROR -> getLog().error(text);
-      case WARNING -> getLog().warn(text);
-      case NOTE -> getLog().info(text);
     }
   }
 

@@ -1,0 +1,162 @@
+package dev.pellucid.engine;
+
+import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.Judge;
+import dev.pellucid.engine.check.Rules;
+import dev.pellucid.engine.check.Verdict;
+import dev.pellucid.engine.compute.Computation;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.LarderReader;
+import dev.pellucid.engine.larder.Stocked;
+import dev.pellucid.engine.resolve.Resolution;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.engine.resolve.Resolver;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import dev.pellucid.parse.FeedParser;
+import dev.pellucid.parse.Parsed;
+import dev.pellucid.syntax.FeedFile;
+import dev.pellucid.syntax.FeedFile.PremixFile;
+import dev.pellucid.syntax.FeedFile.ProfileFile;
+import dev.pellucid.syntax.FeedFile.RecipeFile;
+import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Span;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * One run over a folder: what all recipes share is read and resolved first; then the recipes are
+ * read, resolved, computed, judged and looked at, in parallel, each by itself. Of a recipe nothing
+ * is kept but its findings and what the caller makes of it.
+ */
+final class FolderRun<T> {
+  private final FeedFolder folder;
+  private final LocalDate day;
+  private final Function<Made, T> maker;
+  private final List<Finding> findings = new ArrayList<>();
+  private final Larder larder;
+  private final Resolver resolver;
+  private final FeedComputer computer;
+
+  /** A recipe that was computed and that no error keeps from being made. */
+  record Made(String path, ComputedFeed feed, List<Verdict> verdicts, Larder larder) {}
+
+  /** What came of one recipe. */
+  private record Outcome<T>(
+      String code, List<Finding> findings, int limits, boolean checked, Optional<T> made) {}
+
+  /** What came of all. */
+  record Result<T>(CheckReport report, List<T> made, List<String> unmade) {}
+
+  FolderRun(FeedFolder folder, LocalDate day, Function<Made, T> maker) {
+    this.folder = folder;
+    this.day = day;
+    this.maker = maker;
+    this.larder = larder();
+    Resolver.Prepared prepared =
+        Resolver.prepare(
+            larder,
+            files(".premix", PremixFile.class),
+            files(".limits", ProfileFile.class),
+            codes(),
+            day);
+    findings.addAll(prepared.findings());
+    this.resolver = prepared.resolver();
+    this.computer = new FeedComputer(larder);
+  }
+
+  Result<T> run() {
+    List<String> recipes = folder.ending(".recipe");
+    List<Outcome<T>> outcomes = new ArrayList<>();
+    recipes.parallelStream().map(this::recipe).forEachOrdered(outcomes::add);
+    outcomes.forEach(outcome -> findings.addAll(outcome.findings()));
+    findings.sort(null);
+    int limits = outcomes.stream().mapToInt(Outcome::limits).sum();
+    List<String> notChecked =
+        outcomes.stream().filter(outcome -> !outcome.checked()).map(Outcome::code).toList();
+    List<String> unmade =
+        outcomes.stream().filter(outcome -> outcome.made().isEmpty()).map(Outcome::code).toList();
+    List<T> made = outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList();
+    return new Result<>(
+        new CheckReport(findings, recipes.size(), limits, notChecked), made, unmade);
+  }
+
+  private Larder larder() {
+    TreeMap<String, SourceFile> texts = new TreeMap<>();
+    for (String path : folder.data()) {
+      folder.read(path, findings).ifPresent(text -> texts.put(path, text));
+    }
+    findings.addAll(folder.findings());
+    Stocked stocked = LarderReader.read(texts);
+    findings.addAll(stocked.findings());
+    return stocked.larder();
+  }
+
+  private <F extends FeedFile> List<F> files(String extension, Class<F> kind) {
+    List<F> files = new ArrayList<>();
+    for (String path : folder.ending(extension)) {
+      folder
+          .read(path, findings)
+          .map(text -> parse(text, findings))
+          .map(kind::cast)
+          .ifPresent(files::add);
+    }
+    return files;
+  }
+
+  private Map<String, Span> codes() {
+    TreeMap<String, Span> codes = new TreeMap<>();
+    for (String path : folder.ending(".recipe")) {
+      SourceFile named = new SourceFile(path, "");
+      codes.put(named.stem(), named.beginning());
+    }
+    return codes;
+  }
+
+  private static FeedFile parse(SourceFile text, List<Finding> findings) {
+    Parsed parsed = FeedParser.parse(text);
+    findings.addAll(parsed.findings());
+    return parsed.file();
+  }
+
+  private Outcome<T> recipe(String path) {
+    List<Finding> own = new ArrayList<>();
+    String code = new SourceFile(path, "").stem();
+    return folder
+        .read(path, own)
+        .map(text -> parse(text, own))
+        .flatMap(file -> resolve(file, own))
+        .map(resolved -> checked(path, resolved, own))
+        .orElseGet(() -> new Outcome<>(code, own, 0, false, Optional.empty()));
+  }
+
+  private Optional<ResolvedRecipe> resolve(FeedFile file, List<Finding> own) {
+    Resolution<ResolvedRecipe> resolution = resolver.recipe((RecipeFile) file);
+    own.addAll(resolution.findings());
+    return resolution.thing();
+  }
+
+  private Outcome<T> checked(String path, ResolvedRecipe recipe, List<Finding> own) {
+    Computation computed = computer.compute(recipe, Weighing.asWritten(recipe));
+    List<Verdict> verdicts = computed.feed().map(Judge::verdicts).orElse(List.of());
+    Inspection inspection =
+        new Inspection(recipe, larder, computed.balances(), computed.feed(), verdicts, day);
+    Rules.ALL.forEach(rule -> rule.look(inspection, own::add));
+    boolean makeable = own.stream().noneMatch(f -> f.severity() == Severity.ERROR);
+    Optional<T> made =
+        computed
+            .feed()
+            .filter(feed -> makeable)
+            .map(feed -> maker.apply(new Made(path, feed, verdicts, larder)));
+    return new Outcome<>(recipe.code(), own, verdicts.size(), computed.feed().isPresent(), made);
+  }
+}

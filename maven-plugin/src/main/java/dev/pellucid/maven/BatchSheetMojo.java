@@ -1,0 +1,112 @@
+package dev.pellucid.maven;
+
+import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.Sheet;
+import dev.pellucid.engine.SheetReport;
+import dev.pellucid.engine.plan.Provenance;
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.apache.maven.plugin.AbstractMojo;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
+import org.apache.maven.plugins.annotations.LifecyclePhase;
+import org.apache.maven.plugins.annotations.Mojo;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes a batch sheet for every recipe that may be made, as text and as HTML to print. A sheet
+ * from a tree with changes, or of a recipe that is not approved, is stamped as a draft not to be
+ * made.
+ */
+@Mojo(name = "batch-sheet", defaultPhase = LifecyclePhase.PACKAGE, threadSafe = true)
+public final class BatchSheetMojo extends AbstractMojo {
+  /**
+   * The folder of recipes.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.folder", defaultValue = "${project.basedir}", required = true)
+  private @Nullable File folder;
+
+  /**
+   * Where the sheets go.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(
+      property = "pellucid.sheets",
+      defaultValue = "${project.build.directory}/batch-sheets",
+      required = true)
+  private @Nullable File sheets;
+
+  /**
+   * The day of the run, as 2027-03-31; use-by counts from it, waivers and prices are judged by it.
+   * Today's where none is given.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.day")
+  private @Nullable String day;
+
+  /**
+   * Whether to do nothing.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.skip", defaultValue = "false")
+  private boolean skip;
+
+  @Override
+  public void execute() throws MojoExecutionException, MojoFailureException {
+    if (skip) {
+      getLog().info("pellucid: skipped");
+      return;
+    }
+    File place = Places.folder(folder);
+    LocalDate today = Console.day(day);
+    GitState git = GitState.of(place);
+    Provenance provenance = new Provenance(git.commit(), git.clean(), today);
+    try {
+      SheetReport report =
+          Pellucid.batchSheets(place.toPath(), Places.prefix(place), today, path -> provenance);
+      write(report);
+    } catch (IOException broken) {
+      throw Places.unreadable(broken);
+    }
+  }
+
+  private void write(SheetReport report)
+      throws IOException, MojoExecutionException, MojoFailureException {
+    if (report.check().recipes() == 0) {
+      throw new MojoFailureException("no recipe was found to make a sheet of in " + folder);
+    }
+    File target = sheets;
+    if (target == null) {
+      throw new MojoExecutionException("pellucid.sheets says no folder");
+    }
+    Path to = Files.createDirectories(target.toPath());
+    int drafts = 0;
+    for (Sheet sheet : report.sheets()) {
+      write(to.resolve(sheet.code() + ".txt"), sheet.text());
+      write(to.resolve(sheet.code() + ".html"), sheet.html());
+      drafts += sheet.draft() ? 1 : 0;
+    }
+    String stamped = drafts > 0 ? ", " + drafts + " of them drafts not to be made" : "";
+    getLog().info("pellucid: " + report.sheets().size() + " batch sheets in " + to + stamped);
+    for (String code : report.withheld()) {
+      getLog().warn("pellucid: no sheet for " + code + ", its findings must be mended first");
+    }
+    if (!report.withheld().isEmpty()) {
+      Console.print(report.check(), getLog());
+    }
+  }
+
+  private static void write(Path file, String text) throws IOException {
+    Files.write(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+}

@@ -1,0 +1,50 @@
+package dev.pellucid.maven;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/**
+ * What git says of a folder, asked through the {@code git} command. Without git, or outside a
+ * repository, there is no commit and the tree is not clean.
+ *
+ * @param commit the short name of the commit that is checked out
+ * @param clean whether nothing below the folder, its {@code target} apart, differs from it
+ */
+record GitState(String commit, boolean clean) {
+  private static final GitState NONE = new GitState("", false);
+  private static final String NOT_TARGET = ":(exclude)target";
+  private static final int SECONDS = 30;
+
+  static GitState of(File folder) {
+    Optional<String> commit = said(folder, "rev-parse", "--short=10", "HEAD");
+    Optional<String> changes = said(folder, "status", "--porcelain", "--", ".", NOT_TARGET);
+    return commit.isEmpty() || changes.isEmpty()
+        ? NONE
+        : new GitState(commit.get(), changes.get().isEmpty());
+  }
+
+  private static Optional<String> said(File folder, String... words) {
+    List<String> command = Stream.concat(Stream.of("git"), Stream.of(words)).toList();
+    try {
+      Process git =
+          new ProcessBuilder(command)
+              .directory(folder)
+              .redirectError(ProcessBuilder.Redirect.DISCARD)
+              .start();
+      git.getOutputStream().close();
+      String text = new String(git.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      boolean done = git.waitFor(SECONDS, TimeUnit.SECONDS) && git.exitValue() == 0;
+      return done ? Optional.of(text.strip()) : Optional.empty();
+    } catch (IOException noGit) {
+      return Optional.empty();
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      return Optional.empty();
+    }
+  }
+}
