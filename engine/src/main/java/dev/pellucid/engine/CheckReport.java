@@ -25,16 +25,15 @@ public record CheckReport(
   /** One line for the end of a run. */
   public String tally() {
     String told =
-        recipes
-            + " recipes and "
-            + limits
-            + " limits checked: "
-            + count(Severity.ERROR)
-            + " errors, "
-            + count(Severity.WARNING)
-            + " warnings, "
-            + count(Severity.NOTE)
-            + " notes";
+        String.join(
+            ", ",
+            Counted.of(recipes, "recipe")
+                + " and "
+                + Counted.of(limits, "limit")
+                + " checked: "
+                + Counted.of(count(Severity.ERROR), "error"),
+            Counted.of(count(Severity.WARNING), "warning"),
+            Counted.of(count(Severity.NOTE), "note"));
     return notChecked.isEmpty()
         ? told
         : told + "; limits NOT CHECKED in " + String.join(", ", notChecked);

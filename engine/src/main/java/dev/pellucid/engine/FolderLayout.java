@@ -39,6 +39,11 @@ public record FolderLayout(
     return files - changes.size() - leftAlone.size() - refused.size();
   }
 
+  /** One line for the end of a run: how many files are off. */
+  public String tally() {
+    return Counted.of(changes.size(), "file") + " of " + files + " not laid out";
+  }
+
   /** Whether this is a folder of feeds at all: it has settings. */
   public static boolean isFeedFolder(Path root) {
     return Files.isRegularFile(root.resolve("pellucid.yaml"));

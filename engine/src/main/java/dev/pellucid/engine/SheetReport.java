@@ -15,4 +15,9 @@ public record SheetReport(CheckReport check, List<Sheet> sheets, List<String> wi
     sheets = List.copyOf(sheets);
     withheld = List.copyOf(withheld);
   }
+
+  /** How many sheets, in words. */
+  public String tally() {
+    return Counted.of(sheets.size(), "batch sheet");
+  }
 }

@@ -10,6 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -90,14 +92,18 @@ public final class BatchSheetMojo extends AbstractMojo {
       throw new MojoExecutionException("pellucid.sheets says no folder");
     }
     Path to = Files.createDirectories(target.toPath());
-    int drafts = 0;
+    List<String> drafts = new ArrayList<>();
     for (Sheet sheet : report.sheets()) {
       write(to.resolve(sheet.code() + ".txt"), sheet.text());
       write(to.resolve(sheet.code() + ".html"), sheet.html());
-      drafts += sheet.draft() ? 1 : 0;
+      if (sheet.draft()) {
+        drafts.add(sheet.code());
+      }
     }
-    String stamped = drafts > 0 ? ", " + drafts + " of them drafts not to be made" : "";
-    getLog().info("pellucid: " + report.sheets().size() + " batch sheets in " + to + stamped);
+    getLog().info("pellucid: " + report.tally() + " in " + to);
+    if (!drafts.isEmpty()) {
+      getLog().info("pellucid: drafts, not to be made: " + String.join(", ", drafts));
+    }
     for (String code : report.withheld()) {
       getLog().warn("pellucid: no sheet for " + code + ", its findings must be mended first");
     }

@@ -31,6 +31,14 @@ public final class FormatCheckMojo extends AbstractMojo {
   @Parameter(property = "pellucid.skip", defaultValue = "false")
   private boolean skip;
 
+  /**
+   * The command that lays the files out, told to whoever has to run it.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.formatCommand", defaultValue = "mvn pellucid:format")
+  private String formatCommand = "mvn pellucid:format";
+
   @Override
   public void execute() throws MojoExecutionException, MojoFailureException {
     if (skip) {
@@ -48,10 +56,8 @@ public final class FormatCheckMojo extends AbstractMojo {
     }
     layout.leftAlone().forEach(path -> getLog().warn("not looked at, it has slips: " + path));
     layout.refused().forEach(path -> getLog().warn(Places.refused(path)));
-    int off = layout.changes().size();
-    if (off > 0) {
-      throw new MojoFailureException(
-          off + " of " + layout.files() + " files are not laid out; run: mvn pellucid:format");
+    if (!layout.changes().isEmpty()) {
+      throw new MojoFailureException(layout.tally() + "; run: " + formatCommand);
     }
     getLog().info("pellucid: " + layout.inOrder() + " files are laid out");
   }

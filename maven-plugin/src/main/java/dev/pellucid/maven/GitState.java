@@ -13,16 +13,20 @@ import java.util.stream.Stream;
  * repository, there is no commit and the tree is not clean.
  *
  * @param commit the short name of the commit that is checked out
- * @param clean whether nothing below the folder, its {@code target} apart, differs from it
+ * @param clean whether every recipe, premix, profile and data file below the folder is as that
+ *     commit has it; one that git does not know, or is told to ignore, is not
  */
 record GitState(String commit, boolean clean) {
   private static final GitState NONE = new GitState("", false);
-  private static final String NOT_TARGET = ":(exclude)target";
+  private static final String[] CHANGES = {
+    "status", "--porcelain", "--untracked-files=all", "--ignored", "--",
+    "*.recipe", "*.premix", "*.limits", "*.yaml", ":(exclude)target"
+  };
   private static final int SECONDS = 30;
 
   static GitState of(File folder) {
     Optional<String> commit = said(folder, "rev-parse", "--short=10", "HEAD");
-    Optional<String> changes = said(folder, "status", "--porcelain", "--", ".", NOT_TARGET);
+    Optional<String> changes = said(folder, CHANGES);
     return commit.isEmpty() || changes.isEmpty()
         ? NONE
         : new GitState(commit.get(), changes.get().isEmpty());
