@@ -14,13 +14,13 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A copy of the example folder in which single words are changed before it is checked. */
-final class SlippedFolder {
+public final class SlippedFolder {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final Path EXAMPLE = Path.of("..", "recipes");
 
   private final Path copy;
 
-  SlippedFolder(Path copy) throws IOException {
+  public SlippedFolder(Path copy) throws IOException {
     this.copy = copy;
     try (Stream<Path> files = Files.walk(EXAMPLE)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
@@ -32,7 +32,7 @@ final class SlippedFolder {
   }
 
   /** Each stretch must be there, so that no slip goes stale in silence. */
-  SlippedFolder with(String path, String from, String to) throws IOException {
+  public SlippedFolder with(String path, String from, String to) throws IOException {
     Path file = copy.resolve(path);
     String text = Files.readString(file);
     assertTrue(text.contains(from), () -> path + " has no " + from);
@@ -40,18 +40,18 @@ final class SlippedFolder {
     return this;
   }
 
-  List<Finding> findings() throws IOException {
+  public List<Finding> findings() throws IOException {
     CheckReport report = Pellucid.check(copy, "", DAY);
     return report.findings();
   }
 
   /** Every finding as it is printed. */
-  String text() throws IOException {
+  public String text() throws IOException {
     return FindingText.of(findings());
   }
 
   /** Codes in the order of printing. */
-  List<String> codes() throws IOException {
+  public List<String> codes() throws IOException {
     return findings().stream().map(finding -> finding.code().text()).toList();
   }
 }

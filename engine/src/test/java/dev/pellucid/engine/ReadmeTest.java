@@ -1,0 +1,64 @@
+package dev.pellucid.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.engine.plan.ExamplePlans;
+import dev.pellucid.engine.report.BatchSheetText;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What README.md shows is what the tool says today. */
+class ReadmeTest {
+  private static final String GROWER = "catfish/CG-36.recipe";
+
+  @TempDir Path copy;
+
+  @Test
+  void theRecipeIsTheExampleWithLinesLeftOut() throws IOException {
+    String example = Files.readString(Path.of("..", "recipes", GROWER));
+    assertShortened(example.lines().toList(), block("recipe"));
+  }
+
+  @Test
+  void theFindingIsWhatTheSlipGives() throws IOException {
+    String slip = "soybean-meal-48              4%d.00 %%";
+    String text = new SlippedFolder(copy).with(GROWER, slip.formatted(4), slip.formatted(0)).text();
+    assertEquals(text.strip(), block("finding").strip());
+  }
+
+  @Test
+  void theSheetIsTheExampleSheetWithLinesLeftOut() throws IOException {
+    String sheet = BatchSheetText.of(ExamplePlans.open().plan(GROWER));
+    assertShortened(sheet.lines().toList(), block("sheet"));
+  }
+
+  private static void assertShortened(List<String> whole, String shortened) {
+    Iterator<String> lines = whole.iterator();
+    List<String> kept = shortened.lines().filter(line -> !line.isBlank()).toList();
+    assertFalse(kept.size() < 10, "too little is shown");
+    for (String line : kept) {
+      boolean found = false;
+      while (!found && lines.hasNext()) {
+        found = lines.next().equals(line);
+      }
+      assertTrue(found, "not there, or not in this order: " + line);
+    }
+  }
+
+  private static String block(String kind) throws IOException {
+    String readme = Files.readString(Path.of("..", "README.md"));
+    Matcher block = Pattern.compile("(?s)\n```" + kind + "\n(.*?)\n```\n").matcher(readme);
+    assertTrue(block.find(), "no block " + kind);
+    return block.group(1);
+  }
+}
