@@ -2,6 +2,7 @@ package dev.pellucid.slip;
 
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.UnitSpelling;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Lexeme.Kind;
 import java.util.Optional;

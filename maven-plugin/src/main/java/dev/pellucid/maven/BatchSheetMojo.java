@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.LifecyclePhase;
@@ -26,15 +25,7 @@ import org.jspecify.annotations.Nullable;
  * made.
  */
 @Mojo(name = "batch-sheet", defaultPhase = LifecyclePhase.PACKAGE, threadSafe = true)
-public final class BatchSheetMojo extends AbstractMojo {
-  /**
-   * The folder of recipes.
-   *
-   * @since 0.1.0
-   */
-  @Parameter(property = "pellucid.folder", defaultValue = "${project.basedir}", required = true)
-  private @Nullable File folder;
-
+public final class BatchSheetMojo extends FolderGoal {
   /**
    * Where the sheets go.
    *
@@ -55,38 +46,20 @@ public final class BatchSheetMojo extends AbstractMojo {
   @Parameter(property = "pellucid.day")
   private @Nullable String day;
 
-  /**
-   * Whether to do nothing.
-   *
-   * @since 0.1.0
-   */
-  @Parameter(property = "pellucid.skip", defaultValue = "false")
-  private boolean skip;
-
   @Override
-  public void execute() throws MojoExecutionException, MojoFailureException {
-    if (skip) {
-      getLog().info("pellucid: skipped");
-      return;
-    }
-    File place = Places.folder(folder);
+  void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     LocalDate today = Console.day(day);
-    GitState git = GitState.of(place);
+    GitState git = GitState.of(folder);
     Provenance provenance = new Provenance(git.commit(), git.clean(), today);
-    try {
-      SheetReport report =
-          Pellucid.batchSheets(place.toPath(), Places.prefix(place), today, path -> provenance);
-      write(report);
-    } catch (IOException broken) {
-      throw Places.unreadable(broken);
-    }
-  }
-
-  private void write(SheetReport report)
-      throws IOException, MojoExecutionException, MojoFailureException {
+    SheetReport report =
+        Pellucid.batchSheets(folder.toPath(), prefix(folder), today, path -> provenance);
     if (report.check().recipes() == 0) {
       throw new MojoFailureException("no recipe was found to make a sheet of in " + folder);
     }
+    write(report);
+  }
+
+  private void write(SheetReport report) throws IOException, MojoExecutionException {
     File target = sheets;
     if (target == null) {
       throw new MojoExecutionException("pellucid.sheets says no folder");

@@ -7,7 +7,6 @@ import java.io.File;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.Locale;
-import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.LifecyclePhase;
@@ -17,15 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Checks every recipe of a folder and fails the build on what must not be made as written. */
 @Mojo(name = "check", defaultPhase = LifecyclePhase.VERIFY, threadSafe = true)
-public final class CheckMojo extends AbstractMojo {
-  /**
-   * The folder of recipes.
-   *
-   * @since 0.1.0
-   */
-  @Parameter(property = "pellucid.folder", defaultValue = "${project.basedir}", required = true)
-  private @Nullable File folder;
-
+public final class CheckMojo extends FolderGoal {
   /**
    * The gravest finding that is still let through is the one below this: error, warning, note, or
    * never to let all through.
@@ -43,38 +34,17 @@ public final class CheckMojo extends AbstractMojo {
   @Parameter(property = "pellucid.day")
   private @Nullable String day;
 
-  /**
-   * Whether to do nothing.
-   *
-   * @since 0.1.0
-   */
-  @Parameter(property = "pellucid.skip", defaultValue = "false")
-  private boolean skip;
-
   @Override
-  public void execute() throws MojoExecutionException, MojoFailureException {
-    if (skip) {
-      getLog().info("pellucid: skipped");
-      return;
-    }
+  void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     LocalDate today = Console.day(day);
     getLog().info("pellucid: the day is " + today);
-    CheckReport report = report(today);
+    CheckReport report = Pellucid.check(folder.toPath(), prefix(folder), today);
     Console.print(report, getLog());
     if (report.recipes() == 0) {
       throw new MojoFailureException("no recipe was found to check in " + folder);
     }
     if (fails(report)) {
       throw new MojoFailureException("recipes must not be made as written: " + report.tally());
-    }
-  }
-
-  private CheckReport report(LocalDate today) throws MojoExecutionException {
-    File place = Places.folder(folder);
-    try {
-      return Pellucid.check(place.toPath(), Places.prefix(place), today);
-    } catch (IOException broken) {
-      throw Places.unreadable(broken);
     }
   }
 

@@ -23,6 +23,10 @@ final class Console {
     }
   }
 
+  static String refused(String path) {
+    return "left alone, a fault of the formatter and not of the file: " + path;
+  }
+
   static void print(CheckReport report, Log log) {
     report.findings().forEach(finding -> print(finding, log));
     log.info("pellucid: " + report.tally());

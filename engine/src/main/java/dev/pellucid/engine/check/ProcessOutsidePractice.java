@@ -55,7 +55,7 @@ final class ProcessOutsidePractice implements Rule {
   }
 
   private static void hold(OutsidePractice practice, BoundOf which, Pass pass, Setting setting) {
-    Unit unit = unit(which);
+    Unit unit = which.unit();
     practice.hold(
         which,
         setting.span(),
@@ -63,26 +63,6 @@ final class ProcessOutsidePractice implements Rule {
         setting.low(),
         setting.high(),
         base -> Figures.plain(base, unit));
-  }
-
-  private static Unit unit(BoundOf which) {
-    return switch (which) {
-      case CONDITIONING_TEMPERATURE, DRYING_TEMPERATURE -> Unit.CELSIUS;
-      case BLENDING_TIME -> Unit.MINUTE;
-      case DRYING_TIME -> Unit.HOUR;
-      case SHELF_LIFE -> Unit.DAY;
-      case FINISHED_MOISTURE,
-          WATER_WITHOUT_STEAM,
-          SCREEN_OF_DIE,
-          STARCH_FLOATING,
-          STARCH_SINKING,
-          FAT_BEFORE_PELLETING,
-          FAT_BEFORE_EXTRUDING,
-          OIL_BY_HAND,
-          OIL_IN_DRUM,
-          OIL_UNDER_VACUUM ->
-          Unit.PERCENT;
-    };
   }
 
   /** Every grinding by itself: one coarse ingredient is enough to block a die. */

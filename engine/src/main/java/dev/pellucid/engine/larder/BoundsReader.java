@@ -31,29 +31,11 @@ final class BoundsReader {
         fields
             .get()
             .block(of.word(), Vocabulary.BOUND)
-            .flatMap(block -> bound(block, kind(of)))
+            .flatMap(block -> bound(block, of.unit().kind()))
             .ifPresent(bound -> bounds.put(of, bound));
       }
     }
     return bounds;
-  }
-
-  private static Kind kind(BoundOf of) {
-    return switch (of) {
-      case CONDITIONING_TEMPERATURE, DRYING_TEMPERATURE -> Kind.TEMPERATURE;
-      case DRYING_TIME, BLENDING_TIME, SHELF_LIFE -> Kind.TIME;
-      case FINISHED_MOISTURE,
-          WATER_WITHOUT_STEAM,
-          SCREEN_OF_DIE,
-          STARCH_FLOATING,
-          STARCH_SINKING,
-          FAT_BEFORE_PELLETING,
-          FAT_BEFORE_EXTRUDING,
-          OIL_BY_HAND,
-          OIL_IN_DRUM,
-          OIL_UNDER_VACUUM ->
-          Kind.SHARE;
-    };
   }
 
   private Optional<PracticeBound> bound(Fields block, Kind kind) {

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.measure.Unit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -34,35 +35,46 @@ public record Practice(
   /** What practice bounds; in files in lower case with hyphens. */
   public enum BoundOf {
     /** Moisture of the finished feed, a share. */
-    FINISHED_MOISTURE,
+    FINISHED_MOISTURE(Unit.PERCENT),
     /** °C. */
-    CONDITIONING_TEMPERATURE,
+    CONDITIONING_TEMPERATURE(Unit.CELSIUS),
     /** Water added to a mix that no steam heats, as a share of the mix. */
-    WATER_WITHOUT_STEAM,
+    WATER_WITHOUT_STEAM(Unit.PERCENT),
     /** °C. */
-    DRYING_TEMPERATURE,
+    DRYING_TEMPERATURE(Unit.CELSIUS),
     /** Hours. */
-    DRYING_TIME,
+    DRYING_TIME(Unit.HOUR),
     /** Hours. */
-    BLENDING_TIME,
+    BLENDING_TIME(Unit.MINUTE),
     /** Screen hole as a share of the die hole. */
-    SCREEN_OF_DIE,
+    SCREEN_OF_DIE(Unit.PERCENT),
     /** Starch in the mix of a floating extruded feed, a share. */
-    STARCH_FLOATING,
+    STARCH_FLOATING(Unit.PERCENT),
     /** Starch in the mix of a sinking extruded feed, a share. */
-    STARCH_SINKING,
+    STARCH_SINKING(Unit.PERCENT),
     /** Fat in the mix before the die of a pellet mill, a share. */
-    FAT_BEFORE_PELLETING,
+    FAT_BEFORE_PELLETING(Unit.PERCENT),
     /** Fat in the mix before the die of an extruder, a share. */
-    FAT_BEFORE_EXTRUDING,
+    FAT_BEFORE_EXTRUDING(Unit.PERCENT),
     /** Oil by hand per kernel, a share. */
-    OIL_BY_HAND,
+    OIL_BY_HAND(Unit.PERCENT),
     /** Oil in a drum per kernel, a share. */
-    OIL_IN_DRUM,
+    OIL_IN_DRUM(Unit.PERCENT),
     /** Oil under vacuum per kernel, a share. */
-    OIL_UNDER_VACUUM,
+    OIL_UNDER_VACUUM(Unit.PERCENT),
     /** Hours. */
-    SHELF_LIFE;
+    SHELF_LIFE(Unit.DAY);
+
+    private final Unit unit;
+
+    BoundOf(Unit unit) {
+      this.unit = unit;
+    }
+
+    /** In which it is told to people; it bounds figures of the kind of this unit. */
+    public Unit unit() {
+      return unit;
+    }
 
     /** As written in a file. */
     public String word() {

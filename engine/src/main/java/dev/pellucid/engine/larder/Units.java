@@ -4,13 +4,12 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
+import dev.pellucid.measure.UnitSpelling;
 import dev.pellucid.text.Choices;
 import dev.pellucid.text.NearNames;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -18,21 +17,6 @@ import java.util.Set;
 final class Units {
   /** What contents and limits of a nutrient can be told in. */
   private static final Set<Kind> OF_NUTRIENTS = EnumSet.of(Kind.SHARE, Kind.ACTIVITY, Kind.ENERGY);
-
-  private static final Map<String, String> OTHER_WORDS =
-      Map.ofEntries(
-          Map.entry("percent", "%"),
-          Map.entry("pct", "%"),
-          Map.entry("ppm", "mg/kg"),
-          Map.entry("ppb", "µg/kg"),
-          Map.entry("mcg/kg", "µg/kg"),
-          Map.entry("i.u./kg", "IU/kg"),
-          Map.entry("kj/kg", "MJ/kg"),
-          Map.entry("hours", "h"),
-          Map.entry("hour", "h"),
-          Map.entry("days", "d"),
-          Map.entry("day", "d"),
-          Map.entry("minutes", "min"));
 
   private Units() {}
 
@@ -87,12 +71,14 @@ final class Units {
   }
 
   private static Finding suggesting(Finding finding, String symbol, List<String> candidates) {
-    String small = symbol.toLowerCase(Locale.ROOT).replace(" ", "");
-    for (String candidate : candidates) {
-      if (candidate.toLowerCase(Locale.ROOT).equals(small)
-          || candidate.equals(OTHER_WORDS.get(small))) {
-        return finding.helping("write " + candidate);
-      }
+    String written = symbol.replace(" ", "");
+    Optional<String> meant =
+        candidates.stream()
+            .filter(written::equalsIgnoreCase)
+            .findFirst()
+            .or(() -> UnitSpelling.of(written).filter(candidates::contains));
+    if (meant.isPresent()) {
+      return finding.helping("write " + meant.get());
     }
     List<String> near = symbol.length() < 2 ? List.of() : NearNames.of(symbol, candidates);
     return near.isEmpty()

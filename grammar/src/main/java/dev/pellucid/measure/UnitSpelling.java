@@ -1,12 +1,11 @@
-package dev.pellucid.slip;
+package dev.pellucid.measure;
 
-import dev.pellucid.measure.Unit;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** A unit as people write it to the symbol that the language has for it. */
-final class UnitSpelling {
+public final class UnitSpelling {
   private static final Map<String, String> WORDS =
       Map.ofEntries(
           Map.entry("percent", "%"),
@@ -14,6 +13,7 @@ final class UnitSpelling {
           Map.entry("ppm", "mg/kg"),
           Map.entry("ppb", "µg/kg"),
           Map.entry("mcg/kg", "µg/kg"),
+          Map.entry("i.u./kg", "IU/kg"),
           Map.entry("gram", "g"),
           Map.entry("grams", "g"),
           Map.entry("gm", "g"),
@@ -49,7 +49,7 @@ final class UnitSpelling {
   private UnitSpelling() {}
 
   /** The right symbol; also for one that is right already. */
-  static Optional<String> of(String written) {
+  public static Optional<String> of(String written) {
     Optional<Unit> exact = Unit.of(written);
     if (exact.isPresent()) {
       return Optional.of(written);
