@@ -25,6 +25,8 @@ final class FigureFindings {
   static final Code ABOVE_WHOLE = new Code("data-above-whole");
   static final Code RANGE = new Code("data-range");
   static final Code DAY = new Code("data-day");
+  static final Code NOTHING = new Code("data-nothing");
+  static final Code COUNT = new Code("data-count");
   static final Code CURRENCY = new Code("data-currency");
 
   static final List<Code> CODES =
@@ -44,6 +46,8 @@ final class FigureFindings {
           ABOVE_WHOLE,
           RANGE,
           DAY,
+          NOTHING,
+          COUNT,
           CURRENCY);
 
   private FigureFindings() {}
@@ -56,6 +60,16 @@ final class FigureFindings {
     return at(COMMA, value, "has a comma, the decimal sign is a point")
         .helping("write " + mended)
         .helping("if the comma parts thousands, leave it out");
+  }
+
+  static Finding nothing(Scalar value) {
+    return at(NOTHING, value, "is nothing, and here something must be")
+        .helping("write what it is, or leave the whole entry out");
+  }
+
+  static Finding count(Scalar value) {
+    return at(COUNT, value, "is not a count of things")
+        .helping("write a whole number without a unit, from 1 to 999999, such as 24");
   }
 
   static Finding unitMissing(Scalar value, Kind kind, String example) {

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -60,6 +61,25 @@ final class FigureReader {
     return figure.isPresent() ? OptionalDouble.of(figure.get().base()) : OptionalDouble.empty();
   }
 
+  /** {@code 5 g} in the base of the kind, more than nothing. */
+  OptionalDouble positive(Scalar value, Kind kind) {
+    OptionalDouble base = base(value, kind);
+    if (base.isPresent() && base.getAsDouble() <= 0) {
+      findings.add(FigureFindings.nothing(value));
+      return OptionalDouble.empty();
+    }
+    return base;
+  }
+
+  /** {@code 24}, a count of things. */
+  OptionalInt count(Scalar value) {
+    if (!value.text().matches("[1-9][0-9]{0,5}")) {
+      findings.add(FigureFindings.count(value));
+      return OptionalInt.empty();
+    }
+    return OptionalInt.of(Integer.parseInt(value.text()));
+  }
+
   /** {@code 50 to 250 g}: the low and the high end in the base of the kind. */
   Optional<Ends> range(Scalar value, Kind kind) {
     Matcher range = RANGE.matcher(spaced(value));
@@ -81,6 +101,20 @@ final class FigureReader {
       return Optional.empty();
     }
     return Optional.of(new Ends(low.get().base(), high.get().base()));
+  }
+
+  /** {@code 40 to 75 %}: more than nothing, not more than the whole. */
+  Optional<Ends> part(Scalar value) {
+    Optional<Ends> ends = range(value, Kind.SHARE);
+    if (ends.isPresent() && ends.get().high() > 1) {
+      findings.add(FigureFindings.aboveWhole(value));
+      return Optional.empty();
+    }
+    if (ends.isPresent() && ends.get().high() <= 0) {
+      findings.add(FigureFindings.nothing(value));
+      return Optional.empty();
+    }
+    return ends;
   }
 
   /** The ends of a range. */

@@ -17,6 +17,7 @@ import java.util.Set;
  * @param contents in the order of the file; a block for a species stands before a general one
  * @param stability nutrient to class, where it differs from the nutrient's own
  * @param protein the species whose protein it is, for example {@code african-catfish}
+ * @param bulkDensity kg per litre as it lies in the mixer, where it tells its own
  * @param wettest the moisture above which it must not be used, a share
  * @param whole false when a part of its file could not be read: then what is here is not all
  */
@@ -32,6 +33,7 @@ public record Ingredient(
     Map<String, String> stability,
     List<String> protein,
     List<Cap> caps,
+    OptionalDouble bulkDensity,
     OptionalDouble wettest,
     List<String> cautions,
     boolean whole,

@@ -7,6 +7,7 @@ import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.measure.Kind;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -62,6 +63,7 @@ final class IngredientReader {
         stability(fields),
         protein(fields),
         caps(fields),
+        bulkDensity(fields),
         wettest(fields),
         fields.texts("cautions").stream().map(Scalar::text).toList(),
         true,
@@ -82,6 +84,7 @@ final class IngredientReader {
         List.of(),
         List.of(),
         OptionalDouble.empty(),
+        OptionalDouble.empty(),
         List.of(),
         false,
         file.place());
@@ -100,6 +103,7 @@ final class IngredientReader {
         one.stability(),
         one.protein(),
         one.caps(),
+        one.bulkDensity(),
         one.wettest(),
         one.cautions(),
         false,
@@ -196,6 +200,13 @@ final class IngredientReader {
             because,
             source,
             max.get().span()));
+  }
+
+  private OptionalDouble bulkDensity(Fields fields) {
+    return fields
+        .text("bulk-density")
+        .map(value -> new FigureReader(findings).positive(value, Kind.DENSITY))
+        .orElse(OptionalDouble.empty());
   }
 
   private OptionalDouble wettest(Fields fields) {

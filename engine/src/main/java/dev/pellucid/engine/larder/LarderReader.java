@@ -57,7 +57,7 @@ public final class LarderReader {
             ReferenceFindings.CODES,
             NutrientFindings.CODES,
             SettingsReader.CODES,
-            List.of(SteamReader.ROWS, Places.MISPLACED))
+            List.of(SteamReader.ROWS, Places.MISPLACED, PlantReader.SCALE))
         .flatMap(Collection::stream)
         .toList();
   }
@@ -204,6 +204,7 @@ public final class LarderReader {
         new BoundsReader(sources, findings).read(places.file(BoundsReader.FILE)),
         retention,
         new SpreadsReader(sources, nutrients, findings).read(places.file(SpreadsReader.FILE)),
+        new DensitiesReader(sources, findings).read(places.file(DensitiesReader.FILE)),
         new SteamReader(sources, findings).read(places.file(SteamReader.FILE)),
         cautions.cautions(),
         cautions.inspection());

@@ -30,6 +30,7 @@ final class Places {
           BoundsReader.FILE,
           RetentionReader.FILE,
           SpreadsReader.FILE,
+          DensitiesReader.FILE,
           SteamReader.FILE,
           CautionsReader.FILE);
 

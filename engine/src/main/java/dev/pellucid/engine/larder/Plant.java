@@ -1,8 +1,10 @@
 package dev.pellucid.engine.larder;
 
 import dev.pellucid.text.Span;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * One file of {@code plant/}.
@@ -10,7 +12,12 @@ import java.util.OptionalDouble;
  * @param shrink the part of the finished feed that dust, fines and start-up take
  * @param airTemperature of the mash before steam, in °C
  * @param trayLoad wet feed on one tray, in kg
+ * @param trays how many trays the dryer takes at once
  * @param coater how oil goes on
+ * @param coaterLoad the most kernel and coat that the coater takes at once, in kg
+ * @param scales by rising division
+ * @param mostWeighings in how many weighings one line of one load may be weighed
+ * @param mixers in the order of the file
  */
 public record Plant(
     String name,
@@ -18,8 +25,17 @@ public record Plant(
     double shrink,
     double airTemperature,
     OptionalDouble trayLoad,
+    OptionalInt trays,
     Optional<Coater> coater,
+    OptionalDouble coaterLoad,
+    List<Scale> scales,
+    int mostWeighings,
+    List<Mixer> mixers,
     Span declared) {
+  public Plant {
+    scales = List.copyOf(scales);
+    mixers = List.copyOf(mixers);
+  }
 
   /** What the plant has for coating. */
   public enum Coater {

@@ -2,40 +2,59 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.larder.Plant.Coater;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** One file of {@code plant/}. */
 final class PlantReader {
+  static final Code SCALE = new Code("data-scale");
+
   /** What a mash is taken to have where the file cannot be read, in °C. */
   private static final double ROOM = 20;
 
+  /** Below 20 divisions a class III scale is not used in trade (OIML R 76, from memory). */
+  private static final int LEAST_DIVISIONS = 20;
+
+  /** Common practice, no source. */
+  private static final int MOST_WEIGHINGS = 4;
+
   private final List<Finding> findings;
+  private final FigureReader figures;
 
   PlantReader(List<Finding> findings) {
     this.findings = findings;
+    this.figures = new FigureReader(findings);
   }
 
   Plant read(DataFile file) {
     return file.fields(Vocabulary.PLANT, findings)
         .map(fields -> plant(file, fields))
-        .orElseGet(
-            () ->
-                new Plant(
-                    file.stem(),
-                    file.stem(),
-                    0,
-                    ROOM,
-                    OptionalDouble.empty(),
-                    Optional.empty(),
-                    file.place()));
+        .orElseGet(() -> unread(file));
+  }
+
+  private static Plant unread(DataFile file) {
+    return new Plant(
+        file.stem(),
+        file.stem(),
+        0,
+        ROOM,
+        OptionalDouble.empty(),
+        OptionalInt.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        List.of(),
+        MOST_WEIGHINGS,
+        List.of(),
+        file.place());
   }
 
   private Plant plant(DataFile file, Fields fields) {
-    FigureReader figures = new FigureReader(findings);
     OptionalDouble shrink =
         fields.text("shrink").map(figures::share).orElse(OptionalDouble.empty());
     return new Plant(
@@ -43,15 +62,69 @@ final class PlantReader {
         fields.text("name").map(Scalar::text).orElse(file.stem()),
         shrink.orElse(0),
         base(fields, "air-temperature", Kind.TEMPERATURE).orElse(ROOM),
-        base(fields, "tray-load", Kind.MASS),
+        positive(fields, "tray-load", Kind.MASS),
+        count(fields, "trays"),
         fields.oneOf("coater", "a coater", Coater.class),
+        positive(fields, "coater-load", Kind.MASS),
+        scales(fields),
+        count(fields, "most-weighings").orElse(MOST_WEIGHINGS),
+        fields.blocks("mixers", Vocabulary.MIXER).stream()
+            .flatMap(block -> mixer(block).stream())
+            .toList(),
         fields.has("name") ? fields.placeOf("name") : fields.place());
   }
 
-  private OptionalDouble base(Fields fields, String key, Kind kind) {
+  private List<Scale> scales(Fields fields) {
+    return fields.blocks("scales", Vocabulary.SCALE).stream()
+        .flatMap(block -> scale(block).stream())
+        .sorted(Comparator.comparingDouble(Scale::division).thenComparingDouble(Scale::most))
+        .toList();
+  }
+
+  private Optional<Scale> scale(Fields block) {
+    OptionalDouble most = positive(block, "most", Kind.MASS);
+    OptionalDouble division = positive(block, "division", Kind.MASS);
+    OptionalDouble told = positive(block, "least", Kind.MASS);
+    if (most.isEmpty() || division.isEmpty() || (block.has("least") && told.isEmpty())) {
+      return Optional.empty();
+    }
+    double least = told.orElse(division.getAsDouble() * LEAST_DIVISIONS);
+    if (least < division.getAsDouble() || most.getAsDouble() < least) {
+      findings.add(
+          Finding.error(
+                  SCALE,
+                  block.placeOf("most"),
+                  "a scale must carry more than its least weight, and that more than its division")
+              .helping("write most: 15 kg, division: 5 g, least: 100 g"));
+      return Optional.empty();
+    }
+    return Optional.of(new Scale(name(block), most.getAsDouble(), division.getAsDouble(), least));
+  }
+
+  private Optional<Mixer> mixer(Fields block) {
+    OptionalDouble litres = positive(block, "volume", Kind.VOLUME);
+    Optional<FigureReader.Ends> fill = block.text("fill").flatMap(value -> figures.part(value));
+    return litres.isPresent()
+        ? fill.map(ends -> new Mixer(name(block), litres.getAsDouble(), ends.low(), ends.high()))
+        : Optional.empty();
+  }
+
+  private static String name(Fields block) {
+    return block.text("name").map(Scalar::text).orElse("");
+  }
+
+  private OptionalInt count(Fields fields, String key) {
+    return fields.text(key).map(figures::count).orElse(OptionalInt.empty());
+  }
+
+  private OptionalDouble positive(Fields fields, String key, Kind kind) {
     return fields
         .text(key)
-        .map(value -> new FigureReader(findings).base(value, kind))
+        .map(value -> figures.positive(value, kind))
         .orElse(OptionalDouble.empty());
+  }
+
+  private OptionalDouble base(Fields fields, String key, Kind kind) {
+    return fields.text(key).map(value -> figures.base(value, kind)).orElse(OptionalDouble.empty());
   }
 }

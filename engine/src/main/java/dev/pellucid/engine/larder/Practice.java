@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param bounds by what they bound
  * @param retention by stability class
  * @param spreads default coefficient of variation between lots by the name of the nutrient
+ * @param densities bulk densities where an ingredient tells none
  * @param steam saturated steam, by rising temperature; empty where the folder tells none
  * @param cautions by step word or trait word, sentences for the batch sheet
  * @param inspection what to look at before anything is weighed
@@ -21,6 +22,7 @@ public record Practice(
     Map<BoundOf, PracticeBound> bounds,
     Map<String, Retention> retention,
     Map<String, DefaultSpread> spreads,
+    Densities densities,
     Optional<SteamTable> steam,
     Map<String, List<String>> cautions,
     List<String> inspection) {
@@ -62,6 +64,13 @@ public record Practice(
     OIL_IN_DRUM(Unit.PERCENT),
     /** Oil under vacuum per kernel, a share. */
     OIL_UNDER_VACUUM(Unit.PERCENT),
+    /** Hours. */
+    /** How far a weight may be off where the line is weighed apart, a share of the weight. */
+    WEIGHING_MICRO(Unit.PERCENT),
+    /** How far a weight may be off on the large scale, a share of the weight. */
+    WEIGHING_MACRO(Unit.PERCENT),
+    /** What is diluted, as a share of what a step of dilution makes. */
+    DILUTION_STEP(Unit.PERCENT),
     /** Hours. */
     SHELF_LIFE(Unit.DAY);
 

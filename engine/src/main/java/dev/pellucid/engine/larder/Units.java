@@ -53,7 +53,8 @@ final class Units {
 
   /** A unit of the kind, for a remedy. */
   static String example(Kind kind) {
-    return candidates(kind).get(0);
+    List<String> candidates = candidates(kind);
+    return candidates.contains(kind.base()) ? kind.base() : candidates.get(0);
   }
 
   private static List<String> ofNutrients() {

@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** Every key of every data file. Its order is the order in which people write them. */
 final class Vocabulary {
@@ -122,6 +123,7 @@ final class Vocabulary {
           may("stability", new Block(CLASSES), "where the form differs from the nutrient's class"),
           may("protein", WORDS, "the species whose protein it is"),
           may("caps", new ListOf(new Block(CAP)), "the most that species take"),
+          may("bulk-density", AMOUNT, "mass per volume as it lies in the mixer"),
           may("use-below-moisture", AMOUNT, "above this moisture it must not be used"),
           may("cautions", TEXTS, "what the batch sheet warns of"));
 
@@ -140,14 +142,36 @@ final class Vocabulary {
           must("habits", new ListOf(new OneOf(SpeciesReader.HABITS)), "where it takes its feed"),
           may("sizes", new ListOf(new Block(SIZE)), "which pellet a fish takes"));
 
+  static final Holds COUNT = new Text("^[1-9][0-9]{0,5}$");
+
+  static final Keys SCALE =
+      Keys.of(
+          "a scale",
+          must("name", TEXT, "what people call it"),
+          must("most", AMOUNT, "the most that it carries, net of the container"),
+          must("division", AMOUNT, "the step of its display"),
+          may("least", AMOUNT, "the least that is sensibly weighed on it; else 20 divisions"));
+
+  static final Keys MIXER =
+      Keys.of(
+          "a mixer",
+          must("name", TEXT, "what people call it"),
+          must("volume", AMOUNT, "its whole volume"),
+          must("fill", RANGE, "the part of the volume at which it mixes: 40 to 75 %"));
+
   static final Keys PLANT =
       Keys.of(
           "a plant",
           must("name", TEXT, "its name for people"),
           must("shrink", AMOUNT, "the part of the feed lost to dust, fines and start-up"),
           must("air-temperature", AMOUNT, "the temperature of the mash before steam"),
+          may("scales", new ListOf(new Block(SCALE)), "what is weighed on"),
+          may("most-weighings", COUNT, "in how many weighings one line may be weighed; else 4"),
+          may("mixers", new ListOf(new Block(MIXER)), "what is mixed in"),
           may("tray-load", AMOUNT, "wet feed on one tray"),
-          may("coater", new OneOf(words(Coater.values())), "how oil goes on"));
+          may("trays", COUNT, "how many trays the dryer takes at once"),
+          may("coater", new OneOf(words(Coater.values())), "how oil goes on"),
+          may("coater-load", AMOUNT, "the most feed that the coater takes at once"));
 
   static final Keys BOUND =
       Keys.of(
@@ -171,6 +195,18 @@ final class Vocabulary {
 
   static final Keys SPREADS =
       Keys.of("spreads.yaml", SOURCE).orElse("the name of a nutrient", AMOUNT);
+
+  static final Keys DENSITIES =
+      new Keys(
+          "densities.yaml",
+          Stream.concat(
+                  Stream.of(SOURCE, may(DensitiesReader.WET_MASH, AMOUNT, "a mash with its water")),
+                  words(Form.values()).stream()
+                      .map(
+                          form ->
+                              may(form, AMOUNT, "what has this form and no density of its own")))
+              .toList(),
+          java.util.Optional.empty());
 
   static final Keys STEAM_ROW =
       Keys.of(

@@ -1,0 +1,50 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.Ingredient.Form;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** {@code practice/densities.yaml}: mass per volume as a stuff lies in a mixer, by its form. */
+final class DensitiesReader {
+  static final String FILE = "practice/densities.yaml";
+  static final String WET_MASH = "wet-mash";
+
+  private final Sources sources;
+  private final List<Finding> findings;
+
+  DensitiesReader(Sources sources, List<Finding> findings) {
+    this.sources = sources;
+    this.findings = findings;
+  }
+
+  Densities read(Optional<DataFile> file) {
+    return file.flatMap(it -> it.fields(Vocabulary.DENSITIES, findings))
+        .map(this::densities)
+        .orElse(Densities.NONE);
+  }
+
+  private Densities densities(Fields fields) {
+    sources.of(fields);
+    FigureReader figures = new FigureReader(findings);
+    Map<Form, Double> byForm = new EnumMap<>(Form.class);
+    for (Form form : Form.values()) {
+      String word = Vocabulary.words(new Form[] {form}).get(0);
+      fields
+          .text(word)
+          .map(value -> figures.positive(value, Kind.DENSITY))
+          .filter(OptionalDouble::isPresent)
+          .ifPresent(density -> byForm.put(form, density.getAsDouble()));
+    }
+    OptionalDouble wet =
+        fields
+            .text(WET_MASH)
+            .map(value -> figures.positive(value, Kind.DENSITY))
+            .orElse(OptionalDouble.empty());
+    return new Densities(byForm, wet);
+  }
+}
