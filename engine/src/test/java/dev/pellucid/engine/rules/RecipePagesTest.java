@@ -1,0 +1,126 @@
+package dev.pellucid.engine.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.folder.FolderFindings;
+import dev.pellucid.engine.larder.LarderReader;
+import dev.pellucid.engine.yaml.YamlFindings;
+import dev.pellucid.finding.Code;
+import dev.pellucid.parse.SyntaxCodes;
+import dev.pellucid.show.FindingText;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.stream.Stream;
+import org.approvaltests.Approvals;
+import org.approvaltests.core.Options;
+import org.approvaltests.namer.NamerWrapper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Each code about recipes, premixes and profiles has a page, and the page tells the truth: its
+ * wrong example, laid over the {@link Mill} and checked by the whole route, gives the finding it is
+ * about and the accepted text in {@code rule-pages}; its right example gives no finding at all.
+ *
+ * <p>{@code rule-pages/owed.txt} names the codes that still lack a page, a line each.
+ */
+class RecipePagesTest {
+  private static final Path GOLDENS = Path.of("src", "test", "resources", "rule-pages");
+  private static final Path PAGES = Path.of("src", "main", "resources", "dev", "pellucid", "rules");
+
+  @TempDir Path folder;
+
+  static NavigableSet<String> codes() throws IOException {
+    NavigableSet<String> codes = EngineCodes.all();
+    SyntaxCodes.all().forEach(code -> codes.add(code.text()));
+    return codes;
+  }
+
+  static NavigableSet<String> paged() throws IOException {
+    NavigableSet<String> codes = codes();
+    codes.removeAll(owed());
+    return codes;
+  }
+
+  private static List<String> owed() throws IOException {
+    return Files.readAllLines(GOLDENS.resolve("owed.txt"));
+  }
+
+  @Test
+  void enoughCodesWereFound() throws IOException {
+    assertTrue(EngineCodes.all().size() > 50, EngineCodes.all().toString());
+    assertEquals(72, SyntaxCodes.all().size());
+  }
+
+  @Test
+  void noCodeIsOwedAPageThatItHas() throws IOException {
+    for (String code : owed()) {
+      assertTrue(codes().contains(code), "no such code: " + code);
+      assertTrue(RecipePage.of(code).isEmpty(), "has a page: " + code);
+    }
+  }
+
+  @Test
+  void everyPageBelongsToACode() throws IOException {
+    NavigableSet<String> known = codes();
+    Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes())
+        .flatMap(Collection::stream)
+        .map(Code::text)
+        .forEach(known::add);
+    try (Stream<Path> pages = Files.list(PAGES)) {
+      for (Path page : pages.toList()) {
+        String name = page.getFileName().toString();
+        assertTrue(known.contains(name.replace(".md", "")), "no such code: " + name);
+      }
+    }
+  }
+
+  @Test
+  void theMillItselfIsSilent() throws IOException {
+    assertEquals("", FindingText.of(new Mill(folder).findings()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("paged")
+  void thePageBeginsWithTheCodeAndSaysWhy(String code) throws IOException {
+    RecipePage page = page(code);
+    assertTrue(page.text().startsWith("# " + code + "\n\n"), page.text());
+    assertTrue(page.why().length() > 120, page.why());
+  }
+
+  @ParameterizedTest
+  @MethodSource("paged")
+  void theWrongExampleIsNamed(String code) throws IOException {
+    RecipePage page = page(code);
+    assertFalse(page.wrong().isEmpty(), "no wrong example");
+    String text = FindingText.of(new Mill(folder).with(page.wrong()).findings());
+    assertTrue(text.contains("[" + code + "]"), text);
+    verify(code, text);
+  }
+
+  @ParameterizedTest
+  @MethodSource("paged")
+  void theRightExampleIsSilent(String code) throws IOException {
+    RecipePage page = page(code);
+    assertFalse(page.right().isEmpty(), "no right example");
+    assertEquals("", FindingText.of(new Mill(folder).with(page.right()).findings()));
+  }
+
+  private static RecipePage page(String code) throws IOException {
+    return RecipePage.of(code).orElseThrow(() -> new AssertionError("no page for " + code));
+  }
+
+  private static void verify(String code, String text) {
+    String place = GOLDENS.toAbsolutePath() + "/";
+    Approvals.verify(
+        text, new Options().forFile().withNamer(new NamerWrapper(() -> code, () -> place)));
+  }
+}
