@@ -76,7 +76,11 @@ public final class ExamplePlans {
     return BatchPlan.of(feed, Judge.verdicts(feed), larder, provenance);
   }
 
-  ComputedFeed feed(String path, UnaryOperator<String> change) {
+  public Larder larder() {
+    return larder;
+  }
+
+  public ComputedFeed feed(String path, UnaryOperator<String> change) {
     try {
       String text = read(folder, path).text();
       FeedFile file = parsed(new SourceFile(path, change.apply(text)));

@@ -1,0 +1,223 @@
+package dev.pellucid.engine.floor;
+
+import dev.pellucid.engine.compute.Balance;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Stage;
+import dev.pellucid.engine.larder.Ingredient.Form;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.Plant;
+import dev.pellucid.engine.larder.Practice;
+import dev.pellucid.engine.larder.Practice.BoundOf;
+import dev.pellucid.engine.larder.Practice.PracticeBound;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.syntax.Step;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Brings a batch onto a plant: loads first, then the small lines of a load with their dilutions,
+ * then the large ones, less what dilutions take of them.
+ */
+public final class FloorPlanner {
+  private static final double MICRO_ERROR = 0.01;
+  private static final double MACRO_ERROR = 0.01;
+  private static final double DILUTED_PART = 0.1;
+
+  private final ComputedFeed feed;
+  private final Balance balance;
+  private final Practice practice;
+  private final Plant plant;
+  private final double times;
+  private final Weigher micro;
+  private final Weigher macro;
+
+  private FloorPlanner(ComputedFeed feed, double kg, Plant plant, Practice practice) {
+    this.feed = feed;
+    this.balance = feed.balances().expected();
+    this.practice = practice;
+    this.plant = plant;
+    this.times = kg / 100;
+    this.micro = weigher(BoundOf.WEIGHING_MICRO, MICRO_ERROR);
+    this.macro = weigher(BoundOf.WEIGHING_MACRO, MACRO_ERROR);
+  }
+
+  /**
+   * The plan of a batch; empty where the folder names no plant or the plant tells no scale.
+   *
+   * @param kg weighed, before overage and water
+   */
+  public static Optional<FloorPlan> plan(ComputedFeed feed, double kg, Larder larder) {
+    return larder
+        .plant()
+        .filter(plant -> !plant.scales().isEmpty() && kg > 0)
+        .map(plant -> new FloorPlanner(feed, kg, plant, larder.practice()).plan());
+  }
+
+  private Weigher weigher(BoundOf bound, double otherwise) {
+    double allowed = practice.bound(bound).map(PracticeBound::high).orElse(otherwise);
+    return new Weigher(plant.scales(), plant.mostWeighings(), allowed);
+  }
+
+  private FloorPlan plan() {
+    Optional<Loads> loads = loads();
+    int count = loads.map(Loads::count).orElse(1);
+    int rounds = coatRounds();
+    return new FloorPlan(loads, mix(count), coat(rounds), rounds, trays());
+  }
+
+  private List<Line> lines(Place place) {
+    return feed.recipe().lines().stream().filter(line -> line.place() == place).toList();
+  }
+
+  /** kg of the whole batch that the scales must show. */
+  private double whole(Line line) {
+    return (line.share().kgPer100() + line.onTop().kgPer100()) * times;
+  }
+
+  private List<FloorLine> mix(int loads) {
+    Optional<Line> carrier = carrier();
+    Map<Line, FloorLine> done = new HashMap<>();
+    double taken = 0;
+    for (Line line : lines(Place.MIX)) {
+      if (carrier.filter(line::equals).isPresent()) {
+        continue;
+      }
+      FloorLine weighed = weighed(line, loads, carrier, taken);
+      taken += weighed.dilution().map(Dilution::carried).orElse(0.0);
+      done.put(line, weighed);
+    }
+    List<FloorLine> inOrder = new ArrayList<>();
+    for (Line line : lines(Place.MIX)) {
+      FloorLine known = done.get(line);
+      inOrder.add(known != null ? known : large(line, whole(line) / loads, taken));
+    }
+    return inOrder;
+  }
+
+  private FloorLine weighed(Line line, int loads, Optional<Line> carrier, double taken) {
+    double target = whole(line) / loads;
+    if (!SmallLines.has(feed, line)) {
+      return large(line, target, 0);
+    }
+    Placing placing = micro.place(target);
+    Optional<Dilution> dilution =
+        placing instanceof Placing.TooLittle && target > 0
+            ? carrier.flatMap(
+                from -> diluter().plan(target, loads, from, whole(from) / loads - taken))
+            : Optional.empty();
+    return new FloorLine(line, target, 0, placing, dilution);
+  }
+
+  private FloorLine large(Line line, double target, double taken) {
+    return new FloorLine(line, target, taken, macro.place(target - taken), Optional.empty());
+  }
+
+  private Diluter diluter() {
+    double part =
+        practice.bound(BoundOf.DILUTION_STEP).map(PracticeBound::low).orElse(DILUTED_PART);
+    return new Diluter(micro, part > 0 ? 1 / part : 1 / DILUTED_PART);
+  }
+
+  /** The largest dry line that is not weighed apart. */
+  private Optional<Line> carrier() {
+    return lines(Place.MIX).stream()
+        .filter(line -> !SmallLines.has(feed, line) && isDry(line))
+        .max(Comparator.comparingDouble(this::whole));
+  }
+
+  private static boolean isDry(Line line) {
+    return line.material() instanceof Material.Single single
+        && single.ingredient().form() != Form.OIL
+        && single.ingredient().form() != Form.LIQUID;
+  }
+
+  private List<FloorLine> coat(int rounds) {
+    return lines(Place.COAT).stream()
+        .map(
+            line -> {
+              double target = whole(line) / rounds;
+              Weigher weigher = SmallLines.has(feed, line) ? micro : macro;
+              return new FloorLine(line, target, 0, weigher.place(target), Optional.empty());
+            })
+        .toList();
+  }
+
+  private int coatRounds() {
+    double most = plant.coaterLoad().orElse(Double.POSITIVE_INFINITY);
+    return rounds(balance.coat() > 0 ? balance.finished() * times : 0, most);
+  }
+
+  private static int rounds(double kg, double most) {
+    return (int) Math.max(1, Math.min(Integer.MAX_VALUE, Math.ceil(kg / most - 1e-9)));
+  }
+
+  private Optional<Trays> trays() {
+    Optional<Stage> drying =
+        balance.stages().stream().filter(stage -> stage.pass().step() == Step.DRY).findFirst();
+    if (drying.isEmpty() || plant.trayLoad().isEmpty()) {
+      return Optional.empty();
+    }
+    double load = plant.trayLoad().getAsDouble();
+    int count = rounds(drying.get().before() * times, load);
+    return Optional.of(new Trays(load, count, rounds(count, plant.trays().orElse(count))));
+  }
+
+  /** The mixer that needs the fewest loads of those that a load fills; of equals the smaller. */
+  private Optional<Loads> loads() {
+    OptionalDouble dry = dryLitres();
+    if (dry.isEmpty()) {
+      return Optional.empty();
+    }
+    double wet = Math.max(wetLitres(), dry.getAsDouble());
+    Comparator<Loads> best =
+        Comparator.<Loads, Boolean>comparing(loads -> !loads.fills())
+            .thenComparing(Loads::count)
+            .thenComparing(loads -> loads.mixer().litres());
+    return plant.mixers().stream().map(mixer -> Loads.of(mixer, dry.getAsDouble(), wet)).min(best);
+  }
+
+  private OptionalDouble dryLitres() {
+    double litres = 0;
+    for (Line line : lines(Place.MIX)) {
+      OptionalDouble perKg = litresPerKg(line.material());
+      if (perKg.isEmpty()) {
+        return OptionalDouble.empty();
+      }
+      litres += whole(line) * perKg.getAsDouble();
+    }
+    return OptionalDouble.of(litres);
+  }
+
+  private OptionalDouble litresPerKg(Material material) {
+    if (material instanceof Material.Single single) {
+      OptionalDouble density = practice.densities().of(single.ingredient());
+      return density.isPresent()
+          ? OptionalDouble.of(1 / density.getAsDouble())
+          : OptionalDouble.empty();
+    }
+    double litres = 0;
+    for (ResolvedPremix.Part part : ((Material.Premixed) material).premix().parts()) {
+      OptionalDouble perKg = litresPerKg(part.material());
+      if (perKg.isEmpty()) {
+        return OptionalDouble.empty();
+      }
+      litres += part.share().part() * perKg.getAsDouble();
+    }
+    return OptionalDouble.of(litres);
+  }
+
+  /** The mix with the water that is added to it; nought where none is, or its density is untold. */
+  private double wetLitres() {
+    OptionalDouble density = practice.densities().wetMash();
+    boolean wet = balance.waterAdded() > 0 && density.isPresent();
+    return wet ? (balance.mix() + balance.waterAdded()) * times / density.getAsDouble() : 0;
+  }
+}

@@ -1,0 +1,31 @@
+package dev.pellucid.engine.floor;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Material;
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * Which lines are weighed apart and checked by a second person: a premix, what harms by the gram,
+ * or less than 1 % of the feed (common practice, no source).
+ */
+public final class SmallLines {
+  private static final double SMALL_PERCENT = 1;
+  private static final Set<Trait> BY_THE_GRAM =
+      EnumSet.of(
+          Trait.VITAMIN, Trait.CHOLINE, Trait.TRACE_SALT, Trait.ANTIOXIDANT, Trait.MEDICATED);
+
+  private SmallLines() {}
+
+  public static boolean has(ComputedFeed feed, Line line) {
+    return line.material() instanceof Material.Premixed
+        || line.designed().kgPer100() < SMALL_PERCENT
+        || feed.rows().stream()
+            .filter(row -> row.line().index() == line.index())
+            .map(Row::ingredient)
+            .anyMatch(one -> one.traits().stream().anyMatch(BY_THE_GRAM::contains));
+  }
+}
