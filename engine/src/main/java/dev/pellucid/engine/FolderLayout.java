@@ -7,8 +7,6 @@ import dev.pellucid.parse.FeedParser;
 import dev.pellucid.parse.Lexing;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +44,7 @@ public record FolderLayout(
 
   /** Whether this is a folder of feeds at all: it has settings. */
   public static boolean isFeedFolder(Path root) {
-    return Files.isRegularFile(root.resolve("pellucid.yaml"));
+    return FeedFolder.holds(root, "pellucid.yaml");
   }
 
   /** A file and its text as it would be laid out. */
@@ -91,8 +89,7 @@ public record FolderLayout(
   /** Writes every change into the folder. */
   public void write(Path root) throws IOException {
     for (Change change : changes) {
-      Files.write(
-          root.resolve(change.relative()), change.laidOut().getBytes(StandardCharsets.UTF_8));
+      FeedFolder.write(root.resolve(change.relative()), change.laidOut());
     }
   }
 }

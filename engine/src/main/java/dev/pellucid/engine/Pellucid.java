@@ -37,19 +37,20 @@ public final class Pellucid {
   /**
    * Makes the batch sheet of every recipe that no error keeps from being made; writes nothing.
    *
-   * @param provenance of a recipe, by its path below the folder
+   * @param version of a recipe, by its path below the folder
    * @throws IOException where the disk fails
    */
   public static SheetReport batchSheets(
-      Path root, String prefix, LocalDate day, Function<String, Provenance> provenance)
+      Path root, String prefix, LocalDate day, Function<String, Version> version)
       throws IOException {
     FeedFolder folder = FeedFolder.list(root, prefix);
     FolderRun.Result<Sheet> result =
-        new FolderRun<>(folder, day, made -> sheet(made, provenance.apply(made.path()))).run();
+        new FolderRun<>(folder, day, made -> sheet(made, version.apply(made.path()), day)).run();
     return new SheetReport(result.report(), result.made(), result.unmade());
   }
 
-  private static Sheet sheet(FolderRun.Made made, Provenance provenance) {
+  private static Sheet sheet(FolderRun.Made made, Version version, LocalDate day) {
+    Provenance provenance = new Provenance(version.commit(), version.clean(), day);
     BatchPlan plan = BatchPlan.of(made.feed(), made.verdicts(), made.larder(), provenance);
     return new Sheet(plan.code(), BatchSheetText.of(plan), BatchSheetHtml.of(plan), plan.draft());
   }

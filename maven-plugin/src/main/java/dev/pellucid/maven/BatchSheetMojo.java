@@ -1,16 +1,12 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.Pellucid;
-import dev.pellucid.engine.Sheet;
 import dev.pellucid.engine.SheetReport;
-import dev.pellucid.engine.plan.Provenance;
+import dev.pellucid.engine.Version;
 import java.io.File;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -50,9 +46,9 @@ public final class BatchSheetMojo extends FolderGoal {
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     LocalDate today = Console.day(day);
     GitState git = GitState.of(folder);
-    Provenance provenance = new Provenance(git.commit(), git.clean(), today);
+    Version version = new Version(git.commit(), git.clean());
     SheetReport report =
-        Pellucid.batchSheets(folder.toPath(), prefix(folder), today, path -> provenance);
+        Pellucid.batchSheets(folder.toPath(), prefix(folder), today, path -> version);
     if (report.check().recipes() == 0) {
       throw new MojoFailureException("no recipe was found to make a sheet of in " + folder);
     }
@@ -64,16 +60,10 @@ public final class BatchSheetMojo extends FolderGoal {
     if (target == null) {
       throw new MojoExecutionException("pellucid.sheets says no folder");
     }
-    Path to = Files.createDirectories(target.toPath());
-    List<String> drafts = new ArrayList<>();
-    for (Sheet sheet : report.sheets()) {
-      write(to.resolve(sheet.code() + ".txt"), sheet.text());
-      write(to.resolve(sheet.code() + ".html"), sheet.html());
-      if (sheet.draft()) {
-        drafts.add(sheet.code());
-      }
-    }
+    Path to = target.toPath();
+    report.write(to);
     getLog().info("pellucid: " + report.tally() + " in " + to);
+    List<String> drafts = report.drafts();
     if (!drafts.isEmpty()) {
       getLog().info("pellucid: drafts, not to be made: " + String.join(", ", drafts));
     }
@@ -83,9 +73,5 @@ public final class BatchSheetMojo extends FolderGoal {
     if (!report.withheld().isEmpty()) {
       Console.print(report.check(), getLog());
     }
-  }
-
-  private static void write(Path file, String text) throws IOException {
-    Files.write(file, text.getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -28,7 +28,7 @@ public final class FormatCheckMojo extends FolderGoal {
     }
     FolderLayout layout = FolderLayout.of(folder.toPath(), prefix(folder));
     for (FolderLayout.Change change : layout.changes()) {
-      getLog().error(String.join("\n", LayoutDiff.of(change)));
+      getLog().error(String.join("\n", LayoutDiff.of(change.source(), change.laidOut())));
     }
     layout.leftAlone().forEach(path -> getLog().warn("not looked at, it has slips: " + path));
     layout.refused().forEach(path -> getLog().warn(Console.refused(path)));

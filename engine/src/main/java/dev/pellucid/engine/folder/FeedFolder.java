@@ -58,6 +58,11 @@ public final class FeedFolder {
     return folder;
   }
 
+  /** Whether there is a file of that name right in a folder. */
+  public static boolean holds(Path root, String name) {
+    return Files.isRegularFile(root.resolve(name));
+  }
+
   /** What was wrong with names and links. */
   public List<Finding> findings() {
     return findings.stream().sorted().toList();

@@ -2,8 +2,9 @@ package dev.pellucid.engine.report;
 
 import com.github.difflib.DiffUtils;
 import com.github.difflib.UnifiedDiffUtils;
-import dev.pellucid.engine.FolderLayout;
+import dev.pellucid.text.SourceFile;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What the formatter would change in a file, as a short unified diff. */
 public final class LayoutDiff {
@@ -11,19 +12,23 @@ public final class LayoutDiff {
 
   private LayoutDiff() {}
 
-  /** Lines of the diff, cut after a dozen. */
-  public static List<String> of(FolderLayout.Change change) {
-    List<String> before = lines(change.source().text());
-    List<String> after = lines(change.laidOut());
-    String path = change.source().path();
+  /**
+   * Lines of the diff, cut after a dozen.
+   *
+   * @param laidOut the text of the file as the formatter would have it
+   */
+  public static List<String> of(SourceFile file, String laidOut) {
+    List<String> before = lines(file.text());
+    List<String> after = lines(laidOut);
+    String path = file.path();
     List<String> diff =
         UnifiedDiffUtils.generateUnifiedDiff(path, path, before, DiffUtils.diff(before, after), 0);
     if (diff.size() <= MOST_LINES) {
       return diff;
     }
-    return java.util.stream.Stream.concat(
+    return Stream.concat(
             diff.stream().limit(MOST_LINES),
-            java.util.stream.Stream.of("... and " + (diff.size() - MOST_LINES) + " lines more"))
+            Stream.of("... and " + (diff.size() - MOST_LINES) + " lines more"))
         .toList();
   }
 

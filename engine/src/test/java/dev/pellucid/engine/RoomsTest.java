@@ -1,0 +1,360 @@
+package dev.pellucid.engine;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import dev.pellucid.syntax.Lexeme;
+import dev.pellucid.syntax.SectionWord;
+import dev.pellucid.syntax.Step;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The rooms of grammar and engine: what each may see of the house, and of the world outside. */
+class RoomsTest {
+  private static final String ROOT = "dev.pellucid.";
+
+  private static final JavaClasses HOUSE =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("dev.pellucid");
+
+  /**
+   * A room.
+   *
+   * @param sees the other rooms that it may see
+   * @param words single classes that it may see of rooms that are otherwise closed to it
+   * @param outside packages of libraries
+   * @param classes how many classes it holds at least, so that no rule passes on nothing
+   */
+  private record Room(
+      String name, int classes, List<String> sees, Set<Class<?>> words, List<String> outside) {
+    static Room of(String name, int classes, String... sees) {
+      return new Room(name, classes, List.of(sees), Set.of(), List.of());
+    }
+
+    /** Words of the language, which are no part of a tree. */
+    Room knowing(Class<?>... words) {
+      return new Room(name, classes, sees, Set.of(words), outside);
+    }
+
+    Room using(String... packages) {
+      return new Room(name, classes, sees, words, List.of(packages));
+    }
+
+    boolean holds(JavaClass type) {
+      return type.getPackageName().equals(ROOT + name);
+    }
+
+    boolean maySee(JavaClass type) {
+      return holds(type)
+          || sees.stream().anyMatch(room -> type.getPackageName().equals(ROOT + room))
+          || words.stream()
+              .anyMatch(word -> (type.getName() + "$").startsWith(word.getName() + "$"));
+    }
+
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  static List<Room> rooms() {
+    return List.of(
+        Room.of("text", 6),
+        Room.of("measure", 2),
+        Room.of("finding", 5, "text"),
+        Room.of("syntax", 20, "text", "measure"),
+        Room.of("slip", 40, "text", "measure", "finding", "syntax"),
+        Room.of(
+                "parse",
+                25,
+                "text",
+                "measure",
+                "finding",
+                "syntax",
+                "slip",
+                // The room above is the only one that sees it.
+                "parse.generated")
+            .using("org.antlr.v4.runtime.."),
+        Room.of("parse.generated", 2).using("org.antlr.v4.runtime.."),
+        // It works on lexemes; which words open a section is all it needs of the tree's room.
+        Room.of("format", 3, "text").knowing(Lexeme.class, SectionWord.class),
+        Room.of("show", 1, "text", "finding"),
+        Room.of("engine.quantity", 3, "measure"),
+        Room.of("engine.yaml", 8, "text", "finding")
+            // Jackson hands the parser's own exceptions through, their marks say where.
+            .using("tools.jackson..", "org.snakeyaml.engine.v2.."),
+        // Retention and bounds are told by step of the process: the word, not the tree.
+        Room.of("engine.larder", 45, "text", "measure", "finding", "engine.quantity", "engine.yaml")
+            .knowing(Step.class),
+        Room.of(
+            "engine.resolve",
+            25,
+            "text",
+            "measure",
+            "finding",
+            "syntax",
+            "engine.quantity",
+            "engine.larder"),
+        Room.of(
+            "engine.compute",
+            14,
+            "text",
+            "measure",
+            "syntax",
+            "engine.quantity",
+            "engine.larder",
+            "engine.resolve"),
+        Room.of(
+            "engine.check",
+            30,
+            "text",
+            "measure",
+            "finding",
+            "syntax",
+            "engine.quantity",
+            "engine.larder",
+            "engine.resolve",
+            "engine.compute"),
+        // A plan prints the verdicts beside the analysis it expects; it makes no finding.
+        Room.of(
+            "engine.plan",
+            15,
+            "text",
+            "measure",
+            "syntax",
+            "engine.quantity",
+            "engine.larder",
+            "engine.resolve",
+            "engine.compute",
+            "engine.check"),
+        Room.of("engine.report", 9, "text", "measure", "engine.quantity", "engine.plan")
+            .knowing(Step.class)
+            .using("com.github.difflib.."),
+        // Bytes become text by one rule for files and strings alike, and it lives with the parser.
+        Room.of("engine.folder", 2, "text", "finding", "parse"),
+        Room.of(
+            "engine",
+            6,
+            "text",
+            "finding",
+            "syntax",
+            "parse",
+            "format",
+            "engine.folder",
+            "engine.larder",
+            "engine.resolve",
+            "engine.compute",
+            "engine.check",
+            "engine.plan",
+            "engine.report"));
+  }
+
+  @Test
+  void everyRoomIsInTheTable() {
+    Set<String> told =
+        rooms().stream().map(Room::name).collect(Collectors.toCollection(TreeSet::new));
+    Set<String> there =
+        HOUSE.stream()
+            .map(JavaClass::getPackageName)
+            .filter(name -> name.startsWith(ROOT))
+            .map(name -> name.substring(ROOT.length()))
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(String.join("\n", there), String.join("\n", told));
+  }
+
+  @ParameterizedTest
+  @MethodSource("rooms")
+  void enoughOfItWasLookedAt(Room room) {
+    long held =
+        HOUSE.stream()
+            .filter(room::holds)
+            .filter(type -> !type.getSimpleName().equals("package-info"))
+            .filter(JavaClass::isTopLevelClass)
+            .count();
+    assertTrue(
+        held >= room.classes(),
+        () -> held + " classes in a room of " + room.classes() + " or more");
+  }
+
+  @ParameterizedTest
+  @MethodSource("rooms")
+  void seesOnlyItsRooms(Room room) {
+    DescribedPredicate<JavaClass> own = describe("of the room", room::holds);
+    DescribedPredicate<JavaClass> closed =
+        describe("in a room it may not see", type -> isOurs(type) && !room.maySee(type));
+    noClasses().that(own).should().dependOnClassesThat(closed).check(HOUSE);
+  }
+
+  private static boolean isOurs(JavaClass type) {
+    return type.getPackageName().startsWith("dev.pellucid");
+  }
+
+  @ParameterizedTest
+  @MethodSource("rooms")
+  void usesOnlyItsLibraries(Room room) {
+    List<String> open = new ArrayList<>(List.of("java..", "org.jspecify..", "dev.pellucid.."));
+    open.addAll(room.outside());
+    DescribedPredicate<JavaClass> known =
+        resideInAnyPackage(open.toArray(String[]::new))
+            .or(describe("primitive", type -> type.getBaseComponentType().isPrimitive()));
+    noClasses()
+        .that(describe("of the room", room::holds))
+        .should()
+        .dependOnClassesThat(DescribedPredicate.not(known))
+        .check(HOUSE);
+  }
+
+  @Test
+  void noRoomsInARing() {
+    slices().matching("dev.pellucid.(**)").should().beFreeOfCycles().check(HOUSE);
+  }
+
+  @Test
+  void limitsAreNoMatterOfComputing() {
+    noClasses()
+        .that(resideInAPackage("dev.pellucid.engine.compute"))
+        .should()
+        .dependOnClassesThat(
+            resideInAPackage("dev.pellucid.engine.resolve")
+                .and(
+                    describe(
+                        "limits",
+                        type ->
+                            Set.of("Limit", "Limits", "MergedLimits", "Profile", "Waiver")
+                                .contains(type.getSimpleName()))))
+        .check(HOUSE);
+  }
+
+  @Test
+  void onlyTheFolderTouchesTheDisk() {
+    Set<String> disk =
+        Set.of(
+            "java.nio.file.Files",
+            "java.nio.file.FileSystems",
+            "java.io.File",
+            "java.io.FileInputStream",
+            "java.io.FileOutputStream",
+            "java.io.FileReader",
+            "java.io.FileWriter",
+            "java.io.RandomAccessFile");
+    noClasses()
+        .that(DescribedPredicate.not(resideInAPackage("dev.pellucid.engine.folder")))
+        // What ANTLR makes is not ours to write.
+        .and(DescribedPredicate.not(resideInAPackage("dev.pellucid.parse.generated")))
+        .should()
+        .dependOnClassesThat(describe("of the disk", type -> disk.contains(type.getName())))
+        .check(HOUSE);
+  }
+
+  @Test
+  void noClockNoLocaleNoEnvironment() {
+    readsTheMachine().check(HOUSE);
+  }
+
+  @Test
+  void theRuleOfTheClockSeesEveryOne() {
+    JavaClasses careless = new ClassFileImporter().importClasses(Careless.class);
+    int found = readsTheMachine().evaluate(careless).getFailureReport().getDetails().size();
+    assertEquals(7, found);
+  }
+
+  /** What no class of the house may do. */
+  @SuppressWarnings({
+    "DefaultCharset",
+    "DefaultLocale",
+    "JavaTimeDefaultTimeZone",
+    "StringCaseLocaleUsage",
+    "UnusedMethod"
+  })
+  private static final class Careless {
+    static String all(byte[] bytes) {
+      return String.format("%s", LocalDate.now())
+          + "%d".formatted(1)
+          + new String(bytes)
+          + "I".toLowerCase()
+          + System.getenv("HOME")
+          + Locale.getDefault();
+    }
+  }
+
+  private static ArchRule readsTheMachine() {
+    Set<String> closed =
+        Set.of(
+            "java.lang.System.getenv",
+            "java.lang.System.getProperty",
+            "java.lang.System.getProperties",
+            "java.lang.System.lineSeparator",
+            "java.lang.System.currentTimeMillis",
+            "java.lang.System.nanoTime",
+            "java.lang.Boolean.getBoolean",
+            "java.lang.Integer.getInteger",
+            "java.lang.Long.getLong",
+            "java.lang.Math.random",
+            "java.util.UUID.randomUUID",
+            "java.util.Locale.getDefault",
+            "java.nio.charset.Charset.defaultCharset",
+            "java.time.ZoneId.systemDefault",
+            "java.util.TimeZone.getDefault",
+            "java.time.Instant.now",
+            "java.time.LocalDate.now",
+            "java.time.LocalDateTime.now",
+            "java.time.LocalTime.now",
+            "java.time.ZonedDateTime.now",
+            "java.time.Year.now",
+            "java.time.OffsetDateTime.now",
+            "java.time.YearMonth.now");
+    Set<String> reliesOnDefaults =
+        Set.of(
+            "java.lang.String.toLowerCase()",
+            "java.lang.String.toUpperCase()",
+            "java.lang.String.getBytes()",
+            "java.lang.String.<init>([B)",
+            "java.lang.String.format(java.lang.String, [Ljava.lang.Object;)",
+            "java.lang.String.formatted([Ljava.lang.Object;)",
+            "java.util.Date.<init>()",
+            "java.util.Random.<init>()",
+            "java.util.Formatter.<init>()",
+            "java.util.Scanner.<init>(java.io.InputStream)",
+            "java.io.InputStreamReader.<init>(java.io.InputStream)",
+            "java.io.OutputStreamWriter.<init>(java.io.OutputStream)",
+            "java.io.PrintStream.<init>(java.io.OutputStream)",
+            "java.text.DecimalFormat.<init>(java.lang.String)",
+            "java.text.NumberFormat.getInstance()",
+            "java.time.format.DateTimeFormatter.ofPattern(java.lang.String)");
+    DescribedPredicate<JavaAccess<?>> reads =
+        describe(
+            "the clock, the environment, or a default of the machine",
+            access ->
+                closed.contains(name(access))
+                    || reliesOnDefaults.contains(access.getTarget().getFullName()));
+    return noClasses()
+        .that(DescribedPredicate.not(resideInAPackage("dev.pellucid.parse.generated")))
+        .should()
+        .accessTargetWhere(reads);
+  }
+
+  private static String name(JavaAccess<?> access) {
+    return access.getTargetOwner().getName() + "." + access.getTarget().getName();
+  }
+}

@@ -1,0 +1,67 @@
+package dev.pellucid.maven;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.nio.file.Files;
+import org.junit.jupiter.api.Test;
+
+/** The plugin is a skin: it sees the facade, findings, their printing and the reports. */
+class SkinTest {
+  private static final JavaClasses SKIN =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("dev.pellucid.maven");
+
+  @Test
+  void enoughOfItWasLookedAt() {
+    assertTrue(SKIN.stream().filter(JavaClass::isTopLevelClass).count() >= 7);
+  }
+
+  @Test
+  void seesOnlyFacadeFindingsAndReports() {
+    DescribedPredicate<JavaClass> open =
+        resideInAnyPackage(
+            "dev.pellucid.maven..",
+            "dev.pellucid.engine",
+            "dev.pellucid.engine.report",
+            "dev.pellucid.finding",
+            "dev.pellucid.show",
+            // A file of which a layout is shown is handed on from the facade to the report.
+            "dev.pellucid.text");
+    noClasses()
+        .should()
+        .dependOnClassesThat(resideInAPackage("dev.pellucid..").and(DescribedPredicate.not(open)))
+        .check(SKIN);
+  }
+
+  @Test
+  void usesOnlyJavaAndMaven() {
+    noClasses()
+        .should()
+        .dependOnClassesThat(
+            DescribedPredicate.not(
+                resideInAnyPackage(
+                        "java..", "org.apache.maven..", "org.jspecify..", "dev.pellucid..")
+                    .or(describe("primitive", SkinTest::isPrimitive))))
+        // The goal help is generated, and reads its own descriptor as XML.
+        .check(SKIN.that(DescribedPredicate.not(resideInAPackage("dev.pellucid.maven.help"))));
+  }
+
+  @Test
+  void writesThroughTheFacade() {
+    noClasses().should().dependOnClassesThat().belongToAnyOf(Files.class).check(SKIN);
+  }
+
+  private static boolean isPrimitive(JavaClass type) {
+    return type.getBaseComponentType().isPrimitive();
+  }
+}
