@@ -21,7 +21,8 @@ import java.util.stream.Collectors;
 /**
  * A figure on the wrong side of its limit: points at the line that brings most of it, says where
  * the bound stands and what would mend it. A maximum that only handling overage breaks is left to
- * {@link OverageBreaksMaximum}.
+ * {@link OverageBreaksMaximum}, a minimum that only a gap in what the folder tells of heat and
+ * storage breaks to {@link UnknownRetention}.
  */
 final class BrokenLimit implements Rule {
   private static final int NAMED = 3;
@@ -45,8 +46,10 @@ final class BrokenLimit implements Rule {
       return;
     }
     ComputedFeed feed = recipe.feed().get();
+    List<Verdict> unjudged = WithoutGaps.unjudged(recipe);
     for (Verdict verdict : recipe.verdicts()) {
-      boolean mine = verdict.limit().side() == side && !verdict.keeps();
+      boolean mine =
+          verdict.limit().side() == side && !verdict.keeps() && !unjudged.contains(verdict);
       if (mine && WithoutOverage.keeps(recipe, verdict).isEmpty()) {
         out.accept(finding(recipe, feed, verdict));
       }

@@ -91,11 +91,11 @@ final class FeedOutsidePractice implements Rule {
               .filter(row -> row.line().place() == Place.COAT)
               .filter(row -> row.ingredient().form() == Form.OIL)
               .toList();
-      Optional<BoundOf> which = method().flatMap(Look::bound);
-      if (!oils.isEmpty() && which.isPresent()) {
+      if (!oils.isEmpty()) {
         double perKernel = sum(oils, row -> row.kg()) / feed.balances().expected().kernel();
-        String what = "oil on the kernel, put on by " + method().orElse("") + ", is";
-        hold(which.get(), largest(oils, row -> row.kg()), what, perKernel);
+        String how = method().map(Look::how).orElse(", however it is put on,");
+        BoundOf which = method().map(Look::bound).orElse(BoundOf.OIL_UNDER_VACUUM);
+        hold(which, largest(oils, row -> row.kg()), "oil on the kernel" + how + " is", perKernel);
       }
     }
 
@@ -113,12 +113,16 @@ final class FeedOutsidePractice implements Rule {
                       .map(coater -> coater.name().toLowerCase(java.util.Locale.ROOT)));
     }
 
-    private static Optional<BoundOf> bound(String method) {
+    private static String how(String method) {
+      return method.equals("vacuum") ? ", put on under vacuum," : ", put on by " + method + ",";
+    }
+
+    /** What no vacuum takes, nothing else takes. */
+    private static BoundOf bound(String method) {
       return switch (method) {
-        case "hand" -> Optional.of(BoundOf.OIL_BY_HAND);
-        case "drum" -> Optional.of(BoundOf.OIL_IN_DRUM);
-        case "vacuum" -> Optional.of(BoundOf.OIL_UNDER_VACUUM);
-        default -> Optional.empty();
+        case "hand" -> BoundOf.OIL_BY_HAND;
+        case "drum" -> BoundOf.OIL_IN_DRUM;
+        default -> BoundOf.OIL_UNDER_VACUUM;
       };
     }
 

@@ -1,7 +1,11 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.RetentionGap;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.larder.Retentions;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -11,7 +15,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 
-/** A step for which the folder does not say what it leaves of a stability class. */
+/**
+ * A step for which the folder does not say what it leaves of a stability class. A warning while all
+ * minima are kept even if nothing is left; an error where one hangs on it.
+ */
 final class UnknownRetention implements Rule {
   private static final Code CODE = new Code("unknown-retention");
 
@@ -22,38 +29,77 @@ final class UnknownRetention implements Rule {
 
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
-    recipe.feed().ifPresent(feed -> look(feed.retentionGaps(), out));
+    recipe.feed().ifPresent(feed -> look(recipe, feed, out));
   }
 
   /** One finding for each step and temperature, however many classes it concerns. */
-  private static void look(List<RetentionGap> gaps, Consumer<Finding> out) {
+  private static void look(Inspection recipe, ComputedFeed feed, Consumer<Finding> out) {
     Map<String, List<RetentionGap>> byStep = new LinkedHashMap<>();
-    for (RetentionGap gap : gaps) {
-      String step = gap.step() + " at " + Figures.plain(gap.temperature()) + " °C";
-      byStep.computeIfAbsent(step + gap.span().place(), key -> new ArrayList<>()).add(gap);
+    for (RetentionGap gap : feed.retentionGaps()) {
+      byStep.computeIfAbsent(step(gap) + gap.span().place(), key -> new ArrayList<>()).add(gap);
     }
-    byStep.values().forEach(same -> out.accept(finding(same)));
+    List<Verdict> unjudged = WithoutGaps.unjudged(recipe);
+    Retentions retentions = new Retentions(recipe.larder().practice());
+    for (List<RetentionGap> same : byStep.values()) {
+      List<String> classes =
+          same.stream().map(RetentionGap::stability).distinct().sorted().toList();
+      List<String> minima =
+          unjudged.stream()
+              .map(verdict -> verdict.limit().subject())
+              .filter(subject -> hangs(subject, feed, retentions, classes))
+              .map(Subject::text)
+              .distinct()
+              .toList();
+      out.accept(finding(same.get(0), classes, minima));
+    }
   }
 
-  private static Finding finding(List<RetentionGap> gaps) {
-    RetentionGap first = gaps.get(0);
-    List<String> classes = gaps.stream().map(RetentionGap::stability).distinct().sorted().toList();
-    String some =
-        classes.get(0) + (classes.size() > 1 ? " and " + (classes.size() - 1) + " more" : "");
+  /** Whether some ingredient brings it in a form of one of these classes. */
+  private static boolean hangs(
+      Subject subject, ComputedFeed feed, Retentions retentions, List<String> classes) {
+    return nutrients(subject).stream()
+        .anyMatch(
+            one ->
+                feed.rows().stream()
+                    .map(row -> row.composition().stability().get(one.index()))
+                    .flatMap(stability -> retentions.at(stability).stream())
+                    .anyMatch(retention -> classes.contains(retention.stability())));
+  }
+
+  private static List<Nutrient> nutrients(Subject subject) {
+    if (subject instanceof Subject.Ratio ratio) {
+      return ratio.over().nutrients();
+    }
+    return subject instanceof Subject.Nutrients sum ? sum.nutrients() : List.of();
+  }
+
+  private static String step(RetentionGap gap) {
+    return gap.step() + " at " + Figures.plain(gap.temperature()) + " °C";
+  }
+
+  private static Finding finding(RetentionGap gap, List<String> classes, List<String> minima) {
+    int more = classes.size() - 1;
+    String headline =
+        "what "
+            + step(gap)
+            + " leaves of "
+            + classes.get(0)
+            + (more > 0 ? " and " + more + " more" : "")
+            + " is not told";
     Finding finding =
-        Finding.warning(
-            CODE,
-            first.span(),
-            "what "
-                + first.step()
-                + " at "
-                + Figures.plain(first.temperature())
-                + " °C leaves of "
-                + some
-                + " is not told");
+        minima.isEmpty()
+            ? Finding.warning(CODE, gap.span(), headline)
+            : Finding.error(
+                    CODE,
+                    gap.span(),
+                    headline
+                        + ", so "
+                        + (minima.size() > 1 ? minima.size() + " minima" : "a minimum")
+                        + " cannot be judged")
+                .noting("not judged: " + String.join(", ", minima));
     return finding
         .noting("minima count none of it as left, maxima all of it: " + String.join(", ", classes))
         .helping("add rows up to this temperature to practice/retention.yaml, or take less heat")
-        .about(new About(first.step(), About.Side.NONE, classes));
+        .about(new About(gap.step(), About.Side.NONE, classes));
   }
 }

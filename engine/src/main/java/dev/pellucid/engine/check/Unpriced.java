@@ -1,13 +1,21 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
-/** An ingredient without a price on the day: the cost is told too low. */
+/**
+ * An ingredient without a price on the day: the cost is told too low. A note; where the recipe has
+ * a limit of cost, which cannot be judged then, a warning. A folder without any prices wants no
+ * cost, unless a limit asks for it.
+ */
 final class Unpriced implements Rule {
   private static final Code CODE = new Code("unpriced");
 
@@ -18,21 +26,35 @@ final class Unpriced implements Rule {
 
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
+    Optional<Limit> limit =
+        recipe.recipe().limits().stream()
+            .filter(one -> one.subject() instanceof Subject.Cost)
+            .findFirst();
     recipe
         .feed()
-        .filter(feed -> !recipe.larder().prices().isEmpty())
-        .ifPresent(feed -> feed.unpriced().forEach(name -> out.accept(finding(feed, name))));
+        .filter(feed -> limit.isPresent() || !recipe.larder().prices().isEmpty())
+        .ifPresent(feed -> look(feed, limit, out));
   }
 
-  private static Finding finding(ComputedFeed feed, String name) {
+  private static void look(ComputedFeed feed, Optional<Limit> limit, Consumer<Finding> out) {
+    feed.unpriced().forEach(name -> out.accept(finding(feed, name, limit)));
+  }
+
+  private static Finding finding(ComputedFeed feed, String name, Optional<Limit> limit) {
     Span span =
         feed.rows().stream()
             .filter(row -> row.ingredient().name().equals(name))
             .findFirst()
             .map(row -> row.line().name())
             .orElse(feed.recipe().declared());
-    return Finding.note(CODE, span, name + " has no price on this day and counts as free")
+    String said = name + " has no price on this day and counts as free";
+    Finding finding =
+        limit.isPresent()
+            ? Finding.warning(CODE, span, said + ", so the limit of cost cannot be judged")
+                .seeing("limit written", limit.get().origin().span())
+            : Finding.note(CODE, span, said);
+    return finding
         .helping("add " + name + " to a file of prices/")
-        .about(new About(name, About.Side.NONE, java.util.List.of()));
+        .about(new About(name, About.Side.NONE, List.of()));
   }
 }

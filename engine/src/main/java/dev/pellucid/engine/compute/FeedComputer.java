@@ -35,6 +35,15 @@ public final class FeedComputer {
   }
 
   public Computation compute(ResolvedRecipe recipe, Weighing weighing) {
+    return compute(recipe, weighing, 0);
+  }
+
+  /** As if every step for which the folder does not tell what is kept kept all. */
+  public Computation asIfGapsKeptAll(ResolvedRecipe recipe, Weighing weighing) {
+    return compute(recipe, weighing, 1);
+  }
+
+  private Computation compute(ResolvedRecipe recipe, Weighing weighing, double leftInGap) {
     List<Leaf> leaves = leaves(recipe, weighing);
     Balances balances =
         new Balances(
@@ -44,7 +53,7 @@ public final class FeedComputer {
     if (balances.obstacle().isPresent()) {
       return new Computation(balances, Optional.empty());
     }
-    Keeping keeping = new Keeping(retentions, recipe.process(), airTemperature());
+    Keeping keeping = new Keeping(retentions, recipe.process(), airTemperature(), leftInGap);
     RowMaker maker = new RowMaker(keeping, recipe.process().has(Step.STORE));
     List<Row> rows = leaves.stream().map(maker::row).toList();
     return new Computation(

@@ -17,7 +17,7 @@ import java.util.Set;
 /**
  * What each stability class keeps on its way: the product over the steps, and over storage {@code
  * keep^(days / 30.4375)}. A gap in the data keeps nothing at the poorest end and all at the
- * richest.
+ * richest, unless one asks what would be if it kept all.
  */
 final class Keeping {
   private static final double HOURS_A_MONTH = Unit.MONTH.toBase(1);
@@ -25,12 +25,17 @@ final class Keeping {
   private final Retentions retentions;
   private final Passes passes;
   private final double storageTemperatureUntold;
+  private final double leftInGap;
   private final Set<RetentionGap> gaps = new LinkedHashSet<>();
 
-  Keeping(Retentions retentions, Passes passes, double airTemperature) {
+  /**
+   * @param leftInGap the part that counts as left where nothing is told
+   */
+  Keeping(Retentions retentions, Passes passes, double airTemperature, double leftInGap) {
     this.retentions = retentions;
     this.passes = passes;
     this.storageTemperatureUntold = airTemperature;
+    this.leftInGap = leftInGap;
   }
 
   Set<RetentionGap> gaps() {
@@ -81,7 +86,7 @@ final class Keeping {
     if (month.isEmpty()) {
       gaps.add(
           new RetentionGap(row.get().stability(), "store", keeping.temperature(), keeping.span()));
-      return 0;
+      return leftInGap;
     }
     return Math.pow(month.getAsDouble(), keeping.hours() / HOURS_A_MONTH);
   }
@@ -90,7 +95,7 @@ final class Keeping {
     OptionalDouble month = row.perMonth(temperature);
     if (month.isEmpty()) {
       gaps.add(RetentionGap.of(row.stability(), store, temperature));
-      return 0;
+      return leftInGap;
     }
     return Math.pow(month.getAsDouble(), hours / HOURS_A_MONTH);
   }
@@ -101,7 +106,7 @@ final class Keeping {
     OptionalDouble kept = row.through(pass.step(), at);
     if (kept.isEmpty()) {
       gaps.add(RetentionGap.of(row.stability(), pass, at));
-      return poor ? 0 : 1;
+      return poor ? leftInGap : 1;
     }
     return kept.getAsDouble();
   }

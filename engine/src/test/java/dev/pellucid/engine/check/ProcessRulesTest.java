@@ -27,8 +27,9 @@ class ProcessRulesTest {
   void aHeatThatTheFolderKnowsNothingOfIsSaidOnce() throws IOException {
     SlippedFolder folder =
         slip(RECIPE, "dry        temperature       55 °C", "dry        temperature       85 °C");
-    says(folder, "unknown-retention", "warning: what dry at 85 °C leaves of biotin and ");
-    assertEquals(1, of("unknown-retention", folder, "").size(), folder.text());
+    says(folder, "unknown-retention", "error: what dry at 85 °C leaves of biotin and ");
+    assertEquals(List.of("unknown-retention"), folder.codes(), folder.text());
+    assertTrue(folder.text().contains("note: not judged: vitamin-a, "), folder.text());
   }
 
   @Test
@@ -88,6 +89,35 @@ class ProcessRulesTest {
         slip("practice/bounds.yaml", "oil-by-hand: {to: 5 %", "oil-by-hand: {to: 4 %"),
         "feed-outside-practice",
         "oil on the kernel, put on by hand, is 4.");
+  }
+
+  @Test
+  void tooMuchOilUnderVacuumAndFatBeforeTheDie() throws IOException {
+    SlippedFolder folder =
+        slip("practice/bounds.yaml", "oil-under-vacuum: {to: 30 %", "oil-under-vacuum: {to: 12 %")
+            .with(
+                "practice/bounds.yaml",
+                "fat-before-extruding: {to: 12 %",
+                "fat-before-extruding: {to: 4 %")
+            .with(
+                "practice/bounds.yaml",
+                "fat-before-pelleting: {to: 8 %",
+                "fat-before-pelleting: {to: 3 %");
+    says(folder, "feed-outside-practice", "oil on the kernel, put on under vacuum, is ");
+    assertTrue(of("feed-outside-practice", folder, "trout/TG-44").size() == 2, folder.text());
+    assertTrue(!of("feed-outside-practice", folder, "carp/KG-33").isEmpty(), folder.text());
+  }
+
+  @Test
+  void oilThatNobodySaysHowToPutOnIsHeldToWhatVacuumTakes() throws IOException {
+    SlippedFolder folder = slip(RECIPE, "  coat       method            hand\n", "");
+    for (String plant : List.of("farm-shed", "river-mill")) {
+      folder.with("plant/" + plant + ".yaml", "\ncoater: ", "\n# coater: ");
+    }
+    assertEquals(List.of(), of("feed-outside-practice", folder, RECIPE), folder.text());
+    folder.with(
+        "practice/bounds.yaml", "oil-under-vacuum: {to: 30 %", "oil-under-vacuum: {to: 3 %");
+    says(folder, "feed-outside-practice", "oil on the kernel, however it is put on, is 4.");
   }
 
   @Test
@@ -193,6 +223,18 @@ class ProcessRulesTest {
         slip("prices/2026-11.yaml", "maize:", "# maize:"),
         "unpriced",
         "note: maize has no price on this day and counts as free");
+  }
+
+  @Test
+  void aLimitOfCostWithoutAPriceIsAWarning() throws IOException {
+    SlippedFolder folder =
+        slip("prices/2026-11.yaml", "maize:", "# maize:")
+            .with(RECIPE, "limits\n", "limits\n  cost  max 9 EUR/kg\n");
+    says(
+        folder,
+        "unpriced",
+        "warning: maize has no price on this day and counts as free, so the limit of cost cannot"
+            + " be judged");
   }
 
   private void says(SlippedFolder folder, String code, String words) throws IOException {
