@@ -36,7 +36,8 @@ import java.util.function.Function;
 /**
  * One run over a folder: what all recipes share is read and resolved first; then the recipes are
  * read, resolved, computed, judged and looked at, in parallel, each by itself. Of a recipe nothing
- * is kept but its findings and what the caller makes of it.
+ * is kept but its findings and what the caller makes of it. What several recipes say in the same
+ * words of the same place in a shared file is said once.
  */
 final class FolderRun<T> {
   private final FeedFolder folder;
@@ -79,15 +80,14 @@ final class FolderRun<T> {
     List<Outcome<T>> outcomes = new ArrayList<>();
     recipes.parallelStream().map(this::recipe).forEachOrdered(outcomes::add);
     outcomes.forEach(outcome -> findings.addAll(outcome.findings()));
-    findings.sort(null);
+    List<Finding> sorted = findings.stream().distinct().sorted().toList();
     int limits = outcomes.stream().mapToInt(Outcome::limits).sum();
     List<String> notChecked =
         outcomes.stream().filter(outcome -> !outcome.checked()).map(Outcome::code).toList();
     List<String> unmade =
         outcomes.stream().filter(outcome -> outcome.made().isEmpty()).map(Outcome::code).toList();
     List<T> made = outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList();
-    return new Result<>(
-        new CheckReport(findings, recipes.size(), limits, notChecked), made, unmade);
+    return new Result<>(new CheckReport(sorted, recipes.size(), limits, notChecked), made, unmade);
   }
 
   private Larder larder() {

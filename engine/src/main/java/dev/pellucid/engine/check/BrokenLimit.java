@@ -69,7 +69,7 @@ final class BrokenLimit implements Rule {
     if (limit.waiver().isPresent()) {
       finding = finding.seeing("waiver written", limit.waiver().get().span());
     }
-    finding = noting(finding, feed, verdict, contributors);
+    finding = Suspects.named(noting(finding, feed, verdict, contributors), feed, verdict);
     List<String> path = largest.map(one -> one.most().path()).orElse(List.of());
     About.Side about = side == Bound.Side.MIN ? About.Side.MIN : About.Side.MAX;
     return help(finding, recipe, feed, verdict, largest)

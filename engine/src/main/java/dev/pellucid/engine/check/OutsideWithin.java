@@ -1,13 +1,16 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Range;
+import java.util.List;
 import java.util.function.Consumer;
 
-/** A share outside the freedom that its own line allows. */
+/**
+ * A share outside the freedom that its own line allows; silent where these freedoms leave no feed
+ * at all, which {@link WithinLeavesNoFeed} says.
+ */
 final class OutsideWithin implements Rule {
   private static final Code CODE = new Code("outside-within");
 
@@ -18,16 +21,22 @@ final class OutsideWithin implements Rule {
 
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
-    for (Line line : recipe.recipe().lines()) {
+    List<Line> lines = recipe.recipe().lines();
+    boolean tooHigh = WithinLeavesNoFeed.floorsTooHigh(lines);
+    boolean tooLow = WithinLeavesNoFeed.ceilingsTooLow(lines);
+    for (Line line : lines) {
       line.within()
-          .filter(range -> outside(line.designed(), range))
+          .filter(range -> below(line, range) && !tooHigh || above(line, range) && !tooLow)
           .ifPresent(range -> out.accept(finding(line, range)));
     }
   }
 
-  private static boolean outside(Share share, Range range) {
-    double part = share.part();
-    return part < range.lowBase() * (1 - 1e-9) || part > range.highBase() * (1 + 1e-9);
+  private static boolean below(Line line, Range range) {
+    return line.designed().part() < range.lowBase() * (1 - 1e-9);
+  }
+
+  private static boolean above(Line line, Range range) {
+    return line.designed().part() > range.highBase() * (1 + 1e-9);
   }
 
   private static Finding finding(Line line, Range range) {

@@ -18,6 +18,7 @@ import java.util.function.Consumer;
 /** A maximum that cannot be judged: an ingredient does not tell it, and nothing bounds it. */
 final class UnknownContent implements Rule {
   private static final Code CODE = new Code("unknown-content");
+  private static final int NAMED = 6;
 
   @Override
   public Code code() {
@@ -49,9 +50,15 @@ final class UnknownContent implements Rule {
     return Finding.warning(CODE, span, "the maximum of " + text + " cannot be judged")
         .labelled("does not tell it")
         .seeing("limit written", limit.origin().span())
-        .noting("not told by " + String.join(", ", names))
+        .noting("not told by " + first(names))
         .helping("add the content, or write none where there is none")
         .about(new About(text, About.Side.MAX, List.of()));
+  }
+
+  /** Of a vitamin nearly every ingredient tells nothing: the first few show which. */
+  private static String first(List<String> names) {
+    String few = String.join(", ", names.subList(0, Math.min(NAMED, names.size())));
+    return names.size() > NAMED ? few + " and " + (names.size() - NAMED) + " more" : few;
   }
 
   private static boolean unbounded(Row row, Nutrient nutrient) {

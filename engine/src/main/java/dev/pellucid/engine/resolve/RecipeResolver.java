@@ -5,6 +5,7 @@ import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
+import dev.pellucid.engine.resolve.ResolvedRecipe.Met;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
@@ -15,6 +16,7 @@ import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -35,7 +37,7 @@ final class RecipeResolver {
   private final List<Finding> findings = new ArrayList<>();
   private final SortedSet<String> read = new TreeSet<>();
   private final Limits limits;
-  private final List<Profile> profiles = new ArrayList<>();
+  private final List<Met> profiles = new ArrayList<>();
 
   private String status = "draft";
   private Optional<Species> species = Optional.empty();
@@ -80,7 +82,7 @@ final class RecipeResolver {
                     batch,
                     list,
                     passes,
-                    profiles.stream().map(Profile::name).toList(),
+                    profiles,
                     all,
                     file.label().map(section -> section.lines()).orElse(List.of()),
                     declared)),
@@ -126,7 +128,7 @@ final class RecipeResolver {
     read.add(name.text());
     Profile profile = kitchen.profiles().get(name.text());
     if (profile != null) {
-      profiles.add(profile);
+      profiles.add(new Met(profile, Optional.of(name.span())));
       return;
     }
     findings.add(
@@ -147,9 +149,9 @@ final class RecipeResolver {
         .filter(profile -> profile.kind() == Limit.Kind.LAW)
         .filter(profile -> profile.jurisdiction().equals(jurisdiction))
         .filter(this::holds)
-        .filter(profile -> !profiles.contains(profile))
-        .sorted(java.util.Comparator.comparing(Profile::name))
-        .forEach(profiles::add);
+        .filter(profile -> profiles.stream().noneMatch(met -> met.profile().equals(profile)))
+        .sorted(Comparator.comparing(Profile::name))
+        .forEach(profile -> profiles.add(new Met(profile, Optional.empty())));
   }
 
   private boolean holds(Profile profile) {
@@ -160,7 +162,7 @@ final class RecipeResolver {
 
   private List<Limit> allLimits() {
     List<Limit> all = new ArrayList<>();
-    profiles.forEach(profile -> all.addAll(profile.limits()));
+    profiles.forEach(met -> all.addAll(met.profile().limits()));
     for (LimitLine line : file.limits().map(section -> section.lines()).orElse(List.of())) {
       all.addAll(limits.of(line, Limit.Kind.RECIPE, code, Optional.empty()));
     }

@@ -14,7 +14,7 @@ import java.util.Optional;
  *
  * @param status {@code draft}, {@code approved} or {@code retired}; {@code draft} where none is
  *     told
- * @param profiles the names of the profiles it meets, those of law included
+ * @param profiles what it meets, the law of the jurisdiction included
  * @param limits each side of each limit once, the tighter where several ask the same
  */
 public record ResolvedRecipe(
@@ -28,7 +28,7 @@ public record ResolvedRecipe(
     Optional<BatchSize> batch,
     List<Line> lines,
     Passes process,
-    List<String> profiles,
+    List<Met> profiles,
     List<Limit> limits,
     List<LabelLine> label,
     Span declared) {
@@ -38,6 +38,13 @@ public record ResolvedRecipe(
     limits = List.copyOf(limits);
     label = List.copyOf(label);
   }
+
+  /**
+   * A profile and where the recipe asks for it.
+   *
+   * @param asked the name behind {@code meets}; empty for law, which comes without being asked
+   */
+  public record Met(Profile profile, Optional<Span> asked) {}
 
   /** {@code batch 60 kg weighed}; kg. */
   public record BatchSize(double kg, BatchBasis basis, Amount written) {}

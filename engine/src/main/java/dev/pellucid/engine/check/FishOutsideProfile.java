@@ -1,0 +1,119 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.Profile;
+import dev.pellucid.engine.resolve.ResolvedRecipe.Met;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Range;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+/**
+ * Fish of this feed for which no profile that it meets was written. Profiles of one kind cover
+ * together, so that a feed may meet one for the small and one for the large fish; a profile without
+ * sizes covers all. Law holds whatever the size.
+ */
+final class FishOutsideProfile implements Rule {
+  private static final Code CODE = new Code("fish-outside-profile");
+  private static final double CLOSE = 1e-9;
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    recipe.recipe().fish().ifPresent(fish -> look(recipe, fish, out));
+  }
+
+  private static void look(Inspection recipe, Range fish, Consumer<Finding> out) {
+    for (Limit.Kind kind : List.of(Limit.Kind.NEED, Limit.Kind.PRACTICE)) {
+      List<Profile> profiles =
+          recipe.recipe().profiles().stream()
+              .map(Met::profile)
+              .filter(profile -> profile.kind() == kind)
+              .filter(profile -> SpeciesOutsideProfile.fits(recipe.recipe(), profile))
+              .toList();
+      boolean told =
+          !profiles.isEmpty() && profiles.stream().allMatch(one -> one.fish().isPresent());
+      if (told && !covered(fish, profiles)) {
+        out.accept(finding(fish, profiles));
+      }
+    }
+  }
+
+  private static List<Range> rising(List<Profile> profiles) {
+    return profiles.stream()
+        .flatMap(profile -> profile.fish().stream())
+        .sorted(Comparator.comparingDouble(Range::lowBase))
+        .toList();
+  }
+
+  private static boolean covered(Range fish, List<Profile> profiles) {
+    double reached = fish.lowBase();
+    for (Range range : rising(profiles)) {
+      if (range.lowBase() <= reached * (1 + CLOSE)) {
+        reached = Math.max(reached, range.highBase());
+      }
+    }
+    return reached > fish.lowBase() && reached >= fish.highBase() * (1 - CLOSE);
+  }
+
+  private static Finding finding(Range fish, List<Profile> profiles) {
+    String names = profiles.stream().map(Profile::name).collect(Collectors.joining(" and "));
+    String sizes =
+        profiles.stream()
+            .flatMap(profile -> profile.fish().stream())
+            .map(Range::asWritten)
+            .collect(Collectors.joining(" and "));
+    Finding finding =
+        Finding.warning(
+            CODE,
+            fish.span(),
+            "this feed is for fish of "
+                + fish.asWritten()
+                + ", "
+                + names
+                + (profiles.size() > 1 ? " are for " : " is for ")
+                + sizes);
+    for (Profile profile : profiles) {
+      finding = finding.seeing("size written", profile.fish().orElseThrow().span());
+    }
+    return finding
+        .noting("for the other fish nobody has written what the feed must hold")
+        .helping(
+            shared(fish, profiles)
+                    .map(size -> "narrow fish to " + size + ", or meet a profile for the rest")
+                    .orElse("meet a profile for fish of " + fish.asWritten())
+                + " too")
+        .about(new About(names, About.Side.NONE, List.of()));
+  }
+
+  /** The sizes that the recipe and its one profile have in common. */
+  private static Optional<String> shared(Range fish, List<Profile> profiles) {
+    if (profiles.size() != 1) {
+      return Optional.empty();
+    }
+    Range range = profiles.get(0).fish().orElseThrow();
+    Range low = fish.lowBase() >= range.lowBase() ? fish : range;
+    Range high = fish.highBase() <= range.highBase() ? fish : range;
+    return low.lowBase() < high.highBase()
+        ? Optional.of(
+            low.unit() == high.unit()
+                ? low.low().text() + " to " + high.high().text() + " " + high.unitAsWritten()
+                : low.low().text()
+                    + " "
+                    + low.unitAsWritten()
+                    + " to "
+                    + high.high().text()
+                    + " "
+                    + high.unitAsWritten())
+        : Optional.empty();
+  }
+}

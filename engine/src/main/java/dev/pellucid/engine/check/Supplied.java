@@ -1,0 +1,82 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * What a premix supplies to a feed: its own figure is per kg of feed at its dose, and counts here
+ * as much as the feed takes of it. Before overage, losses and storage.
+ *
+ * @param line of the recipe
+ * @param premix on that line, or inside the premix on it
+ * @param times the share that the feed takes of the premix over its dose
+ */
+record Supplied(Line line, ResolvedPremix premix, double times, ResolvedPremix.Supply supply) {
+
+  /** In the base of the nutrient, per kg of weighed feed. */
+  double amount() {
+    return supply.amount() * times;
+  }
+
+  /** A base figure of this nutrient in the unit in which the supply was written. */
+  String told(double base) {
+    var written = supply.written().amount();
+    return Figures.plain(written.unit().fromBase(base)) + " " + written.unitAsWritten();
+  }
+
+  /** Every supply of every premix, in the order of the lines. */
+  static List<Supplied> to(ResolvedRecipe recipe) {
+    List<Supplied> found = new ArrayList<>();
+    premixes(
+        recipe,
+        used ->
+            used.premix()
+                .supplies()
+                .forEach(
+                    one ->
+                        used.times()
+                            .ifPresent(
+                                times ->
+                                    found.add(
+                                        new Supplied(used.line(), used.premix(), times, one)))));
+    return found;
+  }
+
+  /**
+   * A premix in a feed.
+   *
+   * @param share of the weighed feed, before overage
+   */
+  record Used(Line line, ResolvedPremix premix, Share share, boolean direct) {
+    java.util.Optional<Double> times() {
+      return premix
+          .dose()
+          .filter(Share::isPositive)
+          .map(dose -> share.percent().doubleValue() / dose.percent().doubleValue());
+    }
+  }
+
+  /** Every premix, those inside premixes too. */
+  static void premixes(ResolvedRecipe recipe, Consumer<Used> out) {
+    for (Line line : recipe.lines()) {
+      open(line, line.material(), line.designed(), true, out);
+    }
+  }
+
+  private static void open(
+      Line line, Material material, Share share, boolean direct, Consumer<Used> out) {
+    if (material instanceof Material.Premixed premixed) {
+      out.accept(new Used(line, premixed.premix(), share, direct));
+      for (ResolvedPremix.Part part : premixed.premix().parts()) {
+        open(line, part.material(), part.designed().of(share), false, out);
+      }
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * A premix supplies more than five times the minimum of a nutrient: most often a nought too many or
+ * a slipped point. Who means it asks for it, by a higher minimum of the recipe or its profile. The
+ * other slip, a nought too few, shows as a broken minimum and is named there ({@link Suspects}): a
+ * small supply alone is no slip while the ingredients bring the rest.
+ *
+ * <p>Five times: common practice, no source.
+ */
+final class TenfoldSlip implements Rule {
+  private static final Code CODE = new Code("tenfold-slip");
+  private static final double MOST = 5;
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    recipe.feed().ifPresent(feed -> look(feed, out));
+  }
+
+  private static void look(ComputedFeed feed, Consumer<Finding> out) {
+    for (Supplied one : Supplied.to(feed.recipe())) {
+      Optional<Limit> minimum = Minima.of(feed, one.supply().nutrient());
+      if (minimum.isPresent()) {
+        double least = Minima.asFed(feed, minimum.get());
+        if (least > 0 && one.amount() > MOST * least * (1 + 1e-9)) {
+          out.accept(finding(one, minimum.get(), least));
+        }
+      }
+    }
+  }
+
+  /** What a tenth, or ten times, of a figure would be, where that fits the minimum. */
+  static Optional<String> meant(Supplied one, double factor, double least) {
+    double meant = one.amount() * factor;
+    return meant >= least / 2 && meant <= MOST * least
+        ? Optional.of("did you mean " + one.told(one.supply().amount() * factor) + "?")
+        : Optional.empty();
+  }
+
+  private static Finding finding(Supplied one, Limit minimum, double least) {
+    String nutrient = one.supply().nutrient().name();
+    String code = one.premix().code();
+    Finding finding =
+        Finding.warning(
+                CODE,
+                one.supply().written().amount().span(),
+                code
+                    + " supplies "
+                    + nutrient
+                    + " "
+                    + one.told(one.amount())
+                    + ", "
+                    + Figures.plain(one.amount() / least)
+                    + " times the minimum of "
+                    + minimum.writtenInForce().asWritten()
+                    + minimum.basis().words())
+            .seeing("minimum written", minimum.origin().span());
+    Optional<String> meant = meant(one, 0.1, least);
+    return (meant.isPresent() ? finding.helping(meant.get()) : finding)
+        .helping(
+            "if so much is meant, ask for it under limits: "
+                + nutrient
+                + " min "
+                + one.told(one.amount() / MOST))
+        .about(new About(nutrient, About.Side.MAX, List.of(code, one.supply().from())));
+  }
+}
