@@ -136,6 +136,15 @@ class RoomsTest {
             "engine.larder",
             "engine.resolve",
             "engine.compute"),
+        Room.of("engine.quality", 5),
+        Room.of(
+                "engine.floor",
+                9,
+                "engine.quantity",
+                "engine.larder",
+                "engine.resolve",
+                "engine.compute")
+            .knowing(Step.class),
         // A plan prints the verdicts beside the analysis it expects; it makes no finding.
         Room.of(
             "engine.plan",
