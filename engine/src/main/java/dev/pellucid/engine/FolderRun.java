@@ -13,6 +13,7 @@ import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.resolve.Resolution;
+import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.Resolver;
 import dev.pellucid.finding.Finding;
@@ -27,6 +28,7 @@ import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,6 +90,34 @@ final class FolderRun<T> {
         outcomes.stream().filter(outcome -> outcome.made().isEmpty()).map(Outcome::code).toList();
     List<T> made = outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList();
     return new Result<>(new CheckReport(sorted, recipes.size(), limits, notChecked), made, unmade);
+  }
+
+  /** A premix that no error of its own file keeps from being made. */
+  record SoundPremix(String path, ResolvedPremix premix) {}
+
+  /** In the order of their paths; absent where their own files must be mended first. */
+  Map<String, Optional<SoundPremix>> premixes() {
+    Map<String, ResolvedPremix> resolved = resolver.premixes();
+    Map<String, Optional<SoundPremix>> byCode = new LinkedHashMap<>();
+    for (String path : folder.ending(".premix")) {
+      String code = new SourceFile(path, "").stem();
+      boolean sound = findings.stream().noneMatch(finding -> isErrorOf(finding, code + ".premix"));
+      byCode.put(
+          code,
+          Optional.ofNullable(resolved.get(code))
+              .filter(premix -> sound)
+              .map(premix -> new SoundPremix(path, premix)));
+    }
+    return byCode;
+  }
+
+  private static boolean isErrorOf(Finding finding, String fileName) {
+    return finding.severity() == Severity.ERROR
+        && finding.span().file().fileName().equals(fileName);
+  }
+
+  Larder stock() {
+    return larder;
   }
 
   private Larder larder() {

@@ -1,10 +1,6 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.folder.FeedFolder;
-import dev.pellucid.engine.plan.BatchPlan;
-import dev.pellucid.engine.plan.Provenance;
-import dev.pellucid.engine.report.BatchSheetHtml;
-import dev.pellucid.engine.report.BatchSheetText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -35,23 +31,15 @@ public final class Pellucid {
   }
 
   /**
-   * Makes the batch sheet of every recipe that no error keeps from being made; writes nothing.
+   * Makes the batch sheet of every recipe and premix that no error keeps from being made; writes
+   * nothing.
    *
-   * @param version of a recipe, by its path below the folder
+   * @param version of a recipe or premix, by its path below the folder
    * @throws IOException where the disk fails
    */
   public static SheetReport batchSheets(
       Path root, String prefix, LocalDate day, Function<String, Version> version)
       throws IOException {
-    FeedFolder folder = FeedFolder.list(root, prefix);
-    FolderRun.Result<Sheet> result =
-        new FolderRun<>(folder, day, made -> sheet(made, version.apply(made.path()), day)).run();
-    return new SheetReport(result.report(), result.made(), result.unmade());
-  }
-
-  private static Sheet sheet(FolderRun.Made made, Version version, LocalDate day) {
-    Provenance provenance = new Provenance(version.commit(), version.clean(), day);
-    BatchPlan plan = BatchPlan.of(made.feed(), made.verdicts(), made.larder(), provenance);
-    return new Sheet(plan.code(), BatchSheetText.of(plan), BatchSheetHtml.of(plan), plan.draft());
+    return new SheetRun(FeedFolder.list(root, prefix), day, version).run();
   }
 }

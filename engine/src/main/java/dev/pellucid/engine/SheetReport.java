@@ -9,9 +9,9 @@ import java.util.List;
  * What came of making batch sheets.
  *
  * @param check of the whole folder
- * @param sheets by code
- * @param withheld codes of recipes without a sheet, since their findings say that they must not be
- *     made as written
+ * @param sheets those of recipes, then those of premixes
+ * @param withheld codes of recipes and premixes without a sheet, since their findings say that they
+ *     must not be made as written
  */
 public record SheetReport(CheckReport check, List<Sheet> sheets, List<String> withheld) {
   public SheetReport {
@@ -21,7 +21,9 @@ public record SheetReport(CheckReport check, List<Sheet> sheets, List<String> wi
 
   /** How many sheets, in words. */
   public String tally() {
-    return Counted.of(sheets.size(), "batch sheet");
+    long premixes = sheets.stream().filter(Sheet::premix).count();
+    String all = Counted.of(sheets.size(), "batch sheet");
+    return premixes == 0 ? all : all + " (" + premixes + " of premixes)";
   }
 
   /** Codes of the sheets that are stamped as drafts not to be made. */
@@ -29,11 +31,18 @@ public record SheetReport(CheckReport check, List<Sheet> sheets, List<String> wi
     return sheets.stream().filter(Sheet::draft).map(Sheet::code).toList();
   }
 
-  /** Writes every sheet twice, as {@code CODE.txt} and as {@code CODE.html}. */
+  /**
+   * Writes every sheet twice, as {@code CODE.txt} and as {@code CODE.html}, and takes away older
+   * ones of what must not be made now.
+   */
   public void write(Path to) throws IOException {
     for (Sheet sheet : sheets) {
       FeedFolder.write(to.resolve(sheet.code() + ".txt"), sheet.text());
       FeedFolder.write(to.resolve(sheet.code() + ".html"), sheet.html());
+    }
+    for (String code : withheld) {
+      FeedFolder.delete(to.resolve(code + ".txt"));
+      FeedFolder.delete(to.resolve(code + ".html"));
     }
   }
 }

@@ -16,9 +16,9 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes a batch sheet for every recipe that may be made, as text and as HTML to print. A sheet
- * from a tree with changes, or of a recipe that is not approved, is stamped as a draft not to be
- * made.
+ * Writes a batch sheet for every recipe and premix that may be made, as text and as HTML to print.
+ * A sheet from a tree with changes, or of a recipe that is not approved, is stamped as a draft not
+ * to be made. An older sheet of one that may not be made is deleted.
  */
 @Mojo(name = "batch-sheet", defaultPhase = LifecyclePhase.PACKAGE, threadSafe = true)
 public final class BatchSheetMojo extends FolderGoal {

@@ -110,6 +110,11 @@ public final class FeedFolder {
     Files.write(file, text.getBytes(StandardCharsets.UTF_8));
   }
 
+  /** Takes a file away that one of our own goals wrote, if it is there. */
+  public static void delete(Path file) throws IOException {
+    Files.deleteIfExists(file);
+  }
+
   private void clashes() {
     Map<String, String> byLetters = new HashMap<>();
     for (String path : files.keySet()) {

@@ -4,21 +4,26 @@ import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
- * One batch of a feed as the mill makes it: what to weigh, do, read and pack, in kg.
+ * One batch of a feed or premix as the mill makes it: what to weigh, do, read and pack.
  *
  * @param house the name of the folder
  * @param fish species, size and habit in words, as far as they are told
- * @param sizeTold whether the recipe names the size of the batch; else it is 100 kg weighed
- * @param draftBecause why the feed is not to be made from this sheet; empty when it may be
+ * @param sizeTold whether the size of the batch is told; else it is 100 kg weighed
+ * @param draftBecause why it is not to be made from this sheet; empty when it may be
  * @param inspection what to look at before anything is weighed
  * @param weighing mix and coat in the order of the recipe
+ * @param premixCodes those of the lines that are premixes made here
  * @param mixCautions where the lines of the mix are weighed
  * @param tasks in the order of the work; the coat stands at its place
+ * @param premixing what only a premix has
  */
 public record BatchPlan(
     String house,
@@ -31,27 +36,43 @@ public record BatchPlan(
     List<String> draftBecause,
     List<String> inspection,
     List<Weighed> weighing,
+    List<String> premixCodes,
     List<Caution> mixCautions,
     List<Task> tasks,
     MassBalance balance,
     Optional<Packing> packing,
     Optional<Storing> storing,
     double moisture,
-    List<Expectation> expected) {
+    List<Expectation> expected,
+    List<Waived> waived,
+    Optional<Premixing> premixing) {
   public BatchPlan {
     fish = List.copyOf(fish);
     draftBecause = List.copyOf(draftBecause);
     inspection = List.copyOf(inspection);
     weighing = List.copyOf(weighing);
+    premixCodes = List.copyOf(premixCodes);
     mixCautions = List.copyOf(mixCautions);
     tasks = List.copyOf(tasks);
     expected = List.copyOf(expected);
+    waived = List.copyOf(waived);
   }
 
   /** The plan of a batch of the size that the recipe names. */
   public static BatchPlan of(
       ComputedFeed feed, List<Verdict> verdicts, Larder larder, Provenance provenance) {
-    return new BatchPlanner(feed, verdicts, larder, provenance).plan();
+    return new BatchPlanner(feed, verdicts, larder, provenance).feed();
+  }
+
+  /** The plan of a premix for what is ordered of it; empty where its mass cannot be reckoned. */
+  public static Optional<BatchPlan> of(
+      ResolvedPremix premix, PremixOrders orders, Larder larder, Provenance provenance) {
+    return new PremixPlanner(premix, orders, larder).plan(provenance);
+  }
+
+  /** The last day on which it may be made, where a limit is waived only until then. */
+  public Optional<LocalDate> makeBy() {
+    return waived.stream().map(Waived::until).min(Comparator.naturalOrder());
   }
 
   /** Whether the feed must not be made from this sheet. */
@@ -74,14 +95,19 @@ public record BatchPlan(
     return of(line -> line.place() == Place.MIX && !line.micro() && line.liquid());
   }
 
-  /** Lines of the coat. */
+  /** Lines of the coat from the large scale. */
   public List<Weighed> coatLines() {
-    return of(line -> line.place() == Place.COAT);
+    return of(line -> line.place() == Place.COAT && !line.micro());
+  }
+
+  /** Lines of the coat that are weighed apart. */
+  public List<Weighed> smallCoatLines() {
+    return of(line -> line.place() == Place.COAT && line.micro());
   }
 
   /** Whether anything but the recipe shares is weighed. */
   public boolean hasOverage() {
-    return weighing.stream().anyMatch(line -> line.stability() != 0 || line.handling() != 0);
+    return weighing.stream().anyMatch(line -> !line.extra().isZero());
   }
 
   private List<Weighed> of(Predicate<Weighed> kind) {
@@ -90,11 +116,6 @@ public record BatchPlan(
 
   /** Several lines together. */
   public static Weighed.Sum sum(List<Weighed> lines) {
-    return new Weighed.Sum(
-        lines.stream().mapToDouble(Weighed::share).sum(),
-        lines.stream().mapToDouble(Weighed::target).sum(),
-        lines.stream().mapToDouble(Weighed::extra).sum(),
-        lines.stream().mapToDouble(Weighed::total).sum(),
-        lines.stream().mapToDouble(Weighed::perKgKernel).sum());
+    return Weighed.Sum.of(lines);
   }
 }

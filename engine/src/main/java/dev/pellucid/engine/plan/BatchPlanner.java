@@ -1,15 +1,17 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.check.Verdict;
-import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,26 +30,48 @@ final class BatchPlanner {
   private final Provenance provenance;
   private final ResolvedRecipe recipe;
 
-  /** Batches of 100 kg that this one is. */
-  private final double times;
-
   BatchPlanner(ComputedFeed feed, List<Verdict> verdicts, Larder larder, Provenance provenance) {
     this.feed = feed;
     this.verdicts = verdicts;
     this.larder = larder;
     this.provenance = provenance;
     this.recipe = feed.recipe();
-    this.times = recipe.batch().map(this::weighed).orElse(UNTOLD_KG) / 100;
+  }
+
+  BatchPlan feed() {
+    Optional<Double> finished =
+        recipe.batch().filter(size -> size.basis() == BatchBasis.FINISHED).map(BatchSize::kg);
+    double weighed = recipe.batch().map(this::weighed).orElse(UNTOLD_KG);
+    return plan(weighed, finished, recipe.batch().isPresent(), draftBecause(), Optional.empty());
+  }
+
+  BatchPlan premix(double weighed, Premixing premixing) {
+    List<String> reasons = new ArrayList<>();
+    if (premixing.needs().isEmpty()) {
+      reasons.add("no approved recipe of this folder holds it");
+    }
+    reasons.addAll(uncommitted());
+    return plan(
+        weighed, Optional.empty(), !premixing.needs().isEmpty(), reasons, Optional.of(premixing));
   }
 
   private double weighed(BatchSize size) {
     return size.basis() == BatchBasis.WEIGHED ? size.kg() : size.kg() / feed.bagged() * 100;
   }
 
-  BatchPlan plan() {
-    Balance expected = feed.balances().expected();
-    WeighList list = new WeighList(feed, times);
-    MassBalance balance = balance(expected, list);
+  private BatchPlan plan(
+      double weighed,
+      Optional<Double> finished,
+      boolean sizeTold,
+      List<String> draftBecause,
+      Optional<Premixing> premixing) {
+    WeighList list = new WeighList(feed, weighed);
+    Cautions cautions = new Cautions(feed, larder.practice());
+    List<Caution> mixCautions = cautions.ofMix();
+    Optional<Mass> bagged = finished.map(kg -> Mass.of(kg, list.decimals()));
+    Optional<Mass> wanted = bagged.map(kg -> kg.plus(shrunk(kg)));
+    List<Task> tasks = new TaskList(feed, larder, cautions, list, weighed / 100, wanted).inOrder();
+    MassBalance balance = MassBalance.of(list, tasks, feed.shrink(), bagged);
     return new BatchPlan(
         larder.settings().name(),
         recipe.code(),
@@ -55,17 +79,34 @@ final class BatchPlanner {
         recipe.status(),
         fish(),
         provenance,
-        recipe.batch().isPresent(),
-        draftBecause(),
+        sizeTold,
+        draftBecause,
         larder.practice().inspection(),
         list.lines(),
-        new Cautions(feed, larder.practice()).ofMix(),
-        new TaskList(feed, larder, times).inOrder(),
+        premixCodes(),
+        mixCautions,
+        tasks,
         balance,
         packing(balance),
         storing(),
-        expected.moisture(),
-        Expectations.of(feed, verdicts));
+        feed.balances().expected().moisture(),
+        Expectations.of(feed, verdicts),
+        Expectations.waived(verdicts),
+        premixing);
+  }
+
+  /** What is lost beside so much in the bags. */
+  private Mass shrunk(Mass bagged) {
+    double kg = bagged.asDouble() * feed.shrink() / (1 - feed.shrink());
+    return Mass.of(kg, bagged.kg().scale());
+  }
+
+  private List<String> premixCodes() {
+    return recipe.lines().stream()
+        .map(Line::material)
+        .filter(Material.Premixed.class::isInstance)
+        .map(Material::name)
+        .toList();
   }
 
   private List<String> fish() {
@@ -81,11 +122,7 @@ final class BatchPlanner {
     if (!recipe.status().equals("approved")) {
       reasons.add("the status of the recipe is " + recipe.status() + ", not approved");
     }
-    if (provenance.commit().isEmpty()) {
-      reasons.add("the recipe is in no commit");
-    } else if (!provenance.clean()) {
-      reasons.add("the folder holds changes that are not committed");
-    }
+    reasons.addAll(uncommitted());
     long broken = verdicts.stream().filter(verdict -> !verdict.keeps()).count();
     if (broken > 0) {
       reasons.add("limits not kept: " + broken);
@@ -93,19 +130,13 @@ final class BatchPlanner {
     return reasons;
   }
 
-  private MassBalance balance(Balance expected, WeighList list) {
-    double finished = expected.finished() * times;
-    return new MassBalance(
-        times * 100,
-        list.lines().stream().mapToDouble(Weighed::handling).sum(),
-        expected.mix() * times,
-        expected.waterAdded() * times,
-        expected.steam() * times,
-        expected.evaporated() * times,
-        expected.kernel() * times,
-        expected.coat() * times,
-        finished,
-        finished * feed.shrink());
+  private List<String> uncommitted() {
+    if (provenance.commit().isEmpty()) {
+      return List.of("the file is in no commit");
+    }
+    return provenance.clean()
+        ? List.of()
+        : List.of("the folder holds changes that are not committed");
   }
 
   private Optional<Packing> packing(MassBalance balance) {
@@ -114,7 +145,8 @@ final class BatchPlanner {
         .setting(Step.PACK, Property.BAG)
         .map(Setting::aim)
         .filter(bag -> bag > 0)
-        .map(bag -> Packing.of(balance.bagged(), bag));
+        .map(BigDecimal::valueOf)
+        .map(bag -> Packing.of(balance.bagged(), bag.stripTrailingZeros()));
   }
 
   /** Of a range of shelf lives the shorter counts. */

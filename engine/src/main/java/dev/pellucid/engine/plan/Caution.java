@@ -1,8 +1,9 @@
 package dev.pellucid.engine.plan;
 
 /**
- * One sentence that keeps people or fish from harm.
+ * What keeps people or fish from harm.
  *
  * @param about the titles of the ingredients or premixes it is about; empty for the whole step
+ * @param words a sentence or more
  */
-public record Caution(String about, String sentence) {}
+public record Caution(String about, String words) {}

@@ -1,6 +1,8 @@
 package dev.pellucid.engine.plan;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the laboratory should find, beside what is asked.
@@ -26,8 +28,17 @@ public record Expectation(
    *
    * @param bound side and figure as written: {@code min 35 % in 95 % of batches}
    * @param judged at the end where it is judged, in the unit of the bound
+   * @param limit the bound in force, in the same unit
    * @param unit of the judged figure
-   * @param kind need, practice, law or recipe, and whether a waiver stands in its place
+   * @param kind need, practice, law or recipe
+   * @param waivedUntil the last day on which a waiver stands in its place
    */
-  public record Held(String bound, double judged, String unit, String kind, boolean keeps) {}
+  public record Held(
+      String bound,
+      double judged,
+      double limit,
+      String unit,
+      String kind,
+      Optional<LocalDate> waivedUntil,
+      boolean keeps) {}
 }

@@ -5,16 +5,19 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
 import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.plan.Expectation.Held;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.engine.resolve.Waiver;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Groups verdicts by what they are about. Cost has no place on the floor, and an inclusion is no
@@ -55,8 +58,10 @@ final class Expectations {
     return new Held(
         limit.side().word() + " " + written.asWritten() + batches(limit),
         shown(verdict.judged(), written),
+        shown(limit.inForce(), written),
         unit(written),
-        limit.origin().kind().word() + (limit.waiver().isPresent() ? ", waived" : ""),
+        limit.origin().kind().word(),
+        limit.waiver().map(Waiver::until),
         verdict.keeps());
   }
 
@@ -66,10 +71,33 @@ final class Expectations {
         : "";
   }
 
+  /** The limits that another stands in for. */
+  static List<Waived> waived(List<Verdict> verdicts) {
+    return verdicts.stream()
+        .map(Verdict::limit)
+        .flatMap(limit -> limit.waiver().stream().map(waiver -> waived(limit, waiver)))
+        .toList();
+  }
+
+  private static Waived waived(Limit limit, Waiver waiver) {
+    String side = limit.side().word() + " ";
+    return new Waived(
+        title(limit.subject()) + limit.basis().words(),
+        side + waiver.written().asWritten(),
+        side + limit.written().asWritten(),
+        waiver.until(),
+        waiver.by(),
+        waiver.because());
+  }
+
   private static String title(Subject subject) {
-    return subject instanceof Subject.Nutrients sum && sum.nutrients().size() == 1
-        ? sum.nutrients().get(0).title()
-        : subject.text();
+    if (subject instanceof Subject.Nutrients sum) {
+      return sum.nutrients().stream().map(Nutrient::title).collect(Collectors.joining(" + "));
+    }
+    if (subject instanceof Subject.Ratio ratio) {
+      return title(ratio.over()) + " : " + title(ratio.under());
+    }
+    return subject.text();
   }
 
   private static double shown(double base, Bound.Limit written) {

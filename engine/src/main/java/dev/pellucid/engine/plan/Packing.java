@@ -1,23 +1,26 @@
 package dev.pellucid.engine.plan;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
 /**
- * Full bags and what is left over.
+ * Full bags and what is left over; together they are what was packed.
  *
  * @param bag kg in a full bag
  * @param full how many
- * @param remainder kg in the last bag; nought when there is none
+ * @param remainder in the last bag; nought when there is none
  */
-public record Packing(double bag, long full, double remainder) {
-  private static final double CLOSE = 1e-9;
+public record Packing(Mass bag, long full, Mass remainder) {
 
   /** Packs a mass. */
-  static Packing of(double kg, double bag) {
-    long full = (long) Math.floor(kg / bag + CLOSE);
-    return new Packing(bag, full, Math.max(0, kg - full * bag));
+  static Packing of(Mass packed, BigDecimal bag) {
+    BigDecimal full = packed.kg().divide(bag, 0, RoundingMode.FLOOR);
+    BigDecimal left = packed.kg().subtract(full.multiply(bag));
+    return new Packing(new Mass(bag), full.longValueExact(), new Mass(left));
   }
 
-  /** Whether a gram or more is left over. */
+  /** Whether anything is left over. */
   public boolean hasRemainder() {
-    return remainder >= 0.001;
+    return !remainder.isZero();
   }
 }

@@ -5,28 +5,30 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One pass through one step, in kg for the whole batch without handling overage; moistures are
- * shares.
+ * One pass through one step, for the whole batch. Handling overage counts as lost on the way to the
+ * mixer and is in none of the masses; moistures are shares. What comes in and what is added less
+ * what goes off is what goes out, to the last decimal.
  *
  * @param before what comes in
  * @param added water, steam or coat
+ * @param addedPerKg of what comes in, a share
  * @param evaporated water that goes off
  * @param after what goes out
  */
 public record Task(
     Step step,
     List<Asked> asked,
-    double before,
-    double added,
-    double evaporated,
-    double after,
+    Mass before,
+    Mass added,
+    double addedPerKg,
+    Mass evaporated,
+    Mass after,
     double moistureBefore,
     double moistureAfter,
-    List<Caution> cautions,
+    Warned warned,
     Optional<Drying> drying) {
   public Task {
     asked = List.copyOf(asked);
-    cautions = List.copyOf(cautions);
   }
 
   /**

@@ -7,6 +7,7 @@ import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Plant;
 import dev.pellucid.engine.plan.Task.Asked;
 import dev.pellucid.engine.plan.Task.Drying;
+import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.syntax.Property;
@@ -23,6 +24,9 @@ import java.util.stream.Stream;
 /**
  * The passes of a recipe as tasks of one batch. The stages of a feed carry the kernel alone; here
  * the coat joins it at its own pass, or before sieve and bag where the recipe names no such pass.
+ *
+ * <p>Masses run on from the weights shown, so that each task closes: what is added and what goes
+ * out are rounded, what goes off is the difference.
  */
 final class TaskList {
   private static final double CHECK_EVERY_HOURS = 3;
@@ -34,93 +38,130 @@ final class TaskList {
   private final Balance balance;
   private final double times;
   private final boolean coatNamed;
+  private final int decimals;
+  private final Mass allCoat;
+  private final Optional<Mass> wanted;
   private final List<Task> tasks = new ArrayList<>();
+  private Mass kernel;
+  private Mass coat;
 
-  /** What is on the kernel so far, per 100 kg of recipe. */
-  private double coat;
-
-  TaskList(ComputedFeed feed, Larder larder, double times) {
+  /**
+   * @param list what is weighed
+   * @param times batches of 100 kg that this one is
+   * @param wanted finished feed that must come out, where the recipe tells it
+   */
+  TaskList(
+      ComputedFeed feed,
+      Larder larder,
+      Cautions cautions,
+      WeighList list,
+      double times,
+      Optional<Mass> wanted) {
     this.larder = larder;
-    this.cautions = new Cautions(feed, larder.practice());
+    this.cautions = cautions;
     this.balance = feed.balances().expected();
     this.times = times;
     this.coatNamed = feed.recipe().process().has(Step.COAT);
+    this.decimals = list.decimals();
+    this.allCoat = list.inFeed(Place.COAT);
+    this.wanted = wanted;
+    this.kernel = list.inFeed(Place.MIX);
+    this.coat = Mass.none(decimals);
   }
 
   List<Task> inOrder() {
-    for (Stage stage : balance.stages()) {
-      take(stage);
+    List<Stage> stages = balance.stages();
+    int last = -1;
+    for (int i = 0; i < stages.size(); i++) {
+      last = stages.get(i).evaporated() > 0 ? i : last;
+    }
+    for (int i = 0; i < stages.size(); i++) {
+      take(stages.get(i), i == last);
     }
     if (uncoated() && !coatNamed) {
-      coat(List.of(), balance.kernel());
+      coat(List.of());
     }
     return tasks;
   }
 
   private boolean uncoated() {
-    return balance.coat() > 0 && coat == 0;
+    return balance.coat() > 0 && coat.isZero();
   }
 
-  private void take(Stage stage) {
+  private void take(Stage stage, boolean lastDrying) {
     Pass pass = stage.pass();
     switch (pass.step()) {
       case COAT -> {
-        if (coat == 0) {
-          coat(asked(pass), stage.before());
+        if (coat.isZero()) {
+          coat(asked(pass));
         } else {
-          tasks.add(plain(stage, Optional.empty()));
+          tasks.add(plain(stage, lastDrying));
         }
       }
       case SIEVE, PACK, STORE -> {
         if (uncoated() && !coatNamed) {
-          coat(List.of(), stage.before());
+          coat(List.of());
         }
-        tasks.add(plain(stage, Optional.empty()));
+        tasks.add(plain(stage, lastDrying));
       }
-      case DRY -> tasks.add(plain(stage, drying(stage)));
-      case GRIND, BLEND, ADD_LIQUID, ADD_WATER, CONDITION, PELLET, EXTRUDE, COOL ->
-          tasks.add(plain(stage, Optional.empty()));
+      case GRIND, BLEND, ADD_LIQUID, ADD_WATER, CONDITION, PELLET, EXTRUDE, DRY, COOL ->
+          tasks.add(plain(stage, lastDrying));
     }
   }
 
-  private void coat(List<Asked> asked, double kernel) {
-    coat = balance.coat();
+  private void coat(List<Asked> asked) {
+    coat = allCoat;
     tasks.add(
         new Task(
             Step.COAT,
             asked,
-            kernel * times,
-            coat * times,
-            0,
-            (kernel + coat) * times,
+            kernel,
+            coat,
+            balance.coat() / balance.kernel(),
+            Mass.none(decimals),
+            kernel.plus(coat),
             balance.kernelMoisture(),
             balance.moisture(),
             cautions.of(Step.COAT),
             Optional.empty()));
   }
 
-  private Task plain(Stage stage, Optional<Drying> drying) {
+  private Task plain(Stage stage, boolean lastDrying) {
+    Mass before = kernel;
+    Mass added = Mass.of(stage.added() * times, decimals);
+    kernel = after(stage, before.plus(added), lastDrying);
     return new Task(
         stage.pass().step(),
         asked(stage.pass()),
-        (stage.before() + coat) * times,
-        stage.added() * times,
-        stage.evaporated() * times,
-        (stage.after() + coat) * times,
+        before.plus(coat),
+        added,
+        stage.added() / stage.before(),
+        before.plus(added).minus(kernel),
+        kernel.plus(coat),
         coated(stage.before(), stage.moistureBefore()),
         coated(stage.after(), stage.moistureAfter()),
         cautions.of(stage.pass().step()),
-        drying);
+        stage.pass().step() == Step.DRY ? drying(stage) : Optional.empty());
+  }
+
+  /** Where a finished mass is told, the last drying makes it come out. */
+  private Mass after(Stage stage, Mass wet, boolean lastDrying) {
+    if (stage.evaporated() <= 0) {
+      return wet;
+    }
+    return lastDrying && wanted.isPresent()
+        ? wanted.get().minus(allCoat)
+        : Mass.of(stage.after() * times, decimals);
   }
 
   /** The moisture of a kernel together with the coat that is on it. */
-  private double coated(double kernel, double moisture) {
-    if (coat == 0) {
+  private double coated(double kernelKg, double moisture) {
+    if (coat.isZero()) {
       return moisture;
     }
     double coatWater =
         balance.finished() * balance.moisture() - balance.kernel() * balance.kernelMoisture();
-    return (kernel * moisture + coatWater) / (kernel + coat);
+    return (kernelKg * moisture + coatWater) / (kernelKg + balance.coat());
   }
 
   private static List<Asked> asked(Pass pass) {

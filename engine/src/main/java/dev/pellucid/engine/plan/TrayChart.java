@@ -15,6 +15,7 @@ import java.util.List;
 public record TrayChart(
     double loaded, boolean ofThePlant, List<Double> targets, double aim, List<Row> rows) {
   private static final double POINT = 0.01;
+  private static final double TENTHS_OF_A_POINT = 1000;
 
   public TrayChart {
     targets = List.copyOf(targets);
@@ -33,11 +34,15 @@ public record TrayChart(
     }
   }
 
-  /** For the moisture expected before drying and one point either side. */
+  /**
+   * For the moisture expected before drying, to the tenth of a point that a hand can measure, and
+   * one point either side.
+   */
   static TrayChart of(
       double loaded, boolean ofThePlant, double before, List<Double> targets, double aim) {
+    double near = Math.rint(before * TENTHS_OF_A_POINT) / TENTHS_OF_A_POINT;
     List<Row> rows =
-        List.of(before - POINT, before, before + POINT).stream()
+        List.of(near - POINT, near, near + POINT).stream()
             .filter(a -> a > aim && a < 1)
             .map(a -> new Row(a, targets.stream().map(b -> weight(loaded, a, b)).toList()))
             .toList();

@@ -5,55 +5,188 @@ import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.larder.Ingredient.Form;
 import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
-/** The lines of a recipe in kg for a batch, and which of them are weighed apart. */
+/**
+ * The lines of a recipe for a batch, and which of them are weighed apart.
+ *
+ * <p>Small lines are rounded each by itself on the finer grid; as one sum for mix and one for coat
+ * they count on the coarser one, and the large lines share what is left of the batch. So the
+ * weights shown come to the batch exactly.
+ */
 final class WeighList {
   private static final double SMALL_PERCENT = 1;
+  private static final int PER_KG_GRAMS = 5;
   private static final Set<Trait> BY_THE_GRAM =
       EnumSet.of(
           Trait.VITAMIN, Trait.CHOLINE, Trait.TRACE_SALT, Trait.ANTIOXIDANT, Trait.MEDICATED);
 
   private final ComputedFeed feed;
   private final double times;
+  private final List<Line> large;
+  private final List<Line> small;
+  private final Grid grid;
+  private final Mass batch;
   private final List<Weighed> lines;
 
-  WeighList(ComputedFeed feed, double times) {
+  /** A line without its target. */
+  private record Extra(Mass stability, Mass handling) {}
+
+  WeighList(ComputedFeed feed, double batchKg) {
     this.feed = feed;
-    this.times = times;
-    this.lines = feed.recipe().lines().stream().map(this::weighed).toList();
+    this.times = batchKg / 100;
+    List<Line> apart = feed.recipe().lines().stream().filter(this::micro).toList();
+    boolean allApart = apart.size() == feed.recipe().lines().size();
+    this.small = allApart ? List.of() : apart;
+    this.large = feed.recipe().lines().stream().filter(line -> !small.contains(line)).toList();
+    Grid whole = Grid.of(batchKg, least(apart));
+    this.grid = allApart ? new Grid(whole.small(), whole.small()) : whole;
+    this.batch = Mass.of(batchKg, grid.kg());
+    this.lines = weighed();
   }
 
   List<Weighed> lines() {
     return lines;
   }
 
-  private Weighed weighed(Line line) {
+  /** Decimals of a kg for large lines and for masses of the whole batch. */
+  int decimals() {
+    return grid.kg();
+  }
+
+  Mass batch() {
+    return batch;
+  }
+
+  /** What is to be in the feed from one place. */
+  Mass inFeed(Place place) {
+    return together(lines.stream().filter(line -> line.place() == place), Weighed::target)
+        .plus(together(lines.stream().filter(line -> line.place() == place), Weighed::stability));
+  }
+
+  Mass handling() {
+    return together(lines.stream(), Weighed::handling);
+  }
+
+  private double least(List<Line> apart) {
+    return apart.stream()
+        .mapToDouble(this::exact)
+        .filter(kg -> kg > 0)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private List<Weighed> weighed() {
+    List<Weighed> light =
+        small.stream()
+            .map(line -> weighed(line, target(line, grid.small()), extra(line, grid.small())))
+            .toList();
+    List<Extra> extras =
+        giving(
+            large.stream().map(line -> extra(line, grid.kg())).toList(),
+            together(light.stream(), Weighed::stability));
+    Mass left =
+        batch
+            .minus(Mass.sum(extras.stream().map(Extra::stability), grid.kg()))
+            .minus(together(light.stream(), Weighed::stability))
+            .minus(together(light.stream(), Weighed::target));
+    List<Mass> targets = Shared.out(large.stream().map(this::exact).toList(), left);
+    List<Weighed> heavy =
+        IntStream.range(0, large.size())
+            .mapToObj(i -> weighed(large.get(i), targets.get(i), extras.get(i)))
+            .toList();
+    Iterator<Weighed> lights = light.iterator();
+    Iterator<Weighed> heavies = heavy.iterator();
+    return feed.recipe().lines().stream()
+        .map(line -> small.contains(line) ? lights.next() : heavies.next())
+        .toList();
+  }
+
+  /** The {@code rest} gives way to the stability overage of all others, to the last step. */
+  private List<Extra> giving(List<Extra> extras, Mass ofSmall) {
+    Mass over = Mass.sum(extras.stream().map(Extra::stability), grid.kg()).plus(ofSmall);
+    return IntStream.range(0, large.size())
+        .mapToObj(
+            i ->
+                large.get(i).rest()
+                    ? new Extra(extras.get(i).stability().minus(over), extras.get(i).handling())
+                    : extras.get(i))
+        .toList();
+  }
+
+  private double exact(Line line) {
+    return line.designed().kgPer100() * times;
+  }
+
+  private Mass target(Line line, int decimals) {
+    return Mass.of(exact(line), decimals);
+  }
+
+  private Extra extra(Line line, int decimals) {
+    return new Extra(
+        Mass.of(line.share().minus(line.designed()).kgPer100() * times, decimals),
+        Mass.of(line.onTop().kgPer100() * times, decimals));
+  }
+
+  /** Lines added up as shown; the small ones of each place read as one on the coarser grid. */
+  private Mass together(Stream<Weighed> lines, Function<Weighed, Mass> of) {
+    List<Mass> large = new ArrayList<>();
+    Map<Place, Mass> small = new HashMap<>();
+    lines.forEach(
+        line -> {
+          if (line.micro()) {
+            small.merge(line.place(), of.apply(line), Mass::plus);
+          } else {
+            large.add(of.apply(line));
+          }
+        });
+    small.values().forEach(sum -> large.add(sum.at(grid.kg())));
+    return Mass.sum(large.stream(), grid.kg());
+  }
+
+  private Weighed weighed(Line line, Mass target, Extra extra) {
     double inFeed = line.share().kgPer100() + line.onTop().kgPer100();
-    boolean coat = line.place() == Line.Place.COAT;
+    boolean coat = line.place() == Place.COAT;
+    double perKg = coat ? inFeed / feed.balances().expected().kernel() : 0;
+    boolean micro = micro(line);
     return new Weighed(
         line.place(),
         line.material().name(),
-        line.material().title(),
+        title(line.material()),
         line.designed().kgPer100(),
-        line.designed().kgPer100() * times,
-        line.share().minus(line.designed()).kgPer100() * times,
-        line.onTop().kgPer100() * times,
-        micro(line),
+        target,
+        extra.stability(),
+        extra.handling(),
+        micro,
         liquid(line),
-        coat ? inFeed / feed.balances().expected().kernel() : 0);
+        Mass.of(perKg, micro ? PER_KG_GRAMS + 1 : PER_KG_GRAMS));
+  }
+
+  private static String title(Material material) {
+    return material instanceof Material.Premixed && !material.title().equals(material.name())
+        ? material.title() + " (" + material.name() + ")"
+        : material.title();
   }
 
   private boolean micro(Line line) {
-    return line.material() instanceof Material.Premixed
-        || line.designed().kgPer100() < SMALL_PERCENT
-        || feed.rows().stream()
-            .filter(row -> row.line().index() == line.index())
-            .map(Row::ingredient)
-            .anyMatch(one -> one.traits().stream().anyMatch(BY_THE_GRAM::contains));
+    return !line.rest()
+        && (line.material() instanceof Material.Premixed
+            || line.designed().kgPer100() < SMALL_PERCENT
+            || feed.rows().stream()
+                .filter(row -> row.line().index() == line.index())
+                .map(Row::ingredient)
+                .anyMatch(one -> one.traits().stream().anyMatch(BY_THE_GRAM::contains)));
   }
 
   private static boolean liquid(Line line) {

@@ -1,10 +1,12 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.resolve.Line;
+import java.util.List;
 
 /**
- * One line of the weigh list, in kg for the whole batch.
+ * One line of the weigh list, for the whole batch.
  *
+ * @param title for people, with the code of a premix after it
  * @param share the recipe share in percent, as written or as {@code rest} comes to
  * @param target the recipe share of the batch
  * @param stability what stability overage adds to it; of the {@code rest} what the others take away
@@ -12,29 +14,42 @@ import dev.pellucid.engine.resolve.Line;
  * @param micro whether it is weighed apart and checked by a second person: a premix, a trait that
  *     harms by the gram, or less than 1 % of the feed (common practice, no source)
  * @param liquid whether it goes in after the dry lines, slowly
- * @param perKgKernel kg to weigh per kg of kernel; nought in the mix
+ * @param perKgKernel to weigh per kg of kernel; nought in the mix
  */
 public record Weighed(
     Line.Place place,
     String name,
     String title,
     double share,
-    double target,
-    double stability,
-    double handling,
+    Mass target,
+    Mass stability,
+    Mass handling,
     boolean micro,
     boolean liquid,
-    double perKgKernel) {
+    Mass perKgKernel) {
   /** Overage of both kinds. */
-  public double extra() {
-    return stability + handling;
+  public Mass extra() {
+    return stability.plus(handling);
+  }
+
+  /** What is to be in the feed. */
+  public Mass inFeed() {
+    return target.plus(stability);
   }
 
   /** What the scale must show. */
-  public double total() {
-    return target + extra();
+  public Mass total() {
+    return target.plus(extra());
   }
 
-  /** Several lines together: percent, then kg. */
-  public record Sum(double share, double target, double extra, double total, double perKgKernel) {}
+  /** Several lines together; each sum is that of the figures shown. */
+  public record Sum(Mass target, Mass extra, Mass total, Mass perKgKernel) {
+    static Sum of(List<Weighed> lines) {
+      return new Sum(
+          Mass.sum(lines.stream().map(Weighed::target), 0),
+          Mass.sum(lines.stream().map(Weighed::extra), 0),
+          Mass.sum(lines.stream().map(Weighed::total), 0),
+          Mass.sum(lines.stream().map(Weighed::perKgKernel), 0));
+    }
+  }
 }

@@ -14,6 +14,7 @@ import java.math.RoundingMode;
 public final class Figures {
   private static final MathContext READABLE = new MathContext(15, RoundingMode.HALF_EVEN);
   private static final int MOST_DECIMALS = 9;
+  private static final double SAME = 1e-9;
 
   private Figures() {}
 
@@ -27,6 +28,19 @@ public final class Figures {
     BigDecimal figure = readable(value).round(new MathContext(4, RoundingMode.HALF_UP));
     BigDecimal bare = figure.signum() == 0 ? BigDecimal.ZERO : figure.stripTrailingZeros();
     return bare.toPlainString();
+  }
+
+  /**
+   * {@link #plain}, or with more digits where it takes them to see on which side of another figure
+   * it lies. A figure within 1e-9 of the other counts as the same.
+   */
+  public static String plainBeside(double value, double other) {
+    String plain = plain(value);
+    if (Math.abs(value - other) <= SAME * Math.abs(other)) {
+      return plain;
+    }
+    String apart = apart(value, other, new BigDecimal(plain).scale()).value();
+    return new BigDecimal(apart).compareTo(new BigDecimal(plain)) == 0 ? plain : apart;
   }
 
   /** {@link #plain} in a unit, from the base of its kind: {@code 0.35 -> 35 %}. */

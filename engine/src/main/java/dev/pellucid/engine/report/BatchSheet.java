@@ -2,15 +2,16 @@ package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.Caution;
-import dev.pellucid.engine.plan.MassBalance;
-import dev.pellucid.engine.plan.Packing;
+import dev.pellucid.engine.plan.Mass;
+import dev.pellucid.engine.plan.Premixing;
 import dev.pellucid.engine.plan.Provenance;
-import dev.pellucid.engine.plan.Storing;
 import dev.pellucid.engine.plan.Task;
+import dev.pellucid.engine.plan.Warned;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Heading;
+import dev.pellucid.engine.report.Block.Running;
 import dev.pellucid.engine.report.Block.Signatures;
 import dev.pellucid.engine.report.Block.Stamp;
 import dev.pellucid.engine.report.Block.Ticks;
@@ -21,12 +22,17 @@ import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The words of a batch sheet in the order of the work: head, before the start, grind, weigh, then
  * every task; mass balance and release; a second page for the laboratory. Prices stay out.
  */
 final class BatchSheet {
+  static final String DRAFT = "DRAFT, NOT TO BE MADE";
+  private static final String WEIGHING = "Weigh the mix";
+
   private final BatchPlan plan;
   private final List<Block> blocks = new ArrayList<>();
   private int part;
@@ -42,38 +48,61 @@ final class BatchSheet {
     sheet.work();
     sheet.massBalance();
     sheet.release();
-    sheet.laboratory();
+    sheet.blocks.addAll(LaboratorySheet.of(plan));
     return sheet.blocks;
   }
 
   private void head() {
+    String running = plan.code() + ", " + version(plan.provenance());
+    blocks.add(new Running(plan.draft() ? DRAFT : "", running));
     blocks.add(new Title(plan.code(), plan.title()));
     if (plan.draft()) {
-      blocks.add(new Stamp("DRAFT, NOT TO BE MADE", plan.draftBecause()));
+      blocks.add(new Stamp(DRAFT, plan.draftBecause()));
     }
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Made by", plan.house()));
+    facts.add(new Fact("Batch", batch()));
+    facts.add(new Fact("Batch number", ""));
+    plan.premixing().ifPresent(premixing -> facts.addAll(premix(premixing)));
     if (!plan.fish().isEmpty()) {
       facts.add(new Fact("For", String.join(", ", plan.fish())));
     }
-    facts.add(new Fact("Batch", batch()));
-    facts.add(new Fact("Recipe version", version(plan.provenance())));
-    facts.add(new Fact("Printed for the day", plan.provenance().day().toString()));
-    facts.add(new Fact("Batch number", ""));
     facts.add(new Fact("Made on", ""));
+    facts.add(new Fact("Recipe version", version(plan.provenance())));
     facts.add(new Fact("Load", "____ of ____"));
+    facts.add(new Fact("Made by", plan.house()));
+    facts.add(new Fact("Sheet of the day", plan.provenance().day().toString()));
+    plan.makeBy()
+        .ifPresent(day -> facts.add(new Fact("Not to be made after", day + ", see limits")));
     blocks.add(new Facts(facts));
   }
 
   private String batch() {
     String size =
         kg(plan.balance().weighed()) + " weighed, " + kg(plan.balance().bagged()) + " in the bags";
-    return plan.sizeTold() ? size : size + " (the recipe names no size: reckoned for 100 kg)";
+    return plan.sizeTold() ? size : size + " (no size is told, so this is our own)";
   }
 
-  private static String version(Provenance from) {
-    String commit = from.commit().isEmpty() ? "no commit" : "commit " + from.commit();
-    return commit + (from.clean() ? "" : ", with changes that are not committed");
+  private static List<Fact> premix(Premixing premixing) {
+    List<Fact> facts = new ArrayList<>();
+    if (!premixing.dose().isEmpty()) {
+      facts.add(new Fact("Dose", premixing.dose() + " of weighed feed"));
+    }
+    if (!premixing.needs().isEmpty()) {
+      String needs =
+          premixing.needs().stream()
+              .map(need -> need.code() + " " + Figures.plain(need.kg().asDouble()) + " kg")
+              .collect(Collectors.joining(", "));
+      String bags = ", rounded up to whole bags of " + premixing.bag().inKg() + " kg";
+      facts.add(new Fact("For one batch each of", needs + bags));
+    }
+    return facts;
+  }
+
+  static String version(Provenance from) {
+    if (from.commit().isEmpty()) {
+      return "no commit";
+    }
+    return "commit " + from.commit() + (from.clean() ? ", clean" : ", with changes not committed");
   }
 
   private void beforeTheStart() {
@@ -81,9 +110,9 @@ final class BatchSheet {
     blocks.add(
         new Facts(
             List.of(
-                new Fact("Feed made before this one", ""),
-                new Fact("Flushed with, and kept as", ""),
+                new Fact("Made before this one", ""),
                 new Fact("Scales checked, by", ""),
+                new Fact("Flushed with, kept as", ""),
                 new Fact("Magnet clean, by", ""))));
     if (!plan.inspection().isEmpty()) {
       blocks.add(new Ticks(plan.inspection()));
@@ -105,117 +134,74 @@ final class BatchSheet {
   }
 
   private void weigh() {
-    heading("Weigh the mix");
-    warnings(plan.mixCautions());
+    heading(WEIGHING);
+    warnings(new Warned(plan.mixCautions(), List.of()));
+    if (plan.hasOverage()) {
+      blocks.add(new Words(WeighTables.OVERAGE));
+    }
     if (!plan.dryLines().isEmpty()) {
-      blocks.add(SheetTables.weighing("Dry lines", plan.dryLines()));
+      blocks.add(WeighTables.large("Large scale", plan.dryLines()));
     }
     if (!plan.microLines().isEmpty()) {
-      blocks.add(new Words("Weighed apart on the small scale, in grams. Two people sign."));
-      blocks.add(SheetTables.micro("Small lines", plan.microLines()));
-      blocks.add(new Signatures(List.of("Small lines weighed by", "Small lines checked by")));
+      blocks.add(WeighTables.small("Small scale", plan.microLines()));
+      blocks.add(twoSign());
     }
     if (!plan.liquidLines().isEmpty()) {
       blocks.add(new Words("Liquids go in last, slowly, with the mixer turning."));
-      blocks.add(SheetTables.weighing("Liquid lines", plan.liquidLines()));
+      blocks.add(WeighTables.large("Liquids", plan.liquidLines()));
     }
-    if (plan.hasOverage()) {
-      blocks.add(new Words(SheetTables.OVERAGE));
-    }
+  }
+
+  private static Signatures twoSign() {
+    return new Signatures(List.of("Small scale: weighed by", "Small scale: checked by"));
   }
 
   private void task(Task task) {
     heading(TaskWords.title(task.step()));
-    warnings(task.cautions());
+    warnings(task.warned());
     List<Fact> facts = new ArrayList<>();
     for (Task.Asked asked : task.asked()) {
       String accept = asked.accept().isEmpty() ? "" : ", accept " + asked.accept();
       facts.add(new Fact(TaskWords.capital(asked.what()), asked.target() + accept));
     }
-    facts.addAll(TaskWords.facts(task));
-    if (task.step() == Step.PACK) {
-      plan.packing().ifPresent(packing -> facts.addAll(packing(packing)));
-    }
-    if (task.step() == Step.STORE) {
-      plan.storing().ifPresent(storing -> facts.add(useBy(storing)));
-    }
+    facts.addAll(TaskWords.facts(task, plan));
     if (!facts.isEmpty()) {
       blocks.add(new Facts(facts));
     }
+    TaskWords.remark(task).ifPresent(words -> blocks.add(new Words(words)));
     task.drying().ifPresent(drying -> blocks.addAll(SheetTables.drying(drying)));
-    if (task.step() == Step.COAT && !plan.coatLines().isEmpty()) {
+    if (task.step() == Step.COAT) {
       coat();
     }
   }
 
   private void coat() {
-    blocks.add(new Facts(List.of(new Fact("Kernel weighed, kg", ""))));
-    blocks.add(
-        new Words("Weigh the kernel first: per kg of kernel holds when it is not as expected."));
-    blocks.add(SheetTables.coat(plan.coatLines()));
-  }
-
-  private List<Fact> packing(Packing packing) {
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("To pack", kg(plan.balance().bagged())));
-    String rest =
-        packing.hasRemainder() ? " and one of " + kg(packing.remainder()) : ", nothing left over";
-    facts.add(
-        new Fact("Bags", packing.full() + " of " + Figures.plain(packing.bag(), Unit.KG) + rest));
-    facts.add(new Fact("Bags counted", ""));
-    facts.add(new Fact("Sample kept, number", ""));
-    return facts;
-  }
-
-  private static Fact useBy(Storing storing) {
-    return new Fact(
-        "Use by",
-        storing.useBy()
-            + " when packed on the day of this sheet; else "
-            + storing.days()
-            + " days after packing");
+    if (!plan.coatLines().isEmpty()) {
+      blocks.add(WeighTables.coat("Coat", plan.coatLines()));
+    }
+    if (!plan.smallCoatLines().isEmpty()) {
+      blocks.add(WeighTables.smallCoat("Coat, small scale", plan.smallCoatLines()));
+      blocks.add(twoSign());
+    }
   }
 
   private void massBalance() {
     heading("Mass balance");
-    MassBalance balance = plan.balance();
-    blocks.add(SheetTables.massBalance(balance));
+    blocks.add(SheetTables.massBalance(plan.balance()));
     blocks.add(
         new Words(
             "Yield expected: "
-                + Figures.fixed(Unit.PERCENT.fromBase(balance.yielded()), 1)
-                + " % of what is weighed reaches the bags. Write down why when it does not."));
+                + Figures.fixed(Unit.PERCENT.fromBase(plan.balance().yielded()), 1)
+                + " % of what the recipe weighs reaches the bags."));
   }
 
   private void release() {
     heading("Release");
+    if (plan.storing().isEmpty()) {
+      blocks.add(new Words("No shelf life is told: ask before a use-by day goes on the bags."));
+    }
+    blocks.add(new Facts(List.of(new Fact("What went otherwise", ""), new Fact("Why", ""))));
     blocks.add(new Signatures(List.of("Made by, date", "Released by, date")));
-  }
-
-  private void laboratory() {
-    blocks.add(new Heading("For the laboratory: " + plan.code() + "  " + plan.title(), true));
-    if (plan.draft()) {
-      blocks.add(new Stamp("DRAFT, NOT TO BE MADE", plan.draftBecause()));
-    }
-    blocks.add(
-        new Facts(
-            List.of(
-                new Fact("Batch number", ""),
-                new Fact("Sample taken by, date", ""),
-                new Fact(
-                    "Moisture expected",
-                    Figures.fixed(Unit.PERCENT.fromBase(plan.moisture()), 1) + " %"))));
-    if (!plan.expected().isEmpty()) {
-      blocks.add(SheetTables.expected(plan.expected()));
-    }
-    blocks.add(new Words(SheetTables.EXPECTED));
-    blocks.add(
-        new Warnings(
-            List.of(
-                "Medicated feed needs a veterinarian's prescription and is not made from this"
-                    + " sheet.",
-                "Limits are only as good as the folder that holds them. Local law, a veterinarian"
-                    + " and a licensed nutritionist decide.")));
   }
 
   private void heading(String words) {
@@ -223,19 +209,27 @@ final class BatchSheet {
     blocks.add(new Heading(part + ". " + words, false));
   }
 
-  private void warnings(List<Caution> cautions) {
-    if (!cautions.isEmpty()) {
-      blocks.add(new Warnings(cautions.stream().map(BatchSheet::sentence).toList()));
+  private void warnings(Warned warned) {
+    List<String> sentences = new ArrayList<>();
+    warned.first().forEach(caution -> sentences.add(sentence(caution)));
+    if (!warned.again().isEmpty()) {
+      String places = warned.again().stream().map(this::place).collect(Collectors.joining(", "));
+      sentences.add("As above at: " + places + ".");
+    }
+    if (!sentences.isEmpty()) {
+      blocks.add(new Warnings(sentences));
     }
   }
 
-  private static String sentence(Caution caution) {
-    return caution.about().isEmpty()
-        ? caution.sentence()
-        : caution.about() + ": " + caution.sentence();
+  private String place(Optional<Step> step) {
+    return step.map(TaskWords::title).orElse(WEIGHING);
   }
 
-  private static String kg(double kg) {
-    return SheetTables.kg(kg) + " kg";
+  private static String sentence(Caution caution) {
+    return caution.about().isEmpty() ? caution.words() : caution.about() + ": " + caution.words();
+  }
+
+  private static String kg(Mass weight) {
+    return weight.inKg() + " kg";
   }
 }

@@ -7,6 +7,13 @@ sealed interface Block {
   /** The head of the sheet. */
   record Title(String code, String title) implements Block {}
 
+  /**
+   * What stands on every page that is printed, beside its number.
+   *
+   * @param above for the upper margin; may be empty
+   */
+  record Running(String above, String words) implements Block {}
+
   /** Says that a sheet is not to be used, and why. */
   record Stamp(String words, List<String> because) implements Block {
     public Stamp {
@@ -65,7 +72,9 @@ sealed interface Block {
     WORDS,
     FIGURES,
     /** Room to write. */
-    ROOM
+    ROOM,
+    /** Room for a tick or initials. */
+    INITIALS
   }
 
   /** A column. */

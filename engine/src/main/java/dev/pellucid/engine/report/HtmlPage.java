@@ -5,6 +5,7 @@ import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Holds;
+import dev.pellucid.engine.report.Block.Running;
 import dev.pellucid.engine.report.Block.Signatures;
 import dev.pellucid.engine.report.Block.Stamp;
 import dev.pellucid.engine.report.Block.Table;
@@ -18,36 +19,52 @@ import java.util.List;
 final class HtmlPage {
   private static final String STYLE =
       """
-      @page { size: A4; margin: 14mm 12mm; }
-      body { font: 10pt/1.35 sans-serif; color: #000; background: #fff; max-width: 186mm;
+      @page { size: A4; margin: 12mm 11mm 14mm; }
+      body { font: 9pt/1.25 sans-serif; color: #000; background: #fff; max-width: 188mm;
         margin: 0 auto; }
-      h1 { font-size: 16pt; margin: 0 0 2mm; border-bottom: 0.6mm solid #000; }
-      h2 { font-size: 11.5pt; margin: 4.5mm 0 1.5mm; border-bottom: 0.2mm solid #000;
+      h1 { font-size: 15pt; margin: 0 0 1.5mm; border-bottom: 0.6mm solid #000; }
+      h2 { font-size: 10.5pt; margin: 2.6mm 0 0.8mm; border-bottom: 0.2mm solid #000;
         break-after: avoid; }
-      h2.page { break-before: page; }
-      p, ul, dl { margin: 1mm 0; }
-      .stamp { border: 1mm solid #000; padding: 2mm 3mm; margin: 2mm 0; text-align: center; }
-      .stamp strong { font-size: 17pt; letter-spacing: 0.5mm; }
-      table { border-collapse: collapse; width: 100%; margin: 1.5mm 0; }
+      h2.page { break-before: page; font-size: 13pt; }
+      p, ul, dl { margin: 0.6mm 0; }
+      p { break-after: avoid; }
+      .stamp { border: 1mm solid #000; padding: 1mm 3mm; margin: 1.5mm 0; text-align: center; }
+      .stamp strong { font-size: 15pt; letter-spacing: 0.5mm; }
+      table { border-collapse: collapse; width: 100%; margin: 1mm 0 1.2mm; }
+      table.whole, dl, ul { break-inside: avoid; }
       thead { display: table-header-group; }
       tr { break-inside: avoid; }
-      th, td { border: 0.2mm solid #000; padding: 0.8mm 1.2mm; text-align: left;
-        vertical-align: bottom; }
-      th { font-size: 8.5pt; }
+      th, td { border: 0.2mm solid #000; padding: 0.5mm 1.2mm; text-align: left;
+        vertical-align: bottom; overflow-wrap: anywhere; }
+      th { font-size: 8pt; }
+      table.write td { height: 5.4mm; }
       .figure { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
-      .room { min-width: 15mm; }
-      tr.total td { border-top: 0.7mm solid #000; font-weight: bold; }
-      dl { display: grid; grid-template-columns: 46mm 1fr; row-gap: 0.5mm; }
+      th.figure { white-space: normal; }
+      .room { min-width: 20mm; }
+      .short { width: 11mm; }
+      tr.total td { border-top: 0.6mm solid #000; font-weight: bold; }
+      dl { display: grid; grid-template-columns: 34mm 1fr 34mm 1fr; column-gap: 2mm;
+        row-gap: 0.4mm; }
       dt { font-weight: bold; }
+      dt, dd { padding-top: 0.4mm; overflow-wrap: anywhere; }
       dd { margin: 0; }
-      dd.write { border-bottom: 0.2mm solid #000; min-height: 5mm; max-width: 80mm; }
+      dd.write { border-bottom: 0.2mm solid #000; min-height: 4.8mm; }
       ul { padding-left: 0; list-style: none; }
-      .warn { border-left: 1.2mm solid #000; padding-left: 2.5mm; break-inside: avoid; }
+      .warn { border-left: 1.2mm solid #000; padding-left: 2mm; break-after: avoid; }
       .warn li::before { content: "! "; font-weight: bold; }
+      .tick { columns: 2; }
+      .tick li { break-inside: avoid; }
       .tick li::before { content: "\\2610  "; }
-      .sign { display: flex; gap: 8mm; margin-top: 9mm; break-inside: avoid; }
-      .sign span { flex: 1; border-top: 0.2mm solid #000; font-size: 8.5pt; }
+      .sign { display: flex; gap: 8mm; margin-top: 8mm; break-inside: avoid; }
+      .sign span { flex: 1; border-top: 0.2mm solid #000; font-size: 8pt; }
+      h2.page ~ table.long { font-size: 7.8pt; line-height: 1.1; }
+      h2.page ~ table.long th { font-size: 7.5pt; }
+      h2.page ~ table.long td { height: 3.2mm; padding: 0.1mm 1mm; }
+      h2.page ~ p, h2.page ~ ul { font-size: 8pt; line-height: 1.15; }
       """;
+
+  /** A table of so many rows is kept on one page. */
+  private static final int SHORT_ENOUGH = 14;
 
   private final StringBuilder out = new StringBuilder();
 
@@ -55,13 +72,51 @@ final class HtmlPage {
     out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
         .append(escaped(title))
         .append("</title>\n<style>\n")
-        .append(STYLE)
-        .append("</style>\n</head>\n<body>\n");
+        .append(STYLE);
+    blocks.stream()
+        .filter(Running.class::isInstance)
+        .map(Running.class::cast)
+        .forEach(running -> out.append(margins(running)));
+    out.append("</style>\n</head>\n<body>\n");
     blocks.forEach(this::block);
     return out.append("</body>\n</html>\n").toString();
   }
 
+  /**
+   * Boxes in the margins of each printed page; a browser that knows no such boxes leaves them out,
+   * and the heads of both parts still say where the sheet comes from.
+   */
+  private static String margins(Running running) {
+    return "@page {\n"
+        + ("  @top-center { content: "
+            + quoted(running.above())
+            + "; font: bold 11pt sans-serif; }\n")
+        + ("  @bottom-left { content: " + quoted(running.words()) + "; font: 8pt sans-serif; }\n")
+        + "  @bottom-right { content: \"page \" counter(page) \" of \" counter(pages);"
+        + " font: 8pt sans-serif; }\n"
+        + "}\n";
+  }
+
+  /** As a string of a style sheet: all but letters, figures and plain marks by their numbers. */
+  private static String quoted(String words) {
+    StringBuilder text = new StringBuilder("\"");
+    words
+        .codePoints()
+        .forEach(
+            c -> {
+              if (Character.isLetterOrDigit(c) || " ,.-:".indexOf(c) >= 0) {
+                text.appendCodePoint(c);
+              } else {
+                text.append('\\').append(Integer.toHexString(c)).append(' ');
+              }
+            });
+    return text.append('"').toString();
+  }
+
   private void block(Block block) {
+    if (block instanceof Running) {
+      return;
+    }
     if (block instanceof Title title) {
       line("<h1>" + escaped(title.code() + "  " + title.title()) + "</h1>");
     } else if (block instanceof Stamp stamp) {
@@ -110,7 +165,8 @@ final class HtmlPage {
   }
 
   private void table(Table table) {
-    line("<table>");
+    boolean writes = table.columns().stream().anyMatch(column -> column.holds() == Holds.INITIALS);
+    line("<table class=\"" + kind(table, writes) + "\">");
     List<String> heads = table.columns().stream().map(Column::head).toList();
     line("<thead><tr>" + cells("th", table.columns(), heads) + "</tr></thead>");
     line("<tbody>");
@@ -120,6 +176,11 @@ final class HtmlPage {
       line(open + cells("td", table.columns(), table.rows().get(i)) + "</tr>");
     }
     line("</tbody>\n</table>");
+  }
+
+  private static String kind(Table table, boolean writes) {
+    String whole = table.rows().size() > SHORT_ENOUGH ? "long" : "whole";
+    return writes ? whole + " write" : whole;
   }
 
   private static String cells(String tag, List<Column> columns, List<String> cells) {
@@ -142,6 +203,7 @@ final class HtmlPage {
       case WORDS -> "";
       case FIGURES -> " class=\"figure\"";
       case ROOM -> " class=\"room\"";
+      case INITIALS -> " class=\"short\"";
     };
   }
 

@@ -1,12 +1,12 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.Expectation;
 import dev.pellucid.engine.plan.Expectation.Held;
+import dev.pellucid.engine.plan.Mass;
 import dev.pellucid.engine.plan.MassBalance;
+import dev.pellucid.engine.plan.Premixing.Supplied;
 import dev.pellucid.engine.plan.Task;
 import dev.pellucid.engine.plan.TrayChart;
-import dev.pellucid.engine.plan.Weighed;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Holds;
@@ -17,108 +17,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The tables of a batch sheet. Weights are to the gram; sums are rounded after adding up. */
+/** The tables of a batch sheet beside the weigh lists. */
 final class SheetTables {
-  static final String OVERAGE =
-      "Overage is weighed on top of the recipe share: what is lost in handling, and what decays."
-          + " Where it is below nought, the line gives way to the overage of others. Sums are"
-          + " rounded after adding up.";
-  static final String EXPECTED =
-      "Expected is on target and fresh. Judged is at the end where the limit bites: for a minimum"
-          + " at the end of the shelf life, wet, handling overage lost; for a maximum fresh, dry,"
-          + " all overage present. \"or more\" stands where some ingredient does not tell its"
-          + " content.";
-
-  private static final int GRAMS = 3;
-
   private SheetTables() {}
-
-  static Table weighing(String head, List<Weighed> lines) {
-    List<Column> columns =
-        List.of(
-            words(head),
-            figures("Share %"),
-            figures("Recipe kg"),
-            figures("Overage kg"),
-            figures("Weigh kg"),
-            room("Lot"),
-            room("Actual"),
-            room("Initials"));
-    List<List<String>> rows = new ArrayList<>();
-    for (Weighed line : lines) {
-      rows.add(
-          row(
-              List.of(line.title(), share(line.share()), kg(line.target())),
-              List.of(extra(line.extra(), Unit.KG, GRAMS), kg(line.total())),
-              3));
-    }
-    Weighed.Sum sum = BatchPlan.sum(lines);
-    rows.add(
-        row(
-            List.of("Together", share(sum.share()), kg(sum.target())),
-            List.of(extra(sum.extra(), Unit.KG, GRAMS), kg(sum.total())),
-            3));
-    return new Table(columns, rows, true);
-  }
-
-  static Table micro(String head, List<Weighed> lines) {
-    List<Column> columns =
-        List.of(
-            words(head),
-            figures("Share %"),
-            figures("Recipe g"),
-            figures("Overage g"),
-            figures("Weigh g"),
-            room("Lot"),
-            room("Actual"),
-            room("Weighed"),
-            room("Checked"));
-    List<List<String>> rows = new ArrayList<>();
-    for (Weighed line : lines) {
-      rows.add(
-          row(
-              List.of(line.title(), share(line.share()), grams(line.target())),
-              List.of(extra(line.extra(), Unit.G, 2), grams(line.total())),
-              4));
-    }
-    Weighed.Sum sum = BatchPlan.sum(lines);
-    rows.add(
-        row(
-            List.of("Together", share(sum.share()), grams(sum.target())),
-            List.of(extra(sum.extra(), Unit.G, 2), grams(sum.total())),
-            4));
-    return new Table(columns, rows, true);
-  }
-
-  static Table coat(List<Weighed> lines) {
-    List<Column> columns =
-        List.of(
-            words("Coat"),
-            figures("Share %"),
-            figures("Recipe kg"),
-            figures("Overage kg"),
-            figures("Weigh kg"),
-            figures("g per kg of kernel"),
-            room("Lot"),
-            room("Actual"),
-            room("Initials"));
-    List<List<String>> rows = new ArrayList<>();
-    for (Weighed line : lines) {
-      rows.add(
-          row(
-              List.of(line.title(), share(line.share()), kg(line.target())),
-              List.of(
-                  extra(line.extra(), Unit.KG, GRAMS), kg(line.total()), grams(line.perKgKernel())),
-              3));
-    }
-    Weighed.Sum sum = BatchPlan.sum(lines);
-    rows.add(
-        row(
-            List.of("Together", share(sum.share()), kg(sum.target())),
-            List.of(extra(sum.extra(), Unit.KG, GRAMS), kg(sum.total()), grams(sum.perKgKernel())),
-            3));
-    return new Table(columns, rows, true);
-  }
 
   static List<Block> drying(Task.Drying drying) {
     TrayChart chart = drying.chart();
@@ -128,15 +29,15 @@ final class SheetTables {
         new Words(
             what
                 + load
-                + " g net of wet feed is dry when it weighs, net. Measure the moisture before, take"
-                + " its row."),
-        tray(chart),
+                + " g net of wet feed is dry when it weighs as below, net. Measure the moisture"
+                + " before, take its row; when it is beyond these rows, ask before you dry."),
+        chart(chart),
         checks(drying.checks()));
   }
 
-  private static Table tray(TrayChart chart) {
+  private static Table chart(TrayChart chart) {
     List<Column> columns = new ArrayList<>();
-    columns.add(words("Moisture before"));
+    columns.add(figures("Moisture before"));
     for (double target : chart.targets()) {
       String aim = target == chart.aim() ? " (aim)" : "";
       columns.add(figures("g at " + Figures.plain(target, Unit.PERCENT) + aim));
@@ -146,8 +47,8 @@ final class SheetTables {
             .map(
                 row ->
                     Stream.concat(
-                            Stream.of(Figures.fixed(Unit.PERCENT.fromBase(row.before()), 2) + " %"),
-                            row.weights().stream().map(kg -> Figures.fixed(Unit.G.fromBase(kg), 1)))
+                            Stream.of(Figures.fixed(Unit.PERCENT.fromBase(row.before()), 1) + " %"),
+                            row.weights().stream().map(kg -> Figures.fixed(Unit.G.fromBase(kg), 0)))
                         .toList())
             .toList();
     return new Table(columns, rows, false);
@@ -161,9 +62,9 @@ final class SheetTables {
             room("Tray, g net"),
             room("Air °C"),
             room("Moisture %"),
-            room("Initials"));
+            new Column("By", Holds.INITIALS));
     List<List<String>> rows =
-        hours.stream().map(hour -> row(List.of(hours(hour)), List.of(), 5)).toList();
+        hours.stream().map(hour -> List.of(hours(hour), "", "", "", "", "")).toList();
     return new Table(columns, rows, false);
   }
 
@@ -172,19 +73,39 @@ final class SheetTables {
   }
 
   static Table massBalance(MassBalance balance) {
-    List<List<String>> rows =
-        List.of(
-            List.of("Overage for handling, apart and in none of these", kg(balance.handling()), ""),
-            List.of("Through the mixer", kg(balance.mix()), ""),
-            List.of("+ water", kg(balance.water()), ""),
-            List.of("+ steam", kg(balance.steam()), ""),
-            List.of("- water that goes off", kg(balance.evaporated()), ""),
-            List.of("= kernel", kg(balance.kernel()), ""),
-            List.of("+ coat", kg(balance.coat()), ""),
-            List.of("= finished feed", kg(balance.finished()), ""),
-            List.of("- dust, fines, start-up", kg(balance.shrink()), ""),
-            List.of("= in the bags", kg(balance.bagged()), ""));
-    return new Table(List.of(words("Mass"), figures("kg"), room("Actual")), rows, false);
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(mass("Weighed, recipe shares", balance.weighed()));
+    more(rows, "- coat, goes on later", balance.coat());
+    so(rows, "= into the mixer", balance.mix());
+    more(rows, "+ water", balance.water());
+    more(rows, "+ steam", balance.steam());
+    more(rows, "- water that goes off", balance.evaporated());
+    so(rows, "= kernel", balance.kernel());
+    more(rows, "+ coat", balance.coat());
+    so(rows, "= finished", balance.finished());
+    more(rows, "- dust, fines, start-up", balance.shrink());
+    rows.add(mass("= in the bags", balance.bagged()));
+    more(rows, "Overage for handling: weighed on top, lost on the way", balance.handling());
+    return new Table(List.of(words("Mass"), figures("kg"), room("Actual kg")), rows, false);
+  }
+
+  /** A sum where the row before it changed anything. */
+  private static void so(List<List<String>> rows, String what, Mass mass) {
+    String before = rows.get(rows.size() - 1).get(0);
+    if (before.startsWith("+") || before.startsWith("-")) {
+      rows.add(mass(what, mass));
+    }
+  }
+
+  /** Nothing where there is none. */
+  private static void more(List<List<String>> rows, String what, Mass mass) {
+    if (!mass.isZero()) {
+      rows.add(mass(what, mass));
+    }
+  }
+
+  private static List<String> mass(String what, Mass mass) {
+    return List.of(what, mass.inKg(), "");
   }
 
   static Table expected(List<Expectation> expected) {
@@ -201,14 +122,14 @@ final class SheetTables {
     for (Expectation one : expected) {
       boolean first = true;
       for (Held held : one.held()) {
-        String more = one.partlyUnknown() ? " or more" : "";
+        String least = one.partlyUnknown() ? "≥ " : "";
         rows.add(
             List.of(
                 first ? one.title() + one.basis() : "",
-                first ? measured(one.expected(), one.unit()) + more : "",
+                first ? least + measured(Figures.plain(one.expected()), one.unit()) : "",
                 held.bound(),
-                held.kind(),
-                measured(held.judged(), held.unit()),
+                held.kind() + held.waivedUntil().map(day -> ", waived until " + day).orElse(""),
+                measured(Figures.plainBeside(held.judged(), held.limit()), held.unit()),
                 held.keeps() ? "yes" : "NO",
                 ""));
         first = false;
@@ -217,33 +138,34 @@ final class SheetTables {
     return new Table(columns, rows, false);
   }
 
-  /** kg to the gram. */
-  static String kg(double kg) {
-    return Figures.fixed(kg, GRAMS);
+  static Table supplied(List<Supplied> supplied) {
+    List<Column> columns =
+        List.of(
+            words("Nutrient"),
+            figures("Asked per kg of feed"),
+            figures("Designed per kg of premix"),
+            figures("Fresh"),
+            figures("Stored"),
+            room("Found"));
+    List<List<String>> rows =
+        supplied.stream()
+            .map(
+                one ->
+                    List.of(
+                        one.title() + ", " + one.unit(),
+                        Figures.plain(one.asked()),
+                        Figures.plain(one.designed()),
+                        Figures.plain(one.fresh()),
+                        one.stored().isPresent()
+                            ? Figures.plain(one.stored().getAsDouble())
+                            : "not known",
+                        ""))
+            .toList();
+    return new Table(columns, rows, false);
   }
 
-  private static String grams(double kg) {
-    return Figures.fixed(Unit.G.fromBase(kg), 2);
-  }
-
-  /** Nothing where there is none. */
-  private static String extra(double kg, Unit unit, int decimals) {
-    String figure = Figures.fixed(unit.fromBase(kg), decimals);
-    return figure.equals(Figures.fixed(0, decimals)) ? "" : figure;
-  }
-
-  private static String share(double percent) {
-    return Figures.fixed(percent, 2);
-  }
-
-  private static String measured(double figure, String unit) {
-    return unit.isEmpty() ? Figures.plain(figure) : Figures.plain(figure) + " " + unit;
-  }
-
-  private static List<String> row(List<String> first, List<String> then, int room) {
-    return Stream.of(first, then, Stream.generate(() -> "").limit(room).toList())
-        .flatMap(List::stream)
-        .toList();
+  private static String measured(String figure, String unit) {
+    return unit.isEmpty() ? figure : figure + " " + unit;
   }
 
   private static Column words(String head) {

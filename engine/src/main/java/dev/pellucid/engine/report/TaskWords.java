@@ -1,12 +1,18 @@
 package dev.pellucid.engine.report;
 
+import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.Mass;
+import dev.pellucid.engine.plan.Packing;
+import dev.pellucid.engine.plan.Storing;
 import dev.pellucid.engine.plan.Task;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Step;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What a sheet says of each step. */
 final class TaskWords {
@@ -31,41 +37,99 @@ final class TaskWords {
   }
 
   /** The masses of a step, and room for what was found. */
-  static List<Fact> facts(Task task) {
+  static List<Fact> facts(Task task, BatchPlan plan) {
     return switch (task.step()) {
       case GRIND -> List.of(new Fact("Screen whole, by", ""));
       case BLEND -> List.of(new Fact("In the mixer", kg(task.before())), time());
       case ADD_LIQUID -> List.of(time());
-      case ADD_WATER ->
-          List.of(
-              new Fact("Water", kg(task.added())),
-              new Fact("Mix then", mass(task)),
-              new Fact("Water added, kg", ""));
+      case ADD_WATER -> List.of(water(task), new Fact("Mix then", mass(task)), write("Water, kg"));
       case CONDITION ->
           List.of(
               new Fact("Steam taken up", kg(task.added())),
               new Fact("Mash then", mass(task)),
-              new Fact("Temperature read, °C", ""));
+              write("Temperature read, °C"));
       case PELLET, EXTRUDE ->
           List.of(
               new Fact("Moisture at the die", percent(task.moistureBefore())),
-              new Fact("Moisture measured, %", ""),
-              new Fact("Temperature read, °C", ""));
-      case DRY -> List.of(new Fact("From", from(task)), new Fact("To", mass(task)), off(task));
+              write("Moisture measured, %"),
+              write("Temperature read, °C"));
+      case DRY ->
+          List.of(
+              new Fact("From", from(task)),
+              new Fact("To", mass(task)),
+              off(task),
+              write("Moisture before, %"));
       case COOL ->
           List.of(
               new Fact("From", from(task)),
               new Fact("To", mass(task)),
               off(task),
-              new Fact("Temperature read, °C", ""));
-      case COAT ->
-          List.of(
-              new Fact("Kernel expected", kg(task.before())),
-              new Fact("Coat", kg(task.added())),
-              new Fact("Feed then", kg(task.after())));
-      case SIEVE -> List.of(new Fact("Fines, kg, and where to", ""));
-      case PACK, STORE -> List.of();
+              write("Temperature read, °C"));
+      case COAT -> coat(task);
+      case SIEVE -> List.of(write("Fines, kg, and where to"));
+      case PACK -> pack(plan);
+      case STORE -> plan.storing().map(TaskWords::useBy).map(List::of).orElse(List.of());
     };
+  }
+
+  /** What has to be said after the facts of a step. */
+  static Optional<String> remark(Task task) {
+    return switch (task.step()) {
+      case ADD_WATER ->
+          Optional.of(
+              "Overage for handling counts as lost on the way to the mixer. When the mixer holds"
+                  + " another weight, take the water for each kg.");
+      case COAT ->
+          Optional.of(
+              "Weigh the kernel first. When it is not as expected, take the coat for each kg of"
+                  + " kernel.");
+      case GRIND, BLEND, ADD_LIQUID, CONDITION, PELLET, EXTRUDE, DRY, COOL, SIEVE, PACK, STORE ->
+          Optional.empty();
+    };
+  }
+
+  private static Fact water(Task task) {
+    String each = Figures.plain(Unit.G.fromBase(task.addedPerKg()));
+    return new Fact("Water", kg(task.added()) + ", " + each + " g for each kg in the mixer");
+  }
+
+  private static List<Fact> coat(Task task) {
+    return List.of(
+        new Fact("Kernel expected", kg(task.before())),
+        new Fact("Coat", kg(task.added())),
+        new Fact("Feed then", kg(task.after())),
+        write("Kernel weighed, kg"));
+  }
+
+  private static List<Fact> pack(BatchPlan plan) {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact("To pack", kg(plan.balance().bagged())));
+    plan.packing().ifPresent(packing -> facts.add(new Fact("Bags", bags(packing))));
+    facts.add(write("Bags counted"));
+    facts.add(write("Sample kept, number"));
+    return facts;
+  }
+
+  private static String bags(Packing packing) {
+    String full = packing.full() + " of " + kg(packing.bag());
+    if (!packing.hasRemainder()) {
+      return full + ", nothing left over";
+    }
+    String rest = "a part bag of " + kg(packing.remainder());
+    return packing.full() == 0 ? rest : full + " and " + rest;
+  }
+
+  private static Fact useBy(Storing storing) {
+    return new Fact(
+        "Use by",
+        storing.useBy()
+            + " when packed on the day of this sheet, else "
+            + storing.days()
+            + " days after packing");
+  }
+
+  private static Fact write(String what) {
+    return new Fact(what, "");
   }
 
   static String capital(String words) {
@@ -88,8 +152,8 @@ final class TaskWords {
     return kg(task.after()) + " at " + percent(task.moistureAfter()) + " moisture";
   }
 
-  private static String kg(double kg) {
-    return SheetTables.kg(kg) + " kg";
+  private static String kg(Mass weight) {
+    return weight.inKg() + " kg";
   }
 
   private static String percent(double share) {

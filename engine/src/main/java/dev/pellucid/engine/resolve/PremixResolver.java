@@ -161,12 +161,17 @@ final class PremixResolver {
           new ResolvedPremix.Part(
               source.material(), source.designed(), share, onTop, source.written().from().span()));
     }
-    Optional<List<ResolvedPremix.Part>> rest = rest(used, lines, overages);
+    Share stability =
+        parts.stream().map(p -> p.share().minus(p.designed())).reduce(Share.ZERO, Share::plus);
+    Optional<List<ResolvedPremix.Part>> rest = rest(used, stability, lines, overages);
     if (rest.isEmpty()) {
       return Optional.empty();
     }
     parts.addAll(rest.get());
     overages.reportUnused();
+    Passes passes =
+        ProcessLines.passes(
+            file.process().map(section -> section.lines()).orElse(List.of()), findings);
     return Optional.of(
         new ResolvedPremix(
             code,
@@ -174,13 +179,16 @@ final class PremixResolver {
             dose,
             parts,
             supplies,
-            keeping(),
+            keeping(passes),
+            passes,
             file.opening().get().name().span()));
   }
 
-  private Optional<List<ResolvedPremix.Part>> rest(Share used, Lines lines, Overages overages) {
+  private Optional<List<ResolvedPremix.Part>> rest(
+      Share used, Share stabilityOfSources, Lines lines, Overages overages) {
     List<ResolvedPremix.Part> parts = new ArrayList<>();
     Share sum = used;
+    Share stability = stabilityOfSources;
     Optional<Lines.Drawn> filler = Optional.empty();
     for (Lines.Drawn line : lines.drawn()) {
       if (line.share().isEmpty()) {
@@ -191,11 +199,12 @@ final class PremixResolver {
       Share share = designed.plus(overages.stability(line.material(), designed));
       Share onTop = overages.handling(line.material(), share, designed);
       sum = sum.plus(share);
+      stability = stability.plus(share.minus(designed));
       parts.add(part(line, designed, share, onTop));
     }
     Share left = Share.WHOLE.minus(sum);
     if (filler.isPresent() && !left.isNegative()) {
-      parts.add(part(filler.get(), left, left, Share.ZERO));
+      parts.add(part(filler.get(), left.plus(stability), left, Share.ZERO));
       return Optional.of(parts);
     }
     if (filler.isEmpty() && left.compareTo(Share.ZERO) == 0) {
@@ -227,10 +236,7 @@ final class PremixResolver {
         line.material(), designed, share, onTop, line.written().subject().span());
   }
 
-  private Optional<ResolvedPremix.Keeping> keeping() {
-    Passes passes =
-        ProcessLines.passes(
-            file.process().map(section -> section.lines()).orElse(List.of()), findings);
+  private static Optional<ResolvedPremix.Keeping> keeping(Passes passes) {
     Optional<Setting> life = passes.setting(Step.STORE, Property.SHELF_LIFE);
     double temperature =
         passes.setting(Step.STORE, Property.TEMPERATURE).map(Setting::high).orElse(25.0);

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param parts what it is made of; their shares add up to 100 %
  * @param supplies what it was made to bring, per kg of weighed feed at its dose
  * @param keeping how long it may lie before it is used
+ * @param process how it is made
  */
 public record ResolvedPremix(
     String code,
@@ -22,6 +23,7 @@ public record ResolvedPremix(
     List<Part> parts,
     List<Supply> supplies,
     Optional<Keeping> keeping,
+    Passes process,
     Span declared) {
   public ResolvedPremix {
     parts = List.copyOf(parts);
@@ -31,7 +33,7 @@ public record ResolvedPremix(
   /**
    * A part of the premix.
    *
-   * @param designed its share before overage
+   * @param designed its share before overage; the {@code rest} without giving way to that of others
    * @param share its share as it is in the premix, stability overage included
    * @param onTop handling overage, weighed on top of 100 %
    */

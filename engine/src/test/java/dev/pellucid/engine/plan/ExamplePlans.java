@@ -34,10 +34,19 @@ public final class ExamplePlans {
   private final Larder larder;
   private final Resolver resolver;
 
-  private ExamplePlans(FeedFolder folder, Larder larder, Resolver resolver) {
+  private final List<PremixFile> premixFiles;
+  private final List<ProfileFile> profileFiles;
+
+  private ExamplePlans(
+      FeedFolder folder,
+      Larder larder,
+      List<PremixFile> premixFiles,
+      List<ProfileFile> profileFiles) {
     this.folder = folder;
+    this.premixFiles = premixFiles;
+    this.profileFiles = profileFiles;
     this.larder = larder;
-    this.resolver = resolver;
+    this.resolver = Resolver.prepare(larder, premixFiles, profileFiles, Map.of(), DAY).resolver();
   }
 
   public static ExamplePlans open() {
@@ -56,8 +65,7 @@ public final class ExamplePlans {
       for (String path : folder.ending(".limits")) {
         profiles.add((ProfileFile) parsed(read(folder, path)));
       }
-      Resolver resolver = Resolver.prepare(larder, premixes, profiles, Map.of(), DAY).resolver();
-      return new ExamplePlans(folder, larder, resolver);
+      return new ExamplePlans(folder, larder, premixes, profiles);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -65,6 +73,32 @@ public final class ExamplePlans {
 
   public List<String> recipes() {
     return folder.ending(".recipe");
+  }
+
+  /** The same folder with another premix in it. */
+  public ExamplePlans with(String path, String premix) {
+    List<PremixFile> more = new ArrayList<>(premixFiles);
+    more.add((PremixFile) parsed(new SourceFile(path, premix)));
+    return new ExamplePlans(folder, larder, more, profileFiles);
+  }
+
+  /** The plan of every premix, for one batch of each recipe that is approved. */
+  public Map<String, BatchPlan> premixes() {
+    Map<String, List<Premixing.Need>> needs = new TreeMap<>();
+    for (String path : recipes()) {
+      BatchPlan plan = plan(path);
+      if (plan.status().equals("approved")) {
+        needs.put(plan.code(), PremixOrders.of(plan));
+      }
+    }
+    PremixOrders orders = new PremixOrders(resolver.premixes(), needs);
+    Map<String, BatchPlan> plans = new TreeMap<>();
+    resolver
+        .premixes()
+        .forEach(
+            (code, premix) ->
+                plans.put(code, BatchPlan.of(premix, orders, larder, CLEAN).orElseThrow()));
+    return plans;
   }
 
   public BatchPlan plan(String path) {

@@ -7,7 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.ExamplePlans;
 import dev.pellucid.engine.plan.Provenance;
+import dev.pellucid.engine.quantity.Figures;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TimeZone;
 import org.approvaltests.Approvals;
 import org.junit.jupiter.api.Test;
@@ -25,6 +29,101 @@ class BatchSheetTest {
   @Test
   void vacuumCoatedAsText() {
     Approvals.verify(BatchSheetText.of(EXAMPLE.plan("trout/TG-44.recipe")));
+  }
+
+  @Test
+  void premixAsText() {
+    Approvals.verify(BatchSheetText.of(premix("VIT-WW")));
+  }
+
+  @Test
+  void coldExtrudedAsHtml() {
+    Approvals.verify(BatchSheetHtml.of(EXAMPLE.plan(GROWER)));
+  }
+
+  @Test
+  void noLineOfATextIsWiderThanAPage() {
+    List<BatchPlan> plans = new ArrayList<>(EXAMPLE.premixes().values());
+    String title = "A very long title that goes on and on ".repeat(8).strip();
+    for (String path : EXAMPLE.recipes()) {
+      for (String size : new String[] {"0.5 kg weighed", "60 kg finished", "20 t weighed"}) {
+        plans.add(
+            EXAMPLE.plan(
+                path,
+                ExamplePlans.CLEAN,
+                text ->
+                    text.replaceAll("batch +\\S+ \\S+ \\S+", "batch " + size)
+                        .replaceFirst("\"[^\"]*\"", '"' + title + '"')));
+      }
+    }
+    for (BatchPlan plan : plans) {
+      BatchSheetText.of(plan)
+          .lines()
+          .forEach(l -> assertTrue(l.codePointCount(0, l.length()) <= 100, plan.code() + l));
+    }
+  }
+
+  @Test
+  void aWaiverShowsItsLastDayInTheHeadAndBesideTheLimit() {
+    BatchPlan plan =
+        EXAMPLE.plan(
+            GROWER,
+            ExamplePlans.CLEAN,
+            text ->
+                text.replace(
+                    "process\n",
+                    "waivers\n  crude-fibre max 7 % until 2027-03-31 by \"quality manager\""
+                        + " because \"bran season\"\n\nprocess\n"));
+    String text = BatchSheetText.of(plan);
+    assertTrue(text.contains("Not to be made after        2027-03-31"), text);
+    String html = BatchSheetHtml.of(plan);
+    assertTrue(html.contains("waived until 2027-03-31"));
+    assertTrue(html.contains("max 7 % in place of max 6 %, by quality manager, because: bran"));
+    assertFalse(BatchSheetText.of(EXAMPLE.plan(GROWER)).contains("Not to be made after"));
+  }
+
+  @Test
+  void aNarrowMissIsShownWithEnoughDigits() {
+    assertEquals("34.998", Figures.plainBeside(34.998, 35));
+    assertEquals("35.00004", Figures.plainBeside(35.00004, 35));
+    assertEquals("35", Figures.plainBeside(35, 35));
+    assertEquals("12345", Figures.plainBeside(12345, 12345.6));
+    assertEquals("36.22", Figures.plainBeside(36.219, 34));
+    assertEquals("0", Figures.plainBeside(0, 0));
+  }
+
+  @Test
+  void eachCautionStandsOnce() {
+    for (String path : EXAMPLE.recipes()) {
+      String text = BatchSheetText.of(EXAMPLE.plan(path)).replaceAll("\\s+", " ");
+      for (String words : new String[] {"Vitamin dust harms when breathed", "Smell the oil"}) {
+        assertTrue(text.split(words, -1).length <= 2, path + " " + words);
+      }
+    }
+  }
+
+  @Test
+  void aSecondPassPointsBackToTheCautionsOfTheFirst() {
+    BatchPlan plan =
+        EXAMPLE.plan(
+            GROWER,
+            ExamplePlans.CLEAN,
+            text -> text.replace("  add-water ", "  grind screen 0.8 mm\n  add-water "));
+    String text = BatchSheetText.of(plan);
+    assertEquals(2, text.split("Guards shut", -1).length);
+    assertTrue(text.contains("! As above at: Grind."));
+  }
+
+  @Test
+  void aCommitIsNeverMarkup() {
+    Provenance odd = new Provenance("a\"}</style><b>", true, ExamplePlans.DAY);
+    String html = BatchSheetHtml.of(EXAMPLE.plan(GROWER, odd, text -> text));
+    assertFalse(html.contains("<b>"));
+    assertEquals(2, html.split("</style>", -1).length);
+  }
+
+  private static BatchPlan premix(String code) {
+    return Optional.ofNullable(EXAMPLE.premixes().get(code)).orElseThrow();
   }
 
   @Test
@@ -56,7 +155,7 @@ class BatchSheetTest {
       assertFalse((text + html).contains("\r"), path);
       assertTrue(text.endsWith("\n"), path);
       plan.weighing()
-          .forEach(line -> assertTrue(text.contains(line.title()), path + " " + line.title()));
+          .forEach(line -> assertTrue(html.contains(line.title()), path + " " + line.title()));
       if (plan.status().equals("approved")) {
         assertFalse(text.contains(STAMP), path);
       } else {
@@ -70,7 +169,7 @@ class BatchSheetTest {
     Provenance unclean = new Provenance("1a2b3c4", false, ExamplePlans.DAY);
     BatchPlan plan = EXAMPLE.plan(GROWER, unclean, text -> text);
     for (String sheet : new String[] {BatchSheetText.of(plan), BatchSheetHtml.of(plan)}) {
-      assertEquals(3, sheet.split(STAMP, -1).length);
+      assertEquals(4, sheet.split(STAMP, -1).length);
       assertTrue(sheet.contains("changes that are not committed"));
     }
   }
@@ -92,8 +191,8 @@ class BatchSheetTest {
   void theTraysAndTheWaterStandOnTheSheet() {
     String text = BatchSheetText.of(EXAMPLE.plan(GROWER));
     assertTrue(text.contains("A tray loaded with 2000 g net"));
-    assertTrue(text.contains("g at 9 % (aim)"));
-    assertTrue(text.contains("2 of 25 kg and one of"));
+    assertTrue(BatchSheetHtml.of(EXAMPLE.plan(GROWER)).contains("g at 9 % (aim)"));
+    assertTrue(text.contains("2 of 25 kg and a part bag of 8.353 kg"));
     assertTrue(text.contains("2027-01-24"));
     assertTrue(text.contains("commit 1a2b3c4"));
   }

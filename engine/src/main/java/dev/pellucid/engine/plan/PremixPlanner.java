@@ -1,0 +1,131 @@
+package dev.pellucid.engine.plan;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.measure.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A premix as a batch: reckoned like a feed that has no coat and no limits, and of which nothing is
+ * lost at a die.
+ */
+final class PremixPlanner {
+  private static final String APPROVED = "approved";
+  private static final String DRAFT = "draft";
+
+  private final ResolvedPremix premix;
+  private final PremixOrders.Order order;
+  private final Larder larder;
+
+  PremixPlanner(ResolvedPremix premix, PremixOrders orders, Larder larder) {
+    this.premix = premix;
+    this.order = orders.order(premix);
+    this.larder = larder;
+  }
+
+  /** Empty where its mass cannot be reckoned. */
+  Optional<BatchPlan> plan(Provenance provenance) {
+    ResolvedRecipe recipe = asRecipe();
+    return new FeedComputer(larder)
+        .compute(recipe, Weighing.asWritten(recipe))
+        .feed()
+        .map(PremixPlanner::withoutShrink)
+        .map(
+            feed ->
+                new BatchPlanner(feed, List.of(), larder, provenance)
+                    .premix(order.batch().asDouble(), premixing(feed)));
+  }
+
+  private ResolvedRecipe asRecipe() {
+    return new ResolvedRecipe(
+        premix.declared().file(),
+        premix.code(),
+        premix.title(),
+        order.needs().isEmpty() ? DRAFT : APPROVED,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        lines(),
+        premix.process(),
+        List.of(),
+        List.of(),
+        List.of(),
+        premix.declared());
+  }
+
+  private List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    for (ResolvedPremix.Part part : premix.parts()) {
+      lines.add(
+          new Line(
+              lines.size(),
+              Place.MIX,
+              part.material(),
+              part.designed(),
+              part.share(),
+              part.onTop(),
+              part.share().compareTo(part.designed()) < 0,
+              Optional.empty(),
+              part.name(),
+              part.name()));
+    }
+    return lines;
+  }
+
+  private static ComputedFeed withoutShrink(ComputedFeed feed) {
+    return new ComputedFeed(
+        feed.recipe(),
+        feed.nutrients(),
+        feed.balances(),
+        feed.rows(),
+        0,
+        feed.retentionGaps(),
+        feed.unpriced());
+  }
+
+  private Premixing premixing(ComputedFeed feed) {
+    String dose =
+        premix
+            .dose()
+            .map(share -> Unit.G_PER_KG.fromBase(share.part()))
+            .map(PremixPlanner::words)
+            .orElse("");
+    return new Premixing(
+        dose,
+        order.needs(),
+        order.bag(),
+        premix.supplies().stream().map(supply -> supplied(supply, feed)).toList());
+  }
+
+  private static String words(double grams) {
+    return Figures.plain(grams) + " " + Unit.G_PER_KG.symbol();
+  }
+
+  private Premixing.Supplied supplied(ResolvedPremix.Supply supply, ComputedFeed feed) {
+    Unit unit = supply.written().amount().unit();
+    int nutrient = supply.nutrient().index();
+    double dose = premix.dose().orElseThrow().part();
+    boolean known = feed.retentionGaps().isEmpty() && premix.keeping().isPresent();
+    return new Premixing.Supplied(
+        supply.nutrient().title(),
+        unit.symbol(),
+        unit.fromBase(supply.amount()),
+        unit.fromBase(supply.amount() / dose),
+        unit.fromBase(feed.content(End.EXPECTED, nutrient)),
+        known
+            ? OptionalDouble.of(unit.fromBase(feed.content(End.POOREST, nutrient)))
+            : OptionalDouble.empty());
+  }
+}

@@ -1,0 +1,117 @@
+package dev.pellucid.engine.report;
+
+import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.Mass;
+import dev.pellucid.engine.plan.Weighed;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.report.Block.Column;
+import dev.pellucid.engine.report.Block.Holds;
+import dev.pellucid.engine.report.Block.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * The weigh lists. Large lines in kg, small ones in g with room for two people; recipe share and
+ * overage stand apart where a line has overage, and a sum where there are two lines or more.
+ */
+final class WeighTables {
+  static final String OVERAGE =
+      "Overage is weighed on top of the recipe: what is lost in handling, and what decays. Where it"
+          + " is below nought, the line gives way to the overage of others.";
+
+  private final List<Column> columns = new ArrayList<>();
+  private final List<List<String>> rows = new ArrayList<>();
+  private final List<Weighed> lines;
+  private final Weighed.Sum sum;
+
+  private WeighTables(List<Weighed> lines) {
+    this.lines = lines;
+    this.sum = BatchPlan.sum(lines);
+    lines.forEach(line -> rows.add(new ArrayList<>()));
+    rows.add(new ArrayList<>());
+  }
+
+  static Table large(String head, List<Weighed> lines) {
+    return new WeighTables(lines).weights(head, "kg", Mass::inKg).initials("By").table();
+  }
+
+  static Table small(String head, List<Weighed> lines) {
+    return new WeighTables(lines)
+        .weights(head, "g", Mass::inGrams)
+        .initials("By")
+        .initials("Check")
+        .table();
+  }
+
+  static Table coat(String head, List<Weighed> lines) {
+    return new WeighTables(lines).perKernel(head, "kg", Mass::inKg).initials("By").table();
+  }
+
+  static Table smallCoat(String head, List<Weighed> lines) {
+    return new WeighTables(lines)
+        .perKernel(head, "g", Mass::inGrams)
+        .initials("By")
+        .initials("Check")
+        .table();
+  }
+
+  private WeighTables perKernel(String head, String unit, Function<Mass, String> shown) {
+    name(head);
+    masses(unit, shown);
+    figures(
+        "g per kg of kernel", line -> line.perKgKernel().inGrams(), sum.perKgKernel().inGrams());
+    return room("Lot").room("Actual " + unit);
+  }
+
+  private WeighTables weights(String head, String unit, Function<Mass, String> shown) {
+    name(head);
+    masses(unit, shown);
+    return room("Lot").room("Actual " + unit);
+  }
+
+  private void masses(String unit, Function<Mass, String> shown) {
+    int decimals = lines.stream().anyMatch(line -> line.share() < 0.1) ? 3 : 2;
+    figures("Share %", line -> Figures.fixed(line.share(), decimals), "");
+    if (lines.stream().anyMatch(line -> !line.extra().isZero())) {
+      figures("Recipe " + unit, line -> shown.apply(line.target()), shown.apply(sum.target()));
+      figures("Overage " + unit, line -> extra(line, shown), shown.apply(sum.extra()));
+    }
+    figures("Weigh " + unit, line -> shown.apply(line.total()), shown.apply(sum.total()));
+  }
+
+  private static String extra(Weighed line, Function<Mass, String> shown) {
+    return line.extra().isZero() ? "" : shown.apply(line.extra());
+  }
+
+  private void name(String head) {
+    column(new Column(head, Holds.WORDS), Weighed::title, "Together");
+  }
+
+  private void figures(String head, Function<Weighed, String> cell, String total) {
+    column(new Column(head, Holds.FIGURES), cell, total);
+  }
+
+  private WeighTables initials(String head) {
+    column(new Column(head, Holds.INITIALS), line -> "", "");
+    return this;
+  }
+
+  private WeighTables room(String head) {
+    column(new Column(head, Holds.ROOM), line -> "", "");
+    return this;
+  }
+
+  private void column(Column column, Function<Weighed, String> cell, String total) {
+    columns.add(column);
+    for (int i = 0; i < lines.size(); i++) {
+      rows.get(i).add(cell.apply(lines.get(i)));
+    }
+    rows.get(lines.size()).add(total);
+  }
+
+  private Table table() {
+    boolean several = lines.size() > 1;
+    return new Table(columns, several ? rows : rows.subList(0, lines.size()), several);
+  }
+}
