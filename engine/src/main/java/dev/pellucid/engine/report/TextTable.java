@@ -29,6 +29,7 @@ final class TextTable {
     this.widths = new int[table.columns().size()];
     Arrays.setAll(widths, this::natural);
     narrow(pageWidth);
+    widen(pageWidth);
   }
 
   static List<String> lines(Table table, int pageWidth) {
@@ -61,8 +62,20 @@ final class TextTable {
     };
   }
 
+  /** Where there is room, a head stands on one line. */
+  private void widen(int pageWidth) {
+    for (int i = 0; i < widths.length; i++) {
+      int more = length(table.columns().get(i).head()) - widths[i];
+      widths[i] += more > 0 && total() + more <= pageWidth ? more : 0;
+    }
+  }
+
+  private int total() {
+    return Arrays.stream(widths).sum() + GAP.length() * (widths.length - 1);
+  }
+
   private void narrow(int pageWidth) {
-    int over = Arrays.stream(widths).sum() + GAP.length() * (widths.length - 1) - pageWidth;
+    int over = total() - pageWidth;
     for (; over > 0; over--) {
       int widest =
           IntStream.range(0, widths.length)
