@@ -55,16 +55,20 @@ final class HtmlPage {
       .tick { columns: 2; }
       .tick li { break-inside: avoid; }
       .tick li::before { content: "\\2610  "; }
-      .sign { display: flex; gap: 8mm; margin-top: 8mm; break-inside: avoid; }
+      .sign { display: flex; gap: 8mm; margin-top: 7.5mm; break-inside: avoid;
+        break-before: avoid; }
       .sign span { flex: 1; border-top: 0.2mm solid #000; font-size: 8pt; }
-      h2.page ~ table.long { font-size: 7.8pt; line-height: 1.1; }
-      h2.page ~ table.long th { font-size: 7.5pt; }
-      h2.page ~ table.long td { height: 3.2mm; padding: 0.1mm 1mm; }
+      h2.page ~ table.dense { font-size: 7.8pt; line-height: 1.1; }
+      h2.page ~ table.dense th { font-size: 7.5pt; }
+      h2.page ~ table.dense td { height: 3.2mm; padding: 0.1mm 1mm; }
       h2.page ~ p, h2.page ~ ul { font-size: 8pt; line-height: 1.15; }
       """;
 
-  /** A table of so many rows is kept on one page. */
-  private static final int SHORT_ENOUGH = 14;
+  /** A table to write in is kept on one page up to so many rows. */
+  private static final int KEPT_WHOLE = 6;
+
+  /** A table to read is set small beyond so many rows. */
+  private static final int DENSE_FROM = 14;
 
   private final StringBuilder out = new StringBuilder();
 
@@ -179,8 +183,11 @@ final class HtmlPage {
   }
 
   private static String kind(Table table, boolean writes) {
-    String whole = table.rows().size() > SHORT_ENOUGH ? "long" : "whole";
-    return writes ? whole + " write" : whole;
+    int rows = table.rows().size();
+    if (writes) {
+      return rows > KEPT_WHOLE ? "write" : "write whole";
+    }
+    return rows > DENSE_FROM ? "dense" : "whole";
   }
 
   private static String cells(String tag, List<Column> columns, List<String> cells) {

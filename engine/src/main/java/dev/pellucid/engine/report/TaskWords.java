@@ -59,12 +59,7 @@ final class TaskWords {
               new Fact("To", mass(task)),
               off(task),
               write("Moisture before, %"));
-      case COOL ->
-          List.of(
-              new Fact("From", from(task)),
-              new Fact("To", mass(task)),
-              off(task),
-              write("Temperature read, °C"));
+      case COOL -> cool(task);
       case COAT -> coat(task);
       case SIEVE -> List.of(write("Fines, kg, and where to"));
       case PACK -> pack(plan);
@@ -77,8 +72,8 @@ final class TaskWords {
     return switch (task.step()) {
       case ADD_WATER ->
           Optional.of(
-              "Overage for handling counts as lost on the way to the mixer. When the mixer holds"
-                  + " another weight, take the water for each kg.");
+              "Overage for handling counts as lost on the way and gets no water. When the mix weighs"
+                  + " otherwise, take the water for each kg.");
       case COAT ->
           Optional.of(
               "Weigh the kernel first. When it is not as expected, take the coat for each kg of"
@@ -88,9 +83,16 @@ final class TaskWords {
     };
   }
 
+  private static List<Fact> cool(Task task) {
+    Fact read = write("Temperature read, °C");
+    return task.evaporated().isZero()
+        ? List.of(read)
+        : List.of(new Fact("From", from(task)), new Fact("To", mass(task)), off(task), read);
+  }
+
   private static Fact water(Task task) {
     String each = Figures.plain(Unit.G.fromBase(task.addedPerKg()));
-    return new Fact("Water", kg(task.added()) + ", " + each + " g for each kg in the mixer");
+    return new Fact("Water", kg(task.added()) + ", " + each + " g for each kg of mix");
   }
 
   private static List<Fact> coat(Task task) {
