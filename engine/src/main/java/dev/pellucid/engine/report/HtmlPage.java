@@ -42,6 +42,7 @@ final class HtmlPage {
       th.figure { white-space: normal; }
       .room { min-width: 20mm; }
       .short { width: 11mm; }
+      tr.total { break-before: avoid; }
       tr.total td { border-top: 0.6mm solid #000; font-weight: bold; }
       dl { display: grid; grid-template-columns: 34mm 1fr 34mm 1fr; column-gap: 2mm;
         row-gap: 0.4mm; }
