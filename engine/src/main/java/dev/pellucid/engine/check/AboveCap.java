@@ -76,7 +76,7 @@ final class AboveCap implements Rule {
                 + " %")
         .labelled(cap.because())
         .seeing("cap written", cap.place())
-        .noting("the cap is " + cap.source().standing().word())
+        .noting("the cap is " + cap.source().standing().inWords())
         .helping("lower " + name + ", or change the cap on purpose")
         .about(new About(name, About.Side.MAX, largest.path()));
   }

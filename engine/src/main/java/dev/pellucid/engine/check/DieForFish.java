@@ -74,7 +74,7 @@ final class DieForFish implements Rule {
                 + " to "
                 + Figures.plain(thickest, Unit.MM))
         .seeing("pellet sizes written", size.place())
-        .noting("the sizes are " + size.source().standing().word())
+        .noting("the sizes are " + size.source().standing().inWords())
         .helping((thick ? "take a finer die" : "take a coarser die") + ", or feed other fish");
   }
 }

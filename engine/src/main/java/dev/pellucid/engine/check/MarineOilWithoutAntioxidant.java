@@ -32,7 +32,8 @@ final class MarineOilWithoutAntioxidant implements Rule {
                               CODE,
                               line.name(),
                               oil.name() + " is in the feed without an antioxidant")
-                          .helping("add an antioxidant, or write the trait on the one that is in")
+                          .helping(
+                              "add an antioxidant, or write the trait antioxidant into the file of what keeps it")
                           .about(new About(oil.name(), About.Side.NONE, List.of()))));
     }
   }

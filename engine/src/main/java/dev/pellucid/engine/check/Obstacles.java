@@ -60,22 +60,23 @@ final class Obstacles implements Rule {
           .helping("raise the target, or take the water out");
     }
     if (obstacle instanceof Obstacle.SteamCannotHeat steam) {
+      String from = Figures.plain(steam.from(), Unit.CELSIUS);
       return Finding.error(
               code,
               span,
-              "steam is to heat from "
-                  + Figures.plain(steam.from())
-                  + " °C to "
-                  + Figures.plain(steam.to())
-                  + " °C")
-          .helping("give a temperature above the start and not above 100 °C");
+              "steam is to heat the mix to "
+                  + Figures.plain(steam.to(), Unit.CELSIUS)
+                  + (steam.to() > steam.from()
+                      ? ", open steam heats it to 100 °C at most"
+                      : ", it already has " + from))
+          .helping("give a temperature above " + from + " and not above 100 °C");
     }
     if (obstacle instanceof Obstacle.NoSteamTable) {
       return Finding.error(code, span, "steam cannot be reckoned without practice/steam.yaml")
-          .helping("add the rows of saturated steam");
+          .helping("add that file with the rows of saturated steam from 20 to 100 °C");
     }
     return Finding.error(code, span, "after " + step + " the moisture of the feed is unknown")
-        .helping("add the line: dry moisture 9 %");
+        .helping("say what the dryer or the cooler leaves, for example: dry moisture 9 %");
   }
 
   /** The line of the figure that cannot be reached, else the step. */

@@ -59,8 +59,11 @@ final class OutsidePractice {
         .seeing("source of the bound", bound.source().declared())
         .noting(
             bound.source().cite().isEmpty()
-                ? "the bound is " + bound.source().standing().word()
-                : "the bound is " + bound.source().standing().word() + ": " + bound.source().cite())
+                ? "the bound is " + bound.source().standing().inWords()
+                : "the bound is "
+                    + bound.source().standing().inWords()
+                    + ": "
+                    + bound.source().cite())
         .helping(
             (over ? "lower it" : "raise it")
                 + ", or change "

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.Obstacle;
 import dev.pellucid.engine.larder.Practice.BoundOf;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Pass;
@@ -10,6 +11,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -27,8 +29,11 @@ final class ProcessOutsidePractice implements Rule {
     OutsidePractice practice = new OutsidePractice(CODE, recipe.larder().practice(), out);
     Passes passes = recipe.recipe().process();
     boolean steamed = passes.has(Step.CONDITION);
+    boolean cold =
+        recipe.balances().obstacle().filter(Obstacle.SteamCannotHeat.class::isInstance).isPresent();
     for (Pass pass : passes.inOrder()) {
-      for (Setting setting : pass.settings()) {
+      boolean said = cold && pass.step() == Step.CONDITION;
+      for (Setting setting : said ? List.<Setting>of() : pass.settings()) {
         which(pass, setting, steamed).ifPresent(which -> hold(practice, which, pass, setting));
       }
     }

@@ -55,6 +55,7 @@ final class TenfoldSlip implements Rule {
   private static Finding finding(Supplied one, Limit minimum, double least) {
     String nutrient = one.supply().nutrient().name();
     String code = one.premix().code();
+    double times = one.amount() / least;
     Finding finding =
         Finding.warning(
                 CODE,
@@ -65,7 +66,7 @@ final class TenfoldSlip implements Rule {
                     + " "
                     + one.told(one.amount())
                     + ", "
-                    + Figures.plain(one.amount() / least)
+                    + Figures.fixed(times, times < 10 ? 1 : 0)
                     + " times the minimum of "
                     + minimum.writtenInForce().asWritten()
                     + minimum.basis().words())

@@ -1,10 +1,18 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** Confidence is asked for, and for some content nothing says how far lots differ. */
 final class UnknownSpread implements Rule {
@@ -17,20 +25,50 @@ final class UnknownSpread implements Rule {
 
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
-    for (Verdict verdict : recipe.verdicts()) {
-      if (verdict.limit().inBatches().isPresent() && verdict.reading().spreadUnknown()) {
-        String text = verdict.limit().subject().text();
-        LimitWords words = new LimitWords(verdict.limit());
-        out.accept(
-            Finding.warning(
-                    CODE,
-                    recipe.recipe().declared(),
-                    text + words.terms() + " is judged with too small a spread")
-                .seeing("limit written", verdict.limit().origin().span())
-                .noting("an ingredient tells its content without saying how far lots differ")
-                .helping("write ± after the content, or add " + text + " to practice/spreads.yaml")
-                .about(new About(text, About.Side.NONE, List.of())));
-      }
-    }
+    recipe
+        .feed()
+        .ifPresent(
+            feed ->
+                recipe.verdicts().stream()
+                    .filter(v -> v.limit().inBatches().isPresent() && v.reading().spreadUnknown())
+                    .forEach(v -> out.accept(finding(feed, v))));
+  }
+
+  private static Finding finding(ComputedFeed feed, Verdict verdict) {
+    String text = verdict.limit().subject().text();
+    String terms = new LimitWords(verdict.limit()).terms();
+    Optional<Row> most = most(feed, verdict.limit().subject());
+    Finding finding =
+        Finding.warning(
+                CODE,
+                most.map(row -> row.line().name()).orElse(feed.recipe().declared()),
+                text + terms + " is judged with too small a spread")
+            .seeing("limit written", verdict.limit().origin().span());
+    String name = most.map(row -> row.ingredient().name()).orElse("an ingredient");
+    return finding
+        .noting(name + " tells its content without saying how far lots differ")
+        .helping("write ± after the content, or add " + text + " to practice/spreads.yaml")
+        .about(new About(text, About.Side.NONE, List.of()));
+  }
+
+  /** Which of those without a spread brings the most. */
+  private static Optional<Row> most(ComputedFeed feed, Subject subject) {
+    List<Nutrient> nutrients =
+        subject instanceof Subject.Ratio ratio
+            ? Stream.concat(ratio.over().nutrients().stream(), ratio.under().nutrients().stream())
+                .toList()
+            : subject instanceof Subject.Nutrients sum ? sum.nutrients() : List.of();
+    return feed.rows().stream()
+        .filter(row -> without(row, nutrients).findAny().isPresent())
+        .max(
+            Comparator.comparingDouble(
+                row ->
+                    without(row, nutrients)
+                        .mapToDouble(one -> row.amount(End.EXPECTED, one.index()))
+                        .sum()));
+  }
+
+  private static Stream<Nutrient> without(Row row, List<Nutrient> nutrients) {
+    return nutrients.stream().filter(one -> row.composition().spreadUnknown().get(one.index()));
   }
 }

@@ -75,7 +75,7 @@ final class WithinLeavesNoFeed implements Rule {
         Finding.error(
                 CODE,
                 free.get(0).within().map(Range::span).orElseThrow(),
-                "the lines come to "
+                "the lines add up to "
                     + (floors ? "at least " : "at most ")
                     + figures.value()
                     + " %, a feed is "

@@ -30,8 +30,14 @@ public record Source(
       this.word = word;
     }
 
+    /** As written in a file. */
     public String word() {
       return word;
+    }
+
+    /** In a sentence: {@code from memory}. */
+    public String inWords() {
+      return word.replace('-', ' ');
     }
   }
 }

@@ -238,12 +238,10 @@ final class Limits {
             OTHER_KIND,
             written.amount().unitAsWritten().span(),
             subject.text()
-                + " is "
-                + needed.phrase()
-                + ", and "
-                + written.amount().unitAsWritten()
-                + " measures "
-                + written.amount().unit().kind().phrase())
+                + " is told in "
+                + example(needed)
+                + ", not in "
+                + written.amount().unitAsWritten())
         .helping("use a unit like " + example(needed));
   }
 

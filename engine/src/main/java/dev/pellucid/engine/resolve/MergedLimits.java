@@ -9,7 +9,7 @@ import java.util.List;
 /**
  * The limits of a recipe and of all it meets, each demand once: of two that ask the same of the
  * same side on the same basis with the same confidence, the tighter. A recipe that asks less than
- * its profile, and two sides that leave no room, are findings.
+ * its profile, and two sides that leave no room, are findings; the latter cannot be judged.
  */
 final class MergedLimits {
   static final Code LOOSER = new Code("looser-than-profile");
@@ -29,7 +29,7 @@ final class MergedLimits {
         reportLooser(limit, merged.get(same), findings);
       }
     }
-    reportContradictions(merged, findings);
+    merged.removeAll(contradictions(merged, findings));
     return merged;
   }
 
@@ -77,13 +77,17 @@ final class MergedLimits {
                     : "to go below a profile for a time, write the line under waivers"));
   }
 
-  private static void reportContradictions(List<Limit> limits, List<Finding> findings) {
+  /** Says which limits contradict each other, and gives them: one of the two is always broken. */
+  private static List<Limit> contradictions(List<Limit> limits, List<Finding> findings) {
+    List<Limit> found = new ArrayList<>();
     for (Limit min : limits) {
       for (Limit max : limits) {
         if (min.side() == Bound.Side.MIN
             && max.side() == Bound.Side.MAX
             && sameSubject(min, max)
             && min.bound() > max.bound()) {
+          found.add(min);
+          found.add(max);
           findings.add(
               Finding.error(
                       CONTRADICT,
@@ -98,5 +102,6 @@ final class MergedLimits {
         }
       }
     }
+    return found;
   }
 }

@@ -62,7 +62,7 @@ final class PremixResolver {
                     NO_DOSE,
                     file.opening().get().span(),
                     code + " supplies nutrients and has no dose")
-                .helping("add the line: dose 10 g/kg"));
+                .helping("say how much of it goes into a kg of feed: dose 10 g/kg"));
         return Optional.empty();
       }
       Map<String, SupplyLine> seen = new HashMap<>();
@@ -110,11 +110,10 @@ final class PremixResolver {
                   Limits.OTHER_KIND,
                   line.amount().unitAsWritten().span(),
                   nutrient.get().name()
-                      + " is "
-                      + nutrient.get().unit().kind().phrase()
-                      + ", and "
-                      + line.amount().unitAsWritten()
-                      + " is not")
+                      + " is told in "
+                      + nutrient.get().unit().symbol()
+                      + ", not in "
+                      + line.amount().unitAsWritten())
               .helping("use a unit like " + nutrient.get().unit().symbol()));
       return Optional.empty();
     }

@@ -48,7 +48,10 @@ final class ProcessLines {
                   NO_TEMPERATURE,
                   pass.settings().get(0).written().stepAsWritten().span(),
                   pass.step().word() + " has no temperature, so what it destroys is unknown")
-              .helping("add the line: " + pass.step().word() + " temperature 80 °C"));
+              .helping(
+                  "add a line like: "
+                      + pass.step().word()
+                      + " temperature 80 °C, with the figure of your machine"));
     }
   }
 

@@ -155,7 +155,7 @@ final class Waivers {
                 + line.left().text()
                 + " "
                 + bound.side().word()
-                + " stands in the place of no limit")
+                + " replaces nothing, the recipe has no such limit")
         .helping("take it out, or name the limit as its profile does");
   }
 }

@@ -73,7 +73,7 @@ class RecipeRulesTest {
     assertTrue(
         folder
             .text()
-            .contains("13:52: error: the lines come to at least 102.8 %, a feed is 100.0 %"),
+            .contains("13:52: error: the lines add up to at least 102.8 %, a feed is 100.0 %"),
         folder.text());
     folder.with(RECIPE, "within 15 to 20 %", "within 5 to 20 %");
     assertEquals(List.of("outside-within"), folder.codes(), folder.text());
@@ -86,7 +86,7 @@ class RecipeRulesTest {
             .with(RECIPE, "within 10 to 25 %", "within 10 to 15 %")
             .with(RECIPE, "within 10 to 30 %", "within 10 to 18 %");
     assertEquals(List.of("within-leaves-no-feed"), folder.codes(), folder.text());
-    assertTrue(folder.text().contains("the lines come to at most 98.8 %"), folder.text());
+    assertTrue(folder.text().contains("the lines add up to at most 98.8 %"), folder.text());
   }
 
   @Test

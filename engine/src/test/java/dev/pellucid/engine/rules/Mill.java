@@ -45,7 +45,11 @@ final class Mill {
 
   Mill with(List<Block> blocks) throws IOException {
     for (Block block : blocks) {
-      write(block.path(), bytes(block));
+      if (block.manner() == RecipePage.Manner.GONE) {
+        Files.delete(root.resolve(block.path()));
+      } else {
+        write(block.path(), bytes(block));
+      }
     }
     return this;
   }
@@ -64,7 +68,7 @@ final class Mill {
 
   private byte[] bytes(Block block) throws IOException {
     return switch (block.manner()) {
-      case WHOLE -> block.text().getBytes(StandardCharsets.UTF_8);
+      case WHOLE, GONE -> block.text().getBytes(StandardCharsets.UTF_8);
       case PART -> withPart(block).getBytes(StandardCharsets.UTF_8);
       case UTF_16 -> block.text().getBytes(StandardCharsets.UTF_16);
       case LATIN_1 -> block.text().getBytes(StandardCharsets.ISO_8859_1);

@@ -20,6 +20,7 @@ import java.util.regex.Pattern;
  *   <li>{@code part}: the block takes the place of one part of the file that the mill has, a part
  *       being the head or a section, told by the first word of the block; a section that the file
  *       does not have is put at its end;
+ *   <li>{@code gone}: the file is taken away;
  *   <li>{@code utf-16}: the whole file, saved as UTF-16 with its mark;
  *   <li>{@code latin-1}: the whole file, saved with one byte a letter.
  * </ul>
@@ -38,6 +39,7 @@ record RecipePage(String code, String text) {
   enum Manner {
     WHOLE,
     PART,
+    GONE,
     UTF_16,
     LATIN_1;
 
@@ -45,6 +47,7 @@ record RecipePage(String code, String text) {
       return switch (word) {
         case "" -> WHOLE;
         case "part" -> PART;
+        case "gone" -> GONE;
         case "utf-16" -> UTF_16;
         case "latin-1" -> LATIN_1;
         default -> throw new IllegalArgumentException("no manner of a block: " + word);
