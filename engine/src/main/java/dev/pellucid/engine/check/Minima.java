@@ -4,34 +4,42 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Limit;
-import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
-import java.util.Comparator;
-import java.util.List;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
-/** The minima of a recipe that are about one nutrient alone, brought to the feed as fed. */
+/** For each nutrient the highest minimum that is about it alone, brought to the feed as fed. */
 final class Minima {
-  private Minima() {}
+  private final ComputedFeed feed;
+  private final Map<Integer, Limit> byNutrient = new HashMap<>();
 
-  /** The highest minimum of a nutrient, where it has one. */
-  static Optional<Limit> of(ComputedFeed feed, Nutrient nutrient) {
-    return about(feed.recipe(), nutrient)
-        .filter(limit -> limit.side() == Bound.Side.MIN)
-        .max(Comparator.comparingDouble(limit -> asFed(feed, limit)));
+  Minima(ComputedFeed feed) {
+    this.feed = feed;
+    for (Limit limit : feed.recipe().limits()) {
+      boolean minimum = limit.side() == Bound.Side.MIN;
+      if (minimum
+          && limit.subject() instanceof Subject.Nutrients sum
+          && sum.nutrients().size() == 1) {
+        byNutrient.merge(sum.nutrients().get(0).index(), limit, this::higher);
+      }
+    }
   }
 
-  private static Stream<Limit> about(ResolvedRecipe recipe, Nutrient nutrient) {
-    return recipe.limits().stream()
-        .filter(
-            limit ->
-                limit.subject() instanceof Subject.Nutrients sum
-                    && sum.nutrients().equals(List.of(nutrient)));
+  private Limit higher(Limit one, Limit other) {
+    return asFed(other) > asFed(one) ? other : one;
+  }
+
+  Optional<Limit> of(Nutrient nutrient) {
+    return Optional.ofNullable(byNutrient.get(nutrient.index()));
   }
 
   /** The bound in force per kg of feed as fed, in the base of its kind. */
+  double asFed(Limit limit) {
+    return asFed(feed, limit);
+  }
+
   static double asFed(ComputedFeed feed, Limit limit) {
     double dry = 1 - feed.balances().expected().moisture();
     if (limit.basis() instanceof Basis.DryMatter) {

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.Obstacle;
+import dev.pellucid.finding.Code;
 import dev.pellucid.syntax.Bound;
 import java.util.List;
 
@@ -41,4 +42,9 @@ public final class Rules {
           new Unpriced());
 
   private Rules() {}
+
+  /** The code of every rule. */
+  public static List<Code> codes() {
+    return ALL.stream().map(Rule::code).toList();
+  }
 }

@@ -12,9 +12,11 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /**
@@ -40,17 +42,18 @@ final class SaltForElement implements Rule {
 
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
-    recipe
-        .feed()
-        .ifPresent(
-            feed -> {
-              Supplied.to(feed.recipe()).forEach(one -> supply(recipe, feed, one, out));
-              feed.rows().stream()
-                  .map(Row::ingredient)
-                  .distinct()
-                  .filter(SaltForElement::isSalt)
-                  .forEach(salt -> contents(recipe, salt, out));
-            });
+    recipe.feed().ifPresent(feed -> look(recipe, feed, out));
+  }
+
+  private static void look(Inspection recipe, ComputedFeed feed, Consumer<Finding> out) {
+    Minima minima = new Minima(feed);
+    Supplied.to(feed.recipe()).forEach(one -> supply(recipe, minima, one, out));
+    Set<String> seen = new HashSet<>();
+    for (Row row : feed.rows()) {
+      if (isSalt(row.ingredient()) && seen.add(row.ingredient().name())) {
+        contents(recipe, row.ingredient(), out);
+      }
+    }
   }
 
   private static boolean isSalt(Ingredient one) {
@@ -58,16 +61,16 @@ final class SaltForElement implements Rule {
   }
 
   private static void supply(
-      Inspection recipe, ComputedFeed feed, Supplied one, Consumer<Finding> out) {
+      Inspection recipe, Minima minima, Supplied one, Consumer<Finding> out) {
     Ingredient source = recipe.larder().ingredients().get(one.supply().from());
     Nutrient nutrient = one.supply().nutrient();
     if (source == null || !isSalt(source) || nutrient.unit().kind() != Kind.SHARE) {
       return;
     }
     double holds = holds(source, nutrient.name()).map(Content::low).orElse(1.0);
-    Optional<Limit> minimum = Minima.of(feed, nutrient);
+    Optional<Limit> minimum = minima.of(nutrient);
     if (minimum.isPresent() && holds < RICHEST) {
-      double least = Minima.asFed(feed, minimum.get());
+      double least = minima.asFed(minimum.get());
       if (least > 0 && Math.abs(one.amount() * holds / least - 1) < CLOSE) {
         out.accept(ofSupply(one, source, minimum.get(), holds));
       }

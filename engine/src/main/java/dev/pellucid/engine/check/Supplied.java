@@ -8,6 +8,7 @@ import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -53,9 +54,10 @@ record Supplied(Line line, ResolvedPremix premix, double times, ResolvedPremix.S
    * A premix in a feed.
    *
    * @param share of the weighed feed, before overage
+   * @param direct whether it stands on the line itself, and not inside another premix
    */
   record Used(Line line, ResolvedPremix premix, Share share, boolean direct) {
-    java.util.Optional<Double> times() {
+    Optional<Double> times() {
       return premix
           .dose()
           .filter(Share::isPositive)

@@ -33,10 +33,11 @@ final class TenfoldSlip implements Rule {
   }
 
   private static void look(ComputedFeed feed, Consumer<Finding> out) {
+    Minima minima = new Minima(feed);
     for (Supplied one : Supplied.to(feed.recipe())) {
-      Optional<Limit> minimum = Minima.of(feed, one.supply().nutrient());
+      Optional<Limit> minimum = minima.of(one.supply().nutrient());
       if (minimum.isPresent()) {
-        double least = Minima.asFed(feed, minimum.get());
+        double least = minima.asFed(minimum.get());
         if (least > 0 && one.amount() > MOST * least * (1 + 1e-9)) {
           out.accept(finding(one, minimum.get(), least));
         }

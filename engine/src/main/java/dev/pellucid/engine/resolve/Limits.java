@@ -125,7 +125,14 @@ final class Limits {
             Finding.error(
                     OTHER_KIND,
                     sum.span(),
-                    found.get(i).name() + " and " + found.get(0).name() + " cannot be added")
+                    found.get(i).name()
+                        + " is told in "
+                        + found.get(i).unit().symbol()
+                        + " and "
+                        + found.get(0).name()
+                        + " in "
+                        + found.get(0).unit().symbol()
+                        + ", so they cannot be added")
                 .helping("add nutrients that are told in units of one kind"));
         return Optional.empty();
       }
@@ -148,8 +155,15 @@ final class Limits {
         Finding.error(
                 OTHER_KIND,
                 written.span(),
-                "no ratio is told of " + above.phrase() + " over " + below.phrase())
-            .helping("set a mass over a mass, or a mass over an energy"));
+                over.text()
+                    + " is "
+                    + above.phrase()
+                    + " and "
+                    + under.text()
+                    + " is "
+                    + below.phrase()
+                    + ", no limit is told as such a ratio")
+            .helping("set a share over a share, or a share over an energy"));
     return Optional.empty();
   }
 
@@ -185,8 +199,10 @@ final class Limits {
   }
 
   private Finding noSuch(Word name) {
-    if (kitchen.materials().contains(name.text()) || larder.groups().containsKey(name.text())) {
-      return Finding.error(NOT_A_NUTRIENT, name.span(), name + " is an ingredient, not a nutrient")
+    boolean group = larder.groups().containsKey(name.text());
+    if (group || kitchen.materials().contains(name.text())) {
+      String what = group ? " is a group of ingredients" : " is an ingredient";
+      return Finding.error(NOT_A_NUTRIENT, name.span(), name + what + ", not a nutrient")
           .helping("to bound its share write: inclusion " + name + " max 20 %");
     }
     return near(

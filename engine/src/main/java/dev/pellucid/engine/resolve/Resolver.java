@@ -23,7 +23,7 @@ import java.util.TreeSet;
  * number of recipes, one by one and in any thread.
  */
 public final class Resolver {
-  private static final Code CYCLE = new Code("premix-cycle");
+  static final Code CYCLE = new Code("premix-cycle");
 
   private final Kitchen kitchen;
 

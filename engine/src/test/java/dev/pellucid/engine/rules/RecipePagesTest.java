@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.folder.FolderFindings;
 import dev.pellucid.engine.larder.LarderReader;
+import dev.pellucid.engine.resolve.ResolveCodes;
 import dev.pellucid.engine.yaml.YamlFindings;
 import dev.pellucid.finding.Code;
 import dev.pellucid.parse.SyntaxCodes;
@@ -58,6 +60,17 @@ class RecipePagesTest {
   void enoughCodesWereFound() throws IOException {
     assertTrue(EngineCodes.all().size() > 50, EngineCodes.all().toString());
     assertEquals(72, SyntaxCodes.all().size());
+  }
+
+  @Test
+  void theListsOfCodesHoldEveryCodeOfTheSourcesOnce() throws IOException {
+    List<String> listed =
+        Stream.of(ResolveCodes.all(), Rules.codes())
+            .flatMap(Collection::stream)
+            .map(Code::text)
+            .sorted()
+            .toList();
+    assertEquals(List.copyOf(EngineCodes.all()), listed);
   }
 
   @Test

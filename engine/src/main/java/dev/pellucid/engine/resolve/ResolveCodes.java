@@ -1,0 +1,45 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.finding.Code;
+import java.util.List;
+
+/** Every code that resolving can give. */
+public final class ResolveCodes {
+  private static final List<Code> ALL =
+      List.of(
+          Limits.UNKNOWN_NUTRIENT,
+          Limits.NOT_A_NUTRIENT,
+          Limits.OTHER_KIND,
+          Limits.UNKNOWN_SOURCE,
+          Lines.TOTAL,
+          Lines.NO_ROOM,
+          Lines.TWO_RESTS,
+          Lines.TWICE,
+          Materials.UNKNOWN,
+          Materials.NOT_AN_INGREDIENT,
+          Materials.RENAMED,
+          MergedLimits.LOOSER,
+          MergedLimits.CONTRADICT,
+          Overages.NOTHING,
+          Overages.NO_BATCH,
+          PremixResolver.NO_DOSE,
+          PremixResolver.NOT_IN_SOURCE,
+          PremixResolver.SUPPLIED_TWICE,
+          PremixResolver.NO_ROOM_LEFT,
+          ProcessLines.NO_TEMPERATURE,
+          ProfileResolver.UNKNOWN_SPECIES,
+          RecipeResolver.UNKNOWN_PROFILE,
+          RecipeResolver.NOTHING_TO_MEET,
+          RecipeResolver.NO_LAW,
+          Resolver.CYCLE,
+          Waivers.EXPIRED,
+          Waivers.UNUSED,
+          Waivers.INCOMPLETE,
+          Waivers.OF_LAW);
+
+  private ResolveCodes() {}
+
+  public static List<Code> all() {
+    return ALL;
+  }
+}
