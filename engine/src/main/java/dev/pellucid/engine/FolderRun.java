@@ -2,12 +2,15 @@ package dev.pellucid.engine;
 
 import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.check.Judge;
+import dev.pellucid.engine.check.OnTheFloor;
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.floor.FloorPlan;
+import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
@@ -179,7 +182,14 @@ final class FolderRun<T> {
     Computation computed = computer.compute(recipe, Weighing.asWritten(recipe));
     List<Verdict> verdicts = computed.feed().map(Judge::verdicts).orElse(List.of());
     Inspection inspection =
-        new Inspection(recipe, larder, computed.balances(), computed.feed(), verdicts, day);
+        new Inspection(
+            recipe,
+            larder,
+            computed.balances(),
+            computed.feed(),
+            verdicts,
+            computed.feed().flatMap(this::onTheFloor),
+            day);
     Rules.ALL.forEach(rule -> rule.look(inspection, own::add));
     boolean makeable = own.stream().noneMatch(f -> f.severity() == Severity.ERROR);
     Optional<T> made =
@@ -188,5 +198,19 @@ final class FolderRun<T> {
             .filter(feed -> makeable)
             .map(feed -> maker.apply(new Made(path, feed, verdicts, larder)));
     return new Outcome<>(recipe.code(), own, verdicts.size(), computed.feed().isPresent(), made);
+  }
+
+  /** The batch on the scales of the plant, and its feed computed again with what they show. */
+  private Optional<OnTheFloor> onTheFloor(ComputedFeed feed) {
+    ResolvedRecipe recipe = feed.recipe();
+    Optional<FloorPlan> plan =
+        recipe.batch().flatMap(batch -> FloorPlanner.plan(feed, feed.weighed(batch), larder));
+    if (plan.isEmpty() || larder.plant().isEmpty()) {
+      return Optional.empty();
+    }
+    return computer
+        .compute(recipe, plan.get().asRounded(recipe))
+        .feed()
+        .map(again -> new OnTheFloor(larder.plant().get(), plan.get(), Judge.verdicts(again)));
   }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
  *
  * @param feed absent when something stands in the way of its figures
  * @param verdicts one for each limit of the recipe, in the order of the limits; empty without feed
+ * @param floor the batch as the plant weighs it; absent without feed, batch size or scales
  * @param day the day of the run
  */
 public record Inspection(
@@ -21,6 +22,7 @@ public record Inspection(
     Balances balances,
     Optional<ComputedFeed> feed,
     List<Verdict> verdicts,
+    Optional<OnTheFloor> floor,
     LocalDate day) {
   public Inspection {
     verdicts = List.copyOf(verdicts);

@@ -2,6 +2,7 @@ package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.larder.Nutrients;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import java.util.List;
 
 /**
@@ -49,6 +50,14 @@ public record ComputedFeed(
   /** Bagged kg per 100 kg of recipe. */
   public double bagged() {
     return balances.expected().finished() * (1 - shrink);
+  }
+
+  /** kg weighed, before overage and water, for a batch of a size; bags are solved back. */
+  public double weighed(BatchSize size) {
+    return switch (size.basis()) {
+      case WEIGHED -> size.kg();
+      case FINISHED -> size.kg() / bagged() * 100;
+    };
   }
 
   /** Money per bagged kg, with all that is weighed; what has no price counts as nothing. */

@@ -70,7 +70,12 @@ public final class FloorPlanner {
     Optional<Loads> loads = loads();
     int count = loads.map(Loads::count).orElse(1);
     int rounds = coatRounds();
-    return new FloorPlan(loads, mix(count), coat(rounds), rounds, trays());
+    return new FloorPlan(
+        loads,
+        portion(lines(Place.MIX), count, carrier(Place.MIX)),
+        portion(lines(Place.COAT), rounds, carrier(Place.COAT)),
+        rounds,
+        trays());
   }
 
   private List<Line> lines(Place place) {
@@ -82,22 +87,21 @@ public final class FloorPlanner {
     return (line.share().kgPer100() + line.onTop().kgPer100()) * times;
   }
 
-  private List<FloorLine> mix(int loads) {
-    Optional<Line> carrier = carrier();
+  /** The small lines first, then the carrier, less what dilutions take of it. */
+  private List<FloorLine> portion(List<Line> lines, int portions, Optional<Line> carrier) {
     Map<Line, FloorLine> done = new HashMap<>();
     double taken = 0;
-    for (Line line : lines(Place.MIX)) {
-      if (carrier.filter(line::equals).isPresent()) {
-        continue;
+    for (Line line : lines) {
+      if (carrier.filter(line::equals).isEmpty()) {
+        FloorLine weighed = weighed(line, portions, carrier, taken);
+        taken += weighed.dilution().map(Dilution::carried).orElse(0.0);
+        done.put(line, weighed);
       }
-      FloorLine weighed = weighed(line, loads, carrier, taken);
-      taken += weighed.dilution().map(Dilution::carried).orElse(0.0);
-      done.put(line, weighed);
     }
     List<FloorLine> inOrder = new ArrayList<>();
-    for (Line line : lines(Place.MIX)) {
+    for (Line line : lines) {
       FloorLine known = done.get(line);
-      inOrder.add(known != null ? known : large(line, whole(line) / loads, taken));
+      inOrder.add(known != null ? known : large(line, whole(line) / portions, taken));
     }
     return inOrder;
   }
@@ -126,28 +130,16 @@ public final class FloorPlanner {
     return new Diluter(micro, part > 0 ? 1 / part : 1 / DILUTED_PART);
   }
 
-  /** The largest dry line that is not weighed apart. */
-  private Optional<Line> carrier() {
-    return lines(Place.MIX).stream()
-        .filter(line -> !SmallLines.has(feed, line) && isDry(line))
+  /** The largest line that is not weighed apart: dry for the mix, liquid for the coat. */
+  private Optional<Line> carrier(Place place) {
+    return lines(place).stream()
+        .filter(line -> !SmallLines.has(feed, line) && isLiquid(line) == (place == Place.COAT))
         .max(Comparator.comparingDouble(this::whole));
   }
 
-  private static boolean isDry(Line line) {
+  private static boolean isLiquid(Line line) {
     return line.material() instanceof Material.Single single
-        && single.ingredient().form() != Form.OIL
-        && single.ingredient().form() != Form.LIQUID;
-  }
-
-  private List<FloorLine> coat(int rounds) {
-    return lines(Place.COAT).stream()
-        .map(
-            line -> {
-              double target = whole(line) / rounds;
-              Weigher weigher = SmallLines.has(feed, line) ? micro : macro;
-              return new FloorLine(line, target, 0, weigher.place(target), Optional.empty());
-            })
-        .toList();
+        && (single.ingredient().form() == Form.OIL || single.ingredient().form() == Form.LIQUID);
   }
 
   private int coatRounds() {

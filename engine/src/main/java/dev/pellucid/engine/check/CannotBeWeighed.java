@@ -1,0 +1,75 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.floor.FloorLine;
+import dev.pellucid.engine.floor.FloorPlan;
+import dev.pellucid.engine.floor.Placing;
+import dev.pellucid.engine.larder.Plant;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/** A line of a load that no scale of the plant can weigh, neither itself nor diluted. */
+final class CannotBeWeighed implements Rule {
+  private static final Code CODE = new Code("cannot-be-weighed");
+  private static final double GRAM = 0.001;
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    recipe.floor().ifPresent(floor -> look(floor, out));
+  }
+
+  private static void look(OnTheFloor floor, Consumer<Finding> out) {
+    FloorPlan plan = floor.plan();
+    Stream.concat(plan.mix().stream(), plan.coat().stream())
+        .filter(line -> !line.weighable() && line.target() > 0)
+        .forEach(line -> out.accept(finding(line, floor.plant())));
+  }
+
+  private static Finding finding(FloorLine line, Plant plant) {
+    return line.placing() instanceof Placing.TooMuch much
+        ? tooMuch(line, much, plant)
+        : tooLittle(line, (Placing.TooLittle) line.placing());
+  }
+
+  private static Finding tooLittle(FloorLine line, Placing.TooLittle little) {
+    return Finding.warning(
+            CODE,
+            line.line().name(),
+            line.line().material().name()
+                + " weighs "
+                + mass(line.target())
+                + " in a load, the "
+                + little.scale().title()
+                + " is to be trusted from "
+                + mass(little.least()))
+        .helping("make a larger batch, weigh on a finer scale, or put it into a premix");
+  }
+
+  private static Finding tooMuch(FloorLine line, Placing.TooMuch much, Plant plant) {
+    return Finding.warning(
+            CODE,
+            line.line().name(),
+            line.line().material().name()
+                + " weighs "
+                + mass(line.target())
+                + " in a load, "
+                + much.weighings()
+                + " weighings on the "
+                + much.scale().title()
+                + ", and at most "
+                + plant.mostWeighings()
+                + " are taken")
+        .helping("make a smaller batch, or tell plant/" + plant.name() + ".yaml a larger scale");
+  }
+
+  private static String mass(double kg) {
+    return kg < 1 ? Figures.plain(kg / GRAM) + " g" : Figures.plain(kg) + " kg";
+  }
+}

@@ -1,0 +1,48 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.floor.Loads;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.function.Consumer;
+
+/** A batch that fills no mixer of the plant enough to be mixed evenly. */
+final class MixerTooEmpty implements Rule {
+  private static final Code CODE = new Code("mixer-too-empty");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    if (recipe.floor().isPresent() && recipe.recipe().batch().isPresent()) {
+      BatchSize batch = recipe.recipe().batch().get();
+      recipe
+          .floor()
+          .get()
+          .plan()
+          .loads()
+          .filter(loads -> !loads.fills())
+          .ifPresent(loads -> out.accept(finding(batch, loads)));
+    }
+  }
+
+  private static Finding finding(BatchSize batch, Loads loads) {
+    Figures.Pair fill = Figures.apart(loads.dryFill() * 100, loads.mixer().fillLow() * 100, 0);
+    double enough = batch.kg() * loads.mixer().fillLow() / loads.dryFill();
+    return Finding.warning(
+            CODE,
+            batch.written().span(),
+            (loads.count() == 1 ? "the batch fills the " : "each load fills the ")
+                + loads.mixer().title()
+                + " to "
+                + fill.value()
+                + " %, it mixes evenly from "
+                + fill.other()
+                + " %")
+        .helping("make at least " + Figures.plain(enough) + " kg at once, or use a smaller mixer");
+  }
+}

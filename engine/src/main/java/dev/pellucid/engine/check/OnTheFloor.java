@@ -1,0 +1,17 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.floor.FloorPlan;
+import dev.pellucid.engine.larder.Plant;
+import java.util.List;
+
+/**
+ * A batch of the recipe as the plant weighs it.
+ *
+ * @param asRounded one verdict for each limit of the recipe, on the feed as it is weighed after
+ *     rounding
+ */
+public record OnTheFloor(Plant plant, FloorPlan plan, List<Verdict> asRounded) {
+  public OnTheFloor {
+    asRounded = List.copyOf(asRounded);
+  }
+}

@@ -1,0 +1,85 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.floor.FloorLine;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Bound;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/** A limit that the recipe keeps as written, and no more once its weights are rounded. */
+final class RoundingBreaksLimit implements Rule {
+  private static final Code CODE = new Code("rounding-breaks-limit");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    recipe.floor().ifPresent(floor -> look(recipe, floor, out));
+  }
+
+  private static void look(Inspection recipe, OnTheFloor floor, Consumer<Finding> out) {
+    for (int i = 0; i < recipe.verdicts().size(); i++) {
+      Verdict written = recipe.verdicts().get(i);
+      Verdict rounded = floor.asRounded().get(i);
+      if (written.keeps() && !rounded.keeps()) {
+        out.accept(finding(recipe, floor, written, rounded));
+      }
+    }
+  }
+
+  private static Finding finding(
+      Inspection recipe, OnTheFloor floor, Verdict written, Verdict rounded) {
+    LimitWords words = new LimitWords(rounded.limit());
+    boolean min = rounded.limit().side() == Bound.Side.MIN;
+    Figures.Pair figures = words.against(rounded.judged());
+    FloorLine most = mostRounded(floor);
+    return Finding.error(
+            CODE,
+            most.line().name(),
+            rounded.limit().subject().text()
+                + " is "
+                + figures.value()
+                + words.unit()
+                + words.terms()
+                + " once the weights are rounded, the "
+                + (min
+                    ? BrokenLimit.minimum(recipe, rounded.limit())
+                    : BrokenLimit.maximum(recipe, rounded.limit()))
+                + " is "
+                + figures.other()
+                + words.unit())
+        .labelled(off(most))
+        .seeing("limit written", rounded.limit().origin().span())
+        .noting("as written it is " + words.against(written.judged()).value() + words.unit())
+        .helping("make a larger batch or weigh on a finer scale, so that less is rounded")
+        .helping("or leave more room to the limit")
+        .about(
+            new About(
+                rounded.limit().subject().text(),
+                min ? About.Side.MIN : About.Side.MAX,
+                List.of(most.line().material().name())));
+  }
+
+  private static FloorLine mostRounded(OnTheFloor floor) {
+    return Stream.concat(floor.plan().mix().stream(), floor.plan().coat().stream())
+        .max(Comparator.comparingDouble(line -> Math.abs(part(line))))
+        .orElseThrow();
+  }
+
+  private static double part(FloorLine line) {
+    return line.target() == 0 ? 0 : line.actual() / line.target() - 1;
+  }
+
+  private static String off(FloorLine line) {
+    Figures.Pair kg = Figures.apart(line.actual(), line.target(), 2);
+    return "weighed as " + kg.value() + " kg for " + kg.other() + " kg, rounded most";
+  }
+}
