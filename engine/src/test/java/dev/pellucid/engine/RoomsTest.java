@@ -135,7 +135,8 @@ class RoomsTest {
             "engine.quantity",
             "engine.larder",
             "engine.resolve",
-            "engine.compute"),
+            "engine.compute",
+            "engine.floor"),
         Room.of("engine.quality", 5),
         Room.of(
                 "engine.floor",
@@ -170,6 +171,7 @@ class RoomsTest {
             "syntax",
             "parse",
             "format",
+            "engine.floor",
             "engine.folder",
             "engine.larder",
             "engine.resolve",
