@@ -157,7 +157,8 @@ class RoomsTest {
             "engine.larder",
             "engine.resolve",
             "engine.compute",
-            "engine.check"),
+            "engine.check",
+            "engine.floor"),
         Room.of("engine.report", 9, "text", "measure", "engine.quantity", "engine.plan")
             .knowing(Step.class)
             .using("com.github.difflib.."),

@@ -26,8 +26,9 @@ final class Lines {
 
   private final Materials materials;
   private final List<Finding> findings;
+  private final List<ShareLine> written = new ArrayList<>();
   private final List<Drawn> drawn = new ArrayList<>();
-  private boolean whole = true;
+  private boolean read = true;
 
   /** A line as drawn up, before overage; the share is absent on the rest. */
   record Drawn(ShareLine written, Place place, Material material, Optional<Share> share) {}
@@ -37,13 +38,13 @@ final class Lines {
     this.findings = findings;
   }
 
-  /** Whether every line could be used. */
+  /** Whether every line could be read and names something that is known. */
   boolean whole() {
-    return whole;
+    return read && drawn.size() == written.size();
   }
 
   void take(Section<ShareLine> section, Place place) {
-    whole &= section.whole();
+    read &= section.whole();
     Map<String, Span> seen = new HashMap<>();
     for (ShareLine line : section.lines()) {
       Span first = seen.putIfAbsent(line.subject().text(), line.subject().span());
@@ -53,9 +54,10 @@ final class Lines {
                 .seeing("first written", first)
                 .helping("put both shares on one line"));
       }
-      Optional<Material> material = materials.named(line.subject());
-      whole &= material.isPresent();
-      material.ifPresent(m -> drawn.add(new Drawn(line, place, m, share(line))));
+      written.add(line);
+      materials
+          .named(line.subject())
+          .ifPresent(material -> drawn.add(new Drawn(line, place, material, share(line))));
     }
   }
 
@@ -80,28 +82,51 @@ final class Lines {
 
   /** The drawn lines, all with a share, or empty where the total cannot stand. */
   Optional<List<Drawn>> closed(Span heading, Share stabilityExtra) {
-    List<Drawn> rests = drawn.stream().filter(line -> line.share().isEmpty()).toList();
-    Share sum =
-        drawn.stream().flatMap(line -> line.share().stream()).reduce(Share.ZERO, Share::plus);
+    if (!addUp(heading, stabilityExtra)) {
+      return Optional.empty();
+    }
+    Share left = Share.WHOLE.minus(sum());
+    return Optional.of(
+        drawn.stream()
+            .map(
+                line ->
+                    line.share().isPresent()
+                        ? line
+                        : new Drawn(
+                            line.written(), line.place(), line.material(), Optional.of(left)))
+            .toList());
+  }
+
+  /**
+   * Whether the shares as written make 100 %, whatever their names mean; a finding where they do
+   * not. Says nothing where a line could not be read.
+   */
+  boolean addUp(Span heading, Share stabilityExtra) {
+    if (!read) {
+      return false;
+    }
+    List<ShareLine> rests = written.stream().filter(line -> share(line).isEmpty()).toList();
     if (rests.size() > 1) {
       findings.add(
           Finding.error(
                   TWO_RESTS,
-                  rests.get(1).written().share().span(),
+                  rests.get(1).share().span(),
                   "rest stands twice, and only one line can take what the others leave")
-              .seeing("first rest", rests.get(0).written().share().span())
+              .seeing("first rest", rests.get(0).share().span())
               .helping("give one of the two a share"));
-      return Optional.empty();
+      return false;
     }
-    return rests.isEmpty()
-        ? closedByTotal(heading, sum, stabilityExtra)
-        : withRest(rests.get(0), sum);
+    return rests.isEmpty() ? isWhole(heading, stabilityExtra) : leavesRoom(rests.get(0));
   }
 
-  private Optional<List<Drawn>> closedByTotal(Span heading, Share sum, Share stabilityExtra) {
-    Share total = sum.plus(stabilityExtra);
+  private Share sum() {
+    return written.stream().flatMap(line -> share(line).stream()).reduce(Share.ZERO, Share::plus);
+  }
+
+  private boolean isWhole(Span heading, Share stabilityExtra) {
+    Share total = sum().plus(stabilityExtra);
     if (total.compareTo(Share.WHOLE) == 0) {
-      return Optional.of(List.copyOf(drawn));
+      return true;
     }
     Share off = Share.WHOLE.minus(total);
     String with = stabilityExtra.isPositive() ? " with overage for stability" : "";
@@ -112,28 +137,22 @@ final class Lines {
                     ? off + " is missing: raise a line, or write rest on one"
                     : new Share(off.percent().negate())
                         + " is too much: lower a line, or write rest on one"));
-    return Optional.empty();
+    return false;
   }
 
-  private Optional<List<Drawn>> withRest(Drawn rest, Share sum) {
+  private boolean leavesRoom(ShareLine rest) {
+    Share sum = sum();
     Share left = Share.WHOLE.minus(sum);
     if (left.isNegative()) {
       findings.add(
           Finding.error(
                   NO_ROOM,
-                  rest.written().share().span(),
+                  rest.share().span(),
                   "the other lines add up to " + sum + ", so nothing is left for rest")
               .helping("lower the other lines by " + new Share(left.percent().negate())));
-      return Optional.empty();
+      return false;
     }
-    List<Drawn> closed = new ArrayList<>();
-    for (Drawn line : drawn) {
-      closed.add(
-          line.equals(rest)
-              ? new Drawn(line.written(), line.place(), line.material(), Optional.of(left))
-              : line);
-    }
-    return Optional.of(closed);
+    return true;
   }
 
   List<Drawn> drawn() {

@@ -12,6 +12,7 @@ import dev.pellucid.syntax.FeedFile.RecipeFile;
 import dev.pellucid.syntax.HeadLine;
 import dev.pellucid.syntax.LimitLine;
 import dev.pellucid.syntax.Range;
+import dev.pellucid.syntax.Section;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
 import java.math.BigDecimal;
@@ -24,7 +25,7 @@ import java.util.TreeSet;
 
 /**
  * A recipe file to a resolved recipe. It is absent where its figures could only mislead: a broken
- * line in mix or coat, an unknown ingredient, a total that is off.
+ * line in mix, coat or process, an unknown ingredient, a total that is off.
  */
 final class RecipeResolver {
   static final Code UNKNOWN_PROFILE = new Code("unknown-profile");
@@ -56,8 +57,10 @@ final class RecipeResolver {
     file.head().forEach(this::head);
     law();
     Passes passes =
-        ProcessLines.passes(
-            file.process().map(section -> section.lines()).orElse(List.of()), findings);
+        file.process()
+            .filter(Section::whole)
+            .map(section -> ProcessLines.passes(section.lines(), findings))
+            .orElse(new Passes(List.of()));
     List<Limit> all = allLimits();
     Optional<List<Line>> lines = lines();
     Span declared =
@@ -69,7 +72,9 @@ final class RecipeResolver {
     }
     String title = file.opening().flatMap(o -> o.title()).map(t -> t.text()).orElse(code);
     return new Resolution<>(
-        lines.map(
+        lines
+            .filter(list -> processIsKnown())
+            .map(
             list ->
                 new ResolvedRecipe(
                     file.source(),
@@ -88,6 +93,17 @@ final class RecipeResolver {
                     declared)),
         findings,
         read);
+  }
+
+  /** A line that could not be read may be the one that says how hot or how dry. */
+  private boolean processIsKnown() {
+    return file.process().map(Section::whole).orElse(true);
+  }
+
+  private boolean addsForStability() {
+    return file.overage().stream()
+        .flatMap(section -> section.lines().stream())
+        .anyMatch(line -> line.purpose().text().equals("stability"));
   }
 
   private void head(HeadLine line) {
@@ -179,6 +195,9 @@ final class RecipeResolver {
     lines.take(file.mix().get(), Place.MIX);
     file.coat().ifPresent(section -> lines.take(section, Place.COAT));
     if (!lines.whole()) {
+      if (!addsForStability()) {
+        lines.addUp(file.mix().get().heading(), Share.ZERO);
+      }
       return Optional.empty();
     }
     Overages overages =
