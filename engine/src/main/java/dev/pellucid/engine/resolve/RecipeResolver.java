@@ -75,22 +75,22 @@ final class RecipeResolver {
         lines
             .filter(list -> processIsKnown())
             .map(
-            list ->
-                new ResolvedRecipe(
-                    file.source(),
-                    code,
-                    title,
-                    status,
-                    species,
-                    fish,
-                    habit,
-                    batch,
-                    list,
-                    passes,
-                    profiles,
-                    all,
-                    file.label().map(section -> section.lines()).orElse(List.of()),
-                    declared)),
+                list ->
+                    new ResolvedRecipe(
+                        file.source(),
+                        code,
+                        title,
+                        status,
+                        species,
+                        fish,
+                        habit,
+                        batch,
+                        list,
+                        passes,
+                        profiles,
+                        all,
+                        file.label().map(section -> section.lines()).orElse(List.of()),
+                        declared)),
         findings,
         read);
   }

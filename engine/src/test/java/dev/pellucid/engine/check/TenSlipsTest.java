@@ -109,7 +109,10 @@ class TenSlipsTest {
       folder.with(slip.path(), slip.from(), slip.to());
     }
     // A ring takes two.
-    folder.with("premixes/VIT-SH.premix", "supply\n", "supply\n  zinc                         1 mg/kg      from MIN-SH\n");
+    folder.with(
+        "premixes/VIT-SH.premix",
+        "supply\n",
+        "supply\n  zinc                         1 mg/kg      from MIN-SH\n");
     List<Finding> findings = folder.findings();
     List<Finding> left = new ArrayList<>(findings);
     for (Slip slip : SLIPS) {
@@ -133,7 +136,10 @@ class TenSlipsTest {
         .filter(finding -> finding.code().text().equals(slip.code()))
         .filter(finding -> at(finding).equals(slip.at()))
         .findFirst()
-        .orElseThrow(() -> new AssertionError(slip.at() + " " + slip.code() + "\n" + FindingText.of(findings)));
+        .orElseThrow(
+            () ->
+                new AssertionError(
+                    slip.at() + " " + slip.code() + "\n" + FindingText.of(findings)));
   }
 
   private static String at(Finding finding) {
