@@ -81,7 +81,7 @@ final class BrokenLimit implements Rule {
     LimitWords words = new LimitWords(limit);
     Figures.Pair figures = words.against(verdict.judged());
     String bound = limit.side() == Bound.Side.MIN ? minimum(recipe, limit) : maximum(recipe, limit);
-    return limit.subject().text()
+    return told(limit.subject())
         + " is "
         + figures.value()
         + words.unit()
@@ -91,6 +91,12 @@ final class BrokenLimit implements Rule {
         + " is "
         + figures.other()
         + words.unit();
+  }
+
+  private static String told(Subject subject) {
+    return subject instanceof Subject.Inclusion inclusion
+        ? "inclusion of " + String.join(" + ", inclusion.names())
+        : subject.text();
   }
 
   static String maximum(Inspection recipe, Limit limit) {
@@ -119,11 +125,21 @@ final class BrokenLimit implements Rule {
     }
     double value = verdict.reading().value();
     return who
-        + (untold(verdict, largest) ? "may supply " : "supplies ")
+        + brings(verdict, largest)
         + words.figure(largest.part() * value)
         + " of the "
         + words.figure(value)
         + words.partUnit();
+  }
+
+  private static String brings(Verdict verdict, Contributor largest) {
+    Subject subject = verdict.limit().subject();
+    if (subject instanceof Subject.Cost) {
+      return "costs ";
+    }
+    return subject instanceof Subject.Inclusion
+        ? "is "
+        : untold(verdict, largest) ? "may supply " : "supplies ";
   }
 
   private static Finding noting(

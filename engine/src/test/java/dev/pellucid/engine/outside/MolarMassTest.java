@@ -22,7 +22,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What a salt or a vitamin form can hold follows from its formula; the example's data keep to it. */
+/**
+ * What a salt or a vitamin form can hold follows from its formula; the example's data keep to it.
+ */
 class MolarMassTest {
   /** Abridged standard atomic weights of IUPAC, g/mol. */
   private static final Map<String, Double> WEIGHTS =

@@ -57,7 +57,8 @@ class PublishedDietsTest {
   }
 
   @Test
-  @DisplayName("basal diet, Scientific Reports 2025: its meals bring 281.02 g of the protein per kg")
+  @DisplayName(
+      "basal diet, Scientific Reports 2025: its meals bring 281.02 g of the protein per kg")
   void knownProtein() {
     ComputedFeed feed =
         new Cooked()
@@ -65,7 +66,8 @@ class PublishedDietsTest {
             .ingredient("soya", "moisture: 10 %, crude-protein: 44 %")
             .ingredient("meat", "moisture: 7 %, crude-protein: 55 %")
             .ingredient("others", "moisture: 10 %, crude-protein: none")
-            .feed("mix\n  fish-meal 178.5 g/kg\n  soya 378.9 g/kg\n  meat 13.1 g/kg\n  others rest\n");
+            .feed(
+                "mix\n  fish-meal 178.5 g/kg\n  soya 378.9 g/kg\n  meat 13.1 g/kg\n  others rest\n");
     assertEquals(0.281021, Cooked.content(feed, "crude-protein"), 1e-9);
   }
 
@@ -107,7 +109,8 @@ class PublishedDietsTest {
   }
 
   @Test
-  @DisplayName("PMC10128191 Table 1: carbohydrate 24.02 % by difference, energy 19.72 (within 0.05)")
+  @DisplayName(
+      "PMC10128191 Table 1: carbohydrate 24.02 % by difference, energy 19.72 (within 0.05)")
   void printedDiet() {
     ComputedFeed feed =
         new Cooked()
