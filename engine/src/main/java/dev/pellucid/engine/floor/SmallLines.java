@@ -10,7 +10,7 @@ import java.util.Set;
 
 /**
  * Which lines are weighed apart and checked by a second person: a premix, what harms by the gram,
- * or less than 1 % of the feed (common practice, no source).
+ * or less than 1 % of the feed (common practice, no source). Never the {@code rest}.
  */
 public final class SmallLines {
   private static final double SMALL_PERCENT = 1;
@@ -21,11 +21,12 @@ public final class SmallLines {
   private SmallLines() {}
 
   public static boolean has(ComputedFeed feed, Line line) {
-    return line.material() instanceof Material.Premixed
-        || line.designed().kgPer100() < SMALL_PERCENT
-        || feed.rows().stream()
-            .filter(row -> row.line().index() == line.index())
-            .map(Row::ingredient)
-            .anyMatch(one -> one.traits().stream().anyMatch(BY_THE_GRAM::contains));
+    return !line.rest()
+        && (line.material() instanceof Material.Premixed
+            || line.designed().kgPer100() < SMALL_PERCENT
+            || feed.rows().stream()
+                .filter(row -> row.line().index() == line.index())
+                .map(Row::ingredient)
+                .anyMatch(one -> one.traits().stream().anyMatch(BY_THE_GRAM::contains)));
   }
 }

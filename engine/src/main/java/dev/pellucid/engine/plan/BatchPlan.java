@@ -20,6 +20,7 @@ import java.util.function.Predicate;
  * @param draftBecause why it is not to be made from this sheet; empty when it may be
  * @param inspection what to look at before anything is weighed
  * @param weighing mix and coat in the order of the recipe
+ * @param scales the batch as the plant weighs it; absent where the plant tells no scales
  * @param premixCodes those of the lines that are premixes made here
  * @param mixCautions where the lines of the mix are weighed
  * @param tasks in the order of the work; the coat stands at its place
@@ -36,6 +37,7 @@ public record BatchPlan(
     List<String> draftBecause,
     List<String> inspection,
     List<Weighed> weighing,
+    Optional<OnScales> scales,
     List<String> premixCodes,
     List<Caution> mixCautions,
     List<Task> tasks,
@@ -95,6 +97,16 @@ public record BatchPlan(
     return of(line -> line.place() == Place.MIX && !line.micro() && line.liquid());
   }
 
+  /** Every line of the mix. */
+  public List<Weighed> mixLines() {
+    return of(line -> line.place() == Place.MIX);
+  }
+
+  /** Every line of the coat. */
+  public List<Weighed> allCoatLines() {
+    return of(line -> line.place() == Place.COAT);
+  }
+
   /** Lines of the coat from the large scale. */
   public List<Weighed> coatLines() {
     return of(line -> line.place() == Place.COAT && !line.micro());
@@ -117,5 +129,10 @@ public record BatchPlan(
   /** Several lines together. */
   public static Weighed.Sum sum(List<Weighed> lines) {
     return Weighed.Sum.of(lines);
+  }
+
+  /** Lines of both scales together. */
+  public static Weighed.Sum coarseSum(List<Weighed> lines) {
+    return Weighed.Sum.coarse(lines);
   }
 }

@@ -41,7 +41,7 @@ final class BatchPlanner {
   BatchPlan feed() {
     Optional<Double> finished =
         recipe.batch().filter(size -> size.basis() == BatchBasis.FINISHED).map(BatchSize::kg);
-    double weighed = recipe.batch().map(this::weighed).orElse(UNTOLD_KG);
+    double weighed = recipe.batch().map(feed::weighed).orElse(UNTOLD_KG);
     return plan(weighed, finished, recipe.batch().isPresent(), draftBecause(), Optional.empty());
   }
 
@@ -53,10 +53,6 @@ final class BatchPlanner {
     reasons.addAll(uncommitted());
     return plan(
         weighed, Optional.empty(), !premixing.needs().isEmpty(), reasons, Optional.of(premixing));
-  }
-
-  private double weighed(BatchSize size) {
-    return size.basis() == BatchBasis.WEIGHED ? size.kg() : size.kg() / feed.bagged() * 100;
   }
 
   private BatchPlan plan(
@@ -83,6 +79,7 @@ final class BatchPlanner {
         draftBecause,
         larder.practice().inspection(),
         list.lines(),
+        ScalePlanner.plan(feed, weighed, larder),
         premixCodes(),
         mixCautions,
         tasks,

@@ -1,19 +1,16 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.floor.SmallLines;
 import dev.pellucid.engine.larder.Ingredient.Form;
-import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -26,11 +23,7 @@ import java.util.stream.Stream;
  * weights shown come to the batch exactly.
  */
 final class WeighList {
-  private static final double SMALL_PERCENT = 1;
   private static final int PER_KG_GRAMS = 5;
-  private static final Set<Trait> BY_THE_GRAM =
-      EnumSet.of(
-          Trait.VITAMIN, Trait.CHOLINE, Trait.TRACE_SALT, Trait.ANTIOXIDANT, Trait.MEDICATED);
 
   private final ComputedFeed feed;
   private final double times;
@@ -173,20 +166,14 @@ final class WeighList {
         Mass.of(perKg, micro ? PER_KG_GRAMS + 1 : PER_KG_GRAMS));
   }
 
-  private static String title(Material material) {
+  static String title(Material material) {
     return material instanceof Material.Premixed && !material.title().equals(material.name())
         ? material.title() + " (" + material.name() + ")"
         : material.title();
   }
 
   private boolean micro(Line line) {
-    return !line.rest()
-        && (line.material() instanceof Material.Premixed
-            || line.designed().kgPer100() < SMALL_PERCENT
-            || feed.rows().stream()
-                .filter(row -> row.line().index() == line.index())
-                .map(Row::ingredient)
-                .anyMatch(one -> one.traits().stream().anyMatch(BY_THE_GRAM::contains)));
+    return SmallLines.has(feed, line);
   }
 
   private static boolean liquid(Line line) {

@@ -3,6 +3,7 @@ package dev.pellucid.engine.report;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.Caution;
 import dev.pellucid.engine.plan.Mass;
+import dev.pellucid.engine.plan.OnScales;
 import dev.pellucid.engine.plan.Premixing;
 import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.plan.Task;
@@ -68,7 +69,9 @@ final class BatchSheet {
     }
     facts.add(new Fact("Made on", ""));
     facts.add(new Fact("Recipe version", version(plan.provenance())));
-    facts.add(new Fact("Load", "____ of ____"));
+    if (plan.scales().isEmpty()) {
+      facts.add(new Fact("Load", "____ of ____"));
+    }
     facts.add(new Fact("Made by", plan.house()));
     facts.add(new Fact("Sheet of the day", plan.provenance().day().toString()));
     plan.makeBy()
@@ -139,6 +142,10 @@ final class BatchSheet {
     if (plan.hasOverage()) {
       blocks.add(new Words(WeighTables.OVERAGE));
     }
+    if (plan.scales().isPresent()) {
+      blocks.addAll(LoadTables.mix(plan, plan.scales().get()));
+      return;
+    }
     if (!plan.dryLines().isEmpty()) {
       blocks.add(WeighTables.large("Large scale", plan.dryLines()));
     }
@@ -169,13 +176,26 @@ final class BatchSheet {
       blocks.add(new Facts(facts));
     }
     TaskWords.remark(task).ifPresent(words -> blocks.add(new Words(words)));
+    if (task.step() == Step.DRY) {
+      plan.scales().flatMap(OnScales::trays).ifPresent(trays -> blocks.add(trays(trays)));
+    }
     task.drying().ifPresent(drying -> blocks.addAll(SheetTables.drying(drying)));
     if (task.step() == Step.COAT) {
       coat();
     }
   }
 
+  private static Block trays(OnScales.TraysFilled trays) {
+    String rounds = trays.rounds() == 1 ? "" : ", in " + trays.rounds() + " rounds of the dryer";
+    return new Words(
+        trays.count() + " trays of " + Figures.plain(trays.load()) + " kg wet feed" + rounds + ".");
+  }
+
   private void coat() {
+    if (plan.scales().isPresent()) {
+      blocks.addAll(LoadTables.coat(plan, plan.scales().get()));
+      return;
+    }
     if (!plan.coatLines().isEmpty()) {
       blocks.add(WeighTables.coat("Coat", plan.coatLines()));
     }

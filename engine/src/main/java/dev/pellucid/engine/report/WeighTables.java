@@ -26,8 +26,12 @@ final class WeighTables {
   private final Weighed.Sum sum;
 
   private WeighTables(List<Weighed> lines) {
+    this(lines, BatchPlan.sum(lines));
+  }
+
+  private WeighTables(List<Weighed> lines, Weighed.Sum sum) {
     this.lines = lines;
-    this.sum = BatchPlan.sum(lines);
+    this.sum = sum;
     lines.forEach(line -> rows.add(new ArrayList<>()));
     rows.add(new ArrayList<>());
   }
@@ -42,6 +46,23 @@ final class WeighTables {
         .initials("By")
         .initials("Check")
         .table();
+  }
+
+  /** All lines of the mix for the whole batch, with no room to write: the scales stand apart. */
+  static Table batch(String head, List<Weighed> lines) {
+    WeighTables tables = new WeighTables(lines, BatchPlan.coarseSum(lines));
+    tables.name(head);
+    tables.masses("kg", Mass::inKg);
+    return tables.table();
+  }
+
+  /** All lines of the coat for the whole batch, with no room to write. */
+  static Table wholeCoat(String head, List<Weighed> lines) {
+    WeighTables tables = new WeighTables(lines, BatchPlan.coarseSum(lines));
+    tables.name(head);
+    tables.masses("kg", Mass::inKg);
+    tables.perKg();
+    return tables.table();
   }
 
   static Table coat(String head, List<Weighed> lines) {
@@ -59,9 +80,13 @@ final class WeighTables {
   private WeighTables perKernel(String head, String unit, Function<Mass, String> shown) {
     name(head);
     masses(unit, shown);
+    perKg();
+    return room("Lot").room("Actual " + unit);
+  }
+
+  private void perKg() {
     figures(
         "g per kg of kernel", line -> line.perKgKernel().inGrams(), sum.perKgKernel().inGrams());
-    return room("Lot").room("Actual " + unit);
   }
 
   private WeighTables weights(String head, String unit, Function<Mass, String> shown) {

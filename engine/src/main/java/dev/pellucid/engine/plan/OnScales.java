@@ -1,0 +1,74 @@
+package dev.pellucid.engine.plan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A batch as one plant weighs it: equal loads, each weight on its scale.
+ *
+ * @param mixer absent where the folder tells no mixer, or not how much room the mix takes
+ * @param loads in how many loads the batch is mixed
+ * @param mix what goes into each load, in the order of the recipe
+ * @param coat what goes on the kernel in each round of the coater
+ * @param coatRounds how often the coater is filled
+ * @param trays absent where nothing is dried on trays
+ */
+public record OnScales(
+    Optional<Filled> mixer,
+    int loads,
+    List<LoadLine> mix,
+    List<LoadLine> coat,
+    int coatRounds,
+    Optional<TraysFilled> trays) {
+  public OnScales {
+    mix = List.copyOf(mix);
+    coat = List.copyOf(coat);
+  }
+
+  /** How full each load makes the mixer, parts of its volume. */
+  public record Filled(String mixer, double dry, double wet) {}
+
+  /** Trays of so many kg of wet feed each, the last not full. */
+  public record TraysFilled(double load, int count, int rounds) {}
+
+  /**
+   * What a scale must show.
+   *
+   * @param weighings how often
+   * @param each net of the container
+   * @param tolerance how far each may be off
+   */
+  public record Shown(String scale, int weighings, Mass each, Mass tolerance) {}
+
+  /**
+   * One line in one load.
+   *
+   * @param micro whether it is weighed apart and checked by a second person
+   * @param wanted what the recipe asks for in a load
+   * @param shown absent where no scale can weigh it
+   * @param off how much more goes in than the recipe asks for, as a part of it
+   * @param thinned how it gets in when it is too little to weigh by itself
+   */
+  public record LoadLine(
+      String title,
+      boolean micro,
+      Mass wanted,
+      Optional<Shown> shown,
+      double off,
+      Optional<Thinned> thinned) {}
+
+  /**
+   * A dilution, made before the loads.
+   *
+   * @param carrier the line whose weight gives way to the diluent
+   * @param left kg of the last step's make that no load takes
+   */
+  public record Thinned(String carrier, List<ThinStep> steps, Shown take, Mass left) {
+    public Thinned {
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /** One blending: so much of the strong stuff with so much carrier. */
+  public record ThinStep(Shown strong, Shown carrier, Mass makes) {}
+}

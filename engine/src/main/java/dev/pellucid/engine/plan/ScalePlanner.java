@@ -1,0 +1,98 @@
+package dev.pellucid.engine.plan;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.floor.Dilution;
+import dev.pellucid.engine.floor.FloorLine;
+import dev.pellucid.engine.floor.FloorPlan;
+import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.floor.Placing;
+import dev.pellucid.engine.floor.SmallLines;
+import dev.pellucid.engine.floor.Weight;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.plan.OnScales.Filled;
+import dev.pellucid.engine.plan.OnScales.LoadLine;
+import dev.pellucid.engine.plan.OnScales.Shown;
+import dev.pellucid.engine.plan.OnScales.ThinStep;
+import dev.pellucid.engine.plan.OnScales.Thinned;
+import dev.pellucid.engine.plan.OnScales.TraysFilled;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/** The plan of a batch on a plant as a sheet shows it: each weight with the digits of its scale. */
+final class ScalePlanner {
+  private static final int WANTED_DECIMALS = 6;
+
+  private final ComputedFeed feed;
+  private final FloorPlan floor;
+
+  private ScalePlanner(ComputedFeed feed, FloorPlan floor) {
+    this.feed = feed;
+    this.floor = floor;
+  }
+
+  /** Empty where the plant tells no scales. */
+  static Optional<OnScales> plan(ComputedFeed feed, double weighedKg, Larder larder) {
+    return FloorPlanner.plan(feed, weighedKg, larder)
+        .map(floor -> new ScalePlanner(feed, floor).onScales());
+  }
+
+  private OnScales onScales() {
+    return new OnScales(
+        floor
+            .loads()
+            .map(loads -> new Filled(loads.mixer().title(), loads.dryFill(), loads.wetFill())),
+        floor.loadCount(),
+        floor.mix().stream().map(line -> line(line, floor.loadCount())).toList(),
+        floor.coat().stream().map(line -> line(line, floor.coatRounds())).toList(),
+        floor.coatRounds(),
+        floor.trays().map(trays -> new TraysFilled(trays.load(), trays.count(), trays.rounds())));
+  }
+
+  private LoadLine line(FloorLine line, int portions) {
+    Optional<Shown> shown =
+        line.placing() instanceof Placing.Placed placed
+            ? Optional.of(shown(placed.weight()))
+            : Optional.empty();
+    return new LoadLine(
+        WeighList.title(line.line().material()),
+        SmallLines.has(feed, line.line()),
+        Mass.of(line.target() - line.taken(), WANTED_DECIMALS),
+        shown,
+        line.target() == 0 ? 0 : line.actual() / line.target() - 1,
+        line.dilution().map(dilution -> thinned(dilution, portions)));
+  }
+
+  private static Thinned thinned(Dilution dilution, int portions) {
+    List<ThinStep> steps =
+        dilution.steps().stream()
+            .map(
+                step -> {
+                  Shown strong = shown(step.strong());
+                  Shown carrier = shown(step.carrier());
+                  return new ThinStep(strong, carrier, all(strong).plus(all(carrier)));
+                })
+            .toList();
+    Shown take = shown(dilution.take());
+    Mass taken = new Mass(all(take).kg().multiply(BigDecimal.valueOf(portions)));
+    return new Thinned(
+        dilution.carrier().material().title(),
+        steps,
+        take,
+        steps.get(steps.size() - 1).makes().minus(taken));
+  }
+
+  private static Mass all(Shown shown) {
+    return new Mass(shown.each().kg().multiply(BigDecimal.valueOf(shown.weighings())));
+  }
+
+  private static Shown shown(Weight weight) {
+    int decimals =
+        Math.max(0, BigDecimal.valueOf(weight.scale().division()).stripTrailingZeros().scale());
+    return new Shown(
+        weight.scale().title(),
+        weight.weighings(),
+        Mass.of(weight.each(), decimals),
+        Mass.of(weight.tolerance(), decimals));
+  }
+}
