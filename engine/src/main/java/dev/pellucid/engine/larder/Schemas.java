@@ -1,0 +1,170 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.Keys.Holds;
+import dev.pellucid.engine.larder.Keys.Key;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+
+/**
+ * The vocabulary of the data files to JSON Schemas (draft 2020-12), from which an editor completes
+ * keys, shows what they mean and marks wrong ones while a person types.
+ *
+ * <p>A schema knows keys, words and the shape of a figure. It is looser than the reader: it knows
+ * no name of a nutrient, source or species, no kind of unit and no sum, so what it lets through may
+ * still be a finding.
+ */
+public final class Schemas {
+  private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
+  private static final String NUMBER = "1";
+
+  private static final SortedMap<String, Keys> KINDS = kinds();
+
+  private final StringBuilder text = new StringBuilder();
+  private int depth;
+
+  private Schemas() {}
+
+  private static SortedMap<String, Keys> kinds() {
+    TreeMap<String, Keys> kinds = new TreeMap<>();
+    kinds.put("pellucid", Vocabulary.SETTINGS);
+    kinds.put("sources", Vocabulary.SOURCES);
+    kinds.put("groups", Vocabulary.GROUPS);
+    kinds.put(Places.NUTRIENTS, Vocabulary.NUTRIENTS);
+    kinds.put(Places.INGREDIENTS, Vocabulary.INGREDIENT);
+    kinds.put(Places.SPECIES, Vocabulary.SPECIES);
+    kinds.put(Places.PLANT, Vocabulary.PLANT);
+    kinds.put(Places.PRICES, Vocabulary.PRICES);
+    kinds.put("bounds", Vocabulary.BOUNDS);
+    kinds.put("retention", Vocabulary.RETENTION);
+    kinds.put("spreads", Vocabulary.SPREADS);
+    kinds.put("densities", Vocabulary.DENSITIES);
+    kinds.put("steam", Vocabulary.STEAM);
+    kinds.put("cautions", Vocabulary.CAUTIONS);
+    return Collections.unmodifiableSortedMap(kinds);
+  }
+
+  /** Every schema by its kind: the folder that such files lie in, else the name of the file. */
+  public static SortedMap<String, String> byKind() {
+    TreeMap<String, String> schemas = new TreeMap<>();
+    KINDS.forEach((kind, keys) -> schemas.put(kind, new Schemas().of(keys)));
+    return schemas;
+  }
+
+  private String of(Keys keys) {
+    open("{");
+    member("$schema", DIALECT, false);
+    member("title", keys.thing(), false);
+    block(keys);
+    close("}", true);
+    return text.append('\n').toString();
+  }
+
+  private void block(Keys keys) {
+    member("type", "object", false);
+    List<String> required = keys.names().stream().filter(Key::required).map(Key::name).toList();
+    if (!required.isEmpty()) {
+      list("required", required, false);
+    }
+    if (!keys.names().isEmpty()) {
+      name("properties");
+      open("{");
+      for (int i = 0; i < keys.names().size(); i++) {
+        property(keys.names().get(i), i == keys.names().size() - 1);
+      }
+      close("}", false);
+    }
+    name("additionalProperties");
+    if (keys.others().isPresent()) {
+      Keys.Others others = keys.others().get();
+      holder(others.what(), others.holds(), true);
+    } else {
+      text.append("false\n");
+    }
+  }
+
+  private void property(Key key, boolean last) {
+    name(key.name());
+    holder(key.meaning(), key.holds(), last);
+  }
+
+  private void holder(String meaning, Holds holds, boolean last) {
+    open("{");
+    member("description", meaning, false);
+    holds(holds);
+    close("}", last);
+  }
+
+  private void holds(Holds holds) {
+    if (holds instanceof Holds.Text scalar) {
+      scalar(scalar.pattern());
+    } else if (holds instanceof Holds.OneOf oneOf) {
+      words(oneOf.words());
+    } else if (holds instanceof Holds.ListOf listOf) {
+      member("type", "array", false);
+      name("items");
+      open("{");
+      holds(listOf.item());
+      close("}", true);
+    } else if (holds instanceof Holds.Block block) {
+      block(block.keys());
+    }
+  }
+
+  /** YAML takes bare digits for a number, so a number passes where digits alone have a meaning. */
+  private void scalar(String pattern) {
+    if (pattern.isEmpty()) {
+      list("type", List.of("string", "number"), true);
+      return;
+    }
+    if (Pattern.matches(pattern, NUMBER)) {
+      list("type", List.of("string", "integer"), false);
+    } else {
+      member("type", "string", false);
+    }
+    member("pattern", pattern, true);
+  }
+
+  private void words(List<String> words) {
+    name("enum");
+    text.append('[');
+    for (int i = 0; i < words.size(); i++) {
+      String word = words.get(i);
+      text.append(i == 0 ? "" : ", ").append(quoted(word));
+      text.append(word.equals(NUMBER) ? ", " + word : "");
+    }
+    text.append("]\n");
+  }
+
+  private void list(String key, List<String> words, boolean last) {
+    name(key);
+    text.append('[')
+        .append(String.join(", ", words.stream().map(Schemas::quoted).toList()))
+        .append(last ? "]\n" : "],\n");
+  }
+
+  private void member(String key, String value, boolean last) {
+    name(key);
+    text.append(quoted(value)).append(last ? "\n" : ",\n");
+  }
+
+  private void name(String key) {
+    text.append("  ".repeat(depth)).append(quoted(key)).append(": ");
+  }
+
+  private void open(String bracket) {
+    text.append(bracket).append('\n');
+    depth++;
+  }
+
+  private void close(String bracket, boolean last) {
+    depth--;
+    text.append("  ".repeat(depth)).append(bracket).append(depth == 0 ? "" : last ? "\n" : ",\n");
+  }
+
+  private static String quoted(String plain) {
+    return '"' + plain.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+  }
+}
