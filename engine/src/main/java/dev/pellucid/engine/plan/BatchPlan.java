@@ -131,6 +131,16 @@ public record BatchPlan(
     return Weighed.Sum.of(lines);
   }
 
+  /** In how many loads it is mixed. */
+  public int loads() {
+    return scales.map(OnScales::loads).orElse(1);
+  }
+
+  /** The part of a mass that each load takes. */
+  public Mass eachLoad(Mass whole) {
+    return Mass.of(whole.asDouble() / loads(), whole.kg().scale());
+  }
+
   /** Lines of both scales together. */
   public static Weighed.Sum coarseSum(List<Weighed> lines) {
     return Weighed.Sum.coarse(lines);

@@ -40,9 +40,11 @@ final class TaskWords {
   static List<Fact> facts(Task task, BatchPlan plan) {
     return switch (task.step()) {
       case GRIND -> List.of(new Fact("Screen whole, by", ""));
-      case BLEND -> List.of(new Fact("In the mixer", kg(task.before())), time());
+      case BLEND ->
+          List.of(new Fact("In the mixer", kg(task.before()) + each(task.before(), plan)), time());
       case ADD_LIQUID -> List.of(time());
-      case ADD_WATER -> List.of(water(task), new Fact("Mix then", mass(task)), write("Water, kg"));
+      case ADD_WATER ->
+          List.of(water(task, plan), new Fact("Mix then", mass(task)), write("Water, kg"));
       case CONDITION ->
           List.of(
               new Fact("Steam taken up", kg(task.added())),
@@ -72,8 +74,8 @@ final class TaskWords {
     return switch (task.step()) {
       case ADD_WATER ->
           Optional.of(
-              "Overage for handling counts as lost on the way and gets no water. When the mix weighs"
-                  + " otherwise, take the water for each kg.");
+              "Overage for handling counts as lost on the way and gets no water. When the mix"
+                  + " weighs otherwise, take the water for each kg.");
       case COAT ->
           Optional.of(
               "Weigh the kernel first. When it is not as expected, take the coat for each kg of"
@@ -90,9 +92,14 @@ final class TaskWords {
         : List.of(new Fact("From", from(task)), new Fact("To", mass(task)), off(task), read);
   }
 
-  private static Fact water(Task task) {
-    String each = Figures.plain(Unit.G.fromBase(task.addedPerKg()));
-    return new Fact("Water", kg(task.added()) + ", " + each + " g for each kg of mix");
+  private static Fact water(Task task, BatchPlan plan) {
+    String perKg = Figures.plain(Unit.G.fromBase(task.addedPerKg())) + " g for each kg of mix";
+    return new Fact("Water", kg(task.added()) + each(task.added(), plan) + ", " + perKg);
+  }
+
+  /** What of a mass each load takes, where there is more than one. */
+  private static String each(Mass whole, BatchPlan plan) {
+    return plan.loads() == 1 ? "" : ", " + kg(plan.eachLoad(whole)) + " in each load";
   }
 
   private static List<Fact> coat(Task task) {
