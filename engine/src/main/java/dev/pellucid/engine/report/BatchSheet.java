@@ -62,7 +62,7 @@ final class BatchSheet {
     }
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Batch", batch()));
-    facts.add(new Fact("Batch number", ""));
+    facts.add(new Fact("Batch number", number(plan)));
     plan.premixing().ifPresent(premixing -> facts.addAll(premix(premixing)));
     if (!plan.fish().isEmpty()) {
       facts.add(new Fact("For", String.join(", ", plan.fish())));
@@ -77,6 +77,11 @@ final class BatchSheet {
     plan.makeBy()
         .ifPresent(day -> facts.add(new Fact("Not to be made after", day + ", see limits")));
     blocks.add(new Facts(facts));
+  }
+
+  /** Code, day and room for the serial of the day. */
+  static String number(BatchPlan plan) {
+    return plan.code() + "-" + plan.provenance().day() + "-____";
   }
 
   private String batch() {

@@ -35,7 +35,7 @@ final class LaboratorySheet {
     blocks.add(
         new Facts(
             List.of(
-                new Fact("Batch number", ""),
+                new Fact("Batch number", BatchSheet.number(plan)),
                 new Fact("Recipe version", BatchSheet.version(plan.provenance())),
                 new Fact("Sampled by, date", ""),
                 new Fact("From bags, number", ""),
