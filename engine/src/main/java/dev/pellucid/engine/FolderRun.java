@@ -23,6 +23,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.parse.FeedParser;
 import dev.pellucid.parse.Parsed;
+import dev.pellucid.parse.SourceBytes;
 import dev.pellucid.syntax.FeedFile;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.ProfileFile;
@@ -137,11 +138,8 @@ final class FolderRun<T> {
   private <F extends FeedFile> List<F> files(String extension, Class<F> kind) {
     List<F> files = new ArrayList<>();
     for (String path : folder.ending(extension)) {
-      folder
-          .read(path, findings)
-          .map(text -> parse(text, findings))
-          .map(kind::cast)
-          .ifPresent(files::add);
+      FeedFile file = read(path, findings).orElseGet(() -> unread(path));
+      files.add(kind.cast(file));
     }
     return files;
   }
@@ -155,18 +153,27 @@ final class FolderRun<T> {
     return codes;
   }
 
-  private static FeedFile parse(SourceFile text, List<Finding> findings) {
-    Parsed parsed = FeedParser.parse(text);
-    findings.addAll(parsed.findings());
-    return parsed.file();
+  private Optional<FeedFile> read(String path, List<Finding> found) {
+    List<Finding> aboutFile = new ArrayList<>();
+    Optional<SourceFile> text = folder.read(path, aboutFile);
+    if (text.isEmpty()) {
+      found.addAll(aboutFile);
+      return Optional.empty();
+    }
+    Parsed parsed = FeedParser.parse(new SourceBytes.Decoded(text.get(), aboutFile));
+    found.addAll(parsed.findings());
+    return Optional.of(parsed.file());
+  }
+
+  /** Stands in for a file that is there and cannot be read, so that its name is not unknown. */
+  private static FeedFile unread(String path) {
+    return FeedParser.parse(new SourceFile(path, "")).file();
   }
 
   private Outcome<T> recipe(String path) {
     List<Finding> own = new ArrayList<>();
     String code = new SourceFile(path, "").stem();
-    return folder
-        .read(path, own)
-        .map(text -> parse(text, own))
+    return read(path, own)
         .flatMap(file -> resolve(file, own))
         .map(resolved -> checked(path, resolved, own))
         .orElseGet(() -> new Outcome<>(code, own, 0, false, Optional.empty()));

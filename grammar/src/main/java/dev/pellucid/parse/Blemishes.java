@@ -93,7 +93,7 @@ final class Blemishes {
             c == REPLACEMENT
                 ? "a character was lost here when the file was saved, " + name
                 : "a character that cannot be seen stands here, " + name)
-        .helping("delete it and type the line again if it does not look right then")
+        .helping("delete it, or type the word anew")
         .mending(source.span(at, at + 1), "");
   }
 

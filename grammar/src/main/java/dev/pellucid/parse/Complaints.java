@@ -49,7 +49,7 @@ final class Complaints {
     return Finding.error(
             UNIT_KIND,
             span,
-            written + " is " + kind.phrase() + ", " + expected.place() + " is " + expected.phrase())
+            written + " is " + kind.phrase() + ", but " + expected.phrase() + " belongs here")
         .helping("for example: " + expected.example());
   }
 
@@ -71,9 +71,9 @@ final class Complaints {
         .mending(range.span(), mended);
   }
 
-  static Finding unitMissing(Numeral number, String place, String example) {
+  static Finding unitMissing(Numeral number, String example) {
     return Finding.error(UNIT_MISSING, number.span(), number.text() + " has no unit")
-        .helping("only a ratio may stand without one; " + place + " reads for example " + example);
+        .helping("write it, for example: " + example + "; only a ratio may stand without one");
   }
 
   static Finding boundTwice(String side, Span second, Span first) {

@@ -27,7 +27,19 @@ public final class FeedParser {
    *     and {@code .limits}
    */
   public static Parsed parse(SourceFile source) {
-    return parse(source, List.of());
+    return parse(source, List.of(), false);
+  }
+
+  /**
+   * Reads one file from what {@link SourceBytes} made of its bytes; its findings come first.
+   *
+   * @throws IllegalArgumentException as above
+   */
+  public static Parsed parse(SourceBytes.Decoded decoded) {
+    if (decoded.isUnreadable()) {
+      return new Parsed(parse(decoded.source()).file(), decoded.findings());
+    }
+    return parse(decoded.source(), decoded.findings(), !decoded.findings().isEmpty());
   }
 
   /**
@@ -36,18 +48,14 @@ public final class FeedParser {
    * @throws IllegalArgumentException as above
    */
   public static Parsed parse(String path, byte[] bytes) {
-    SourceBytes.Decoded decoded = SourceBytes.decode(path, bytes);
-    if (decoded.isUnreadable()) {
-      return new Parsed(parse(decoded.source()).file(), decoded.findings());
-    }
-    return parse(decoded.source(), decoded.findings());
+    return parse(SourceBytes.decode(path, bytes));
   }
 
-  private static Parsed parse(SourceFile source, List<Finding> aboutBytes) {
+  private static Parsed parse(SourceFile source, List<Finding> aboutBytes, boolean lossTold) {
     FileKind kind =
         FileKind.of(source.fileName())
             .orElseThrow(() -> new IllegalArgumentException("not one of our files: " + source));
-    Blemishes blemishes = new Blemishes(source, !aboutBytes.isEmpty());
+    Blemishes blemishes = new Blemishes(source, lossTold);
     FileReader reader = new FileReader(source, kind, blemishes);
     FeedFile file = reader.read();
     List<Finding> findings = new ArrayList<>(aboutBytes);

@@ -53,7 +53,7 @@ final class HeadLines {
       pieces.say(
           Finding.error(
                   HEAD_LINE_FOREIGN, key.span(), "a " + kind.word() + " has no line " + key.text())
-              .helping("the head of a " + kind.word() + " has " + Choices.of(kind.headWords())));
+              .helping("the head of a " + kind.word() + " has " + Choices.all(kind.headWords())));
     } else if (!repeatable(type)) {
       Span first = seen.putIfAbsent(key.text(), key.span());
       if (first != null) {

@@ -65,10 +65,11 @@ final class ProcessLines {
       List<String> all = Arrays.stream(Step.values()).map(Step::word).toList();
       pieces.say(
           near(
-              Finding.error(STEP_UNKNOWN, word.span(), word.text() + " is not a step of a process")
-                  .helping("the steps are " + Choices.of(all)),
-              word,
-              all));
+                  Finding.error(
+                      STEP_UNKNOWN, word.span(), word.text() + " is not a step of a process"),
+                  word,
+                  all)
+              .helping("the steps are " + Choices.all(all)));
     }
     return step;
   }
@@ -102,24 +103,24 @@ final class ProcessLines {
     if (property.isEmpty()) {
       pieces.say(
           near(
-              Finding.error(
+                  Finding.error(
                       PROPERTY_UNKNOWN,
                       word.span(),
-                      word.text() + " is nothing that can be said of " + step.word())
-                  .helping("of " + step.word() + " one says " + Choices.of(own)),
-              word,
-              own));
+                      word.text() + " is not a setting of " + step.word()),
+                  word,
+                  own)
+              .helping(step.word() + " has " + Choices.all(own)));
     } else {
       pieces.say(
           Finding.error(
                   PROPERTY_FOREIGN,
                   word.span(),
                   word.text()
-                      + " is not said of "
+                      + " is not a setting of "
                       + step.word()
                       + ", but of "
                       + owners(property.get()))
-              .helping("of " + step.word() + " one says " + Choices.of(own)));
+              .helping(step.word() + " has " + Choices.all(own)));
     }
     return Optional.empty();
   }
@@ -167,7 +168,7 @@ final class ProcessLines {
 
   /** What measures a property, with an example. */
   static Expected expected(Property property) {
-    return Expected.of(property.word(), property.word() + " " + example(property), property.kind());
+    return Expected.of(property.word() + " " + example(property), property.kind());
   }
 
   private static String example(Property property) {

@@ -94,13 +94,15 @@ final class Structure {
             "rename the file to "
                 + name
                 + kind.extension()
-                + ", or write the name of the file here");
+                + ", or write "
+                + source.stem()
+                + " here");
   }
 
   static Finding indentExtra(SourceFile source, Span span, String word) {
     Span indent = source.span(withIndent(span).start(), span.start());
     return error("indent-extra", span, word + " starts in column 1, here it is indented")
-        .helping("remove the white space before it")
+        .helping("remove the spaces before it")
         .mending(indent, "");
   }
 
@@ -203,8 +205,7 @@ final class Structure {
   }
 
   private static String sections(FileKind kind) {
-    return Choices.of(kind.sections().stream().map(SectionWord::word).toList())
-        .replace(" or ", " and ");
+    return Choices.all(kind.sections().stream().map(SectionWord::word).toList());
   }
 
   private static String example(FileKind kind) {

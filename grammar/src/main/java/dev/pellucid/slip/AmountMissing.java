@@ -29,6 +29,12 @@ final class AmountMissing implements Slip {
     }
     return Optional.of(
         Finding.error(CODE, line.at(0).span(), line.at(0).text() + " has no figure")
-            .helping("write how much, for example: " + Model.line(line.file(), line.place())));
+            .helping("write how much, for example: " + example(line)));
+  }
+
+  private static String example(BrokenLine line) {
+    return line.place().hasShares()
+        ? line.at(0).text() + "   1.50 %"
+        : Model.line(line.file(), line.place());
   }
 }

@@ -30,7 +30,7 @@ final class BoundBare implements Slip {
     boolean range =
         line.is(i + 1, "to") && line.is(i + 2, Kind.NUMBER) && line.is(i + 3, Kind.UNIT);
     if (!range) {
-      return finding.helping("put min or max before it");
+      return finding.helping("put min before it for at least, max for at most");
     }
     String unit = " " + line.at(i + 3).text();
     String both = "min " + line.at(i).text() + unit + " max " + line.at(i + 2).text() + unit;

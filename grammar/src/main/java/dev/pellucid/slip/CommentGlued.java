@@ -12,17 +12,22 @@ final class CommentGlued implements Slip {
 
   @Override
   public Optional<Finding> in(BrokenLine line) {
-    return line.first(CommentGlued::look);
+    return line.first(lexeme -> look(line, lexeme));
   }
 
-  private static Optional<Finding> look(Lexeme lexeme) {
+  private static Optional<Finding> look(BrokenLine line, Lexeme lexeme) {
     int hash = lexeme.kind() == Kind.UNREADABLE ? lexeme.text().indexOf('#') : -1;
     if (hash < 1) {
       return Optional.empty();
     }
+    Finding finding = Finding.error(CODE, lexeme.span(), "a comment needs a space before its #");
+    if (lexeme.equals(line.at(0))) {
+      return Optional.of(
+          finding.helping("put two spaces before the #, or leave it out: a name has none"));
+    }
     int place = lexeme.span().start() + hash;
     return Optional.of(
-        Finding.error(CODE, lexeme.span(), "a comment needs white space before its #")
+        finding
             .helping("put two spaces before the #")
             .mending(lexeme.span().file().span(place, place), "  "));
   }

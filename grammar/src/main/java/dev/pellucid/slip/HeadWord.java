@@ -24,7 +24,7 @@ final class HeadWord implements Slip {
                 CODE,
                 first.span(),
                 first.text() + " is not a line of the head of a " + line.file().word())
-            .helping("the head has " + Choices.of(words));
+            .helping("the head has " + Choices.all(words));
     List<String> near = NearNames.of(first.text(), words);
     return Optional.of(near.size() == 1 ? finding.mending(first.span(), near.get(0)) : finding);
   }

@@ -30,6 +30,8 @@ final class NameLetters implements Slip {
             .helping("a name has the letters a to z, digits, and single hyphens between");
     String mended = text.toLowerCase(Locale.ROOT).replaceAll("[_./,-]+", "-").replaceAll("-$", "");
     return Optional.of(
-        NAME.matcher(mended).matches() ? finding.mending(lexeme.span(), mended) : finding);
+        NAME.matcher(mended).matches()
+            ? finding.helping("write " + mended).mending(lexeme.span(), mended)
+            : finding);
   }
 }

@@ -23,7 +23,10 @@ final class NameWithSpace implements Slip {
     Span name = line.through(0, end - 1);
     String joined = name.text().replaceAll("\\s+", "-");
     return Optional.of(
-        Finding.error(CODE, name, "a name is one word, here it has white space in it")
+        Finding.error(
+                CODE,
+                name,
+                "a name is one word, " + name.text().replaceAll("\\s+", " ") + " has a space in it")
             .helping("write " + joined)
             .mending(name, joined));
   }

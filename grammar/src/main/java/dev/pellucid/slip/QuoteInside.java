@@ -16,7 +16,9 @@ final class QuoteInside implements Slip {
   }
 
   private static Optional<Finding> look(Lexeme lexeme) {
-    if (lexeme.kind() != Kind.UNREADABLE || lexeme.text().indexOf('"') < 0) {
+    int quote = lexeme.text().indexOf('"');
+    boolean several = quote >= 0 && quote < lexeme.text().lastIndexOf('"');
+    if (lexeme.kind() != Kind.UNREADABLE || !several) {
       return Optional.empty();
     }
     return Optional.of(

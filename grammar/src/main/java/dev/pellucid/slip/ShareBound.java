@@ -22,11 +22,12 @@ final class ShareBound implements Slip {
                     CODE,
                     line.at(i).span(),
                     line.at(i).text() + " has no place on the line of a share")
-                .helping("write how far the share may move: within 10 to 20 %")
+                .helping("write how far the share may move, for example: within 10 to 20 %")
                 .helping(
                     "or put a limit on it in limits: inclusion "
                         + line.at(0).text()
-                        + " max 20 %"));
+                        + " "
+                        + line.through(i, Math.min(i + 2, line.size() - 1)).text()));
       }
     }
     return Optional.empty();

@@ -12,8 +12,8 @@ public final class Slips {
   private static final List<Slip> IN_ORDER =
       List.of(
           new CurlyQuotes(),
-          new QuoteUnclosed(),
           new QuoteInside(),
+          new QuoteUnclosed(),
           new CommentGlued(),
           new GroupedNumber(),
           new DecimalComma(),

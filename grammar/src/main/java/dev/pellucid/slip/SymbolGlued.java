@@ -24,7 +24,7 @@ final class SymbolGlued implements Slip {
     }
     String mended = lexeme.text().replace(":", " : ").replace("+", " + ");
     return Optional.of(
-        Finding.error(CODE, lexeme.span(), ": and + stand between white space")
+        Finding.error(CODE, lexeme.span(), "a space belongs on both sides of : and +")
             .helping("write " + mended)
             .mending(lexeme.span(), mended));
   }

@@ -19,7 +19,10 @@ final class UnitUnknown implements Slip {
       if (line.is(i, Kind.NUMBER) && strange) {
         return Optional.of(
             Finding.error(CODE, line.at(i + 1).span(), line.at(i + 1).text() + " is not a unit")
-                .helping("for example: " + Model.line(line.file(), line.place())));
+                .helping(
+                    line.place().hasShares()
+                        ? "weigh it, and write the share in %, g/kg or mg/kg"
+                        : "for example: " + Model.line(line.file(), line.place())));
       }
     }
     return Optional.empty();

@@ -24,6 +24,14 @@ final class WithinOneEnd implements Slip {
   private static Finding finding(BrokenLine line, int i) {
     String word = line.at(i).text();
     return Finding.error(CODE, line.through(i, i + 1), word + " takes two ends")
-        .helping("write " + word + " " + (word.equals("fish") ? "50 to 250 g" : "10 to 20 %"));
+        .helping("write both, for example: " + word + " " + example(word));
+  }
+
+  private static String example(String word) {
+    return switch (word) {
+      case "fish" -> "50 to 250 g";
+      case "accept" -> "8 to 10 %";
+      default -> "10 to 20 %";
+    };
   }
 }

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * A premix file to the premix as it is made: content is supply over dose, a source weighs content
@@ -30,6 +31,8 @@ final class PremixResolver {
   static final Code NOT_IN_SOURCE = new Code("source-lacks-nutrient");
   static final Code SUPPLIED_TWICE = new Code("supplied-twice");
   static final Code NO_ROOM_LEFT = new Code("no-room-left");
+
+  private static final Pattern DOSE_LINE = Pattern.compile("(?m)^\\s+dose\\s");
 
   private final PremixFile file;
   private final String code;
@@ -56,6 +59,9 @@ final class PremixResolver {
     List<Source> sources = new ArrayList<>();
     boolean whole = file.supply().map(section -> section.whole()).orElse(true);
     if (file.supply().isPresent()) {
+      if (dose.isEmpty() && hasDoseLine()) {
+        return Optional.empty();
+      }
       if (dose.isEmpty()) {
         findings.add(
             Finding.error(
@@ -90,6 +96,11 @@ final class PremixResolver {
 
   /** A line of supply as a part of the premix. */
   private record Source(Material material, Share designed, SupplyLine written) {}
+
+  /** A dose that is written and could not be read has been spoken of. */
+  private boolean hasDoseLine() {
+    return DOSE_LINE.matcher(file.source().text()).find();
+  }
 
   private Optional<Share> dose() {
     return file.head().stream()

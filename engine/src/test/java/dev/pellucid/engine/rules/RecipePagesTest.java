@@ -31,8 +31,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Each code about recipes, premixes and profiles has a page, and the page tells the truth: its
  * wrong example, laid over the {@link Mill} and checked by the whole route, gives the finding it is
  * about and the accepted text in {@code rule-pages}; its right example gives no finding at all.
- *
- * <p>{@code rule-pages/owed.txt} names the codes that still lack a page, a line each.
  */
 class RecipePagesTest {
   private static final Path GOLDENS = Path.of("src", "test", "resources", "rule-pages");
@@ -44,16 +42,6 @@ class RecipePagesTest {
     NavigableSet<String> codes = EngineCodes.all();
     SyntaxCodes.all().forEach(code -> codes.add(code.text()));
     return codes;
-  }
-
-  static NavigableSet<String> paged() throws IOException {
-    NavigableSet<String> codes = codes();
-    codes.removeAll(owed());
-    return codes;
-  }
-
-  private static List<String> owed() throws IOException {
-    return Files.readAllLines(GOLDENS.resolve("owed.txt"));
   }
 
   @Test
@@ -71,14 +59,6 @@ class RecipePagesTest {
             .sorted()
             .toList();
     assertEquals(List.copyOf(EngineCodes.all()), listed);
-  }
-
-  @Test
-  void noCodeIsOwedAPageThatItHas() throws IOException {
-    for (String code : owed()) {
-      assertTrue(codes().contains(code), "no such code: " + code);
-      assertTrue(RecipePage.of(code).isEmpty(), "has a page: " + code);
-    }
   }
 
   @Test
@@ -102,7 +82,7 @@ class RecipePagesTest {
   }
 
   @ParameterizedTest
-  @MethodSource("paged")
+  @MethodSource("codes")
   void thePageBeginsWithTheCodeAndSaysWhy(String code) throws IOException {
     RecipePage page = page(code);
     assertTrue(page.text().startsWith("# " + code + "\n\n"), page.text());
@@ -110,7 +90,7 @@ class RecipePagesTest {
   }
 
   @ParameterizedTest
-  @MethodSource("paged")
+  @MethodSource("codes")
   void theWrongExampleIsNamed(String code) throws IOException {
     RecipePage page = page(code);
     assertFalse(page.wrong().isEmpty(), "no wrong example");
@@ -120,7 +100,7 @@ class RecipePagesTest {
   }
 
   @ParameterizedTest
-  @MethodSource("paged")
+  @MethodSource("codes")
   void theRightExampleIsSilent(String code) throws IOException {
     RecipePage page = page(code);
     assertFalse(page.right().isEmpty(), "no right example");
