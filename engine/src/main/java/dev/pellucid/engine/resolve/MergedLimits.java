@@ -33,16 +33,40 @@ final class MergedLimits {
     return merged;
   }
 
+  /**
+   * The limits with each of the law again that a waived limit, tighter before, has stood in for.
+   */
+  static List<Limit> withLawInForce(List<Limit> waived, List<Limit> all) {
+    List<Limit> inForce = new ArrayList<>(waived);
+    for (Limit law : all) {
+      boolean stands = waived.stream().anyMatch(limit -> standsFor(limit, law));
+      if (law.origin().kind() == Limit.Kind.LAW && !stands) {
+        inForce.add(law);
+      }
+    }
+    return inForce;
+  }
+
+  private static boolean standsFor(Limit limit, Limit law) {
+    return asksTheSame(limit, law)
+        && (law.side() == Bound.Side.MIN
+            ? limit.inForce() >= law.bound()
+            : limit.inForce() <= law.bound());
+  }
+
   private static int sameDemand(List<Limit> limits, Limit limit) {
     for (int i = 0; i < limits.size(); i++) {
-      Limit other = limits.get(i);
-      if (sameSubject(other, limit)
-          && other.side() == limit.side()
-          && other.inBatches().equals(limit.inBatches())) {
+      if (asksTheSame(limits.get(i), limit)) {
         return i;
       }
     }
     return -1;
+  }
+
+  private static boolean asksTheSame(Limit one, Limit other) {
+    return sameSubject(one, other)
+        && one.side() == other.side()
+        && one.inBatches().equals(other.inBatches());
   }
 
   private static boolean sameSubject(Limit one, Limit other) {

@@ -183,8 +183,10 @@ final class RecipeResolver {
       all.addAll(limits.of(line, Limit.Kind.RECIPE, code, Optional.empty()));
     }
     List<Limit> merged = MergedLimits.of(all, findings);
-    return new Waivers(limits, kitchen.day(), findings)
-        .applied(file.waivers().map(section -> section.lines()).orElse(List.of()), merged);
+    List<Limit> waived =
+        new Waivers(limits, kitchen.day(), findings)
+            .applied(file.waivers().map(section -> section.lines()).orElse(List.of()), merged);
+    return MergedLimits.withLawInForce(waived, all);
   }
 
   private Optional<List<Line>> lines() {
