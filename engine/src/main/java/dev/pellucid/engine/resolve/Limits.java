@@ -15,6 +15,7 @@ import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
@@ -172,10 +173,14 @@ final class Limits {
     TreeSet<String> known = new TreeSet<>(kitchen.materials());
     known.addAll(larder.groups().keySet());
     List<String> names = new ArrayList<>();
+    Map<String, String> former = kitchen.formerNames();
     for (Word name : inclusion.names()) {
       read.add(name.text());
-      names.add(name.text());
-      if (!known.contains(name.text())) {
+      String now = former.get(name.text());
+      names.add(now == null ? name.text() : now);
+      if (now != null) {
+        findings.add(Materials.renamed(name, now));
+      } else if (!known.contains(name.text())) {
         all = false;
         findings.add(
             near(

@@ -102,10 +102,20 @@ final class Lines {
    * not. Says nothing where a line could not be read.
    */
   boolean addUp(Span heading, Share stabilityExtra) {
-    if (!read) {
+    if (!read || !oneRestAtMost()) {
       return false;
     }
-    List<ShareLine> rests = written.stream().filter(line -> share(line).isEmpty()).toList();
+    List<ShareLine> rests = rests();
+    return rests.isEmpty() ? isWhole(heading, stabilityExtra) : leavesRoom(rests.get(0));
+  }
+
+  private List<ShareLine> rests() {
+    return written.stream().filter(line -> share(line).isEmpty()).toList();
+  }
+
+  /** Says so where more than one line is to take what the others leave. */
+  boolean oneRestAtMost() {
+    List<ShareLine> rests = rests();
     if (rests.size() > 1) {
       findings.add(
           Finding.error(
@@ -114,9 +124,8 @@ final class Lines {
                   "rest stands twice, and only one line can take what the others leave")
               .seeing("first rest", rests.get(0).share().span())
               .helping("give one of the two a share"));
-      return false;
     }
-    return rests.isEmpty() ? isWhole(heading, stabilityExtra) : leavesRoom(rests.get(0));
+    return rests.size() < 2;
   }
 
   private Share sum() {

@@ -39,16 +39,19 @@ final class Materials {
     String now = kitchen.formerNames().get(name.text());
     Ingredient renamed = now == null ? null : kitchen.larder().ingredients().get(now);
     if (now != null && renamed != null) {
-      findings.add(
-          Finding.note(RENAMED, name.span(), name + " is now called " + now)
-              .helping("write " + now)
-              .mending(name.span(), now));
+      findings.add(renamed(name, now));
       return single(renamed);
     }
     if (!kitchen.brokenPremixes().contains(name.text())) {
       findings.add(missing(name));
     }
     return Optional.empty();
+  }
+
+  static Finding renamed(Word name, String now) {
+    return Finding.note(RENAMED, name.span(), name + " is now called " + now)
+        .helping("write " + now)
+        .mending(name.span(), now);
   }
 
   private Optional<Material> single(Ingredient ingredient) {

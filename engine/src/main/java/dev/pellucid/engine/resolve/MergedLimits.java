@@ -15,6 +15,9 @@ final class MergedLimits {
   static final Code LOOSER = new Code("looser-than-profile");
   static final Code CONTRADICT = new Code("limits-contradict");
 
+  /** Far below any digit that can be written, far above what a change of unit rounds off. */
+  private static final double SAME = 1e-12;
+
   private MergedLimits() {}
 
   static List<Limit> of(List<Limit> all, List<Finding> findings) {
@@ -74,11 +77,18 @@ final class MergedLimits {
   }
 
   private static boolean tighter(Limit one, Limit other) {
-    return one.side() == Bound.Side.MIN ? one.bound() > other.bound() : one.bound() < other.bound();
+    return one.side() == Bound.Side.MIN
+        ? above(one.bound(), other.bound())
+        : above(other.bound(), one.bound());
+  }
+
+  /** 351 g/kg is not above 35.1 %, though their doubles differ in the last bit. */
+  private static boolean above(double one, double other) {
+    return one - other > SAME * Math.abs(other);
   }
 
   private static void reportLooser(Limit limit, Limit kept, List<Finding> findings) {
-    if (limit.origin().kind() != Limit.Kind.RECIPE || limit.bound() == kept.bound()) {
+    if (limit.origin().kind() != Limit.Kind.RECIPE || !tighter(kept, limit)) {
       return;
     }
     findings.add(
@@ -109,7 +119,7 @@ final class MergedLimits {
         if (min.side() == Bound.Side.MIN
             && max.side() == Bound.Side.MAX
             && sameSubject(min, max)
-            && min.bound() > max.bound()) {
+            && above(min.bound(), max.bound())) {
           found.add(min);
           found.add(max);
           findings.add(

@@ -5,8 +5,10 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.OverageLine;
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -25,6 +27,7 @@ final class Overages {
   private final Optional<BigDecimal> batchKg;
   private final List<Finding> findings;
   private final Set<OverageLine> used = new HashSet<>();
+  private final Set<OverageLine.Extra.PerWeighing> withoutBatch = new HashSet<>();
 
   /**
    * @param batchKg what one batch weighs, for overage per weighing
@@ -60,12 +63,18 @@ final class Overages {
     }
     OverageLine.Extra.PerWeighing mass = (OverageLine.Extra.PerWeighing) rule.get().extra();
     if (batchKg.isEmpty()) {
-      findings.add(
-          Finding.error(NO_BATCH, mass.span(), "an extra per weighing needs the size of a batch")
-              .helping("add the line: batch 60 kg weighed"));
+      reportNoBatch(mass);
       return Share.ZERO;
     }
     return Share.ratio(kg(mass), batchKg.get());
+  }
+
+  private void reportNoBatch(OverageLine.Extra.PerWeighing mass) {
+    if (withoutBatch.add(mass)) {
+      findings.add(
+          Finding.error(NO_BATCH, mass.span(), "an extra per weighing needs the size of a batch")
+              .helping("add the line: batch 60 kg weighed"));
+    }
   }
 
   private static BigDecimal kg(OverageLine.Extra.PerWeighing mass) {
@@ -97,13 +106,27 @@ final class Overages {
     if (name.equals(material.name())) {
       return 1;
     }
-    return material instanceof Material.Single single && single.ingredient().groups().contains(name)
-        ? 2
-        : 4;
+    if (material instanceof Material.Single single) {
+      boolean before = single.ingredient().formerly().contains(name);
+      return before ? 1 : single.ingredient().groups().contains(name) ? 2 : 4;
+    }
+    return 4;
   }
 
-  /** Says which rules fit no line. */
-  void reportUnused() {
+  /** Says which rules fit no line, and which are written twice. */
+  void report() {
+    Map<String, OverageLine> first = new HashMap<>();
+    for (OverageLine rule : rules) {
+      String target = rule.target().span().text() + " for " + rule.purpose().text();
+      OverageLine before = first.putIfAbsent(target, rule);
+      if (before != null) {
+        findings.add(
+            Finding.error(
+                    Lines.TWICE, rule.target().span(), "overage for " + target + " stands here twice")
+                .seeing("first written", before.target().span())
+                .helping("keep one of the two lines"));
+      }
+    }
     for (OverageLine rule : rules) {
       if (!used.contains(rule)) {
         findings.add(

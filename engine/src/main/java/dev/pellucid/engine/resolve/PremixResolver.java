@@ -106,6 +106,7 @@ final class PremixResolver {
     return file.head().stream()
         .filter(HeadLine.Dose.class::isInstance)
         .map(line -> Lines.exact(((HeadLine.Dose) line).dose()))
+        .filter(Share::isPositive)
         .findFirst();
   }
 
@@ -173,12 +174,13 @@ final class PremixResolver {
     }
     Share stability =
         parts.stream().map(p -> p.share().minus(p.designed())).reduce(Share.ZERO, Share::plus);
-    Optional<List<ResolvedPremix.Part>> rest = rest(used, stability, lines, overages);
+    Optional<List<ResolvedPremix.Part>> rest =
+        lines.oneRestAtMost() ? rest(used, stability, lines, overages) : Optional.empty();
     if (rest.isEmpty()) {
       return Optional.empty();
     }
     parts.addAll(rest.get());
-    overages.reportUnused();
+    overages.report();
     Passes passes =
         ProcessLines.passes(
             file.process().map(section -> section.lines()).orElse(List.of()), findings);
