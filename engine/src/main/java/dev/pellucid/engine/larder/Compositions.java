@@ -86,6 +86,7 @@ public final class Compositions {
     private final double[] spread = new double[nutrients.count()];
     private final BitSet unknown = new BitSet();
     private final BitSet unbounded = new BitSet();
+    private final BitSet bounded = new BitSet();
     private final BitSet spreadAssumed = new BitSet();
     private final BitSet spreadUnknown = new BitSet();
     private final List<Composition.Derived> derived = new ArrayList<>();
@@ -99,8 +100,7 @@ public final class Compositions {
     Composition done() {
       nutrients.inOrder().forEach(this::tell);
       derivedInOrder.forEach(this::derive);
-      nutrients.inOrder().stream().filter(Nutrient::ofTheWhole).forEach(this::bound);
-      nutrients.inOrder().stream().filter(n -> !n.ofTheWhole()).forEach(this::bound);
+      nutrients.inOrder().forEach(this::bound);
       List<Integer> classes = nutrients.inOrder().stream().map(this::stability).toList();
       return new Composition(
           Dense.of(low),
@@ -216,12 +216,16 @@ public final class Compositions {
       derived.add(new Composition.Derived(index, terms.constant(), terms.list()));
     }
 
+    /** A whole is bounded before its parts; what is part of the boundless is boundless too. */
     private void bound(Nutrient nutrient) {
-      if (!unknown.get(nutrient.index())) {
+      if (!unknown.get(nutrient.index()) || bounded.get(nutrient.index())) {
         return;
       }
+      bounded.set(nutrient.index());
       Optional<Nutrient> whole = nutrient.partOf().flatMap(nutrients::named);
-      if (nutrient.unit().kind() != Kind.SHARE || (whole.isEmpty() && !nutrient.ofTheWhole())) {
+      whole.ifPresent(this::bound);
+      boolean boundless = whole.map(w -> unbounded.get(w.index())).orElse(!nutrient.ofTheWhole());
+      if (nutrient.unit().kind() != Kind.SHARE || boundless) {
         unbounded.set(nutrient.index());
       } else {
         double room = whole.map(w -> high[w.index()]).orElse(1.0);
