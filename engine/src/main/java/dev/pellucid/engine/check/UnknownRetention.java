@@ -74,7 +74,10 @@ final class UnknownRetention implements Rule {
   }
 
   private static String step(RetentionGap gap) {
-    return gap.step() + " at " + Figures.plain(gap.temperature()) + " °C";
+    return gap.step()
+        + gap.temperature()
+            .map(told -> " at " + Figures.plain(told) + " °C")
+            .orElse(" without a temperature");
   }
 
   private static Finding finding(RetentionGap gap, List<String> classes, List<String> minima) {
@@ -99,7 +102,10 @@ final class UnknownRetention implements Rule {
                 .noting("not judged: " + String.join(", ", minima));
     return finding
         .noting("minima count none of it as left, maxima all of it: " + String.join(", ", classes))
-        .helping("add rows up to this temperature to practice/retention.yaml, or take less heat")
+        .helping(
+            gap.temperature().isPresent()
+                ? "add rows up to this temperature to practice/retention.yaml, or take less heat"
+                : "add the line: " + gap.step() + " temperature 60 °C")
         .about(new About(gap.step(), About.Side.NONE, classes));
   }
 }

@@ -29,21 +29,25 @@ public record ComputedFeed(
   /** The amount of a nutrient per kg of finished feed as fed, in the base of its kind. */
   public double content(End end, int nutrient) {
     if (nutrient == nutrients.moisture()) {
-      return balances.at(moistureEnd(end)).moisture();
+      return moisture(end);
     }
     double sum = 0;
     for (Row row : rows) {
       sum += row.amount(end, nutrient);
     }
-    return sum / balances.at(end).finished();
+    double finished = balances.at(end).finished();
+    return finished > 0 ? sum / finished : 0;
   }
 
-  /** Water is richest where all else is poorest. */
-  private static End moistureEnd(End end) {
+  /** Out of a dryer the feed holds most water where all else is poorest, without one it varies. */
+  private double moisture(End end) {
+    double expected = balances.expected().moisture();
+    double poorest = balances.poorest().moisture();
+    double richest = balances.richest().moisture();
     return switch (end) {
-      case EXPECTED -> End.EXPECTED;
-      case POOREST -> End.RICHEST;
-      case RICHEST -> End.POOREST;
+      case EXPECTED -> expected;
+      case POOREST -> Math.min(expected, Math.min(poorest, richest));
+      case RICHEST -> Math.max(expected, Math.max(poorest, richest));
     };
   }
 

@@ -138,7 +138,8 @@ public final class FeedComputer {
     double coatWater = 0;
     for (Leaf leaf : leaves) {
       double kg = end == End.RICHEST ? leaf.richest() : leaf.kg();
-      double water = kg * leaf.composition().low().at(moisture);
+      Composition composition = leaf.composition();
+      double water = kg * (end == End.RICHEST ? composition.high() : composition.low()).at(moisture);
       if (leaf.line().place() == Place.MIX) {
         mix += kg;
         mixWater += water;

@@ -85,7 +85,8 @@ final class Keeping {
     OptionalDouble month = row.get().perMonth(keeping.temperature());
     if (month.isEmpty()) {
       gaps.add(
-          new RetentionGap(row.get().stability(), "store", keeping.temperature(), keeping.span()));
+          new RetentionGap(
+              row.get().stability(), "store", Optional.of(keeping.temperature()), keeping.span()));
       return leftInGap;
     }
     return Math.pow(month.getAsDouble(), keeping.hours() / HOURS_A_MONTH);
@@ -94,16 +95,16 @@ final class Keeping {
   private double stored(Retention row, double temperature, double hours, Pass store) {
     OptionalDouble month = row.perMonth(temperature);
     if (month.isEmpty()) {
-      gaps.add(RetentionGap.of(row.stability(), store, temperature));
+      gaps.add(RetentionGap.of(row.stability(), store, Optional.of(temperature)));
       return leftInGap;
     }
     return Math.pow(month.getAsDouble(), hours / HOURS_A_MONTH);
   }
 
   private double through(Retention row, Pass pass, boolean poor) {
-    Optional<Setting> temperature = pass.setting(Property.TEMPERATURE);
-    double at = temperature.map(Setting::high).orElse(storageTemperatureUntold);
-    OptionalDouble kept = row.through(pass.step(), at);
+    Optional<Double> at = pass.setting(Property.TEMPERATURE).map(Setting::high);
+    OptionalDouble kept =
+        at.map(told -> row.through(pass.step(), told)).orElse(OptionalDouble.empty());
     if (kept.isEmpty()) {
       gaps.add(RetentionGap.of(row.stability(), pass, at));
       return poor ? leftInGap : 1;

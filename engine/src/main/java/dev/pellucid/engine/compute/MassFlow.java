@@ -81,12 +81,12 @@ final class MassFlow {
         moisture(),
         coat,
         finished,
-        (water + coatWater) / finished,
+        finished > 0 ? (water + coatWater) / finished : 0,
         stop);
   }
 
   private double moisture() {
-    return water / (dry + water);
+    return dry + water > 0 ? water / (dry + water) : 0;
   }
 
   private void take(Pass pass) {
@@ -162,14 +162,16 @@ final class MassFlow {
     OptionalDouble evaporable = evaporable(pass);
     Optional<Setting> target = pass.setting(Property.MOISTURE);
     if (target.isEmpty()) {
+      untold = pass.step() == Step.DRY ? Optional.of(pass) : untold;
       stages.add(stage(pass, 0, 0, before, evaporable));
       return;
     }
-    double to = at(target.get());
-    if (to > before * (1 + 1e-12)) {
-      obstacle = Optional.of(new Obstacle.DriesUpwards(pass, before, to));
+    double aim = target.get().aim();
+    if (aim > before * (1 + 1e-12)) {
+      obstacle = Optional.of(new Obstacle.DriesUpwards(pass, before, aim));
       return;
     }
+    double to = Math.min(at(target.get()), before);
     double left = dry / (1 - to) - dry;
     double off = water - left;
     water = left;
@@ -178,12 +180,15 @@ final class MassFlow {
     temperature = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(temperature);
   }
 
-  /** Minima are judged at the wet end of what is accepted, maxima at the dry end. */
+  /**
+   * Minima are judged at the wet end of what is accepted, maxima at the dry end; neither end spares
+   * what is aimed at.
+   */
   private double at(Setting moisture) {
     return switch (end) {
       case EXPECTED -> moisture.aim();
-      case POOREST -> moisture.band().high();
-      case RICHEST -> moisture.band().low();
+      case POOREST -> Math.max(moisture.aim(), moisture.band().high());
+      case RICHEST -> Math.min(moisture.aim(), moisture.band().low());
     };
   }
 

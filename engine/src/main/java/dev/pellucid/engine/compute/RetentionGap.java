@@ -2,13 +2,14 @@ package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.text.Span;
+import java.util.Optional;
 
 /**
  * A step that an ingredient goes through and for which its stability class tells nothing at the
- * temperature, in °C.
+ * temperature, in °C; empty where the step does not say how hot it is.
  */
-public record RetentionGap(String stability, String step, double temperature, Span span) {
-  static RetentionGap of(String stability, Pass pass, double temperature) {
+public record RetentionGap(String stability, String step, Optional<Double> temperature, Span span) {
+  static RetentionGap of(String stability, Pass pass, Optional<Double> temperature) {
     return new RetentionGap(stability, pass.step().word(), temperature, pass.span());
   }
 }

@@ -1,0 +1,92 @@
+package dev.pellucid.engine.compute;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.check.SmallFolder;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** 100 kg of a meal of 90 % dry matter through dryers that tell too little, or an odd band. */
+class DryingAndHeatTest {
+  @TempDir Path root = Path.of("");
+  private SmallFolder folder;
+
+  @BeforeEach
+  void oneMeal() throws IOException {
+    folder =
+        new SmallFolder(root)
+            .ingredient("meal", "moisture: 10 %, crude-protein: 40 ± 2 %, vitamin-a: 10000 IU/kg");
+  }
+
+  @Test
+  void aDryerWithoutATemperatureLeavesNobodyKnowsWhat() throws IOException {
+    process("add-water on-mix 20 %", "dry moisture 9 %");
+    limits("vitamin-a min 100 IU/kg");
+    assertEquals(List.of("unknown-retention"), folder.codes());
+    assertTrue(folder.text().contains("what dry without a temperature leaves of"), folder.text());
+  }
+
+  @Test
+  void aDryerWithoutATargetLeavesTheMoistureUnknownOfAMashToo() throws IOException {
+    process("add-water on-mix 20 %", "dry temperature 60 °C", "dry time 6 h");
+    limits("moisture max 30 %");
+    assertEquals(List.of("moisture-unknown"), folder.codes());
+  }
+
+  @Test
+  void aBandThatEndsAboveTheMoistureBeforeEndsThere() throws IOException {
+    process("dry temperature 60 °C", "dry moisture 9 % accept 8 to 11 %");
+    limits("moisture max 9.9 %");
+    assertEquals(List.of("above-maximum"), folder.codes());
+    assertTrue(folder.text().contains("moisture is 10.0 %, the maximum is 9.9 %"), folder.text());
+  }
+
+  /** 40 of 90 parts of dry matter are 40.44 % at 9 % moisture and 40.00 % at 10 %. */
+  @Test
+  void aBandBesideTheTargetDoesNotSpareTheTarget() throws IOException {
+    process("add-water on-mix 20 %", "dry temperature 60 °C", "dry moisture 9 % accept 10 to 12 %");
+    limits("crude-protein max 40.2 %");
+    assertEquals(List.of("above-maximum"), folder.codes());
+  }
+
+  @Test
+  void waterAloneHasNoDryMatterToTellAnythingOn() throws IOException {
+    folder
+        .ingredient("meal", "moisture: 100 %")
+        .recipe("mix\n  meal  100 %\nlimits\n  crude-fat  min 1 %  on dry matter\n");
+    assertTrue(folder.codes().contains("below-minimum"), folder.text());
+  }
+
+  /** With moisture anywhere from 0 to 14 %, protein on dry matter is 40.0 to 46.5 %. */
+  @Test
+  void aMoistureBelowAFigureCountsAtBothEnds() throws IOException {
+    folder
+        .ingredient("meal", "moisture: below 14 %, crude-protein: 40 %")
+        .recipe(
+            """
+            mix
+              meal  100 %
+            limits
+              moisture       max 13 %
+              crude-protein  max 46 %  on dry matter
+            """);
+    String told = folder.text();
+    assertTrue(told.contains("moisture is 14.0 %, the maximum is 13.0 %"), told);
+    assertTrue(told.contains("crude-protein is 46.5 % on dry matter, the maximum is 46"), told);
+  }
+
+  private String steps = "";
+
+  private void process(String... lines) {
+    steps = "process\n  " + String.join("\n  ", lines) + "\n";
+  }
+
+  private void limits(String line) throws IOException {
+    folder.recipe("mix\n  meal  100 %\n" + steps + "limits\n  " + line + "\n");
+  }
+}
