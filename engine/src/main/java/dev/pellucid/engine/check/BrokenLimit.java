@@ -181,9 +181,11 @@ final class BrokenLimit implements Rule {
 
   private static String unknownPart(Verdict verdict) {
     String counted =
-        verdict.limit().side() == Bound.Side.MIN
-            ? "counts as nothing"
-            : "counts as the most that it can be";
+        verdict.limit().subject() instanceof Subject.Ratio
+            ? "counts at its worst"
+            : verdict.limit().side() == Bound.Side.MIN
+                ? "counts as nothing"
+                : "counts as the most that it can be";
     return percent(verdict.reading().unknownShare())
         + " of the feed is of ingredients that do not tell it, and "
         + counted;

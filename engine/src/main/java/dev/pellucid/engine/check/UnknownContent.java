@@ -1,6 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.resolve.Limit;
@@ -10,12 +11,14 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Span;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** A maximum that cannot be judged: an ingredient does not tell it, and nothing bounds it. */
+/**
+ * A limit that seems kept and cannot be judged: an ingredient does not tell what would break it,
+ * and nothing bounds that. It is so of a maximum, and of the lower sum of a ratio with a minimum.
+ */
 final class UnknownContent implements Rule {
   private static final Code CODE = new Code("unknown-content");
   private static final int NAMED = 6;
@@ -32,27 +35,38 @@ final class UnknownContent implements Rule {
         .ifPresent(
             feed ->
                 recipe.verdicts().stream()
-                    .filter(v -> v.limit().side() == Bound.Side.MAX)
                     .filter(v -> v.keeps() && v.reading().unbounded())
+                    .filter(v -> mayBreak(v.limit()))
                     .forEach(v -> out.accept(finding(feed, v.limit()))));
+  }
+
+  /** What is not told can only raise a sum; a ratio it can move either way. */
+  private static boolean mayBreak(Limit limit) {
+    return isMaximum(limit) || limit.subject() instanceof Subject.Ratio;
+  }
+
+  private static boolean isMaximum(Limit limit) {
+    return limit.side() == Bound.Side.MAX;
   }
 
   private static Finding finding(ComputedFeed feed, Limit limit) {
     List<Row> rows =
         feed.rows().stream()
-            .filter(row -> nutrients(limit.subject()).stream().anyMatch(n -> unbounded(row, n)))
+            .filter(row -> row.kg(End.RICHEST) > 0)
+            .filter(row -> nutrients(limit).stream().anyMatch(n -> unbounded(row, n)))
             .sorted(Comparator.<Row>comparingDouble(row -> row.kg()).reversed())
             .toList();
     List<String> names = rows.stream().map(row -> row.ingredient().name()).distinct().toList();
     Span span =
         rows.stream().findFirst().map(row -> row.line().name()).orElse(feed.recipe().declared());
     String text = limit.subject().text();
-    return Finding.warning(CODE, span, "the maximum of " + text + " cannot be judged")
+    String bound = isMaximum(limit) ? "maximum" : "minimum";
+    return Finding.warning(CODE, span, "the " + bound + " of " + text + " cannot be judged")
         .labelled("does not tell it")
         .seeing("limit written", limit.origin().span())
         .noting("not told by " + first(names))
         .helping("add the content, or write none where there is none")
-        .about(new About(text, About.Side.MAX, List.of()));
+        .about(new About(text, isMaximum(limit) ? About.Side.MAX : About.Side.MIN, List.of()));
   }
 
   /** Of a vitamin nearly every ingredient tells nothing: the first few show which. */
@@ -65,15 +79,11 @@ final class UnknownContent implements Rule {
     return row.composition().unbounded().get(nutrient.index());
   }
 
-  private static List<Nutrient> nutrients(Subject subject) {
-    if (subject instanceof Subject.Nutrients sum) {
-      return sum.nutrients();
+  /** What breaks the limit where it is more than told. */
+  private static List<Nutrient> nutrients(Limit limit) {
+    if (limit.subject() instanceof Subject.Ratio ratio) {
+      return (isMaximum(limit) ? ratio.over() : ratio.under()).nutrients();
     }
-    if (subject instanceof Subject.Ratio ratio) {
-      List<Nutrient> both = new ArrayList<>(ratio.over().nutrients());
-      both.addAll(ratio.under().nutrients());
-      return both;
-    }
-    return List.of();
+    return limit.subject() instanceof Subject.Nutrients sum ? sum.nutrients() : List.of();
   }
 }

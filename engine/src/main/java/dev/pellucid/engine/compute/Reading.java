@@ -6,7 +6,7 @@ package dev.pellucid.engine.compute;
  * @param value the figure
  * @param deviation one standard deviation of it between batches
  * @param spreadUnknown whether some content has no known spread, so that the deviation is too small
- * @param unbounded whether some content is unknown and nothing bounds it
+ * @param unbounded whether something that would make it worse is not told and nothing bounds it
  * @param unknownShare the part of the finished feed whose content is not told
  */
 public record Reading(

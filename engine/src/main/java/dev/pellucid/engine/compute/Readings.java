@@ -21,18 +21,9 @@ public final class Readings {
     this.feed = feed;
   }
 
-  /**
-   * The figure that a side of a limit is judged by, in the base of the subject's kind; of a ratio,
-   * the worse of the two ends.
-   */
+  /** The figure that a side of a limit is judged by, in the base of the subject's kind. */
   public At judged(Subject subject, Basis basis, Bound.Side side) {
     End end = side == Bound.Side.MIN ? End.POOREST : End.RICHEST;
-    if (subject instanceof Subject.Ratio) {
-      At poor = new At(End.POOREST, at(subject, basis, End.POOREST));
-      At rich = new At(End.RICHEST, at(subject, basis, End.RICHEST));
-      boolean poorIsLess = poor.reading().value() <= rich.reading().value();
-      return poorIsLess == (side == Bound.Side.MIN) ? poor : rich;
-    }
     return new At(end, at(subject, basis, end));
   }
 
@@ -70,12 +61,14 @@ public final class Readings {
       value += feed.content(end, nutrient.index());
     }
     double squares = 0;
-    for (double one : deviations(nutrients).values()) {
+    for (double one : deviations(nutrients, end, end).values()) {
       squares += one * one;
     }
+    double finished = feed.balances().at(end).finished();
+    double deviation = finished > 0 ? Math.sqrt(squares) / finished : 0;
     Gaps gaps = gaps(nutrients, end);
     return new Reading(
-        value, Math.sqrt(squares), gaps.spreadUnknown(), gaps.unbounded(), gaps.unknownShare());
+        value, deviation, gaps.spreadUnknown(), gaps.unbounded(), gaps.unknownShare());
   }
 
   private Reading onBasis(Reading reading, Basis basis, End end) {
@@ -88,44 +81,88 @@ public final class Readings {
         reading.unknownShare());
   }
 
+  /** Water alone holds nothing on dry matter. */
   private double factor(Basis basis, End end) {
     double dry = 1 - feed.balances().at(end).moisture();
-    if (basis instanceof Basis.DryMatter) {
-      return 1 / dry;
+    if (basis instanceof Basis.AsFed) {
+      return 1;
     }
-    return basis instanceof Basis.AtMoisture told ? (1 - told.moisture()) / dry : 1;
+    double wanted = basis instanceof Basis.AtMoisture told ? 1 - told.moisture() : 1;
+    return dry > 0 ? wanted / dry : 0;
   }
 
+  /**
+   * A ratio is lowest with the least above over the most below, and highest the other way round.
+   * Both are told of the same mass, with handling overage or without, whichever is worse: the
+   * moisture of the feed then cancels.
+   */
   private Reading ratio(Subject.Ratio ratio, End end) {
-    Reading over = sum(ratio.over().nutrients(), end);
-    Reading under = sum(ratio.under().nutrients(), end);
-    double scale = ratio.kind() == Subject.RatioKind.PER_ENERGY ? 1000 : 1;
-    double value = under.value() > 0 ? over.value() / under.value() : 0;
-    Map<String, Double> below = deviations(ratio.under().nutrients());
-    double squares = 0;
-    for (Map.Entry<String, Double> above : deviations(ratio.over().nutrients()).entrySet()) {
-      double moves = above.getValue() - value * below.getOrDefault(above.getKey(), 0.0);
-      squares += moves * moves;
+    if (end == End.EXPECTED) {
+      return quotient(ratio, end, end, end);
     }
-    double deviation = under.value() > 0 ? Math.sqrt(squares) / under.value() : 0;
+    End other = end == End.POOREST ? End.RICHEST : End.POOREST;
+    Reading lost = quotient(ratio, end, other, End.POOREST);
+    Reading present = quotient(ratio, end, other, End.RICHEST);
+    boolean lostIsLess = lost.value() <= present.value();
+    return lostIsLess == (end == End.POOREST) ? lost : present;
+  }
+
+  private Reading quotient(Subject.Ratio ratio, End above, End below, End mass) {
+    List<Nutrient> upper = ratio.over().nutrients();
+    List<Nutrient> lower = ratio.under().nutrients();
+    double over = amount(upper, above, mass);
+    double under = amount(lower, below, mass);
+    double value = under > 0 ? over / under : over > 0 ? Double.POSITIVE_INFINITY : 0;
+    double scale = ratio.kind() == Subject.RatioKind.PER_ENERGY ? 1000 : 1;
+    double deviation = under > 0 ? moves(ratio, above, below, mass, value) / under : 0;
+    Gaps gapsAbove = gaps(upper, mass);
+    Gaps gapsBelow = gaps(lower, mass);
     return new Reading(
         value * scale,
         deviation * scale,
-        over.spreadUnknown() || under.spreadUnknown(),
-        over.unbounded() || under.unbounded(),
-        Math.max(over.unknownShare(), under.unknownShare()));
+        gapsAbove.spreadUnknown() || gapsBelow.spreadUnknown(),
+        (above != End.POOREST && gapsAbove.unbounded())
+            || (below != End.POOREST && gapsBelow.unbounded()),
+        Math.max(gapsAbove.unknownShare(), gapsBelow.unknownShare()));
   }
 
-  /** One standard deviation that each ingredient brings to the sum, per kg of finished feed. */
-  private Map<String, Double> deviations(List<Nutrient> nutrients) {
-    double finished = feed.balances().expected().finished();
+  /** The delta method: how far the upper sum moves against the lower one at this quotient. */
+  private double moves(Subject.Ratio ratio, End above, End below, End mass, double value) {
+    Map<String, Double> lower = deviations(ratio.under().nutrients(), below, mass);
+    double squares = 0;
+    for (Map.Entry<String, Double> upper :
+        deviations(ratio.over().nutrients(), above, mass).entrySet()) {
+      double moves = upper.getValue() - value * lower.getOrDefault(upper.getKey(), 0.0);
+      squares += moves * moves;
+    }
+    return Math.sqrt(squares);
+  }
+
+  /** Per 100 kg of recipe; of moisture, what the feed holds and not its ingredients. */
+  private double amount(List<Nutrient> nutrients, End content, End mass) {
+    double amount = 0;
+    for (Nutrient nutrient : nutrients) {
+      int index = nutrient.index();
+      if (index == feed.nutrients().moisture()) {
+        amount += feed.content(content, index) * feed.balances().at(mass).finished();
+      } else {
+        for (Row row : feed.rows()) {
+          amount += row.amount(content, mass, index);
+        }
+      }
+    }
+    return amount;
+  }
+
+  /** One standard deviation that each ingredient brings to the sum, per 100 kg of recipe. */
+  private Map<String, Double> deviations(List<Nutrient> nutrients, End content, End mass) {
     Map<String, Double> byIngredient = new TreeMap<>();
     for (Row row : feed.rows()) {
       double deviation = 0;
       for (Nutrient nutrient : nutrients) {
-        deviation += row.spread().at(nutrient.index());
+        deviation += row.deviation(content, mass, nutrient.index());
       }
-      byIngredient.merge(row.ingredient().name(), deviation / finished, Double::sum);
+      byIngredient.merge(row.ingredient().name(), deviation, Double::sum);
     }
     return byIngredient;
   }
@@ -135,6 +172,9 @@ public final class Readings {
     boolean unbounded = false;
     double unknown = 0;
     for (Row row : feed.rows()) {
+      if (row.kg(End.RICHEST) == 0) {
+        continue;
+      }
       boolean untold = false;
       for (Nutrient nutrient : nutrients) {
         int index = nutrient.index();
@@ -144,7 +184,8 @@ public final class Readings {
       }
       unknown += untold ? row.kg(end) : 0;
     }
-    return new Gaps(spreadUnknown, unbounded, unknown / feed.balances().at(end).finished());
+    double finished = feed.balances().at(end).finished();
+    return new Gaps(spreadUnknown, unbounded, finished > 0 ? unknown / finished : 0);
   }
 
   private record Gaps(boolean spreadUnknown, boolean unbounded, double unknownShare) {}

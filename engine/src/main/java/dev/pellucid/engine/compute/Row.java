@@ -48,6 +48,22 @@ public record Row(
     return amounts(end).at(nutrient);
   }
 
+  /** The amount that the content at one end makes in the mass at another. */
+  double amount(End content, End mass, int nutrient) {
+    return content == mass ? amount(mass, nutrient) : amount(content, nutrient) * scale(content, mass);
+  }
+
+  /** One standard deviation of {@link #amount(End, End, int)}: what decays varies less. */
+  double deviation(End content, End mass, int nutrient) {
+    double full = spread.at(nutrient) * scale(End.EXPECTED, mass);
+    double fresh = expected.at(nutrient);
+    return content == End.POOREST && fresh > 0 ? full * poorest.at(nutrient) / fresh : full;
+  }
+
+  private double scale(End from, End to) {
+    return kg(from) > 0 ? kg(to) / kg(from) : 0;
+  }
+
   /** The mass at an end. */
   public double kg(End end) {
     return end == End.RICHEST ? kgRichest : kg;

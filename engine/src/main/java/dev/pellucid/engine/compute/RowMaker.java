@@ -39,7 +39,7 @@ final class RowMaker {
       expected[i] = composition.low().at(i) * kept.expected();
       poorest[i] = composition.low().at(i) * kept.poorest();
       richest[i] = composition.high().at(i) * kept.richest();
-      spread[i] = composition.spread().at(i) * kept.poorest();
+      spread[i] = composition.spread().at(i) * kept.expected();
     }
     composition.derived().forEach(d -> expected[d.nutrient()] = value(d, expected, expected));
     composition.derived().forEach(d -> derivePair(d, poorest, richest));

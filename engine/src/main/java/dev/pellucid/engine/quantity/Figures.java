@@ -18,9 +18,9 @@ public final class Figures {
 
   private Figures() {}
 
-  /** With so many decimals. */
+  /** With so many decimals; {@code ∞} for a quotient over nothing. */
   public static String fixed(double value, int decimals) {
-    return rounded(value, decimals).toPlainString();
+    return Double.isInfinite(value) ? "∞" : rounded(value, decimals).toPlainString();
   }
 
   /** With three to four significant digits, trailing zeros dropped: for reading at a glance. */

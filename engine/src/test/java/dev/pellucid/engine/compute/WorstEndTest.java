@@ -1,0 +1,104 @@
+package dev.pellucid.engine.compute;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.check.SmallFolder;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Limits are judged at the end that is worst for them; what nobody knows never keeps them. */
+class WorstEndTest {
+  @TempDir Path root = Path.of("");
+  private SmallFolder folder;
+
+  @BeforeEach
+  void empty() throws IOException {
+    folder = new SmallFolder(root);
+  }
+
+  /**
+   * One meal tells no lysine, the other no protein, of which it can hold 57 %: 1 % lysine in the
+   * feed stands over 20 to 48.5 % protein, so the ratio is as low as 2.06 %.
+   */
+  @Test
+  void aRatioIsLowestWithTheLeastAboveOverTheMostBelow() throws IOException {
+    folder
+        .ingredient("one", "moisture: 10 %, crude-protein: 40 %, crude-fat: 50 %")
+        .ingredient("two", "moisture: 10 %, crude-fat: 33 %, lysine: 2 %")
+        .recipe("mix\n  one  50 %\n  two  50 %\nlimits\n  lysine : crude-protein  min 4 %\n");
+    assertTrue(
+        folder.text().contains("lysine : crude-protein is 2.1 %, the minimum is 4.0 %"),
+        folder.text());
+  }
+
+  @Test
+  void aRatioOverNothingBreaksItsMaximumAndKeepsItsMinimum() throws IOException {
+    folder
+        .ingredient("one", "moisture: 10 %, calcium: 1 %, phosphorus: none")
+        .recipe("mix\n  one  100 %\nlimits\n  calcium : phosphorus  min 1  max 2\n");
+    assertEquals(List.of("above-maximum"), folder.codes());
+    assertTrue(folder.text().contains("calcium : phosphorus is ∞, the maximum is 2"));
+  }
+
+  @Test
+  void aMinimumOfARatioWithABoundlessLowerSumIsNotKeptInSilence() throws IOException {
+    folder
+        .ingredient("one", "moisture: 10 %, lysine: 1 %, crude-protein: 30 %")
+        .recipe("mix\n  one  100 %\nlimits\n  lysine : digestible-protein  min 5 %\n");
+    assertEquals(List.of("unknown-content"), folder.codes());
+    assertTrue(
+        folder.text().contains("the minimum of lysine : digestible-protein cannot be judged"));
+  }
+
+  /** 12 : 1 with the overage and without it; paired wrongly it would be 24 : 1 or 6 : 1. */
+  @Test
+  void overageIsPresentOrLostAboveAndBelowAlike() throws IOException {
+    folder
+        .ingredient("one", "moisture: 10 %, calcium: 12 %, phosphorus: 1 %")
+        .recipe(
+            """
+              batch  60 kg weighed
+            mix
+              one  100 %
+            overage
+              one  100 %  for handling
+            limits
+              calcium : phosphorus  min 11.9  max 12.1
+            """);
+    assertEquals(List.of(), folder.codes());
+  }
+
+  /** 10000 ± 1000 IU in kg of 90 % dry matter, 9100 ± 910 at 9 % moisture before extrusion. */
+  @Test
+  void aHeatThatNobodyKnowsDoesNotTakeTheSpreadOffAMaximum() throws IOException {
+    folder
+        .ingredient("one", "moisture: 10 %, vitamin-a: 10000 ± 1000 IU/kg")
+        .recipe(
+            """
+            mix
+              one  100 %
+            process
+              add-water  on-mix       20 %
+              extrude    temperature  200 °C
+              dry        temperature  20 °C
+              dry        moisture     9 %
+            limits
+              vitamin-a  max 10000 IU/kg  in 95 % of batches
+            """);
+    assertTrue(folder.codes().contains("above-maximum"), folder.text());
+  }
+
+  @Test
+  void aLineOfNothingAsksForNoContent() throws IOException {
+    folder
+        .ingredient("one", "moisture: 10 %, vitamin-a: none")
+        .ingredient("two", "moisture: 10 %")
+        .recipe("mix\n  one  100 %\n  two  0 %\nlimits\n  vitamin-a  max 9 IU/kg\n");
+    assertEquals(List.of(), folder.codes());
+  }
+}
