@@ -9,6 +9,7 @@ import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,7 +36,7 @@ final class UnknownRetention implements Rule {
   /** One finding for each step and temperature, however many classes it concerns. */
   private static void look(Inspection recipe, ComputedFeed feed, Consumer<Finding> out) {
     Map<String, List<RetentionGap>> byStep = new LinkedHashMap<>();
-    for (RetentionGap gap : feed.retentionGaps()) {
+    for (RetentionGap gap : feed.retentionGaps().stream().filter(gap -> !saidMissing(gap)).toList()) {
       byStep.computeIfAbsent(step(gap) + gap.span().place(), key -> new ArrayList<>()).add(gap);
     }
     List<Verdict> unjudged = WithoutGaps.unjudged(recipe);
@@ -52,6 +53,11 @@ final class UnknownRetention implements Rule {
               .toList();
       out.accept(finding(same.get(0), classes, minima));
     }
+  }
+
+  /** A dryer may go without a temperature; of every other step that heats it was asked for. */
+  private static boolean saidMissing(RetentionGap gap) {
+    return gap.temperature().isEmpty() && !gap.step().equals(Step.DRY.word());
   }
 
   /** Whether some ingredient brings it in a form of one of these classes. */

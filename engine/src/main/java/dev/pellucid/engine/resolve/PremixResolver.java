@@ -59,7 +59,7 @@ final class PremixResolver {
     List<Source> sources = new ArrayList<>();
     boolean whole = file.supply().map(section -> section.whole()).orElse(true);
     if (file.supply().isPresent()) {
-      if (dose.isEmpty() && hasDoseLine()) {
+      if (dose.isEmpty() && hasUnreadDose()) {
         return Optional.empty();
       }
       if (dose.isEmpty()) {
@@ -98,8 +98,9 @@ final class PremixResolver {
   private record Source(Material material, Share designed, SupplyLine written) {}
 
   /** A dose that is written and could not be read has been spoken of. */
-  private boolean hasDoseLine() {
-    return DOSE_LINE.matcher(file.source().text()).find();
+  private boolean hasUnreadDose() {
+    return file.head().stream().noneMatch(HeadLine.Dose.class::isInstance)
+        && DOSE_LINE.matcher(file.source().text()).find();
   }
 
   private Optional<Share> dose() {
