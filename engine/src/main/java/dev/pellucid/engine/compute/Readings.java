@@ -4,21 +4,36 @@ import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * Reads a figure off a feed: a sum of nutrients, a ratio, an inclusion or the cost, on a basis.
  *
  * <p>Deviations: nutrients of one ingredient move together and add up plainly; ingredients move
- * apart and add up by the root of the sum of squares; a ratio goes by the delta method.
+ * apart and add up by the root of the sum of squares, in the order of their names; a ratio goes by
+ * the delta method.
  */
 public final class Readings {
   private final ComputedFeed feed;
 
+  /** The ingredients of the rows, sorted. */
+  private final String[] names;
+
+  /** For each row a place of its ingredient among {@link #names}, the same for all its rows. */
+  private final int[] ingredientOf;
+
   public Readings(ComputedFeed feed) {
     this.feed = feed;
+    this.names = new String[feed.rows().size()];
+    this.ingredientOf = new int[names.length];
+    Arrays.setAll(names, i -> name(feed, i));
+    Arrays.sort(names);
+    Arrays.setAll(ingredientOf, i -> Arrays.binarySearch(names, name(feed, i)));
+  }
+
+  private static String name(ComputedFeed feed, int row) {
+    return feed.rows().get(row).ingredient().name();
   }
 
   /**
@@ -70,7 +85,7 @@ public final class Readings {
       value += feed.content(end, nutrient.index());
     }
     double squares = 0;
-    for (double one : deviations(nutrients).values()) {
+    for (double one : deviations(nutrients)) {
       squares += one * one;
     }
     Gaps gaps = gaps(nutrients, end);
@@ -101,10 +116,11 @@ public final class Readings {
     Reading under = sum(ratio.under().nutrients(), end);
     double scale = ratio.kind() == Subject.RatioKind.PER_ENERGY ? 1000 : 1;
     double value = under.value() > 0 ? over.value() / under.value() : 0;
-    Map<String, Double> below = deviations(ratio.under().nutrients());
+    double[] below = deviations(ratio.under().nutrients());
+    double[] above = deviations(ratio.over().nutrients());
     double squares = 0;
-    for (Map.Entry<String, Double> above : deviations(ratio.over().nutrients()).entrySet()) {
-      double moves = above.getValue() - value * below.getOrDefault(above.getKey(), 0.0);
+    for (int i = 0; i < above.length; i++) {
+      double moves = above[i] - value * below[i];
       squares += moves * moves;
     }
     double deviation = under.value() > 0 ? Math.sqrt(squares) / under.value() : 0;
@@ -117,15 +133,16 @@ public final class Readings {
   }
 
   /** One standard deviation that each ingredient brings to the sum, per kg of finished feed. */
-  private Map<String, Double> deviations(List<Nutrient> nutrients) {
+  private double[] deviations(List<Nutrient> nutrients) {
     double finished = feed.balances().expected().finished();
-    Map<String, Double> byIngredient = new TreeMap<>();
-    for (Row row : feed.rows()) {
+    double[] byIngredient = new double[names.length];
+    for (int i = 0; i < ingredientOf.length; i++) {
+      Row row = feed.rows().get(i);
       double deviation = 0;
       for (Nutrient nutrient : nutrients) {
         deviation += row.spread().at(nutrient.index());
       }
-      byIngredient.merge(row.ingredient().name(), deviation / finished, Double::sum);
+      byIngredient[ingredientOf[i]] += deviation / finished;
     }
     return byIngredient;
   }

@@ -36,8 +36,8 @@ final class MergedLimits {
   private static int sameDemand(List<Limit> limits, Limit limit) {
     for (int i = 0; i < limits.size(); i++) {
       Limit other = limits.get(i);
-      if (sameSubject(other, limit)
-          && other.side() == limit.side()
+      if (other.side() == limit.side()
+          && sameSubject(other, limit)
           && other.inBatches().equals(limit.inBatches())) {
         return i;
       }
@@ -80,12 +80,10 @@ final class MergedLimits {
   /** Says which limits contradict each other, and gives them: one of the two is always broken. */
   private static List<Limit> contradictions(List<Limit> limits, List<Finding> findings) {
     List<Limit> found = new ArrayList<>();
+    List<Limit> maxima = limits.stream().filter(l -> l.side() == Bound.Side.MAX).toList();
     for (Limit min : limits) {
-      for (Limit max : limits) {
-        if (min.side() == Bound.Side.MIN
-            && max.side() == Bound.Side.MAX
-            && sameSubject(min, max)
-            && min.bound() > max.bound()) {
+      for (Limit max : min.side() == Bound.Side.MIN ? maxima : List.<Limit>of()) {
+        if (sameSubject(min, max) && min.bound() > max.bound()) {
           found.add(min);
           found.add(max);
           findings.add(
