@@ -192,6 +192,7 @@ final class FolderRun<T> {
         new Inspection(
             recipe,
             larder,
+            computer,
             computed.balances(),
             computed.feed(),
             verdicts,

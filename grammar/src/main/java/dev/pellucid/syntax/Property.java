@@ -29,9 +29,11 @@ public enum Property {
   SHELF_LIFE(Kind.TIME);
 
   private final Kind kind;
+  private final String word;
 
   Property(Kind kind) {
     this.kind = kind;
+    this.word = name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** What measures it; without meaning for {@link #METHOD}. */
@@ -46,7 +48,7 @@ public enum Property {
 
   /** As written in a file: {@code shelf-life}. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return word;
   }
 
   public static Optional<Property> of(String word) {

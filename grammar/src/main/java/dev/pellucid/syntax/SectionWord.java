@@ -15,9 +15,11 @@ public enum SectionWord {
   PROCESS,
   LABEL;
 
+  private final String word = name().toLowerCase(Locale.ROOT);
+
   /** As written in a file. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return word;
   }
 
   public static Optional<SectionWord> of(String word) {

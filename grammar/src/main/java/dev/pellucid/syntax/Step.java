@@ -22,14 +22,16 @@ public enum Step {
   STORE(Property.SHELF_LIFE, Property.TEMPERATURE);
 
   private final Set<Property> properties;
+  private final String word;
 
   Step(Property... properties) {
     this.properties = Set.of(properties);
+    this.word = name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** As written in a file: {@code add-water}. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return word;
   }
 
   public boolean has(Property property) {

@@ -36,9 +36,11 @@ final class AboveCap implements Rule {
   private static void look(ComputedFeed feed, Species species, Consumer<Finding> out) {
     Map<String, List<Row>> byIngredient = new TreeMap<>();
     for (Row row : feed.rows()) {
-      byIngredient
-          .computeIfAbsent(row.ingredient().name(), name -> new java.util.ArrayList<>())
-          .add(row);
+      if (!row.ingredient().caps().isEmpty()) {
+        byIngredient
+            .computeIfAbsent(row.ingredient().name(), name -> new java.util.ArrayList<>())
+            .add(row);
+      }
     }
     for (List<Row> rows : byIngredient.values()) {
       double share = rows.stream().mapToDouble(Row::kg).sum() / 100;

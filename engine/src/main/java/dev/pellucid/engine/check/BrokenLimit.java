@@ -208,7 +208,7 @@ final class BrokenLimit implements Rule {
                   + name
                   + " holds, or none; untold it counts as the most that it can be");
     }
-    Optional<Mend.Change> mend = Mend.smallest(recipe.larder(), feed, verdict);
+    Optional<Mend.Change> mend = Mend.smallest(recipe, feed, verdict);
     if (mend.isPresent()) {
       told = told.helping(mend.get().words());
     } else if (largest.isEmpty() && MoistureTarget.of(feed).isPresent()) {

@@ -13,11 +13,15 @@ final class Carried {
   private Carried() {}
 
   static List<Ingredient> by(Line line) {
-    return in(line.material()).toList();
+    return line.material() instanceof Material.Single single
+        ? List.of(single.ingredient())
+        : in(line.material()).toList();
   }
 
   static List<Ingredient> with(Line line, Trait trait) {
-    return in(line.material()).filter(one -> one.traits().contains(trait)).toList();
+    return line.material() instanceof Material.Single single
+        ? single.ingredient().traits().contains(trait) ? List.of(single.ingredient()) : List.of()
+        : in(line.material()).filter(one -> one.traits().contains(trait)).toList();
   }
 
   static Stream<Ingredient> in(Material material) {

@@ -4,7 +4,6 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Weighing;
-import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
@@ -34,12 +33,12 @@ final class Mend {
   private final Line rest;
   private final List<Verdict> before;
 
-  private Mend(Larder larder, ComputedFeed feed, Verdict broken, Line rest) {
-    this.computer = new FeedComputer(larder);
+  private Mend(Inspection recipe, ComputedFeed feed, Verdict broken, Line rest) {
+    this.computer = recipe.computer();
     this.feed = feed;
     this.broken = broken;
     this.rest = rest;
-    this.before = Judge.verdicts(feed);
+    this.before = recipe.verdicts();
   }
 
   /** More, or where negative less, of a line in place of the rest. */
@@ -54,9 +53,9 @@ final class Mend {
   }
 
   /** Empty where no such change keeps the limit, or there is no rest. */
-  static Optional<Change> smallest(Larder larder, ComputedFeed feed, Verdict broken) {
+  static Optional<Change> smallest(Inspection recipe, ComputedFeed feed, Verdict broken) {
     Optional<Line> rest = feed.recipe().rest();
-    return rest.flatMap(line -> new Mend(larder, feed, broken, line).smallest());
+    return rest.flatMap(line -> new Mend(recipe, feed, broken, line).smallest());
   }
 
   private Optional<Change> smallest() {
@@ -70,7 +69,7 @@ final class Mend {
   }
 
   private Optional<Change> change(Line line) {
-    double short0 = -gain(line, 0).orElse(0);
+    double short0 = -gain(broken.judged());
     OptionalDouble probe = gain(line, PROBE);
     double slope = probe.isPresent() ? (probe.getAsDouble() + short0) / PROBE : 0;
     if (short0 <= 0 || slope == 0) {
@@ -124,9 +123,13 @@ final class Mend {
     if (changed.isEmpty()) {
       return OptionalDouble.empty();
     }
-    double judged = Judge.verdict(new Readings(changed.get()), broken.limit()).judged();
+    return OptionalDouble.of(
+        gain(Judge.verdict(new Readings(changed.get()), broken.limit()).judged()));
+  }
+
+  private double gain(double judged) {
     double over = judged - broken.limit().inForce();
-    return OptionalDouble.of(broken.limit().side() == Bound.Side.MIN ? over : -over);
+    return broken.limit().side() == Bound.Side.MIN ? over : -over;
   }
 
   private boolean mends(Line line, double points) {

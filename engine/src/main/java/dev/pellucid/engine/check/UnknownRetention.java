@@ -36,7 +36,8 @@ final class UnknownRetention implements Rule {
   /** One finding for each step and temperature, however many classes it concerns. */
   private static void look(Inspection recipe, ComputedFeed feed, Consumer<Finding> out) {
     Map<String, List<RetentionGap>> byStep = new LinkedHashMap<>();
-    for (RetentionGap gap : feed.retentionGaps().stream().filter(gap -> !saidMissing(gap)).toList()) {
+    for (RetentionGap gap :
+        feed.retentionGaps().stream().filter(gap -> !saidMissing(gap)).toList()) {
       byStep.computeIfAbsent(step(gap) + gap.span().place(), key -> new ArrayList<>()).add(gap);
     }
     List<Verdict> unjudged = WithoutGaps.unjudged(recipe);

@@ -1,6 +1,5 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.syntax.Bound;
 import java.util.List;
@@ -22,7 +21,8 @@ final class WithoutGaps {
       return List.of();
     }
     List<Verdict> without =
-        new FeedComputer(recipe.larder())
+        recipe
+            .computer()
             .asIfGapsKeptAll(recipe.recipe(), Weighing.asWritten(recipe.recipe()))
             .feed()
             .map(Judge::verdicts)

@@ -3,7 +3,6 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Weighing;
-import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.syntax.Bound;
 import java.util.Collections;
@@ -22,7 +21,7 @@ final class WithoutOverage {
     return recipe
         .feed()
         .filter(feed -> feed.recipe().lines().stream().anyMatch(WithoutOverage::hasOverage))
-        .flatMap(feed -> again(recipe.larder(), feed, recipe.verdicts().indexOf(broken)))
+        .flatMap(feed -> again(recipe.computer(), feed, recipe.verdicts().indexOf(broken)))
         .filter(Verdict::keeps);
   }
 
@@ -30,10 +29,10 @@ final class WithoutOverage {
     return line.onTop().isPositive();
   }
 
-  private static Optional<Verdict> again(Larder larder, ComputedFeed feed, int index) {
+  private static Optional<Verdict> again(FeedComputer computer, ComputedFeed feed, int index) {
     List<Double> inFeed = Weighing.asWritten(feed.recipe()).inFeed();
     Weighing bare = new Weighing(inFeed, Collections.nCopies(inFeed.size(), 0.0));
-    return new FeedComputer(larder)
+    return computer
         .compute(feed.recipe(), bare)
         .feed()
         .map(without -> Judge.verdicts(without).get(index));

@@ -139,7 +139,8 @@ public final class FeedComputer {
     for (Leaf leaf : leaves) {
       double kg = end == End.RICHEST ? leaf.richest() : leaf.kg();
       Composition composition = leaf.composition();
-      double water = kg * (end == End.RICHEST ? composition.high() : composition.low()).at(moisture);
+      double water =
+          kg * (end == End.RICHEST ? composition.high() : composition.low()).at(moisture);
       if (leaf.line().place() == Place.MIX) {
         mix += kg;
         mixWater += water;

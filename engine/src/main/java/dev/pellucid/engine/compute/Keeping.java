@@ -10,6 +10,7 @@ import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -24,9 +25,13 @@ final class Keeping {
 
   private final Retentions retentions;
   private final Passes passes;
+  private final List<Heating> heatings;
   private final double storageTemperatureUntold;
   private final double leftInGap;
   private final Set<RetentionGap> gaps = new LinkedHashSet<>();
+
+  /** A pass that heats the mix, and how hot, in °C, where it says so. */
+  private record Heating(Pass pass, Optional<Double> temperature) {}
 
   /**
    * @param leftInGap the part that counts as left where nothing is told
@@ -36,10 +41,24 @@ final class Keeping {
     this.passes = passes;
     this.storageTemperatureUntold = airTemperature;
     this.leftInGap = leftInGap;
+    this.heatings =
+        passes.inOrder().stream()
+            .filter(pass -> heats(pass.step()))
+            .map(pass -> new Heating(pass, temperature(pass)))
+            .toList();
+  }
+
+  private static Optional<Double> temperature(Pass pass) {
+    return pass.setting(Property.TEMPERATURE).map(Setting::high);
   }
 
   Set<RetentionGap> gaps() {
     return gaps;
+  }
+
+  /** How many stability classes there are, stable included. */
+  int classes() {
+    return retentions.count();
   }
 
   /**
@@ -53,8 +72,8 @@ final class Keeping {
       return 1;
     }
     double kept = 1;
-    for (Pass pass : passes.inOrder()) {
-      kept *= heats(pass.step()) ? through(row.get(), pass, poor) : 1;
+    for (Heating heating : heatings) {
+      kept *= through(row.get(), heating, poor);
     }
     return kept;
   }
@@ -101,12 +120,14 @@ final class Keeping {
     return Math.pow(month.getAsDouble(), hours / HOURS_A_MONTH);
   }
 
-  private double through(Retention row, Pass pass, boolean poor) {
-    Optional<Double> at = pass.setting(Property.TEMPERATURE).map(Setting::high);
+  private double through(Retention row, Heating heating, boolean poor) {
     OptionalDouble kept =
-        at.map(told -> row.through(pass.step(), told)).orElse(OptionalDouble.empty());
+        heating
+            .temperature()
+            .map(told -> row.through(heating.pass().step(), told))
+            .orElse(OptionalDouble.empty());
     if (kept.isEmpty()) {
-      gaps.add(RetentionGap.of(row.stability(), pass, at));
+      gaps.add(RetentionGap.of(row.stability(), heating.pass(), heating.temperature()));
       return poor ? leftInGap : 1;
     }
     return kept.getAsDouble();

@@ -4,21 +4,36 @@ import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * Reads a figure off a feed: a sum of nutrients, a ratio, an inclusion or the cost, on a basis.
  *
  * <p>Deviations: nutrients of one ingredient move together and add up plainly; ingredients move
- * apart and add up by the root of the sum of squares; a ratio goes by the delta method.
+ * apart and add up by the root of the sum of squares, in the order of their names; a ratio goes by
+ * the delta method.
  */
 public final class Readings {
   private final ComputedFeed feed;
 
+  /** The ingredients of the rows, sorted. */
+  private final String[] names;
+
+  /** For each row a place of its ingredient among {@link #names}, the same for all its rows. */
+  private final int[] ingredientOf;
+
   public Readings(ComputedFeed feed) {
     this.feed = feed;
+    this.names = new String[feed.rows().size()];
+    this.ingredientOf = new int[names.length];
+    Arrays.setAll(names, i -> name(feed, i));
+    Arrays.sort(names);
+    Arrays.setAll(ingredientOf, i -> Arrays.binarySearch(names, name(feed, i)));
+  }
+
+  private static String name(ComputedFeed feed, int row) {
+    return feed.rows().get(row).ingredient().name();
   }
 
   /** The figure that a side of a limit is judged by, in the base of the subject's kind. */
@@ -61,7 +76,7 @@ public final class Readings {
       value += feed.content(end, nutrient.index());
     }
     double squares = 0;
-    for (double one : deviations(nutrients, end, end).values()) {
+    for (double one : deviations(nutrients, end, end)) {
       squares += one * one;
     }
     double finished = feed.balances().at(end).finished();
@@ -128,11 +143,11 @@ public final class Readings {
 
   /** The delta method: how far the upper sum moves against the lower one at this quotient. */
   private double moves(Subject.Ratio ratio, End above, End below, End mass, double value) {
-    Map<String, Double> lower = deviations(ratio.under().nutrients(), below, mass);
+    double[] upper = deviations(ratio.over().nutrients(), above, mass);
+    double[] lower = deviations(ratio.under().nutrients(), below, mass);
     double squares = 0;
-    for (Map.Entry<String, Double> upper :
-        deviations(ratio.over().nutrients(), above, mass).entrySet()) {
-      double moves = upper.getValue() - value * lower.getOrDefault(upper.getKey(), 0.0);
+    for (int i = 0; i < upper.length; i++) {
+      double moves = upper[i] - value * lower[i];
       squares += moves * moves;
     }
     return Math.sqrt(squares);
@@ -155,14 +170,15 @@ public final class Readings {
   }
 
   /** One standard deviation that each ingredient brings to the sum, per 100 kg of recipe. */
-  private Map<String, Double> deviations(List<Nutrient> nutrients, End content, End mass) {
-    Map<String, Double> byIngredient = new TreeMap<>();
-    for (Row row : feed.rows()) {
+  private double[] deviations(List<Nutrient> nutrients, End content, End mass) {
+    double[] byIngredient = new double[names.length];
+    for (int i = 0; i < ingredientOf.length; i++) {
+      Row row = feed.rows().get(i);
       double deviation = 0;
       for (Nutrient nutrient : nutrients) {
         deviation += row.deviation(content, mass, nutrient.index());
       }
-      byIngredient.merge(row.ingredient().name(), deviation, Double::sum);
+      byIngredient[ingredientOf[i]] += deviation;
     }
     return byIngredient;
   }

@@ -50,7 +50,9 @@ public record Row(
 
   /** The amount that the content at one end makes in the mass at another. */
   double amount(End content, End mass, int nutrient) {
-    return content == mass ? amount(mass, nutrient) : amount(content, nutrient) * scale(content, mass);
+    return content == mass
+        ? amount(mass, nutrient)
+        : amount(content, nutrient) * scale(content, mass);
   }
 
   /** One standard deviation of {@link #amount(End, End, int)}: what decays varies less. */

@@ -6,20 +6,21 @@ import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import java.util.HashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** A leaf to its row: what it keeps of each nutrient, times its mass. */
 final class RowMaker {
   private final Keeping keeping;
   private final boolean stored;
-  private final Map<Way, Kept> known = new HashMap<>();
+  private final Map<Way, @Nullable Kept[]> known = new HashMap<>();
 
   RowMaker(Keeping keeping, boolean stored) {
     this.keeping = keeping;
     this.stored = stored;
   }
 
-  /** The way of a stability class through the process. */
-  private record Way(int stability, boolean heated, String premixes) {}
+  /** A way through premixes and process, which every stability class takes differently. */
+  private record Way(boolean heated, String premixes) {}
 
   /** The parts kept: fresh for what is expected and richest, stored for the poorest. */
   private record Kept(double expected, double poorest, double richest) {}
@@ -33,9 +34,10 @@ final class RowMaker {
     double[] poorest = new double[count];
     double[] richest = new double[count];
     double[] spread = new double[count];
+    @Nullable Kept[] onTheWay = onTheWay(leaf);
     for (int i = 0; i < count; i++) {
       int stability = composition.stability().get(i);
-      Kept kept = stability == 0 ? ALL : kept(stability, leaf);
+      Kept kept = stability == 0 ? ALL : kept(stability, leaf, onTheWay);
       expected[i] = composition.low().at(i) * kept.expected();
       poorest[i] = composition.low().at(i) * kept.poorest();
       richest[i] = composition.high().at(i) * kept.richest();
@@ -51,10 +53,18 @@ final class RowMaker {
         leaf.material().price(),
         leaf.kg(),
         leaf.richest(),
-        Dense.of(expected).times(leaf.kg()),
-        Dense.of(poorest).times(leaf.kg()),
-        Dense.of(richest).times(leaf.richest()),
-        Dense.of(spread).times(leaf.kg()));
+        times(expected, leaf.kg()),
+        times(poorest, leaf.kg()),
+        times(richest, leaf.richest()),
+        times(spread, leaf.kg()));
+  }
+
+  /** The array, taken over and scaled in place. */
+  private static Dense times(double[] figures, double factor) {
+    for (int i = 0; i < figures.length; i++) {
+      figures[i] *= factor;
+    }
+    return Dense.of(figures);
   }
 
   private static void derivePair(Composition.Derived d, double[] poorest, double[] richest) {
@@ -73,20 +83,29 @@ final class RowMaker {
     return Math.max(0, value);
   }
 
-  private Kept kept(int stability, Leaf leaf) {
-    boolean heated = leaf.line().place() == Place.MIX;
+  private @Nullable Kept[] onTheWay(Leaf leaf) {
     StringBuilder premixes = new StringBuilder();
     leaf.through().forEach(premix -> premixes.append(premix.code()).append('>'));
-    Way way = new Way(stability, heated, premixes.toString());
-    return known.computeIfAbsent(way, w -> work(w, leaf));
+    Way way = new Way(leaf.line().place() == Place.MIX, premixes.toString());
+    return known.computeIfAbsent(way, w -> new @Nullable Kept[keeping.classes()]);
   }
 
-  private Kept work(Way way, Leaf leaf) {
-    double poor = keeping.throughProcess(way.stability(), way.heated(), true);
-    double rich = keeping.throughProcess(way.stability(), way.heated(), false);
-    double lasting = stored ? keeping.throughStorage(way.stability()) : 1;
+  private Kept kept(int stability, Leaf leaf, @Nullable Kept[] onTheWay) {
+    Kept kept = onTheWay[stability];
+    if (kept == null) {
+      kept = work(stability, leaf);
+      onTheWay[stability] = kept;
+    }
+    return kept;
+  }
+
+  private Kept work(int stability, Leaf leaf) {
+    boolean heated = leaf.line().place() == Place.MIX;
+    double poor = keeping.throughProcess(stability, heated, true);
+    double rich = keeping.throughProcess(stability, heated, false);
+    double lasting = stored ? keeping.throughStorage(stability) : 1;
     for (ResolvedPremix premix : leaf.through()) {
-      lasting *= keeping.inPremix(way.stability(), premix);
+      lasting *= keeping.inPremix(stability, premix);
     }
     return new Kept(rich, poor * lasting, rich);
   }

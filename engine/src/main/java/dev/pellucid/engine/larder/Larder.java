@@ -2,7 +2,6 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -28,9 +27,14 @@ public record Larder(
 
   /** The newest price on a day. */
   public Optional<Price> price(String ingredient, LocalDate day) {
-    return prices.getOrDefault(ingredient, List.of()).stream()
-        .filter(price -> !price.from().isAfter(day))
-        .max(Comparator.comparing(Price::from));
+    Price newest = null;
+    for (Price price : prices.getOrDefault(ingredient, List.of())) {
+      boolean counts = !price.from().isAfter(day);
+      if (counts && (newest == null || price.from().isAfter(newest.from()))) {
+        newest = price;
+      }
+    }
+    return Optional.ofNullable(newest);
   }
 
   /** Whether any species, or group of species, has this name. */

@@ -12,6 +12,7 @@ public final class Nutrients {
 
   private final List<Nutrient> inOrder;
   private final Map<String, Nutrient> byName = new HashMap<>();
+  private final int moisture;
 
   public Nutrients(List<Nutrient> inOrder) {
     this.inOrder = List.copyOf(inOrder);
@@ -21,6 +22,8 @@ public final class Nutrients {
         throw new IllegalArgumentException("nutrient out of place: " + nutrient.name());
       }
     }
+    Nutrient water = byName.get(MOISTURE);
+    this.moisture = water == null ? -1 : water.index();
   }
 
   public int count() {
@@ -45,6 +48,6 @@ public final class Nutrients {
 
   /** The index of {@link #MOISTURE}, or -1 in a folder that does not tell it. */
   public int moisture() {
-    return named(MOISTURE).map(Nutrient::index).orElse(-1);
+    return moisture;
   }
 }

@@ -34,6 +34,13 @@ public record Kitchen(
     return names;
   }
 
+  /** Whether this can stand as the subject of a line. */
+  boolean isMaterial(String name) {
+    return larder.ingredients().containsKey(name)
+        || premixes.containsKey(name)
+        || brokenPremixes.contains(name);
+  }
+
   /** The ingredient that had this name before. */
   Map<String, String> formerNames() {
     Map<String, String> former = new TreeMap<>();

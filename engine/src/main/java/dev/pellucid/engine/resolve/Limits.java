@@ -170,8 +170,6 @@ final class Limits {
 
   private Optional<Subject> inclusion(Left.Inclusion inclusion) {
     boolean all = true;
-    TreeSet<String> known = new TreeSet<>(kitchen.materials());
-    known.addAll(larder.groups().keySet());
     List<String> names = new ArrayList<>();
     Map<String, String> former = kitchen.formerNames();
     for (Word name : inclusion.names()) {
@@ -180,8 +178,10 @@ final class Limits {
       names.add(now == null ? name.text() : now);
       if (now != null) {
         findings.add(Materials.renamed(name, now));
-      } else if (!known.contains(name.text())) {
+      } else if (!kitchen.isMaterial(name.text()) && !larder.groups().containsKey(name.text())) {
         all = false;
+        TreeSet<String> known = new TreeSet<>(kitchen.materials());
+        known.addAll(larder.groups().keySet());
         findings.add(
             near(
                 Finding.error(
@@ -205,7 +205,7 @@ final class Limits {
 
   private Finding noSuch(Word name) {
     boolean group = larder.groups().containsKey(name.text());
-    if (group || kitchen.materials().contains(name.text())) {
+    if (group || kitchen.isMaterial(name.text())) {
       String what = group ? " is a group of ingredients" : " is an ingredient";
       return Finding.error(NOT_A_NUTRIENT, name.span(), name + what + ", not a nutrient")
           .helping("to bound its share write: inclusion " + name + " max 20 %");

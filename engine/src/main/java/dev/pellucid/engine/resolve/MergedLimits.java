@@ -114,12 +114,10 @@ final class MergedLimits {
   /** Says which limits contradict each other, and gives them: one of the two is always broken. */
   private static List<Limit> contradictions(List<Limit> limits, List<Finding> findings) {
     List<Limit> found = new ArrayList<>();
+    List<Limit> maxima = limits.stream().filter(l -> l.side() == Bound.Side.MAX).toList();
     for (Limit min : limits) {
-      for (Limit max : limits) {
-        if (min.side() == Bound.Side.MIN
-            && max.side() == Bound.Side.MAX
-            && sameSubject(min, max)
-            && above(min.bound(), max.bound())) {
+      for (Limit max : min.side() == Bound.Side.MIN ? maxima : List.<Limit>of()) {
+        if (sameSubject(min, max) && above(min.bound(), max.bound())) {
           found.add(min);
           found.add(max);
           findings.add(

@@ -122,7 +122,9 @@ final class Overages {
       if (before != null) {
         findings.add(
             Finding.error(
-                    Lines.TWICE, rule.target().span(), "overage for " + target + " stands here twice")
+                    Lines.TWICE,
+                    rule.target().span(),
+                    "overage for " + target + " stands here twice")
                 .seeing("first written", before.target().span())
                 .helping("keep one of the two lines"));
       }

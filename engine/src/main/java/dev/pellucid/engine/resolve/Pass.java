@@ -14,8 +14,11 @@ public record Pass(Step step, List<Setting> settings, Span span) {
 
   /** The setting for all that is in the machine. */
   public Optional<Setting> setting(Property property) {
-    return settings.stream()
-        .filter(s -> s.property() == property && s.ingredient().isEmpty())
-        .findFirst();
+    for (Setting setting : settings) {
+      if (setting.property() == property && setting.ingredient().isEmpty()) {
+        return Optional.of(setting);
+      }
+    }
+    return Optional.empty();
   }
 }

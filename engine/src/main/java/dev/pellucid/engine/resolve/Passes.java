@@ -20,19 +20,26 @@ public record Passes(List<Pass> inOrder) {
   }
 
   public boolean has(Step step) {
-    return inOrder.stream().anyMatch(pass -> pass.step() == step);
+    return first(step).isPresent();
   }
 
   /** The first pass through a step. */
   public Optional<Pass> first(Step step) {
-    return inOrder.stream().filter(pass -> pass.step() == step).findFirst();
+    for (Pass pass : inOrder) {
+      if (pass.step() == step) {
+        return Optional.of(pass);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The first setting of a property of a step, for all that is in the machine. */
   public Optional<Setting> setting(Step step, Property property) {
-    return inOrder.stream()
-        .filter(pass -> pass.step() == step)
-        .flatMap(pass -> pass.setting(property).stream())
-        .findFirst();
+    for (Pass pass : inOrder) {
+      if (pass.step() == step && pass.setting(property).isPresent()) {
+        return pass.setting(property);
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -29,7 +29,12 @@ class UnknownPartsTest {
   }
 
   private static String nutrient(String name, String partOf) {
-    return name + ":\n  title: " + name + "\n  unit: \"%\"\n  " + partOf + "\n  stability: stable\n";
+    return name
+        + ":\n  title: "
+        + name
+        + "\n  unit: \"%\"\n  "
+        + partOf
+        + "\n  stability: stable\n";
   }
 
   @Test
