@@ -70,8 +70,15 @@ class SlipsOfAmountTest {
     folder
         .with(
             "ingredients/lean.yaml",
-            "name: lean\nformerly: [old-lean]\ngroups: []\nform: meal\n"
-                + "contents:\n  - source: workshop\n    moisture: 12 %\n")
+            """
+            name: lean
+            formerly: [old-lean]
+            groups: []
+            form: meal
+            contents:
+              - source: workshop
+                moisture: 12 %
+            """)
         .recipe(mix + "  inclusion old-lean  max 40 %\n");
     assertEquals(List.of("above-maximum", "renamed"), folder.codes());
   }
