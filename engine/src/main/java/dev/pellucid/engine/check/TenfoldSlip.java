@@ -32,13 +32,15 @@ final class TenfoldSlip implements Rule {
     recipe.feed().ifPresent(feed -> look(feed, out));
   }
 
+  /** A premix at another share than its dose is left to {@link PremixOffDose}. */
   private static void look(ComputedFeed feed, Consumer<Finding> out) {
     Minima minima = new Minima(feed);
     for (Supplied one : Supplied.to(feed.recipe())) {
       Optional<Limit> minimum = minima.of(one.supply().nutrient());
       if (minimum.isPresent()) {
         double least = minima.asFed(minimum.get());
-        if (least > 0 && one.amount() > MOST * least * (1 + 1e-9)) {
+        boolean atDose = Math.abs(one.times() - 1) < 1e-9;
+        if (atDose && least > 0 && one.amount() > MOST * least * (1 + 1e-9)) {
           out.accept(finding(one, minimum.get(), least));
         }
       }
@@ -48,7 +50,7 @@ final class TenfoldSlip implements Rule {
   /** What a tenth, or ten times, of a figure would be, where that fits the minimum. */
   static Optional<String> meant(Supplied one, double factor, double least) {
     double meant = one.amount() * factor;
-    return meant >= least / 2 && meant <= MOST * least
+    return meant >= least * (1 - 1e-9) && meant <= MOST * least
         ? Optional.of("did you mean " + one.told(one.supply().amount() * factor) + "?")
         : Optional.empty();
   }

@@ -25,8 +25,17 @@ public record OnScales(
     coat = List.copyOf(coat);
   }
 
-  /** How full each load makes the mixer, parts of its volume. */
-  public record Filled(String mixer, double dry, double wet) {}
+  /**
+   * How full each load makes the mixer, parts of its volume.
+   *
+   * @param least the part from which it mixes evenly
+   */
+  public record Filled(String mixer, double dry, double wet, double least) {
+    /** Whether a load is too little to be mixed. */
+    public boolean tooEmpty() {
+      return dry < least;
+    }
+  }
 
   /** Trays of so many kg of wet feed each, the last not full. */
   public record TraysFilled(double load, int count, int rounds) {}
@@ -61,14 +70,17 @@ public record OnScales(
    * A dilution, made before the loads.
    *
    * @param carrier the line whose weight gives way to the diluent
-   * @param left kg of the last step's make that no load takes
    */
-  public record Thinned(String carrier, List<ThinStep> steps, Shown take, Mass left) {
+  public record Thinned(String carrier, List<ThinStep> steps, Shown take) {
     public Thinned {
       steps = List.copyOf(steps);
     }
   }
 
-  /** One blending: so much of the strong stuff with so much carrier. */
-  public record ThinStep(Shown strong, Shown carrier, Mass makes) {}
+  /**
+   * One blending: so much of the strong stuff with so much carrier.
+   *
+   * @param left what of its make no later step and no load takes
+   */
+  public record ThinStep(Shown strong, Shown carrier, Mass makes, Mass left) {}
 }

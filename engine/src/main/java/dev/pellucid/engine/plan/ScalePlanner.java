@@ -5,6 +5,7 @@ import dev.pellucid.engine.floor.Dilution;
 import dev.pellucid.engine.floor.FloorLine;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.floor.Loads;
 import dev.pellucid.engine.floor.Placing;
 import dev.pellucid.engine.floor.SmallLines;
 import dev.pellucid.engine.floor.Weight;
@@ -16,6 +17,7 @@ import dev.pellucid.engine.plan.OnScales.ThinStep;
 import dev.pellucid.engine.plan.OnScales.Thinned;
 import dev.pellucid.engine.plan.OnScales.TraysFilled;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,9 +41,7 @@ final class ScalePlanner {
 
   private OnScales onScales() {
     return new OnScales(
-        floor
-            .loads()
-            .map(loads -> new Filled(loads.mixer().title(), loads.dryFill(), loads.wetFill())),
+        floor.loads().map(loads -> filled(loads)),
         floor.loadCount(),
         floor.mix().stream().map(line -> line(line, floor.loadCount())).toList(),
         floor.coat().stream().map(line -> line(line, floor.coatRounds())).toList(),
@@ -63,23 +63,24 @@ final class ScalePlanner {
         line.dilution().map(dilution -> thinned(dilution, portions)));
   }
 
+  private static Filled filled(Loads loads) {
+    double least = loads.fills() ? 0 : loads.mixer().fillLow();
+    return new Filled(loads.mixer().title(), loads.dryFill(), loads.wetFill(), least);
+  }
+
   private static Thinned thinned(Dilution dilution, int portions) {
-    List<ThinStep> steps =
-        dilution.steps().stream()
-            .map(
-                step -> {
-                  Shown strong = shown(step.strong());
-                  Shown carrier = shown(step.carrier());
-                  return new ThinStep(strong, carrier, all(strong).plus(all(carrier)));
-                })
-            .toList();
     Shown take = shown(dilution.take());
     Mass taken = new Mass(all(take).kg().multiply(BigDecimal.valueOf(portions)));
-    return new Thinned(
-        dilution.carrier().material().title(),
-        steps,
-        take,
-        steps.get(steps.size() - 1).makes().minus(taken));
+    List<ThinStep> steps = new ArrayList<>();
+    for (int i = 0; i < dilution.steps().size(); i++) {
+      Shown strong = shown(dilution.steps().get(i).strong());
+      Shown carrier = shown(dilution.steps().get(i).carrier());
+      boolean last = i + 1 == dilution.steps().size();
+      Mass makes = all(strong).plus(all(carrier));
+      Mass used = last ? taken : all(shown(dilution.steps().get(i + 1).strong()));
+      steps.add(new ThinStep(strong, carrier, makes, makes.minus(used)));
+    }
+    return new Thinned(dilution.carrier().material().title(), steps, take);
   }
 
   private static Mass all(Shown shown) {

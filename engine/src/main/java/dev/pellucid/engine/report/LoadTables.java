@@ -3,6 +3,7 @@ package dev.pellucid.engine.report;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.Mass;
 import dev.pellucid.engine.plan.OnScales;
+import dev.pellucid.engine.plan.OnScales.Filled;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.plan.OnScales.Shown;
 import dev.pellucid.engine.plan.OnScales.ThinStep;
@@ -14,6 +15,7 @@ import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Holds;
 import dev.pellucid.engine.report.Block.Signatures;
 import dev.pellucid.engine.report.Block.Table;
+import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
 import dev.pellucid.measure.Unit;
 import java.util.ArrayList;
@@ -37,6 +39,7 @@ final class LoadTables {
   static List<Block> mix(BatchPlan plan, OnScales scales) {
     LoadTables tables = new LoadTables(scales);
     tables.blocks.add(new Facts(tables.loads()));
+    scales.mixer().filter(Filled::tooEmpty).ifPresent(tables::tooEmpty);
     tables.blocks.add(WeighTables.batch("Whole batch", plan.mixLines()));
     scales.mix().forEach(tables::dilution);
     tables.portion("load", scales.loads(), scales.mix());
@@ -68,6 +71,17 @@ final class LoadTables {
     return facts;
   }
 
+  private void tooEmpty(Filled filled) {
+    blocks.add(
+        new Warnings(
+            List.of(
+                "Too little for this mixer: "
+                    + percent(filled.dry())
+                    + " full, it mixes evenly from "
+                    + percent(filled.least())
+                    + ". Ask before you mix.")));
+  }
+
   private void dilution(LoadLine line) {
     if (line.thinned().isEmpty()) {
       return;
@@ -78,13 +92,22 @@ final class LoadTables {
             line.title()
                 + " is too little to weigh by itself. Blend it first with "
                 + thinned.carrier()
-                + ", which is taken out of its own weight below; each step until no streak is"
-                + " seen. The next step takes of what the last one made."));
+                + " from the bag, each step until no streak is seen; the weight of "
+                + thinned.carrier()
+                + " below is already less by what goes in with it. The next step takes of what the"
+                + " one before made. What is left over is marked with its strength, day and lot, or"
+                + " thrown away; it never goes into a load."));
     List<List<String>> rows = new ArrayList<>();
     String strong = line.title();
     for (ThinStep step : thinned.steps()) {
       rows.add(
-          List.of(strong, grams(step.strong()), grams(step.carrier()), step.makes().inGrams(), ""));
+          List.of(
+              strong,
+              grams(step.strong()),
+              grams(step.carrier()),
+              step.makes().inGrams(),
+              step.left().inGrams(),
+              ""));
       strong = "of the step before";
     }
     blocks.add(
@@ -94,17 +117,10 @@ final class LoadTables {
                 new Column("Strong g", Holds.FIGURES),
                 new Column("Carrier g", Holds.FIGURES),
                 new Column("Makes g", Holds.FIGURES),
+                new Column("Left over g", Holds.FIGURES),
                 new Column("By", Holds.INITIALS)),
             rows,
             false));
-    if (!thinned.left().isZero()) {
-      blocks.add(
-          new Words(
-              "Left over: "
-                  + thinned.left().inGrams()
-                  + " g. Mark it with its strength, the day and the lot, or throw it away; never"
-                  + " into a load."));
-    }
   }
 
   private void portion(String what, int count, List<LoadLine> lines) {
