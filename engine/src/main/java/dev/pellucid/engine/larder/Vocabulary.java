@@ -55,7 +55,8 @@ final class Vocabulary {
           must("name", TEXT, "what the folder is called on sheets"),
           must("currency", new Text("^[A-Z]{3}$"), "three capital letters, as in EUR"),
           must("jurisdiction", new Text("^(none|[A-Z]{2,8})$"), "whose law applies, or none"),
-          may("plant", WORD, "the plant that makes the feed: a file of plant/"));
+          may("plant", WORD, "the plant that makes the feed: a file of plant/"),
+          may("label", WORD, "the rules of the bag label: a file of label/"));
 
   static final Keys SOURCE_ENTRY =
       Keys.of(
@@ -125,7 +126,11 @@ final class Vocabulary {
           may("caps", new ListOf(new Block(CAP)), "the most that species take"),
           may("bulk-density", AMOUNT, "mass per volume as it lies in the mixer"),
           may("use-below-moisture", AMOUNT, "above this moisture it must not be used"),
-          may("cautions", TEXTS, "what the batch sheet warns of"));
+          may("cautions", TEXTS, "what the batch sheet warns of"),
+          may(
+              "additive",
+              new Block(LabelVocabulary.ADDITIVE),
+              "where a label lists it as an additive"));
 
   static final Keys SIZE =
       Keys.of(
@@ -140,7 +145,8 @@ final class Vocabulary {
           must("name", TEXT, "its name for people"),
           may("groups", WORDS, "groups of species that it belongs to"),
           must("habits", new ListOf(new OneOf(SpeciesReader.HABITS)), "where it takes its feed"),
-          may("sizes", new ListOf(new Block(SIZE)), "which pellet a fish takes"));
+          may("sizes", new ListOf(new Block(SIZE)), "which pellet a fish takes"),
+          may("feeding", TEXTS, "how it is fed, for the bag"));
 
   static final Holds COUNT = new Text("^[1-9][0-9]{0,5}$");
 
