@@ -43,6 +43,7 @@ final class Vocabulary {
               + FIGURE
               + ")?\\s*\\S+)$");
   static final Holds YES = new OneOf(List.of("yes"));
+  static final List<String> WHERE_TOLD = List.of("where-told");
   static final Holds DAY = new Text("^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
 
   static final Key SOURCE =
@@ -79,6 +80,7 @@ final class Vocabulary {
           must("unit", TEXT, "the unit in which it is printed"),
           may("of-the-whole", YES, "one of the parts that add up to 100 %"),
           may("part-of", WORD, "the nutrient whose mass it is a part of"),
+          may("judged", new OneOf(WHERE_TOLD), "only by what tells it; untold is nothing"),
           may("stability", WORD, "stable, or a class of practice/retention.yaml"),
           may("formula", TEXT, "how it follows from other nutrients"),
           may("digestible-of", WORD, "the nutrient of which it is the digestible part"),
