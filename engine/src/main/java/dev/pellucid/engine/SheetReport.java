@@ -4,6 +4,7 @@ import dev.pellucid.engine.folder.FeedFolder;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What came of making batch sheets.
@@ -14,6 +15,8 @@ import java.util.List;
  *     must not be made as written
  */
 public record SheetReport(CheckReport check, List<Sheet> sheets, List<String> withheld) {
+  private static final String LABEL = "-label";
+
   public SheetReport {
     sheets = List.copyOf(sheets);
     withheld = List.copyOf(withheld);
@@ -26,23 +29,43 @@ public record SheetReport(CheckReport check, List<Sheet> sheets, List<String> wi
     return premixes == 0 ? all : all + " (" + premixes + " of premixes)";
   }
 
+  /** How many bag labels, in words; empty where there is none. */
+  public Optional<String> labelTally() {
+    long labels = sheets.stream().filter(sheet -> sheet.label().isPresent()).count();
+    return labels == 0 ? Optional.empty() : Optional.of(Counted.of(labels, "bag label"));
+  }
+
   /** Codes of the sheets that are stamped as drafts not to be made. */
   public List<String> drafts() {
     return sheets.stream().filter(Sheet::draft).map(Sheet::code).toList();
   }
 
   /**
-   * Writes every sheet twice, as {@code CODE.txt} and as {@code CODE.html}, and takes away older
-   * ones of what must not be made now.
+   * Writes every sheet twice, as {@code CODE.txt} and as {@code CODE.html}, and its label beside it
+   * as {@code CODE-label.txt} and {@code CODE-label.html}; takes away older ones of what must not
+   * be made now.
    */
   public void write(Path to) throws IOException {
     for (Sheet sheet : sheets) {
       FeedFolder.write(to.resolve(sheet.code() + ".txt"), sheet.text());
       FeedFolder.write(to.resolve(sheet.code() + ".html"), sheet.html());
+      write(to, sheet.code() + LABEL, sheet.label());
     }
     for (String code : withheld) {
       FeedFolder.delete(to.resolve(code + ".txt"));
       FeedFolder.delete(to.resolve(code + ".html"));
+      write(to, code + LABEL, Optional.empty());
+    }
+  }
+
+  private static void write(Path to, String name, Optional<Sheet.PrintedLabel> label)
+      throws IOException {
+    if (label.isPresent()) {
+      FeedFolder.write(to.resolve(name + ".txt"), label.get().text());
+      FeedFolder.write(to.resolve(name + ".html"), label.get().html());
+    } else {
+      FeedFolder.delete(to.resolve(name + ".txt"));
+      FeedFolder.delete(to.resolve(name + ".html"));
     }
   }
 }

@@ -1,12 +1,16 @@
 package dev.pellucid.engine;
 
+import dev.pellucid.engine.Sheet.PrintedLabel;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.PremixOrders;
 import dev.pellucid.engine.plan.Premixing;
 import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.report.BatchSheetHtml;
 import dev.pellucid.engine.report.BatchSheetText;
+import dev.pellucid.engine.report.LabelHtml;
+import dev.pellucid.engine.report.LabelText;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -58,7 +62,8 @@ final class SheetRun {
     all.forEach(
         (code, one) ->
             one.flatMap(premix -> plan(premix, orders))
-                .ifPresentOrElse(plan -> sheets.add(sheet(plan)), () -> withheld.add(code)));
+                .ifPresentOrElse(
+                    plan -> sheets.add(sheet(plan, Optional.empty())), () -> withheld.add(code)));
   }
 
   private Optional<BatchPlan> plan(FolderRun.SoundPremix premix, PremixOrders orders) {
@@ -68,7 +73,10 @@ final class SheetRun {
   private OfRecipe ofRecipe(FolderRun.Made made) {
     BatchPlan plan =
         BatchPlan.of(made.feed(), made.verdicts(), made.larder(), provenance(made.path()));
-    return new OfRecipe(sheet(plan), plan.status().equals(APPROVED), PremixOrders.of(plan));
+    Optional<PrintedLabel> label =
+        BagLabel.of(made.feed(), made.larder(), plan)
+            .map(bag -> new PrintedLabel(LabelText.of(bag), LabelHtml.of(bag)));
+    return new OfRecipe(sheet(plan, label), plan.status().equals(APPROVED), PremixOrders.of(plan));
   }
 
   private Provenance provenance(String path) {
@@ -76,12 +84,13 @@ final class SheetRun {
     return new Provenance(from.commit(), from.clean(), day);
   }
 
-  private static Sheet sheet(BatchPlan plan) {
+  private static Sheet sheet(BatchPlan plan, Optional<PrintedLabel> label) {
     return new Sheet(
         plan.code(),
         BatchSheetText.of(plan),
         BatchSheetHtml.of(plan),
         plan.draft(),
-        plan.premixing().isPresent());
+        plan.premixing().isPresent(),
+        label);
   }
 }

@@ -159,7 +159,24 @@ class RoomsTest {
             "engine.compute",
             "engine.check",
             "engine.floor"),
-        Room.of("engine.report", 9, "text", "measure", "engine.quantity", "engine.plan")
+        Room.of(
+            "engine.label",
+            3,
+            "measure",
+            "syntax",
+            "engine.quantity",
+            "engine.larder",
+            "engine.resolve",
+            "engine.compute",
+            "engine.plan"),
+        Room.of(
+                "engine.report",
+                9,
+                "text",
+                "measure",
+                "engine.quantity",
+                "engine.plan",
+                "engine.label")
             .knowing(Step.class)
             .using("com.github.difflib.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
@@ -179,6 +196,7 @@ class RoomsTest {
             "engine.compute",
             "engine.check",
             "engine.plan",
+            "engine.label",
             "engine.report"));
   }
 

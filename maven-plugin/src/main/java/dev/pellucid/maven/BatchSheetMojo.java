@@ -63,6 +63,7 @@ public final class BatchSheetMojo extends FolderGoal {
     Path to = target.toPath();
     report.write(to);
     getLog().info("pellucid: " + report.tally() + " in " + to);
+    report.labelTally().ifPresent(labels -> getLog().info("pellucid: " + labels + " beside them"));
     List<String> drafts = report.drafts();
     if (!drafts.isEmpty()) {
       getLog().info("pellucid: drafts, not to be made: " + String.join(", ", drafts));

@@ -4,6 +4,7 @@ import dev.pellucid.engine.check.Contributors.Contributor;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Subject;
@@ -179,11 +180,16 @@ final class BrokenLimit implements Rule {
             .anyMatch(n -> largest.most().composition().unknown().get(n.index()));
   }
 
+  private static boolean onlyWhereTold(Verdict verdict) {
+    return verdict.limit().subject() instanceof Subject.Nutrients sum
+        && sum.nutrients().stream().allMatch(Nutrient::whereTold);
+  }
+
   private static String unknownPart(Verdict verdict) {
     String counted =
         verdict.limit().subject() instanceof Subject.Ratio
             ? "counts at its worst"
-            : verdict.limit().side() == Bound.Side.MIN
+            : verdict.limit().side() == Bound.Side.MIN || onlyWhereTold(verdict)
                 ? "counts as nothing"
                 : "counts as the most that it can be";
     return percent(verdict.reading().unknownShare())

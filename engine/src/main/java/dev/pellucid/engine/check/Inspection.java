@@ -14,7 +14,8 @@ import java.util.Optional;
  *
  * @param computer that of the run, for asking what a change would do
  * @param feed absent when something stands in the way of its figures
- * @param verdicts one for each limit of the recipe, in the order of the limits; empty without feed
+ * @param verdicts one for each limit on which there is anything told, in their order; empty without
+ *     feed
  * @param floor the batch as the plant weighs it; absent without feed, batch size or scales
  * @param day the day of the run
  */

@@ -12,10 +12,13 @@ public final class Judge {
 
   private Judge() {}
 
-  /** One verdict for each limit, in their order. */
+  /** One verdict for each limit on which there is anything told, in their order. */
   public static List<Verdict> verdicts(ComputedFeed feed) {
     Readings readings = new Readings(feed);
-    return feed.recipe().limits().stream().map(limit -> verdict(readings, limit)).toList();
+    return feed.recipe().limits().stream()
+        .filter(limit -> readings.isTold(limit.subject()))
+        .map(limit -> verdict(readings, limit))
+        .toList();
   }
 
   /** One limit against the figures of a feed. */

@@ -42,7 +42,15 @@ public final class Rules {
           new MarineOilWithoutAntioxidant(),
           new CholineBesideVitamins(),
           new UnprotectedVitamin(),
-          new Unpriced());
+          new Unpriced(),
+          new LabelJudgedBy("label-beyond-tolerance", LabelVerdict.Outcome.BEYOND),
+          new LabelJudgedBy("label-spends-tolerance", LabelVerdict.Outcome.SPENDS),
+          new LabelCannotBeTold(),
+          new LabelWithoutTolerance(),
+          new LabelAboveMaximum(),
+          new ConstituentNotDeclared(),
+          new AdditiveNotTold(),
+          new LabelWithoutRules());
 
   private Rules() {}
 

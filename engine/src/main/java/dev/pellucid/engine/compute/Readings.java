@@ -59,6 +59,20 @@ public final class Readings {
     return plain(feed.costPerKg());
   }
 
+  /**
+   * Whether there is anything to judge: of what is judged only where it is told, some ingredient of
+   * the feed must tell it.
+   */
+  public boolean isTold(Subject subject) {
+    return !(subject instanceof Subject.Nutrients sum)
+        || !sum.nutrients().stream().allMatch(Nutrient::whereTold)
+        || feed.rows().stream()
+            .anyMatch(
+                row ->
+                    sum.nutrients().stream()
+                        .anyMatch(one -> !row.composition().unknown().get(one.index())));
+  }
+
   /** The share of the weighed feed that these ingredients, groups or codes make up. */
   public double inclusion(List<String> names) {
     return feed.rows().stream().filter(row -> isOneOf(row, names)).mapToDouble(Row::kg).sum() / 100;

@@ -218,15 +218,16 @@ public final class Compositions {
 
     /** A whole is bounded before its parts; what is part of the boundless is boundless too. */
     private void bound(Nutrient nutrient) {
-      if (!unknown.get(nutrient.index()) || bounded.get(nutrient.index())) {
+      int index = nutrient.index();
+      if (!unknown.get(index) || bounded.get(index) || nutrient.whereTold()) {
         return;
       }
-      bounded.set(nutrient.index());
+      bounded.set(index);
       Optional<Nutrient> whole = nutrient.partOf().flatMap(nutrients::named);
       whole.ifPresent(this::bound);
       boolean boundless = whole.map(w -> unbounded.get(w.index())).orElse(!nutrient.ofTheWhole());
       if (nutrient.unit().kind() != Kind.SHARE || boundless) {
-        unbounded.set(nutrient.index());
+        unbounded.set(index);
       } else {
         double room = whole.map(w -> high[w.index()]).orElse(1.0);
         high[nutrient.index()] = Math.max(0, room - knownParts(nutrient));

@@ -19,6 +19,7 @@ import java.util.Set;
  * @param protein the species whose protein it is, for example {@code african-catfish}
  * @param bulkDensity kg per litre as it lies in the mixer, where it tells its own
  * @param wettest the moisture above which it must not be used, a share
+ * @param additive what makes it a feed additive on a label, where it is one
  * @param whole false when a part of its file could not be read: then what is here is not all
  */
 public record Ingredient(
@@ -36,6 +37,7 @@ public record Ingredient(
     OptionalDouble bulkDensity,
     OptionalDouble wettest,
     List<String> cautions,
+    Optional<Additive> additive,
     boolean whole,
     Span declared) {
   public Ingredient {

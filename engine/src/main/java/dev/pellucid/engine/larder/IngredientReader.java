@@ -66,6 +66,7 @@ final class IngredientReader {
         bulkDensity(fields),
         wettest(fields),
         fields.texts("cautions").stream().map(Scalar::text).toList(),
+        fields.block("additive", LabelVocabulary.ADDITIVE).map(this::additive),
         true,
         fields.has("name") ? fields.placeOf("name") : fields.place());
   }
@@ -86,6 +87,7 @@ final class IngredientReader {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         List.of(),
+        Optional.empty(),
         false,
         file.place());
   }
@@ -106,6 +108,7 @@ final class IngredientReader {
         one.bulkDensity(),
         one.wettest(),
         one.cautions(),
+        one.additive(),
         false,
         one.declared());
   }
@@ -207,6 +210,16 @@ final class IngredientReader {
         .text("bulk-density")
         .map(value -> new FigureReader(findings).positive(value, Kind.DENSITY))
         .orElse(OptionalDouble.empty());
+  }
+
+  private Additive additive(Fields block) {
+    Optional<Scalar> nutrient = block.text("nutrient");
+    nutrient.ifPresent(word -> names.nutrients().check(word, findings));
+    return new Additive(
+        block.text("functional-group").map(Scalar::text).orElse(""),
+        block.text("number").map(Scalar::text),
+        nutrient.map(Scalar::text),
+        names.sources().of(block));
   }
 
   private OptionalDouble wettest(Fields fields) {

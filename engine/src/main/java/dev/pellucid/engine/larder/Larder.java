@@ -10,6 +10,7 @@ import java.util.SortedMap;
  * All the data of a folder, immutable and shared by every recipe.
  *
  * @param groups groups of ingredients and where each was declared
+ * @param label the label rules that the settings name
  */
 public record Larder(
     Settings settings,
@@ -19,6 +20,7 @@ public record Larder(
     SortedMap<String, Ingredient> ingredients,
     SortedMap<String, Species> species,
     Optional<Plant> plant,
+    Optional<LabelRules> label,
     Practice practice,
     SortedMap<String, List<Price>> prices) {
 

@@ -57,7 +57,7 @@ public final class LarderReader {
             ReferenceFindings.CODES,
             NutrientFindings.CODES,
             SettingsReader.CODES,
-            List.of(SteamReader.ROWS, Places.MISPLACED, PlantReader.SCALE))
+            List.of(SteamReader.ROWS, ToleranceReader.CODE, Places.MISPLACED, PlantReader.SCALE))
         .flatMap(Collection::stream)
         .toList();
   }
@@ -87,6 +87,7 @@ public final class LarderReader {
             ingredients,
             species,
             plant(settings),
+            label(settings, nutrients, names),
             practice(retention, nutrientNames),
             prices(settings, ingredients.keySet()));
     return new Stocked(larder, inOrder());
@@ -185,16 +186,36 @@ public final class LarderReader {
     Optional<String> name = settings.plant();
     if (name.isPresent() && !plants.containsKey(name.get())) {
       Known known = new Known(ReferenceFindings.PLANT, "a plant", "plant/", plants.keySet(), true);
-      known.check(new Scalar(name.get(), false, plantPlace(settings)), findings);
+      known.check(new Scalar(name.get(), false, placeOf("plant", settings)), findings);
     }
     return name.map(plants::get);
   }
 
-  private Span plantPlace(Settings settings) {
+  private Optional<LabelRules> label(Settings settings, Nutrients nutrients, Names names) {
+    TreeMap<String, LabelRules> sets = new TreeMap<>();
+    LabelReader reader = new LabelReader(nutrients, names, findings);
+    boolean whole = true;
+    for (DataFile file : places.in(Places.LABEL)) {
+      whole &= file.read().whole();
+      if (file.isNamed("a set of label rules", findings)) {
+        reader.read(file).ifPresent(rules -> sets.put(file.stem(), rules));
+      }
+    }
+    Optional<String> name = settings.label();
+    if (name.isPresent()) {
+      Known known =
+          new Known(
+              ReferenceFindings.LABEL, "a set of label rules", "label/", sets.keySet(), whole);
+      known.check(new Scalar(name.get(), false, placeOf("label", settings)), findings);
+    }
+    return name.map(sets::get);
+  }
+
+  private Span placeOf(String key, Settings settings) {
     return places
         .file(SettingsReader.FILE)
         .flatMap(file -> file.fields(Vocabulary.SETTINGS, new ArrayList<>()))
-        .map(fields -> fields.placeOf("plant"))
+        .map(fields -> fields.placeOf(key))
         .orElse(settings.place());
   }
 

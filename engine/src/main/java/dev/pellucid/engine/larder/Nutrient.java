@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param partOf the nutrient whose mass it is a part of, if any; the parts of nothing (moisture,
  *     protein, fat, fibre, ash, NFE) with {@code of-the-whole: yes} add up to the whole
  * @param ofTheWhole whether it is one of the parts that add up to 100 %
+ * @param whereTold whether it is judged only by the ingredients that tell it: a substance for which
+ *     an ingredient has a figure where there is a reason to look, such as a contaminant; what is
+ *     not told counts as nothing
  * @param stability the class by which it decays, or {@link #STABLE}
  * @param formula how it follows from others, where it is not told directly
  * @param digestibleOf the nutrient of which it is the digestible part, where it is one
@@ -25,6 +28,7 @@ public record Nutrient(
     Unit unit,
     Optional<String> partOf,
     boolean ofTheWhole,
+    boolean whereTold,
     String stability,
     Optional<Formula> formula,
     Optional<String> digestibleOf,

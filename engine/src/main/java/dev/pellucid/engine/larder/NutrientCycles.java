@@ -70,6 +70,7 @@ final class NutrientCycles {
         nutrient.unit(),
         Optional.empty(),
         nutrient.ofTheWhole(),
+        nutrient.whereTold(),
         nutrient.stability(),
         Optional.empty(),
         Optional.empty(),

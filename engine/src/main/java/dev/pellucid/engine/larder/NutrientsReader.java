@@ -99,6 +99,7 @@ final class NutrientsReader {
         draft.unit(),
         partOf.map(Scalar::text),
         ofTheWhole,
+        own.word("judged", "a way to judge", Vocabulary.WHERE_TOLD).isPresent(),
         stability(own),
         formula,
         digestibleOf.map(Scalar::text),

@@ -16,10 +16,12 @@ final class Places {
   static final String INGREDIENTS = "ingredients";
   static final String SPECIES = "species";
   static final String PLANT = "plant";
+  static final String LABEL = "label";
   static final String PRICES = "prices";
 
   /** Folders in which every YAML file has the same meaning. */
-  static final List<String> FOLDERS = List.of(NUTRIENTS, INGREDIENTS, SPECIES, PLANT, PRICES);
+  static final List<String> FOLDERS =
+      List.of(NUTRIENTS, INGREDIENTS, SPECIES, PLANT, LABEL, PRICES);
 
   /** Files with a place of their own. */
   static final List<String> SINGLE =

@@ -18,6 +18,7 @@ final class ReferenceFindings {
   static final Code STABILITY = new Code("data-unknown-stability");
   static final Code INGREDIENT = new Code("data-unknown-ingredient");
   static final Code PLANT = new Code("data-unknown-plant");
+  static final Code LABEL = new Code("data-unknown-label");
   static final Code NAME_TWICE = new Code("data-name-twice");
   static final Code FORMERLY = new Code("data-formerly-clash");
   static final Code NUTRIENT_TWICE = new Code("data-nutrient-twice");
@@ -32,6 +33,7 @@ final class ReferenceFindings {
           STABILITY,
           INGREDIENT,
           PLANT,
+          LABEL,
           NAME_TWICE,
           FORMERLY,
           NUTRIENT_TWICE,

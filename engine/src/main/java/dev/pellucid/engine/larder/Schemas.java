@@ -36,6 +36,7 @@ public final class Schemas {
     kinds.put(Places.INGREDIENTS, Vocabulary.INGREDIENT);
     kinds.put(Places.SPECIES, Vocabulary.SPECIES);
     kinds.put(Places.PLANT, Vocabulary.PLANT);
+    kinds.put(Places.LABEL, LabelVocabulary.LABEL);
     kinds.put(Places.PRICES, Vocabulary.PRICES);
     kinds.put("bounds", Vocabulary.BOUNDS);
     kinds.put("retention", Vocabulary.RETENTION);
@@ -120,7 +121,8 @@ public final class Schemas {
       return;
     }
     if (Pattern.matches(pattern, NUMBER)) {
-      list("type", List.of("string", "integer"), false);
+      String number = Pattern.matches(pattern, NUMBER + ".5") ? "number" : "integer";
+      list("type", List.of("string", number), false);
     } else {
       member("type", "string", false);
     }

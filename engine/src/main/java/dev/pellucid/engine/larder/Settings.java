@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param currency three capital letters
  * @param jurisdiction whose law applies, or empty where the file says {@code none}
  * @param plant the name of the plant file to use, or empty
+ * @param label the name of the label rules to use, or empty
  * @param place the file, or the line that names the jurisdiction
  */
 public record Settings(
@@ -17,4 +18,5 @@ public record Settings(
     String currency,
     Optional<String> jurisdiction,
     Optional<String> plant,
+    Optional<String> label,
     Span place) {}

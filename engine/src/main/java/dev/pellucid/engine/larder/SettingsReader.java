@@ -4,6 +4,7 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,13 +31,14 @@ final class SettingsReader {
       findings.add(
           Finding.error(MISSING, absent.beginning(), "the folder has no file pellucid.yaml")
               .helping("write one with format: 1, name, currency and jurisdiction"));
-      return new Settings("", "", Optional.empty(), Optional.empty(), absent.beginning());
+      return none(absent.beginning());
     }
     Optional<Fields> fields = file.get().fields(Vocabulary.SETTINGS, findings);
-    return fields
-        .map(this::settings)
-        .orElseGet(
-            () -> new Settings("", "", Optional.empty(), Optional.empty(), file.get().place()));
+    return fields.map(this::settings).orElseGet(() -> none(file.get().place()));
+  }
+
+  private static Settings none(Span place) {
+    return new Settings("", "", Optional.empty(), Optional.empty(), Optional.empty(), place);
   }
 
   private Settings settings(Fields fields) {
@@ -47,6 +49,7 @@ final class SettingsReader {
         matching(fields, "jurisdiction", "none|[A-Z]{2,8}", "capital letters, as in EU, or none")
             .filter(word -> !word.equals("none")),
         fields.text("plant").map(Scalar::text),
+        fields.text("label").map(Scalar::text),
         fields.placeOf("jurisdiction"));
   }
 

@@ -8,6 +8,7 @@ import java.util.Set;
  * One file of {@code species/}.
  *
  * @param groups what law and practice call it by: {@code salmonids}, {@code crustaceans}
+ * @param feeding sentences for the bag
  * @param habits {@code floating}, {@code sinking}, {@code slow-sinking}
  */
 public record Species(
@@ -16,11 +17,13 @@ public record Species(
     Set<String> groups,
     Set<String> habits,
     List<Size> sizes,
+    List<String> feeding,
     Span declared) {
   public Species {
     groups = Set.copyOf(groups);
     habits = Set.copyOf(habits);
     sizes = List.copyOf(sizes);
+    feeding = List.copyOf(feeding);
   }
 
   /** Which pellet a fish takes: masses in kg, lengths in mm. */

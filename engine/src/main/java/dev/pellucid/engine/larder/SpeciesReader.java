@@ -29,7 +29,14 @@ final class SpeciesReader {
         .map(fields -> species(file, fields))
         .orElseGet(
             () ->
-                new Species(file.stem(), file.stem(), Set.of(), Set.of(), List.of(), file.place()));
+                new Species(
+                    file.stem(),
+                    file.stem(),
+                    Set.of(),
+                    Set.of(),
+                    List.of(),
+                    List.of(),
+                    file.place()));
   }
 
   private Species species(DataFile file, Fields fields) {
@@ -43,6 +50,7 @@ final class SpeciesReader {
         groups(fields),
         habits(fields),
         sizes,
+        fields.texts("feeding").stream().map(Scalar::text).toList(),
         fields.has("name") ? fields.placeOf("name") : fields.place());
   }
 

@@ -43,6 +43,7 @@ final class Vocabulary {
               + FIGURE
               + ")?\\s*\\S+)$");
   static final Holds YES = new OneOf(List.of("yes"));
+  static final List<String> WHERE_TOLD = List.of("where-told");
   static final Holds DAY = new Text("^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
 
   static final Key SOURCE =
@@ -55,7 +56,8 @@ final class Vocabulary {
           must("name", TEXT, "what the folder is called on sheets"),
           must("currency", new Text("^[A-Z]{3}$"), "three capital letters, as in EUR"),
           must("jurisdiction", new Text("^(none|[A-Z]{2,8})$"), "whose law applies, or none"),
-          may("plant", WORD, "the plant that makes the feed: a file of plant/"));
+          may("plant", WORD, "the plant that makes the feed: a file of plant/"),
+          may("label", WORD, "the rules of the bag label: a file of label/"));
 
   static final Keys SOURCE_ENTRY =
       Keys.of(
@@ -78,6 +80,7 @@ final class Vocabulary {
           must("unit", TEXT, "the unit in which it is printed"),
           may("of-the-whole", YES, "one of the parts that add up to 100 %"),
           may("part-of", WORD, "the nutrient whose mass it is a part of"),
+          may("judged", new OneOf(WHERE_TOLD), "only by what tells it; untold is nothing"),
           may("stability", WORD, "stable, or a class of practice/retention.yaml"),
           may("formula", TEXT, "how it follows from other nutrients"),
           may("digestible-of", WORD, "the nutrient of which it is the digestible part"),
@@ -125,7 +128,11 @@ final class Vocabulary {
           may("caps", new ListOf(new Block(CAP)), "the most that species take"),
           may("bulk-density", AMOUNT, "mass per volume as it lies in the mixer"),
           may("use-below-moisture", AMOUNT, "above this moisture it must not be used"),
-          may("cautions", TEXTS, "what the batch sheet warns of"));
+          may("cautions", TEXTS, "what the batch sheet warns of"),
+          may(
+              "additive",
+              new Block(LabelVocabulary.ADDITIVE),
+              "where a label lists it as an additive"));
 
   static final Keys SIZE =
       Keys.of(
@@ -140,7 +147,8 @@ final class Vocabulary {
           must("name", TEXT, "its name for people"),
           may("groups", WORDS, "groups of species that it belongs to"),
           must("habits", new ListOf(new OneOf(SpeciesReader.HABITS)), "where it takes its feed"),
-          may("sizes", new ListOf(new Block(SIZE)), "which pellet a fish takes"));
+          may("sizes", new ListOf(new Block(SIZE)), "which pellet a fish takes"),
+          may("feeding", TEXTS, "how it is fed, for the bag"));
 
   static final Holds COUNT = new Text("^[1-9][0-9]{0,5}$");
 

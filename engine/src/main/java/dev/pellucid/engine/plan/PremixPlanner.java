@@ -61,7 +61,7 @@ final class PremixPlanner {
         premix.process(),
         List.of(),
         List.of(),
-        List.of(),
+        Optional.empty(),
         premix.declared());
   }
 

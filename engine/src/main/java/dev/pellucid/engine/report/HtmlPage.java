@@ -219,7 +219,7 @@ final class HtmlPage {
     out.append(text).append('\n');
   }
 
-  private static String escaped(String text) {
+  static String escaped(String text) {
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

@@ -231,15 +231,18 @@ final class Limits {
       return OptionalDouble.of(bare.figure().doubleValue());
     }
     Bound.Limit.Measured measured = (Bound.Limit.Measured) bound.limit();
-    Kind written = measured.amount().unit().kind();
-    if (written != needed) {
+    boolean fits = fits(subject, measured) && (needed != Kind.PRICE || currencyFits(measured));
+    return fits ? OptionalDouble.of(measured.amount().base()) : OptionalDouble.empty();
+  }
+
+  /** Whether a figure is in a unit of the subject's kind; a finding where not. */
+  boolean fits(Subject subject, Bound.Limit.Measured measured) {
+    Kind needed = kind(subject);
+    boolean fits = measured.amount().unit().kind() == needed;
+    if (!fits) {
       findings.add(otherKind(subject, measured, needed));
-      return OptionalDouble.empty();
     }
-    if (needed == Kind.PRICE && !currencyFits(measured)) {
-      return OptionalDouble.empty();
-    }
-    return OptionalDouble.of(measured.amount().base());
+    return fits;
   }
 
   private boolean currencyFits(Bound.Limit.Measured measured) {

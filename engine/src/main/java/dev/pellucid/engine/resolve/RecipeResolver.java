@@ -63,6 +63,8 @@ final class RecipeResolver {
             .map(section -> ProcessLines.passes(section.lines(), findings))
             .orElse(new Passes(List.of()));
     List<Limit> all = allLimits();
+    Optional<Label> label =
+        file.label().map(section -> new LabelLines(limits, findings).of(section));
     Optional<List<Line>> lines = lines();
     Span declared =
         file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());
@@ -90,7 +92,7 @@ final class RecipeResolver {
                         passes,
                         profiles,
                         all,
-                        file.label().map(section -> section.lines()).orElse(List.of()),
+                        label,
                         declared)),
         findings,
         read);

@@ -25,6 +25,7 @@ public final class ResolveCodes {
           PremixResolver.NO_DOSE,
           PremixResolver.NOT_IN_SOURCE,
           PremixResolver.SUPPLIED_TWICE,
+          LabelLines.TWICE,
           PremixResolver.NO_ROOM_LEFT,
           ProcessLines.NO_TEMPERATURE,
           ProfileResolver.UNKNOWN_SPECIES,

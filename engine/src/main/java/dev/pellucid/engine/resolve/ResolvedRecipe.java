@@ -2,7 +2,6 @@ package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.larder.Species;
 import dev.pellucid.syntax.Amount;
-import dev.pellucid.syntax.LabelLine;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
@@ -30,13 +29,12 @@ public record ResolvedRecipe(
     Passes process,
     List<Met> profiles,
     List<Limit> limits,
-    List<LabelLine> label,
+    Optional<Label> label,
     Span declared) {
   public ResolvedRecipe {
     lines = List.copyOf(lines);
     profiles = List.copyOf(profiles);
     limits = List.copyOf(limits);
-    label = List.copyOf(label);
   }
 
   /**

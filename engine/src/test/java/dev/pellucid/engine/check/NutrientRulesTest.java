@@ -42,9 +42,9 @@ class NutrientRulesTest {
     assertTrue(help.find());
     double points = Double.parseDouble(help.group(1));
     folder.with(RECIPE, "15.00 %      within", fish(15 + points - 0.1));
-    assertEquals(List.of("below-minimum"), folder.codes());
+    assertTrue(folder.codes().contains("below-minimum"));
     folder.with(RECIPE, fish(15 + points - 0.1), fish(15 + points));
-    assertEquals(List.of(), folder.codes());
+    assertFalse(folder.codes().contains("below-minimum"));
   }
 
   @Test

@@ -72,7 +72,7 @@ class ChangedLettersTest {
   private static final String[] FEW = {"pellucid", "sources", "groups", "nutrients/1"};
 
   private static final String[] OF_SOYA = {
-    "pellucid", "sources", "groups", "nutrients", "species", "plant", "practice/retention",
+    "pellucid", "sources", "groups", "nutrients", "species", "plant", "label", "practice/retention",
   };
 
   @Test

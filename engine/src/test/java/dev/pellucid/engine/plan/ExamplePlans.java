@@ -5,6 +5,7 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.resolve.Resolver;
@@ -22,6 +23,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
@@ -112,6 +114,11 @@ public final class ExamplePlans {
 
   public Larder larder() {
     return larder;
+  }
+
+  public Optional<BagLabel> label(String path, UnaryOperator<String> change) {
+    ComputedFeed feed = feed(path, change);
+    return BagLabel.of(feed, larder, BatchPlan.of(feed, Judge.verdicts(feed), larder, CLEAN));
   }
 
   public ComputedFeed feed(String path, UnaryOperator<String> change) {

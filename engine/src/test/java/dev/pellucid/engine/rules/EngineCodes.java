@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 final class EngineCodes {
   private static final Path SOURCES = Path.of("src", "main", "java", "dev", "pellucid", "engine");
   private static final Pattern DECLARED =
-      Pattern.compile("new (?:Code|Obstacles|BrokenLimit)\\(\\s*\"([a-z0-9-]+)\"");
+      Pattern.compile("new (?:Code|Obstacles|BrokenLimit|LabelJudgedBy)\\(\\s*\"([a-z0-9-]+)\"");
 
   private EngineCodes() {}
 

@@ -1,0 +1,60 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.larder.LabelRules;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/**
+ * An ingredient that is by its traits an additive and whose file does not say so: a label with
+ * additives apart would list it among the feed materials and leave out the added amount. An
+ * antioxidant is none by that trait alone, for an oil may carry one.
+ */
+final class AdditiveNotTold implements Rule {
+  private static final Code CODE = new Code("additive-not-told");
+  private static final Set<Trait> ADDED =
+      EnumSet.of(Trait.VITAMIN, Trait.CHOLINE, Trait.TRACE_SALT);
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    boolean apart = recipe.larder().label().filter(LabelRules::additivesApart).isPresent();
+    if (!apart || recipe.recipe().label().isEmpty() || recipe.feed().isEmpty()) {
+      return;
+    }
+    silent(recipe.feed().get()).forEach((one, line) -> out.accept(finding(one, line)));
+  }
+
+  private static Map<Ingredient, Line> silent(ComputedFeed feed) {
+    Map<Ingredient, Line> silent = new LinkedHashMap<>();
+    feed.rows().stream()
+        .filter(row -> row.ingredient().additive().isEmpty())
+        .filter(row -> !Collections.disjoint(row.ingredient().traits(), ADDED))
+        .forEach(row -> silent.putIfAbsent(row.ingredient(), row.line()));
+    return silent;
+  }
+
+  private static Finding finding(Ingredient one, Line line) {
+    return Finding.warning(
+            CODE, line.name(), one.name() + " looks like an additive and does not say so")
+        .seeing("ingredient written", one.declared())
+        .noting("the label lists it among the ingredients, without the added amount")
+        .helping("add to its file: additive: with functional-group, nutrient and source")
+        .about(new About(one.name(), About.Side.NONE, List.of(line.material().name())));
+  }
+}

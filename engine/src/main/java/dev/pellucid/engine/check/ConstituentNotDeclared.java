@@ -1,0 +1,60 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.larder.LabelRules;
+import dev.pellucid.engine.larder.LabelRules.Compulsory;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Label;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** A constituent that the label rules ask for and the label does not tell. */
+final class ConstituentNotDeclared implements Rule {
+  private static final Code CODE = new Code("constituent-not-declared");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    Optional<LabelRules> rules = recipe.larder().label();
+    Optional<Label> label = recipe.recipe().label();
+    if (rules.isEmpty() || label.isEmpty() || recipe.feed().isEmpty()) {
+      return;
+    }
+    ComputedFeed feed = recipe.feed().get();
+    for (Compulsory one : rules.get().compulsory()) {
+      Optional<Nutrient> nutrient = feed.nutrients().named(one.nutrient());
+      if (nutrient.isPresent() && !label.get().tells(one.nutrient()) && holds(one, recipe, feed)) {
+        out.accept(finding(one, nutrient.get(), label.get(), feed));
+      }
+    }
+  }
+
+  private static boolean holds(Compulsory one, Inspection recipe, ComputedFeed feed) {
+    boolean thisSpecies =
+        one.species().isEmpty()
+            || recipe.recipe().species().filter(s -> s.is(one.species().get())).isPresent();
+    int index = feed.nutrients().named(one.nutrient()).orElseThrow().index();
+    return thisSpecies
+        && (one.above().isEmpty() || feed.content(End.EXPECTED, index) > one.above().getAsDouble());
+  }
+
+  private static Finding finding(
+      Compulsory one, Nutrient nutrient, Label label, ComputedFeed feed) {
+    double content = nutrient.unit().fromBase(feed.content(End.EXPECTED, nutrient.index()));
+    String figure = Figures.fixed(content, content < 1 ? 2 : 1) + " " + nutrient.unit().symbol();
+    return Finding.error(CODE, label.heading(), "the label does not declare " + one.nutrient())
+        .seeing("asked for", one.place())
+        .helping("add the line: " + one.nutrient() + "  " + figure)
+        .about(new About(one.nutrient(), About.Side.NONE, List.of("label")));
+  }
+}

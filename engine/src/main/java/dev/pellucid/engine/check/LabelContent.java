@@ -1,0 +1,44 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.larder.Nutrient;
+
+/**
+ * A nutrient as the customer gets it, per kg of feed as fed, on target and without what is weighed
+ * on top, in the base of its kind.
+ *
+ * @param fresh when the bag is filled; what is not told counts as nothing
+ * @param stored at the end of shelf life; the same where it does not decay
+ * @param untold what ingredients that do not tell it could still bring, where that is bounded
+ * @param unknown whether some ingredient does not tell it
+ */
+record LabelContent(double fresh, double stored, double untold, boolean unknown) {
+
+  static LabelContent of(ComputedFeed feed, Nutrient nutrient) {
+    int index = nutrient.index();
+    double fresh = feed.content(End.EXPECTED, index);
+    if (index == feed.nutrients().moisture()) {
+      return new LabelContent(fresh, fresh, 0, false);
+    }
+    double stored = 0;
+    double untold = 0;
+    boolean decays = false;
+    boolean unknown = false;
+    for (Row row : feed.rows()) {
+      decays |= row.composition().stability().get(index) != 0;
+      stored += row.amount(End.POOREST, index);
+      if (row.composition().unknown().get(index) && row.kg() > 0) {
+        unknown = true;
+        untold += row.amount(End.RICHEST, index) * row.kg() / row.kgRichest();
+      }
+    }
+    double finished = feed.balances().expected().finished();
+    return new LabelContent(fresh, decays ? stored / finished : fresh, untold / finished, unknown);
+  }
+
+  boolean decays() {
+    return stored != fresh;
+  }
+}

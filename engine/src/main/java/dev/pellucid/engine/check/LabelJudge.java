@@ -1,0 +1,150 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.check.LabelVerdict.Outcome;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.larder.LabelRules;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.larder.Tolerance;
+import dev.pellucid.engine.larder.Tolerance.Side;
+import dev.pellucid.engine.resolve.Label.Claim;
+import dev.pellucid.engine.resolve.Label.Manner;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Holds what a label says against the feed as it reaches the customer: below the label the figure
+ * at the end of shelf life counts, above it the one at packing. What is put in so that it lasts is
+ * no spending of the tolerance: that is told above the label only of what is still there at the
+ * end.
+ *
+ * <p>A declaration may be off by the rounding that the rules grant without a word; a guarantee by
+ * nothing.
+ */
+final class LabelJudge {
+  private static final double CLOSE = 1e-9;
+
+  private final LabelRules rules;
+  private final ComputedFeed feed;
+
+  private LabelJudge(LabelRules rules, ComputedFeed feed) {
+    this.rules = rules;
+    this.feed = feed;
+  }
+
+  /** One verdict for each claim; none without rules, label or feed. */
+  static List<LabelVerdict> verdicts(Inspection recipe) {
+    if (recipe.feed().isEmpty()
+        || recipe.larder().label().isEmpty()
+        || recipe.recipe().label().isEmpty()) {
+      return List.of();
+    }
+    LabelJudge judge = new LabelJudge(recipe.larder().label().get(), recipe.feed().get());
+    return recipe.recipe().label().get().claims().stream().map(judge::verdict).toList();
+  }
+
+  private LabelVerdict verdict(Claim claim) {
+    LabelContent content = LabelContent.of(feed, claim.nutrient());
+    Optional<Tolerance> tolerance =
+        Optional.ofNullable(rules.tolerances().get(claim.nutrient().name()));
+    LabelVerdict below = below(claim, content, tolerance);
+    LabelVerdict above = above(claim, content, tolerance);
+    return switch (claim.manner()) {
+      case AT_LEAST -> below;
+      case AT_MOST -> above;
+      case DECLARED ->
+          tolerance.isEmpty() ? withOutcome(below, Outcome.NO_TOLERANCE) : below.orGraver(above);
+    };
+  }
+
+  private LabelVerdict below(Claim claim, LabelContent content, Optional<Tolerance> tolerance) {
+    OptionalDouble allowed = allowed(claim, Side.BELOW, tolerance);
+    double shortfall = claim.base() - content.stored();
+    Outcome outcome = outcome(claim, shortfall, shortfall, allowed);
+    if (outcome == Outcome.BEYOND && couldBeEnough(claim.nutrient(), content, shortfall, allowed)) {
+      outcome = Outcome.CANNOT_TELL;
+    }
+    return new LabelVerdict(
+        claim,
+        outcome,
+        Side.BELOW,
+        content.stored(),
+        content.stored(),
+        content.decays(),
+        allowed,
+        tolerance);
+  }
+
+  private LabelVerdict above(Claim claim, LabelContent content, Optional<Tolerance> tolerance) {
+    OptionalDouble allowed = allowed(claim, Side.ABOVE, tolerance);
+    double fresh = content.fresh() - claim.base();
+    double lasting = Math.min(fresh, content.stored() - claim.base());
+    Outcome outcome = outcome(claim, fresh, lasting, allowed);
+    boolean couldBeMore =
+        content.unknown()
+            && allowed.isPresent()
+            && fresh + content.untold() > allowed.getAsDouble() + slack(claim);
+    if (outcome != Outcome.BEYOND && couldBeMore) {
+      outcome = Outcome.CANNOT_TELL;
+    }
+    boolean atTheEnd = outcome == Outcome.SPENDS && content.decays();
+    return new LabelVerdict(
+        claim,
+        outcome,
+        Side.ABOVE,
+        atTheEnd ? content.stored() : content.fresh(),
+        content.stored(),
+        atTheEnd,
+        allowed,
+        tolerance);
+  }
+
+  /**
+   * @param off how far it lies off at the worst
+   * @param spent how much of that is no provision for the store
+   */
+  private Outcome outcome(Claim claim, double off, double spent, OptionalDouble allowed) {
+    if (allowed.isEmpty()) {
+      return Outcome.KEPT;
+    }
+    double free = claim.manner() == Manner.DECLARED ? rules.rounding() : 0;
+    if (off > allowed.getAsDouble() + slack(claim)) {
+      return Outcome.BEYOND;
+    }
+    return spent > free * allowed.getAsDouble() + slack(claim) ? Outcome.SPENDS : Outcome.KEPT;
+  }
+
+  /** Nothing is taken where the rules tell no tolerance. */
+  private static OptionalDouble allowed(Claim claim, Side side, Optional<Tolerance> tolerance) {
+    return tolerance.isEmpty()
+        ? OptionalDouble.of(0)
+        : tolerance.get().allowed(side, claim.base(), claim.written().unit());
+  }
+
+  /**
+   * Whether what is not told could make up for what is missing. What is part of nothing, such as a
+   * vitamin, has no bound where it is not told; there the label counts on what is told at all.
+   */
+  private static boolean couldBeEnough(
+      Nutrient nutrient, LabelContent content, double shortfall, OptionalDouble allowed) {
+    boolean unbounded = nutrient.partOf().isEmpty() && !nutrient.ofTheWhole();
+    return content.unknown()
+        && (unbounded ? content.fresh() == 0 : shortfall - content.untold() <= allowed.orElse(0));
+  }
+
+  private static double slack(Claim claim) {
+    return CLOSE * Math.abs(claim.base());
+  }
+
+  private static LabelVerdict withOutcome(LabelVerdict verdict, Outcome outcome) {
+    return new LabelVerdict(
+        verdict.claim(),
+        outcome,
+        verdict.side(),
+        verdict.figure(),
+        verdict.lasting(),
+        verdict.atTheEnd(),
+        verdict.allowed(),
+        verdict.tolerance());
+  }
+}

@@ -1,0 +1,30 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.resolve.Label;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.function.Consumer;
+
+/** A label that nothing is held against, since the folder names no rules for labels. */
+final class LabelWithoutRules implements Rule {
+  private static final Code CODE = new Code("label-without-rules");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    if (recipe.larder().settings().label().isEmpty()) {
+      recipe.recipe().label().ifPresent(label -> out.accept(finding(recipe, label)));
+    }
+  }
+
+  private static Finding finding(Inspection recipe, Label label) {
+    return Finding.note(
+            CODE, label.heading(), "the label of " + recipe.recipe().code() + " is not checked")
+        .noting("pellucid.yaml names no label rules")
+        .helping("write label: and the name of a file of label/ in pellucid.yaml");
+  }
+}

@@ -1,0 +1,41 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.check.LabelVerdict.Outcome;
+import dev.pellucid.engine.larder.LabelRules;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * A declaration for which the label rules tell no tolerance: nobody can say what would break it.
+ */
+final class LabelWithoutTolerance implements Rule {
+  private static final Code CODE = new Code("label-without-tolerance");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    for (LabelVerdict verdict : LabelJudge.verdicts(recipe)) {
+      if (verdict.outcome() == Outcome.NO_TOLERANCE) {
+        recipe.larder().label().ifPresent(rules -> out.accept(finding(verdict, rules)));
+      }
+    }
+  }
+
+  private static Finding finding(LabelVerdict verdict, LabelRules rules) {
+    String name = verdict.claim().nutrient().name();
+    return Finding.warning(
+            CODE,
+            verdict.claim().written().span(),
+            "the label rules tell no tolerance for " + name + ", so its figure is not judged")
+        .seeing("label rules", rules.declared())
+        .helping("add a tolerance for " + name + ", or guarantee it with min or max")
+        .about(new About(name, About.Side.NONE, List.of("label")));
+  }
+}

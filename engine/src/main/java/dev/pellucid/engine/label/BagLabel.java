@@ -1,0 +1,72 @@
+package dev.pellucid.engine.label;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.plan.BatchPlan;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What stands on the bag of a feed.
+ *
+ * @param what the kind of feed and whom it is for: "Complete feed for African catfish, 50 to 250 g"
+ * @param draftBecause why no bag may be filled under this label; empty when one may
+ * @param statements lists of the label in their order
+ * @param facts weight, batch, days and maker; one without a value is written on by hand
+ * @param aside what the printer of the label must know and the customer need not
+ */
+public record BagLabel(
+    String code,
+    String title,
+    String what,
+    List<String> draftBecause,
+    List<Statement> statements,
+    List<Fact> facts,
+    List<String> aside) {
+  public BagLabel {
+    draftBecause = List.copyOf(draftBecause);
+    statements = List.copyOf(statements);
+    facts = List.copyOf(facts);
+    aside = List.copyOf(aside);
+  }
+
+  /** A part of the label under its own words. */
+  public sealed interface Statement {
+    String heading();
+
+    /** Names and figures. */
+    record Figures(String heading, List<Fact> figures) implements Statement {
+      public Figures {
+        figures = List.copyOf(figures);
+      }
+    }
+
+    /** Names one after the other, parted by semicolons since a name may hold commas. */
+    record Names(String heading, List<String> names) implements Statement {
+      public Names {
+        names = List.copyOf(names);
+      }
+    }
+
+    /** Sentences. */
+    record Sentences(String heading, List<String> sentences) implements Statement {
+      public Sentences {
+        sentences = List.copyOf(sentences);
+      }
+    }
+  }
+
+  /** One thing told. */
+  public record Fact(String name, String value) {}
+
+  /** The label of a feed; none where the recipe has no label or the folder no label rules. */
+  public static Optional<BagLabel> of(ComputedFeed feed, Larder larder, BatchPlan plan) {
+    return larder
+        .label()
+        .flatMap(
+            rules ->
+                feed.recipe()
+                    .label()
+                    .map(label -> new LabelMaker(feed, larder, rules, label, plan).made()));
+  }
+}

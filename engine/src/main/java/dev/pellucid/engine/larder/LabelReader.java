@@ -1,0 +1,123 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.LabelRules.Compulsory;
+import dev.pellucid.engine.larder.LabelRules.DayOrder;
+import dev.pellucid.engine.larder.LabelVocabulary.AdditivesStand;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** One file of {@code label/}. A tolerance that cannot be read is a finding and left out. */
+final class LabelReader {
+  private final Nutrients nutrients;
+  private final Names names;
+  private final List<Finding> findings;
+
+  LabelReader(Nutrients nutrients, Names names, List<Finding> findings) {
+    this.nutrients = nutrients;
+    this.names = names;
+    this.findings = findings;
+  }
+
+  Optional<LabelRules> read(DataFile file) {
+    return file.fields(LabelVocabulary.LABEL, findings).map(fields -> rules(file, fields));
+  }
+
+  private LabelRules rules(DataFile file, Fields fields) {
+    return new LabelRules(
+        file.stem(),
+        fields.text("name").map(Scalar::text).orElse(file.stem()),
+        fields.text("jurisdiction").map(Scalar::text),
+        names.sources().of(fields),
+        rounding(fields),
+        tolerances(fields),
+        compulsory(fields),
+        fields
+            .oneOf("additives", "a place for additives", AdditivesStand.class)
+            .filter(stand -> stand == AdditivesStand.APART)
+            .isPresent(),
+        fields
+            .oneOf("days", "a way to write a day", DayOrder.class)
+            .orElse(DayOrder.YEAR_MONTH_DAY),
+        words(fields),
+        fields.texts("storage").stream().map(Scalar::text).toList(),
+        fields.texts("cautions").stream().map(Scalar::text).toList(),
+        fields.has("name") ? fields.placeOf("name") : fields.place());
+  }
+
+  private double rounding(Fields fields) {
+    return fields
+        .text("rounding")
+        .map(new FigureReader(findings)::share)
+        .orElse(OptionalDouble.empty())
+        .orElse(0);
+  }
+
+  private Map<String, Tolerance> tolerances(Fields fields) {
+    Map<String, Tolerance> tolerances = new HashMap<>();
+    Map<String, Span> told = new HashMap<>();
+    for (Fields block : fields.blocks("tolerances", LabelVocabulary.TOLERANCE)) {
+      List<Nutrient> constituents = new ArrayList<>();
+      for (Scalar word : block.texts("constituents")) {
+        Span earlier = told.putIfAbsent(word.text(), word.span());
+        if (earlier != null) {
+          findings.add(ReferenceFindings.nutrientTwice(word, "in these tolerances", earlier));
+        } else {
+          nutrient(word).ifPresent(constituents::add);
+        }
+      }
+      if (!constituents.isEmpty()) {
+        ToleranceReader.read(block, constituents, findings)
+            .ifPresent(one -> constituents.forEach(n -> tolerances.put(n.name(), one)));
+      }
+    }
+    return tolerances;
+  }
+
+  private Optional<Nutrient> nutrient(Scalar word) {
+    names.nutrients().check(word, findings);
+    return nutrients.named(word.text());
+  }
+
+  private List<Compulsory> compulsory(Fields fields) {
+    List<Compulsory> all = new ArrayList<>();
+    for (Fields block : fields.blocks("compulsory", LabelVocabulary.COMPULSORY)) {
+      Optional<Scalar> species = block.text("species");
+      species.ifPresent(word -> names.species().check(word, findings));
+      for (Scalar word : block.texts("constituents")) {
+        nutrient(word).ifPresent(one -> all.add(compulsory(one, block, species, word.span())));
+      }
+    }
+    return all;
+  }
+
+  private Compulsory compulsory(
+      Nutrient nutrient, Fields block, Optional<Scalar> species, Span place) {
+    OptionalDouble above =
+        block
+            .text("above")
+            .map(value -> new FigureReader(findings).base(value, nutrient.unit().kind()))
+            .orElse(OptionalDouble.empty());
+    return new Compulsory(nutrient.name(), above, species.map(Scalar::text), place);
+  }
+
+  private static Map<LabelWord, String> words(Fields fields) {
+    Map<LabelWord, String> words = new EnumMap<>(LabelWord.class);
+    fields
+        .block("words", LabelVocabulary.WORDS)
+        .ifPresent(
+            block -> {
+              for (LabelWord word : LabelWord.values()) {
+                block.text(word.key()).ifPresent(text -> words.put(word, text.text()));
+              }
+            });
+    return words;
+  }
+}

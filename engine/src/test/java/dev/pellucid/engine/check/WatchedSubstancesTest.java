@@ -1,0 +1,60 @@
+package dev.pellucid.engine.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.CheckReport;
+import dev.pellucid.engine.Pellucid;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Undesirable substances and carotenoids: judged by what tells them, and by nothing else. */
+class WatchedSubstancesTest {
+  private static final String CAKE = "ingredients/groundnut-cake.yaml";
+
+  @TempDir Path copy = Path.of("");
+
+  @Test
+  void aMouldyLotBreaksTheMaximumOfTheFeed() throws IOException {
+    String told = new SlippedFolder(copy).with(CAKE, "below 0.02 mg/kg", "0.12 mg/kg").text();
+    assertTrue(told.startsWith("catfish/CF-31.recipe:15:3: error: aflatoxin-b1 is 0.01"), told);
+    assertTrue(told.contains("the legal maximum (EU) is 0.01"), told);
+    assertTrue(told.contains("do not tell it, and counts as nothing"), told);
+    assertTrue(told.contains("help: law cannot be waived"), told);
+  }
+
+  @Test
+  void whatNothingTellsIsNeitherAFindingNorCountedAsChecked() throws IOException {
+    SlippedFolder folder = new SlippedFolder(copy);
+    long all = checked();
+    folder.with("ingredients/cassava-meal.yaml", "    hydrocyanic-acid: 60 mg/kg\n", "");
+    folder.with("ingredients/cassava-meal.yaml", "  - source: watched-memory\n", "");
+    assertEquals(List.of(), folder.codes(), folder.text());
+    assertEquals(all - 1, checked(), "cassava is in one recipe");
+  }
+
+  @Test
+  void tooMuchColourIsNamedBySumToo() throws IOException {
+    SlippedFolder folder =
+        new SlippedFolder(copy)
+            .with(
+                "ingredients/krill-meal.yaml",
+                "astaxanthin: 120 mg/kg",
+                "astaxanthin: 2000 mg/kg\n    canthaxanthin: 2000 mg/kg");
+    List<String> broken =
+        folder.findings().stream()
+            .filter(finding -> finding.span().file().fileName().equals("TS-48.recipe"))
+            .map(finding -> finding.about().subject())
+            .toList();
+    assertEquals(List.of("astaxanthin + canthaxanthin", "canthaxanthin"), broken, folder.text());
+  }
+
+  private int checked() throws IOException {
+    CheckReport report = Pellucid.check(copy, "", LocalDate.of(2026, 11, 25));
+    return report.limits();
+  }
+}
