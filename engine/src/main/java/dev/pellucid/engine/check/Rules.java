@@ -36,6 +36,7 @@ public final class Rules {
           new ProcessOutsidePractice(),
           new FeedOutsidePractice(),
           new DieForFish(),
+          new TooFewParticles(),
           new Medicated(),
           new OwnSpeciesProtein(),
           new RawNeedsHeat(),

@@ -64,8 +64,10 @@ final class IngredientReader {
         protein(fields),
         caps(fields),
         bulkDensity(fields),
+        new ParticleReader(names.sources(), findings).read(fields),
         wettest(fields),
         fields.texts("cautions").stream().map(Scalar::text).toList(),
+        "",
         true,
         fields.has("name") ? fields.placeOf("name") : fields.place());
   }
@@ -84,8 +86,10 @@ final class IngredientReader {
         List.of(),
         List.of(),
         OptionalDouble.empty(),
+        Optional.empty(),
         OptionalDouble.empty(),
         List.of(),
+        "",
         false,
         file.place());
   }
@@ -104,8 +108,10 @@ final class IngredientReader {
         one.protein(),
         one.caps(),
         one.bulkDensity(),
+        one.particle(),
         one.wettest(),
         one.cautions(),
+        one.lot(),
         false,
         one.declared());
   }

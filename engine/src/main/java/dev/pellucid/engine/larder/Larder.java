@@ -10,6 +10,8 @@ import java.util.SortedMap;
  * All the data of a folder, immutable and shared by every recipe.
  *
  * @param groups groups of ingredients and where each was declared
+ * @param lots by number
+ * @param batches records by number
  */
 public record Larder(
     Settings settings,
@@ -20,7 +22,9 @@ public record Larder(
     SortedMap<String, Species> species,
     Optional<Plant> plant,
     Practice practice,
-    SortedMap<String, List<Price>> prices) {
+    SortedMap<String, List<Price>> prices,
+    SortedMap<String, Lot> lots,
+    SortedMap<String, BatchRecord> batches) {
 
   /** A group of ingredients. */
   public record Group(String name, String title, Span declared) {}

@@ -17,9 +17,12 @@ final class Places {
   static final String SPECIES = "species";
   static final String PLANT = "plant";
   static final String PRICES = "prices";
+  static final String LOTS = "lots";
+  static final String BATCHES = "batches";
 
   /** Folders in which every YAML file has the same meaning. */
-  static final List<String> FOLDERS = List.of(NUTRIENTS, INGREDIENTS, SPECIES, PLANT, PRICES);
+  static final List<String> FOLDERS =
+      List.of(NUTRIENTS, INGREDIENTS, SPECIES, PLANT, PRICES, LOTS, BATCHES);
 
   /** Files with a place of their own. */
   static final List<String> SINGLE =
