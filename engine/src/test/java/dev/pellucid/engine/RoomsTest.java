@@ -16,6 +16,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import dev.pellucid.syntax.Lexeme;
+import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.SectionWord;
 import dev.pellucid.syntax.Step;
 import java.time.LocalDate;
@@ -155,6 +156,20 @@ class RoomsTest {
                 "engine.resolve",
                 "engine.compute")
             .knowing(Step.class),
+        Room.of(
+                "engine.made",
+                25,
+                "text",
+                "measure",
+                "finding",
+                "engine.quantity",
+                "engine.quality",
+                "engine.larder",
+                "engine.resolve",
+                "engine.compute",
+                "engine.check",
+                "engine.floor")
+            .knowing(Step.class, Property.class),
         // A plan prints the verdicts beside the analysis it expects; it makes no finding.
         Room.of(
             "engine.plan",
@@ -184,6 +199,7 @@ class RoomsTest {
             "engine.floor",
             "engine.folder",
             "engine.larder",
+            "engine.made",
             "engine.resolve",
             "engine.compute",
             "engine.check",

@@ -45,6 +45,12 @@ public final class Rules {
           new UnprotectedVitamin(),
           new Unpriced());
 
+  /** Those that hold a feed against its limits, for a feed as it was made. */
+  public static final List<Rule> LIMITS =
+      ALL.stream()
+          .filter(rule -> rule instanceof BrokenLimit || rule instanceof OverageBreaksMaximum)
+          .toList();
+
   private Rules() {}
 
   /** The code of every rule. */

@@ -29,6 +29,12 @@ final class Mill {
     copy(RESOURCES.resolve("mill"), "");
   }
 
+  /** With lots in its store and the record of one batch, for pages about such. */
+  Mill withRecords() throws IOException {
+    copy(RESOURCES.resolve("mill-records"), "");
+    return this;
+  }
+
   /** Everything but one folder. */
   private void copy(Path from, String except) throws IOException {
     try (Stream<Path> all = Files.walk(from)) {
