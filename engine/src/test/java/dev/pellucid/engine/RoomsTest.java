@@ -183,7 +183,14 @@ class RoomsTest {
             "engine.compute",
             "engine.check",
             "engine.floor"),
-        Room.of("engine.report", 9, "text", "measure", "engine.quantity", "engine.plan")
+        Room.of(
+                "engine.report",
+                9,
+                "text",
+                "measure",
+                "engine.quantity",
+                "engine.made",
+                "engine.plan")
             .knowing(Step.class)
             .using("com.github.difflib.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.

@@ -55,6 +55,7 @@ final class BatchReader {
             quality.durability(fields),
             fields.texts("deviations").stream().map(Scalar::text).toList(),
             release(fields),
+            fields.word("closed", "a value of closed", List.of("yes")).isPresent(),
             fields.has("size") ? fields.placeOf("size") : file.place());
     return size.isEmpty() ? Optional.empty() : Optional.of(record);
   }

@@ -18,6 +18,8 @@ import java.util.OptionalDouble;
  * @param entries what was weighed, or which lot is to be
  * @param water kg added to the mix
  * @param deviations what went otherwise than planned, in words
+ * @param closed whether it is fed or gone: kept for the trace, and no longer held against a recipe
+ *     that may have changed since
  */
 public record BatchRecord(
     String number,
@@ -34,6 +36,7 @@ public record BatchRecord(
     Optional<Told<Durability>> durability,
     List<String> deviations,
     Optional<Release> release,
+    boolean closed,
     Span declared) {
   public BatchRecord {
     entries = List.copyOf(entries);

@@ -282,7 +282,7 @@ final class Vocabulary {
   static final Keys BAGS =
       Keys.of(
           "bags",
-          may("full", TEXT, "how many are full"),
+          may("full", COUNT, "how many are full"),
           may("of", AMOUNT, "what a full one holds"),
           may("rest", AMOUNT, "what is in the last one"));
 
@@ -330,7 +330,8 @@ final class Vocabulary {
           may("durability", new Block(DURABILITY), "how hard the pellets are"),
           may("bags", new Block(BAGS), "what was filled"),
           may("deviations", TEXTS, "what went otherwise than planned"),
-          may("release", new Block(RELEASE), "whether it may be fed"));
+          may("release", new Block(RELEASE), "whether it may be fed"),
+          may("closed", YES, "it is fed or gone: kept for the trace, no longer judged"));
 
   private Vocabulary() {}
 

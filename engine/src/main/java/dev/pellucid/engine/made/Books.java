@@ -39,7 +39,7 @@ public final class Books {
           new LotExpiresFirst(),
           new LotFailed(),
           new LotNotInspected(),
-          new LotNotYetReceived(),
+          new LotCameLater(),
           new LotTooMoist(),
           new WeightOffTarget(),
           new MadeOutsideLimits(),
@@ -79,9 +79,11 @@ public final class Books {
     for (BatchRecord record : of(planned.recipe().code())) {
       Order order = Order.of(planned, record.kg());
       Optional<Computation> made =
-          recipes
-              .of(planned.recipe(), record, order)
-              .map(recipe -> computer.compute(recipe, Weighing.asWritten(recipe)));
+          record.closed()
+              ? Optional.empty()
+              : recipes
+                  .of(planned.recipe(), record, order)
+                  .map(recipe -> computer.compute(recipe, Weighing.asWritten(recipe)));
       made.filter(it -> it.feed().isEmpty()).ifPresent(it -> out.accept(notReckoned(record)));
       uses.addAll(look(record, order, made, out));
     }
@@ -129,7 +131,9 @@ public final class Books {
             made,
             made.flatMap(Computation::feed).map(Judge::verdicts).orElse(List.of()),
             day);
-    RULES.forEach(rule -> rule.look(batch, out));
+    if (!record.closed()) {
+      RULES.forEach(rule -> rule.look(batch, out));
+    }
     return batch.used().stream()
         .filter(used -> !used.entry().lot().isEmpty())
         .map(

@@ -50,13 +50,16 @@ final class MadeOutsideLimits implements RecordRule {
     path.addAll(found.about().path());
     List<String> notes = new ArrayList<>(found.notes());
     notes.addAll(rescaled(batch));
+    boolean placed = found.span().file().equals(batch.record().declared().file());
+    Finding there =
+        placed ? found : found.labelled("").seeing("most comes from here", found.span());
     return new Finding(
         CODE,
         batch.record().isHeld() ? Severity.WARNING : found.severity(),
         (made ? "as made, " : "with these lots, ") + found.headline(),
-        found.span(),
-        found.label(),
-        found.related(),
+        placed ? found.span() : batch.record().declared(),
+        there.label(),
+        there.related(),
         notes,
         List.of(help(batch)),
         List.of(),

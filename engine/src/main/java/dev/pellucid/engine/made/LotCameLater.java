@@ -10,9 +10,9 @@ import java.util.Optional;
 /**
  * A lot that came after the batch was made: a slip in one of the days, or another sack was used.
  */
-final class LotNotYetReceived extends LotRule {
-  LotNotYetReceived() {
-    super(new Code("lot-not-yet-received"));
+final class LotCameLater extends LotRule {
+  LotCameLater() {
+    super(new Code("lot-came-later"));
   }
 
   @Override
