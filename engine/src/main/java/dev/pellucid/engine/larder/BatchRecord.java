@@ -79,6 +79,8 @@ public record BatchRecord(
   }
 
   /**
+   * A sieve analysis as it was recorded.
+   *
    * @param charge kg that went onto the sieves, where it is told
    */
   public record Sieved(SieveAnalysis analysis, OptionalDouble charge, Span place) {}

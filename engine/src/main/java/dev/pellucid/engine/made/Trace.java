@@ -60,7 +60,9 @@ public record Trace(List<Step> steps) {
       if (lot != null) {
         steps.add(
             new Step(lot.number(), lot.ingredient(), of.number(), of.day(), through, became(of)));
-      } else if (premix != null && !through.contains(premix.number()) && premix != of) {
+      } else if (premix != null
+          && !through.contains(premix.number())
+          && !premix.number().equals(of.number())) {
         List<String> deeper = new ArrayList<>(through);
         deeper.add(premix.number());
         add(of, premix, larder, deeper, steps);

@@ -3,11 +3,13 @@ package dev.pellucid.engine.made;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Pantry;
 import dev.pellucid.text.SourceFile;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** First expired, first out, and what is passed over. */
@@ -56,7 +58,7 @@ class LotChoiceTest {
     Use use = new Use("A", "X-1-2026-11-20-1", DAY, 45, true, new SourceFile("x", "").beginning());
     Stock stock = new Stock(larder, List.of(use));
     LotChoice choice =
-        LotChoice.of(larder.ingredients().get("maize"), 20, DAY, larder, stock).orElseThrow();
+        LotChoice.of(ingredient(larder, "maize"), 20, DAY, larder, stock).orElseThrow();
     assertEquals(List.of("A 5.0"), picks(choice));
     assertEquals(15, choice.shortfall(), 1e-9);
   }
@@ -65,15 +67,13 @@ class LotChoiceTest {
   void anIngredientWithoutLotsAsksForNone() {
     Larder larder = larder(lot("A", "2027-02-01", "passed", "2026-11-01"));
     assertTrue(
-        LotChoice.of(
-                larder.ingredients().get("salt"), 20, DAY, larder, new Stock(larder, List.of()))
+        LotChoice.of(ingredient(larder, "salt"), 20, DAY, larder, new Stock(larder, List.of()))
             .isEmpty());
   }
 
   private static LotChoice choice(double kg, String... lots) {
     Larder larder = larder(lots);
-    return LotChoice.of(
-            larder.ingredients().get("maize"), kg, DAY, larder, new Stock(larder, List.of()))
+    return LotChoice.of(ingredient(larder, "maize"), kg, DAY, larder, new Stock(larder, List.of()))
         .orElseThrow();
   }
 
@@ -96,5 +96,9 @@ class LotChoiceTest {
         .with("lots/all.yaml", "lots:\n" + String.join("", lots))
         .stocked()
         .larder();
+  }
+
+  private static Ingredient ingredient(Larder larder, String name) {
+    return Optional.ofNullable(larder.ingredients().get(name)).orElseThrow();
   }
 }

@@ -9,17 +9,20 @@ import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Lot;
 import dev.pellucid.engine.larder.Pantry;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** What a measured lot makes of the library, worked by hand. */
 class LotContentsTest {
   private static final String HEAD =
-      "lots:\n"
-          + "  - number: FM-1\n"
-          + "    ingredient: fish-meal\n"
-          + "    received: 2026-11-03\n"
-          + "    quantity: 500 kg\n";
+      """
+      lots:
+        - number: FM-1
+          ingredient: fish-meal
+          received: 2026-11-03
+          quantity: 500 kg
+      """;
 
   @Test
   @DisplayName("by hand: 5.4 % to 8.0 % moisture rescales all by 0.920 / 0.946, protein to 61.66 %")
@@ -64,8 +67,8 @@ class LotContentsTest {
   @Test
   void withoutAnAnalysisTheLibraryHolds() {
     Larder larder = larder(HEAD);
-    Ingredient library = larder.ingredients().get("fish-meal");
-    LotContents lot = LotContents.of(library, larder.lots().get("FM-1"), larder.nutrients());
+    Ingredient library = library(larder);
+    LotContents lot = LotContents.of(library, delivery(larder), larder.nutrients());
     assertEquals(library.contents(), lot.ingredient().contents());
     assertEquals("FM-1", lot.ingredient().lot());
     assertEquals("", lot.words());
@@ -73,8 +76,8 @@ class LotContentsTest {
 
   private static LotContents lot(String contents) {
     Larder larder = larder(HEAD + "    contents:\n      - {source: pantry, " + contents + "}\n");
-    Lot lot = larder.lots().get("FM-1");
-    return LotContents.of(larder.ingredients().get("fish-meal"), lot, larder.nutrients());
+    Lot lot = delivery(larder);
+    return LotContents.of(library(larder), lot, larder.nutrients());
   }
 
   private static Larder larder(String lots) {
@@ -85,5 +88,13 @@ class LotContentsTest {
 
   private static Content content(LotContents lot, String nutrient) {
     return LotContents.told(lot.ingredient(), nutrient).orElseThrow();
+  }
+
+  private static Ingredient library(Larder larder) {
+    return Optional.ofNullable(larder.ingredients().get("fish-meal")).orElseThrow();
+  }
+
+  private static Lot delivery(Larder larder) {
+    return Optional.ofNullable(larder.lots().get("FM-1")).orElseThrow();
   }
 }
