@@ -128,6 +128,7 @@ public final class Books {
             record,
             order,
             larder,
+            computer,
             made,
             made.flatMap(Computation::feed).map(Judge::verdicts).orElse(List.of()),
             day);

@@ -2,6 +2,7 @@ package dev.pellucid.engine.made;
 
 import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.Computation;
+import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.BatchRecord.Entry;
 import dev.pellucid.engine.larder.Larder;
@@ -22,6 +23,7 @@ public record MadeBatch(
     BatchRecord record,
     Order order,
     Larder larder,
+    FeedComputer computer,
     Optional<Computation> made,
     List<Verdict> verdicts,
     LocalDate day) {

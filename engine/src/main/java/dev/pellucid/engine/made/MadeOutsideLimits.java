@@ -36,6 +36,7 @@ final class MadeOutsideLimits implements RecordRule {
         new Inspection(
             feed.get().recipe(),
             batch.larder(),
+            batch.computer(),
             feed.get().balances(),
             feed,
             batch.verdicts(),

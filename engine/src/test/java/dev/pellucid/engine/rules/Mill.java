@@ -1,7 +1,9 @@
 package dev.pellucid.engine.rules;
 
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.rules.RecipePage.Block;
+import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -29,10 +31,13 @@ final class Mill {
     copy(RESOURCES.resolve("mill"), "");
   }
 
-  /** With lots in its store and the record of one batch, for pages about such. */
-  Mill withRecords() throws IOException {
-    copy(RESOURCES.resolve("mill-records"), "");
-    return this;
+  /** For the page of a code; with lots in its store and the record of a batch for one of such. */
+  static Mill of(Path root, String code) throws IOException {
+    Mill mill = new Mill(root);
+    if (Books.codes().contains(new Code(code))) {
+      mill.copy(RESOURCES.resolve("mill-records"), "");
+    }
+    return mill;
   }
 
   /** Everything but one folder. */

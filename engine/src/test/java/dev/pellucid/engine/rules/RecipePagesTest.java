@@ -80,7 +80,7 @@ class RecipePagesTest {
   @Test
   void theMillItselfIsSilent() throws IOException {
     assertEquals("", FindingText.of(new Mill(folder).findings()));
-    assertEquals("", FindingText.of(new Mill(folder.resolve("records")).withRecords().findings()));
+    assertEquals("", FindingText.of(Mill.of(folder.resolve("records"), "lot-expired").findings()));
   }
 
   @ParameterizedTest
@@ -96,7 +96,7 @@ class RecipePagesTest {
   void theWrongExampleIsNamed(String code) throws IOException {
     RecipePage page = page(code);
     assertFalse(page.wrong().isEmpty(), "no wrong example");
-    String text = FindingText.of(mill(code).with(page.wrong()).findings());
+    String text = FindingText.of(Mill.of(folder, code).with(page.wrong()).findings());
     assertTrue(text.contains("[" + code + "]"), text);
     verify(code, text);
   }
@@ -106,12 +106,7 @@ class RecipePagesTest {
   void theRightExampleIsSilent(String code) throws IOException {
     RecipePage page = page(code);
     assertFalse(page.right().isEmpty(), "no right example");
-    assertEquals("", FindingText.of(mill(code).with(page.right()).findings()));
-  }
-
-  private Mill mill(String code) throws IOException {
-    Mill mill = new Mill(folder);
-    return Books.codes().contains(new Code(code)) ? mill.withRecords() : mill;
+    assertEquals("", FindingText.of(Mill.of(folder, code).with(page.right()).findings()));
   }
 
   private static RecipePage page(String code) throws IOException {
