@@ -8,11 +8,12 @@ import java.util.List;
  * What came of checking a folder.
  *
  * @param findings in the order of printing
+ * @param batches how many batch records were held against their recipes
  * @param limits how many limits were judged
  * @param notChecked codes of recipes whose limits could not be judged
  */
 public record CheckReport(
-    List<Finding> findings, int recipes, int limits, List<String> notChecked) {
+    List<Finding> findings, int recipes, int batches, int limits, List<String> notChecked) {
   public CheckReport {
     findings = List.copyOf(findings);
     notChecked = List.copyOf(notChecked);
@@ -28,6 +29,7 @@ public record CheckReport(
         String.join(
             ", ",
             Counted.of(recipes, "recipe")
+                + (batches > 0 ? ", " + Counted.of(batches, "batch record") : "")
                 + " and "
                 + Counted.of(limits, "limit")
                 + " checked: "

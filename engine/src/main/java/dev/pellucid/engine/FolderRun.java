@@ -15,6 +15,8 @@ import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.larder.Stocked;
+import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.made.Use;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -36,7 +38,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
@@ -53,13 +57,19 @@ final class FolderRun<T> {
   private final Larder larder;
   private final Resolver resolver;
   private final FeedComputer computer;
+  private final Books books;
 
   /** A recipe that was computed and that no error keeps from being made. */
   record Made(String path, ComputedFeed feed, List<Verdict> verdicts, Larder larder) {}
 
   /** What came of one recipe. */
   private record Outcome<T>(
-      String code, List<Finding> findings, int limits, boolean checked, Optional<T> made) {}
+      String code,
+      List<Finding> findings,
+      int limits,
+      boolean checked,
+      Optional<T> made,
+      List<Use> uses) {}
 
   /** What came of all. */
   record Result<T>(CheckReport report, List<T> made, List<String> unmade) {}
@@ -79,6 +89,7 @@ final class FolderRun<T> {
     findings.addAll(prepared.findings());
     this.resolver = prepared.resolver();
     this.computer = new FeedComputer(larder);
+    this.books = new Books(larder, resolver.premixes(), computer, day);
   }
 
   Result<T> run() {
@@ -86,6 +97,7 @@ final class FolderRun<T> {
     List<Outcome<T>> outcomes = new ArrayList<>();
     recipes.parallelStream().map(this::recipe).forEachOrdered(outcomes::add);
     outcomes.forEach(outcome -> findings.addAll(outcome.findings()));
+    closeBooks(outcomes);
     List<Finding> sorted = findings.stream().distinct().sorted().toList();
     int limits = outcomes.stream().mapToInt(Outcome::limits).sum();
     List<String> notChecked =
@@ -93,7 +105,18 @@ final class FolderRun<T> {
     List<String> unmade =
         outcomes.stream().filter(outcome -> outcome.made().isEmpty()).map(Outcome::code).toList();
     List<T> made = outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList();
-    return new Result<>(new CheckReport(sorted, recipes.size(), limits, notChecked), made, unmade);
+    return new Result<>(
+        new CheckReport(sorted, recipes.size(), books.count(), limits, notChecked), made, unmade);
+  }
+
+  /** What batches took, and what of it cannot be so. */
+  private void closeBooks(List<Outcome<T>> outcomes) {
+    List<Use> uses = new ArrayList<>();
+    outcomes.forEach(outcome -> uses.addAll(outcome.uses()));
+    resolver.premixes().values().forEach(one -> uses.addAll(books.look(one, findings::add)));
+    Set<String> codes = new TreeSet<>(codes().keySet());
+    folder.ending(".premix").forEach(path -> codes.add(new SourceFile(path, "").stem()));
+    books.close(codes, uses, findings::add);
   }
 
   /** A premix that no error of its own file keeps from being made. */
@@ -176,7 +199,7 @@ final class FolderRun<T> {
     return read(path, own)
         .flatMap(file -> resolve(file, own))
         .map(resolved -> checked(path, resolved, own))
-        .orElseGet(() -> new Outcome<>(code, own, 0, false, Optional.empty()));
+        .orElseGet(() -> new Outcome<>(code, own, 0, false, Optional.empty(), List.of()));
   }
 
   private Optional<ResolvedRecipe> resolve(FeedFile file, List<Finding> own) {
@@ -199,13 +222,18 @@ final class FolderRun<T> {
             computed.feed().flatMap(this::onTheFloor),
             day);
     Rules.ALL.forEach(rule -> rule.look(inspection, own::add));
+    List<Finding> ofRecords = new ArrayList<>();
+    List<Use> uses =
+        computed.feed().map(feed -> books.look(feed, ofRecords::add)).orElse(List.of());
     boolean makeable = own.stream().noneMatch(f -> f.severity() == Severity.ERROR);
     Optional<T> made =
         computed
             .feed()
             .filter(feed -> makeable)
             .map(feed -> maker.apply(new Made(path, feed, verdicts, larder)));
-    return new Outcome<>(recipe.code(), own, verdicts.size(), computed.feed().isPresent(), made);
+    own.addAll(ofRecords);
+    return new Outcome<>(
+        recipe.code(), own, verdicts.size(), computed.feed().isPresent(), made, uses);
   }
 
   /** The batch on the scales of the plant, and its feed computed again with what they show. */

@@ -42,4 +42,16 @@ public final class Pellucid {
       throws IOException {
     return new SheetRun(FeedFolder.list(root, prefix), day, version).run();
   }
+
+  /**
+   * Tells which lots are in which batches; writes nothing.
+   *
+   * @param lot the number of a lot, to see the batches that hold it; empty for any
+   * @param batch the number of a batch, to see the lots in it; empty for any
+   * @throws IOException where the disk fails
+   */
+  public static TraceReport trace(Path root, String prefix, String lot, String batch)
+      throws IOException {
+    return TraceReport.of(FeedFolder.list(root, prefix), lot, batch);
+  }
 }

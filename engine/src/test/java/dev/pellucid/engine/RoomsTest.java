@@ -16,6 +16,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import dev.pellucid.syntax.Lexeme;
+import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.SectionWord;
 import dev.pellucid.syntax.Step;
 import java.time.LocalDate;
@@ -105,7 +106,15 @@ class RoomsTest {
             // Jackson hands the parser's own exceptions through, their marks say where.
             .using("tools.jackson..", "org.snakeyaml.engine.v2.."),
         // Retention and bounds are told by step of the process: the word, not the tree.
-        Room.of("engine.larder", 45, "text", "measure", "finding", "engine.quantity", "engine.yaml")
+        Room.of(
+                "engine.larder",
+                45,
+                "text",
+                "measure",
+                "finding",
+                "engine.quantity",
+                "engine.quality",
+                "engine.yaml")
             .knowing(Step.class),
         Room.of(
             "engine.resolve",
@@ -133,6 +142,7 @@ class RoomsTest {
             "finding",
             "syntax",
             "engine.quantity",
+            "engine.quality",
             "engine.larder",
             "engine.resolve",
             "engine.compute",
@@ -146,6 +156,20 @@ class RoomsTest {
                 "engine.resolve",
                 "engine.compute")
             .knowing(Step.class),
+        Room.of(
+                "engine.made",
+                25,
+                "text",
+                "measure",
+                "finding",
+                "engine.quantity",
+                "engine.quality",
+                "engine.larder",
+                "engine.resolve",
+                "engine.compute",
+                "engine.check",
+                "engine.floor")
+            .knowing(Step.class, Property.class),
         // A plan prints the verdicts beside the analysis it expects; it makes no finding.
         Room.of(
             "engine.plan",
@@ -175,8 +199,9 @@ class RoomsTest {
                 "text",
                 "measure",
                 "engine.quantity",
-                "engine.plan",
-                "engine.label")
+                "engine.label",
+                "engine.made",
+                "engine.plan")
             .knowing(Step.class)
             .using("com.github.difflib.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
@@ -192,6 +217,7 @@ class RoomsTest {
             "engine.floor",
             "engine.folder",
             "engine.larder",
+            "engine.made",
             "engine.resolve",
             "engine.compute",
             "engine.check",

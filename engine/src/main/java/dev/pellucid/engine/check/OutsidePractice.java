@@ -13,14 +13,14 @@ import java.util.function.Consumer;
 import java.util.function.DoubleFunction;
 
 /** Holds one figure after the other against the bounds of practice and words what is outside. */
-final class OutsidePractice {
+public final class OutsidePractice {
   private static final double CLOSE = 1e-9;
 
   private final Code code;
   private final Practice practice;
   private final Consumer<Finding> out;
 
-  OutsidePractice(Code code, Practice practice, Consumer<Finding> out) {
+  public OutsidePractice(Code code, Practice practice, Consumer<Finding> out) {
     this.code = code;
     this.practice = practice;
     this.out = out;
@@ -34,7 +34,7 @@ final class OutsidePractice {
    * @param high the high end; the same for a single figure
    * @param words turns a base figure into words
    */
-  void hold(
+  public void hold(
       BoundOf which,
       Span span,
       String what,

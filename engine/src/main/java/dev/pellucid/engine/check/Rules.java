@@ -36,6 +36,7 @@ public final class Rules {
           new ProcessOutsidePractice(),
           new FeedOutsidePractice(),
           new DieForFish(),
+          new TooFewParticles(),
           new Medicated(),
           new OwnSpeciesProtein(),
           new RawNeedsHeat(),
@@ -51,6 +52,12 @@ public final class Rules {
           new ConstituentNotDeclared(),
           new AdditiveNotTold(),
           new LabelWithoutRules());
+
+  /** Those that hold a feed against its limits, for a feed as it was made. */
+  public static final List<Rule> LIMITS =
+      ALL.stream()
+          .filter(rule -> rule instanceof BrokenLimit || rule instanceof OverageBreaksMaximum)
+          .toList();
 
   private Rules() {}
 

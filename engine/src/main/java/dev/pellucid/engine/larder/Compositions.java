@@ -25,7 +25,7 @@ public final class Compositions {
   private final List<Nutrient> derivedInOrder;
   private final Map<Key, Composition> made = new ConcurrentHashMap<>();
 
-  private record Key(String ingredient, String species, ProcessKind kind) {}
+  private record Key(String ingredient, String lot, String species, ProcessKind kind) {}
 
   public Compositions(Larder larder, Retentions retentions) {
     this.larder = larder;
@@ -34,7 +34,8 @@ public final class Compositions {
   }
 
   public Composition of(Ingredient ingredient, Optional<Species> species, ProcessKind kind) {
-    Key key = new Key(ingredient.name(), species.map(Species::name).orElse(""), kind);
+    Key key =
+        new Key(ingredient.name(), ingredient.lot(), species.map(Species::name).orElse(""), kind);
     Composition known = made.get(key);
     if (known != null) {
       return known;

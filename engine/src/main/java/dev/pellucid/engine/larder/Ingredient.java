@@ -18,8 +18,10 @@ import java.util.Set;
  * @param stability nutrient to class, where it differs from the nutrient's own
  * @param protein the species whose protein it is, for example {@code african-catfish}
  * @param bulkDensity kg per litre as it lies in the mixer, where it tells its own
+ * @param particle one grain of it, where the folder tells
  * @param wettest the moisture above which it must not be used, a share
  * @param additive what makes it a feed additive on a label, where it is one
+ * @param lot the number of the lot whose measured contents these are; empty: those of the library
  * @param whole false when a part of its file could not be read: then what is here is not all
  */
 public record Ingredient(
@@ -35,9 +37,11 @@ public record Ingredient(
     List<String> protein,
     List<Cap> caps,
     OptionalDouble bulkDensity,
+    Optional<Particle> particle,
     OptionalDouble wettest,
     List<String> cautions,
     Optional<Additive> additive,
+    String lot,
     boolean whole,
     Span declared) {
   public Ingredient {
@@ -51,6 +55,38 @@ public record Ingredient(
     caps = List.copyOf(caps);
     cautions = List.copyOf(cautions);
   }
+
+  /** The same with the contents of one lot of it. */
+  public Ingredient ofLot(String number, List<ContentBlock> measured) {
+    return new Ingredient(
+        name,
+        title,
+        formerly,
+        groups,
+        form,
+        traits,
+        measured,
+        digestibility,
+        stability,
+        protein,
+        caps,
+        bulkDensity,
+        particle,
+        wettest,
+        cautions,
+        number,
+        whole,
+        declared);
+  }
+
+  /**
+   * One grain.
+   *
+   * @param mass kg
+   * @param density kg per litre of the grain itself, where it was told by its diameter
+   */
+  public record Particle(
+      double mass, OptionalDouble density, String asWritten, Source source, Span place) {}
 
   /** What it is like in the hand. */
   public enum Form {

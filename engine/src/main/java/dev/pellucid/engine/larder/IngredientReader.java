@@ -64,9 +64,11 @@ final class IngredientReader {
         protein(fields),
         caps(fields),
         bulkDensity(fields),
+        new ParticleReader(names.sources(), findings).read(fields),
         wettest(fields),
         fields.texts("cautions").stream().map(Scalar::text).toList(),
         fields.block("additive", LabelVocabulary.ADDITIVE).map(this::additive),
+        "",
         true,
         fields.has("name") ? fields.placeOf("name") : fields.place());
   }
@@ -85,9 +87,11 @@ final class IngredientReader {
         List.of(),
         List.of(),
         OptionalDouble.empty(),
+        Optional.empty(),
         OptionalDouble.empty(),
         List.of(),
         Optional.empty(),
+        "",
         false,
         file.place());
   }
@@ -106,9 +110,11 @@ final class IngredientReader {
         one.protein(),
         one.caps(),
         one.bulkDensity(),
+        one.particle(),
         one.wettest(),
         one.cautions(),
         one.additive(),
+        one.lot(),
         false,
         one.declared());
   }

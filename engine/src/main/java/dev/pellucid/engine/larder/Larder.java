@@ -11,6 +11,8 @@ import java.util.SortedMap;
  *
  * @param groups groups of ingredients and where each was declared
  * @param label the label rules that the settings name
+ * @param lots by number
+ * @param batches records by number
  */
 public record Larder(
     Settings settings,
@@ -22,7 +24,9 @@ public record Larder(
     Optional<Plant> plant,
     Optional<LabelRules> label,
     Practice practice,
-    SortedMap<String, List<Price>> prices) {
+    SortedMap<String, List<Price>> prices,
+    SortedMap<String, Lot> lots,
+    SortedMap<String, BatchRecord> batches) {
 
   /** A group of ingredients. */
   public record Group(String name, String title, Span declared) {}

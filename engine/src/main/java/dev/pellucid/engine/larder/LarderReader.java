@@ -57,7 +57,13 @@ public final class LarderReader {
             ReferenceFindings.CODES,
             NutrientFindings.CODES,
             SettingsReader.CODES,
-            List.of(SteamReader.ROWS, ToleranceReader.CODE, Places.MISPLACED, PlantReader.SCALE))
+            LotFindings.CODES,
+            List.of(
+                SteamReader.ROWS,
+                ToleranceReader.CODE,
+                Places.MISPLACED,
+                PlantReader.SCALE,
+                ParticleReader.PARTICLE))
         .flatMap(Collection::stream)
         .toList();
   }
@@ -78,6 +84,8 @@ public final class LarderReader {
     Names names =
         new Names(sources, groups(groups.keySet()), nutrientNames, known(species), classes);
     SortedMap<String, Ingredient> ingredients = ingredients(nutrients, names, groups.values());
+    LotsReader lots = new LotsReader(nutrients, names, ingredientNames(ingredients), findings);
+    lots.read(places.in(Places.LOTS));
     Larder larder =
         new Larder(
             settings,
@@ -89,7 +97,9 @@ public final class LarderReader {
             plant(settings),
             label(settings, nutrients, names),
             practice(retention, nutrientNames),
-            prices(settings, ingredients.keySet()));
+            prices(settings, ingredientNames(ingredients)),
+            lots.byNumber(),
+            new BatchRecords(findings).read(places.in(Places.BATCHES), lots));
     return new Stocked(larder, inOrder());
   }
 
@@ -231,10 +241,13 @@ public final class LarderReader {
         cautions.inspection());
   }
 
-  private SortedMap<String, List<Price>> prices(Settings settings, Collection<String> names) {
-    Known known =
-        new Known(ReferenceFindings.INGREDIENT, "an ingredient", "ingredients/", names, true);
-    return new PricesReader(sources, known, settings.currency(), findings)
+  private static Known ingredientNames(SortedMap<String, Ingredient> ingredients) {
+    return new Known(
+        ReferenceFindings.INGREDIENT, "an ingredient", "ingredients/", ingredients.keySet(), true);
+  }
+
+  private SortedMap<String, List<Price>> prices(Settings settings, Known ingredients) {
+    return new PricesReader(sources, ingredients, settings.currency(), findings)
         .read(places.in(Places.PRICES));
   }
 

@@ -18,10 +18,12 @@ final class Places {
   static final String PLANT = "plant";
   static final String LABEL = "label";
   static final String PRICES = "prices";
+  static final String LOTS = "lots";
+  static final String BATCHES = "batches";
 
   /** Folders in which every YAML file has the same meaning. */
   static final List<String> FOLDERS =
-      List.of(NUTRIENTS, INGREDIENTS, SPECIES, PLANT, LABEL, PRICES);
+      List.of(NUTRIENTS, INGREDIENTS, SPECIES, PLANT, LABEL, PRICES, LOTS, BATCHES);
 
   /** Files with a place of their own. */
   static final List<String> SINGLE =

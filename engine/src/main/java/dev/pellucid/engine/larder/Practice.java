@@ -64,7 +64,16 @@ public record Practice(
     OIL_IN_DRUM(Unit.PERCENT),
     /** Oil under vacuum per kernel, a share. */
     OIL_UNDER_VACUUM(Unit.PERCENT),
-    /** Hours. */
+    /** Coefficient of variation of a mix, a share. */
+    MIXING_VARIATION(Unit.PERCENT),
+    /** The same for premixes, which bring it into every feed. */
+    MIXING_VARIATION_STRICT(Unit.PERCENT),
+    /** Mean diameter of the ground mix as a share of the hole of the die. */
+    GRIND_OF_DIE(Unit.PERCENT),
+    /** Pellets that are left after tumbling, a share. */
+    DURABILITY(Unit.PERCENT),
+    /** What was bagged as a share of what was planned. */
+    YIELD_OF_PLAN(Unit.PERCENT),
     /** How far a weight may be off where the line is weighed apart, a share of the weight. */
     WEIGHING_MICRO(Unit.PERCENT),
     /** How far a weight may be off on the large scale, a share of the weight. */

@@ -38,6 +38,8 @@ public final class Schemas {
     kinds.put(Places.PLANT, Vocabulary.PLANT);
     kinds.put(Places.LABEL, LabelVocabulary.LABEL);
     kinds.put(Places.PRICES, Vocabulary.PRICES);
+    kinds.put(Places.LOTS, Vocabulary.LOTS);
+    kinds.put(Places.BATCHES, Vocabulary.BATCH);
     kinds.put("bounds", Vocabulary.BOUNDS);
     kinds.put("retention", Vocabulary.RETENTION);
     kinds.put("spreads", Vocabulary.SPREADS);

@@ -2,6 +2,7 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.text.Span;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -26,12 +27,17 @@ public record Species(
     feeding = List.copyOf(feeding);
   }
 
-  /** Which pellet a fish takes: masses in kg, lengths in mm. */
+  /**
+   * What a fish takes: masses in kg, lengths in mm.
+   *
+   * @param meal feed of one day as a share of the mass of the fish, where it is told
+   */
   public record Size(
       double lightest,
       double heaviest,
       double thinnest,
       double thickest,
+      OptionalDouble meal,
       String asWritten,
       Source source,
       Span place) {}

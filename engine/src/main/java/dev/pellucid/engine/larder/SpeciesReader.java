@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** One file of {@code species/}. */
@@ -79,6 +80,7 @@ final class SpeciesReader {
     Optional<Ends> mass = fish.flatMap(value -> figures.range(value, Kind.MASS));
     Optional<Ends> pellet =
         block.text("pellet").flatMap(value -> figures.range(value, Kind.LENGTH));
+    OptionalDouble meal = meal(block, figures);
     if (fish.isEmpty() || mass.isEmpty() || pellet.isEmpty()) {
       return Optional.empty();
     }
@@ -88,8 +90,16 @@ final class SpeciesReader {
             mass.get().high(),
             pellet.get().low(),
             pellet.get().high(),
+            meal,
             fish.get().text(),
             source,
             fish.get().span()));
+  }
+
+  private static OptionalDouble meal(Fields block, FigureReader figures) {
+    return block
+        .text("daily-meal")
+        .map(value -> figures.positive(value, Kind.SHARE))
+        .orElse(OptionalDouble.empty());
   }
 }

@@ -113,6 +113,14 @@ final class Vocabulary {
   static final Keys CLASSES =
       Keys.of("a block of stability").orElse("the name of a nutrient", WORD);
 
+  static final Keys PARTICLE =
+      Keys.of(
+          "a particle",
+          SOURCE,
+          may("mass", AMOUNT, "what one grain weighs"),
+          may("diameter", AMOUNT, "how wide one grain is, in place of its mass"),
+          may("density", AMOUNT, "of the grain itself, beside the diameter"));
+
   static final Keys INGREDIENT =
       Keys.of(
           "an ingredient",
@@ -127,6 +135,7 @@ final class Vocabulary {
           may("protein", WORDS, "the species whose protein it is"),
           may("caps", new ListOf(new Block(CAP)), "the most that species take"),
           may("bulk-density", AMOUNT, "mass per volume as it lies in the mixer"),
+          may("particle", new Block(PARTICLE), "one grain of it"),
           may("use-below-moisture", AMOUNT, "above this moisture it must not be used"),
           may("cautions", TEXTS, "what the batch sheet warns of"),
           may(
@@ -139,6 +148,7 @@ final class Vocabulary {
           "a size",
           must("fish", RANGE, "masses of the fish: 50 to 250 g"),
           must("pellet", RANGE, "sizes of the pellet: 3 to 4 mm"),
+          may("daily-meal", AMOUNT, "feed of one day as a share of the fish: 3 %"),
           SOURCE);
 
   static final Keys SPECIES =
@@ -240,6 +250,96 @@ final class Vocabulary {
           must("from", DAY, "the day from which the prices hold"),
           SOURCE,
           must("prices", new Block(PRICE_ENTRIES), "money per kg or t"));
+
+  static final Keys LOT =
+      Keys.of(
+          "a lot",
+          must("number", new Text("^" + LotsReader.NUMBER + "$"), "the number on the sack"),
+          must("ingredient", WORD, "what it is a lot of"),
+          must("received", DAY, "the day it came"),
+          may("best-before", DAY, "its last good day"),
+          must("quantity", AMOUNT, "what came"),
+          may("inspection", new OneOf(words(Lot.Inspection.values())), "what was found at receipt"),
+          may("remark", TEXT, "what was seen"),
+          may("contents", new ListOf(new Block(CONTENTS)), "what was measured in it, as fed"));
+
+  static final Keys LOTS =
+      Keys.of("a file of lots", must("lots", new ListOf(new Block(LOT)), "one after the other"));
+
+  static final Keys WEIGHED =
+      Keys.of(
+          "a weighed line",
+          must("line", TEXT, "the line of the recipe"),
+          may("lot", TEXT, "the lot it was taken from, or the batch of a premix"),
+          may("weight", AMOUNT, "what was weighed"));
+
+  static final Keys READING =
+      Keys.of(
+          "a reading",
+          must("at", AMOUNT, "time since the start"),
+          may("moisture", AMOUNT, "what the meter said"),
+          may("tray", AMOUNT, "what the tray weighed, net"));
+
+  static final Keys DRYING =
+      Keys.of(
+          "drying",
+          must("before", AMOUNT, "the moisture when it was loaded"),
+          may("load", AMOUNT, "what was on the tray, net"),
+          must("readings", new ListOf(new Block(READING)), "in the order of time"));
+
+  static final Keys BAGS =
+      Keys.of(
+          "bags",
+          may("full", COUNT, "how many are full"),
+          may("of", AMOUNT, "what a full one holds"),
+          may("rest", AMOUNT, "what is in the last one"));
+
+  static final Keys MIXER_TEST =
+      Keys.of(
+          "a mixer test",
+          may("tracer", TEXT, "what was looked for"),
+          must("readings", TEXTS, "one for each sample, ten of them if you can"));
+
+  static final Keys SIEVE_ROW =
+      Keys.of(
+          "a sieve",
+          must("opening", AMOUNT, "its opening"),
+          must("mass", AMOUNT, "what stayed on it"));
+
+  static final Keys SIEVE =
+      Keys.of(
+          "a sieve analysis",
+          may("charge", AMOUNT, "what went onto the stack"),
+          must("rows", new ListOf(new Block(SIEVE_ROW)), "one for each sieve"),
+          may("pan", AMOUNT, "what fell through all of them"));
+
+  static final Keys DURABILITY =
+      Keys.of(
+          "durability",
+          must("before", AMOUNT, "pellets that went into the box"),
+          must("after", AMOUNT, "pellets left on the sieve"));
+
+  static final Keys RELEASE =
+      Keys.of(
+          "a release",
+          must("decision", new OneOf(words(BatchRecord.Decision.values())), "what becomes of it"),
+          must("by", TEXT, "who decided"),
+          may("because", TEXT, "the reason"));
+
+  static final Keys BATCH =
+      Keys.of(
+          "a batch record",
+          must("size", AMOUNT, "the kg planned, weighed, before overage and water"),
+          must("weighed", new ListOf(new Block(WEIGHED)), "line by line"),
+          may("water", AMOUNT, "water added to the mix"),
+          may("mixer-test", new Block(MIXER_TEST), "how even the mix was"),
+          may("sieve", new Block(SIEVE), "how fine the grind was"),
+          may("drying", new Block(DRYING), "how the moisture came down"),
+          may("durability", new Block(DURABILITY), "how hard the pellets are"),
+          may("bags", new Block(BAGS), "what was filled"),
+          may("deviations", TEXTS, "what went otherwise than planned"),
+          may("release", new Block(RELEASE), "whether it may be fed"),
+          may("closed", YES, "it is fed or gone: kept for the trace, no longer judged"));
 
   private Vocabulary() {}
 

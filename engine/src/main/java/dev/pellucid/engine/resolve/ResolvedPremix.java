@@ -30,6 +30,11 @@ public record ResolvedPremix(
     supplies = List.copyOf(supplies);
   }
 
+  /** The same premix with the parts of one batch as it was made. */
+  public ResolvedPremix asMade(List<Part> made) {
+    return new ResolvedPremix(code, title, dose, made, supplies, keeping, process, declared);
+  }
+
   /**
    * A part of the premix.
    *

@@ -55,6 +55,13 @@ public record ResolvedRecipe(
     FINISHED
   }
 
+  /** The same recipe with the lines and the process of one batch as it was made. */
+  public ResolvedRecipe asMade(List<Line> made, Passes passes) {
+    return new ResolvedRecipe(
+        source, code, title, status, species, fish, habit, batch, made, passes, profiles, limits,
+        label, declared);
+  }
+
   /** The line that takes what the others leave. */
   public Optional<Line> rest() {
     return lines.stream().filter(Line::rest).findFirst();

@@ -1,7 +1,9 @@
 package dev.pellucid.engine.rules;
 
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.rules.RecipePage.Block;
+import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -27,6 +29,15 @@ final class Mill {
     this.root = root;
     copy(RESOURCES.resolve("pantry"), "recipes");
     copy(RESOURCES.resolve("mill"), "");
+  }
+
+  /** For the page of a code; with lots in its store and the record of a batch for one of such. */
+  static Mill of(Path root, String code) throws IOException {
+    Mill mill = new Mill(root);
+    if (Books.codes().contains(new Code(code))) {
+      mill.copy(RESOURCES.resolve("mill-records"), "");
+    }
+    return mill;
   }
 
   /** Everything but one folder. */

@@ -57,11 +57,11 @@ class OfferedEditsTest {
   @MethodSource("codes")
   void everyOfferedEditMends(String code) throws IOException {
     List<RecipePage.Block> wrong = RecipePage.of(code).orElseThrow().wrong();
-    List<Finding> before = mill("before").with(wrong).findings();
+    List<Finding> before = mill("before", code).with(wrong).findings();
     int number = 0;
     for (Finding finding : before) {
       if (!finding.edits().isEmpty()) {
-        Mill mended = mill("after" + number++).with(wrong);
+        Mill mended = mill("after" + number++, code).with(wrong);
         SourceFile file = finding.span().file();
         mended.write(file.path(), edited(finding).getBytes(StandardCharsets.UTF_8));
         holds(finding, before, mended.findings());
@@ -75,7 +75,7 @@ class OfferedEditsTest {
     int number = 0;
     for (String code : codes()) {
       List<RecipePage.Block> wrong = RecipePage.of(code).orElseThrow().wrong();
-      List<Finding> findings = mill("page" + number++).with(wrong).findings();
+      List<Finding> findings = mill("page" + number++, code).with(wrong).findings();
       offers += findings.stream().anyMatch(finding -> !finding.edits().isEmpty()) ? 1 : 0;
     }
     assertTrue(offers > 35, "pages with an edit: " + offers);
@@ -117,7 +117,7 @@ class OfferedEditsTest {
     return text;
   }
 
-  private Mill mill(String name) throws IOException {
-    return new Mill(Files.createDirectories(folder.resolve(name)));
+  private Mill mill(String name, String code) throws IOException {
+    return Mill.of(folder.resolve(name), code);
   }
 }

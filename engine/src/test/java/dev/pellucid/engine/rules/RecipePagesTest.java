@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.folder.FolderFindings;
 import dev.pellucid.engine.larder.LarderReader;
+import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.resolve.ResolveCodes;
 import dev.pellucid.engine.yaml.YamlFindings;
 import dev.pellucid.finding.Code;
@@ -53,7 +54,7 @@ class RecipePagesTest {
   @Test
   void theListsOfCodesHoldEveryCodeOfTheSourcesOnce() throws IOException {
     List<String> listed =
-        Stream.of(ResolveCodes.all(), Rules.codes())
+        Stream.of(ResolveCodes.all(), Rules.codes(), Books.codes())
             .flatMap(Collection::stream)
             .map(Code::text)
             .sorted()
@@ -79,6 +80,7 @@ class RecipePagesTest {
   @Test
   void theMillItselfIsSilent() throws IOException {
     assertEquals("", FindingText.of(new Mill(folder).findings()));
+    assertEquals("", FindingText.of(Mill.of(folder.resolve("records"), "lot-expired").findings()));
   }
 
   @ParameterizedTest
@@ -94,7 +96,7 @@ class RecipePagesTest {
   void theWrongExampleIsNamed(String code) throws IOException {
     RecipePage page = page(code);
     assertFalse(page.wrong().isEmpty(), "no wrong example");
-    String text = FindingText.of(new Mill(folder).with(page.wrong()).findings());
+    String text = FindingText.of(Mill.of(folder, code).with(page.wrong()).findings());
     assertTrue(text.contains("[" + code + "]"), text);
     verify(code, text);
   }
@@ -104,7 +106,7 @@ class RecipePagesTest {
   void theRightExampleIsSilent(String code) throws IOException {
     RecipePage page = page(code);
     assertFalse(page.right().isEmpty(), "no right example");
-    assertEquals("", FindingText.of(new Mill(folder).with(page.right()).findings()));
+    assertEquals("", FindingText.of(Mill.of(folder, code).with(page.right()).findings()));
   }
 
   private static RecipePage page(String code) throws IOException {

@@ -1,0 +1,204 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Ingredient.Form;
+import dev.pellucid.engine.larder.Ingredient.Particle;
+import dev.pellucid.engine.larder.Practice.BoundOf;
+import dev.pellucid.engine.larder.Practice.PracticeBound;
+import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.quality.Particles;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Range;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+/**
+ * An ingredient of so few grains that chance alone makes the daily meals of the smallest fish
+ * differ more than practice allows ({@link Particles}). Silent where the folder tells no particle
+ * of the ingredient, no daily meal of the fish or no bound, and for what is no powder: oils and
+ * liquids have no grains.
+ */
+final class TooFewParticles implements Rule {
+  private static final Code CODE = new Code("too-few-particles");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(Inspection recipe, Consumer<Finding> out) {
+    Optional<PracticeBound> bound = recipe.larder().practice().bound(BoundOf.MIXING_VARIATION);
+    Optional<Meal> meal = meal(recipe);
+    if (bound.isPresent() && meal.isPresent() && recipe.feed().isPresent()) {
+      byLine(uneven(recipe.feed().get(), meal.get(), bound.get()))
+          .values()
+          .forEach(some -> out.accept(finding(some, meal.get(), bound.get())));
+    }
+  }
+
+  /**
+   * What the smallest fish eats in a day.
+   *
+   * @param kg of feed
+   * @param share of the mass of the fish
+   */
+  private record Meal(double kg, double share, Range fish, Species.Size size) {}
+
+  private static Optional<Meal> meal(Inspection recipe) {
+    Optional<Range> fish = recipe.recipe().fish();
+    Optional<Species> species = recipe.recipe().species();
+    if (fish.isEmpty() || species.isEmpty()) {
+      return Optional.empty();
+    }
+    double smallest = fish.get().lowBase();
+    return species.get().sizes().stream()
+        .filter(size -> size.meal().isPresent())
+        .filter(size -> size.lightest() <= smallest && smallest < size.heaviest())
+        .findFirst()
+        .map(
+            size ->
+                new Meal(
+                    smallest * size.meal().getAsDouble(),
+                    size.meal().getAsDouble(),
+                    fish.get(),
+                    size));
+  }
+
+  /** An ingredient of the feed and the grains of it in a meal. */
+  private record Grains(
+      Line line, Ingredient ingredient, Particle particle, double dose, Particles particles) {
+    double variation() {
+      return particles.leastVariation();
+    }
+  }
+
+  private static List<Grains> uneven(ComputedFeed feed, Meal meal, PracticeBound bound) {
+    Map<String, List<Row>> byIngredient =
+        feed.rows().stream()
+            .filter(row -> row.ingredient().particle().isPresent())
+            .filter(row -> row.ingredient().form() != Form.OIL)
+            .filter(row -> row.ingredient().form() != Form.LIQUID)
+            .collect(
+                Collectors.groupingBy(
+                    row -> row.ingredient().name(), TreeMap::new, Collectors.toList()));
+    List<Grains> uneven = new ArrayList<>();
+    for (List<Row> rows : byIngredient.values()) {
+      grains(rows, feed, meal)
+          .filter(grains -> grains.variation() > bound.high() * (1 + 1e-9))
+          .ifPresent(uneven::add);
+    }
+    uneven.sort(Comparator.comparingDouble(Grains::variation).reversed());
+    return uneven;
+  }
+
+  private static Optional<Grains> grains(List<Row> rows, ComputedFeed feed, Meal meal) {
+    double kg = rows.stream().mapToDouble(Row::kg).sum();
+    Row most = rows.stream().max(Comparator.comparingDouble(Row::kg)).orElseThrow();
+    double dose = kg / feed.balances().expected().finished();
+    if (dose <= 0) {
+      return Optional.empty();
+    }
+    Particle particle = most.ingredient().particle().orElseThrow();
+    return Optional.of(
+        new Grains(
+            most.line(),
+            most.ingredient(),
+            particle,
+            dose,
+            Particles.in(meal.kg(), dose, particle.mass())));
+  }
+
+  private static Map<Integer, List<Grains>> byLine(List<Grains> uneven) {
+    return uneven.stream()
+        .collect(
+            Collectors.groupingBy(one -> one.line().index(), TreeMap::new, Collectors.toList()));
+  }
+
+  private static Finding finding(List<Grains> worstFirst, Meal meal, PracticeBound bound) {
+    Grains worst = worstFirst.get(0);
+    String name = worst.ingredient().name();
+    Finding finding =
+        Finding.warning(
+                CODE,
+                worst.line().name(),
+                "meals differ in "
+                    + name
+                    + " by "
+                    + percent(worst.variation())
+                    + " at the least, practice is "
+                    + bound.asWritten())
+            .labelled(
+                "a day's meal of "
+                    + mass(meal.kg())
+                    + " holds "
+                    + Figures.plain(worst.particles().number())
+                    + " grains of "
+                    + name)
+            .seeing("particle written", worst.particle().place())
+            .seeing("daily meal written", meal.size().place());
+    if (worstFirst.size() > 1) {
+      finding =
+          finding.noting(
+              "so do "
+                  + worstFirst.stream()
+                      .skip(1)
+                      .map(one -> one.ingredient().name() + " (" + percent(one.variation()) + ")")
+                      .collect(Collectors.joining(", ")));
+    }
+    return help(
+        finding.noting("no mixing time and no pre-blend changes the number of grains"),
+        worst,
+        meal,
+        bound);
+  }
+
+  private static Finding help(Finding finding, Grains worst, Meal meal, PracticeBound bound) {
+    double needed = Particles.neededFor(bound.high()).number();
+    double grain = meal.kg() * worst.dose() / needed;
+    String ball =
+        worst.particle().density().isPresent()
+            ? Figures.plain(
+                    Particles.diameterOfBall(grain, worst.particle().density().getAsDouble()),
+                    Unit.UM)
+                + " across"
+            : mass(grain);
+    double fish = needed * worst.particle().mass() / worst.dose() / meal.share();
+    return finding
+        .helping("take a grade of " + worst.ingredient().name() + " with grains of at most " + ball)
+        .helping(
+            "or a product of the same grain, at most "
+                + percent(worst.particles().number() / needed)
+                + " as strong, and more of it")
+        .helping(
+            "or feed it to larger fish, of "
+                + mass(fish)
+                + " and more where they eat the same share a day")
+        .about(
+            new About(
+                worst.ingredient().name(),
+                About.Side.MAX,
+                List.of(worst.line().material().name())));
+  }
+
+  private static String percent(double share) {
+    return Figures.plain(share, Unit.PERCENT);
+  }
+
+  private static String mass(double kg) {
+    return Figures.plain(kg, kg >= 1 ? Unit.KG : kg >= 1e-4 ? Unit.G : Unit.MG);
+  }
+}

@@ -1,0 +1,185 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.BatchRecord.Decision;
+import dev.pellucid.engine.larder.BatchRecord.Drying;
+import dev.pellucid.engine.larder.BatchRecord.Entry;
+import dev.pellucid.engine.larder.BatchRecord.Release;
+import dev.pellucid.engine.larder.BatchRecord.Told;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
+import dev.pellucid.text.Span;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+
+/** One file of {@code batches/}. */
+final class BatchReader {
+  private final List<Finding> findings;
+  private final Predicate<Scalar> knownLot;
+  private final FigureReader figures;
+
+  /**
+   * @param knownLot whether a number is that of a lot; says so where not
+   */
+  BatchReader(List<Finding> findings, Predicate<Scalar> knownLot) {
+    this.findings = findings;
+    this.knownLot = knownLot;
+    this.figures = new FigureReader(findings);
+  }
+
+  /** Empty where its size cannot be read: without it nothing can be held against a plan. */
+  Optional<BatchRecord> read(DataFile file, Fields fields, String code, LocalDate day, int serial) {
+    OptionalDouble size = positive(fields, "size", Kind.MASS);
+    List<Entry> entries = new ArrayList<>();
+    fields.blocks("weighed", Vocabulary.WEIGHED).forEach(it -> entry(it).ifPresent(entries::add));
+    QualityReader quality = new QualityReader(figures, findings);
+    BatchRecord record =
+        new BatchRecord(
+            file.stem(),
+            code,
+            day,
+            serial,
+            size.orElse(1),
+            entries,
+            told(fields, "water", amount(fields, "water", Kind.MASS)),
+            fields.block("drying", Vocabulary.DRYING).flatMap(this::drying),
+            bagged(fields),
+            quality.mixer(fields),
+            quality.sieve(fields),
+            quality.durability(fields),
+            fields.texts("deviations").stream().map(Scalar::text).toList(),
+            release(fields),
+            fields.word("closed", "a value of closed", List.of("yes")).isPresent(),
+            fields.has("size") ? fields.placeOf("size") : file.place());
+    return size.isEmpty() ? Optional.empty() : Optional.of(record);
+  }
+
+  private Optional<Entry> entry(Fields block) {
+    Optional<Scalar> line = block.text("line");
+    Optional<Scalar> lot = block.text("lot").filter(knownLot);
+    OptionalDouble kg = amount(block, "weight", Kind.MASS);
+    Span lotPlace = block.has("lot") ? block.placeOf("lot") : block.placeOf("line");
+    Span weight = block.has("weight") ? block.placeOf("weight") : block.placeOf("line");
+    return line.map(
+        name ->
+            new Entry(
+                name.text(), lot.map(Scalar::text).orElse(""), kg, name.span(), lotPlace, weight));
+  }
+
+  private Optional<Drying> drying(Fields block) {
+    OptionalDouble before = share(block, "before");
+    OptionalDouble load = positive(block, "load", Kind.MASS);
+    if (before.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Drying.Read> readings = new ArrayList<>();
+    for (Fields one : block.blocks("readings", Vocabulary.READING)) {
+      reading(one, before.getAsDouble(), load).ifPresent(readings::add);
+    }
+    readings.sort(Comparator.comparingDouble(Drying.Read::hours));
+    return Optional.of(
+        new Drying(new Told<>(before.getAsDouble(), block.placeOf("before")), readings));
+  }
+
+  private Optional<Drying.Read> reading(Fields block, double before, OptionalDouble load) {
+    OptionalDouble hours = amount(block, "at", Kind.TIME);
+    if (block.has("moisture") == block.has("tray") || (block.has("tray") && load.isEmpty())) {
+      findings.add(
+          LotFindings.record(
+              block.place(),
+              "a reading is a moisture, or the weight of a tray whose load is told",
+              "write moisture: 12 %, or tray: 1.7 kg and load: 2 kg above the readings"));
+      return Optional.empty();
+    }
+    if (block.has("moisture")) {
+      OptionalDouble moisture = share(block, "moisture");
+      return hours.isPresent() && moisture.isPresent()
+          ? Optional.of(
+              new Drying.Read(
+                  hours.getAsDouble(), moisture.getAsDouble(), block.placeOf("moisture")))
+          : Optional.empty();
+    }
+    OptionalDouble tray = positive(block, "tray", Kind.MASS);
+    return hours.isPresent() && tray.isPresent()
+        ? ofTray(block, hours.getAsDouble(), load.getAsDouble() * (1 - before), tray.getAsDouble())
+        : Optional.empty();
+  }
+
+  /** Dry matter stays on the tray, so that its share of the weight tells the moisture. */
+  private Optional<Drying.Read> ofTray(Fields block, double hours, double dry, double tray) {
+    if (tray < dry) {
+      findings.add(
+          LotFindings.record(
+              block.placeOf("tray"),
+              "the tray weighs less than the dry matter that was loaded onto it",
+              "look at the weights again, net of the tray itself"));
+      return Optional.empty();
+    }
+    return Optional.of(new Drying.Read(hours, 1 - dry / tray, block.placeOf("tray")));
+  }
+
+  private Optional<Told<Double>> bagged(Fields fields) {
+    Optional<Fields> block = fields.block("bags", Vocabulary.BAGS);
+    if (block.isEmpty()) {
+      return Optional.empty();
+    }
+    OptionalInt full = block.get().text("full").map(figures::count).orElse(OptionalInt.empty());
+    OptionalDouble of = positive(block.get(), "of", Kind.MASS);
+    OptionalDouble rest = amount(block.get(), "rest", Kind.MASS);
+    if (full.isPresent() != of.isPresent() || (full.isEmpty() && rest.isEmpty())) {
+      if (!block.get().has("full") || !block.get().has("of")) {
+        findings.add(
+            LotFindings.record(
+                block.get().place(),
+                "bags are told by how many are full, of what, and the rest",
+                "write full: 2, of: 25 kg and rest: 6.4 kg"));
+      }
+      return Optional.empty();
+    }
+    double kg = full.orElse(0) * of.orElse(0) + rest.orElse(0);
+    return Optional.of(new Told<>(kg, fields.placeOf("bags")));
+  }
+
+  private Optional<Release> release(Fields fields) {
+    return fields
+        .block("release", Vocabulary.RELEASE)
+        .flatMap(
+            block ->
+                block
+                    .oneOf("decision", "a decision", Decision.class)
+                    .map(
+                        decision ->
+                            new Release(
+                                decision,
+                                block.text("by").map(Scalar::text).orElse(""),
+                                block.text("because").map(Scalar::text).orElse(""),
+                                block.placeOf("decision"))));
+  }
+
+  private static Optional<Told<Double>> told(Fields fields, String key, OptionalDouble figure) {
+    return figure.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Told<>(figure.getAsDouble(), fields.placeOf(key)));
+  }
+
+  private OptionalDouble amount(Fields fields, String key, Kind kind) {
+    return fields.text(key).map(value -> figures.base(value, kind)).orElse(OptionalDouble.empty());
+  }
+
+  private OptionalDouble positive(Fields fields, String key, Kind kind) {
+    return fields
+        .text(key)
+        .map(value -> figures.positive(value, kind))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private OptionalDouble share(Fields fields, String key) {
+    return fields.text(key).map(figures::share).orElse(OptionalDouble.empty());
+  }
+}

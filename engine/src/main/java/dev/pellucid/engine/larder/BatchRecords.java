@@ -1,0 +1,88 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.NearNames;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The files of {@code batches/}, and whether the lots that they name are there. */
+final class BatchRecords {
+  private static final Pattern NUMBER =
+      Pattern.compile(
+          "^([A-Z][A-Z0-9]*(?:-[A-Z0-9]+)*?)-([0-9]{4}-[0-9]{2}-[0-9]{2})-([1-9][0-9]{0,3})$");
+
+  private final List<Finding> findings;
+
+  BatchRecords(List<Finding> findings) {
+    this.findings = findings;
+  }
+
+  SortedMap<String, BatchRecord> read(List<DataFile> files, LotsReader lots) {
+    SortedMap<String, BatchRecord> records = new TreeMap<>();
+    Set<String> numbers = new HashSet<>();
+    files.forEach(file -> numbers.add(file.stem()));
+    for (DataFile file : files) {
+      record(file, lots, numbers, records);
+    }
+    return records;
+  }
+
+  private void record(
+      DataFile file, LotsReader lots, Set<String> numbers, SortedMap<String, BatchRecord> records) {
+    BatchReader reader = new BatchReader(findings, lot -> checkLot(lot, lots, numbers));
+    Matcher number = NUMBER.matcher(file.stem());
+    if (!number.matches()) {
+      findings.add(LotFindings.batch(file.source().beginning(), file.stem()));
+      return;
+    }
+    try {
+      LocalDate day = LocalDate.parse(number.group(2));
+      int serial = Integer.parseInt(number.group(3));
+      file.fields(Vocabulary.BATCH, findings)
+          .flatMap(fields -> reader.read(file, fields, number.group(1), day, serial))
+          .ifPresent(record -> add(record, records));
+    } catch (DateTimeException noSuchDay) {
+      findings.add(LotFindings.batch(file.source().beginning(), file.stem()));
+    }
+  }
+
+  private void add(BatchRecord record, SortedMap<String, BatchRecord> records) {
+    BatchRecord earlier = records.putIfAbsent(record.number(), record);
+    if (earlier != null) {
+      findings.add(
+          ReferenceFindings.nameTwice(
+              record.number(), "a batch", record.declared(), earlier.declared(), "another"));
+    }
+  }
+
+  private boolean checkLot(Scalar lot, LotsReader lots, Set<String> numbers) {
+    boolean known = lots.byNumber().containsKey(lot.text()) || numbers.contains(lot.text());
+    if (!known && !lots.knows(lot.text())) {
+      findings.add(unknown(lot, lots, numbers));
+    }
+    return known;
+  }
+
+  private static Finding unknown(Scalar lot, LotsReader lots, Set<String> numbers) {
+    List<String> known = new ArrayList<>(lots.byNumber().keySet());
+    known.addAll(numbers);
+    Finding finding =
+        Finding.error(
+            LotFindings.UNKNOWN,
+            lot.span(),
+            KeyFindings.shown(lot.text()) + " is not a lot of this folder");
+    List<String> near = NearNames.of(lot.text(), known);
+    return near.isEmpty()
+        ? finding.helping("add the lot to a file of lots/, or mend the number")
+        : KeyFindings.suggesting(finding, lot, known, "");
+  }
+}

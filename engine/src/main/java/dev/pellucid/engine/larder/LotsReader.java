@@ -1,0 +1,114 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.Ingredient.ContentBlock;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
+import dev.pellucid.text.Span;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The files of {@code lots/}, each a list of lots. */
+final class LotsReader {
+  static final String NUMBER = "[A-Za-z0-9]+([./_-][A-Za-z0-9]+)*";
+
+  private final Nutrients nutrients;
+  private final Names names;
+  private final Known ingredients;
+  private final List<Finding> findings;
+  private final FigureReader figures;
+  private final SortedMap<String, Lot> lots = new TreeMap<>();
+  private final Map<String, Span> told = new HashMap<>();
+  private boolean whole = true;
+
+  LotsReader(Nutrients nutrients, Names names, Known ingredients, List<Finding> findings) {
+    this.nutrients = nutrients;
+    this.names = names;
+    this.ingredients = ingredients;
+    this.findings = findings;
+    this.figures = new FigureReader(findings);
+  }
+
+  void read(List<DataFile> files) {
+    for (DataFile file : files) {
+      whole &= file.read().whole();
+      file.fields(Vocabulary.LOTS, findings)
+          .ifPresent(fields -> fields.blocks("lots", Vocabulary.LOT).forEach(this::lot));
+    }
+  }
+
+  SortedMap<String, Lot> byNumber() {
+    return lots;
+  }
+
+  /** Every number that was written, also of a lot that could not be read. */
+  boolean knows(String number) {
+    return !whole || told.containsKey(key(number));
+  }
+
+  private static String key(String number) {
+    return number.toLowerCase(Locale.ROOT);
+  }
+
+  private void lot(Fields block) {
+    Optional<Scalar> number = block.text("number").filter(this::isNumber);
+    Optional<Scalar> ingredient = block.text("ingredient");
+    boolean known = ingredient.filter(word -> ingredients.check(word, findings)).isPresent();
+    Optional<LocalDate> received = block.text("received").flatMap(figures::day);
+    Optional<LocalDate> bestBefore = block.text("best-before").flatMap(figures::day);
+    OptionalDouble kg =
+        block
+            .text("quantity")
+            .map(value -> figures.positive(value, Kind.MASS))
+            .orElse(OptionalDouble.empty());
+    List<ContentBlock> measured = new ContentsReader(nutrients, names, findings).read(block);
+    Optional<Lot.Inspection> inspection =
+        block.oneOf("inspection", "an inspection", Lot.Inspection.class);
+    boolean dated = bestBefore.isPresent() || !block.has("best-before");
+    if (number.isEmpty() || !known || received.isEmpty() || kg.isEmpty() || !dated) {
+      return;
+    }
+    checkDates(block, received.get(), bestBefore);
+    lots.put(
+        number.get().text(),
+        new Lot(
+            number.get().text(),
+            ingredient.get().text(),
+            received.get(),
+            bestBefore,
+            kg.getAsDouble(),
+            inspection,
+            block.text("remark").map(Scalar::text).orElse(""),
+            measured,
+            number.get().span(),
+            block.has("best-before") ? block.placeOf("best-before") : number.get().span(),
+            block.has("inspection") ? block.placeOf("inspection") : number.get().span()));
+  }
+
+  private boolean isNumber(Scalar number) {
+    if (!number.text().matches(NUMBER)) {
+      findings.add(LotFindings.number(number));
+      return false;
+    }
+    Span earlier = told.putIfAbsent(key(number.text()), number.span());
+    if (earlier != null) {
+      findings.add(LotFindings.twice(number, earlier));
+    }
+    return earlier == null;
+  }
+
+  private void checkDates(Fields block, LocalDate received, Optional<LocalDate> bestBefore) {
+    if (bestBefore.filter(received::isAfter).isPresent()) {
+      block
+          .text("best-before")
+          .ifPresent(day -> findings.add(LotFindings.dates(day, received.toString())));
+    }
+  }
+}

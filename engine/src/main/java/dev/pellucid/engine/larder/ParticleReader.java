@@ -1,0 +1,72 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.Ingredient.Particle;
+import dev.pellucid.engine.quality.Particles;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** {@code particle} of an ingredient: its mass, or its diameter and density, taken as a ball. */
+final class ParticleReader {
+  static final Code PARTICLE = new Code("data-particle");
+
+  private final Sources sources;
+  private final List<Finding> findings;
+  private final FigureReader figures;
+
+  ParticleReader(Sources sources, List<Finding> findings) {
+    this.sources = sources;
+    this.findings = findings;
+    this.figures = new FigureReader(findings);
+  }
+
+  Optional<Particle> read(Fields ingredient) {
+    return ingredient.block("particle", Vocabulary.PARTICLE).flatMap(this::particle);
+  }
+
+  private Optional<Particle> particle(Fields block) {
+    Source source = sources.of(block);
+    boolean byMass = block.has("mass");
+    boolean byBall = block.has("diameter") && block.has("density");
+    if (byMass == byBall || (byMass && (block.has("diameter") || block.has("density")))) {
+      findings.add(
+          Finding.error(
+                  PARTICLE,
+                  block.place(),
+                  "a particle is told by its mass, or by its diameter and density")
+              .helping("write mass: 0.002 mg, or diameter: 100 µm and density: 1.5 kg/L"));
+      return Optional.empty();
+    }
+    if (byMass) {
+      return block.text("mass").flatMap(value -> ofMass(value, source));
+    }
+    return block.text("diameter").flatMap(value -> ofBall(value, block, source));
+  }
+
+  private Optional<Particle> ofMass(Scalar value, Source source) {
+    OptionalDouble mass = figures.positive(value, Kind.MASS);
+    return mass.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Particle(
+                mass.getAsDouble(), OptionalDouble.empty(), value.text(), source, value.span()));
+  }
+
+  private Optional<Particle> ofBall(Scalar value, Fields block, Source source) {
+    OptionalDouble diameter = figures.positive(value, Kind.LENGTH);
+    OptionalDouble density =
+        block
+            .text("density")
+            .map(told -> figures.positive(told, Kind.DENSITY))
+            .orElse(OptionalDouble.empty());
+    if (diameter.isEmpty() || density.isEmpty()) {
+      return Optional.empty();
+    }
+    double mass = Particles.massOfBall(diameter.getAsDouble(), density.getAsDouble());
+    return Optional.of(new Particle(mass, density, value.text(), source, value.span()));
+  }
+}

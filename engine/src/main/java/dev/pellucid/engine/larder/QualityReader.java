@@ -1,0 +1,123 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.BatchRecord.Sieved;
+import dev.pellucid.engine.larder.BatchRecord.Told;
+import dev.pellucid.engine.quality.Durability;
+import dev.pellucid.engine.quality.MixerTest;
+import dev.pellucid.engine.quality.SieveAnalysis;
+import dev.pellucid.engine.quality.SieveAnalysis.Fraction;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Mixer test, sieve analysis and durability of a batch record. */
+final class QualityReader {
+  private final FigureReader figures;
+  private final List<Finding> findings;
+
+  QualityReader(FigureReader figures, List<Finding> findings) {
+    this.figures = figures;
+    this.findings = findings;
+  }
+
+  Optional<Told<MixerTest>> mixer(Fields record) {
+    return record.block("mixer-test", Vocabulary.MIXER_TEST).flatMap(this::mixerTest);
+  }
+
+  private Optional<Told<MixerTest>> mixerTest(Fields block) {
+    List<Double> readings = new ArrayList<>();
+    List<Scalar> written = block.texts("readings");
+    for (Scalar one : written) {
+      OptionalDouble reading = figures.share(one);
+      if (reading.isPresent()) {
+        readings.add(reading.getAsDouble());
+      }
+    }
+    if (readings.size() < written.size() || !block.has("readings")) {
+      return Optional.empty();
+    }
+    if (readings.size() < 2 || readings.stream().allMatch(it -> it == 0)) {
+      findings.add(
+          LotFindings.record(
+              block.placeOf("readings"),
+              "a mixer test needs two readings at least, and not all of them nothing",
+              "write what was found in each sample, ten of them if you can"));
+      return Optional.empty();
+    }
+    return Optional.of(new Told<>(new MixerTest(readings), block.placeOf("readings")));
+  }
+
+  Optional<Sieved> sieve(Fields record) {
+    return record.block("sieve", Vocabulary.SIEVE).flatMap(this::sieved);
+  }
+
+  private Optional<Sieved> sieved(Fields block) {
+    List<Fraction> fractions = new ArrayList<>();
+    List<Fields> rows = block.blocks("rows", Vocabulary.SIEVE_ROW);
+    for (Fields row : rows) {
+      OptionalDouble opening = positive(row, "opening", Kind.LENGTH);
+      OptionalDouble mass = amount(row, "mass");
+      if (opening.isPresent() && mass.isPresent()) {
+        fractions.add(new Fraction(opening.getAsDouble(), mass.getAsDouble()));
+      }
+    }
+    OptionalDouble pan = amount(block, "pan");
+    if (fractions.size() < rows.size() || (block.has("pan") && pan.isEmpty())) {
+      return Optional.empty();
+    }
+    long different = fractions.stream().mapToDouble(Fraction::opening).distinct().count();
+    double all = fractions.stream().mapToDouble(Fraction::mass).sum() + pan.orElse(0);
+    if (fractions.isEmpty() || different < fractions.size() || all <= 0) {
+      findings.add(
+          LotFindings.record(
+              block.place(),
+              "a sieve analysis needs sieves, each once, and something on them",
+              "write one row for each sieve of the stack, and what was in the pan"));
+      return Optional.empty();
+    }
+    OptionalDouble charge = positive(block, "charge", Kind.MASS);
+    return Optional.of(
+        new Sieved(new SieveAnalysis(fractions, pan.orElse(0)), charge, block.place()));
+  }
+
+  Optional<Told<Durability>> durability(Fields record) {
+    return record.block("durability", Vocabulary.DURABILITY).flatMap(this::durable);
+  }
+
+  private Optional<Told<Durability>> durable(Fields block) {
+    OptionalDouble before = positive(block, "before", Kind.MASS);
+    OptionalDouble after = amount(block, "after");
+    if (before.isEmpty() || after.isEmpty()) {
+      return Optional.empty();
+    }
+    if (after.getAsDouble() > before.getAsDouble()) {
+      findings.add(
+          LotFindings.record(
+              block.placeOf("after"),
+              "more pellets came out of the tumbling box than went in",
+              "before is what went in, after is what stayed on the sieve"));
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Told<>(
+            new Durability(before.getAsDouble(), after.getAsDouble()), block.placeOf("after")));
+  }
+
+  private OptionalDouble amount(Fields fields, String key) {
+    return fields
+        .text(key)
+        .map(value -> figures.base(value, Kind.MASS))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private OptionalDouble positive(Fields fields, String key, Kind kind) {
+    return fields
+        .text(key)
+        .map(value -> figures.positive(value, kind))
+        .orElse(OptionalDouble.empty());
+  }
+}

@@ -1,0 +1,176 @@
+package dev.pellucid.engine.made;
+
+import dev.pellucid.engine.check.Judge;
+import dev.pellucid.engine.compute.Computation;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.larder.BatchRecord;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.NearNames;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/**
+ * The lots and batch records of a folder. The records of a recipe are looked at together with it,
+ * in any thread; what they take of lots is added up at the end. Where a folder has neither, nothing
+ * is done.
+ */
+public final class Books {
+  static final Code NO_RECIPE = new Code("record-of-no-recipe");
+  static final Code NOT_RECKONED = new Code("made-not-reckoned");
+
+  private static final List<RecordRule> RULES =
+      List.of(
+          new LineNotInRecipe(),
+          new LineNotWeighed(),
+          new LotOfAnotherIngredient(),
+          new LotNotNamed(),
+          new LotExpired(),
+          new LotExpiresFirst(),
+          new LotFailed(),
+          new LotNotInspected(),
+          new LotCameLater(),
+          new LotTooMoist(),
+          new WeightOffTarget(),
+          new MadeOutsideLimits(),
+          new YieldOffPlan(),
+          new DryingOffChart(),
+          new QualityOutsidePractice());
+
+  private final Larder larder;
+  private final FeedComputer computer;
+  private final MadeRecipe recipes;
+  private final LocalDate day;
+
+  public Books(
+      Larder larder, Map<String, ResolvedPremix> premixes, FeedComputer computer, LocalDate day) {
+    this.larder = larder;
+    this.computer = computer;
+    this.recipes = new MadeRecipe(larder, premixes);
+    this.day = day;
+  }
+
+  /** Every code that looking at records and lots can give. */
+  public static List<Code> codes() {
+    return Stream.concat(
+            RULES.stream().map(RecordRule::code),
+            Stream.of(NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE))
+        .toList();
+  }
+
+  /** How many records there are. */
+  public int count() {
+    return larder.batches().size();
+  }
+
+  /** Looks at the records of one recipe; gives what they take of lots. */
+  public List<Use> look(ComputedFeed planned, Consumer<Finding> out) {
+    List<Use> uses = new ArrayList<>();
+    for (BatchRecord record : of(planned.recipe().code())) {
+      Order order = Order.of(planned, record.kg());
+      Optional<Computation> made =
+          record.closed()
+              ? Optional.empty()
+              : recipes
+                  .of(planned.recipe(), record, order)
+                  .map(recipe -> computer.compute(recipe, Weighing.asWritten(recipe)));
+      made.filter(it -> it.feed().isEmpty()).ifPresent(it -> out.accept(notReckoned(record)));
+      uses.addAll(look(record, order, made, out));
+    }
+    return uses;
+  }
+
+  /** Looks at the records of one premix; gives what they take of lots. */
+  public List<Use> look(ResolvedPremix premix, Consumer<Finding> out) {
+    List<Use> uses = new ArrayList<>();
+    for (BatchRecord record : of(premix.code())) {
+      uses.addAll(look(record, Order.of(premix, record.kg()), Optional.empty(), out));
+    }
+    return uses;
+  }
+
+  /**
+   * Looks at the rest: records of what there is no recipe for, lots that hold less than was taken,
+   * lots that are unlike their ingredient.
+   *
+   * @param codes of every recipe and premix of the folder, sound or not
+   */
+  public void close(Collection<String> codes, List<Use> uses, Consumer<Finding> out) {
+    for (BatchRecord record : larder.batches().values()) {
+      if (!codes.contains(record.code())) {
+        out.accept(noRecipe(record, codes));
+      }
+    }
+    new Stock(larder, uses).check(out);
+    UnlikeLibrary.look(larder, out);
+  }
+
+  private List<BatchRecord> of(String code) {
+    return larder.batches().isEmpty()
+        ? List.of()
+        : larder.batches().values().stream().filter(it -> it.code().equals(code)).toList();
+  }
+
+  private List<Use> look(
+      BatchRecord record, Order order, Optional<Computation> made, Consumer<Finding> out) {
+    MadeBatch batch =
+        new MadeBatch(
+            record,
+            order,
+            larder,
+            computer,
+            made,
+            made.flatMap(Computation::feed).map(Judge::verdicts).orElse(List.of()),
+            day);
+    if (!record.closed()) {
+      RULES.forEach(rule -> rule.look(batch, out));
+    }
+    return batch.used().stream()
+        .filter(used -> !used.entry().lot().isEmpty())
+        .map(
+            used ->
+                new Use(
+                    used.entry().lot(),
+                    record.number(),
+                    record.day(),
+                    used.kg(),
+                    record.isMade(),
+                    used.entry().lotPlace()))
+        .toList();
+  }
+
+  private static Finding noRecipe(BatchRecord record, Collection<String> codes) {
+    List<String> near = NearNames.of(record.code(), codes);
+    Finding finding =
+        Finding.error(
+            NO_RECIPE,
+            record.declared().file().beginning(),
+            "this is a batch of " + record.code() + ", and there is no such recipe or premix");
+    return near.isEmpty()
+        ? finding.helping("name the file by the code of the recipe, or bring the recipe back")
+        : finding.helping("did you mean " + String.join(" or ", near) + "?");
+  }
+
+  private static Finding notReckoned(BatchRecord record) {
+    return Finding.error(
+            NOT_RECKONED,
+            record
+                .drying()
+                .flatMap(it -> it.last())
+                .map(it -> it.place())
+                .orElse(record.declared()),
+            "as recorded this batch would leave the dryer wetter than it went in")
+        .noting("its limits were not checked")
+        .helping("look at the water, and at the last moisture that was read");
+  }
+}

@@ -1,0 +1,36 @@
+package dev.pellucid.engine.made;
+
+import dev.pellucid.engine.larder.BatchRecord.Entry;
+import dev.pellucid.engine.larder.Lot;
+import dev.pellucid.engine.made.Order.Ask;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.Optional;
+
+/** A lot that was past its last good day on the day of the batch. */
+final class LotExpired extends LotRule {
+  LotExpired() {
+    super(new Code("lot-expired"));
+  }
+
+  @Override
+  Optional<Finding> look(MadeBatch batch, Lot lot, Entry entry, Ask ask) {
+    return lot.bestBefore()
+        .filter(last -> batch.record().day().isAfter(last))
+        .map(
+            last ->
+                Finding.error(
+                        code(),
+                        entry.lotPlace(),
+                        "lot "
+                            + lot.number()
+                            + " of "
+                            + lot.ingredient()
+                            + " was good until "
+                            + last
+                            + ", the batch is of "
+                            + batch.record().day())
+                    .seeing("best before written", lot.aged())
+                    .helping(held(batch)));
+  }
+}

@@ -1,0 +1,47 @@
+package dev.pellucid.engine.made;
+
+import dev.pellucid.engine.larder.BatchRecord.Entry;
+import dev.pellucid.engine.larder.Content;
+import dev.pellucid.engine.larder.Lot;
+import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.made.Order.Ask;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Unit;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A lot that is as moist as its ingredient must not be. */
+final class LotTooMoist extends LotRule {
+  LotTooMoist() {
+    super(new Code("lot-too-moist"));
+  }
+
+  @Override
+  Optional<Finding> look(MadeBatch batch, Lot lot, Entry entry, Ask ask) {
+    Optional<Content> moisture = lot.measured(Nutrients.MOISTURE);
+    if (!(ask.material() instanceof Material.Single single)) {
+      return Optional.empty();
+    }
+    OptionalDouble most = single.ingredient().wettest();
+    if (moisture.isEmpty() || most.isEmpty() || moisture.get().high() < most.getAsDouble()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.error(
+                code(),
+                entry.lotPlace(),
+                "lot "
+                    + lot.number()
+                    + " holds "
+                    + moisture.get().asWritten()
+                    + " of moisture, "
+                    + lot.ingredient()
+                    + " is used below "
+                    + Figures.plain(most.getAsDouble(), Unit.PERCENT))
+            .seeing("moisture written", moisture.get().place())
+            .helping("moulds grow in it: " + held(batch)));
+  }
+}

@@ -1,0 +1,72 @@
+package dev.pellucid.engine.made;
+
+import dev.pellucid.engine.check.Verdict;
+import dev.pellucid.engine.compute.Computation;
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.larder.BatchRecord;
+import dev.pellucid.engine.larder.BatchRecord.Entry;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.Lot;
+import dev.pellucid.engine.made.Order.Ask;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A batch record beside what it was ordered by.
+ *
+ * @param made the feed of what was weighed from the lots that were named; absent for a premix
+ * @param verdicts the limits of the recipe held against it
+ */
+public record MadeBatch(
+    BatchRecord record,
+    Order order,
+    Larder larder,
+    FeedComputer computer,
+    Optional<Computation> made,
+    List<Verdict> verdicts,
+    LocalDate day) {
+  public MadeBatch {
+    verdicts = List.copyOf(verdicts);
+  }
+
+  /** Weighed, or to be weighed: what of a lot goes into a line of the order. */
+  public record Used(Entry entry, Ask ask, double kg) {}
+
+  /** Every entry that names a line of the order, in the order of the record. */
+  public List<Used> used() {
+    return used(record, order);
+  }
+
+  static List<Used> used(BatchRecord record, Order order) {
+    return record.entries().stream()
+        .flatMap(
+            entry ->
+                order
+                    .named(entry.line())
+                    .map(ask -> new Used(entry, ask, kg(record, entry, ask)))
+                    .stream())
+        .toList();
+  }
+
+  /** What was weighed; while nothing is, an equal part of what the line asks for. */
+  private static double kg(BatchRecord record, Entry entry, Ask ask) {
+    OptionalDouble weighed = entry.kg();
+    if (weighed.isPresent() || record.isMade()) {
+      return weighed.orElse(0);
+    }
+    long sharing = record.entries().stream().filter(one -> one.line().equals(entry.line())).count();
+    return ask.kg() / sharing;
+  }
+
+  /** The lot that an entry names, if it is a lot of an ingredient. */
+  public Optional<Lot> lot(Entry entry) {
+    return Optional.ofNullable(larder.lots().get(entry.lot()));
+  }
+
+  /** The batch of a premix that an entry names. */
+  public Optional<BatchRecord> batch(Entry entry) {
+    return Optional.ofNullable(larder.batches().get(entry.lot()));
+  }
+}

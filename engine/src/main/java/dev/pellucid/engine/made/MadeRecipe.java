@@ -1,0 +1,196 @@
+package dev.pellucid.engine.made;
+
+import dev.pellucid.engine.larder.BatchRecord;
+import dev.pellucid.engine.larder.BatchRecord.Drying;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.Lot;
+import dev.pellucid.engine.made.MadeBatch.Used;
+import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.resolve.Pass;
+import dev.pellucid.engine.resolve.Passes;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A recipe as one batch of it was made: a line for each entry of the record, its material that of
+ * the lot, its share what was weighed, its place that of the record; the water that was added and
+ * the last moisture that was read in place of those aimed at. It is computed and judged like any
+ * recipe, so that there is no second arithmetic.
+ */
+final class MadeRecipe {
+  private static final int DEEPEST = 8;
+
+  private final Larder larder;
+  private final Map<String, ResolvedPremix> premixes;
+
+  MadeRecipe(Larder larder, Map<String, ResolvedPremix> premixes) {
+    this.larder = larder;
+    this.premixes = premixes;
+  }
+
+  /** Empty where nothing at all was weighed. */
+  Optional<ResolvedRecipe> of(ResolvedRecipe recipe, BatchRecord record, Order order) {
+    List<Used> used = new ArrayList<>(MadeBatch.used(record, order));
+    double kept = used.stream().mapToDouble(one -> one.kg() * one.ask().inFeed()).sum();
+    if (kept <= 0) {
+      return Optional.empty();
+    }
+    double scale = 100 / (record.isMade() ? kept : record.kg());
+    List<Line> lines = new ArrayList<>();
+    for (Used one : used) {
+      lines.add(line(lines.size(), recipe.lines().get(one.ask().index()), one, scale));
+    }
+    if (!record.isMade()) {
+      order.asks().stream()
+          .filter(ask -> used.stream().noneMatch(one -> one.ask().index() == ask.index()))
+          .map(ask -> recipe.lines().get(ask.index()))
+          .forEach(line -> lines.add(moved(line, lines.size())));
+    }
+    double mix =
+        used.stream()
+            .filter(one -> one.ask().place() == Line.Place.MIX)
+            .mapToDouble(one -> one.kg() * one.ask().inFeed())
+            .sum();
+    return Optional.of(recipe.asMade(lines, process(recipe.process(), record, mix)));
+  }
+
+  private Line line(int index, Line planned, Used used, double scale) {
+    double share = used.kg() * used.ask().inFeed() * scale;
+    double onTop = used.kg() * (1 - used.ask().inFeed()) * scale;
+    Share inFeed = new Share(BigDecimal.valueOf(share));
+    return new Line(
+        index,
+        planned.place(),
+        material(used, 0),
+        inFeed,
+        inFeed,
+        new Share(BigDecimal.valueOf(onTop)),
+        false,
+        Optional.empty(),
+        used.entry().name(),
+        used.entry().weight());
+  }
+
+  private static Line moved(Line line, int index) {
+    return new Line(
+        index,
+        line.place(),
+        line.material(),
+        line.designed(),
+        line.share(),
+        line.onTop(),
+        false,
+        line.within(),
+        line.name(),
+        line.figure());
+  }
+
+  private Material material(Used used, int depth) {
+    Material material = used.ask().material();
+    if (material instanceof Material.Single single) {
+      Lot lot = larder.lots().get(used.entry().lot());
+      return lot == null || !lot.ingredient().equals(single.name())
+          ? single
+          : new Material.Single(
+              LotContents.of(single.ingredient(), lot, larder.nutrients()).ingredient(),
+              single.price());
+    }
+    BatchRecord batch = larder.batches().get(used.entry().lot());
+    ResolvedPremix premix = ((Material.Premixed) material).premix();
+    return batch == null || !batch.code().equals(premix.code()) || depth > DEEPEST
+        ? material
+        : new Material.Premixed(premix(premix, batch, depth));
+  }
+
+  private ResolvedPremix premix(ResolvedPremix premix, BatchRecord batch, int depth) {
+    ResolvedPremix planned = premixes.getOrDefault(premix.code(), premix);
+    List<Used> used = MadeBatch.used(batch, Order.of(planned, batch.kg()));
+    double all = used.stream().mapToDouble(Used::kg).sum();
+    if (all <= 0) {
+      return premix;
+    }
+    List<ResolvedPremix.Part> parts = new ArrayList<>();
+    for (Used one : used) {
+      Share share = Share.ratio(BigDecimal.valueOf(one.kg()), BigDecimal.valueOf(all));
+      parts.add(
+          new ResolvedPremix.Part(
+              material(one, depth + 1), share, share, Share.ZERO, one.entry().name()));
+    }
+    return premix.asMade(parts);
+  }
+
+  private static Passes process(Passes planned, BatchRecord record, double mix) {
+    List<Pass> passes = new ArrayList<>(planned.inOrder());
+    record.water().ifPresent(water -> wet(passes, water.thing() / mix));
+    record.drying().flatMap(Drying::last).ifPresent(last -> dried(passes, last.moisture()));
+    return new Passes(passes);
+  }
+
+  /** Only where water goes in at one place: how several parted it is not recorded. */
+  private static void wet(List<Pass> passes, double onMix) {
+    long places = passes.stream().filter(pass -> pass.step() == Step.ADD_WATER).count();
+    for (int i = 0; places == 1 && i < passes.size(); i++) {
+      if (passes.get(i).step() == Step.ADD_WATER) {
+        Pass pass = passes.get(i);
+        passes.set(
+            i,
+            with(
+                pass,
+                pass.settings().stream()
+                    .map(
+                        setting -> isWater(setting) ? to(setting, Property.ON_MIX, onMix) : setting)
+                    .toList()));
+      }
+    }
+  }
+
+  private static boolean isWater(Setting setting) {
+    return setting.property() == Property.ON_MIX || setting.property() == Property.TO_MOISTURE;
+  }
+
+  private static void dried(List<Pass> passes, double moisture) {
+    for (int i = passes.size() - 1; i >= 0; i--) {
+      Pass pass = passes.get(i);
+      boolean dries = pass.step() == Step.DRY || pass.step() == Step.COOL;
+      if (dries && pass.setting(Property.MOISTURE).isPresent()) {
+        passes.set(
+            i,
+            with(
+                pass,
+                pass.settings().stream()
+                    .map(
+                        setting ->
+                            setting.property() == Property.MOISTURE
+                                ? to(setting, Property.MOISTURE, moisture)
+                                : setting)
+                    .toList()));
+        return;
+      }
+    }
+  }
+
+  private static Pass with(Pass pass, List<Setting> settings) {
+    return new Pass(pass.step(), settings, pass.span());
+  }
+
+  private static Setting to(Setting setting, Property property, double figure) {
+    return new Setting(
+        property,
+        setting.ingredient(),
+        figure,
+        figure,
+        Optional.empty(),
+        setting.manner(),
+        setting.written());
+  }
+}

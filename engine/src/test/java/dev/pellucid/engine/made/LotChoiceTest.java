@@ -1,0 +1,104 @@
+package dev.pellucid.engine.made;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.Pantry;
+import dev.pellucid.text.SourceFile;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** First expired, first out, and what is passed over. */
+class LotChoiceTest {
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
+  @Test
+  void theLotThatExpiresFirstIsEmptiedFirst() {
+    LotChoice choice =
+        choice(
+            70,
+            lot("B", "2027-03-01", "passed", "2026-11-01"),
+            lot("A", "2027-02-01", "passed", "2026-11-09"));
+    assertEquals(List.of("A 50.0", "B 20.0"), picks(choice));
+    assertEquals(0, choice.shortfall(), 0);
+  }
+
+  @Test
+  void ofOneDayTheOneReceivedFirstGoesFirst() {
+    assertEquals(
+        List.of("B 10.0"),
+        picks(
+            choice(
+                10,
+                lot("A", "2027-02-01", "passed", "2026-11-09"),
+                lot("B", "2027-02-01", "passed", "2026-11-01"))));
+  }
+
+  @Test
+  void expiredFailedUninspectedAndComingLotsArePassedOver() {
+    LotChoice choice =
+        choice(
+            60,
+            lot("A", "2026-11-24", "passed", "2026-10-01"),
+            lot("B", "2027-01-01", "failed", "2026-10-01"),
+            lot("C", "2027-01-01", "", "2026-10-01"),
+            lot("D", "2027-01-01", "passed", "2026-11-26"),
+            lot("E", "2026-11-25", "passed", "2026-10-01"));
+    assertEquals(List.of("E 50.0"), picks(choice));
+    assertEquals(10, choice.shortfall(), 1e-9);
+  }
+
+  @Test
+  void whatOthersTookIsGone() {
+    Larder larder = larder(lot("A", "2027-02-01", "passed", "2026-11-01"));
+    Use use = new Use("A", "X-1-2026-11-20-1", DAY, 45, true, new SourceFile("x", "").beginning());
+    Stock stock = new Stock(larder, List.of(use));
+    LotChoice choice =
+        LotChoice.of(ingredient(larder, "maize"), 20, DAY, larder, stock).orElseThrow();
+    assertEquals(List.of("A 5.0"), picks(choice));
+    assertEquals(15, choice.shortfall(), 1e-9);
+  }
+
+  @Test
+  void anIngredientWithoutLotsAsksForNone() {
+    Larder larder = larder(lot("A", "2027-02-01", "passed", "2026-11-01"));
+    assertTrue(
+        LotChoice.of(ingredient(larder, "salt"), 20, DAY, larder, new Stock(larder, List.of()))
+            .isEmpty());
+  }
+
+  private static LotChoice choice(double kg, String... lots) {
+    Larder larder = larder(lots);
+    return LotChoice.of(ingredient(larder, "maize"), kg, DAY, larder, new Stock(larder, List.of()))
+        .orElseThrow();
+  }
+
+  private static List<String> picks(LotChoice choice) {
+    return choice.picks().stream().map(it -> it.lot().number() + " " + it.kg()).toList();
+  }
+
+  private static String lot(String number, String bestBefore, String inspection, String received) {
+    return "  - number: "
+        + number
+        + "\n    ingredient: maize\n    quantity: 50 kg\n    received: "
+        + received
+        + "\n    best-before: "
+        + bestBefore
+        + (inspection.isEmpty() ? "\n" : "\n    inspection: " + inspection + "\n");
+  }
+
+  private static Larder larder(String... lots) {
+    return Pantry.full()
+        .with("lots/all.yaml", "lots:\n" + String.join("", lots))
+        .stocked()
+        .larder();
+  }
+
+  private static Ingredient ingredient(Larder larder, String name) {
+    return Optional.ofNullable(larder.ingredients().get(name)).orElseThrow();
+  }
+}
