@@ -74,6 +74,7 @@ public record Ingredient(
         particle,
         wettest,
         cautions,
+        additive,
         number,
         whole,
         declared);
