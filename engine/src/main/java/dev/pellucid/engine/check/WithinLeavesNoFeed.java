@@ -48,7 +48,14 @@ final class WithinLeavesNoFeed implements Rule {
   }
 
   private static double sum(List<Line> lines, ToDoubleFunction<Line> end) {
-    return lines.stream().mapToDouble(end).sum();
+    return lines.stream().mapToDouble(end).sum() + onTopOfDesign(lines);
+  }
+
+  /** Overage for stability, where no {@code rest} makes room for it and the total holds it. */
+  private static double onTopOfDesign(List<Line> lines) {
+    return lines.stream().anyMatch(Line::rest)
+        ? 0
+        : lines.stream().mapToDouble(l -> l.share().minus(l.designed()).kgPer100()).sum();
   }
 
   private static double floor(Line line) {

@@ -65,6 +65,13 @@ class SlipsOfAmountTest {
   }
 
   @Test
+  void aTotalThatHoldsOverageForStabilityNeedsNoFreedom() throws IOException {
+    String mix = "mix\n  rich  50 %\n  lean  45 %\noverage\n  rich  10 %  for stability\n";
+    folder.recipe(mix + LIMITS);
+    assertEquals(List.of(), folder.codes());
+  }
+
+  @Test
   void anOldNameStandsInOverageAndInclusionToo() throws IOException {
     String mix = "mix\n  lean  100 %\noverage\n  old-lean  1 %  for handling\nlimits\n";
     folder
