@@ -2,8 +2,13 @@ package dev.pellucid.engine.compute;
 
 import java.util.Optional;
 
-/** The balance at each end. */
-public record Balances(Balance expected, Balance poorest, Balance richest) {
+/**
+ * The balance at each end.
+ *
+ * @param richestLost at the richest end with all handling overage lost; without any overage the
+ *     same as {@code richest}
+ */
+public record Balances(Balance expected, Balance poorest, Balance richest, Balance richestLost) {
   public Balance at(End end) {
     return switch (end) {
       case EXPECTED -> expected;

@@ -45,11 +45,7 @@ public final class FeedComputer {
 
   private Computation compute(ResolvedRecipe recipe, Weighing weighing, double leftInGap) {
     List<Leaf> leaves = leaves(recipe, weighing);
-    Balances balances =
-        new Balances(
-            balance(recipe, leaves, End.EXPECTED),
-            balance(recipe, leaves, End.POOREST),
-            balance(recipe, leaves, End.RICHEST));
+    Balances balances = balances(recipe, leaves);
     if (balances.obstacle().isPresent()) {
       return new Computation(balances, Optional.empty());
     }
@@ -130,14 +126,24 @@ public final class FeedComputer {
     return List.copyOf(longer);
   }
 
-  private Balance balance(ResolvedRecipe recipe, List<Leaf> leaves, End end) {
+  private Balances balances(ResolvedRecipe recipe, List<Leaf> leaves) {
+    boolean overage = leaves.stream().anyMatch(leaf -> leaf.richest() > leaf.kg());
+    Balance richest = balance(recipe, leaves, End.RICHEST, overage);
+    return new Balances(
+        balance(recipe, leaves, End.EXPECTED, false),
+        balance(recipe, leaves, End.POOREST, false),
+        richest,
+        overage ? balance(recipe, leaves, End.RICHEST, false) : richest);
+  }
+
+  private Balance balance(ResolvedRecipe recipe, List<Leaf> leaves, End end, boolean withOverage) {
     int moisture = larder.nutrients().moisture();
     double mix = 0;
     double mixWater = 0;
     double coat = 0;
     double coatWater = 0;
     for (Leaf leaf : leaves) {
-      double kg = end == End.RICHEST ? leaf.richest() : leaf.kg();
+      double kg = withOverage ? leaf.richest() : leaf.kg();
       Composition composition = leaf.composition();
       double water =
           kg * (end == End.RICHEST ? composition.high() : composition.low()).at(moisture);

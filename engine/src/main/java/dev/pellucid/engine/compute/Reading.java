@@ -7,7 +7,7 @@ package dev.pellucid.engine.compute;
  * @param deviation one standard deviation of it between batches
  * @param spreadUnknown whether some content has no known spread, so that the deviation is too small
  * @param unbounded whether something that would make it worse is not told and nothing bounds it
- * @param unknownShare the part of the finished feed whose content is not told
+ * @param unknownShare the part of all that is weighed whose content is not told
  */
 public record Reading(
     double value,

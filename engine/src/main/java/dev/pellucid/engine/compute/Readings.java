@@ -48,7 +48,7 @@ public final class Readings {
   /** The figure at one end. */
   public Reading at(Subject subject, Basis basis, End end) {
     if (subject instanceof Subject.Nutrients sum) {
-      return onBasis(sum(sum.nutrients(), end), basis, end);
+      return sum(sum.nutrients(), basis, end);
     }
     if (subject instanceof Subject.Ratio ratio) {
       return ratio(ratio, end);
@@ -84,38 +84,43 @@ public final class Readings {
         .anyMatch(name -> row.path().contains(name) || row.ingredient().groups().contains(name));
   }
 
-  private Reading sum(List<Nutrient> nutrients, End end) {
-    double value = 0;
-    for (Nutrient nutrient : nutrients) {
-      value += feed.content(end, nutrient.index());
+  /**
+   * Handling overage of one line thins what the others bring, so that a feed may be richest with it
+   * or without.
+   */
+  private Reading sum(List<Nutrient> nutrients, Basis basis, End end) {
+    Balances balances = feed.balances();
+    Reading with = sum(nutrients, basis, end, end, balances.at(end));
+    if (end != End.RICHEST || balances.richestLost().equals(balances.richest())) {
+      return with;
     }
-    double squares = 0;
-    for (double one : deviations(nutrients, end, end)) {
-      squares += one * one;
-    }
-    double finished = feed.balances().at(end).finished();
-    double deviation = finished > 0 ? Math.sqrt(squares) / finished : 0;
-    Gaps gaps = gaps(nutrients, end);
-    return new Reading(
-        value, deviation, gaps.spreadUnknown(), gaps.unbounded(), gaps.unknownShare());
+    Reading lost = sum(nutrients, basis, end, End.POOREST, balances.richestLost());
+    return lost.value() > with.value() ? lost : with;
   }
 
-  private Reading onBasis(Reading reading, Basis basis, End end) {
-    double factor = factor(basis, end);
+  private Reading sum(
+      List<Nutrient> nutrients, Basis basis, End content, End mass, Balance balance) {
+    double value = amount(nutrients, content, mass, balance.finished());
+    double squares = 0;
+    for (double one : deviations(nutrients, content, mass)) {
+      squares += one * one;
+    }
+    double per = balance.finished() > 0 ? factor(basis, balance) / balance.finished() : 0;
+    Gaps gaps = gaps(nutrients, mass);
     return new Reading(
-        reading.value() * factor,
-        reading.deviation() * factor,
-        reading.spreadUnknown(),
-        reading.unbounded(),
-        reading.unknownShare());
+        value * per,
+        Math.sqrt(squares) * per,
+        gaps.spreadUnknown(),
+        gaps.unbounded(),
+        gaps.unknownShare());
   }
 
   /** Water alone holds nothing on dry matter. */
-  private double factor(Basis basis, End end) {
-    double dry = 1 - feed.balances().at(end).moisture();
+  private static double factor(Basis basis, Balance balance) {
     if (basis instanceof Basis.AsFed) {
       return 1;
     }
+    double dry = 1 - balance.moisture();
     double wanted = basis instanceof Basis.AtMoisture told ? 1 - told.moisture() : 1;
     return dry > 0 ? wanted / dry : 0;
   }
@@ -139,8 +144,9 @@ public final class Readings {
   private Reading quotient(Subject.Ratio ratio, End above, End below, End mass) {
     List<Nutrient> upper = ratio.over().nutrients();
     List<Nutrient> lower = ratio.under().nutrients();
-    double over = amount(upper, above, mass);
-    double under = amount(lower, below, mass);
+    double finished = feed.balances().at(mass).finished();
+    double over = amount(upper, above, mass, finished);
+    double under = amount(lower, below, mass, finished);
     double value = under > 0 ? over / under : over > 0 ? Double.POSITIVE_INFINITY : 0;
     double scale = ratio.kind() == Subject.RatioKind.PER_ENERGY ? 1000 : 1;
     double deviation = under > 0 ? moves(ratio, above, below, mass, value) / under : 0;
@@ -168,12 +174,12 @@ public final class Readings {
   }
 
   /** Per 100 kg of recipe; of moisture, what the feed holds and not its ingredients. */
-  private double amount(List<Nutrient> nutrients, End content, End mass) {
+  private double amount(List<Nutrient> nutrients, End content, End mass, double finished) {
     double amount = 0;
     for (Nutrient nutrient : nutrients) {
       int index = nutrient.index();
       if (index == feed.nutrients().moisture()) {
-        amount += feed.content(content, index) * feed.balances().at(mass).finished();
+        amount += feed.content(content, index) * finished;
       } else {
         for (Row row : feed.rows()) {
           amount += row.amount(content, mass, index);
@@ -201,7 +207,9 @@ public final class Readings {
     boolean spreadUnknown = false;
     boolean unbounded = false;
     double unknown = 0;
+    double whole = 0;
     for (Row row : feed.rows()) {
+      whole += row.kg(end);
       if (row.kg(End.RICHEST) == 0) {
         continue;
       }
@@ -214,8 +222,7 @@ public final class Readings {
       }
       unknown += untold ? row.kg(end) : 0;
     }
-    double finished = feed.balances().at(end).finished();
-    return new Gaps(spreadUnknown, unbounded, finished > 0 ? unknown / finished : 0);
+    return new Gaps(spreadUnknown, unbounded, whole > 0 ? unknown / whole : 0);
   }
 
   private record Gaps(boolean spreadUnknown, boolean unbounded, double unknownShare) {}

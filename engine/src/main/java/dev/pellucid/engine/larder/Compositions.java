@@ -224,6 +224,11 @@ public final class Compositions {
         return;
       }
       bounded.set(index);
+      Optional<Nutrient> digested = nutrient.digestibleOf().flatMap(nutrients::named);
+      if (digested.isPresent()) {
+        boundByAllOf(digested.get(), index);
+        return;
+      }
       Optional<Nutrient> whole = nutrient.partOf().flatMap(nutrients::named);
       whole.ifPresent(this::bound);
       boolean boundless = whole.map(w -> unbounded.get(w.index())).orElse(!nutrient.ofTheWhole());
@@ -233,6 +238,13 @@ public final class Compositions {
         double room = whole.map(w -> high[w.index()]).orElse(1.0);
         high[nutrient.index()] = Math.max(0, room - knownParts(nutrient));
       }
+    }
+
+    /** No more is digested than there is. */
+    private void boundByAllOf(Nutrient whole, int index) {
+      bound(whole);
+      high[index] = high[whole.index()];
+      unbounded.set(index, unbounded.get(whole.index()));
     }
 
     private double knownParts(Nutrient nutrient) {

@@ -49,10 +49,10 @@ class WorstEndTest {
   void aMinimumOfARatioWithABoundlessLowerSumIsNotKeptInSilence() throws IOException {
     folder
         .ingredient("one", "moisture: 10 %, lysine: 1 %, crude-protein: 30 %")
-        .recipe("mix\n  one  100 %\nlimits\n  lysine : digestible-protein  min 5 %\n");
+        .recipe("mix\n  one  100 %\nlimits\n  lysine : digestible-energy  min 0.1 g/MJ\n");
     assertEquals(List.of("unknown-content"), folder.codes());
     assertTrue(
-        folder.text().contains("the minimum of lysine : digestible-protein cannot be judged"));
+        folder.text().contains("the minimum of lysine : digestible-energy cannot be judged"));
   }
 
   /** 12 : 1 with the overage and without it; paired wrongly it would be 24 : 1 or 6 : 1. */
@@ -100,5 +100,57 @@ class WorstEndTest {
         .ingredient("two", "moisture: 10 %")
         .recipe("mix\n  one  100 %\n  two  0 %\nlimits\n  vitamin-a  max 9 IU/kg\n");
     assertEquals(List.of(), folder.codes());
+  }
+
+  /**
+   * Half of 10 % fat and half of 2 % are 6.0 %; the overage of the lean half, if it is not lost,
+   * thins that to 4.7 %.
+   */
+  @Test
+  void overageThatThinsAFeedDoesNotKeepAMaximum() throws IOException {
+    folder
+        .ingredient("rich", "moisture: 10 %, crude-fat: 10 %")
+        .ingredient("lean", "moisture: 10 %, crude-fat: 2 %")
+        .recipe(
+            """
+            mix
+              rich  50 %
+              lean  50 %
+            overage
+              lean  100 %  for handling
+            limits
+              crude-fat  max 5.5 %
+            """);
+    assertEquals(List.of("above-maximum"), folder.codes());
+    assertTrue(folder.text().contains("crude-fat is 6.0 %, the maximum is 5.5 %"), folder.text());
+  }
+
+  /** 40 % protein, of which no more than all is digested. */
+  @Test
+  void noMoreIsDigestedThanThereIs() throws IOException {
+    folder
+        .ingredient("one", "moisture: 10 %, crude-protein: 40 %")
+        .recipe("mix\n  one  100 %\nlimits\n  digestible-protein  max 40 %\n");
+    assertEquals(List.of(), folder.codes());
+    folder.recipe("mix\n  one  100 %\nlimits\n  digestible-protein  max 39 %\n");
+    assertEquals(List.of("above-maximum"), folder.codes());
+  }
+
+  /** Dried from 10 to 2 % moisture, 100 kg of an ingredient become 92 kg; it is still all of it. */
+  @Test
+  void noMoreThanAllOfAFeedIsNotTold() throws IOException {
+    folder
+        .ingredient("one", "moisture: 10 %, crude-ash: 20 %")
+        .recipe(
+            """
+            mix
+              one  100 %
+            process
+              dry  temperature  60 °C
+              dry  moisture     2 %
+            limits
+              calcium  max 1 %
+            """);
+    assertTrue(folder.text().contains("note: 100 % of the feed is of ingredients that do not"));
   }
 }
