@@ -245,7 +245,7 @@ final class FolderRun<T> {
       return Optional.empty();
     }
     return computer
-        .compute(recipe, plan.get().asRounded(recipe))
+        .again(feed, plan.get().asRounded(recipe))
         .feed()
         .map(again -> new OnTheFloor(larder.plant().get(), plan.get(), Judge.verdicts(again)));
   }

@@ -23,11 +23,10 @@ public final class Judge {
 
   /** One limit against the figures of a feed. */
   static Verdict verdict(Readings readings, Limit limit) {
-    Readings.At at = readings.judged(limit.subject(), limit.basis(), limit.side());
+    boolean spread = limit.inBatches().isPresent();
+    Readings.At at = readings.judged(limit.subject(), limit.basis(), limit.side(), spread);
     double margin =
-        limit.inBatches().isPresent()
-            ? Normal.quantile(limit.inBatches().getAsDouble()) * at.reading().deviation()
-            : 0;
+        spread ? Normal.quantile(limit.inBatches().getAsDouble()) * at.reading().deviation() : 0;
     double bound = limit.inForce();
     boolean min = limit.side() == Bound.Side.MIN;
     double judged = at.reading().value() + (min ? -margin : margin);

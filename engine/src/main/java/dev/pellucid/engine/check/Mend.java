@@ -154,7 +154,7 @@ final class Mend {
     inFeed.set(rest.index(), inFeed.get(rest.index()) - points);
     boolean possible = inFeed.get(line.index()) >= 0 && inFeed.get(rest.index()) >= 0;
     return possible
-        ? computer.compute(feed.recipe(), new Weighing(inFeed, written.onTop())).feed()
+        ? computer.again(feed, new Weighing(inFeed, written.onTop())).feed()
         : Optional.empty();
   }
 }

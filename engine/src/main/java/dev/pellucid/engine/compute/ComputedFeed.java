@@ -26,6 +26,11 @@ public record ComputedFeed(
     unpriced = List.copyOf(unpriced);
   }
 
+  /** The same feed of another weighing. */
+  ComputedFeed weighedAs(Balances other, List<Row> weighed) {
+    return new ComputedFeed(recipe, nutrients, other, weighed, shrink, retentionGaps, unpriced);
+  }
+
   /** The amount of a nutrient per kg of finished feed as fed, in the base of its kind. */
   public double content(End end, int nutrient) {
     if (nutrient == nutrients.moisture()) {

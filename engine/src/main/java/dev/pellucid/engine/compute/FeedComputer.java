@@ -43,6 +43,20 @@ public final class FeedComputer {
     return compute(recipe, weighing, 1);
   }
 
+  /** A feed of which only the weights change. */
+  public Computation again(ComputedFeed feed, Weighing weighing) {
+    List<Leaf> leaves = leaves(feed.recipe(), weighing);
+    Balances balances = balances(feed.recipe(), leaves);
+    if (balances.obstacle().isPresent()) {
+      return new Computation(balances, Optional.empty());
+    }
+    List<Row> rows = new ArrayList<>(leaves.size());
+    for (int i = 0; i < leaves.size(); i++) {
+      rows.add(feed.rows().get(i).weighedAs(leaves.get(i)));
+    }
+    return new Computation(balances, Optional.of(feed.weighedAs(balances, rows)));
+  }
+
   private Computation compute(ResolvedRecipe recipe, Weighing weighing, double leftInGap) {
     List<Leaf> leaves = leaves(recipe, weighing);
     Balances balances = balances(recipe, leaves);

@@ -4,7 +4,7 @@ package dev.pellucid.engine.compute;
  * A figure of a feed at one end, in the base of its kind.
  *
  * @param value the figure
- * @param deviation one standard deviation of it between batches
+ * @param deviation one standard deviation of it between batches; 0 where it was not asked for
  * @param spreadUnknown whether some content has no known spread, so that the deviation is too small
  * @param unbounded whether something that would make it worse is not told and nothing bounds it
  * @param unknownShare the part of all that is weighed whose content is not told

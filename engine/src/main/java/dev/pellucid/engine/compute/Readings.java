@@ -5,6 +5,7 @@ import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -15,43 +16,51 @@ import java.util.List;
  * the delta method.
  */
 public final class Readings {
+  private static final double[] NONE = {};
+
   private final ComputedFeed feed;
 
-  /** The ingredients of the rows, sorted. */
-  private final String[] names;
+  /** What some row does not tell, or only in part. */
+  private final BitSet gaps = new BitSet();
 
-  /** For each row a place of its ingredient among {@link #names}, the same for all its rows. */
-  private final int[] ingredientOf;
+  /** For each row a place of its ingredient, the same for all its rows; empty until needed. */
+  private int[] ingredientOf = {};
 
   public Readings(ComputedFeed feed) {
     this.feed = feed;
-    this.names = new String[feed.rows().size()];
-    this.ingredientOf = new int[names.length];
-    Arrays.setAll(names, i -> name(feed, i));
-    Arrays.sort(names);
-    Arrays.setAll(ingredientOf, i -> Arrays.binarySearch(names, name(feed, i)));
+    for (Row row : feed.rows()) {
+      if (row.kg(End.RICHEST) != 0) {
+        gaps.or(row.composition().unknown());
+        gaps.or(row.composition().unbounded());
+        gaps.or(row.composition().spreadUnknown());
+      }
+    }
   }
 
-  private static String name(ComputedFeed feed, int row) {
-    return feed.rows().get(row).ingredient().name();
-  }
-
-  /** The figure that a side of a limit is judged by, in the base of the subject's kind. */
-  public At judged(Subject subject, Basis basis, Bound.Side side) {
+  /**
+   * The figure that a side of a limit is judged by, in the base of the subject's kind.
+   *
+   * @param spread whether its deviation is asked for
+   */
+  public At judged(Subject subject, Basis basis, Bound.Side side, boolean spread) {
     End end = side == Bound.Side.MIN ? End.POOREST : End.RICHEST;
-    return new At(end, at(subject, basis, end));
+    return new At(end, at(subject, basis, end, spread));
   }
 
   /** A reading and the end it was taken at. */
   public record At(End end, Reading reading) {}
 
-  /** The figure at one end. */
+  /** The figure at one end, without its deviation. */
   public Reading at(Subject subject, Basis basis, End end) {
+    return at(subject, basis, end, false);
+  }
+
+  private Reading at(Subject subject, Basis basis, End end, boolean spread) {
     if (subject instanceof Subject.Nutrients sum) {
-      return sum(sum.nutrients(), basis, end);
+      return sum(sum.nutrients(), basis, end, spread);
     }
     if (subject instanceof Subject.Ratio ratio) {
-      return ratio(ratio, end);
+      return ratio(ratio, end, spread);
     }
     if (subject instanceof Subject.Inclusion inclusion) {
       return plain(inclusion(inclusion.names()));
@@ -88,21 +97,26 @@ public final class Readings {
    * Handling overage of one line thins what the others bring, so that a feed may be richest with it
    * or without.
    */
-  private Reading sum(List<Nutrient> nutrients, Basis basis, End end) {
+  private Reading sum(List<Nutrient> nutrients, Basis basis, End end, boolean spread) {
     Balances balances = feed.balances();
-    Reading with = sum(nutrients, basis, end, end, balances.at(end));
+    Reading with = sum(nutrients, basis, end, end, balances.at(end), spread);
     if (end != End.RICHEST || balances.richestLost().equals(balances.richest())) {
       return with;
     }
-    Reading lost = sum(nutrients, basis, end, End.POOREST, balances.richestLost());
+    Reading lost = sum(nutrients, basis, end, End.POOREST, balances.richestLost(), spread);
     return lost.value() > with.value() ? lost : with;
   }
 
   private Reading sum(
-      List<Nutrient> nutrients, Basis basis, End content, End mass, Balance balance) {
+      List<Nutrient> nutrients,
+      Basis basis,
+      End content,
+      End mass,
+      Balance balance,
+      boolean spread) {
     double value = amount(nutrients, content, mass, balance.finished());
     double squares = 0;
-    for (double one : deviations(nutrients, content, mass)) {
+    for (double one : spread ? deviations(nutrients, content, mass) : NONE) {
       squares += one * one;
     }
     double per = balance.finished() > 0 ? factor(basis, balance) / balance.finished() : 0;
@@ -130,18 +144,18 @@ public final class Readings {
    * Both are told of the same mass, with handling overage or without, whichever is worse: the
    * moisture of the feed then cancels.
    */
-  private Reading ratio(Subject.Ratio ratio, End end) {
+  private Reading ratio(Subject.Ratio ratio, End end, boolean spread) {
     if (end == End.EXPECTED) {
-      return quotient(ratio, end, end, end);
+      return quotient(ratio, end, end, end, spread);
     }
     End other = end == End.POOREST ? End.RICHEST : End.POOREST;
-    Reading lost = quotient(ratio, end, other, End.POOREST);
-    Reading present = quotient(ratio, end, other, End.RICHEST);
+    Reading lost = quotient(ratio, end, other, End.POOREST, spread);
+    Reading present = quotient(ratio, end, other, End.RICHEST, spread);
     boolean lostIsLess = lost.value() <= present.value();
     return lostIsLess == (end == End.POOREST) ? lost : present;
   }
 
-  private Reading quotient(Subject.Ratio ratio, End above, End below, End mass) {
+  private Reading quotient(Subject.Ratio ratio, End above, End below, End mass, boolean spread) {
     List<Nutrient> upper = ratio.over().nutrients();
     List<Nutrient> lower = ratio.under().nutrients();
     double finished = feed.balances().at(mass).finished();
@@ -149,7 +163,7 @@ public final class Readings {
     double under = amount(lower, below, mass, finished);
     double value = under > 0 ? over / under : over > 0 ? Double.POSITIVE_INFINITY : 0;
     double scale = ratio.kind() == Subject.RatioKind.PER_ENERGY ? 1000 : 1;
-    double deviation = under > 0 ? moves(ratio, above, below, mass, value) / under : 0;
+    double deviation = spread && under > 0 ? moves(ratio, above, below, mass, value) / under : 0;
     Gaps gapsAbove = gaps(upper, mass);
     Gaps gapsBelow = gaps(lower, mass);
     return new Reading(
@@ -191,7 +205,8 @@ public final class Readings {
 
   /** One standard deviation that each ingredient brings to the sum, per 100 kg of recipe. */
   private double[] deviations(List<Nutrient> nutrients, End content, End mass) {
-    double[] byIngredient = new double[names.length];
+    int[] ingredientOf = ingredientOf();
+    double[] byIngredient = new double[ingredientOf.length];
     for (int i = 0; i < ingredientOf.length; i++) {
       Row row = feed.rows().get(i);
       double deviation = 0;
@@ -203,7 +218,35 @@ public final class Readings {
     return byIngredient;
   }
 
+  private int[] ingredientOf() {
+    if (ingredientOf.length < feed.rows().size()) {
+      String[] names = new String[feed.rows().size()];
+      Arrays.setAll(names, this::name);
+      Arrays.sort(names);
+      ingredientOf = new int[names.length];
+      Arrays.setAll(ingredientOf, i -> Arrays.binarySearch(names, name(i)));
+    }
+    return ingredientOf;
+  }
+
+  private String name(int row) {
+    return feed.rows().get(row).ingredient().name();
+  }
+
   private Gaps gaps(List<Nutrient> nutrients, End end) {
+    return hasGap(nutrients) ? found(nutrients, end) : Gaps.NONE;
+  }
+
+  private boolean hasGap(List<Nutrient> nutrients) {
+    for (Nutrient nutrient : nutrients) {
+      if (gaps.get(nutrient.index())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Gaps found(List<Nutrient> nutrients, End end) {
     boolean spreadUnknown = false;
     boolean unbounded = false;
     double unknown = 0;
@@ -225,7 +268,9 @@ public final class Readings {
     return new Gaps(spreadUnknown, unbounded, whole > 0 ? unknown / whole : 0);
   }
 
-  private record Gaps(boolean spreadUnknown, boolean unbounded, double unknownShare) {}
+  private record Gaps(boolean spreadUnknown, boolean unbounded, double unknownShare) {
+    static final Gaps NONE = new Gaps(false, false, 0);
+  }
 
   private static Reading plain(double value) {
     return new Reading(value, 0, false, false, 0);

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 final class RowMaker {
   private final Keeping keeping;
   private final boolean stored;
-  private final Map<Way, @Nullable Kept[]> known = new HashMap<>();
+  private final Map<Way, @Nullable Parts[]> known = new HashMap<>();
 
   RowMaker(Keeping keeping, boolean stored) {
     this.keeping = keeping;
@@ -23,83 +23,57 @@ final class RowMaker {
   private record Way(boolean heated, String premixes) {}
 
   /** The parts kept: fresh for what is expected and richest, stored for the poorest. */
-  private record Kept(double expected, double poorest, double richest) {}
-
-  private static final Kept ALL = new Kept(1, 1, 1);
+  private record Parts(double expected, double poorest, double richest) {}
 
   Row row(Leaf leaf) {
     Composition composition = leaf.composition();
-    int count = composition.low().count();
-    double[] expected = new double[count];
-    double[] poorest = new double[count];
-    double[] richest = new double[count];
-    double[] spread = new double[count];
-    @Nullable Kept[] onTheWay = onTheWay(leaf);
-    for (int i = 0; i < count; i++) {
-      int stability = composition.stability().get(i);
-      Kept kept = stability == 0 ? ALL : kept(stability, leaf, onTheWay);
-      expected[i] = composition.low().at(i) * kept.expected();
-      poorest[i] = composition.low().at(i) * kept.poorest();
-      richest[i] = composition.high().at(i) * kept.richest();
-      spread[i] = composition.spread().at(i) * kept.expected();
-    }
-    composition.derived().forEach(d -> expected[d.nutrient()] = value(d, expected, expected));
-    composition.derived().forEach(d -> derivePair(d, poorest, richest));
     return new Row(
-        leaf.line(),
-        leaf.path(),
-        leaf.material().ingredient(),
-        composition,
-        leaf.material().price(),
-        leaf.kg(),
-        leaf.richest(),
-        times(expected, leaf.kg()),
-        times(poorest, leaf.kg()),
-        times(richest, leaf.richest()),
-        times(spread, leaf.kg()));
+        leaf, composition.decaying().isEmpty() ? Kept.all(composition) : kept(composition, leaf));
   }
 
-  /** The array, taken over and scaled in place. */
-  private static Dense times(double[] figures, double factor) {
-    for (int i = 0; i < figures.length; i++) {
-      figures[i] *= factor;
+  private Kept kept(Composition composition, Leaf leaf) {
+    double[] expected = composition.expected().toArray();
+    double[] poorest = composition.low().toArray();
+    double[] richest = composition.high().toArray();
+    double[] spread = composition.spread().toArray();
+    @Nullable Parts[] onTheWay = onTheWay(leaf);
+    for (Composition.Decaying decaying : composition.decaying()) {
+      Parts parts = parts(decaying.stability(), leaf, onTheWay);
+      int i = decaying.nutrient();
+      expected[i] *= parts.expected();
+      poorest[i] *= parts.poorest();
+      richest[i] *= parts.richest();
+      spread[i] *= parts.expected();
     }
-    return Dense.of(figures);
+    composition.derived().forEach(d -> expected[d.nutrient()] = d.value(expected, expected));
+    composition.derived().forEach(d -> derivePair(d, poorest, richest));
+    return new Kept(Dense.of(expected), Dense.of(poorest), Dense.of(richest), Dense.of(spread));
   }
 
   private static void derivePair(Composition.Derived d, double[] poorest, double[] richest) {
-    double low = value(d, poorest, richest);
-    double high = value(d, richest, poorest);
+    double low = d.value(poorest, richest);
+    double high = d.value(richest, poorest);
     poorest[d.nutrient()] = low;
     richest[d.nutrient()] = Math.max(low, high);
   }
 
-  private static double value(Composition.Derived d, double[] adding, double[] taking) {
-    double value = d.constant();
-    for (Composition.Derived.Term term : d.terms()) {
-      double[] from = term.factor() >= 0 ? adding : taking;
-      value += term.factor() * from[term.nutrient()];
-    }
-    return Math.max(0, value);
-  }
-
-  private @Nullable Kept[] onTheWay(Leaf leaf) {
+  private @Nullable Parts[] onTheWay(Leaf leaf) {
     StringBuilder premixes = new StringBuilder();
     leaf.through().forEach(premix -> premixes.append(premix.code()).append('>'));
     Way way = new Way(leaf.line().place() == Place.MIX, premixes.toString());
-    return known.computeIfAbsent(way, w -> new @Nullable Kept[keeping.classes()]);
+    return known.computeIfAbsent(way, w -> new @Nullable Parts[keeping.classes()]);
   }
 
-  private Kept kept(int stability, Leaf leaf, @Nullable Kept[] onTheWay) {
-    Kept kept = onTheWay[stability];
-    if (kept == null) {
-      kept = work(stability, leaf);
-      onTheWay[stability] = kept;
+  private Parts parts(int stability, Leaf leaf, @Nullable Parts[] onTheWay) {
+    Parts parts = onTheWay[stability];
+    if (parts == null) {
+      parts = work(stability, leaf);
+      onTheWay[stability] = parts;
     }
-    return kept;
+    return parts;
   }
 
-  private Kept work(int stability, Leaf leaf) {
+  private Parts work(int stability, Leaf leaf) {
     boolean heated = leaf.line().place() == Place.MIX;
     double poor = keeping.throughProcess(stability, heated, true);
     double rich = keeping.throughProcess(stability, heated, false);
@@ -107,6 +81,6 @@ final class RowMaker {
     for (ResolvedPremix premix : leaf.through()) {
       lasting *= keeping.inPremix(stability, premix);
     }
-    return new Kept(rich, poor * lasting, rich);
+    return new Parts(rich, poor * lasting, rich);
   }
 }

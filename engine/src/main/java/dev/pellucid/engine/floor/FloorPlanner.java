@@ -15,10 +15,9 @@ import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -36,6 +35,7 @@ public final class FloorPlanner {
   private final Practice practice;
   private final Plant plant;
   private final double times;
+  private final BitSet small;
   private final Weigher micro;
   private final Weigher macro;
 
@@ -45,6 +45,7 @@ public final class FloorPlanner {
     this.practice = practice;
     this.plant = plant;
     this.times = kg / 100;
+    this.small = SmallLines.of(feed);
     this.micro = weigher(BoundOf.WEIGHING_MICRO, MICRO_ERROR);
     this.macro = weigher(BoundOf.WEIGHING_MACRO, MACRO_ERROR);
   }
@@ -89,26 +90,28 @@ public final class FloorPlanner {
 
   /** The small lines first, then the carrier, less what dilutions take of it. */
   private List<FloorLine> portion(List<Line> lines, int portions, Optional<Line> carrier) {
-    Map<Line, FloorLine> done = new HashMap<>();
+    List<FloorLine> inOrder = new ArrayList<>();
+    int last = -1;
     double taken = 0;
     for (Line line : lines) {
-      if (carrier.filter(line::equals).isEmpty()) {
+      if (carrier.isPresent() && carrier.get().index() == line.index()) {
+        last = inOrder.size();
+      } else {
         FloorLine weighed = weighed(line, portions, carrier, taken);
         taken += weighed.dilution().map(Dilution::carried).orElse(0.0);
-        done.put(line, weighed);
+        inOrder.add(weighed);
       }
     }
-    List<FloorLine> inOrder = new ArrayList<>();
-    for (Line line : lines) {
-      FloorLine known = done.get(line);
-      inOrder.add(known != null ? known : large(line, whole(line) / portions, taken));
+    if (last >= 0) {
+      Line from = lines.get(last);
+      inOrder.add(last, large(from, whole(from) / portions, taken));
     }
     return inOrder;
   }
 
   private FloorLine weighed(Line line, int loads, Optional<Line> carrier, double taken) {
     double target = whole(line) / loads;
-    if (!SmallLines.has(feed, line)) {
+    if (!small.get(line.index())) {
       return large(line, target, 0);
     }
     Placing placing = micro.place(target);
@@ -133,7 +136,7 @@ public final class FloorPlanner {
   /** The largest line that is not weighed apart: dry for the mix, liquid for the coat. */
   private Optional<Line> carrier(Place place) {
     return lines(place).stream()
-        .filter(line -> !SmallLines.has(feed, line) && isLiquid(line) == (place == Place.COAT))
+        .filter(line -> !small.get(line.index()) && isLiquid(line) == (place == Place.COAT))
         .max(Comparator.comparingDouble(this::whole));
   }
 

@@ -5,6 +5,7 @@ import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
+import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.Set;
 
@@ -21,12 +22,31 @@ public final class SmallLines {
   private SmallLines() {}
 
   public static boolean has(ComputedFeed feed, Line line) {
-    return !line.rest()
-        && (line.material() instanceof Material.Premixed
-            || line.designed().kgPer100() < SMALL_PERCENT
-            || feed.rows().stream()
-                .filter(row -> row.line().index() == line.index())
-                .map(Row::ingredient)
-                .anyMatch(one -> one.traits().stream().anyMatch(BY_THE_GRAM::contains)));
+    return of(feed).get(line.index());
+  }
+
+  /** Their indexes. */
+  static BitSet of(ComputedFeed feed) {
+    BitSet small = new BitSet();
+    for (Row row : feed.rows()) {
+      Line line = row.line();
+      boolean apart =
+          line.material() instanceof Material.Premixed
+              || line.designed().kgPer100() < SMALL_PERCENT
+              || harmsByTheGram(row);
+      if (apart && !line.rest()) {
+        small.set(line.index());
+      }
+    }
+    return small;
+  }
+
+  private static boolean harmsByTheGram(Row row) {
+    for (Trait trait : row.ingredient().traits()) {
+      if (BY_THE_GRAM.contains(trait)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

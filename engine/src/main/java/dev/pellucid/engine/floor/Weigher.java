@@ -18,7 +18,8 @@ import java.util.stream.IntStream;
 final class Weigher {
   private static final double CLOSE = 1e-9;
 
-  private final List<Scale> scales;
+  private final List<Pan> pans;
+  private final Pan largest;
   private final int mostWeighings;
   private final double allowed;
 
@@ -29,66 +30,89 @@ final class Weigher {
     if (scales.isEmpty() || allowed <= 0) {
       throw new IllegalArgumentException("nothing to weigh on");
     }
-    this.scales =
+    this.pans =
         scales.stream()
             .sorted(Comparator.comparingDouble(Scale::division).thenComparingDouble(Scale::most))
+            .map(scale -> Pan.of(scale, allowed))
             .toList();
+    this.largest =
+        pans.stream().max(Comparator.comparingDouble(pan -> pan.scale().most())).orElseThrow();
     this.mostWeighings = mostWeighings;
     this.allowed = allowed;
   }
 
+  /**
+   * A scale, whose division is {@code digits / power} as the display writes it. Counts of divisions
+   * are worked out from these, so that they come to what is displayed and not to what doubles add
+   * up to.
+   */
+  private record Pan(Scale scale, double digits, double power, double leastDivisions) {
+    static Pan of(Scale scale, double allowed) {
+      BigDecimal division = BigDecimal.valueOf(scale.division());
+      return new Pan(
+          scale,
+          division.unscaledValue().doubleValue(),
+          BigDecimal.ONE.scaleByPowerOfTen(division.scale()).doubleValue(),
+          Math.ceil(Math.max(scale.least() / scale.division(), 1 / (2 * allowed)) - CLOSE));
+    }
+
+    double divisions(double count) {
+      return digits * count / power;
+    }
+
+    /** Half a division may not be more than the error allowed. */
+    double least() {
+      return divisions(leastDivisions);
+    }
+  }
+
   /** Where an amount goes. */
   Placing place(double kg) {
-    Optional<Scale> finest = finest(kg);
+    Optional<Pan> finest = finest(kg);
     if (finest.isEmpty()) {
       return parted(kg);
     }
-    double least = least(finest.get());
-    return kg < least * (1 - CLOSE)
-        ? new Placing.TooLittle(finest.get(), least)
-        : new Placing.Placed(weight(finest.get(), 1, kg));
+    Pan pan = finest.get();
+    return kg < pan.least() * (1 - CLOSE)
+        ? new Placing.TooLittle(pan.scale(), pan.least())
+        : new Placing.Placed(weight(pan, 1, kg));
   }
 
   /** The least amount that can be weighed, on the scale that it is least on. */
   double least() {
-    return scales.stream().mapToDouble(this::least).min().orElseThrow();
+    return pans.stream().mapToDouble(Pan::least).min().orElseThrow();
   }
 
   /** An amount rounded up to what a scale shows, and up to the least that can be weighed. */
   Placing placeUp(double kg) {
     double wanted = Math.max(kg, least());
-    double division = finest(wanted).map(Scale::division).orElse(0.0);
-    return place(division == 0 ? wanted : times(division, Math.ceil(wanted / division - CLOSE)));
+    return place(
+        finest(wanted)
+            .map(pan -> pan.divisions(Math.ceil(wanted / pan.scale().division() - CLOSE)))
+            .orElse(wanted));
   }
 
-  private Optional<Scale> finest(double kg) {
-    return scales.stream().filter(scale -> kg <= scale.most() * (1 + CLOSE)).findFirst();
-  }
-
-  /** Half a division may not be more than the error allowed. */
-  private double least(Scale scale) {
-    double divisions =
-        Math.ceil(Math.max(scale.least() / scale.division(), 1 / (2 * allowed)) - CLOSE);
-    return times(scale.division(), divisions);
+  private Optional<Pan> finest(double kg) {
+    for (Pan pan : pans) {
+      if (kg <= pan.scale().most() * (1 + CLOSE)) {
+        return Optional.of(pan);
+      }
+    }
+    return Optional.empty();
   }
 
   private Placing parted(double kg) {
-    Scale largest = scales.stream().max(Comparator.comparingDouble(Scale::most)).orElseThrow();
-    double needed = Math.ceil(kg / largest.most() - CLOSE);
+    double needed = Math.ceil(kg / largest.scale().most() - CLOSE);
     return needed > mostWeighings
-        ? new Placing.TooMuch(largest, (long) needed)
+        ? new Placing.TooMuch(largest.scale(), (long) needed)
         : new Placing.Placed(weight(largest, (int) needed, kg));
   }
 
-  private Weight weight(Scale scale, int weighings, double kg) {
-    double each = times(scale.division(), Math.rint(kg / weighings / scale.division()));
-    double divisions = Math.max(1, Math.floor(allowed * each / scale.division() + CLOSE));
-    return new Weight(scale, weighings, each, times(scale.division(), divisions));
-  }
-
-  /** So many divisions, as the display writes them and not as doubles add up. */
-  private static double times(double division, double count) {
-    return BigDecimal.valueOf(division).multiply(BigDecimal.valueOf(count)).doubleValue();
+  private Weight weight(Pan pan, int weighings, double kg) {
+    double division = pan.scale().division();
+    double each = pan.divisions(Math.rint(kg / weighings / division));
+    double off = Math.max(1, Math.floor(allowed * each / division + CLOSE));
+    return new Weight(pan.scale(), weighings, each, pan.divisions(off));
   }
 
   /** In how many weighings an amount would go on each scale; for remedies. */

@@ -8,6 +8,7 @@ import java.util.List;
  * The contents of one ingredient for one species and one kind of process, dense by nutrient, per kg
  * as fed in the base of each kind.
  *
+ * @param expected the value; 0 for {@code below X} and for what is absent
  * @param low the least there can be: the value; 0 for {@code below X} and for what is absent
  * @param high the most there can be: the value; X for {@code below X}; for what is absent the room
  *     that the known parts leave
@@ -17,10 +18,12 @@ import java.util.List;
  * @param spreadAssumed whose spread is the default of practice
  * @param spreadUnknown who has content and no spread at all
  * @param stability the index of the class in {@link Retentions}, 0 for stable
- * @param derived what follows from other nutrients of this ingredient, in an order in which each
- *     comes after those it follows from
+ * @param decaying what there is of a class other than stable
+ * @param derived what follows from nutrients of this ingredient that decay, in an order in which
+ *     each comes after those it follows from
  */
 public record Composition(
+    Dense expected,
     Dense low,
     Dense high,
     Dense spread,
@@ -29,16 +32,35 @@ public record Composition(
     BitSet spreadAssumed,
     BitSet spreadUnknown,
     List<Integer> stability,
+    List<Decaying> decaying,
     List<Derived> derived) {
   public Composition {
     stability = List.copyOf(stability);
+    decaying = List.copyOf(decaying);
     derived = List.copyOf(derived);
   }
+
+  /** A nutrient and the class that says what is kept of it. */
+  public record Decaying(int nutrient, int stability) {}
 
   /** {@code constant + Σ factor × nutrient}. */
   public record Derived(int nutrient, double constant, List<Term> terms) {
     public Derived {
       terms = List.copyOf(terms);
+    }
+
+    /**
+     * The figure, never below nought.
+     *
+     * @param adding where the terms are read that add to it
+     * @param taking where those are read that take from it
+     */
+    public double value(double[] adding, double[] taking) {
+      double value = constant;
+      for (Term term : terms) {
+        value += term.factor() * (term.factor() >= 0 ? adding : taking)[term.nutrient()];
+      }
+      return Math.max(0, value);
     }
 
     /** {@code factor × nutrient}, by its index. */

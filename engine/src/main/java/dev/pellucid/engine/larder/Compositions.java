@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 
 /**
  * The {@link Composition} of each ingredient, worked out once for each species and kind of process
@@ -103,7 +104,9 @@ public final class Compositions {
       derivedInOrder.forEach(this::derive);
       nutrients.inOrder().forEach(this::bound);
       List<Integer> classes = nutrients.inOrder().stream().map(this::stability).toList();
+      List<Composition.Decaying> decaying = decaying(classes);
       return new Composition(
+          Dense.of(expected()),
           Dense.of(low),
           Dense.of(high),
           Dense.of(spread),
@@ -112,7 +115,34 @@ public final class Compositions {
           spreadAssumed,
           spreadUnknown,
           classes,
-          derived);
+          decaying,
+          followingFrom(decaying));
+    }
+
+    private double[] expected() {
+      double[] expected = low.clone();
+      derived.forEach(d -> expected[d.nutrient()] = d.value(expected, expected));
+      return expected;
+    }
+
+    private List<Composition.Decaying> decaying(List<Integer> classes) {
+      return IntStream.range(0, low.length)
+          .filter(i -> classes.get(i) != 0 && high[i] > 0)
+          .mapToObj(i -> new Composition.Decaying(i, classes.get(i)))
+          .toList();
+    }
+
+    private List<Composition.Derived> followingFrom(List<Composition.Decaying> decaying) {
+      BitSet changing = new BitSet();
+      decaying.forEach(one -> changing.set(one.nutrient()));
+      List<Composition.Derived> following = new ArrayList<>();
+      for (Composition.Derived one : derived) {
+        if (one.terms().stream().anyMatch(term -> changing.get(term.nutrient()))) {
+          changing.set(one.nutrient());
+          following.add(one);
+        }
+      }
+      return following;
     }
 
     private int stability(Nutrient nutrient) {
@@ -201,20 +231,17 @@ public final class Compositions {
 
     private void set(Nutrient nutrient, Terms terms) {
       int index = nutrient.index();
-      low[index] = terms.constant();
-      high[index] = terms.constant();
+      Composition.Derived of = new Composition.Derived(index, terms.constant(), terms.list());
+      double least = of.value(low, high);
+      high[index] = Math.max(least, of.value(high, low));
+      low[index] = least;
       for (Composition.Derived.Term term : terms.list()) {
-        boolean adds = term.factor() >= 0;
-        low[index] += term.factor() * (adds ? low : high)[term.nutrient()];
-        high[index] += term.factor() * (adds ? high : low)[term.nutrient()];
         spread[index] += Math.abs(term.factor()) * spread[term.nutrient()];
         spreadAssumed.set(index, spreadAssumed.get(index) || spreadAssumed.get(term.nutrient()));
         spreadUnknown.set(index, spreadUnknown.get(index) || spreadUnknown.get(term.nutrient()));
       }
-      low[index] = Math.max(0, low[index]);
-      high[index] = Math.max(low[index], high[index]);
       unknown.clear(index);
-      derived.add(new Composition.Derived(index, terms.constant(), terms.list()));
+      derived.add(of);
     }
 
     /** A whole is bounded before its parts; what is part of the boundless is boundless too. */

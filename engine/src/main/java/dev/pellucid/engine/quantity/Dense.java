@@ -17,6 +17,11 @@ public final class Dense {
     return figures[index];
   }
 
+  /** A copy that may be written to. */
+  public double[] toArray() {
+    return figures.clone();
+  }
+
   public int count() {
     return figures.length;
   }

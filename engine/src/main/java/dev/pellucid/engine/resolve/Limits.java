@@ -15,7 +15,6 @@ import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
@@ -171,23 +170,23 @@ final class Limits {
   private Optional<Subject> inclusion(Left.Inclusion inclusion) {
     boolean all = true;
     List<String> names = new ArrayList<>();
-    Map<String, String> former = kitchen.formerNames();
     for (Word name : inclusion.names()) {
       read.add(name.text());
-      String now = former.get(name.text());
+      boolean known = kitchen.isMaterial(name.text()) || larder.groups().containsKey(name.text());
+      String now = known ? null : kitchen.formerNames().get(name.text());
       names.add(now == null ? name.text() : now);
       if (now != null) {
         findings.add(Materials.renamed(name, now));
-      } else if (!kitchen.isMaterial(name.text()) && !larder.groups().containsKey(name.text())) {
+      } else if (!known) {
         all = false;
-        TreeSet<String> known = new TreeSet<>(kitchen.materials());
-        known.addAll(larder.groups().keySet());
+        TreeSet<String> near = new TreeSet<>(kitchen.materials());
+        near.addAll(larder.groups().keySet());
         findings.add(
             near(
                 Finding.error(
                     Materials.UNKNOWN, name.span(), name + " is not known in this folder"),
                 name,
-                known,
+                near,
                 "name an ingredient, a group or a code"));
       }
     }

@@ -8,6 +8,7 @@ import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Section;
 import dev.pellucid.syntax.ShareLine;
 import dev.pellucid.text.Span;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -129,7 +130,13 @@ final class Lines {
   }
 
   private Share sum() {
-    return written.stream().flatMap(line -> share(line).stream()).reduce(Share.ZERO, Share::plus);
+    BigDecimal sum = BigDecimal.ZERO;
+    for (ShareLine line : written) {
+      if (line.share() instanceof ShareLine.Share.Stated stated) {
+        sum = sum.add(exact(stated.amount()).percent());
+      }
+    }
+    return new Share(sum);
   }
 
   private boolean isWhole(Span heading, Share stabilityExtra) {

@@ -42,8 +42,8 @@ final class MergedLimits {
   static List<Limit> withLawInForce(List<Limit> waived, List<Limit> all) {
     List<Limit> inForce = new ArrayList<>(waived);
     for (Limit law : all) {
-      boolean stands = waived.stream().anyMatch(limit -> standsFor(limit, law));
-      if (law.origin().kind() == Limit.Kind.LAW && !stands) {
+      if (law.origin().kind() == Limit.Kind.LAW
+          && waived.stream().noneMatch(limit -> standsFor(limit, law))) {
         inForce.add(law);
       }
     }
