@@ -104,27 +104,25 @@ final class Waivers {
             line.by().orElseThrow().text(),
             line.because().orElseThrow().text(),
             line.left().span().through(bound.span()));
+    Basis basis = Limits.basis(line.basis());
     boolean used = false;
-    boolean law = false;
+    List<Limit> passed = new ArrayList<>();
     for (int i = 0; i < now.size(); i++) {
       Limit limit = now.get(i);
-      if (fits(line, subject, bound, limit)) {
-        law |= limit.origin().kind() == Limit.Kind.LAW;
-        if (limit.origin().kind() != Limit.Kind.LAW) {
-          now.set(i, waived(limit, waiver));
-          used = true;
-        }
+      if (!limit.subject().text().equals(subject.text()) || limit.side() != bound.side()) {
+        continue;
+      }
+      if (limit.origin().kind() != Limit.Kind.LAW && limit.basis().equals(basis)) {
+        now.set(i, waived(limit, waiver));
+        used = true;
+      } else {
+        passed.add(limit);
       }
     }
     if (!used) {
-      findings.add(law ? ofLaw(line) : unused(line, bound));
+      boolean law = passed.stream().anyMatch(limit -> limit.origin().kind() == Limit.Kind.LAW);
+      findings.add(law ? ofLaw(line) : unused(line, bound, basis, passed));
     }
-  }
-
-  private static boolean fits(WaiverLine line, Subject subject, Bound bound, Limit limit) {
-    return limit.subject().text().equals(subject.text())
-        && limit.side() == bound.side()
-        && (line.basis().isEmpty() || Limits.basis(line.basis()).equals(limit.basis()));
   }
 
   private static Limit waived(Limit limit, Waiver waiver) {
@@ -147,15 +145,26 @@ final class Waivers {
         .helping("take the waiver out and keep the legal limit");
   }
 
-  private static Finding unused(WaiverLine line, Bound bound) {
+  private static Finding unused(WaiverLine line, Bound bound, Basis basis, List<Limit> passed) {
+    String waived = "the waiver for " + line.left().text() + " " + bound.side().word();
+    if (passed.isEmpty()) {
+      return Finding.warning(
+              UNUSED,
+              line.left().span(),
+              waived + " replaces nothing, the recipe has no such limit")
+          .helping("take it out, or name the limit as its profile does");
+    }
+    Limit limit = passed.get(0);
     return Finding.warning(
             UNUSED,
             line.left().span(),
-            "the waiver for "
-                + line.left().text()
-                + " "
-                + bound.side().word()
-                + " replaces nothing, the recipe has no such limit")
-        .helping("take it out, or name the limit as its profile does");
+            waived + " replaces nothing, the limit stands " + named(limit.basis()))
+        .labelled("told " + named(basis))
+        .seeing("limit written", limit.origin().span())
+        .helping("tell the figure on the basis of the limit, and write that basis");
+  }
+
+  private static String named(Basis basis) {
+    return basis instanceof Basis.AsFed ? "as fed" : basis.words().strip();
   }
 }

@@ -60,15 +60,15 @@ class LawStandsTest {
 
   private static String recipe(String own, String waived) {
     return """
-        mix
-          meal  100 %
+    mix
+      meal  100 %
 
-        limits
-          zinc  max OWN mg/kg  at 12 % moisture
+    limits
+      zinc  max OWN mg/kg  at 12 % moisture
 
-        waivers
-          zinc  max WAIVED mg/kg  until 2027-01-01  by "quality manager"  because "trial"
-        """
+    waivers
+      zinc  max WAIVED mg/kg  at 12 % moisture  until 2027-01-01  by "quality manager"  because "trial"
+    """
         .replace("OWN", own)
         .replace("WAIVED", waived);
   }
