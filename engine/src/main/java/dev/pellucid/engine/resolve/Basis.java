@@ -1,5 +1,7 @@
 package dev.pellucid.engine.resolve;
 
+import org.jspecify.annotations.Nullable;
+
 /** On what a figure is told. */
 public sealed interface Basis {
   /** For a sentence, after the figure; empty for as fed. */
@@ -26,6 +28,17 @@ public sealed interface Basis {
     @Override
     public String words() {
       return " at " + asWritten + " moisture";
+    }
+
+    /** However it is written: 12 % and 12.0 % are one basis. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof AtMoisture told && Double.compare(told.moisture, moisture) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(moisture);
     }
   }
 }

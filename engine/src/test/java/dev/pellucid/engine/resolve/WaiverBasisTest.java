@@ -31,6 +31,12 @@ class WaiverBasisTest {
   }
 
   @Test
+  void theBasisMayBeWrittenWithOtherDigits() throws IOException {
+    folder.recipe(recipe("max 6 % at 12 % moisture", "max 8.5 % at 12.0 % moisture"));
+    assertEquals(List.of(), folder.codes());
+  }
+
+  @Test
   void aWaiverAsFedDoesNotLoosenALimitOnDryMatter() throws IOException {
     folder.recipe(recipe("max 6 % on dry matter", "max 8.5 %"));
     assertEquals(List.of("above-maximum", "waiver-unused"), folder.codes());
