@@ -2,18 +2,19 @@ package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.larder.Composition;
 import dev.pellucid.engine.larder.Compositions;
+import dev.pellucid.engine.larder.Digestibility.ProcessKind;
+import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Retentions;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
-import dev.pellucid.engine.resolve.Material;
-import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Function;
 
 /**
  * A resolved recipe and its weighing to the feed as it will be fed. Shared by all recipes of a
@@ -96,48 +97,14 @@ public final class FeedComputer {
     for (Line line : recipe.lines()) {
       double kg = weighing.inFeed().get(line.index());
       double richest = kg + weighing.onTop().get(line.index());
-      open(recipe, line, line.material(), List.of(), List.of(), kg, richest, leaves);
+      new Opened(line, compositionsFor(recipe), leaves).open(line.material(), kg, richest);
     }
     return leaves;
   }
 
-  private void open(
-      ResolvedRecipe recipe,
-      Line line,
-      Material material,
-      List<String> above,
-      List<ResolvedPremix> through,
-      double kg,
-      double richest,
-      List<Leaf> leaves) {
-    List<String> path = plus(above, material.name());
-    if (material instanceof Material.Single single) {
-      Composition composition =
-          compositions.of(single.ingredient(), recipe.species(), recipe.process().kind());
-      leaves.add(new Leaf(line, path, single, composition, through, kg, richest));
-    } else if (material instanceof Material.Premixed premixed) {
-      ResolvedPremix premix = premixed.premix();
-      double whole = 1 + premix.parts().stream().mapToDouble(p -> p.onTop().part()).sum();
-      for (ResolvedPremix.Part part : premix.parts()) {
-        double most =
-            Math.max(part.share().part(), (part.share().part() + part.onTop().part()) / whole);
-        open(
-            recipe,
-            line,
-            part.material(),
-            path,
-            plus(through, premix),
-            kg * part.share().part(),
-            richest * most,
-            leaves);
-      }
-    }
-  }
-
-  private static <T> List<T> plus(List<T> list, T more) {
-    List<T> longer = new ArrayList<>(list);
-    longer.add(more);
-    return List.copyOf(longer);
+  private Function<Ingredient, Composition> compositionsFor(ResolvedRecipe recipe) {
+    ProcessKind kind = recipe.process().kind();
+    return ingredient -> compositions.of(ingredient, recipe.species(), kind);
   }
 
   private Balances balances(ResolvedRecipe recipe, List<Leaf> leaves) {

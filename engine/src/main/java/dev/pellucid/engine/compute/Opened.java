@@ -1,0 +1,62 @@
+package dev.pellucid.engine.compute;
+
+import dev.pellucid.engine.larder.Composition;
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** A line opened down to its ingredients, through premixes in premixes. */
+final class Opened {
+  private final Line line;
+  private final Function<Ingredient, Composition> compositions;
+  private final List<Leaf> leaves;
+
+  /** What was opened on the way down. */
+  private record Way(List<String> path, List<ResolvedPremix> through) {
+    Way into(Material material) {
+      return new Way(
+          plus(path, material.name()),
+          material instanceof Material.Premixed premixed
+              ? plus(through, premixed.premix())
+              : through);
+    }
+
+    private static <T> List<T> plus(List<T> list, T more) {
+      List<T> longer = new ArrayList<>(list);
+      longer.add(more);
+      return List.copyOf(longer);
+    }
+  }
+
+  /**
+   * @param leaves takes what is found
+   */
+  Opened(Line line, Function<Ingredient, Composition> compositions, List<Leaf> leaves) {
+    this.line = line;
+    this.compositions = compositions;
+    this.leaves = leaves;
+  }
+
+  void open(Material material, double kg, double richest) {
+    open(material, new Way(List.of(), List.of()).into(material), kg, richest);
+  }
+
+  private void open(Material material, Way way, double kg, double richest) {
+    if (material instanceof Material.Single single) {
+      Composition composition = compositions.apply(single.ingredient());
+      leaves.add(new Leaf(line, way.path(), single, composition, way.through(), kg, richest));
+    } else if (material instanceof Material.Premixed premixed) {
+      List<ResolvedPremix.Part> parts = premixed.premix().parts();
+      double whole = 1 + parts.stream().mapToDouble(part -> part.onTop().part()).sum();
+      for (ResolvedPremix.Part part : parts) {
+        double share = part.share().part();
+        double most = Math.max(share, (share + part.onTop().part()) / whole);
+        open(part.material(), way.into(part.material()), kg * share, richest * most);
+      }
+    }
+  }
+}
