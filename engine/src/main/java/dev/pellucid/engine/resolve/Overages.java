@@ -5,6 +5,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.OverageLine;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -14,11 +15,13 @@ import java.util.Set;
 
 /**
  * The overage rules of a file. A rule for a name is narrower than one for a group, and that than
- * one for all lines below a share; for each purpose the narrowest that fits a line wins. An overage
- * is a share of its line: 10 % on 1.00 % is 0.10 %.
+ * one for all lines below a share, of which the lower share is narrower; for each purpose the
+ * narrowest that fits a line wins, and two as narrow are a finding. An overage is a share of its
+ * line: 10 % on 1.00 % is 0.10 %.
  */
 final class Overages {
   static final Code NOTHING = new Code("overage-matches-nothing");
+  static final Code TWO_GROUPS = new Code("overage-from-two-groups");
   static final Code NO_BATCH = new Code("overage-needs-batch");
   private static final String HANDLING = "handling";
   private static final String STABILITY = "stability";
@@ -27,6 +30,7 @@ final class Overages {
   private final Optional<BigDecimal> batchKg;
   private final List<Finding> findings;
   private final Set<OverageLine> used = new HashSet<>();
+  private final Set<OverageLine> doubtful = new HashSet<>();
   private final Set<OverageLine.Extra.PerWeighing> withoutBatch = new HashSet<>();
 
   /**
@@ -82,19 +86,51 @@ final class Overages {
   }
 
   private Optional<OverageLine> narrowest(Material material, Share share, String purpose) {
-    Optional<OverageLine> best = Optional.empty();
+    List<OverageLine> best = new ArrayList<>();
     int width = 4;
     for (OverageLine rule : rules) {
       int fits = rule.purpose().text().equals(purpose) ? width(rule.target(), material, share) : 4;
-      if (fits < 4) {
-        used.add(rule);
+      if (fits == 4) {
+        continue;
       }
-      if (fits < width) {
+      used.add(rule);
+      if (fits < width || (fits == 3 && width == 3 && isLower(rule, best.get(0)))) {
+        best.clear();
+      }
+      if (fits <= width) {
+        best.add(rule);
         width = fits;
-        best = Optional.of(rule);
       }
     }
-    return best;
+    if (width == 2 && best.size() > 1) {
+      reportTwoGroups(material, best.get(0), best.get(1));
+    }
+    return best.stream().findFirst();
+  }
+
+  private static boolean isLower(OverageLine one, OverageLine other) {
+    return one.target() instanceof OverageLine.Target.LinesBelow lower
+        && other.target() instanceof OverageLine.Target.LinesBelow higher
+        && Lines.exact(lower.share()).compareTo(Lines.exact(higher.share())) < 0;
+  }
+
+  private void reportTwoGroups(Material material, OverageLine first, OverageLine second) {
+    boolean sameGroup = first.target().span().text().equals(second.target().span().text());
+    if (!sameGroup && doubtful.add(second)) {
+      findings.add(
+          Finding.error(
+                  TWO_GROUPS,
+                  second.target().span(),
+                  material.name()
+                      + " is in "
+                      + first.target().span().text()
+                      + " and in "
+                      + second.target().span().text()
+                      + ", and both have overage for "
+                      + second.purpose().text())
+              .seeing("the other rule", first.target().span())
+              .helping("write a line of its own for " + material.name() + ", it goes before both"));
+    }
   }
 
   /** 1 for the name itself, 2 for a group, 3 for lines below a share, 4 for no match. */

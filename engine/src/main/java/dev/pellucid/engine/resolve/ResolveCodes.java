@@ -22,6 +22,7 @@ public final class ResolveCodes {
           MergedLimits.CONTRADICT,
           Overages.NOTHING,
           Overages.NO_BATCH,
+          Overages.TWO_GROUPS,
           PremixResolver.NO_DOSE,
           PremixResolver.NOT_IN_SOURCE,
           PremixResolver.SUPPLIED_TWICE,
