@@ -57,7 +57,7 @@ public final class Readings {
 
   private Reading at(Subject subject, Basis basis, End end, boolean spread) {
     if (subject instanceof Subject.Nutrients sum) {
-      return sum(sum.nutrients(), basis, end, spread);
+      return sum(indexes(sum), basis, end, spread);
     }
     if (subject instanceof Subject.Ratio ratio) {
       return ratio(ratio, end, spread);
@@ -73,13 +73,19 @@ public final class Readings {
    * the feed must tell it.
    */
   public boolean isTold(Subject subject) {
-    return !(subject instanceof Subject.Nutrients sum)
-        || !sum.nutrients().stream().allMatch(Nutrient::whereTold)
-        || feed.rows().stream()
-            .anyMatch(
-                row ->
-                    sum.nutrients().stream()
-                        .anyMatch(one -> !row.composition().unknown().get(one.index())));
+    if (!(subject instanceof Subject.Nutrients sum)) {
+      return true;
+    }
+    for (Nutrient one : sum.nutrients()) {
+      if (!one.whereTold() || isTold(one)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isTold(Nutrient one) {
+    return feed.rows().stream().anyMatch(row -> !row.composition().unknown().get(one.index()));
   }
 
   /** The share of the weighed feed that these ingredients, groups or codes make up. */
@@ -89,15 +95,19 @@ public final class Readings {
 
   /** Whether a row comes from one of these ingredients, groups or codes. */
   public static boolean isOneOf(Row row, List<String> names) {
-    return names.stream()
-        .anyMatch(name -> row.path().contains(name) || row.ingredient().groups().contains(name));
+    for (String name : names) {
+      if (row.path().contains(name) || row.ingredient().groups().contains(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
    * Handling overage of one line thins what the others bring, so that a feed may be richest with it
    * or without.
    */
-  private Reading sum(List<Nutrient> nutrients, Basis basis, End end, boolean spread) {
+  private Reading sum(int[] nutrients, Basis basis, End end, boolean spread) {
     Balances balances = feed.balances();
     Reading with = sum(nutrients, basis, end, end, balances.at(end), spread);
     if (end != End.RICHEST || balances.richestLost().equals(balances.richest())) {
@@ -108,12 +118,7 @@ public final class Readings {
   }
 
   private Reading sum(
-      List<Nutrient> nutrients,
-      Basis basis,
-      End content,
-      End mass,
-      Balance balance,
-      boolean spread) {
+      int[] nutrients, Basis basis, End content, End mass, Balance balance, boolean spread) {
     double value = amount(nutrients, content, mass, balance.finished());
     double squares = 0;
     for (double one : spread ? deviations(nutrients, content, mass) : NONE) {
@@ -156,14 +161,18 @@ public final class Readings {
   }
 
   private Reading quotient(Subject.Ratio ratio, End above, End below, End mass, boolean spread) {
-    List<Nutrient> upper = ratio.over().nutrients();
-    List<Nutrient> lower = ratio.under().nutrients();
+    int[] upper = indexes(ratio.over());
+    int[] lower = indexes(ratio.under());
     double finished = feed.balances().at(mass).finished();
     double over = amount(upper, above, mass, finished);
     double under = amount(lower, below, mass, finished);
     double value = under > 0 ? over / under : over > 0 ? Double.POSITIVE_INFINITY : 0;
     double scale = ratio.kind() == Subject.RatioKind.PER_ENERGY ? 1000 : 1;
-    double deviation = spread && under > 0 ? moves(ratio, above, below, mass, value) / under : 0;
+    double deviation = 0;
+    if (spread && under > 0) {
+      double[] moving = deviations(upper, above, mass);
+      deviation = moves(moving, value, deviations(lower, below, mass)) / under;
+    }
     Gaps gapsAbove = gaps(upper, mass);
     Gaps gapsBelow = gaps(lower, mass);
     return new Reading(
@@ -176,9 +185,7 @@ public final class Readings {
   }
 
   /** The delta method: how far the upper sum moves against the lower one at this quotient. */
-  private double moves(Subject.Ratio ratio, End above, End below, End mass, double value) {
-    double[] upper = deviations(ratio.over().nutrients(), above, mass);
-    double[] lower = deviations(ratio.under().nutrients(), below, mass);
+  private static double moves(double[] upper, double value, double[] lower) {
     double squares = 0;
     for (int i = 0; i < upper.length; i++) {
       double moves = upper[i] - value * lower[i];
@@ -188,10 +195,9 @@ public final class Readings {
   }
 
   /** Per 100 kg of recipe; of moisture, what the feed holds and not its ingredients. */
-  private double amount(List<Nutrient> nutrients, End content, End mass, double finished) {
+  private double amount(int[] nutrients, End content, End mass, double finished) {
     double amount = 0;
-    for (Nutrient nutrient : nutrients) {
-      int index = nutrient.index();
+    for (int index : nutrients) {
       if (index == feed.nutrients().moisture()) {
         amount += feed.content(content, index) * finished;
       } else {
@@ -204,14 +210,14 @@ public final class Readings {
   }
 
   /** One standard deviation that each ingredient brings to the sum, per 100 kg of recipe. */
-  private double[] deviations(List<Nutrient> nutrients, End content, End mass) {
+  private double[] deviations(int[] nutrients, End content, End mass) {
     int[] ingredientOf = ingredientOf();
     double[] byIngredient = new double[ingredientOf.length];
     for (int i = 0; i < ingredientOf.length; i++) {
       Row row = feed.rows().get(i);
       double deviation = 0;
-      for (Nutrient nutrient : nutrients) {
-        deviation += row.deviation(content, mass, nutrient.index());
+      for (int nutrient : nutrients) {
+        deviation += row.deviation(content, mass, nutrient);
       }
       byIngredient[ingredientOf[i]] += deviation;
     }
@@ -233,20 +239,26 @@ public final class Readings {
     return feed.rows().get(row).ingredient().name();
   }
 
-  private Gaps gaps(List<Nutrient> nutrients, End end) {
+  private Gaps gaps(int[] nutrients, End end) {
     return hasGap(nutrients) ? found(nutrients, end) : Gaps.NONE;
   }
 
-  private boolean hasGap(List<Nutrient> nutrients) {
-    for (Nutrient nutrient : nutrients) {
-      if (gaps.get(nutrient.index())) {
+  private boolean hasGap(int[] nutrients) {
+    for (int nutrient : nutrients) {
+      if (gaps.get(nutrient)) {
         return true;
       }
     }
     return false;
   }
 
-  private Gaps found(List<Nutrient> nutrients, End end) {
+  private static int[] indexes(Subject.Nutrients sum) {
+    int[] indexes = new int[sum.nutrients().size()];
+    Arrays.setAll(indexes, i -> sum.nutrients().get(i).index());
+    return indexes;
+  }
+
+  private Gaps found(int[] nutrients, End end) {
     boolean spreadUnknown = false;
     boolean unbounded = false;
     double unknown = 0;
@@ -257,8 +269,7 @@ public final class Readings {
         continue;
       }
       boolean untold = false;
-      for (Nutrient nutrient : nutrients) {
-        int index = nutrient.index();
+      for (int index : nutrients) {
         untold |= row.composition().unknown().get(index);
         unbounded |= row.composition().unbounded().get(index);
         spreadUnknown |= row.composition().spreadUnknown().get(index);

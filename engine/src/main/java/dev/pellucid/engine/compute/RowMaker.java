@@ -6,6 +6,7 @@ import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A leaf to its row: what it keeps of each nutrient, times its mass. */
@@ -58,10 +59,15 @@ final class RowMaker {
   }
 
   private @Nullable Parts[] onTheWay(Leaf leaf) {
-    StringBuilder premixes = new StringBuilder();
-    leaf.through().forEach(premix -> premixes.append(premix.code()).append('>'));
-    Way way = new Way(leaf.line().place() == Place.MIX, premixes.toString());
+    Way way = new Way(leaf.line().place() == Place.MIX, premixes(leaf));
     return known.computeIfAbsent(way, w -> new @Nullable Parts[keeping.classes()]);
+  }
+
+  private static String premixes(Leaf leaf) {
+    if (leaf.through().isEmpty()) {
+      return "";
+    }
+    return leaf.through().stream().map(ResolvedPremix::code).collect(Collectors.joining(">"));
   }
 
   private Parts parts(int stability, Leaf leaf, @Nullable Parts[] onTheWay) {
