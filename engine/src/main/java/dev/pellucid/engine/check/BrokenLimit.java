@@ -22,8 +22,9 @@ import java.util.stream.Collectors;
 /**
  * A figure on the wrong side of its limit: points at the line that brings most of it, says where
  * the bound stands and what would mend it. A maximum that only handling overage breaks is left to
- * {@link OverageBreaksMaximum}, a minimum that only a gap in what the folder tells of heat and
- * storage breaks to {@link UnknownRetention}.
+ * {@link OverageBreaksMaximum}, one that only an untold content breaks to {@link UnknownContent}, a
+ * minimum that only a gap in what the folder tells of heat and storage breaks to {@link
+ * UnknownRetention}.
  */
 final class BrokenLimit implements Rule {
   private static final int NAMED = 3;
@@ -50,7 +51,10 @@ final class BrokenLimit implements Rule {
     List<Verdict> unjudged = WithoutGaps.unjudged(recipe);
     for (Verdict verdict : recipe.verdicts()) {
       boolean mine =
-          verdict.limit().side() == side && !verdict.keeps() && !unjudged.contains(verdict);
+          verdict.limit().side() == side
+              && !verdict.keeps()
+              && !unjudged.contains(verdict)
+              && !Untold.breaks(feed, verdict);
       if (mine && WithoutOverage.keeps(recipe, verdict).isEmpty()) {
         out.accept(finding(recipe, feed, verdict));
       }
@@ -77,7 +81,7 @@ final class BrokenLimit implements Rule {
         .about(new About(limit.subject().text(), about, path));
   }
 
-  private static String headline(Inspection recipe, Verdict verdict) {
+  static String headline(Inspection recipe, Verdict verdict) {
     Limit limit = verdict.limit();
     LimitWords words = new LimitWords(limit);
     Figures.Pair figures = words.against(verdict.judged());

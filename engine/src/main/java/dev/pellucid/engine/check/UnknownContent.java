@@ -11,17 +11,63 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
- * A limit that seems kept and cannot be judged: an ingredient does not tell what would break it,
- * and nothing bounds that. It is so of a maximum, and of the lower sum of a ratio with a minimum.
+ * Limits that cannot be judged, told once for each ingredient that stands most in the way: it does
+ * not tell what would break them, and what bounds that, if anything does, is above the limit. It is
+ * so of maxima, and of the lower sum of a ratio with a minimum. An error where a bound is passed,
+ * for then even a pure guess says that the limit may be broken.
  */
 final class UnknownContent implements Rule {
   private static final Code CODE = new Code("unknown-content");
   private static final int NAMED = 6;
+
+  /** A limit and the rows that keep it from being judged, the one most in the way first. */
+  private record Unjudged(Verdict verdict, List<Row> rows) {
+    static Unjudged of(ComputedFeed feed, Verdict verdict) {
+      Unjudged all = new Unjudged(verdict, feed.rows());
+      List<Row> rows =
+          feed.rows().stream()
+              .filter(row -> row.kg(End.RICHEST) > 0 && all.untold(row).findAny().isPresent())
+              .sorted(Comparator.comparingDouble(all::weight).reversed())
+              .toList();
+      return new Unjudged(verdict, rows);
+    }
+
+    Limit limit() {
+      return verdict.limit();
+    }
+
+    /** Whether what bounds the content is above the limit; else nothing bounds it. */
+    boolean passesBound() {
+      return !verdict.keeps();
+    }
+
+    /** How much may be in it, or where nothing bounds that, how much there is of it. */
+    private double weight(Row row) {
+      return passesBound()
+          ? untold(row).mapToDouble(one -> row.amount(End.RICHEST, one.index())).sum()
+          : row.kg(End.RICHEST);
+    }
+
+    Row first() {
+      return rows.get(0);
+    }
+
+    /** What a row does not tell and would have to. */
+    Stream<Nutrient> untold(Row row) {
+      BitSet untold = passesBound() ? row.composition().unknown() : row.composition().unbounded();
+      return nutrients(limit()).filter(one -> untold.get(one.index()));
+    }
+  }
 
   @Override
   public Code code() {
@@ -30,14 +76,23 @@ final class UnknownContent implements Rule {
 
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
-    recipe
-        .feed()
-        .ifPresent(
-            feed ->
-                recipe.verdicts().stream()
-                    .filter(v -> v.keeps() && v.reading().unbounded())
-                    .filter(v -> mayBreak(v.limit()))
-                    .forEach(v -> out.accept(finding(feed, v.limit()))));
+    recipe.feed().ifPresent(feed -> look(recipe, feed, out));
+  }
+
+  private static void look(Inspection recipe, ComputedFeed feed, Consumer<Finding> out) {
+    Map<String, List<Unjudged>> byIngredient = new TreeMap<>();
+    for (Verdict verdict : recipe.verdicts()) {
+      boolean unbounded =
+          verdict.keeps() && verdict.reading().unbounded() && mayBreak(verdict.limit());
+      boolean passesBound =
+          Untold.breaks(feed, verdict) && WithoutOverage.keeps(recipe, verdict).isEmpty();
+      if (unbounded || passesBound) {
+        Unjudged one = Unjudged.of(feed, verdict);
+        String name = one.first().ingredient().name();
+        byIngredient.computeIfAbsent(name, key -> new ArrayList<>()).add(one);
+      }
+    }
+    byIngredient.values().forEach(same -> out.accept(finding(recipe, same)));
   }
 
   /** What is not told can only raise a sum; a ratio it can move either way. */
@@ -49,41 +104,80 @@ final class UnknownContent implements Rule {
     return limit.side() == Bound.Side.MAX;
   }
 
-  private static Finding finding(ComputedFeed feed, Limit limit) {
-    List<Row> rows =
-        feed.rows().stream()
-            .filter(row -> row.kg(End.RICHEST) > 0)
-            .filter(row -> nutrients(limit).stream().anyMatch(n -> unbounded(row, n)))
-            .sorted(Comparator.<Row>comparingDouble(row -> row.kg()).reversed())
+  private static Finding finding(Inspection recipe, List<Unjudged> same) {
+    Unjudged one = same.get(0);
+    String ingredient = one.first().ingredient().name();
+    List<String> untold =
+        same.stream()
+            .flatMap(unjudged -> unjudged.untold(unjudged.first()))
+            .map(Nutrient::name)
+            .distinct()
+            .sorted()
             .toList();
-    List<String> names = rows.stream().map(row -> row.ingredient().name()).distinct().toList();
-    Span span =
-        rows.stream().findFirst().map(row -> row.line().name()).orElse(feed.recipe().declared());
-    String text = limit.subject().text();
-    String bound = isMaximum(limit) ? "maximum" : "minimum";
-    return Finding.warning(CODE, span, "the " + bound + " of " + text + " cannot be judged")
-        .labelled("does not tell it")
-        .seeing("limit written", limit.origin().span())
-        .noting("not told by " + first(names))
-        .helping("add the content, or write none where there is none")
-        .about(new About(text, isMaximum(limit) ? About.Side.MAX : About.Side.MIN, List.of()));
+    String headline = ingredient + " does not tell its " + listed(untold) + ", so " + limits(same);
+    Span span = one.first().line().name();
+    Finding finding =
+        same.stream().anyMatch(Unjudged::passesBound)
+            ? Finding.error(CODE, span, headline)
+            : Finding.warning(CODE, span, headline);
+    finding =
+        finding
+            .labelled(untold.size() == 1 ? "does not tell it" : "does not tell them")
+            .seeing("limit written", one.limit().origin().span());
+    List<String> others =
+        same.stream()
+            .flatMap(unjudged -> unjudged.rows().stream())
+            .map(row -> row.ingredient().name())
+            .filter(name -> !name.equals(ingredient))
+            .distinct()
+            .toList();
+    if (same.size() == 1 && one.passesBound()) {
+      String most = BrokenLimit.headline(recipe, one.verdict());
+      finding = finding.noting("with the most that it can be, " + most);
+    }
+    if (!others.isEmpty()) {
+      finding = finding.noting("not told by " + few(others) + " either");
+    }
+    return finding
+        .helping(
+            "write in the file of "
+                + ingredient
+                + " how much it holds, with its source, or none where there is none")
+        .about(new About(ingredient, About.Side.NONE, one.first().path()));
   }
 
-  /** Of a vitamin nearly every ingredient tells nothing: the first few show which. */
-  private static String first(List<String> names) {
+  /** So few that one reads them all; of many the first. */
+  private static String listed(List<String> names) {
+    if (names.size() == 1) {
+      return names.get(0);
+    }
+    int last = names.size() - 1;
+    return names.size() > NAMED + 2
+        ? few(names)
+        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+  }
+
+  private static String few(List<String> names) {
     String few = String.join(", ", names.subList(0, Math.min(NAMED, names.size())));
     return names.size() > NAMED ? few + " and " + (names.size() - NAMED) + " more" : few;
   }
 
-  private static boolean unbounded(Row row, Nutrient nutrient) {
-    return row.composition().unbounded().get(nutrient.index());
+  private static String limits(List<Unjudged> same) {
+    boolean maxima = same.stream().allMatch(one -> isMaximum(one.limit()));
+    if (same.size() == 1) {
+      String text = same.get(0).limit().subject().text();
+      return "the " + (maxima ? "maximum" : "minimum") + " of " + text + " cannot be judged";
+    }
+    return same.size() + (maxima ? " maxima" : " limits") + " cannot be judged";
   }
 
   /** What breaks the limit where it is more than told. */
-  private static List<Nutrient> nutrients(Limit limit) {
+  private static Stream<Nutrient> nutrients(Limit limit) {
     if (limit.subject() instanceof Subject.Ratio ratio) {
-      return (isMaximum(limit) ? ratio.over() : ratio.under()).nutrients();
+      return (isMaximum(limit) ? ratio.over() : ratio.under()).nutrients().stream();
     }
-    return limit.subject() instanceof Subject.Nutrients sum ? sum.nutrients() : List.of();
+    return limit.subject() instanceof Subject.Nutrients sum
+        ? sum.nutrients().stream()
+        : Stream.empty();
   }
 }

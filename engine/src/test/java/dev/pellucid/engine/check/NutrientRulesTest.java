@@ -80,8 +80,24 @@ class NutrientRulesTest {
   @Test
   void aContentThatIsNotToldIsBlamedAsSuch() throws IOException {
     String told = slip("ingredients/maize.yaml", "    zinc:", "    # zinc:").text();
-    assertTrue(told.contains("^^^^^ may supply "), told);
-    assertTrue(told.contains("help: write how much zinc maize holds, or none"), told);
+    assertTrue(
+        told.contains(
+            "error: maize does not tell its zinc, so the maximum of zinc cannot be judged"),
+        told);
+    assertTrue(told.contains("note: with the most that it can be, zinc is "), told);
+    assertTrue(told.contains("help: write in the file of maize how much it holds"), told);
+  }
+
+  @Test
+  void manyContentsThatAreNotToldAreOneFinding() throws IOException {
+    SlippedFolder folder =
+        slip("ingredients/maize.yaml", "    zinc:", "    # zinc:")
+            .with("ingredients/maize.yaml", "    copper:", "    # copper:")
+            .with("ingredients/maize.yaml", "    iron:", "    # iron:");
+    String told = folder.text();
+    assertTrue(
+        told.contains("maize does not tell its copper, iron and zinc, so 3 maxima cannot"), told);
+    assertFalse(folder.codes().contains("above-maximum"), told);
   }
 
   @Test

@@ -133,7 +133,8 @@ class WorstEndTest {
         .recipe("mix\n  one  100 %\nlimits\n  digestible-protein  max 40 %\n");
     assertEquals(List.of(), folder.codes());
     folder.recipe("mix\n  one  100 %\nlimits\n  digestible-protein  max 39 %\n");
-    assertEquals(List.of("above-maximum"), folder.codes());
+    assertEquals(List.of("unknown-content"), folder.codes());
+    assertTrue(folder.text().contains("digestible-protein is 40.0 %, the maximum is 39.0 %"));
   }
 
   /** Dried from 10 to 2 % moisture, 100 kg of an ingredient become 92 kg; it is still all of it. */
@@ -149,7 +150,7 @@ class WorstEndTest {
               dry  temperature  60 °C
               dry  moisture     2 %
             limits
-              calcium  max 1 %
+              calcium  min 1 %
             """);
     assertTrue(folder.text().contains("note: 100 % of the feed is of ingredients that do not"));
   }
