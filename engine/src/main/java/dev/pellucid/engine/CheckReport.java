@@ -10,7 +10,8 @@ import java.util.List;
  * @param findings in the order of printing
  * @param batches how many batch records were held against their recipes
  * @param limits how many limits were judged
- * @param notChecked codes of recipes whose limits could not be judged
+ * @param notChecked codes of recipes whose limits could not be judged, with the files that are to
+ *     be mended first, if any
  */
 public record CheckReport(
     List<Finding> findings, int recipes, int batches, int limits, List<String> notChecked) {

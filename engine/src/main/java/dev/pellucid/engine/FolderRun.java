@@ -62,14 +62,28 @@ final class FolderRun<T> {
   /** A recipe that was computed and that no error keeps from being made. */
   record Made(String path, ComputedFeed feed, List<Verdict> verdicts, Larder larder) {}
 
-  /** What came of one recipe. */
+  /**
+   * What came of one recipe.
+   *
+   * @param broken the files to be mended before it can be checked, where they are not its own
+   */
   private record Outcome<T>(
       String code,
+      List<String> broken,
       List<Finding> findings,
       int limits,
       boolean checked,
       Optional<T> made,
-      List<Use> uses) {}
+      List<Use> uses) {
+    static <T> Outcome<T> unchecked(String code, List<String> broken, List<Finding> findings) {
+      return new Outcome<>(code, broken, findings, 0, false, Optional.empty(), List.of());
+    }
+
+    /** {@code CG-36 (mend salt.yaml first)}. */
+    String inTally() {
+      return broken.isEmpty() ? code : code + " (mend " + String.join(", ", broken) + " first)";
+    }
+  }
 
   /** What came of all. */
   record Result<T>(CheckReport report, List<T> made, List<String> unmade) {}
@@ -101,7 +115,7 @@ final class FolderRun<T> {
     List<Finding> sorted = findings.stream().distinct().sorted().toList();
     int limits = outcomes.stream().mapToInt(Outcome::limits).sum();
     List<String> notChecked =
-        outcomes.stream().filter(outcome -> !outcome.checked()).map(Outcome::code).toList();
+        outcomes.stream().filter(outcome -> !outcome.checked()).map(Outcome::inTally).toList();
     List<String> unmade =
         outcomes.stream().filter(outcome -> outcome.made().isEmpty()).map(Outcome::code).toList();
     List<T> made = outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList();
@@ -196,16 +210,16 @@ final class FolderRun<T> {
   private Outcome<T> recipe(String path) {
     List<Finding> own = new ArrayList<>();
     String code = new SourceFile(path, "").stem();
-    return read(path, own)
-        .flatMap(file -> resolve(file, own))
-        .map(resolved -> checked(path, resolved, own))
-        .orElseGet(() -> new Outcome<>(code, own, 0, false, Optional.empty(), List.of()));
-  }
-
-  private Optional<ResolvedRecipe> resolve(FeedFile file, List<Finding> own) {
-    Resolution<ResolvedRecipe> resolution = resolver.recipe((RecipeFile) file);
+    Optional<FeedFile> file = read(path, own);
+    if (file.isEmpty()) {
+      return Outcome.unchecked(code, List.of(), own);
+    }
+    Resolution<ResolvedRecipe> resolution = resolver.recipe((RecipeFile) file.get());
     own.addAll(resolution.findings());
-    return resolution.thing();
+    return resolution
+        .thing()
+        .map(resolved -> checked(path, resolved, own))
+        .orElseGet(() -> Outcome.unchecked(code, resolver.brokenAmong(resolution.read()), own));
   }
 
   private Outcome<T> checked(String path, ResolvedRecipe recipe, List<Finding> own) {
@@ -233,7 +247,7 @@ final class FolderRun<T> {
             .map(feed -> maker.apply(new Made(path, feed, verdicts, larder)));
     own.addAll(ofRecords);
     return new Outcome<>(
-        recipe.code(), own, verdicts.size(), computed.feed().isPresent(), made, uses);
+        recipe.code(), List.of(), own, verdicts.size(), computed.feed().isPresent(), made, uses);
   }
 
   /** The batch on the scales of the plant, and its feed computed again with what they show. */

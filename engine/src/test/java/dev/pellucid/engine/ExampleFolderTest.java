@@ -39,6 +39,32 @@ class ExampleFolderTest {
   }
 
   @Test
+  void theTallySaysWhichFileKeepsARecipeFromBeingChecked() throws IOException {
+    copyExample();
+    replace("ingredients/squid-meal.yaml", "moisture:", "moistur:");
+    CheckReport report = Pellucid.check(copy, "", DAY);
+    assertTrue(
+        report.notChecked().stream().allMatch(one -> one.endsWith(" (mend squid-meal.yaml first)")),
+        report.tally());
+    assertTrue(!report.notChecked().isEmpty(), report.tally());
+  }
+
+  @Test
+  void aBrokenFileOfPricesIsTheOnlyThingSaidAboutPrices() throws IOException {
+    copyExample();
+    replace("prices/2026-11.yaml", "maize:", "maise:");
+    CheckReport report = Pellucid.check(copy, "", DAY);
+    assertEquals(1, report.findings().size(), FindingText.of(report.findings()));
+  }
+
+  private void replace(String path, String from, String to) throws IOException {
+    Path file = copy.resolve(path);
+    String text = Files.readString(file);
+    assertTrue(text.contains(from), text);
+    Files.writeString(file, text.replace(from, to));
+  }
+
+  @Test
   void anUnknownIngredientIsNamed() throws IOException {
     CheckReport report = slipped("CG-36", "soybean-meal-48 ", "soybean-meal-84 ");
     assertCode(report, "unknown-ingredient");

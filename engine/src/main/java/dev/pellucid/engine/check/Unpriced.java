@@ -14,7 +14,7 @@ import java.util.function.Consumer;
 /**
  * An ingredient without a price on the day: the cost is told too low. A note; where the recipe has
  * a limit of cost, which cannot be judged then, a warning. A folder without any prices wants no
- * cost, unless a limit asks for it.
+ * cost, unless a limit asks for it; where a file of prices is to be mended first, nothing is said.
  */
 final class Unpriced implements Rule {
   private static final Code CODE = new Code("unpriced");
@@ -32,6 +32,7 @@ final class Unpriced implements Rule {
             .findFirst();
     recipe
         .feed()
+        .filter(feed -> recipe.larder().pricesWhole())
         .filter(feed -> limit.isPresent() || !recipe.larder().prices().isEmpty())
         .ifPresent(feed -> look(feed, limit, out));
   }

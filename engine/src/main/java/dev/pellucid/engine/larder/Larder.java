@@ -12,6 +12,8 @@ import java.util.SortedMap;
  * @param groups groups of ingredients and where each was declared
  * @param label the label rules that the settings name
  * @param lots by number
+ * @param pricesWhole false when a part of the prices could not be read: then what has none here may
+ *     have one
  * @param batches records by number
  */
 public record Larder(
@@ -25,6 +27,7 @@ public record Larder(
     Optional<LabelRules> label,
     Practice practice,
     SortedMap<String, List<Price>> prices,
+    boolean pricesWhole,
     SortedMap<String, Lot> lots,
     SortedMap<String, BatchRecord> batches) {
 

@@ -4,10 +4,12 @@ import dev.pellucid.engine.larder.Larder.Group;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -86,6 +88,7 @@ public final class LarderReader {
     SortedMap<String, Ingredient> ingredients = ingredients(nutrients, names, groups.values());
     LotsReader lots = new LotsReader(nutrients, names, ingredientNames(ingredients), findings);
     lots.read(places.in(Places.LOTS));
+    SortedMap<String, List<Price>> prices = prices(settings, ingredientNames(ingredients));
     Larder larder =
         new Larder(
             settings,
@@ -97,7 +100,8 @@ public final class LarderReader {
             plant(settings),
             label(settings, nutrients, names),
             practice(retention, nutrientNames),
-            prices(settings, ingredientNames(ingredients)),
+            prices,
+            isWhole(places.in(Places.PRICES)),
             lots.byNumber(),
             new BatchRecords(findings).read(places.in(Places.BATCHES), lots));
     return new Stocked(larder, inOrder());
@@ -249,6 +253,18 @@ public final class LarderReader {
   private SortedMap<String, List<Price>> prices(Settings settings, Known ingredients) {
     return new PricesReader(sources, ingredients, settings.currency(), findings)
         .read(places.in(Places.PRICES));
+  }
+
+  /** Whether no file of these has an error. */
+  private boolean isWhole(List<DataFile> files) {
+    Set<String> broken = new HashSet<>();
+    for (Finding finding : findings) {
+      if (finding.severity() == Severity.ERROR) {
+        broken.add(finding.span().file().path());
+      }
+    }
+    return files.stream()
+        .allMatch(file -> file.read().whole() && !broken.contains(file.source().path()));
   }
 
   /** What the printed paths have before the path below the folder. */

@@ -20,6 +20,8 @@ public record Source(
   /** How far a figure can be trusted, the best first. */
   public enum Standing {
     PUBLISHED("published"),
+    /** Analysed by or for the house itself. */
+    OWN_ANALYSIS("own-analysis"),
     COMMON_PRACTICE("common-practice"),
     FROM_MEMORY("from-memory"),
     INVENTED("invented");

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.resolve;
 
+import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -29,6 +30,20 @@ public final class Resolver {
 
   private Resolver(Kitchen kitchen) {
     this.kitchen = kitchen;
+  }
+
+  /** The files to be mended first, of all that a recipe looked up. */
+  public List<String> brokenAmong(SortedSet<String> read) {
+    List<String> files = new ArrayList<>();
+    for (String name : read) {
+      Ingredient ingredient = kitchen.larder().ingredients().get(name);
+      if (ingredient != null && !ingredient.whole()) {
+        files.add(name + ".yaml");
+      } else if (kitchen.brokenPremixes().contains(name)) {
+        files.add(name + ".premix");
+      }
+    }
+    return files;
   }
 
   /** A resolver, and what was wrong with premixes and profiles. */
