@@ -6,6 +6,7 @@ import java.util.Optional;
 /**
  * A batch as one plant weighs it: equal loads, each weight on its scale.
  *
+ * @param plant its name
  * @param mixer absent where the folder tells no mixer, or not how much room the mix takes
  * @param loads in how many loads the batch is mixed
  * @param mix what goes into each load, in the order of the recipe
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param trays absent where nothing is dried on trays
  */
 public record OnScales(
+    String plant,
     Optional<Filled> mixer,
     int loads,
     List<LoadLine> mix,

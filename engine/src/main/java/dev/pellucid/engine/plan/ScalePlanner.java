@@ -10,6 +10,7 @@ import dev.pellucid.engine.floor.Placing;
 import dev.pellucid.engine.floor.SmallLines;
 import dev.pellucid.engine.floor.Weight;
 import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.Plant;
 import dev.pellucid.engine.plan.OnScales.Filled;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.plan.OnScales.Shown;
@@ -26,21 +27,25 @@ final class ScalePlanner {
   private static final int WANTED_DECIMALS = 6;
 
   private final ComputedFeed feed;
+  private final String plant;
   private final FloorPlan floor;
 
-  private ScalePlanner(ComputedFeed feed, FloorPlan floor) {
+  private ScalePlanner(ComputedFeed feed, String plant, FloorPlan floor) {
     this.feed = feed;
+    this.plant = plant;
     this.floor = floor;
   }
 
   /** Empty where the plant tells no scales. */
   static Optional<OnScales> plan(ComputedFeed feed, double weighedKg, Larder larder) {
+    String plant = larder.plant().map(Plant::title).orElse("");
     return FloorPlanner.plan(feed, weighedKg, larder)
-        .map(floor -> new ScalePlanner(feed, floor).onScales());
+        .map(floor -> new ScalePlanner(feed, plant, floor).onScales());
   }
 
   private OnScales onScales() {
     return new OnScales(
+        plant,
         floor.loads().map(loads -> filled(loads)),
         floor.loadCount(),
         floor.mix().stream().map(line -> line(line, floor.loadCount())).toList(),

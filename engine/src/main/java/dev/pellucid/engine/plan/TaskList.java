@@ -3,6 +3,7 @@ package dev.pellucid.engine.plan;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Stage;
+import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Plant;
 import dev.pellucid.engine.plan.Task.Asked;
@@ -164,17 +165,23 @@ final class TaskList {
     return (kernelKg * moisture + coatWater) / (kernelKg + balance.coat());
   }
 
-  private static List<Asked> asked(Pass pass) {
-    return pass.settings().stream().map(TaskList::asked).toList();
+  private List<Asked> asked(Pass pass) {
+    return pass.settings().stream().map(this::asked).toList();
   }
 
-  private static Asked asked(Setting setting) {
+  private Asked asked(Setting setting) {
     String property = setting.property().word().replace('-', ' ');
-    String what = setting.ingredient().map(name -> property + ", " + name).orElse(property);
+    String what =
+        setting.ingredient().map(name -> property + " for " + title(name)).orElse(property);
     return new Asked(
         what,
         setting.written().target().asWritten(),
         setting.written().accept().map(Range::asWritten).orElse(""));
+  }
+
+  private String title(String ingredient) {
+    Ingredient known = larder.ingredients().get(ingredient);
+    return known == null ? ingredient : known.title();
   }
 
   private Optional<Drying> drying(Stage stage) {

@@ -73,6 +73,7 @@ final class BatchSheet {
       facts.add(new Fact("Load", "____ of ____"));
     }
     facts.add(new Fact("Made by", plan.house()));
+    plan.scales().ifPresent(scales -> facts.add(new Fact("Plant", scales.plant())));
     facts.add(new Fact("Sheet of the day", plan.provenance().day().toString()));
     plan.makeBy()
         .ifPresent(day -> facts.add(new Fact("Not to be made after", day + ", see limits")));
@@ -145,7 +146,7 @@ final class BatchSheet {
     heading(WEIGHING);
     warnings(new Warned(plan.mixCautions(), List.of()));
     if (plan.hasOverage()) {
-      blocks.add(new Words(WeighTables.OVERAGE));
+      blocks.add(new Words(WeighTables.overage(plan.weighing())));
     }
     if (plan.scales().isPresent()) {
       blocks.addAll(LoadTables.mix(plan, plan.scales().get()));

@@ -35,6 +35,10 @@ final class LoadTables {
     this.scales = scales;
   }
 
+  private static final String OFF =
+      "Weigh is what the scale is to show, ± how far it may be off. Off % is what rounding to the"
+          + " scale adds to the recipe or takes from it.";
+
   /** The mix: loads, the recipe for the whole batch, dilutions, then what each load takes. */
   static List<Block> mix(BatchPlan plan, OnScales scales) {
     LoadTables tables = new LoadTables(scales);
@@ -42,6 +46,7 @@ final class LoadTables {
     scales.mixer().filter(Filled::tooEmpty).ifPresent(tables::tooEmpty);
     tables.blocks.add(WeighTables.batch("Whole batch", plan.mixLines()));
     scales.mix().forEach(tables::dilution);
+    tables.blocks.add(new Words(OFF));
     tables.portion("load", scales.loads(), scales.mix());
     return tables.blocks;
   }

@@ -16,9 +16,10 @@ import java.util.function.Function;
  * overage stand apart where a line has overage, and a sum where there are two lines or more.
  */
 final class WeighTables {
-  static final String OVERAGE =
-      "Overage is weighed on top of the recipe: what is lost in handling, and what decays. Where it"
-          + " is below nought, the line gives way to the overage of others.";
+  private static final String OVERAGE =
+      "Overage is weighed on top of the recipe: what is lost in handling, and what decays.";
+  private static final String GIVES_WAY =
+      " Where it is below nought, the line gives way to the overage of others.";
 
   private final List<Column> columns = new ArrayList<>();
   private final List<List<String>> rows = new ArrayList<>();
@@ -34,6 +35,12 @@ final class WeighTables {
     this.sum = sum;
     lines.forEach(line -> rows.add(new ArrayList<>()));
     rows.add(new ArrayList<>());
+  }
+
+  /** What overage is, for the lines of a batch. */
+  static String overage(List<Weighed> lines) {
+    boolean givesWay = lines.stream().anyMatch(line -> line.extra().kg().signum() < 0);
+    return givesWay ? OVERAGE + GIVES_WAY : OVERAGE;
   }
 
   static Table large(String head, List<Weighed> lines) {

@@ -6,6 +6,7 @@ import dev.pellucid.engine.larder.Source;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
+import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.syntax.Left;
 import dev.pellucid.syntax.LimitLine;
@@ -27,6 +28,7 @@ final class Limits {
   static final Code UNKNOWN_NUTRIENT = new Code("unknown-nutrient");
   static final Code NOT_A_NUTRIENT = new Code("not-a-nutrient");
   static final Code OTHER_KIND = new Code("unit-of-another-kind");
+  static final Code IN_BATCHES = new Code("part-of-batches");
   static final Code UNKNOWN_SOURCE = new Code("unknown-source");
 
   private final Kitchen kitchen;
@@ -48,10 +50,7 @@ final class Limits {
       return List.of();
     }
     Optional<Source> source = line.source().isPresent() ? source(line.source().get()) : ownSource;
-    OptionalDouble inBatches =
-        line.confidence().isPresent()
-            ? OptionalDouble.of(line.confidence().get().base())
-            : OptionalDouble.empty();
+    OptionalDouble inBatches = inBatches(line);
     List<Limit> limits = new ArrayList<>();
     for (Bound bound : line.bounds()) {
       OptionalDouble base = base(subject.get(), bound);
@@ -69,6 +68,30 @@ final class Limits {
       }
     }
     return limits;
+  }
+
+  /** Below half the batches a limit would be loosened, and in all of them none can be kept. */
+  private OptionalDouble inBatches(LimitLine line) {
+    if (line.confidence().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Amount told = line.confidence().get();
+    double part = told.base();
+    if (part >= 0.5 && part < 1) {
+      return OptionalDouble.of(part);
+    }
+    findings.add(
+        Finding.error(
+                IN_BATCHES,
+                told.span(),
+                part < 0.5
+                    ? "in "
+                        + told.asWritten()
+                        + " of batches would let most batches break the limit"
+                    : "no limit can be promised in " + told.asWritten() + " of batches")
+            .helping("say in how many it must hold, from 50 % to 99.9 %: in 95 % of batches")
+            .helping("or leave the words out: then the average must hold"));
+    return OptionalDouble.empty();
   }
 
   Optional<Source> source(Word id) {

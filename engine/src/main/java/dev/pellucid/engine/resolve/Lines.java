@@ -10,6 +10,7 @@ import dev.pellucid.syntax.ShareLine;
 import dev.pellucid.text.Span;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -160,15 +161,35 @@ final class Lines {
     Share sum = sum();
     Share left = Share.WHOLE.minus(sum);
     if (left.isNegative()) {
+      ShareLine largest = largest();
       findings.add(
           Finding.error(
                   NO_ROOM,
-                  rest.share().span(),
-                  "the other lines add up to " + sum + ", so nothing is left for rest")
-              .helping("lower the other lines by " + new Share(left.percent().negate())));
+                  largest.share().span(),
+                  "the lines add up to "
+                      + sum
+                      + " without "
+                      + rest.subject()
+                      + ", so nothing is left for its rest")
+              .labelled("the largest share")
+              .seeing("rest written", rest.share().span())
+              .helping(
+                  "lower "
+                      + largest.subject()
+                      + " or others by "
+                      + new Share(left.percent().negate())
+                      + " at least")
+              .helping("was a point or a figure mistyped?"));
       return false;
     }
     return true;
+  }
+
+  private ShareLine largest() {
+    return written.stream()
+        .filter(line -> share(line).isPresent())
+        .max(Comparator.comparing(line -> share(line).orElse(Share.ZERO)))
+        .orElseThrow();
   }
 
   List<Drawn> drawn() {

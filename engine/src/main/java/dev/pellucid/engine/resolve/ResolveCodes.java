@@ -10,6 +10,7 @@ public final class ResolveCodes {
           Limits.UNKNOWN_NUTRIENT,
           Limits.NOT_A_NUTRIENT,
           Limits.OTHER_KIND,
+          Limits.IN_BATCHES,
           Limits.UNKNOWN_SOURCE,
           Lines.TOTAL,
           Lines.NO_ROOM,
