@@ -2,6 +2,7 @@ package dev.pellucid.slip;
 
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Lexeme.Kind;
 import java.util.Optional;
 
@@ -16,11 +17,19 @@ final class UnitMissing implements Slip {
       boolean phraseNext =
           i + 1 == line.size() || Vocabulary.phrases(line.place()).contains(line.at(i + 1).text());
       if (line.is(i, Kind.NUMBER) && phraseNext && !low) {
-        return Optional.of(
-            Finding.error(CODE, line.at(i).span(), line.at(i).text() + " has no unit")
-                .helping("for example: " + Model.line(line.file(), line.place())));
+        return Optional.of(finding(line, line.at(i)));
       }
     }
     return Optional.empty();
+  }
+
+  /** Of what is mixed nearly every share is told in percent. */
+  private static Finding finding(BrokenLine line, Lexeme number) {
+    Finding finding = Finding.error(CODE, number.span(), number.text() + " has no unit");
+    if (!line.place().hasShares()) {
+      return finding.helping("for example: " + Model.line(line.file(), line.place()));
+    }
+    String meant = number.text() + " %";
+    return finding.helping("write " + meant).mending(number.span(), meant);
   }
 }

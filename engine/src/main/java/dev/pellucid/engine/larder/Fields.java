@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * One mapping, read by its {@link Keys}: what is unknown, missing, empty or of another shape is a
@@ -106,7 +107,7 @@ final class Fields {
 
   List<Scalar> texts(String name) {
     List<Scalar> texts = new ArrayList<>();
-    for (Yaml item : items(name)) {
+    for (Yaml item : items(name, KeyFindings::listOfTexts)) {
       scalar(item, placeOf(name)).ifPresent(texts::add);
     }
     return texts;
@@ -148,13 +149,17 @@ final class Fields {
 
   List<Fields> blocks(String name, Keys inner) {
     List<Fields> blocks = new ArrayList<>();
-    for (Yaml item : items(name)) {
+    String shape =
+        "begin each entry with a dash, as in \"  - "
+            + inner.words().get(0)
+            + ": \", and write its other keys below";
+    for (Yaml item : items(name, found -> shape)) {
       of(item, inner, placeOf(item, placeOf(name)), findings).ifPresent(blocks::add);
     }
     return blocks;
   }
 
-  private List<Yaml> items(String name) {
+  private List<Yaml> items(String name, Function<Yaml, String> shape) {
     Entry entry = named.get(name);
     if (entry == null || isBare(entry)) {
       return List.of();
@@ -162,7 +167,7 @@ final class Fields {
     if (entry.value() instanceof Sequence sequence) {
       return sequence.items();
     }
-    findings.add(KeyFindings.shape(placeOf(name), "a list", entry.value()));
+    findings.add(KeyFindings.noList(placeOf(name), entry.value(), shape.apply(entry.value())));
     return List.of();
   }
 

@@ -33,6 +33,9 @@ final class KeyFindings {
     Finding finding =
         Finding.error(
             UNKNOWN_KEY, key.span(), keys.thing() + " has no key called " + shown(key.text()));
+    if (key.text().equals("price") && keys.words().contains("contents")) {
+      return finding.helping("prices stand in a file of prices/: the name, a colon, the price");
+    }
     return suggesting(finding, key, keys.words(), "its keys are ");
   }
 
@@ -51,11 +54,22 @@ final class KeyFindings {
         .helping("write its value, or leave it out");
   }
 
+  /** Where a list belongs. */
+  static Finding noList(Span place, Yaml found, String shape) {
+    return Finding.error(SHAPE, place, "a list belongs here, not " + kindOf(found)).helping(shape);
+  }
+
+  /** How a list of texts is written, with what was found where it is one. */
+  static String listOfTexts(Yaml found) {
+    String items = found instanceof Scalar one ? shown(one.text()) : "one, two";
+    return "write [" + items + "], or one item a line after a dash";
+  }
+
   static Finding shape(Span place, String wanted, Yaml found) {
     Finding finding = Finding.error(SHAPE, place, wanted + " belongs here, not " + kindOf(found));
     return found instanceof Sequence || wanted.startsWith("text")
         ? finding.helping("text with a colon or a bracket in it needs quotes")
-        : finding.helping(model(wanted));
+        : finding.helping("write keys, each with a colon, a space and its value, indented below");
   }
 
   static Finding unknownWord(Scalar word, String what, Collection<String> words) {
@@ -96,11 +110,5 @@ final class KeyFindings {
       return "a block of keys";
     }
     return found instanceof Sequence ? "a list" : "a single text";
-  }
-
-  private static String model(String wanted) {
-    return wanted.startsWith("a list")
-        ? "write [one, two], or one item a line after a dash"
-        : "write keys, each with a colon, a space and its value, indented below";
   }
 }
