@@ -250,11 +250,29 @@ final class Limits {
   OptionalDouble base(Subject subject, Bound bound) {
     Kind needed = kind(subject);
     if (bound.limit() instanceof Bound.Limit.Bare bare) {
-      return OptionalDouble.of(bare.figure().doubleValue());
+      return isPerEnergy(subject)
+          ? withoutUnit(subject, bare)
+          : OptionalDouble.of(bare.figure().doubleValue());
     }
     Bound.Limit.Measured measured = (Bound.Limit.Measured) bound.limit();
     boolean fits = fits(subject, measured) && (needed != Kind.PRICE || currencyFits(measured));
     return fits ? OptionalDouble.of(measured.amount().base()) : OptionalDouble.empty();
+  }
+
+  private static boolean isPerEnergy(Subject subject) {
+    return subject instanceof Subject.Ratio ratio && ratio.kind() == Subject.RatioKind.PER_ENERGY;
+  }
+
+  private OptionalDouble withoutUnit(Subject subject, Bound.Limit.Bare bare) {
+    String meant = bare.asWritten() + " " + example(kind(subject));
+    findings.add(
+        Finding.error(
+                OTHER_KIND,
+                bare.number().span(),
+                subject.text() + " is told in " + example(kind(subject)) + ", and this has no unit")
+            .helping("write " + meant)
+            .mending(bare.number().span(), meant));
+    return OptionalDouble.empty();
   }
 
   /** Whether a figure is in a unit of the subject's kind; a finding where not. */

@@ -20,6 +20,26 @@ final class MergedLimits {
 
   private MergedLimits() {}
 
+  /** The limits of one file, each once; of two that ask the same the first, with a finding. */
+  static List<Limit> once(List<Limit> ofOneFile, List<Finding> findings) {
+    List<Limit> first = new ArrayList<>();
+    for (Limit limit : ofOneFile) {
+      int same = sameDemand(first, limit);
+      if (same < 0) {
+        first.add(limit);
+      } else {
+        findings.add(
+            Finding.error(
+                    Lines.TWICE,
+                    limit.origin().span(),
+                    limit.subject().text() + " " + limit.side().word() + " stands here twice")
+                .seeing("first written", first.get(same).origin().span())
+                .helping("keep the one that is meant"));
+      }
+    }
+    return first;
+  }
+
   static List<Limit> of(List<Limit> all, List<Finding> findings) {
     List<Limit> merged = new ArrayList<>();
     for (Limit limit : all) {

@@ -48,7 +48,16 @@ final class ProfileResolver {
     Span declared =
         file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());
     String title = file.opening().flatMap(o -> o.title()).map(quoted -> quoted.text()).orElse(name);
-    Profile profile = new Profile(name, title, kind, species, fish, jurisdiction, found, declared);
+    Profile profile =
+        new Profile(
+            name,
+            title,
+            kind,
+            species,
+            fish,
+            jurisdiction,
+            MergedLimits.once(found, findings),
+            declared);
     return new Resolution<>(Optional.of(profile), findings, read);
   }
 

@@ -195,9 +195,11 @@ final class RecipeResolver {
   private List<Limit> allLimits() {
     List<Limit> all = new ArrayList<>();
     profiles.forEach(met -> all.addAll(met.profile().limits()));
+    List<Limit> own = new ArrayList<>();
     for (LimitLine line : file.limits().map(section -> section.lines()).orElse(List.of())) {
-      all.addAll(limits.of(line, Limit.Kind.RECIPE, code, Optional.empty()));
+      own.addAll(limits.of(line, Limit.Kind.RECIPE, code, Optional.empty()));
     }
+    all.addAll(MergedLimits.once(own, findings));
     List<Limit> merged = MergedLimits.of(all, findings);
     List<Limit> waived =
         new Waivers(limits, kitchen.day(), findings)
