@@ -8,7 +8,6 @@ import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.folder.FeedFolder;
@@ -223,7 +222,7 @@ final class FolderRun<T> {
   }
 
   private Outcome<T> checked(String path, ResolvedRecipe recipe, List<Finding> own) {
-    Computation computed = computer.compute(recipe, Weighing.asWritten(recipe));
+    Computation computed = computer.compute(recipe);
     List<Verdict> verdicts = computed.feed().map(Judge::verdicts).orElse(List.of());
     Inspection inspection =
         new Inspection(

@@ -7,7 +7,6 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Stage;
-import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
@@ -51,11 +50,7 @@ class IndependentReckoningTest {
     Resolver resolver = Resolver.prepare(larder, premixes, List.of(), Map.of(), day).resolver();
     FeedFile recipe = parsed(folder, "catfish/CG-36.recipe", findings);
     var resolved = resolver.recipe((FeedFile.RecipeFile) recipe).thing().orElseThrow();
-    feed =
-        new FeedComputer(larder)
-            .compute(resolved, Weighing.asWritten(resolved))
-            .feed()
-            .orElseThrow();
+    feed = new FeedComputer(larder).compute(resolved).feed().orElseThrow();
   }
 
   private static FeedFile parsed(FeedFolder folder, String path, List<Finding> findings)

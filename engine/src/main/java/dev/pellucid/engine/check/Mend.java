@@ -148,7 +148,7 @@ final class Mend {
   }
 
   private Optional<ComputedFeed> changed(Line line, double points) {
-    Weighing written = Weighing.asWritten(feed.recipe());
+    Weighing written = Weighing.of(feed);
     List<Double> inFeed = new ArrayList<>(written.inFeed());
     inFeed.set(line.index(), inFeed.get(line.index()) + points);
     inFeed.set(rest.index(), inFeed.get(rest.index()) - points);

@@ -23,7 +23,7 @@ final class WithoutGaps {
     List<Verdict> without =
         recipe
             .computer()
-            .asIfGapsKeptAll(recipe.recipe(), Weighing.asWritten(recipe.recipe()))
+            .asIfGapsKeptAll(recipe.recipe(), Weighing.of(recipe.feed().get()))
             .feed()
             .map(Judge::verdicts)
             .orElse(List.of());

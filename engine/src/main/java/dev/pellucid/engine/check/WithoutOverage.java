@@ -26,11 +26,11 @@ final class WithoutOverage {
   }
 
   static boolean hasOverage(Line line) {
-    return line.onTop().isPositive();
+    return line.hasOnTop();
   }
 
   private static Optional<Verdict> again(FeedComputer computer, ComputedFeed feed, int index) {
-    List<Double> inFeed = Weighing.asWritten(feed.recipe()).inFeed();
+    List<Double> inFeed = Weighing.of(feed).inFeed();
     Weighing bare = new Weighing(inFeed, Collections.nCopies(inFeed.size(), 0.0));
     return computer
         .compute(feed.recipe(), bare)

@@ -9,6 +9,8 @@ import dev.pellucid.engine.larder.Retentions;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
+import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +27,8 @@ import java.util.function.Function;
  * ({@link Keeping}) makes its {@link Row}.
  */
 public final class FeedComputer {
+  private static final double UNTOLD_KG = 100;
+
   private final Larder larder;
   private final Retentions retentions;
   private final Compositions compositions;
@@ -33,6 +37,19 @@ public final class FeedComputer {
     this.larder = larder;
     this.retentions = new Retentions(larder.practice());
     this.compositions = new Compositions(larder, retentions);
+  }
+
+  /**
+   * A recipe as it is written. What is weighed for a batch of finished feed is known only after its
+   * yield; where overage per weighing hangs on it, the feed is weighed again.
+   */
+  public Computation compute(ResolvedRecipe recipe) {
+    double kg = recipe.batch().map(BatchSize::kg).orElse(UNTOLD_KG);
+    Computation first = compute(recipe, Weighing.of(recipe, kg));
+    boolean changes =
+        recipe.batch().filter(size -> size.basis() == BatchBasis.FINISHED).isPresent()
+            && recipe.lines().stream().anyMatch(line -> line.kgPerWeighing() > 0);
+    return changes ? first.feed().map(feed -> again(feed, Weighing.of(feed))).orElse(first) : first;
   }
 
   public Computation compute(ResolvedRecipe recipe, Weighing weighing) {

@@ -13,15 +13,23 @@ import java.util.List;
  * @param onTop what is weighed on top and expected to be lost
  */
 public record Weighing(List<Double> inFeed, List<Double> onTop) {
+  private static final double UNTOLD_KG = 100;
+
   public Weighing {
     inFeed = List.copyOf(inFeed);
     onTop = List.copyOf(onTop);
   }
 
-  public static Weighing asWritten(ResolvedRecipe recipe) {
+  /** A batch of so many kg, each line weighed out once. */
+  public static Weighing of(ResolvedRecipe recipe, double batchKg) {
     return new Weighing(
         recipe.lines().stream().map(line -> line.share().kgPer100()).toList(),
-        recipe.lines().stream().map(line -> line.onTop().kgPer100()).toList());
+        recipe.lines().stream().map(line -> line.onTopKg(batchKg, 1) / batchKg * 100).toList());
+  }
+
+  /** A feed as it was computed, each line weighed out once. */
+  public static Weighing of(ComputedFeed feed) {
+    return of(feed.recipe(), feed.recipe().batch().map(feed::weighed).orElse(UNTOLD_KG));
   }
 
   /** The kg of each line at an end. */

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.floor;
 
 import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import java.util.Arrays;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Optional;
 /**
  * A batch as one plant weighs and handles it.
  *
+ * @param kg weighed, before overage and water
  * @param loads in which mixer, and how many; absent where the folder tells no mixer or not the
  *     densities; then all is one load
  * @param mix the lines of the mix in each load
@@ -17,6 +19,7 @@ import java.util.Optional;
  * @param trays absent where nothing is dried on trays
  */
 public record FloorPlan(
+    double kg,
     Optional<Loads> loads,
     List<FloorLine> mix,
     List<FloorLine> coat,
@@ -32,6 +35,11 @@ public record FloorPlan(
     return loads.map(Loads::count).orElse(1);
   }
 
+  /** How often a line is weighed out: for each load, or for each round of the coater. */
+  public int weighings(Line line) {
+    return line.place() == Line.Place.COAT ? coatRounds : loadCount();
+  }
+
   /** What is weighed after all rounding, to compute the feed again. */
   public Weighing asRounded(ResolvedRecipe recipe) {
     double[] ratios = new double[recipe.lines().size()];
@@ -43,7 +51,7 @@ public record FloorPlan(
             .map(line -> line.share().kgPer100() * ratios[line.index()])
             .toList(),
         recipe.lines().stream()
-            .map(line -> line.onTop().kgPer100() * ratios[line.index()])
+            .map(line -> line.onTopKg(kg, weighings(line)) / kg * 100 * ratios[line.index()])
             .toList());
   }
 }

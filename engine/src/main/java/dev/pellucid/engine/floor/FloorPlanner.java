@@ -34,6 +34,7 @@ public final class FloorPlanner {
   private final Balance balance;
   private final Practice practice;
   private final Plant plant;
+  private final double kg;
   private final double times;
   private final BitSet small;
   private final Weigher micro;
@@ -44,6 +45,7 @@ public final class FloorPlanner {
     this.balance = feed.balances().expected();
     this.practice = practice;
     this.plant = plant;
+    this.kg = kg;
     this.times = kg / 100;
     this.small = SmallLines.of(feed);
     this.micro = weigher(BoundOf.WEIGHING_MICRO, MICRO_ERROR);
@@ -72,6 +74,7 @@ public final class FloorPlanner {
     int count = loads.map(Loads::count).orElse(1);
     int rounds = coatRounds();
     return new FloorPlan(
+        kg,
         loads,
         portion(lines(Place.MIX), count, carrier(Place.MIX)),
         portion(lines(Place.COAT), rounds, carrier(Place.COAT)),
@@ -83,9 +86,14 @@ public final class FloorPlanner {
     return feed.recipe().lines().stream().filter(line -> line.place() == place).toList();
   }
 
-  /** kg of the whole batch that the scales must show. */
+  /** kg that the scales must show for one of so many portions. */
+  private double portion(Line line, int portions) {
+    return (line.share().kgPer100() * times + line.onTopKg(kg, portions)) / portions;
+  }
+
+  /** kg of the whole batch, weighed out at once. */
   private double whole(Line line) {
-    return (line.share().kgPer100() + line.onTop().kgPer100()) * times;
+    return portion(line, 1);
   }
 
   /** The small lines first, then the carrier, less what dilutions take of it. */
@@ -104,13 +112,13 @@ public final class FloorPlanner {
     }
     if (last >= 0) {
       Line from = lines.get(last);
-      inOrder.add(last, large(from, whole(from) / portions, taken));
+      inOrder.add(last, large(from, portion(from, portions), taken));
     }
     return inOrder;
   }
 
-  private FloorLine weighed(Line line, int loads, Optional<Line> carrier, double taken) {
-    double target = whole(line) / loads;
+  private FloorLine weighed(Line line, int portions, Optional<Line> carrier, double taken) {
+    double target = portion(line, portions);
     if (!small.get(line.index())) {
       return large(line, target, 0);
     }
@@ -118,7 +126,7 @@ public final class FloorPlanner {
     Optional<Dilution> dilution =
         placing instanceof Placing.TooLittle && target > 0
             ? carrier.flatMap(
-                from -> diluter().plan(target, loads, from, whole(from) / loads - taken))
+                from -> diluter().plan(target, portions, from, portion(from, portions) - taken))
             : Optional.empty();
     return new FloorLine(line, target, 0, placing, dilution);
   }

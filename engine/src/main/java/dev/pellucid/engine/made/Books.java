@@ -4,7 +4,7 @@ import dev.pellucid.engine.check.Judge;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -77,13 +77,11 @@ public final class Books {
   public List<Use> look(ComputedFeed planned, Consumer<Finding> out) {
     List<Use> uses = new ArrayList<>();
     for (BatchRecord record : of(planned.recipe().code())) {
-      Order order = Order.of(planned, record.kg());
+      Order order = Order.of(planned, record.kg(), FloorPlanner.plan(planned, record.kg(), larder));
       Optional<Computation> made =
           record.closed()
               ? Optional.empty()
-              : recipes
-                  .of(planned.recipe(), record, order)
-                  .map(recipe -> computer.compute(recipe, Weighing.asWritten(recipe)));
+              : recipes.of(planned.recipe(), record, order).map(computer::compute);
       made.filter(it -> it.feed().isEmpty()).ifPresent(it -> out.accept(notReckoned(record)));
       uses.addAll(look(record, order, made, out));
     }

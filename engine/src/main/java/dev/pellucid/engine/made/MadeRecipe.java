@@ -53,8 +53,8 @@ final class MadeRecipe {
     if (!record.isMade()) {
       order.asks().stream()
           .filter(ask -> used.stream().noneMatch(one -> one.ask().index() == ask.index()))
-          .map(ask -> recipe.lines().get(ask.index()))
-          .forEach(line -> lines.add(moved(line, lines.size())));
+          .forEach(
+              ask -> lines.add(moved(recipe.lines().get(ask.index()), lines.size(), ask, scale)));
     }
     double mix =
         used.stream()
@@ -75,20 +75,22 @@ final class MadeRecipe {
         inFeed,
         inFeed,
         new Share(BigDecimal.valueOf(onTop)),
+        0,
         false,
         Optional.empty(),
         used.entry().name(),
         used.entry().weight());
   }
 
-  private static Line moved(Line line, int index) {
+  private static Line moved(Line line, int index, Order.Ask ask, double scale) {
     return new Line(
         index,
         line.place(),
         line.material(),
         line.designed(),
         line.share(),
-        line.onTop(),
+        new Share(BigDecimal.valueOf(ask.kg() * (1 - ask.inFeed()) * scale)),
+        0,
         false,
         line.within(),
         line.name(),

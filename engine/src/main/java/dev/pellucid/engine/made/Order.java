@@ -1,6 +1,7 @@
 package dev.pellucid.engine.made;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.SmallLines;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
@@ -35,7 +36,10 @@ public record Order(String code, double kg, List<Ask> asks, Optional<ComputedFee
       boolean micro,
       Span written) {}
 
-  public static Order of(ComputedFeed feed, double kg) {
+  /**
+   * @param floor how it is brought onto the plant, where the folder tells one
+   */
+  public static Order of(ComputedFeed feed, double kg, Optional<FloorPlan> floor) {
     List<Ask> asks =
         feed.recipe().lines().stream()
             .map(
@@ -45,7 +49,7 @@ public record Order(String code, double kg, List<Ask> asks, Optional<ComputedFee
                         line.place(),
                         line.material(),
                         line.share().kgPer100() * kg / 100,
-                        line.onTop().kgPer100() * kg / 100,
+                        line.onTopKg(kg, floor.map(plan -> plan.weighings(line)).orElse(1)),
                         SmallLines.has(feed, line),
                         line.name()))
             .toList();

@@ -61,7 +61,8 @@ final class BatchPlanner {
       boolean sizeTold,
       List<String> draftBecause,
       Optional<Premixing> premixing) {
-    WeighList list = new WeighList(feed, weighed);
+    Optional<OnScales> scales = ScalePlanner.plan(feed, weighed, larder);
+    WeighList list = new WeighList(feed, weighed, scales);
     Cautions cautions = new Cautions(feed, larder.practice());
     List<Caution> mixCautions = cautions.ofMix();
     Optional<Mass> bagged = finished.map(kg -> Mass.of(kg, list.decimals()));
@@ -79,7 +80,7 @@ final class BatchPlanner {
         draftBecause,
         larder.practice().inspection(),
         list.lines(),
-        ScalePlanner.plan(feed, weighed, larder),
+        scales,
         premixCodes(),
         mixCautions,
         tasks,

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.plan;
 
+import dev.pellucid.engine.resolve.Line.Place;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +26,11 @@ public record OnScales(
   public OnScales {
     mix = List.copyOf(mix);
     coat = List.copyOf(coat);
+  }
+
+  /** How often a line is weighed out: for each load, or for each round of the coater. */
+  int weighings(Place place) {
+    return place == Place.COAT ? coatRounds : loads;
   }
 
   /**

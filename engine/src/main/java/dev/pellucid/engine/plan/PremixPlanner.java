@@ -3,7 +3,6 @@ package dev.pellucid.engine.plan;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line;
@@ -38,7 +37,7 @@ final class PremixPlanner {
   Optional<BatchPlan> plan(Provenance provenance) {
     ResolvedRecipe recipe = asRecipe();
     return new FeedComputer(larder)
-        .compute(recipe, Weighing.asWritten(recipe))
+        .compute(recipe)
         .feed()
         .map(PremixPlanner::withoutShrink)
         .map(
@@ -76,6 +75,7 @@ final class PremixPlanner {
               part.designed(),
               part.share(),
               part.onTop(),
+              0,
               part.share().compareTo(part.designed()) < 0,
               Optional.empty(),
               part.name(),

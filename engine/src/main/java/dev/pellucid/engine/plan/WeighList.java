@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -26,6 +27,8 @@ final class WeighList {
   private static final int PER_KG_GRAMS = 5;
 
   private final ComputedFeed feed;
+  private final double batchKg;
+  private final Optional<OnScales> scales;
   private final double times;
   private final List<Line> large;
   private final List<Line> small;
@@ -36,8 +39,13 @@ final class WeighList {
   /** A line without its target. */
   private record Extra(Mass stability, Mass handling) {}
 
-  WeighList(ComputedFeed feed, double batchKg) {
+  /**
+   * @param scales how the plant weighs it, for overage per weighing; absent: each line once
+   */
+  WeighList(ComputedFeed feed, double batchKg, Optional<OnScales> scales) {
     this.feed = feed;
+    this.batchKg = batchKg;
+    this.scales = scales;
     this.times = batchKg / 100;
     List<Line> apart = feed.recipe().lines().stream().filter(this::micro).toList();
     boolean allApart = apart.size() == feed.recipe().lines().size();
@@ -129,7 +137,11 @@ final class WeighList {
   private Extra extra(Line line, int decimals) {
     return new Extra(
         Mass.of(line.share().minus(line.designed()).kgPer100() * times, decimals),
-        Mass.of(line.onTop().kgPer100() * times, decimals));
+        Mass.of(onTop(line), decimals));
+  }
+
+  private double onTop(Line line) {
+    return line.onTopKg(batchKg, scales.map(plan -> plan.weighings(line.place())).orElse(1));
   }
 
   /** Lines added up as shown; the small ones of each place read as one on the coarser grid. */
@@ -149,9 +161,9 @@ final class WeighList {
   }
 
   private Weighed weighed(Line line, Mass target, Extra extra) {
-    double inFeed = line.share().kgPer100() + line.onTop().kgPer100();
+    double weighed = line.share().kgPer100() + onTop(line) / times;
     boolean coat = line.place() == Place.COAT;
-    double perKg = coat ? inFeed / feed.balances().expected().kernel() : 0;
+    double perKg = coat ? weighed / feed.balances().expected().kernel() : 0;
     boolean micro = micro(line);
     return new Weighed(
         line.place(),

@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param share the share in the feed: with stability overage, the {@code rest} line less that of
  *     the others
  * @param onTop handling overage, weighed on top of 100 % and expected to be lost
+ * @param kgPerWeighing handling overage that does not grow with the batch: as much each time the
+ *     line is weighed out
  * @param rest whether the line is the {@code rest}
  * @param name where the subject stands
  * @param figure where the share stands
@@ -25,10 +27,25 @@ public record Line(
     Share designed,
     Share share,
     Share onTop,
+    double kgPerWeighing,
     boolean rest,
     Optional<Range> within,
     Span name,
     Span figure) {
+
+  /**
+   * The kg on top of a batch.
+   *
+   * @param weighings how often the line is weighed out for it
+   */
+  public double onTopKg(double batchKg, int weighings) {
+    return onTop.part() * batchKg + kgPerWeighing * weighings;
+  }
+
+  /** Whether anything is weighed on top. */
+  public boolean hasOnTop() {
+    return onTop.isPositive() || kgPerWeighing > 0;
+  }
 
   /** Where the line goes in. */
   public enum Place {

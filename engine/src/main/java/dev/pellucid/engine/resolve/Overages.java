@@ -4,7 +4,8 @@ import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.OverageLine;
-import java.math.BigDecimal;
+import dev.pellucid.syntax.OverageLine.Extra.OfLine;
+import dev.pellucid.syntax.OverageLine.Extra.PerWeighing;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -23,74 +24,113 @@ final class Overages {
   static final Code NOTHING = new Code("overage-matches-nothing");
   static final Code TWO_GROUPS = new Code("overage-from-two-groups");
   static final Code NO_BATCH = new Code("overage-needs-batch");
+  static final Code STABILITY_BY_MASS = new Code("stability-per-weighing");
+  private static final int NO_MATCH = 4;
   private static final String HANDLING = "handling";
   private static final String STABILITY = "stability";
 
   private final List<OverageLine> rules;
-  private final Optional<BigDecimal> batchKg;
+  private final Batch batch;
   private final List<Finding> findings;
   private final Set<OverageLine> used = new HashSet<>();
   private final Set<OverageLine> doubtful = new HashSet<>();
-  private final Set<OverageLine.Extra.PerWeighing> withoutBatch = new HashSet<>();
+  private final Set<OverageLine> ofRest = new HashSet<>();
+  private final Set<OverageLine.Extra> refused = new HashSet<>();
 
-  /**
-   * @param batchKg what one batch weighs, for overage per weighing
-   */
-  Overages(List<OverageLine> rules, Optional<BigDecimal> batchKg, List<Finding> findings) {
+  /** What a file tells of the size of a batch, for overage per weighing. */
+  enum Batch {
+    /** The batch is told. */
+    TOLD,
+    /** The batch could not be read, and a finding says so. */
+    UNREADABLE,
+    /** A recipe that tells none. */
+    UNTOLD,
+    /** A premix never tells one. */
+    NOT_IN_PREMIX
+  }
+
+  Overages(List<OverageLine> rules, Batch batch, List<Finding> findings) {
     this.rules = rules;
-    this.batchKg = batchKg;
+    this.batch = batch;
     this.findings = findings;
   }
 
   /** What a line needs more of to last, as a share of everything weighed. */
   Share stability(Material material, Share share) {
-    return extra(material, share, STABILITY);
+    return narrowest(material, share, STABILITY)
+        .map(rule -> rule.extra())
+        .map(extra -> extra instanceof OfLine ofLine ? of(ofLine, share) : decaysByTheGram(extra))
+        .orElse(Share.ZERO);
   }
 
-  /** What a line loses on the way, as a share of everything weighed. */
+  /** The rest has no overage for stability, whatever fits it: it gives way to that of others. */
+  void restGivesWay(Material material, Share designed) {
+    rules.stream()
+        .filter(rule -> rule.purpose().text().equals(STABILITY))
+        .filter(rule -> width(rule.target(), material, designed) < NO_MATCH)
+        .forEach(ofRest::add);
+  }
+
+  /** What a line loses on the way that grows with it, as a share of everything weighed. */
   Share handling(Material material, Share inFeed, Share designed) {
-    return extra(material, inFeed, designed, HANDLING);
+    return narrowest(material, designed, HANDLING)
+        .filter(rule -> rule.extra() instanceof OfLine)
+        .map(rule -> of((OfLine) rule.extra(), inFeed))
+        .orElse(Share.ZERO);
   }
 
-  private Share extra(Material material, Share share, String purpose) {
-    return extra(material, share, share, purpose);
+  /** What a line loses each time it is weighed out, in kg. */
+  double kgPerWeighing(Material material, Share designed) {
+    Optional<PerWeighing> mass =
+        narrowest(material, designed, HANDLING)
+            .filter(rule -> rule.extra() instanceof PerWeighing)
+            .map(rule -> (PerWeighing) rule.extra());
+    if (mass.isPresent() && batch != Batch.TOLD) {
+      reportNoBatch(mass.get());
+      return 0;
+    }
+    return mass.map(told -> told.mass().base()).orElse(0.0);
   }
 
-  private Share extra(Material material, Share of, Share designed, String purpose) {
-    Optional<OverageLine> rule = narrowest(material, designed, purpose);
-    if (rule.isEmpty()) {
-      return Share.ZERO;
-    }
-    used.add(rule.get());
-    if (rule.get().extra() instanceof OverageLine.Extra.OfLine share) {
-      return Lines.exact(share.share()).of(of);
-    }
-    OverageLine.Extra.PerWeighing mass = (OverageLine.Extra.PerWeighing) rule.get().extra();
-    if (batchKg.isEmpty()) {
-      reportNoBatch(mass);
-      return Share.ZERO;
-    }
-    return Share.ratio(kg(mass), batchKg.get());
+  private static Share of(OfLine extra, Share share) {
+    return Lines.exact(extra.share()).of(share);
   }
 
-  private void reportNoBatch(OverageLine.Extra.PerWeighing mass) {
-    if (withoutBatch.add(mass)) {
+  private Share decaysByTheGram(OverageLine.Extra extra) {
+    if (refused.add(extra)) {
       findings.add(
-          Finding.error(NO_BATCH, mass.span(), "an extra per weighing needs the size of a batch")
-              .helping("add the line: batch 60 kg weighed"));
+          Finding.error(
+                  STABILITY_BY_MASS,
+                  extra.span(),
+                  "what decays grows with the batch, so it cannot be told per weighing")
+              .helping("write a share of the line: 5 % for stability"));
     }
+    return Share.ZERO;
   }
 
-  private static BigDecimal kg(OverageLine.Extra.PerWeighing mass) {
-    return BigDecimal.valueOf(mass.mass().base());
+  private void reportNoBatch(PerWeighing mass) {
+    if (batch == Batch.UNREADABLE || !refused.add(mass)) {
+      return;
+    }
+    findings.add(
+        batch == Batch.NOT_IN_PREMIX
+            ? Finding.error(
+                    NO_BATCH,
+                    mass.span(),
+                    "a premix tells no batch, so an extra per weighing cannot be reckoned")
+                .helping("write a share of the line: 5 % for handling")
+            : Finding.error(
+                    NO_BATCH, mass.span(), "an extra per weighing needs the size of a batch")
+                .helping("add the line: batch 60 kg weighed"));
   }
 
   private Optional<OverageLine> narrowest(Material material, Share share, String purpose) {
     List<OverageLine> best = new ArrayList<>();
-    int width = 4;
+    int width = NO_MATCH;
     for (OverageLine rule : rules) {
-      int fits = rule.purpose().text().equals(purpose) ? width(rule.target(), material, share) : 4;
-      if (fits == 4) {
+      int fits =
+          rule.purpose().text().equals(purpose) ? width(rule.target(), material, share) : NO_MATCH;
+      if (fits == NO_MATCH) {
         continue;
       }
       used.add(rule);
@@ -133,10 +173,10 @@ final class Overages {
     }
   }
 
-  /** 1 for the name itself, 2 for a group, 3 for lines below a share, 4 for no match. */
+  /** 1 for the name itself, 2 for a group, 3 for lines below a share. */
   private static int width(OverageLine.Target target, Material material, Share share) {
     if (target instanceof OverageLine.Target.LinesBelow below) {
-      return share.compareTo(Lines.exact(below.share())) < 0 ? 3 : 4;
+      return share.compareTo(Lines.exact(below.share())) < 0 ? 3 : NO_MATCH;
     }
     String name = ((OverageLine.Target.Named) target).name().text();
     if (name.equals(material.name())) {
@@ -144,9 +184,25 @@ final class Overages {
     }
     if (material instanceof Material.Single single) {
       boolean before = single.ingredient().formerly().contains(name);
-      return before ? 1 : single.ingredient().groups().contains(name) ? 2 : 4;
+      return before ? 1 : single.ingredient().groups().contains(name) ? 2 : NO_MATCH;
     }
-    return 4;
+    return NO_MATCH;
+  }
+
+  private static Finding fitsNothing(OverageLine rule) {
+    return Finding.error(
+            NOTHING,
+            rule.target().span(),
+            "overage for " + rule.target().span().text() + " fits no line of this file")
+        .helping("mend the name, or take the line out");
+  }
+
+  private static Finding changesNothing(OverageLine rule) {
+    return Finding.error(
+            NOTHING,
+            rule.target().span(),
+            "overage for stability changes nothing on the rest: it gives way to that of others")
+        .helping("write a share in place of rest, or take the line out");
   }
 
   /** Says which rules fit no line, and which are written twice. */
@@ -167,12 +223,7 @@ final class Overages {
     }
     for (OverageLine rule : rules) {
       if (!used.contains(rule)) {
-        findings.add(
-            Finding.error(
-                    NOTHING,
-                    rule.target().span(),
-                    "overage for " + rule.target().span().text() + " fits no line of this file")
-                .helping("mend the name, or take the line out"));
+        findings.add(ofRest.contains(rule) ? changesNothing(rule) : fitsNothing(rule));
       }
     }
   }

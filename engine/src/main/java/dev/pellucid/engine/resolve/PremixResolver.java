@@ -20,7 +20,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 
 /**
  * A premix file to the premix as it is made: content is supply over dose, a source weighs content
@@ -31,8 +30,6 @@ final class PremixResolver {
   static final Code NOT_IN_SOURCE = new Code("source-lacks-nutrient");
   static final Code SUPPLIED_TWICE = new Code("supplied-twice");
   static final Code NO_ROOM_LEFT = new Code("no-room-left");
-
-  private static final Pattern DOSE_LINE = Pattern.compile("(?m)^\\s+dose\\s");
 
   private final PremixFile file;
   private final String code;
@@ -100,7 +97,7 @@ final class PremixResolver {
   /** A dose that is written and could not be read has been spoken of. */
   private boolean hasUnreadDose() {
     return file.head().stream().noneMatch(HeadLine.Dose.class::isInstance)
-        && DOSE_LINE.matcher(file.source().text()).find();
+        && UnreadHead.has(file.source(), "dose");
   }
 
   private Optional<Share> dose() {
@@ -161,7 +158,7 @@ final class PremixResolver {
 
   private Optional<ResolvedPremix> close(Optional<Share> dose, List<Source> sources, Lines lines) {
     List<OverageLine> rules = file.overage().map(section -> section.lines()).orElse(List.of());
-    Overages overages = new Overages(rules, Optional.empty(), findings);
+    Overages overages = new Overages(rules, Overages.Batch.NOT_IN_PREMIX, findings);
     List<ResolvedPremix.Part> parts = new ArrayList<>();
     Share used = Share.ZERO;
     for (Source source : sources) {
@@ -217,7 +214,10 @@ final class PremixResolver {
     }
     Share left = Share.WHOLE.minus(sum);
     if (filler.isPresent() && !left.isNegative()) {
-      parts.add(part(filler.get(), left.plus(stability), left, Share.ZERO));
+      Share designed = left.plus(stability);
+      overages.restGivesWay(filler.get().material(), designed);
+      Share onTop = overages.handling(filler.get().material(), left, designed);
+      parts.add(part(filler.get(), designed, left, onTop));
       return Optional.of(parts);
     }
     if (filler.isEmpty() && left.compareTo(Share.ZERO) == 0) {

@@ -15,7 +15,6 @@ import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.Section;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -223,7 +222,7 @@ final class RecipeResolver {
     Overages overages =
         new Overages(
             file.overage().map(section -> section.lines()).orElse(List.of()),
-            batch.map(size -> BigDecimal.valueOf(size.kg())),
+            batchSize(),
             findings);
     Share extra = Share.ZERO;
     for (Lines.Drawn line : lines.drawn()) {
@@ -237,12 +236,24 @@ final class RecipeResolver {
         .flatMap(drawn -> finished(drawn, overages, stability));
   }
 
+  private Overages.Batch batchSize() {
+    if (batch.isPresent()) {
+      return Overages.Batch.TOLD;
+    }
+    return UnreadHead.has(file.source(), "batch")
+        ? Overages.Batch.UNREADABLE
+        : Overages.Batch.UNTOLD;
+  }
+
   private Optional<List<Line>> finished(
       List<Lines.Drawn> drawn, Overages overages, Share stability) {
     List<Line> done = new ArrayList<>();
     for (Lines.Drawn line : drawn) {
       Share designed = line.share().orElseThrow();
       boolean rest = Lines.isRest(line);
+      if (rest) {
+        overages.restGivesWay(line.material(), designed);
+      }
       Share share =
           rest
               ? designed.minus(stability)
@@ -264,6 +275,7 @@ final class RecipeResolver {
               designed,
               share,
               overages.handling(line.material(), share, designed),
+              overages.kgPerWeighing(line.material(), designed),
               rest,
               line.written().within(),
               line.written().subject().span(),

@@ -24,6 +24,7 @@ public final class ResolveCodes {
           Overages.NOTHING,
           Overages.NO_BATCH,
           Overages.TWO_GROUPS,
+          Overages.STABILITY_BY_MASS,
           PremixResolver.NO_DOSE,
           PremixResolver.NOT_IN_SOURCE,
           PremixResolver.SUPPLIED_TWICE,

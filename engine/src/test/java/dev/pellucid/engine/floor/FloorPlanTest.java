@@ -65,6 +65,23 @@ class FloorPlanTest {
     }
   }
 
+  /** 0.5 % of the batch shared by its loads, and 2 g each time it is weighed out. */
+  @Test
+  void overagePerWeighingIsAddedInEachLoadWhateverTheBatch() {
+    for (double kg : new double[] {20, 60, 150}) {
+      FloorPlan plan = plan(GROWER, kg, at("farm-shed"));
+      FloorLine vitamins =
+          plan.mix().stream()
+              .filter(line -> line.line().material().name().equals("VIT-WW"))
+              .findFirst()
+              .orElseThrow();
+      assertEquals(0.005 * kg / plan.loadCount() + 0.002, vitamins.target(), 1e-12);
+      int index = vitamins.line().index();
+      double onTop = plan.asRounded(feed(GROWER).recipe()).onTop().get(index) * kg / 100;
+      assertEquals(0.002 * plan.loadCount() * vitamins.actual() / vitamins.target(), onTop, 1e-12);
+    }
+  }
+
   @Test
   void loadsAreNeverFullerThanTheMixerTakes() {
     Larder shed = at("farm-shed");
@@ -103,7 +120,7 @@ class FloorPlanTest {
   void whatIsWeighedIsCloseToWhatIsWritten() {
     for (String path : EXAMPLE.recipes()) {
       ResolvedRecipe recipe = feed(path).recipe();
-      Weighing written = Weighing.asWritten(recipe);
+      Weighing written = Weighing.of(recipe, 500);
       Weighing rounded = plan(path, 500, at("river-mill")).asRounded(recipe);
       for (int i = 0; i < written.inFeed().size(); i++) {
         double share = written.inFeed().get(i);

@@ -4,7 +4,6 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Readings;
-import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Pantry;
 import dev.pellucid.engine.larder.Stocked;
@@ -78,10 +77,7 @@ final class Cooked {
 
   ComputedFeed feed(String lines) {
     ResolvedRecipe recipe = resolved(lines);
-    return new FeedComputer(larder())
-        .compute(recipe, Weighing.asWritten(recipe))
-        .feed()
-        .orElseThrow();
+    return new FeedComputer(larder()).compute(recipe).feed().orElseThrow();
   }
 
   private Larder larder() {

@@ -41,8 +41,8 @@ class BatchPlanTest {
     assertEquals("60.000", plan.balance().weighed().inKg());
     Weighed vitamins = line(plan, "VIT-WW");
     assertEquals("300.00", vitamins.target().inGrams());
-    assertEquals("2.00", vitamins.handling().inGrams());
-    assertEquals("302.00", vitamins.total().inGrams());
+    assertEquals("6.00", vitamins.handling().inGrams());
+    assertEquals("306.00", vitamins.total().inGrams());
     assertTrue(vitamins.micro());
     assertFalse(line(plan, "maize").micro());
     Weighed oil = line(plan, "soybean-oil");

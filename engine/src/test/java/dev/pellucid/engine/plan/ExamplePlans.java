@@ -3,7 +3,6 @@ package dev.pellucid.engine.plan;
 import dev.pellucid.engine.check.Judge;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.larder.Larder;
@@ -126,10 +125,7 @@ public final class ExamplePlans {
       String text = read(folder, path).text();
       FeedFile file = parsed(new SourceFile(path, change.apply(text)));
       var recipe = resolver.recipe((RecipeFile) file).thing().orElseThrow();
-      return new FeedComputer(larder)
-          .compute(recipe, Weighing.asWritten(recipe))
-          .feed()
-          .orElseThrow();
+      return new FeedComputer(larder).compute(recipe).feed().orElseThrow();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -56,6 +56,35 @@ class SlipsOfAmountTest {
   }
 
   @Test
+  void aBatchThatCouldNotBeReadIsNotMissing() throws IOException {
+    String mix = "mix\n  rich  50 %\n  lean  50 %\n";
+    folder.recipe(
+        "  batch  60 KG weighed\n"
+            + mix
+            + "overage\n  rich  2 g per weighing  for handling\n"
+            + LIMITS);
+    assertEquals(List.of("unit-spelling"), folder.codes());
+  }
+
+  @Test
+  void whatDecaysIsNotToldPerWeighing() throws IOException {
+    String mix = "  batch  60 kg weighed\nmix\n  rich  50 %\n  lean  rest\n";
+    folder.recipe(mix + "overage\n  rich  2 g per weighing  for stability\n" + LIMITS);
+    assertEquals(List.of("stability-per-weighing"), folder.codes());
+  }
+
+  @Test
+  void overageForStabilityChangesNothingOnTheRestAndThatIsSaid() throws IOException {
+    String mix = "mix\n  rich  50 %\n  lean  rest\n";
+    folder.recipe(mix + "overage\n  lean  5 %  for stability\n" + LIMITS);
+    assertEquals(
+        "overage for stability changes nothing on the rest: it gives way to that of others",
+        folder.findings().get(0).headline());
+    folder.recipe(mix + "overage\n  lines below 60 %  5 %  for stability\n" + LIMITS);
+    assertEquals(List.of(), folder.codes());
+  }
+
+  @Test
   void aSecondOverageOfOneLineForOnePurposeIsNotDroppedInSilence() throws IOException {
     String mix = "mix\n  rich  50 %\n  lean  50 %\noverage\n  rich  1 %  for handling\n";
     folder.recipe(mix + "  rich  9 %  for handling\n" + LIMITS);
