@@ -111,7 +111,7 @@ final class FolderRun<T> {
     recipes.parallelStream().map(this::recipe).forEachOrdered(outcomes::add);
     outcomes.forEach(outcome -> findings.addAll(outcome.findings()));
     closeBooks(outcomes);
-    List<Finding> sorted = findings.stream().distinct().sorted().toList();
+    List<Finding> sorted = Rules.once(findings);
     int limits = outcomes.stream().mapToInt(Outcome::limits).sum();
     List<String> notChecked =
         outcomes.stream().filter(outcome -> !outcome.checked()).map(Outcome::inTally).toList();

@@ -8,6 +8,11 @@ import java.util.function.Consumer;
 public interface Rule {
   Code code();
 
+  /** Whether what it finds at one place is one thing, whatever recipe shows it. */
+  default boolean oncePerPlace() {
+    return false;
+  }
+
   /** Looks at one recipe and says what it finds; silent on what cannot be judged. */
   void look(Inspection recipe, Consumer<Finding> out);
 }

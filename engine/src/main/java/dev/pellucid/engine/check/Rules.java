@@ -2,8 +2,15 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.Obstacle;
 import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Every rule, in the order in which they look. */
 public final class Rules {
@@ -59,7 +66,41 @@ public final class Rules {
           .filter(rule -> rule instanceof BrokenLimit || rule instanceof OverageBreaksMaximum)
           .toList();
 
+  private static final Set<Code> ONCE_PER_PLACE =
+      ALL.stream().filter(Rule::oncePerPlace).map(Rule::code).collect(Collectors.toSet());
+
   private Rules() {}
+
+  /**
+   * What all recipes of a folder show, each thing once: not again in the same words, and what is
+   * one thing per place only as the first recipe shows it.
+   *
+   * @return in the order of printing
+   */
+  public static List<Finding> once(List<Finding> findings) {
+    List<Finding> once = new ArrayList<>();
+    Map<Object, Integer> seen = new HashMap<>();
+    Map<Integer, Integer> again = new TreeMap<>();
+    for (Finding finding : findings.stream().distinct().sorted().toList()) {
+      Integer first =
+          ONCE_PER_PLACE.contains(finding.code())
+              ? seen.putIfAbsent(List.of(finding.code(), finding.span()), once.size())
+              : null;
+      if (first == null) {
+        once.add(finding);
+      } else {
+        again.merge(first, 1, Integer::sum);
+      }
+    }
+    again.forEach((index, more) -> once.set(index, once.get(index).noting(elsewhere(more))));
+    return once;
+  }
+
+  private static String elsewhere(int more) {
+    return "so it is beside "
+        + (more == 1 ? "one other minimum" : more + " other minima")
+        + " of this folder";
+  }
 
   /** The code of every rule. */
   public static List<Code> codes() {

@@ -27,6 +27,12 @@ final class TenfoldSlip implements Rule {
     return CODE;
   }
 
+  /** The supply is written once; each minimum that it is beyond would say so again. */
+  @Override
+  public boolean oncePerPlace() {
+    return true;
+  }
+
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
     recipe.feed().ifPresent(feed -> look(feed, out));

@@ -37,6 +37,8 @@ public record Order(String code, double kg, List<Ask> asks, Optional<ComputedFee
       Span written) {}
 
   /**
+   * A batch of a feed.
+   *
    * @param floor how it is brought onto the plant, where the folder tells one
    */
   public static Order of(ComputedFeed feed, double kg, Optional<FloorPlan> floor) {

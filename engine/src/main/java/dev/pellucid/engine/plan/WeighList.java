@@ -40,6 +40,8 @@ final class WeighList {
   private record Extra(Mass stability, Mass handling) {}
 
   /**
+   * The lines of a batch.
+   *
    * @param scales how the plant weighs it, for overage per weighing; absent: each line once
    */
   WeighList(ComputedFeed feed, double batchKg, Optional<OnScales> scales) {

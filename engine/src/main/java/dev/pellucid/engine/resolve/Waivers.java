@@ -35,7 +35,7 @@ final class Waivers {
     List<Limit> now = new ArrayList<>(limits);
     for (WaiverLine line : lines) {
       Optional<Subject> subject = names.subject(line.left());
-      Optional<LocalDate> until = until(line);
+      Optional<LocalDate> until = until(line, inForceAgain(subject, line, now));
       if (subject.isPresent() && until.isPresent() && complete(line)) {
         line.bounds().forEach(bound -> apply(line, subject.get(), bound, until.get(), now));
       }
@@ -57,7 +57,16 @@ final class Waivers {
     return false;
   }
 
-  private Optional<LocalDate> until(WaiverLine line) {
+  private static List<Limit> inForceAgain(
+      Optional<Subject> subject, WaiverLine line, List<Limit> limits) {
+    return limits.stream()
+        .filter(limit -> subject.stream().anyMatch(s -> s.text().equals(limit.subject().text())))
+        .filter(limit -> line.bounds().stream().anyMatch(b -> b.side() == limit.side()))
+        .filter(limit -> limit.basis().equals(Limits.basis(line.basis())))
+        .toList();
+  }
+
+  private Optional<LocalDate> until(WaiverLine line, List<Limit> inForceAgain) {
     if (line.until().isEmpty()) {
       findings.add(
           Finding.error(
@@ -73,7 +82,7 @@ final class Waivers {
       if (!until.isBefore(day)) {
         return Optional.of(until);
       }
-      findings.add(
+      Finding expired =
           Finding.error(
                   EXPIRED,
                   line.until().get().span(),
@@ -83,7 +92,11 @@ final class Waivers {
                       + written
                       + ", today is "
                       + day)
-              .helping("meet the limit again, or have the waiver renewed by someone who may"));
+              .helping("meet the limit again, or have the waiver renewed by someone who may");
+      for (Limit limit : inForceAgain) {
+        expired = expired.seeing("the limit that holds again", limit.origin().span());
+      }
+      findings.add(expired);
     } catch (DateTimeException saidByTheParser) {
       return Optional.empty();
     }
