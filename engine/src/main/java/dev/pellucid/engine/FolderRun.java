@@ -77,11 +77,6 @@ final class FolderRun<T> {
     static <T> Outcome<T> unchecked(String code, List<String> broken, List<Finding> findings) {
       return new Outcome<>(code, broken, findings, 0, false, Optional.empty(), List.of());
     }
-
-    /** {@code CG-36 (mend salt.yaml first)}. */
-    String inTally() {
-      return broken.isEmpty() ? code : code + " (mend " + String.join(", ", broken) + " first)";
-    }
   }
 
   /** What came of all. */
@@ -114,12 +109,27 @@ final class FolderRun<T> {
     List<Finding> sorted = Rules.once(findings);
     int limits = outcomes.stream().mapToInt(Outcome::limits).sum();
     List<String> notChecked =
-        outcomes.stream().filter(outcome -> !outcome.checked()).map(Outcome::inTally).toList();
+        notChecked(outcomes.stream().filter(outcome -> !outcome.checked()).toList());
     List<String> unmade =
         outcomes.stream().filter(outcome -> outcome.made().isEmpty()).map(Outcome::code).toList();
     List<T> made = outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList();
     return new Result<>(
         new CheckReport(sorted, recipes.size(), books.count(), limits, notChecked), made, unmade);
+  }
+
+  /** {@code CG-36, CF-31 (mend salt.yaml first)}. */
+  private static List<String> notChecked(List<? extends Outcome<?>> outcomes) {
+    Map<List<String>, List<String>> codes = new LinkedHashMap<>();
+    for (Outcome<?> outcome : outcomes) {
+      codes.computeIfAbsent(outcome.broken(), none -> new ArrayList<>()).add(outcome.code());
+    }
+    List<String> told = new ArrayList<>();
+    codes.forEach(
+        (broken, of) -> {
+          String mend = broken.isEmpty() ? "" : " (mend " + String.join(", ", broken) + " first)";
+          told.add(String.join(", ", of) + mend);
+        });
+    return told;
   }
 
   /** What batches took, and what of it cannot be so. */

@@ -168,7 +168,7 @@ final class BrokenLimit implements Rule {
               "on target and fresh it is " + words.figure(expected) + words.unit() + " on average");
     }
     if (verdict.reading().unknownShare() > 0) {
-      told = told.noting(unknownPart(verdict));
+      told = told.noting(unknownPart(verdict) + toldAlone(feed, verdict));
     }
     Optional<Waiver> waiver = limit.waiver();
     return waiver.isEmpty()
@@ -187,6 +187,17 @@ final class BrokenLimit implements Rule {
   private static boolean onlyWhereTold(Verdict verdict) {
     return verdict.limit().subject() instanceof Subject.Nutrients sum
         && sum.nutrients().stream().allMatch(Nutrient::whereTold);
+  }
+
+  /** Of a maximum, what it is without the part that is not told. */
+  private static String toldAlone(ComputedFeed feed, Verdict verdict) {
+    if (verdict.limit().side() == Bound.Side.MIN
+        || onlyWhereTold(verdict)
+        || !(verdict.limit().subject() instanceof Subject.Nutrients)) {
+      return "";
+    }
+    LimitWords words = new LimitWords(verdict.limit());
+    return "; what is told comes to " + words.figure(Untold.told(feed, verdict)) + words.unit();
   }
 
   private static String unknownPart(Verdict verdict) {

@@ -140,8 +140,8 @@ final class UnknownContent implements Rule {
     }
     return finding
         .helping(
-            "write in the file of "
-                + ingredient
+            "write in "
+                + one.first().ingredient().declared().file().path()
                 + " how much it holds, with its source, or none where there is none")
         .about(new About(ingredient, About.Side.NONE, one.first().path()));
   }

@@ -19,9 +19,17 @@ final class Untold {
   static boolean breaks(ComputedFeed feed, Verdict verdict) {
     if (verdict.keeps()
         || verdict.limit().side() != Bound.Side.MAX
-        || !(verdict.limit().subject() instanceof Subject.Nutrients sum)) {
+        || !(verdict.limit().subject() instanceof Subject.Nutrients)) {
       return false;
     }
+    double told = told(feed, verdict);
+    double bound = verdict.limit().inForce();
+    return told < verdict.judged() && told <= bound + CLOSE * Math.abs(bound);
+  }
+
+  /** What a sum comes to without what ingredients do not tell, as it is judged. */
+  static double told(ComputedFeed feed, Verdict verdict) {
+    Subject.Nutrients sum = (Subject.Nutrients) verdict.limit().subject();
     double whole = 0;
     double untold = 0;
     for (Row row : feed.rows()) {
@@ -31,8 +39,6 @@ final class Untold {
         untold += row.composition().unknown().get(nutrient.index()) ? amount : 0;
       }
     }
-    double told = verdict.judged() - verdict.reading().value() * (whole > 0 ? untold / whole : 0);
-    double bound = verdict.limit().inForce();
-    return untold > 0 && told <= bound + CLOSE * Math.abs(bound);
+    return verdict.judged() - verdict.reading().value() * (whole > 0 ? untold / whole : 0);
   }
 }

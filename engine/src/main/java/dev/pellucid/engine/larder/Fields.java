@@ -61,7 +61,7 @@ final class Fields {
 
   private void require(Key key) {
     if (key.required() && !named.containsKey(key.name())) {
-      findings.add(KeyFindings.missingKey(place, key.name(), keys, key.meaning()));
+      findings.add(KeyFindings.missing(place, key, keys));
     }
   }
 

@@ -1,5 +1,7 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.larder.Keys.Holds;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.yaml.Excerpt;
 import dev.pellucid.engine.yaml.Yaml;
 import dev.pellucid.engine.yaml.Yaml.Mapping;
@@ -40,8 +42,24 @@ final class KeyFindings {
   }
 
   static Finding missingKey(Span place, String name, Keys keys, String meaning) {
-    return Finding.error(MISSING_KEY, place, keys.thing() + " needs the key " + name)
-        .helping("add a line \"" + name + ": \" with " + meaning);
+    return missing(place, Keys.must(name, new Holds.Text(""), meaning), keys);
+  }
+
+  static Finding missing(Span place, Key key, Keys keys) {
+    return Finding.error(MISSING_KEY, place, keys.thing() + " needs the key " + key.name())
+        .helping(written(key));
+  }
+
+  private static String written(Key key) {
+    String name = key.name();
+    if (key.holds() instanceof Holds.ListOf list) {
+      return list.item() instanceof Holds.Block
+          ? "add a line \"" + name + ":\" and below it, each begun with a dash, " + key.meaning()
+          : "add a line \"" + name + ": []\" with, between the brackets, " + key.meaning();
+    }
+    return key.holds() instanceof Holds.Block
+        ? "add a line \"" + name + ":\" and below it, indented, " + key.meaning()
+        : "add a line \"" + name + ": \" with " + key.meaning();
   }
 
   static Finding empty(Scalar key) {

@@ -85,7 +85,7 @@ class NutrientRulesTest {
             "error: maize does not tell its zinc, so the maximum of zinc cannot be judged"),
         told);
     assertTrue(told.contains("note: with the most that it can be, zinc is "), told);
-    assertTrue(told.contains("help: write in the file of maize how much it holds"), told);
+    assertTrue(told.contains("help: write in ingredients/maize.yaml how much it holds"), told);
   }
 
   @Test
