@@ -53,7 +53,7 @@ final class Bounds {
       if (context.unit == null) {
         Numeral number = pieces.numeral(context.number);
         if (!mayBeBare) {
-          pieces.say(Complaints.unitMissing(number, expected.example()));
+          pieces.say(Complaints.unitMissing(number));
         }
         return new Limit.Bare(number);
       }

@@ -71,9 +71,10 @@ final class Complaints {
         .mending(range.span(), mended);
   }
 
-  static Finding unitMissing(Numeral number, String example) {
+  static Finding unitMissing(Numeral number) {
     return Finding.error(UNIT_MISSING, number.span(), number.text() + " has no unit")
-        .helping("write it, for example: " + example + "; only a ratio may stand without one");
+        .helping(
+            "write " + number.text() + " %, or another unit; only a ratio may stand without one");
   }
 
   static Finding boundTwice(String side, Span second, Span first) {

@@ -60,6 +60,7 @@ public final class FeedParser {
     FeedFile file = reader.read();
     List<Finding> findings = new ArrayList<>(aboutBytes);
     findings.addAll(blemishes.findings());
+    Tabs.in(source).ifPresent(findings::add);
     findings.addAll(reader.findings());
     findings.sort(null);
     return new Parsed(file, findings);

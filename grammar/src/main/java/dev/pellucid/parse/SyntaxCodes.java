@@ -69,6 +69,7 @@ public final class SyntaxCodes {
               "step-unknown",
               "supply-missing",
               "symbol-glued",
+              "tab",
               "text-extra",
               "to-missing",
               "unit-first",

@@ -26,7 +26,7 @@ final class NameCapitals implements Slip {
     String mended = lexeme.text().toLowerCase(Locale.ROOT);
     return Optional.of(
         Finding.error(CODE, lexeme.span(), lexeme.text() + " mixes capitals and small letters")
-            .helping("write " + mended + "; only codes such as VM-CAT are all capitals")
+            .helping("write " + mended + "; capitals are for codes, such as VM-CAT")
             .mending(lexeme.span(), mended));
   }
 }

@@ -12,15 +12,16 @@ final class NameWithSpace implements Slip {
 
   @Override
   public Optional<Finding> in(BrokenLine line) {
-    int words = 0;
+    int from = isNamingHead(line) ? 1 : 0;
+    int words = from;
     while (line.is(words, Kind.WORD) && !endsName(line, words)) {
       words++;
     }
-    int end = words > 1 && isPartOfName(line, words) ? words + 1 : words;
-    if (words < 2 || line.is(0, "inclusion") || !isFollowed(line, end)) {
+    int end = words > from + 1 && isPartOfName(line, words) ? words + 1 : words;
+    if (words < from + 2 || line.is(0, "inclusion") || !isFollowed(line, end)) {
       return Optional.empty();
     }
-    Span name = line.through(0, end - 1);
+    Span name = line.through(from, end - 1);
     String joined = name.text().replaceAll("\\s+", "-");
     return Optional.of(
         Finding.error(
@@ -29,6 +30,11 @@ final class NameWithSpace implements Slip {
                 "a name is one word, " + name.text().replaceAll("\\s+", " ") + " has a space in it")
             .helping("write " + joined)
             .mending(name, joined));
+  }
+
+  /** Lines of the head that end with a name. */
+  private static boolean isNamingHead(BrokenLine line) {
+    return line.place() == Place.HEAD && (line.is(0, "species") || line.is(0, "meets"));
   }
 
   /** The 62 of {@code fish meal 62 10 %}. */
@@ -45,7 +51,8 @@ final class NameWithSpace implements Slip {
       case SUPPLY -> amount;
       case LABEL -> amount || line.is(at, "min") || line.is(at, "max");
       case LIMITS, WAIVERS -> line.is(at, "min") || line.is(at, "max");
-      case OPENING, HEAD, OVERAGE, PROCESS -> false;
+      case HEAD -> isNamingHead(line) && at == line.size();
+      case OPENING, OVERAGE, PROCESS -> false;
     };
   }
 

@@ -27,7 +27,7 @@ final class UnitMissing implements Slip {
   private static Finding finding(BrokenLine line, Lexeme number) {
     Finding finding = Finding.error(CODE, number.span(), number.text() + " has no unit");
     if (!line.place().hasShares()) {
-      return finding.helping("for example: " + Model.line(line.file(), line.place()));
+      return finding.helping(UnitsOfLine.help(line, number.text()));
     }
     String meant = number.text() + " %";
     return finding.helping("write " + meant).mending(number.span(), meant);

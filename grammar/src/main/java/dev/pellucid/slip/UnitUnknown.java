@@ -22,7 +22,7 @@ final class UnitUnknown implements Slip {
                 .helping(
                     line.place().hasShares()
                         ? "weigh it, and write the share in %, g/kg or mg/kg"
-                        : "for example: " + Model.line(line.file(), line.place())));
+                        : UnitsOfLine.help(line, line.at(i).text())));
       }
     }
     return Optional.empty();

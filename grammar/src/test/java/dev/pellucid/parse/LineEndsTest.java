@@ -16,7 +16,7 @@ class LineEndsTest {
       for (String mark : List.of("", "\uFEFF")) {
         SourceFile other = new SourceFile(file.path(), mark + file.text().replace("\n", end));
         Parsed parsed = FeedParser.parse(other);
-        assertEquals(List.of(), parsed.findings());
+        assertEquals(List.of(), codesBesideTabs(parsed));
         assertEquals(said(FeedParser.parse(file)), said(parsed));
       }
     }
@@ -28,9 +28,16 @@ class LineEndsTest {
     for (SourceFile file : GoodFiles.all()) {
       SourceFile other = new SourceFile(file.path(), outsideQuotes(file.text(), blank));
       Parsed parsed = FeedParser.parse(other);
-      assertEquals(List.of(), parsed.findings());
+      assertEquals(List.of(), codesBesideTabs(parsed));
       assertEquals(said(FeedParser.parse(file)), said(parsed));
     }
+  }
+
+  private static List<String> codesBesideTabs(Parsed parsed) {
+    return parsed.findings().stream()
+        .map(finding -> finding.code().text())
+        .filter(code -> !code.equals("tab"))
+        .toList();
   }
 
   private static String outsideQuotes(String text, String blank) {
