@@ -70,6 +70,8 @@ sealed interface Block {
   /** What a column holds. */
   enum Holds {
     WORDS,
+    /** A short name, kept on one line. */
+    NAME,
     FIGURES,
     /** Room to write. */
     ROOM,

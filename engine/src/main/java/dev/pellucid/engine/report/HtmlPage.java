@@ -30,7 +30,7 @@ final class HtmlPage {
       p { break-after: avoid; }
       .stamp { border: 1mm solid #000; padding: 1mm 3mm; margin: 1.5mm 0; text-align: center; }
       .stamp strong { font-size: 15pt; letter-spacing: 0.5mm; }
-      table { border-collapse: collapse; width: 100%; margin: 1mm 0 1.2mm; }
+      table { border-collapse: collapse; width: calc(100% - 0.4mm); margin: 1mm 0 1.2mm; }
       table.whole, dl, ul { break-inside: avoid; }
       thead { display: table-header-group; }
       tr { break-inside: avoid; }
@@ -39,8 +39,9 @@ final class HtmlPage {
       th { font-size: 8pt; }
       table.write td { height: 5.4mm; }
       .figure { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
+      .name { white-space: nowrap; }
       th.figure { white-space: normal; }
-      .room { min-width: 20mm; }
+      .room { min-width: 17mm; }
       .short { width: 11mm; }
       tr.total { break-before: avoid; }
       tr.total td { border-top: 0.6mm solid #000; font-weight: bold; }
@@ -61,7 +62,7 @@ final class HtmlPage {
       .sign span { flex: 1; border-top: 0.2mm solid #000; font-size: 8pt; }
       h2.page ~ table.dense { font-size: 7.8pt; line-height: 1.1; }
       h2.page ~ table.dense th { font-size: 7.5pt; }
-      h2.page ~ table.dense td { height: 3.2mm; padding: 0.1mm 1mm; }
+      h2.page ~ table.dense td { height: 5mm; padding: 0.1mm 1mm; }
       h2.page ~ p, h2.page ~ ul { font-size: 8pt; line-height: 1.15; }
       """;
 
@@ -209,6 +210,7 @@ final class HtmlPage {
   private static String kind(Holds holds) {
     return switch (holds) {
       case WORDS -> "";
+      case NAME -> " class=\"name\"";
       case FIGURES -> " class=\"figure\"";
       case ROOM -> " class=\"room\"";
       case INITIALS -> " class=\"short\"";

@@ -155,7 +155,7 @@ final class LoadTables {
     columns.add(new Column(head, Holds.WORDS));
     columns.add(new Column("Weigh " + unit, Holds.FIGURES));
     columns.add(new Column("± " + unit, Holds.FIGURES));
-    columns.add(new Column("Scale", Holds.WORDS));
+    columns.add(new Column("Scale", Holds.NAME));
     columns.add(new Column("Off %", Holds.FIGURES));
     columns.add(new Column("Lot", Holds.ROOM));
     boolean sideBySide = count > 1 && count <= MOST_SIDE_BY_SIDE;

@@ -55,7 +55,7 @@ final class TextTable {
     int longest =
         Arrays.stream(told.head().split(" ", -1)).mapToInt(TextTable::length).max().orElse(0);
     return switch (told.holds()) {
-      case WORDS -> Math.max(length(told.head()), cells);
+      case WORDS, NAME -> Math.max(length(told.head()), cells);
       case FIGURES -> Math.max(longest, cells);
       case ROOM -> Math.max(ROOM, longest);
       case INITIALS -> Math.max(INITIALS, longest);
