@@ -15,6 +15,7 @@ import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.made.Stock;
 import dev.pellucid.engine.made.Use;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -59,7 +60,12 @@ final class FolderRun<T> {
   private final Books books;
 
   /** A recipe that was computed and that no error keeps from being made. */
-  record Made(String path, ComputedFeed feed, List<Verdict> verdicts, Larder larder) {}
+  record Made(
+      String path,
+      ComputedFeed feed,
+      List<Verdict> verdicts,
+      Larder larder,
+      List<Books.Planned> planned) {}
 
   /**
    * What came of one recipe.
@@ -79,14 +85,18 @@ final class FolderRun<T> {
     }
   }
 
-  /** What came of all. */
-  record Result<T>(CheckReport report, List<T> made, List<String> unmade) {}
+  /**
+   * What came of all.
+   *
+   * @param stock what is left of each lot
+   */
+  record Result<T>(CheckReport report, List<T> made, List<String> unmade, Stock stock) {}
 
   FolderRun(FeedFolder folder, LocalDate day, Function<Made, T> maker) {
     this.folder = folder;
     this.day = day;
     this.maker = maker;
-    this.larder = larder();
+    this.larder = stocked();
     Resolver.Prepared prepared =
         Resolver.prepare(
             larder,
@@ -105,7 +115,7 @@ final class FolderRun<T> {
     List<Outcome<T>> outcomes = new ArrayList<>();
     recipes.parallelStream().map(this::recipe).forEachOrdered(outcomes::add);
     outcomes.forEach(outcome -> findings.addAll(outcome.findings()));
-    closeBooks(outcomes);
+    Stock stock = closeBooks(outcomes);
     List<Finding> sorted = Rules.once(findings);
     int limits = outcomes.stream().mapToInt(Outcome::limits).sum();
     List<String> notChecked =
@@ -114,7 +124,10 @@ final class FolderRun<T> {
         outcomes.stream().filter(outcome -> outcome.made().isEmpty()).map(Outcome::code).toList();
     List<T> made = outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList();
     return new Result<>(
-        new CheckReport(sorted, recipes.size(), books.count(), limits, notChecked), made, unmade);
+        new CheckReport(sorted, recipes.size(), books.count(), limits, notChecked),
+        made,
+        unmade,
+        stock);
   }
 
   /** {@code CG-36, CF-31 (mend salt.yaml first)}. */
@@ -132,14 +145,14 @@ final class FolderRun<T> {
     return told;
   }
 
-  /** What batches took, and what of it cannot be so. */
-  private void closeBooks(List<Outcome<T>> outcomes) {
+  /** What batches took, and what of it cannot be so; what is left. */
+  private Stock closeBooks(List<Outcome<T>> outcomes) {
     List<Use> uses = new ArrayList<>();
     outcomes.forEach(outcome -> uses.addAll(outcome.uses()));
     resolver.premixes().values().forEach(one -> uses.addAll(books.look(one, findings::add)));
     Set<String> codes = new TreeSet<>(codes().keySet());
     folder.ending(".premix").forEach(path -> codes.add(new SourceFile(path, "").stem()));
-    books.close(codes, uses, findings::add);
+    return books.close(codes, uses, findings::add);
   }
 
   /** A premix that no error of its own file keeps from being made. */
@@ -166,11 +179,15 @@ final class FolderRun<T> {
         && finding.span().file().fileName().equals(fileName);
   }
 
-  Larder stock() {
+  Larder larder() {
     return larder;
   }
 
-  private Larder larder() {
+  Map<String, ResolvedPremix> resolvedPremixes() {
+    return resolver.premixes();
+  }
+
+  private Larder stocked() {
     TreeMap<String, SourceFile> texts = new TreeMap<>();
     for (String path : folder.data()) {
       folder.read(path, findings).ifPresent(text -> texts.put(path, text));
@@ -253,7 +270,7 @@ final class FolderRun<T> {
         computed
             .feed()
             .filter(feed -> makeable)
-            .map(feed -> maker.apply(new Made(path, feed, verdicts, larder)));
+            .map(feed -> maker.apply(new Made(path, feed, verdicts, larder, books.planned(feed))));
     own.addAll(ofRecords);
     return new Outcome<>(
         recipe.code(), List.of(), own, verdicts.size(), computed.feed().isPresent(), made, uses);

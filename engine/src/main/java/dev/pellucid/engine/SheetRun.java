@@ -1,8 +1,12 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.Sheet.PrintedLabel;
+import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.label.BagLabel;
+import dev.pellucid.engine.larder.BatchRecord;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.PremixOrders;
 import dev.pellucid.engine.plan.Premixing;
@@ -12,6 +16,7 @@ import dev.pellucid.engine.report.BatchSheetText;
 import dev.pellucid.engine.report.LabelHtml;
 import dev.pellucid.engine.report.LabelText;
 import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.finding.Severity;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,8 +38,22 @@ final class SheetRun {
   private final List<Sheet> sheets = new ArrayList<>();
   private final List<String> withheld = new ArrayList<>();
 
-  /** The sheet of a recipe, and what it takes of each premix. */
-  private record OfRecipe(Sheet sheet, boolean approved, List<Premixing.Need> needs) {}
+  /**
+   * The plan of a recipe, those of its batches that are written down, and what it takes of each
+   * premix.
+   */
+  private record OfRecipe(
+      BatchPlan plan,
+      Optional<PrintedLabel> label,
+      List<Premixing.Need> needs,
+      List<Written> written) {
+    boolean approved() {
+      return plan.status().equals(APPROVED);
+    }
+  }
+
+  /** A batch that lots were put aside for. */
+  private record Written(BatchRecord record, BatchPlan plan, Optional<PrintedLabel> label) {}
 
   SheetRun(FeedFolder folder, LocalDate day, Function<String, Version> version) {
     this.version = version;
@@ -44,17 +63,35 @@ final class SheetRun {
 
   SheetReport run() {
     FolderRun.Result<OfRecipe> result = run.run();
-    result.made().forEach(recipe -> sheets.add(recipe.sheet()));
+    Picking picking = new Picking(run.larder(), run.resolvedPremixes(), result.stock());
+    result.made().forEach(recipe -> sheets.add(sheet(picking.into(recipe.plan()), recipe.label())));
+    result.made().forEach(recipe -> recipe.written().forEach(one -> written(one, picking, result)));
     withheld.addAll(result.unmade());
     Map<String, List<Premixing.Need>> needs = new TreeMap<>();
     result.made().stream()
         .filter(OfRecipe::approved)
-        .forEach(recipe -> needs.put(recipe.sheet().code(), recipe.needs()));
-    premixes(needs);
+        .forEach(recipe -> needs.put(recipe.plan().code(), recipe.needs()));
+    premixes(needs, picking);
     return new SheetReport(result.report(), sheets, withheld);
   }
 
-  private void premixes(Map<String, List<Premixing.Need>> needs) {
+  /** A batch whose record has an error has no sheet. */
+  private void written(Written one, Picking picking, FolderRun.Result<OfRecipe> result) {
+    String file = one.record().declared().file().path();
+    boolean sound =
+        result.report().findings().stream()
+            .noneMatch(
+                finding ->
+                    finding.severity() == Severity.ERROR
+                        && finding.span().file().path().equals(file));
+    if (sound) {
+      sheets.add(sheet(picking.into(one.plan(), one.record()), one.label()));
+    } else {
+      withheld.add(one.record().number());
+    }
+  }
+
+  private void premixes(Map<String, List<Premixing.Need>> needs, Picking picking) {
     Map<String, Optional<FolderRun.SoundPremix>> all = run.premixes();
     Map<String, ResolvedPremix> sound = new TreeMap<>();
     all.forEach((code, one) -> one.ifPresent(premix -> sound.put(code, premix.premix())));
@@ -63,20 +100,41 @@ final class SheetRun {
         (code, one) ->
             one.flatMap(premix -> plan(premix, orders))
                 .ifPresentOrElse(
-                    plan -> sheets.add(sheet(plan, Optional.empty())), () -> withheld.add(code)));
+                    plan -> sheets.add(sheet(picking.into(plan), Optional.empty())),
+                    () -> withheld.add(code)));
   }
 
   private Optional<BatchPlan> plan(FolderRun.SoundPremix premix, PremixOrders orders) {
-    return BatchPlan.of(premix.premix(), orders, run.stock(), provenance(premix.path()));
+    return BatchPlan.of(premix.premix(), orders, run.larder(), provenance(premix.path()));
   }
 
   private OfRecipe ofRecipe(FolderRun.Made made) {
     BatchPlan plan =
         BatchPlan.of(made.feed(), made.verdicts(), made.larder(), provenance(made.path()));
-    Optional<PrintedLabel> label =
-        BagLabel.of(made.feed(), made.larder(), plan)
-            .map(bag -> new PrintedLabel(LabelText.of(bag), LabelHtml.of(bag)));
-    return new OfRecipe(sheet(plan, label), plan.status().equals(APPROVED), PremixOrders.of(plan));
+    return new OfRecipe(
+        plan,
+        label(made.feed(), made.larder(), plan),
+        PremixOrders.of(plan),
+        made.planned().stream().map(batch -> written(made, batch)).toList());
+  }
+
+  private Written written(FolderRun.Made made, Books.Planned batch) {
+    Version from = version.apply(made.path());
+    BatchRecord record = batch.record();
+    BatchPlan plan =
+        BatchPlan.of(
+            batch.feed(),
+            batch.verdicts(),
+            made.larder(),
+            new Provenance(from.commit(), from.clean(), record.day()),
+            record.number(),
+            record.kg());
+    return new Written(record, plan, label(batch.feed(), made.larder(), plan));
+  }
+
+  private static Optional<PrintedLabel> label(ComputedFeed feed, Larder larder, BatchPlan plan) {
+    return BagLabel.of(feed, larder, plan)
+        .map(bag -> new PrintedLabel(LabelText.of(bag), LabelHtml.of(bag)));
   }
 
   private Provenance provenance(String path) {
@@ -86,7 +144,7 @@ final class SheetRun {
 
   private static Sheet sheet(BatchPlan plan, Optional<PrintedLabel> label) {
     return new Sheet(
-        plan.code(),
+        plan.number().orElse(plan.code()),
         BatchSheetText.of(plan),
         BatchSheetHtml.of(plan),
         plan.draft(),

@@ -5,11 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
-import dev.pellucid.engine.plan.ExamplePlans;
-import dev.pellucid.engine.report.BatchSheetText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Iterator;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -38,7 +37,18 @@ class ReadmeTest {
 
   @Test
   void theSheetIsTheExampleSheetWithLinesLeftOut() throws IOException {
-    String sheet = BatchSheetText.of(ExamplePlans.open().plan(GROWER));
+    String sheet =
+        Pellucid.batchSheets(
+                Path.of("..", "recipes"),
+                "",
+                LocalDate.of(2026, 11, 25),
+                path -> new Version("1a2b3c4", true))
+            .sheets()
+            .stream()
+            .filter(one -> one.code().equals("CG-36"))
+            .findFirst()
+            .orElseThrow()
+            .text();
     assertShortened(sheet.lines().toList(), block("sheet"));
   }
 

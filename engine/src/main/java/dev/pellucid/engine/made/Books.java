@@ -1,6 +1,7 @@
 package dev.pellucid.engine.made;
 
 import dev.pellucid.engine.check.Judge;
+import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
@@ -77,7 +78,7 @@ public final class Books {
   public List<Use> look(ComputedFeed planned, Consumer<Finding> out) {
     List<Use> uses = new ArrayList<>();
     for (BatchRecord record : of(planned.recipe().code())) {
-      Order order = Order.of(planned, record.kg(), FloorPlanner.plan(planned, record.kg(), larder));
+      Order order = order(planned, record);
       Optional<Computation> made =
           record.closed()
               ? Optional.empty()
@@ -86,6 +87,31 @@ public final class Books {
       uses.addAll(look(record, order, made, out));
     }
     return uses;
+  }
+
+  /** A batch that lots were put aside for, as it will be made of them. */
+  public record Planned(BatchRecord record, ComputedFeed feed, List<Verdict> verdicts) {
+    public Planned {
+      verdicts = List.copyOf(verdicts);
+    }
+  }
+
+  /** The batches of one recipe that are still to be made. */
+  public List<Planned> planned(ComputedFeed feed) {
+    List<Planned> planned = new ArrayList<>();
+    for (BatchRecord record : of(feed.recipe().code())) {
+      if (!record.isMade() && !record.closed()) {
+        recipes
+            .of(feed.recipe(), record, order(feed, record))
+            .flatMap(recipe -> computer.compute(recipe).feed())
+            .ifPresent(made -> planned.add(new Planned(record, made, Judge.verdicts(made))));
+      }
+    }
+    return planned;
+  }
+
+  private Order order(ComputedFeed planned, BatchRecord record) {
+    return Order.of(planned, record.kg(), FloorPlanner.plan(planned, record.kg(), larder));
   }
 
   /** Looks at the records of one premix; gives what they take of lots. */
@@ -102,15 +128,18 @@ public final class Books {
    * lots that are unlike their ingredient.
    *
    * @param codes of every recipe and premix of the folder, sound or not
+   * @return what is left
    */
-  public void close(Collection<String> codes, List<Use> uses, Consumer<Finding> out) {
+  public Stock close(Collection<String> codes, List<Use> uses, Consumer<Finding> out) {
     for (BatchRecord record : larder.batches().values()) {
       if (!codes.contains(record.code())) {
         out.accept(noRecipe(record, codes));
       }
     }
-    new Stock(larder, uses).check(out);
+    Stock stock = new Stock(larder, uses);
+    stock.check(out);
     UnlikeLibrary.look(larder, out);
+    return stock;
   }
 
   private List<BatchRecord> of(String code) {

@@ -1,11 +1,13 @@
 package dev.pellucid.engine.made;
 
+import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Content;
 import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Lot;
 import dev.pellucid.engine.larder.Lot.Inspection;
 import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.resolve.ResolvedPremix;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,13 +24,14 @@ import java.util.Optional;
  */
 public record LotChoice(List<Pick> picks, double shortfall) {
   private static final double CLOSE = 1e-9;
+  private static final double HOURS_A_DAY = 24;
 
   public LotChoice {
     picks = List.copyOf(picks);
   }
 
-  /** So many kg of a lot. */
-  public record Pick(Lot lot, double kg) {}
+  /** So many kg of a lot, or of a batch of a premix. */
+  public record Pick(String number, double kg) {}
 
   /** Nothing at all where the folder keeps no lots of the ingredient. */
   public static Optional<LotChoice> of(
@@ -37,17 +40,41 @@ public record LotChoice(List<Pick> picks, double shortfall) {
         larder.lots().values().stream()
             .filter(lot -> lot.ingredient().equals(ingredient.name()))
             .toList();
-    return lots.isEmpty() ? Optional.empty() : Optional.of(of(ingredient, kg, day, lots, stock));
+    List<Pick> there =
+        lots.stream()
+            .filter(lot -> isFit(lot, ingredient, day))
+            .sorted(ORDER)
+            .map(lot -> new Pick(lot.number(), stock.left(lot)))
+            .toList();
+    return lots.isEmpty() ? Optional.empty() : Optional.of(of(kg, there));
   }
 
-  private static LotChoice of(
-      Ingredient ingredient, double kg, LocalDate day, List<Lot> lots, Stock stock) {
+  /**
+   * Of the batches of a premix that may be used, the oldest first; nothing at all where the folder
+   * keeps no record of any.
+   */
+  public static Optional<LotChoice> of(
+      ResolvedPremix premix, double kg, LocalDate day, Larder larder, Stock stock) {
+    List<BatchRecord> batches =
+        larder.batches().values().stream()
+            .filter(batch -> batch.code().equals(premix.code()) && batch.isMade())
+            .toList();
+    List<Pick> there =
+        batches.stream()
+            .filter(batch -> isFit(batch, premix, day))
+            .sorted(Comparator.comparing(BatchRecord::day).thenComparing(BatchRecord::serial))
+            .map(batch -> new Pick(batch.number(), stock.left(batch)))
+            .toList();
+    return batches.isEmpty() ? Optional.empty() : Optional.of(of(kg, there));
+  }
+
+  private static LotChoice of(double kg, List<Pick> there) {
     List<Pick> picks = new ArrayList<>();
     double wanted = kg;
-    for (Lot lot : lots.stream().filter(it -> isFit(it, ingredient, day)).sorted(ORDER).toList()) {
-      double taken = Math.min(wanted, stock.left(lot));
+    for (Pick one : there) {
+      double taken = Math.min(wanted, one.kg());
       if (taken > kg * CLOSE) {
-        picks.add(new Pick(lot, taken));
+        picks.add(new Pick(one.number(), taken));
         wanted -= taken;
       }
     }
@@ -58,6 +85,20 @@ public record LotChoice(List<Pick> picks, double shortfall) {
       Comparator.comparing((Lot lot) -> lot.bestBefore().orElse(LocalDate.MAX))
           .thenComparing(Lot::received)
           .thenComparing(Lot::number);
+
+  private static boolean isFit(BatchRecord batch, ResolvedPremix premix, LocalDate day) {
+    boolean keeps =
+        premix
+            .keeping()
+            .map(keeping -> batch.day().plusDays((long) Math.floor(keeping.hours() / HOURS_A_DAY)))
+            .filter(day::isAfter)
+            .isEmpty();
+    return keeps
+        && !batch.closed()
+        && !batch.isRejected()
+        && !batch.isHeld()
+        && !batch.day().isAfter(day);
+  }
 
   private static boolean isFit(Lot lot, Ingredient ingredient, LocalDate day) {
     Optional<Content> moisture = lot.measured(Nutrients.MOISTURE);

@@ -38,23 +38,22 @@ final class MadeRecipe {
     this.premixes = premixes;
   }
 
-  /** Empty where nothing at all was weighed. */
+  /** Empty where a batch was made and no line of the recipe was weighed. */
   Optional<ResolvedRecipe> of(ResolvedRecipe recipe, BatchRecord record, Order order) {
     List<Used> used = new ArrayList<>(MadeBatch.used(record, order));
     double kept = used.stream().mapToDouble(one -> one.kg() * one.ask().inFeed()).sum();
-    if (kept <= 0) {
+    if (record.isMade() && kept <= 0) {
       return Optional.empty();
     }
     double scale = 100 / (record.isMade() ? kept : record.kg());
     List<Line> lines = new ArrayList<>();
-    for (Used one : used) {
-      lines.add(line(lines.size(), recipe.lines().get(one.ask().index()), one, scale));
-    }
-    if (!record.isMade()) {
-      order.asks().stream()
-          .filter(ask -> used.stream().noneMatch(one -> one.ask().index() == ask.index()))
-          .forEach(
-              ask -> lines.add(moved(recipe.lines().get(ask.index()), lines.size(), ask, scale)));
+    for (Order.Ask ask : order.asks()) {
+      Line planned = recipe.lines().get(ask.index());
+      List<Used> ofLine = used.stream().filter(one -> one.ask().index() == ask.index()).toList();
+      ofLine.forEach(one -> lines.add(line(lines.size(), planned, one, scale)));
+      if (ofLine.isEmpty() && !record.isMade()) {
+        lines.add(moved(planned, lines.size(), ask, scale));
+      }
     }
     double mix =
         used.stream()

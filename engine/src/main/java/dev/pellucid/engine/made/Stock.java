@@ -1,5 +1,6 @@
 package dev.pellucid.engine.made;
 
+import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Lot;
 import dev.pellucid.engine.quantity.Figures;
@@ -36,6 +37,13 @@ public final class Stock {
   /** kg left of a lot, never less than nought. */
   public double left(Lot lot) {
     return Math.max(0, lot.kg() - used.getOrDefault(lot.number(), 0.0));
+  }
+
+  /** kg left of a batch that was made: what reached the bags, or what was weighed for it. */
+  double left(BatchRecord batch) {
+    double weighed = batch.entries().stream().mapToDouble(entry -> entry.kg().orElse(0)).sum();
+    double made = batch.bagged().map(BatchRecord.Told::thing).orElse(weighed);
+    return Math.max(0, made - used.getOrDefault(batch.number(), 0.0));
   }
 
   /** A finding where the record stands that takes more of a lot than there was. */

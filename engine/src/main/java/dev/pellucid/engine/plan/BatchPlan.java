@@ -16,10 +16,13 @@ import java.util.function.Predicate;
  *
  * @param house the name of the folder
  * @param fish species, size and habit in words, as far as they are told
+ * @param number of a batch that is planned under it; absent: the serial of the day is written by
+ *     hand
  * @param sizeTold whether the size of the batch is told; else it is 100 kg weighed
  * @param draftBecause why it is not to be made from this sheet; empty when it may be
  * @param inspection what to look at before anything is weighed
  * @param weighing mix and coat in the order of the recipe
+ * @param fromStore which lots were chosen, and what the store lacks
  * @param scales the batch as the plant weighs it; absent where the plant tells no scales
  * @param premixCodes those of the lines that are premixes made here
  * @param mixCautions where the lines of the mix are weighed
@@ -33,10 +36,12 @@ public record BatchPlan(
     String status,
     List<String> fish,
     Provenance provenance,
+    Optional<String> number,
     boolean sizeTold,
     List<String> draftBecause,
     List<String> inspection,
     List<Weighed> weighing,
+    FromStore fromStore,
     Optional<OnScales> scales,
     List<String> premixCodes,
     List<Caution> mixCautions,
@@ -64,6 +69,45 @@ public record BatchPlan(
   public static BatchPlan of(
       ComputedFeed feed, List<Verdict> verdicts, Larder larder, Provenance provenance) {
     return new BatchPlanner(feed, verdicts, larder, provenance).feed();
+  }
+
+  /** The plan of a batch that is written down under a number, of a size of its own. */
+  public static BatchPlan of(
+      ComputedFeed feed,
+      List<Verdict> verdicts,
+      Larder larder,
+      Provenance provenance,
+      String number,
+      double kg) {
+    return new BatchPlanner(feed, verdicts, larder, provenance).feed(number, kg);
+  }
+
+  /** The same with lots to take. */
+  public BatchPlan from(FromStore store) {
+    return new BatchPlan(
+        house,
+        code,
+        title,
+        status,
+        fish,
+        provenance,
+        number,
+        sizeTold,
+        draftBecause,
+        inspection,
+        weighing.stream().map(line -> line.from(store.cell(line.name()))).toList(),
+        store,
+        scales.map(plan -> plan.from(store::cell)),
+        premixCodes,
+        mixCautions,
+        tasks,
+        balance,
+        packing,
+        storing,
+        moisture,
+        expected,
+        waived,
+        premixing);
   }
 
   /** The plan of a premix for what is ordered of it; empty where its mass cannot be reckoned. */

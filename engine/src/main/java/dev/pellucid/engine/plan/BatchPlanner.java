@@ -42,7 +42,18 @@ final class BatchPlanner {
     Optional<Double> finished =
         recipe.batch().filter(size -> size.basis() == BatchBasis.FINISHED).map(BatchSize::kg);
     double weighed = recipe.batch().map(feed::weighed).orElse(UNTOLD_KG);
-    return plan(weighed, finished, recipe.batch().isPresent(), draftBecause(), Optional.empty());
+    return plan(
+        Optional.empty(),
+        weighed,
+        finished,
+        recipe.batch().isPresent(),
+        draftBecause(),
+        Optional.empty());
+  }
+
+  BatchPlan feed(String number, double weighed) {
+    return plan(
+        Optional.of(number), weighed, Optional.empty(), true, draftBecause(), Optional.empty());
   }
 
   BatchPlan premix(double weighed, Premixing premixing) {
@@ -52,10 +63,16 @@ final class BatchPlanner {
     }
     reasons.addAll(uncommitted());
     return plan(
-        weighed, Optional.empty(), !premixing.needs().isEmpty(), reasons, Optional.of(premixing));
+        Optional.empty(),
+        weighed,
+        Optional.empty(),
+        !premixing.needs().isEmpty(),
+        reasons,
+        Optional.of(premixing));
   }
 
   private BatchPlan plan(
+      Optional<String> number,
       double weighed,
       Optional<Double> finished,
       boolean sizeTold,
@@ -76,10 +93,12 @@ final class BatchPlanner {
         recipe.status(),
         fish(),
         provenance,
+        number,
         sizeTold,
         draftBecause,
         larder.practice().inspection(),
         list.lines(),
+        FromStore.UNKNOWN,
         scales,
         premixCodes(),
         mixCautions,

@@ -3,6 +3,7 @@ package dev.pellucid.engine.plan;
 import dev.pellucid.engine.resolve.Line.Place;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A batch as one plant weighs it: equal loads, each weight on its scale.
@@ -26,6 +27,17 @@ public record OnScales(
   public OnScales {
     mix = List.copyOf(mix);
     coat = List.copyOf(coat);
+  }
+
+  OnScales from(Function<String, String> lots) {
+    return new OnScales(
+        plant,
+        mixer,
+        loads,
+        mix.stream().map(line -> line.from(lots.apply(line.name()))).toList(),
+        coat.stream().map(line -> line.from(lots.apply(line.name()))).toList(),
+        coatRounds,
+        trays);
   }
 
   /** How often a line is weighed out: for each load, or for each round of the coater. */
@@ -60,6 +72,8 @@ public record OnScales(
   /**
    * One line in one load.
    *
+   * @param name of the line
+   * @param lot which to take; empty where it is written by hand
    * @param micro whether it is weighed apart and checked by a second person
    * @param wanted what the recipe asks for in a load
    * @param shown absent where no scale can weigh it
@@ -67,12 +81,19 @@ public record OnScales(
    * @param thinned how it gets in when it is too little to weigh by itself
    */
   public record LoadLine(
+      String name,
       String title,
+      String lot,
       boolean micro,
       Mass wanted,
       Optional<Shown> shown,
       double off,
-      Optional<Thinned> thinned) {}
+      Optional<Thinned> thinned) {
+    LoadLine from(String other) {
+      String taken = lot.isEmpty() ? other : lot;
+      return new LoadLine(name, title, taken, micro, wanted, shown, off, thinned);
+    }
+  }
 
   /**
    * A dilution, made before the loads.

@@ -60,7 +60,9 @@ final class ScalePlanner {
             ? Optional.of(shown(placed.weight()))
             : Optional.empty();
     return new LoadLine(
+        line.line().material().name(),
         WeighList.title(line.line().material()),
+        WeighList.lot(line.line().material()),
         SmallLines.has(feed, line.line()),
         Mass.of(line.target() - line.taken(), WANTED_DECIMALS),
         shown,

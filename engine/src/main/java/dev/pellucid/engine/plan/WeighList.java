@@ -177,6 +177,7 @@ final class WeighList {
         extra.handling(),
         micro,
         liquid(line),
+        lot(line.material()),
         Mass.of(perKg, micro ? PER_KG_GRAMS + 1 : PER_KG_GRAMS));
   }
 
@@ -188,6 +189,11 @@ final class WeighList {
 
   private boolean micro(Line line) {
     return SmallLines.has(feed, line);
+  }
+
+  /** The lot that the material is of, where it is of one. */
+  static String lot(Material material) {
+    return material instanceof Material.Single single ? single.ingredient().lot() : "";
   }
 
   private static boolean liquid(Line line) {

@@ -14,6 +14,7 @@ import java.util.List;
  * @param micro whether it is weighed apart and checked by a second person: a premix, a trait that
  *     harms by the gram, or less than 1 % of the feed (common practice, no source)
  * @param liquid whether it goes in after the dry lines, slowly
+ * @param lot which to take; empty where it is written by hand
  * @param perKgKernel to weigh per kg of kernel; nought in the mix
  */
 public record Weighed(
@@ -26,7 +27,15 @@ public record Weighed(
     Mass handling,
     boolean micro,
     boolean liquid,
+    String lot,
     Mass perKgKernel) {
+  /** The same from another lot, where it is not of one already. */
+  Weighed from(String other) {
+    String taken = lot.isEmpty() ? other : lot;
+    return new Weighed(
+        place, name, title, share, target, stability, handling, micro, liquid, taken, perKgKernel);
+  }
+
   /** Overage of both kinds. */
   public Mass extra() {
     return stability.plus(handling);

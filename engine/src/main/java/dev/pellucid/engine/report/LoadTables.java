@@ -180,6 +180,7 @@ final class LoadTables {
       cells.add("none can, ask");
     }
     cells.add(Figures.fixed(Unit.PERCENT.fromBase(line.off()), 2));
+    cells.add(line.lot());
     while (cells.size() < columns) {
       cells.add("");
     }

@@ -57,7 +57,7 @@ final class TextTable {
     return switch (told.holds()) {
       case WORDS, NAME -> Math.max(length(told.head()), cells);
       case FIGURES -> Math.max(longest, cells);
-      case ROOM -> Math.max(ROOM, longest);
+      case ROOM -> Math.max(Math.max(ROOM, longest), cells);
       case INITIALS -> Math.max(INITIALS, longest);
     };
   }

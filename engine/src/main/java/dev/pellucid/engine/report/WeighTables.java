@@ -88,7 +88,7 @@ final class WeighTables {
     name(head);
     masses(unit, shown);
     perKg();
-    return room("Lot").room("Actual " + unit);
+    return lots().room("Actual " + unit);
   }
 
   private void perKg() {
@@ -99,7 +99,7 @@ final class WeighTables {
   private WeighTables weights(String head, String unit, Function<Mass, String> shown) {
     name(head);
     masses(unit, shown);
-    return room("Lot").room("Actual " + unit);
+    return lots().room("Actual " + unit);
   }
 
   private void masses(String unit, Function<Mass, String> shown) {
@@ -126,6 +126,11 @@ final class WeighTables {
 
   private WeighTables initials(String head) {
     column(new Column(head, Holds.INITIALS), line -> "", "");
+    return this;
+  }
+
+  private WeighTables lots() {
+    column(new Column("Lot", Holds.ROOM), Weighed::lot, "");
     return this;
   }
 

@@ -78,7 +78,7 @@ class LotChoiceTest {
   }
 
   private static List<String> picks(LotChoice choice) {
-    return choice.picks().stream().map(it -> it.lot().number() + " " + it.kg()).toList();
+    return choice.picks().stream().map(it -> it.number() + " " + it.kg()).toList();
   }
 
   private static String lot(String number, String bestBefore, String inspection, String received) {
