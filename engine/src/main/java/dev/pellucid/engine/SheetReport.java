@@ -13,9 +13,15 @@ import java.util.Optional;
  * @param sheets those of recipes, then those of premixes
  * @param withheld codes of recipes and premixes without a sheet, since their findings say that they
  *     must not be made as written
+ * @param purchases what is to be bought for the batches that are planned; absent where none is
  */
-public record SheetReport(CheckReport check, List<Sheet> sheets, List<String> withheld) {
+public record SheetReport(
+    CheckReport check, List<Sheet> sheets, List<String> withheld, Optional<Purchases> purchases) {
   private static final String LABEL = "-label";
+  private static final String PURCHASES = "purchase-list";
+
+  /** The purchase list, rendered. */
+  public record Purchases(String text, String html) {}
 
   public SheetReport {
     sheets = List.copyOf(sheets);
@@ -42,14 +48,21 @@ public record SheetReport(CheckReport check, List<Sheet> sheets, List<String> wi
 
   /**
    * Writes every sheet twice, as {@code CODE.txt} and as {@code CODE.html}, and its label beside it
-   * as {@code CODE-label.txt} and {@code CODE-label.html}; takes away older ones of what must not
-   * be made now.
+   * as {@code CODE-label.txt} and {@code CODE-label.html}, and the purchase list; takes away older
+   * ones of what must not be made now.
    */
   public void write(Path to) throws IOException {
     for (Sheet sheet : sheets) {
       FeedFolder.write(to.resolve(sheet.code() + ".txt"), sheet.text());
       FeedFolder.write(to.resolve(sheet.code() + ".html"), sheet.html());
       write(to, sheet.code() + LABEL, sheet.label());
+    }
+    if (purchases.isPresent()) {
+      FeedFolder.write(to.resolve(PURCHASES + ".txt"), purchases.get().text());
+      FeedFolder.write(to.resolve(PURCHASES + ".html"), purchases.get().html());
+    } else {
+      FeedFolder.delete(to.resolve(PURCHASES + ".txt"));
+      FeedFolder.delete(to.resolve(PURCHASES + ".html"));
     }
     for (String code : withheld) {
       FeedFolder.delete(to.resolve(code + ".txt"));

@@ -7,6 +7,9 @@ import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.made.Order;
+import dev.pellucid.engine.made.PurchaseList;
+import dev.pellucid.engine.made.Purchasing;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.PremixOrders;
 import dev.pellucid.engine.plan.Premixing;
@@ -15,6 +18,7 @@ import dev.pellucid.engine.report.BatchSheetHtml;
 import dev.pellucid.engine.report.BatchSheetText;
 import dev.pellucid.engine.report.LabelHtml;
 import dev.pellucid.engine.report.LabelText;
+import dev.pellucid.engine.report.PurchaseSheet;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.finding.Severity;
 import java.time.LocalDate;
@@ -53,7 +57,11 @@ final class SheetRun {
   }
 
   /** A batch that lots were put aside for. */
-  private record Written(BatchRecord record, BatchPlan plan, Optional<PrintedLabel> label) {}
+  private record Written(Purchasing.Planned planned, BatchPlan plan, Optional<PrintedLabel> label) {
+    BatchRecord record() {
+      return planned.record();
+    }
+  }
 
   SheetRun(FeedFolder folder, LocalDate day, Function<String, Version> version) {
     this.version = version;
@@ -67,12 +75,41 @@ final class SheetRun {
     result.made().forEach(recipe -> sheets.add(sheet(picking.into(recipe.plan()), recipe.label())));
     result.made().forEach(recipe -> recipe.written().forEach(one -> written(one, picking, result)));
     withheld.addAll(result.unmade());
+    withheld.addAll(unwritten(result));
     Map<String, List<Premixing.Need>> needs = new TreeMap<>();
     result.made().stream()
         .filter(OfRecipe::approved)
         .forEach(recipe -> needs.put(recipe.plan().code(), recipe.needs()));
     premixes(needs, picking);
-    return new SheetReport(result.report(), sheets, withheld);
+    return new SheetReport(result.report(), sheets, withheld, purchases(result));
+  }
+
+  /** For all batches that are planned, those of premixes too. */
+  private Optional<SheetReport.Purchases> purchases(FolderRun.Result<OfRecipe> result) {
+    Map<String, ResolvedPremix> premixes = run.resolvedPremixes();
+    List<Purchasing.Planned> planned = new ArrayList<>();
+    result.made().forEach(of -> of.written().forEach(one -> planned.add(one.planned())));
+    for (BatchRecord record : run.larder().batches().values()) {
+      ResolvedPremix premix = premixes.get(record.code());
+      if (premix != null && record.isPlanned()) {
+        planned.add(new Purchasing.Planned(record, Order.of(premix, record.kg())));
+      }
+    }
+    PurchaseList list = Purchasing.of(planned, run.larder(), premixes, result.stock());
+    PurchaseSheet sheet =
+        new PurchaseSheet(
+            run.larder().settings().name(), day, run.larder().settings().currency(), list);
+    return list.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new SheetReport.Purchases(sheet.text(), sheet.html()));
+  }
+
+  /** Batches that are planned of recipes that must be mended first. */
+  private List<String> unwritten(FolderRun.Result<OfRecipe> result) {
+    return run.larder().batches().values().stream()
+        .filter(record -> record.isPlanned() && result.unmade().contains(record.code()))
+        .map(BatchRecord::number)
+        .toList();
   }
 
   /** A batch whose record has an error has no sheet. */
@@ -129,7 +166,9 @@ final class SheetRun {
             new Provenance(from.commit(), from.clean(), record.day()),
             record.number(),
             record.kg());
-    return new Written(record, plan, label(batch.feed(), made.larder(), plan));
+    Order order = Order.of(batch.feed(), record.kg(), Optional.empty());
+    return new Written(
+        new Purchasing.Planned(record, order), plan, label(batch.feed(), made.larder(), plan));
   }
 
   private static Optional<PrintedLabel> label(ComputedFeed feed, Larder larder, BatchPlan plan) {

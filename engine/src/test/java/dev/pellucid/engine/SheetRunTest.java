@@ -59,6 +59,52 @@ class SheetRunTest {
     assertTrue(sheet.contains("  SB-0411  "), sheet);
   }
 
+  /** 1000 kg of TG-44: 9.5 % wheat gluten, 16 % fish meal, 0.5 % VIT-TR. */
+  @Test
+  void whatPlannedBatchesLackIsToBeBought() throws IOException {
+    copyExample();
+    String all = list();
+    assertTrue(all.contains("Wheat gluten, vital 2026-12-01 95.000 95.000 1.75 166.25"), all);
+    assertTrue(all.contains("Vitamin premix, trout (VIT-TR) 2026-12-01 5.000"), all);
+    assertTrue(all.contains("Fish meal, 65 % protein 2026-12-01 160.000 "), all);
+    rewrite("lots/2026-11.yaml", "quantity: 2000 kg", "quantity: 100 kg");
+    String some = list();
+    // Of the lot that is named 90 kg are left, and no other counts for a line that names its lot.
+    assertTrue(some.contains("protein 2026-12-01 160.000 90.000 70.000"), some);
+    rewrite("batches/TG-44-2026-12-01-1.yaml", "  - {line: fish-meal-65, lot: FM-26-1187}\n", "");
+    assertTrue(!list().contains("160.000 90.000"), "two lots hold 190 kg of the 160");
+  }
+
+  @Test
+  void aPremixThatIsPlannedIsNotToBeMadeAgainAndAsksForItsParts() throws IOException {
+    copyExample();
+    Files.writeString(copy.resolve("batches/VIT-TR-2026-11-30-1.yaml"), "size: 25 kg\n");
+    String list = list();
+    assertTrue(!list.contains("(VIT-TR)"), list);
+    // 14 mg/kg of feed at a dose of 5 g/kg from a source of 80 %: 0.35 % of 25 kg, up to the gram.
+    assertTrue(list.contains("Riboflavin, 80 % 2026-11-30 0.088"), list);
+  }
+
+  @Test
+  void withoutPlannedBatchesThereIsNoPurchaseList() throws IOException {
+    copyExample();
+    Path written = Files.createDirectories(copy.resolve("target"));
+    sheets(copy).write(written);
+    assertTrue(Files.exists(written.resolve("purchase-list.html")));
+    Files.delete(copy.resolve("batches/TG-44-2026-12-01-1.yaml"));
+    sheets(copy).write(written);
+    assertFalse(Files.exists(written.resolve("purchase-list.html")));
+    assertFalse(Files.exists(written.resolve("purchase-list.txt")));
+  }
+
+  @Test
+  void aPlannedBatchMayTellNoMoreThanItsSize() throws IOException {
+    copyExample();
+    Files.writeString(copy.resolve("batches/CG-36-2026-12-02-1.yaml"), "size: 120 kg\n");
+    SheetReport report = sheets(copy);
+    assertTrue(text(report, "CG-36-2026-12-02-1").contains("120.000 kg weighed"));
+  }
+
   @Test
   void aPlannedBatchWithAnErrorHasNoSheet() throws IOException {
     copyExample();
@@ -83,6 +129,10 @@ class SheetRunTest {
     assertTrue(report.withheld().contains("VIT-WW"), report.withheld().toString());
     assertTrue(report.sheets().stream().anyMatch(sheet -> sheet.code().equals("MIN-WW")));
     assertTrue(report.sheets().stream().noneMatch(sheet -> sheet.code().equals("VIT-WW")));
+  }
+
+  private String list() throws IOException {
+    return sheets(copy).purchases().orElseThrow().text().replaceAll("\\s+", " ");
   }
 
   private static String text(SheetReport report, String code) {

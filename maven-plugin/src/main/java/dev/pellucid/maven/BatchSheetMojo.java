@@ -64,6 +64,10 @@ public final class BatchSheetMojo extends FolderGoal {
     report.write(to);
     getLog().info("pellucid: " + report.tally() + " in " + to);
     report.labelTally().ifPresent(labels -> getLog().info("pellucid: " + labels + " beside them"));
+    report
+        .purchases()
+        .ifPresent(
+            list -> getLog().info("pellucid: a purchase list for planned batches beside them"));
     List<String> drafts = report.drafts();
     if (!drafts.isEmpty()) {
       getLog().info("pellucid: drafts, not to be made: " + String.join(", ", drafts));

@@ -103,6 +103,11 @@ public record BatchRecord(
     return entries.stream().anyMatch(entry -> entry.kg().isPresent());
   }
 
+  /** Whether it is still to be made. */
+  public boolean isPlanned() {
+    return !isMade() && !closed;
+  }
+
   public boolean isRejected() {
     return is(Decision.REJECTED);
   }

@@ -330,7 +330,7 @@ final class Vocabulary {
       Keys.of(
           "a batch record",
           must("size", AMOUNT, "the kg planned, weighed, before overage and water"),
-          must("weighed", new ListOf(new Block(WEIGHED)), "line by line"),
+          may("weighed", new ListOf(new Block(WEIGHED)), "line by line"),
           may("water", AMOUNT, "water added to the mix"),
           may("mixer-test", new Block(MIXER_TEST), "how even the mix was"),
           may("sieve", new Block(SIEVE), "how fine the grind was"),

@@ -100,7 +100,7 @@ public final class Books {
   public List<Planned> planned(ComputedFeed feed) {
     List<Planned> planned = new ArrayList<>();
     for (BatchRecord record : of(feed.recipe().code())) {
-      if (!record.isMade() && !record.closed()) {
+      if (record.isPlanned()) {
         recipes
             .of(feed.recipe(), record, order(feed, record))
             .flatMap(recipe -> computer.compute(recipe).feed())

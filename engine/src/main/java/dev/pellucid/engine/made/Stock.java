@@ -46,6 +46,16 @@ public final class Stock {
     return Math.max(0, made - used.getOrDefault(batch.number(), 0.0));
   }
 
+  /** What is left of what was really used: batches that are only planned take nothing. */
+  Stock ofMade() {
+    return new Stock(larder, uses.stream().filter(Use::made).toList());
+  }
+
+  /** So much less is left. */
+  void take(LotChoice.Pick pick) {
+    used.merge(pick.number(), pick.kg(), Double::sum);
+  }
+
   /** A finding where the record stands that takes more of a lot than there was. */
   void check(Consumer<Finding> out) {
     Map<String, Double> taken = new HashMap<>();
