@@ -8,6 +8,7 @@ import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.compute.Finished;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.folder.FeedFolder;
@@ -17,6 +18,7 @@ import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.made.Stock;
 import dev.pellucid.engine.made.Use;
+import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -41,6 +43,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
@@ -58,6 +61,7 @@ final class FolderRun<T> {
   private final Resolver resolver;
   private final FeedComputer computer;
   private final Books books;
+  private final Map<String, Optional<Material.Reworked>> reworked = new ConcurrentHashMap<>();
 
   /** A recipe that was computed and that no error keeps from being made. */
   record Made(
@@ -103,6 +107,7 @@ final class FolderRun<T> {
             files(".premix", PremixFile.class),
             files(".limits", ProfileFile.class),
             codes(),
+            this::reworked,
             day);
     findings.addAll(prepared.findings());
     this.resolver = prepared.resolver();
@@ -274,6 +279,21 @@ final class FolderRun<T> {
     own.addAll(ofRecords);
     return new Outcome<>(
         recipe.code(), List.of(), own, verdicts.size(), computed.feed().isPresent(), made, uses);
+  }
+
+  /** What rework of a recipe is made of, worked out once; empty where it must be mended first. */
+  private Optional<Material.Reworked> reworked(String code) {
+    return reworked.computeIfAbsent(code, this::finished);
+  }
+
+  private Optional<Material.Reworked> finished(String code) {
+    return folder.ending(".recipe").stream()
+        .filter(path -> new SourceFile(path, "").stem().equals(code))
+        .findFirst()
+        .flatMap(path -> read(path, new ArrayList<>()))
+        .flatMap(file -> resolver.source((RecipeFile) file))
+        .flatMap(recipe -> computer.compute(recipe).feed())
+        .map(Finished::of);
   }
 
   /** The batch on the scales of the plant, and its feed computed again with what they show. */

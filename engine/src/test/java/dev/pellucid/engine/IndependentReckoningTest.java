@@ -11,6 +11,7 @@ import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.resolve.Resolver;
+import dev.pellucid.engine.resolve.Reworks;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.FeedParser;
 import dev.pellucid.syntax.FeedFile;
@@ -47,7 +48,8 @@ class IndependentReckoningTest {
       premixes.add((FeedFile.PremixFile) parsed(folder, path, findings));
     }
     LocalDate day = LocalDate.of(2026, 11, 25);
-    Resolver resolver = Resolver.prepare(larder, premixes, List.of(), Map.of(), day).resolver();
+    Resolver resolver =
+        Resolver.prepare(larder, premixes, List.of(), Map.of(), Reworks.NONE, day).resolver();
     FeedFile recipe = parsed(folder, "catfish/CG-36.recipe", findings);
     var resolved = resolver.recipe((FeedFile.RecipeFile) recipe).thing().orElseThrow();
     feed = new FeedComputer(larder).compute(resolved).feed().orElseThrow();

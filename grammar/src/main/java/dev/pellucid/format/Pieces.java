@@ -81,11 +81,20 @@ final class Pieces {
 
   private int figure(SectionWord section) {
     return switch (section) {
-      case MIX, COAT, CARRIER, SUPPLY, LABEL -> 1;
+      case MIX, COAT, CARRIER -> isRework() ? 2 : 1;
+      case SUPPLY, LABEL -> 1;
       case OVERAGE -> isLinesBelow() ? 4 : 1;
       case LIMITS, WAIVERS -> bound();
       case PROCESS -> target();
     };
+  }
+
+  /** A name follows, and not a figure or {@code rest} of something that is called rework. */
+  private boolean isRework() {
+    return line.size() > 2
+        && line.get(0).is("rework")
+        && line.get(1).kind() != Lexeme.Kind.NUMBER
+        && (!line.get(1).is("rest") || line.get(2).kind() == Lexeme.Kind.NUMBER);
   }
 
   private boolean isLinesBelow() {

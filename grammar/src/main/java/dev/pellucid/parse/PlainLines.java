@@ -41,7 +41,8 @@ final class PlainLines {
         context.within == null
             ? Optional.empty()
             : Optional.of(pieces.range(context.within, Expected.WITHIN));
-    return new ShareLine(pieces.word(context.subject), share, within, pieces.span(context));
+    return new ShareLine(
+        pieces.word(context.subject), context.rework != null, share, within, pieces.span(context));
   }
 
   SupplyLine supply(SupplyLineContext context) {

@@ -3,8 +3,14 @@ package dev.pellucid.syntax;
 import dev.pellucid.text.Span;
 import java.util.Optional;
 
-/** A line of {@code mix}, {@code coat} or {@code carrier}. */
-public record ShareLine(Word subject, Share share, Optional<Range> within, Span span) {
+/**
+ * A line of {@code mix}, {@code coat} or {@code carrier}.
+ *
+ * @param subject an ingredient or premix, or the recipe whose feed is worked in again
+ * @param rework whether {@code rework} stands before the subject
+ */
+public record ShareLine(
+    Word subject, boolean rework, Share share, Optional<Range> within, Span span) {
 
   /** How much of the subject. */
   public sealed interface Share {

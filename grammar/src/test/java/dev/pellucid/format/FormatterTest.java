@@ -31,6 +31,26 @@ class FormatterTest {
   }
 
   @Test
+  void reworkAndItsRecipeStandTogether() {
+    assertLaidOut(
+        """
+        recipe A-1
+        mix
+         rework   A-1 3 % within 0 to 5 %
+         rework 1 %
+         rework rest
+        """,
+        """
+        recipe A-1
+
+        mix
+          rework A-1                   3 %          within 0 to 5 %
+          rework                       1 %
+          rework                       rest
+        """);
+  }
+
+  @Test
   void piecesGoToTheirStops() {
     assertLaidOut(
         """

@@ -28,7 +28,7 @@ final class Carried {
     if (material instanceof Material.Single single) {
       return Stream.of(single.ingredient());
     }
-    ResolvedPremix premix = ((Material.Premixed) material).premix();
+    ResolvedPremix premix = ((Material.Blended) material).premix();
     return premix.parts().stream().flatMap(part -> in(part.material()));
   }
 }

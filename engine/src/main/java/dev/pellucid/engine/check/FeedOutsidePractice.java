@@ -7,6 +7,7 @@ import dev.pellucid.engine.larder.Ingredient.Form;
 import dev.pellucid.engine.larder.Practice.BoundOf;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.engine.resolve.Material.Reworked;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
@@ -23,7 +24,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * A figure that the process depends on outside what the trade does: moisture of the finished feed,
- * starch and fat in the mix before the die (per kg of mix before water), oil per kg of kernel.
+ * starch and fat in the mix before the die (per kg of mix before water), oil per kg of kernel, feed
+ * that is worked in again.
  */
 final class FeedOutsidePractice implements Rule {
   private static final Code CODE = new Code("feed-outside-practice");
@@ -45,6 +47,16 @@ final class FeedOutsidePractice implements Rule {
       starch();
       fat();
       oil();
+      rework();
+    }
+
+    private void rework() {
+      List<Row> rows =
+          mix().stream().filter(row -> row.line().material() instanceof Reworked).toList();
+      if (!rows.isEmpty()) {
+        double share = sum(rows, row -> row.kg()) / feed.balances().expected().mix();
+        hold(BoundOf.REWORK, largest(rows, row -> row.kg()), "rework in the mix is", share);
+      }
     }
 
     private Passes process() {

@@ -46,6 +46,7 @@ public final class Rules {
           new TooFewParticles(),
           new Medicated(),
           new OwnSpeciesProtein(),
+          new ReworkOfOtherSpecies(),
           new RawNeedsHeat(),
           new MarineOilWithoutAntioxidant(),
           new CholineBesideVitamins(),

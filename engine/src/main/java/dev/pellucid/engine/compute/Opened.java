@@ -20,9 +20,7 @@ final class Opened {
     Way into(Material material) {
       return new Way(
           plus(path, material.name()),
-          material instanceof Material.Premixed premixed
-              ? plus(through, premixed.premix())
-              : through);
+          material instanceof Material.Blended blended ? plus(through, blended.premix()) : through);
     }
 
     private static <T> List<T> plus(List<T> list, T more) {
@@ -49,8 +47,8 @@ final class Opened {
     if (material instanceof Material.Single single) {
       Composition composition = compositions.apply(single.ingredient());
       leaves.add(new Leaf(line, way.path(), single, composition, way.through(), kg, richest));
-    } else if (material instanceof Material.Premixed premixed) {
-      List<ResolvedPremix.Part> parts = premixed.premix().parts();
+    } else if (material instanceof Material.Blended blended) {
+      List<ResolvedPremix.Part> parts = blended.premix().parts();
       double whole = 1 + parts.stream().mapToDouble(part -> part.onTop().part()).sum();
       for (ResolvedPremix.Part part : parts) {
         double share = part.share().part();

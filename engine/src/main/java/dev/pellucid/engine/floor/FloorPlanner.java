@@ -207,7 +207,7 @@ public final class FloorPlanner {
           : OptionalDouble.empty();
     }
     double litres = 0;
-    for (ResolvedPremix.Part part : ((Material.Premixed) material).premix().parts()) {
+    for (ResolvedPremix.Part part : ((Material.Blended) material).premix().parts()) {
       OptionalDouble perKg = litresPerKg(part.material());
       if (perKg.isEmpty()) {
         return OptionalDouble.empty();

@@ -34,8 +34,12 @@ final class Contents {
   Contents(ComputedFeed feed, LabelRules rules) {
     this.feed = feed;
     this.apart = rules.additivesApart();
+    Map<String, Ingredient> named = new LinkedHashMap<>();
     Map<Ingredient, Double> kg = new LinkedHashMap<>();
-    feed.rows().forEach(row -> kg.merge(row.ingredient(), row.kg(), Double::sum));
+    for (Row row : feed.rows()) {
+      Ingredient first = named.putIfAbsent(row.ingredient().name(), row.ingredient());
+      kg.merge(first == null ? row.ingredient() : first, row.kg(), Double::sum);
+    }
     kg.entrySet().stream()
         .filter(entry -> entry.getValue() > 0)
         .sorted(
@@ -100,7 +104,7 @@ final class Contents {
   private Fact fact(Ingredient one, Nutrient nutrient) {
     double added = 0;
     for (Row row : feed.rows()) {
-      if (row.ingredient().equals(one)) {
+      if (row.ingredient().name().equals(one.name())) {
         added += row.kg() * row.composition().low().at(nutrient.index());
       }
     }

@@ -2,6 +2,7 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.larder.Digestibility.ProcessKind;
 import dev.pellucid.text.Span;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,6 +75,35 @@ public record Ingredient(
         particle,
         wettest,
         cautions,
+        additive,
+        number,
+        whole,
+        declared);
+  }
+
+  /**
+   * The same as a part of finished feed. It is no longer raw, harms nobody by the gram and is
+   * handled as feed.
+   */
+  public Ingredient worked(String number, List<ContentBlock> left) {
+    Set<Trait> stays = EnumSet.of(Trait.MARINE_OIL, Trait.ANTIOXIDANT, Trait.MEDICATED, Trait.SALT);
+    stays.retainAll(traits);
+    return new Ingredient(
+        name,
+        title,
+        formerly,
+        groups,
+        form,
+        stays,
+        left,
+        digestibility,
+        stability,
+        protein,
+        caps,
+        bulkDensity,
+        particle,
+        wettest,
+        List.of(),
         additive,
         number,
         whole,

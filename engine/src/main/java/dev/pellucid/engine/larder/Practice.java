@@ -58,6 +58,8 @@ public record Practice(
     FAT_BEFORE_PELLETING(Unit.PERCENT),
     /** Fat in the mix before the die of an extruder, a share. */
     FAT_BEFORE_EXTRUDING(Unit.PERCENT),
+    /** Finished feed that is worked in again, as a share of the mix. */
+    REWORK(Unit.PERCENT),
     /** Oil by hand per kernel, a share. */
     OIL_BY_HAND(Unit.PERCENT),
     /** Oil in a drum per kernel, a share. */

@@ -35,6 +35,7 @@ public final class Books {
           new LineNotInRecipe(),
           new LineNotWeighed(),
           new LotOfAnotherIngredient(),
+          new LotNotReleased(),
           new LotNotNamed(),
           new LotExpired(),
           new LotExpiresFirst(),

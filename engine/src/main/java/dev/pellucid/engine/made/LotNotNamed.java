@@ -18,9 +18,10 @@ final class LotNotNamed implements RecordRule {
   public void look(MadeBatch batch, Consumer<Finding> out) {
     for (Used used : batch.used()) {
       String line = used.ask().material().name();
+      String of = used.ask().lotsOf();
       boolean kept =
-          batch.larder().lots().values().stream().anyMatch(lot -> lot.ingredient().equals(line))
-              || batch.larder().batches().values().stream().anyMatch(it -> it.code().equals(line));
+          batch.larder().lots().values().stream().anyMatch(lot -> lot.ingredient().equals(of))
+              || batch.larder().batches().values().stream().anyMatch(it -> it.code().equals(of));
       if (used.entry().kg().isPresent() && used.entry().lot().isEmpty() && kept) {
         out.accept(
             Finding.warning(CODE, used.entry().name(), line + " was weighed from a lot not named")

@@ -21,7 +21,7 @@ final class LotOfAnotherIngredient implements RecordRule {
   @Override
   public void look(MadeBatch batch, Consumer<Finding> out) {
     for (Used used : batch.used()) {
-      String line = used.ask().material().name();
+      String line = used.ask().lotsOf();
       Optional<Lot> lot = batch.lot(used.entry());
       lot.map(Lot::ingredient)
           .or(() -> batch.batch(used.entry()).map(BatchRecord::code))
@@ -34,7 +34,7 @@ final class LotOfAnotherIngredient implements RecordRule {
                               used.entry().lotPlace(),
                               "lot " + used.entry().lot() + " is of " + what + ", not of " + line)
                           .helping(
-                              used.ask().material() instanceof Material.Premixed
+                              used.ask().material() instanceof Material.Blended
                                   ? "name the batch of " + line + " that was used"
                                   : "look at the sack: mend the number, or hold the batch")));
     }

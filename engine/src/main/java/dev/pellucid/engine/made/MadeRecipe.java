@@ -106,6 +106,9 @@ final class MadeRecipe {
               LotContents.of(single.ingredient(), lot, larder.nutrients()).ingredient(),
               single.price());
     }
+    if (material instanceof Material.Reworked) {
+      return material;
+    }
     BatchRecord batch = larder.batches().get(used.entry().lot());
     ResolvedPremix premix = ((Material.Premixed) material).premix();
     return batch == null || !batch.code().equals(premix.code()) || depth > DEEPEST

@@ -34,7 +34,14 @@ public record Order(String code, double kg, List<Ask> asks, Optional<ComputedFee
       double kg,
       double inFeed,
       boolean micro,
-      Span written) {}
+      Span written) {
+    /** What its lots are of: an ingredient, or the code of a premix or recipe. */
+    String lotsOf() {
+      return material instanceof Material.Blended blended
+          ? blended.premix().code()
+          : material.name();
+    }
+  }
 
   /**
    * A batch of a feed.

@@ -109,6 +109,7 @@ public final class Purchasing {
     }
   }
 
+  /** Rework is there or is not; nobody buys it. */
   private void need(Material material, double kg, LocalDate day, List<String> named) {
     if (material instanceof Material.Single single) {
       Ingredient ingredient = single.ingredient();
@@ -119,8 +120,8 @@ public final class Purchasing {
       goods
           .computeIfAbsent(ingredient.name(), n -> new Need(ingredient.title(), perKg(single)))
           .add(kg, lacks, day);
-    } else {
-      ResolvedPremix premix = ((Material.Premixed) material).premix();
+    } else if (material instanceof Material.Premixed premixed) {
+      ResolvedPremix premix = premixed.premix();
       double lacks =
           named.isEmpty()
               ? taken(kg, LotChoice.of(premix, kg, day, larder, stock))

@@ -5,6 +5,7 @@ import dev.pellucid.text.Span;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -15,7 +16,8 @@ import java.util.TreeSet;
  * @param profiles by name, those of law included
  * @param premixes by code, those that could be resolved
  * @param brokenPremixes codes whose own file already says why they cannot be used
- * @param recipes codes of recipes, which no recipe may name as a line, and where each is declared
+ * @param recipes codes of recipes, which a line may name as rework only, and where each is declared
+ * @param reworks what finished feeds are made of
  * @param day the day of the run
  */
 public record Kitchen(
@@ -24,7 +26,15 @@ public record Kitchen(
     Map<String, ResolvedPremix> premixes,
     SortedSet<String> brokenPremixes,
     Map<String, Span> recipes,
+    Reworks reworks,
     LocalDate day) {
+
+  /** The same for a recipe whose feed is to be worked into others: its own rework is left out. */
+  Kitchen ofSource() {
+    Material.Reworked none = new Material.Reworked(ResolvedPremix.nothing(), Optional.empty());
+    return new Kitchen(
+        larder, profiles, premixes, brokenPremixes, recipes, code -> Optional.of(none), day);
+  }
 
   /** All that can stand as the subject of a line. */
   Collection<String> materials() {

@@ -3,6 +3,7 @@ package dev.pellucid.engine.resolve;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.text.Span;
+import java.math.BigDecimal;
 import java.util.Optional;
 
 /**
@@ -40,6 +41,22 @@ public record Line(
    */
   public double onTopKg(double batchKg, int weighings) {
     return onTop.part() * batchKg + kgPerWeighing * weighings;
+  }
+
+  /** The same line of a recipe in which so many percent of this one are all there is. */
+  Line scaled(int place, BigDecimal whole) {
+    return new Line(
+        place,
+        this.place,
+        material,
+        Share.ratio(designed.percent(), whole),
+        Share.ratio(share.percent(), whole),
+        Share.ratio(onTop.percent(), whole),
+        kgPerWeighing,
+        rest,
+        within,
+        name,
+        figure);
   }
 
   /** Whether anything is weighed on top. */

@@ -25,8 +25,10 @@ final class Lines {
   static final Code NO_ROOM = new Code("no-room-for-rest");
   static final Code TWO_RESTS = new Code("two-rests");
   static final Code TWICE = new Code("listed-twice");
+  static final Code REWORK_PLACE = new Code("rework-out-of-place");
 
   private final Materials materials;
+  private final boolean ofFeed;
   private final List<Finding> findings;
   private final List<ShareLine> written = new ArrayList<>();
   private final List<Drawn> drawn = new ArrayList<>();
@@ -35,8 +37,12 @@ final class Lines {
   /** A line as drawn up, before overage; the share is absent on the rest. */
   record Drawn(ShareLine written, Place place, Material material, Optional<Share> share) {}
 
-  Lines(Materials materials, List<Finding> findings) {
+  /**
+   * @param ofFeed whether they are of a feed, which may take rework; else of a premix
+   */
+  Lines(Materials materials, boolean ofFeed, List<Finding> findings) {
     this.materials = materials;
+    this.ofFeed = ofFeed;
     this.findings = findings;
   }
 
@@ -57,10 +63,28 @@ final class Lines {
                 .helping("put both shares on one line"));
       }
       written.add(line);
-      materials
-          .named(line.subject())
+      material(line, place)
           .ifPresent(material -> drawn.add(new Drawn(line, place, material, share(line))));
     }
+  }
+
+  private Optional<Material> material(ShareLine line, Place place) {
+    if (!line.rework()) {
+      return materials.named(line.subject());
+    }
+    if (!ofFeed || place == Place.COAT) {
+      findings.add(
+          ofFeed
+              ? Finding.error(REWORK_PLACE, line.subject().span(), "rework goes through the mixer")
+                  .helping("move the line to mix")
+              : Finding.error(
+                      REWORK_PLACE,
+                      line.subject().span(),
+                      "rework goes into feeds, not into premixes")
+                  .helping("take the line out, and write it under mix of a recipe"));
+      return Optional.empty();
+    }
+    return materials.reworked(line.subject());
   }
 
   /** The exact share of a stated line, in percent. */

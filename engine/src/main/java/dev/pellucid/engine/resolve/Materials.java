@@ -13,6 +13,7 @@ import java.util.SortedSet;
 final class Materials {
   static final Code UNKNOWN = new Code("unknown-ingredient");
   static final Code NOT_AN_INGREDIENT = new Code("not-an-ingredient");
+  static final Code NO_SUCH_FEED = new Code("rework-of-no-recipe");
   static final Code RENAMED = new Code("renamed");
 
   private final Kitchen kitchen;
@@ -48,6 +49,25 @@ final class Materials {
     return Optional.empty();
   }
 
+  /** Finished feed; empty after a finding, or where the recipe itself says why. */
+  Optional<Material> reworked(Word recipe) {
+    read.add(recipe.text());
+    if (!kitchen.recipes().containsKey(recipe.text())) {
+      List<String> near = NearNames.of(recipe.text(), kitchen.recipes().keySet());
+      findings.add(
+          Finding.error(
+                  NO_SUCH_FEED,
+                  recipe.span(),
+                  recipe + " is not the code of a recipe of this folder")
+              .helping(
+                  near.isEmpty()
+                      ? "name the recipe of the feed that is worked in again: rework CG-36"
+                      : "did you mean " + String.join(" or ", near) + "?"));
+      return Optional.empty();
+    }
+    return kitchen.reworks().of(recipe.text()).map(Material.class::cast);
+  }
+
   static Finding renamed(Word name, String now) {
     return Finding.note(RENAMED, name.span(), name + " is now called " + now)
         .helping("write " + now)
@@ -70,6 +90,7 @@ final class Materials {
     }
     if (kitchen.recipes().containsKey(name.text())) {
       return Finding.error(NOT_AN_INGREDIENT, name.span(), name + " is a recipe, not an ingredient")
+          .helping("feed that is worked in again is written: rework " + name)
           .helping("a blend that goes into feeds is a premix: move it to " + name + ".premix");
     }
     if (kitchen.larder().groups().containsKey(name.text())) {

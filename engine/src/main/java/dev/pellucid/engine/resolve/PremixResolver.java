@@ -85,7 +85,7 @@ final class PremixResolver {
         source.ifPresent(sources::add);
       }
     }
-    Lines lines = new Lines(materials, findings);
+    Lines lines = new Lines(materials, false, findings);
     file.mix().ifPresent(section -> lines.take(section, Place.MIX));
     file.carrier().ifPresent(section -> lines.take(section, Place.MIX));
     return whole && lines.whole() ? close(dose, sources, lines) : Optional.empty();

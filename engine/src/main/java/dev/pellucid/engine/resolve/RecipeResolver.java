@@ -210,7 +210,7 @@ final class RecipeResolver {
     if (file.mix().isEmpty()) {
       return Optional.empty();
     }
-    Lines lines = new Lines(new Materials(kitchen, findings, read), findings);
+    Lines lines = new Lines(new Materials(kitchen, findings, read), true, findings);
     lines.take(file.mix().get(), Place.MIX);
     file.coat().ifPresent(section -> lines.take(section, Place.COAT));
     if (!lines.whole()) {

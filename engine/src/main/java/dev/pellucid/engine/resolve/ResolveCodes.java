@@ -24,6 +24,8 @@ public final class ResolveCodes {
           Overages.NOTHING,
           Overages.NO_BATCH,
           Overages.TWO_GROUPS,
+          Lines.REWORK_PLACE,
+          Materials.NO_SUCH_FEED,
           Overages.STABILITY_BY_MASS,
           PremixResolver.NO_DOSE,
           PremixResolver.NOT_IN_SOURCE,

@@ -3,6 +3,7 @@ package dev.pellucid.engine.resolve;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.syntax.SupplyLine;
+import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,19 @@ public record ResolvedPremix(
   public ResolvedPremix {
     parts = List.copyOf(parts);
     supplies = List.copyOf(supplies);
+  }
+
+  /** Stands for rework that is left out. */
+  static ResolvedPremix nothing() {
+    return new ResolvedPremix(
+        "",
+        "",
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        new Passes(List.of()),
+        new SourceFile("", "").beginning());
   }
 
   /** The same premix with the parts of one batch as it was made. */

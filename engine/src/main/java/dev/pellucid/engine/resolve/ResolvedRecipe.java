@@ -5,6 +5,8 @@ import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -60,6 +62,24 @@ public record ResolvedRecipe(
     return new ResolvedRecipe(
         source, code, title, status, species, fish, habit, batch, made, passes, profiles, limits,
         label, declared);
+  }
+
+  /** The same of its other lines alone, in their proportion. */
+  public ResolvedRecipe withoutRework() {
+    List<Line> others =
+        lines.stream().filter(line -> !(line.material() instanceof Material.Reworked)).toList();
+    if (others.size() == lines.size()) {
+      return this;
+    }
+    BigDecimal whole =
+        others.stream()
+            .map(line -> line.share().percent())
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    List<Line> scaled = new ArrayList<>();
+    for (Line line : others) {
+      scaled.add(line.scaled(scaled.size(), whole));
+    }
+    return asMade(scaled, process);
   }
 
   /** The line that takes what the others leave. */

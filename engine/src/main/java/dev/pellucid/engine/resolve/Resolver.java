@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -41,6 +42,8 @@ public final class Resolver {
         files.add(name + ".yaml");
       } else if (kitchen.brokenPremixes().contains(name)) {
         files.add(name + ".premix");
+      } else if (kitchen.recipes().containsKey(name) && kitchen.reworks().of(name).isEmpty()) {
+        files.add(name + ".recipe");
       }
     }
     return files;
@@ -57,19 +60,21 @@ public final class Resolver {
    * Resolves what recipes share.
    *
    * @param recipes the codes of all recipes of the folder and where each is declared
+   * @param reworks asked while recipes are resolved, never before
    */
   public static Prepared prepare(
       Larder larder,
       List<PremixFile> premixes,
       List<ProfileFile> profiles,
       Map<String, Span> recipes,
+      Reworks reworks,
       LocalDate day) {
     List<Finding> findings = new ArrayList<>();
     Map<String, ResolvedPremix> made = new TreeMap<>();
     SortedSet<String> broken = new TreeSet<>();
     premixes.forEach(file -> broken.add(file.source().stem()));
     Map<String, Profile> named = new HashMap<>();
-    Kitchen kitchen = new Kitchen(larder, named, made, broken, recipes, day);
+    Kitchen kitchen = new Kitchen(larder, named, made, broken, recipes, reworks, day);
     new PremixOrder(premixes, findings).inOrder().forEach(file -> make(file, kitchen, findings));
     for (ProfileFile file : profiles) {
       Resolution<Profile> profile = new ProfileResolver(file, kitchen).resolve();
@@ -113,6 +118,14 @@ public final class Resolver {
 
   public Resolution<ResolvedRecipe> recipe(RecipeFile file) {
     return new RecipeResolver(file, kitchen).resolve();
+  }
+
+  /** A recipe whose feed is worked into others, as it is made without rework. */
+  public Optional<ResolvedRecipe> source(RecipeFile file) {
+    return new RecipeResolver(file, kitchen.ofSource())
+        .resolve()
+        .thing()
+        .map(ResolvedRecipe::withoutRework);
   }
 
   /** The premixes that could be made, by code. */

@@ -11,6 +11,7 @@ import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.Resolver;
+import dev.pellucid.engine.resolve.Reworks;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.parse.FeedParser;
@@ -65,7 +66,8 @@ final class Cooked {
   ResolvedRecipe resolved(String lines) {
     Parsed parsed = FeedParser.parse(new SourceFile("A-1.recipe", "recipe A-1\n" + lines));
     require(parsed.findings().isEmpty(), FindingText.of(parsed.findings()));
-    Resolver.Prepared prepared = Resolver.prepare(larder(), premixes, List.of(), Map.of(), DAY);
+    Resolver.Prepared prepared =
+        Resolver.prepare(larder(), premixes, List.of(), Map.of(), Reworks.NONE, DAY);
     require(prepared.findings().isEmpty(), FindingText.of(prepared.findings()));
     Resolution<ResolvedRecipe> resolution =
         prepared.resolver().recipe((FeedFile.RecipeFile) parsed.file());

@@ -8,6 +8,7 @@ import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.resolve.Resolver;
+import dev.pellucid.engine.resolve.Reworks;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.FeedParser;
 import dev.pellucid.syntax.FeedFile;
@@ -47,7 +48,8 @@ public final class ExamplePlans {
     this.premixFiles = premixFiles;
     this.profileFiles = profileFiles;
     this.larder = larder;
-    this.resolver = Resolver.prepare(larder, premixFiles, profileFiles, Map.of(), DAY).resolver();
+    this.resolver =
+        Resolver.prepare(larder, premixFiles, profileFiles, Map.of(), Reworks.NONE, DAY).resolver();
   }
 
   public static ExamplePlans open() {

@@ -52,7 +52,7 @@ headLine
   ;
 
 shareLine
-  : subject=word (stated=amount | rest=REST) (WITHIN within=range)?
+  : rework=REWORK? subject=word (stated=amount | rest=REST) (WITHIN within=range)?
   ;
 
 supplyLine
@@ -135,5 +135,5 @@ word
   | STATUS | SPECIES | FISH | HABIT | MEETS | BATCH | DOSE | KIND | JURISDICTION | SOURCE
   | REST | WITHIN | TO | FROM | LINES | BELOW | PER | WEIGHING | FOR | INCLUSION | COST
   | MIN | MAX | ON | DRY | MATTER | AT | MOISTURE | IN | OF | BATCHES | UNTIL | BY | BECAUSE
-  | ACCEPT
+  | ACCEPT | REWORK
   ;

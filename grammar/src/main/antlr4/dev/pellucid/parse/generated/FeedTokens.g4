@@ -44,6 +44,7 @@ SOURCE : 'source' ;
 
 // Words inside lines
 REST : 'rest' ;
+REWORK : 'rework' ;
 WITHIN : 'within' ;
 TO : 'to' ;
 FROM : 'from' ;

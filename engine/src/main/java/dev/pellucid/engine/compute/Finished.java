@@ -1,0 +1,140 @@
+package dev.pellucid.engine.compute;
+
+import dev.pellucid.engine.larder.Composition;
+import dev.pellucid.engine.larder.Content;
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Ingredient.ContentBlock;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.larder.Price;
+import dev.pellucid.engine.larder.Source;
+import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.resolve.Passes;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.resolve.ResolvedPremix.Part;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A finished feed as something that is weighed again: a part for each ingredient, as much of it as
+ * its share of the dry matter, with the moisture of the feed and with what the process has left of
+ * each nutrient. So the parts together hold what the finished feed holds, on target and fresh, and
+ * whatever asks for an ingredient still finds it.
+ */
+public final class Finished {
+  private final ComputedFeed feed;
+  private final Balance balance;
+  private final double dryMatter;
+
+  private Finished(ComputedFeed feed, Nutrients nutrients) {
+    this.feed = feed;
+    this.balance = feed.balances().expected();
+    int moisture = nutrients.named(Nutrients.MOISTURE).orElseThrow().index();
+    this.dryMatter = feed.rows().stream().mapToDouble(row -> dry(row, moisture)).sum();
+  }
+
+  /** What rework of the feed is made of. */
+  public static Material.Reworked of(ComputedFeed feed) {
+    String code = feed.recipe().code();
+    ResolvedPremix made =
+        new ResolvedPremix(
+            code,
+            "Rework of " + code,
+            Optional.empty(),
+            new Finished(feed, feed.nutrients()).parts(),
+            List.of(),
+            Optional.empty(),
+            new Passes(List.of()),
+            feed.recipe().declared());
+    return new Material.Reworked(made, feed.recipe().species());
+  }
+
+  private List<Part> parts() {
+    int moisture = feed.nutrients().named(Nutrients.MOISTURE).orElseThrow().index();
+    List<Part> parts = new ArrayList<>();
+    Share left = Share.WHOLE;
+    List<Row> rows = feed.rows().stream().filter(row -> dry(row, moisture) > 0).toList();
+    for (int i = 0; i < rows.size(); i++) {
+      Row row = rows.get(i);
+      double of = dry(row, moisture) / dryMatter;
+      boolean last = i + 1 == rows.size();
+      Share share = last ? left : new Share(BigDecimal.valueOf(of).movePointRight(2));
+      left = left.minus(share);
+      parts.add(new Part(part(row, of, i), share, share, Share.ZERO, row.line().name()));
+    }
+    return parts;
+  }
+
+  private static double dry(Row row, int moisture) {
+    return row.kg() * (1 - row.composition().expected().at(moisture));
+  }
+
+  /**
+   * An ingredient as the process has left it.
+   *
+   * @param of its share of the finished feed
+   * @param index tells it apart from others of the same name in the cache of compositions
+   */
+  private Material.Single part(Row row, double of, int index) {
+    Ingredient ingredient = row.ingredient();
+    Optional<Source> source = ingredient.contents().stream().map(ContentBlock::source).findFirst();
+    Map<String, Content> contents = new HashMap<>();
+    for (Nutrient nutrient : feed.nutrients().inOrder()) {
+      boolean told = !row.composition().unknown().get(nutrient.index());
+      if (told && nutrient.formula().isEmpty() && source.isPresent()) {
+        contents.put(nutrient.name(), content(row, nutrient, of, source.get()));
+      }
+    }
+    List<ContentBlock> blocks =
+        source
+            .map(from -> List.of(new ContentBlock(Optional.empty(), from, contents)))
+            .orElse(List.of());
+    String lot = "rework " + feed.recipe().code() + " " + index;
+    return new Material.Single(
+        ingredient.worked(lot, blocks),
+        row.price().map(price -> paid(price, row.kgRichest() / (of * balance.finished()))));
+  }
+
+  private Content content(Row row, Nutrient nutrient, double of, Source source) {
+    if (nutrient.name().equals(Nutrients.MOISTURE)) {
+      return content(balance.moisture(), balance.moisture(), OptionalDouble.empty(), row, source);
+    }
+    int index = nutrient.index();
+    double per = of * balance.finished();
+    Composition composition = row.composition();
+    double value = row.amount(End.EXPECTED, index) / per;
+    // Of "below X" there may be as much as X, and there may be none.
+    boolean open = composition.high().at(index) > composition.expected().at(index);
+    double most =
+        open ? Math.max(value, row.amount(End.RICHEST, End.EXPECTED, index) / per) : value;
+    boolean spread =
+        !composition.spreadUnknown().get(index) && !composition.spreadAssumed().get(index);
+    OptionalDouble deviation =
+        spread
+            ? OptionalDouble.of(row.deviation(End.EXPECTED, End.EXPECTED, index) / per)
+            : OptionalDouble.empty();
+    return content(value, most, deviation, row, source);
+  }
+
+  private Content content(double low, double high, OptionalDouble spread, Row row, Source source) {
+    String from = "of the finished feed " + feed.recipe().code();
+    return new Content(low, high, spread, from, row.ingredient().declared(), source);
+  }
+
+  /** What was paid for the ingredient, on what is left of it. */
+  private static Price paid(Price price, double times) {
+    return new Price(
+        price.ingredient(),
+        price.from(),
+        price.perKg() * times,
+        price.asWritten(),
+        price.source(),
+        price.place());
+  }
+}

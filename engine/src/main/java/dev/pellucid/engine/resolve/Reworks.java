@@ -1,0 +1,13 @@
+package dev.pellucid.engine.resolve;
+
+import java.util.Optional;
+
+/** What finished feeds are made of, for lines that work them in again. */
+@FunctionalInterface
+public interface Reworks {
+  /** Where no feed is there to be worked in. */
+  Reworks NONE = recipe -> Optional.empty();
+
+  /** Empty where the recipe must be mended first. */
+  Optional<Material.Reworked> of(String recipe);
+}
