@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -50,8 +51,8 @@ class ReworkTest {
             + "  100 %\nlimits\n  crude-protein  min 1 %\n");
     Map<String, ComputedFeed> feeds = feeds();
     assertTrue(feeds.containsKey("RW-1"), Pellucid.check(copy, "", DAY).findings().toString());
-    ComputedFeed source = feeds.get(code);
-    ComputedFeed again = feeds.get("RW-1");
+    ComputedFeed source = feed(feeds, code);
+    ComputedFeed again = feed(feeds, "RW-1");
     int compared = 0;
     for (Nutrient nutrient : source.nutrients().inOrder()) {
       double there = reading(source, nutrient);
@@ -73,12 +74,12 @@ class ReworkTest {
     folder.with(GROWER, SALT, SALT + "  rework CG-36                 3.00 %\n");
     Map<String, ComputedFeed> after = feeds();
     assertTrue(folder.codes().stream().allMatch("label-spends-tolerance"::equals), folder.text());
-    Nutrient protein = nutrient(after.get("CG-36"), "crude-protein");
-    double was = reading(before.get("CG-36"), protein);
-    double is = reading(after.get("CG-36"), protein);
+    Nutrient protein = nutrient(feed(after, "CG-36"), "crude-protein");
+    double was = reading(feed(before, "CG-36"), protein);
+    double is = reading(feed(after, "CG-36"), protein);
     assertTrue(is > was && is < was * 1.03, was + " became " + is);
     double parts =
-        after.get("CG-36").rows().stream()
+        feed(after, "CG-36").rows().stream()
             .filter(row -> row.path().get(0).equals("rework CG-36"))
             .mapToDouble(row -> row.kg())
             .sum();
@@ -89,7 +90,7 @@ class ReworkTest {
   void anInclusionLooksIntoIt() throws IOException {
     SlippedFolder folder = new SlippedFolder(copy);
     folder.with(GROWER, SALT, SALT + "  rework CG-36                 3.00 %\n");
-    ComputedFeed feed = feeds().get("CG-36");
+    ComputedFeed feed = feed(feeds(), "CG-36");
     double maize = new Readings(feed).inclusion(List.of("maize"));
     assertTrue(maize > 0.143 && maize < 0.146, "14 % and its part of 3 %: " + maize);
   }
@@ -137,6 +138,10 @@ class ReworkTest {
         .made()
         .forEach(feed -> feeds.put(feed.recipe().code(), feed));
     return feeds;
+  }
+
+  private static ComputedFeed feed(Map<String, ComputedFeed> feeds, String code) {
+    return Optional.ofNullable(feeds.get(code)).orElseThrow();
   }
 
   private static Nutrient nutrient(ComputedFeed feed, String name) {

@@ -43,6 +43,7 @@ public final class Rules {
           new ProcessOutsidePractice(),
           new FeedOutsidePractice(),
           new DieForFish(),
+          new DieNotAtPlant(),
           new TooFewParticles(),
           new Medicated(),
           new OwnSpeciesProtein(),

@@ -13,6 +13,7 @@ import java.util.OptionalInt;
  * @param airTemperature of the mash before steam, in °C
  * @param trayLoad wet feed on one tray, in kg
  * @param trays how many trays the dryer takes at once
+ * @param dies the holes of the dies that are there, in mm; empty where none is told
  * @param coater how oil goes on
  * @param coaterLoad the most kernel and coat that the coater takes at once, in kg
  * @param scales by rising division
@@ -26,6 +27,7 @@ public record Plant(
     double airTemperature,
     OptionalDouble trayLoad,
     OptionalInt trays,
+    List<Double> dies,
     Optional<Coater> coater,
     OptionalDouble coaterLoad,
     List<Scale> scales,
@@ -35,6 +37,7 @@ public record Plant(
   public Plant {
     scales = List.copyOf(scales);
     mixers = List.copyOf(mixers);
+    dies = List.copyOf(dies);
   }
 
   /** What the plant has for coating. */

@@ -46,6 +46,7 @@ final class PlantReader {
         ROOM,
         OptionalDouble.empty(),
         OptionalInt.empty(),
+        List.of(),
         Optional.empty(),
         OptionalDouble.empty(),
         List.of(),
@@ -64,6 +65,12 @@ final class PlantReader {
         base(fields, "air-temperature", Kind.TEMPERATURE).orElse(ROOM),
         positive(fields, "tray-load", Kind.MASS),
         count(fields, "trays"),
+        fields.texts("dies").stream()
+            .map(die -> figures.positive(die, Kind.LENGTH))
+            .flatMapToDouble(OptionalDouble::stream)
+            .boxed()
+            .sorted()
+            .toList(),
         fields.oneOf("coater", "a coater", Coater.class),
         positive(fields, "coater-load", Kind.MASS),
         scales(fields),

@@ -188,6 +188,7 @@ final class Vocabulary {
           may("mixers", new ListOf(new Block(MIXER)), "what is mixed in"),
           may("tray-load", AMOUNT, "wet feed on one tray"),
           may("trays", COUNT, "how many trays the dryer takes at once"),
+          may("dies", new ListOf(AMOUNT), "the holes of the dies that are there"),
           may("coater", new OneOf(words(Coater.values())), "how oil goes on"),
           may("coater-load", AMOUNT, "the most feed that the coater takes at once"));
 

@@ -99,8 +99,9 @@ public record OnScales(
    * A dilution, made before the loads.
    *
    * @param carrier the line whose weight gives way to the diluent
+   * @param enough how many times as much of it could be weighed by itself
    */
-  public record Thinned(String carrier, List<ThinStep> steps, Shown take) {
+  public record Thinned(String carrier, double enough, List<ThinStep> steps, Shown take) {
     public Thinned {
       steps = List.copyOf(steps);
     }

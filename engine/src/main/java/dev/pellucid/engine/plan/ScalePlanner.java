@@ -67,7 +67,7 @@ final class ScalePlanner {
         Mass.of(line.target() - line.taken(), WANTED_DECIMALS),
         shown,
         line.target() == 0 ? 0 : line.actual() / line.target() - 1,
-        line.dilution().map(dilution -> thinned(dilution, portions)));
+        line.dilution().map(dilution -> thinned(line, dilution, portions)));
   }
 
   private static Filled filled(Loads loads) {
@@ -75,7 +75,7 @@ final class ScalePlanner {
     return new Filled(loads.mixer().title(), loads.dryFill(), loads.wetFill(), least);
   }
 
-  private static Thinned thinned(Dilution dilution, int portions) {
+  private static Thinned thinned(FloorLine line, Dilution dilution, int portions) {
     Shown take = shown(dilution.take());
     Mass taken = new Mass(all(take).kg().multiply(BigDecimal.valueOf(portions)));
     List<ThinStep> steps = new ArrayList<>();
@@ -87,7 +87,9 @@ final class ScalePlanner {
       Mass used = last ? taken : all(shown(dilution.steps().get(i + 1).strong()));
       steps.add(new ThinStep(strong, carrier, makes, makes.minus(used)));
     }
-    return new Thinned(dilution.carrier().material().title(), steps, take);
+    double least =
+        line.placing() instanceof Placing.TooLittle little ? little.least() : line.target();
+    return new Thinned(dilution.carrier().material().title(), least / line.target(), steps, take);
   }
 
   private static Mass all(Shown shown) {

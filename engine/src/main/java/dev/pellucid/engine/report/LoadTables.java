@@ -28,20 +28,22 @@ final class LoadTables {
   /** Beyond so many loads a sheet has no room for each. */
   private static final int MOST_SIDE_BY_SIDE = 3;
 
+  private final BatchPlan plan;
   private final OnScales scales;
   private final List<Block> blocks = new ArrayList<>();
 
-  private LoadTables(OnScales scales) {
+  private LoadTables(BatchPlan plan, OnScales scales) {
+    this.plan = plan;
     this.scales = scales;
   }
 
   private static final String OFF =
-      "Weigh is what the scale is to show, ± how far it may be off. Off % is what rounding to the"
-          + " scale adds to the recipe or takes from it.";
+      "Weigh is what the scale is to show, net of its container, ± how far it may be off. Off % is"
+          + " what rounding to the scale adds to the recipe or takes from it.";
 
   /** The mix: loads, the recipe for the whole batch, dilutions, then what each load takes. */
   static List<Block> mix(BatchPlan plan, OnScales scales) {
-    LoadTables tables = new LoadTables(scales);
+    LoadTables tables = new LoadTables(plan, scales);
     tables.blocks.add(new Facts(tables.loads()));
     scales.mixer().filter(Filled::tooEmpty).ifPresent(tables::tooEmpty);
     tables.blocks.add(WeighTables.batch("Whole batch", plan.mixLines()));
@@ -53,7 +55,7 @@ final class LoadTables {
 
   /** The coat: the recipe for the whole batch, then what each round of the coater takes. */
   static List<Block> coat(BatchPlan plan, OnScales scales) {
-    LoadTables tables = new LoadTables(scales);
+    LoadTables tables = new LoadTables(plan, scales);
     tables.blocks.add(WeighTables.wholeCoat("Whole batch", plan.allCoatLines()));
     scales.coat().forEach(tables::dilution);
     tables.portion("round", scales.coatRounds(), scales.coat());
@@ -101,7 +103,8 @@ final class LoadTables {
                 + thinned.carrier()
                 + " below is already less by what goes in with it. The next step takes of what the"
                 + " one before made. What is left over is marked with its strength, day and lot, or"
-                + " thrown away; it never goes into a load."));
+                + " thrown away; it never goes into a load."
+                + larger(thinned)));
     List<List<String>> rows = new ArrayList<>();
     String strong = line.title();
     for (ThinStep step : thinned.steps()) {
@@ -126,6 +129,21 @@ final class LoadTables {
                 new Column("By", Holds.INITIALS)),
             rows,
             false));
+  }
+
+  /** Of a premix more can be made at once: so much that the line is weighed by itself. */
+  private String larger(Thinned thinned) {
+    return plan.premixing()
+        .filter(premixing -> scales.loads() == 1)
+        .map(
+            premixing -> {
+              double bag = premixing.bag().asDouble();
+              double kg = plan.balance().weighed().asDouble() * thinned.enough();
+              return " From "
+                  + Figures.plain(Math.ceil(kg / bag - 1e-9) * bag)
+                  + " kg of the premix in one load on it needs no dilution.";
+            })
+        .orElse("");
   }
 
   private void portion(String what, int count, List<LoadLine> lines) {
