@@ -23,6 +23,7 @@ import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.Resolver;
+import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.parse.FeedParser;
@@ -188,6 +189,36 @@ final class FolderRun<T> {
     return larder;
   }
 
+  Set<String> recipes() {
+    return codes().keySet();
+  }
+
+  /** One recipe as it is written, whatever its limits say. */
+  Optional<ComputedFeed> feed(String code) {
+    return file(code)
+        .flatMap(file -> resolver.recipe(file).thing())
+        .flatMap(recipe -> computer.compute(recipe).feed());
+  }
+
+  /** What a limit of these words would be about. */
+  Optional<Subject> subject(String words, List<Finding> found) {
+    String bound = words.equals("cost") ? " EUR/kg\n" : " %\n";
+    String text = "profile one\nlimits\n  " + words + "  max 1" + bound;
+    ProfileFile file = (ProfileFile) FeedParser.parse(new SourceFile("one.limits", text)).file();
+    return file.limits().stream()
+        .flatMap(section -> section.lines().stream())
+        .findFirst()
+        .flatMap(line -> resolver.subject(line.left(), found));
+  }
+
+  private Optional<RecipeFile> file(String code) {
+    return folder.ending(".recipe").stream()
+        .filter(path -> new SourceFile(path, "").stem().equals(code))
+        .findFirst()
+        .flatMap(path -> read(path, new ArrayList<>()))
+        .map(RecipeFile.class::cast);
+  }
+
   Map<String, ResolvedPremix> resolvedPremixes() {
     return resolver.premixes();
   }
@@ -287,11 +318,8 @@ final class FolderRun<T> {
   }
 
   private Optional<Material.Reworked> finished(String code) {
-    return folder.ending(".recipe").stream()
-        .filter(path -> new SourceFile(path, "").stem().equals(code))
-        .findFirst()
-        .flatMap(path -> read(path, new ArrayList<>()))
-        .flatMap(file -> resolver.source((RecipeFile) file))
+    return file(code)
+        .flatMap(resolver::source)
         .flatMap(recipe -> computer.compute(recipe).feed())
         .map(Finished::of);
   }

@@ -44,6 +44,29 @@ public final class Pellucid {
   }
 
   /**
+   * Explains a figure of a recipe, down to the source of each content; writes nothing.
+   *
+   * @param day judges prices
+   * @param recipe its code
+   * @param figure named as a limit names it: {@code lysine : crude-protein}
+   * @throws IOException where the disk fails
+   */
+  public static ExplainReport explain(
+      Path root, String prefix, LocalDate day, String recipe, String figure) throws IOException {
+    return ExplainReport.ofFigure(FeedFolder.list(root, prefix), day, recipe, figure);
+  }
+
+  /**
+   * Explains what a finding means.
+   *
+   * @param code as it stands in square brackets behind a finding
+   * @throws IOException where the page cannot be read
+   */
+  public static ExplainReport explainRule(String code) throws IOException {
+    return ExplainReport.ofRule(code);
+  }
+
+  /**
    * Tells which lots are in which batches; writes nothing.
    *
    * @param lot the number of a lot, to see the batches that hold it; empty for any

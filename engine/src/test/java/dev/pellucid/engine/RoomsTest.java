@@ -147,6 +147,14 @@ class RoomsTest {
             "engine.resolve",
             "engine.compute",
             "engine.floor"),
+        Room.of(
+            "engine.explain",
+            2,
+            "measure",
+            "engine.quantity",
+            "engine.larder",
+            "engine.resolve",
+            "engine.compute"),
         Room.of("engine.quality", 5),
         Room.of(
                 "engine.floor",
@@ -199,6 +207,7 @@ class RoomsTest {
                 "text",
                 "measure",
                 "engine.quantity",
+                "engine.explain",
                 "engine.label",
                 "engine.made",
                 "engine.plan")
@@ -221,6 +230,7 @@ class RoomsTest {
             "engine.resolve",
             "engine.compute",
             "engine.check",
+            "engine.explain",
             "engine.plan",
             "engine.label",
             "engine.report"));

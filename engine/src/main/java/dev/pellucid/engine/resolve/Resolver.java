@@ -7,6 +7,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.ProfileFile;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
+import dev.pellucid.syntax.Left;
 import dev.pellucid.syntax.ShareLine;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
@@ -126,6 +127,11 @@ public final class Resolver {
         .resolve()
         .thing()
         .map(ResolvedRecipe::withoutRework);
+  }
+
+  /** What the left side of a limit is about; a finding where it names nothing. */
+  public Optional<Subject> subject(Left left, List<Finding> findings) {
+    return new Limits(kitchen, findings, new TreeSet<>()).subject(left);
   }
 
   /** The premixes that could be made, by code. */

@@ -1,0 +1,265 @@
+package dev.pellucid.engine.explain;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.explain.Explanation.Part;
+import dev.pellucid.engine.explain.Explanation.Sum;
+import dev.pellucid.engine.larder.Content;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.larder.Price;
+import dev.pellucid.engine.larder.Source;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.quantity.Remainders;
+import dev.pellucid.engine.resolve.Basis;
+import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.measure.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/** Takes a figure of a feed apart: a sum of nutrients, a ratio, an inclusion or the cost. */
+public final class Explainer {
+  private static final int DIGITS = 4;
+  private static final int MOST_DECIMALS = 9;
+
+  private final ComputedFeed feed;
+  private final String currency;
+
+  private Explainer(ComputedFeed feed, String currency) {
+    this.feed = feed;
+    this.currency = currency;
+  }
+
+  /** A figure of a feed; prices in a currency. */
+  public static Explanation of(ComputedFeed feed, Subject subject, String currency) {
+    return new Explainer(feed, currency).explained(subject);
+  }
+
+  private Explanation explained(Subject subject) {
+    List<Sum> sums = new ArrayList<>();
+    Optional<String> ratio = Optional.empty();
+    if (subject instanceof Subject.Nutrients one) {
+      sums.add(sum(one));
+    } else if (subject instanceof Subject.Ratio two) {
+      sums.add(sum(two.over()));
+      sums.add(sum(two.under()));
+      ratio = Optional.of(quotient(two));
+    } else if (subject instanceof Subject.Inclusion inclusion) {
+      sums.add(inclusion(inclusion));
+    } else {
+      sums.add(cost());
+    }
+    return new Explanation(
+        feed.recipe().code(), subject.text(), feed.balances().expected().finished(), sums, ratio);
+  }
+
+  private Sum sum(Subject.Nutrients sum) {
+    Unit unit = sum.nutrients().get(0).unit();
+    double finished = feed.balances().expected().finished();
+    List<Row> rows =
+        largestFirst(row -> amount(row, sum)).stream().filter(row -> amount(row, sum) > 0).toList();
+    BigDecimal total = digits(unit.fromBase(at(sum, End.EXPECTED)));
+    int decimals = total.scale();
+    List<BigDecimal> brings =
+        Remainders.out(
+            rows.stream().map(row -> unit.fromBase(amount(row, sum) / finished)).toList(), total);
+    List<Part> parts =
+        IntStream.range(0, rows.size())
+            .mapToObj(
+                i ->
+                    new Part(
+                        String.join(" > ", rows.get(i).path()),
+                        Figures.fixed(rows.get(i).kg(), 3),
+                        holds(rows.get(i), sum),
+                        kept(rows.get(i), sum),
+                        brings.get(i).toPlainString(),
+                        sources(rows.get(i), sum)))
+            .toList();
+    return new Sum(
+        sum.text(),
+        unit.symbol(),
+        total.toPlainString(),
+        Figures.fixed(unit.fromBase(at(sum, End.POOREST)), decimals),
+        Figures.fixed(unit.fromBase(at(sum, End.RICHEST)), decimals),
+        parts,
+        silent(sum, false),
+        silent(sum, true),
+        sum.nutrients().stream().flatMap(one -> formula(one).stream()).toList());
+  }
+
+  private double at(Subject subject, End end) {
+    return new Readings(feed).at(subject, new Basis.AsFed(), end).value();
+  }
+
+  /** In the order of what they bring; what weighs nothing is left out. */
+  private List<Row> largestFirst(ToDoubleFunction<Row> by) {
+    return feed.rows().stream()
+        .filter(row -> row.kg(End.RICHEST) > 0)
+        .sorted(Comparator.comparingDouble(by).reversed())
+        .toList();
+  }
+
+  /** Who brings nothing, since nothing is told, or since it is told that there is nothing. */
+  private List<String> silent(Subject.Nutrients sum, boolean untold) {
+    return largestFirst(Row::kg).stream()
+        .filter(row -> amount(row, sum) == 0)
+        .filter(row -> untold == isUntold(row, sum))
+        .map(row -> row.ingredient().name())
+        .distinct()
+        .toList();
+  }
+
+  private static boolean isUntold(Row row, Subject.Nutrients sum) {
+    return sum.nutrients().stream().anyMatch(one -> row.composition().unknown().get(one.index()));
+  }
+
+  private static double amount(Row row, Subject.Nutrients sum) {
+    return sum.nutrients().stream().mapToDouble(one -> row.amount(End.EXPECTED, one.index())).sum();
+  }
+
+  private static String holds(Row row, Subject.Nutrients sum) {
+    List<String> words = new ArrayList<>();
+    for (Nutrient one : sum.nutrients()) {
+      words.add(
+          told(row, one)
+              .map(Explainer::written)
+              .orElseGet(
+                  () ->
+                      row.composition().unknown().get(one.index())
+                          ? "not told"
+                          : Figures.plain(row.composition().expected().at(one.index()), one.unit())
+                              + " by its formula"));
+    }
+    return String.join(" + ", words);
+  }
+
+  private static String written(Content content) {
+    return content.asWritten();
+  }
+
+  private static Optional<Content> told(Row row, Nutrient one) {
+    return row.ingredient().contents().stream()
+        .flatMap(block -> Optional.ofNullable(block.byNutrient().get(one.name())).stream())
+        .filter(
+            content ->
+                Math.abs(content.low() - row.composition().expected().at(one.index()))
+                    <= 1e-12 * Math.max(1, content.low()))
+        .findFirst();
+  }
+
+  private static String kept(Row row, Subject.Nutrients sum) {
+    double full = 0;
+    for (Nutrient one : sum.nutrients()) {
+      full += row.composition().expected().at(one.index()) * row.kg();
+    }
+    return full > 0 ? Figures.fixed(amount(row, sum) / full * 100, 1) : "";
+  }
+
+  private static String sources(Row row, Subject.Nutrients sum) {
+    return String.join(
+        ", ",
+        sum.nutrients().stream()
+            .flatMap(one -> told(row, one).stream())
+            .map(content -> source(content.source()))
+            .distinct()
+            .toList());
+  }
+
+  private static String source(Source source) {
+    return source.id() + " (" + source.standing().inWords() + ")";
+  }
+
+  private static Optional<String> formula(Nutrient one) {
+    if (one.digestibleOf().isPresent()) {
+      return Optional.of(
+          one.name()
+              + " is the digestible part of "
+              + one.digestibleOf().get()
+              + ", by the coefficient of each ingredient");
+    }
+    return one.formula()
+        .map(
+            formula ->
+                one.name()
+                    + " = "
+                    + formula.asWritten()
+                    + formula.source().map(from -> ", source " + source(from)).orElse(""));
+  }
+
+  private String quotient(Subject.Ratio ratio) {
+    double over = at(ratio, End.EXPECTED);
+    String unit = ratio.kind() == Subject.RatioKind.PER_ENERGY ? " g/MJ" : "";
+    return ratio.text() + " = " + digits(over).toPlainString() + unit;
+  }
+
+  private Sum inclusion(Subject.Inclusion inclusion) {
+    List<Row> rows =
+        largestFirst(Row::kg).stream()
+            .filter(row -> Readings.isOneOf(row, inclusion.names()))
+            .toList();
+    return plain(inclusion.text(), "%", rows, Row::kg, Row::kg, row -> "", kg -> kg, List.of());
+  }
+
+  private Sum cost() {
+    double bagged = feed.bagged();
+    ToDoubleFunction<Row> money =
+        row -> row.price().map(price -> price.perKg() * row.kgRichest()).orElse(0.0);
+    return plain(
+        "cost",
+        currency + "/kg",
+        largestFirst(money),
+        Row::kgRichest,
+        money,
+        row -> row.price().map(Price::asWritten).orElse("no price"),
+        sum -> sum / bagged,
+        List.of(
+            "The money for what is weighed, handling overage included, over the "
+                + Figures.fixed(bagged, 3)
+                + " kg that reach the bags."));
+  }
+
+  private Sum plain(
+      String title,
+      String unit,
+      List<Row> rows,
+      ToDoubleFunction<Row> kg,
+      ToDoubleFunction<Row> amount,
+      Function<Row, String> holds,
+      DoubleUnaryOperator perKg,
+      List<String> words) {
+    BigDecimal total = digits(perKg.applyAsDouble(rows.stream().mapToDouble(amount).sum()));
+    List<BigDecimal> brings =
+        Remainders.out(
+            rows.stream().map(row -> perKg.applyAsDouble(amount.applyAsDouble(row))).toList(),
+            total);
+    List<Part> parts =
+        IntStream.range(0, rows.size())
+            .mapToObj(
+                i ->
+                    new Part(
+                        String.join(" > ", rows.get(i).path()),
+                        Figures.fixed(kg.applyAsDouble(rows.get(i)), 3),
+                        holds.apply(rows.get(i)),
+                        "",
+                        brings.get(i).toPlainString(),
+                        rows.get(i).price().map(price -> source(price.source())).orElse("")))
+            .toList();
+    return new Sum(title, unit, total.toPlainString(), "", "", parts, List.of(), List.of(), words);
+  }
+
+  /** Four digits that count. */
+  private static BigDecimal digits(double value) {
+    int ahead = value > 0 ? (int) Math.floor(Math.log10(value)) + 1 : 1;
+    int decimals = Math.max(0, Math.min(MOST_DECIMALS, DIGITS - ahead));
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+  }
+}

@@ -1,0 +1,74 @@
+package dev.pellucid.engine.report;
+
+import dev.pellucid.engine.explain.Explanation;
+import dev.pellucid.engine.explain.Explanation.Part;
+import dev.pellucid.engine.explain.Explanation.Sum;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.report.Block.Column;
+import dev.pellucid.engine.report.Block.Fact;
+import dev.pellucid.engine.report.Block.Facts;
+import dev.pellucid.engine.report.Block.Heading;
+import dev.pellucid.engine.report.Block.Holds;
+import dev.pellucid.engine.report.Block.Table;
+import dev.pellucid.engine.report.Block.Title;
+import dev.pellucid.engine.report.Block.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** An explanation as plain text; the last column adds up to the figure, digit for digit. */
+public final class ExplainText {
+  private static final String UNTOLD =
+      ": counted as nothing here; against a maximum it counts as the most that it can be.";
+
+  private ExplainText() {}
+
+  public static String of(Explanation explanation) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Title(explanation.code(), explanation.subject()));
+    explanation.ratio().ifPresent(words -> blocks.add(new Words(words)));
+    for (Sum sum : explanation.sums()) {
+      blocks.add(new Heading(sum.title(), false));
+      blocks.add(new Facts(facts(sum, explanation.finishedKg())));
+      sum.formulas().forEach(formula -> blocks.add(new Words(formula)));
+      blocks.add(table(sum));
+      if (!sum.none().isEmpty()) {
+        blocks.add(new Words("None is in " + String.join(", ", sum.none()) + "."));
+      }
+      if (!sum.untold().isEmpty()) {
+        blocks.add(new Words("Not told by " + String.join(", ", sum.untold()) + UNTOLD));
+      }
+    }
+    return new TextPage().render(blocks);
+  }
+
+  private static List<Fact> facts(Sum sum, double finishedKg) {
+    String figure = sum.figure() + " " + sum.unit();
+    if (sum.poorest().isEmpty()) {
+      return List.of(new Fact("Comes to", figure));
+    }
+    return List.of(
+        new Fact("On target and fresh", figure),
+        new Fact("At the poorest", sum.poorest() + " " + sum.unit()),
+        new Fact("At the richest", sum.richest() + " " + sum.unit()),
+        new Fact("100 kg of recipe make", Figures.fixed(finishedKg, 3) + " kg of finished feed"));
+  }
+
+  private static Table table(Sum sum) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Part part : sum.parts()) {
+      rows.add(
+          List.of(part.line(), part.kg(), part.holds(), part.kept(), part.source(), part.brings()));
+    }
+    rows.add(List.of("Together", "", "", "", "", sum.figure()));
+    return new Table(
+        List.of(
+            new Column("Line", Holds.WORDS),
+            new Column("kg in 100", Holds.FIGURES),
+            new Column("Holds", Holds.FIGURES),
+            new Column("Kept %", Holds.FIGURES),
+            new Column("Source", Holds.WORDS),
+            new Column("Brings " + sum.unit(), Holds.FIGURES)),
+        rows,
+        true);
+  }
+}

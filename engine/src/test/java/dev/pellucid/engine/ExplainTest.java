@@ -1,0 +1,101 @@
+package dev.pellucid.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.approvaltests.Approvals;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A figure of a recipe, down to its sources. */
+class ExplainTest {
+  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
+  @Test
+  void aNutrient() throws IOException {
+    Approvals.verify(explained("CG-36", "phosphorus"));
+  }
+
+  @Test
+  void aRatio() throws IOException {
+    Approvals.verify(explained("CG-36", "lysine : crude-protein"));
+  }
+
+  @Test
+  void theCost() throws IOException {
+    Approvals.verify(explained("CF-31", "cost"));
+  }
+
+  /** Each last column adds up to the figure above it, digit for digit. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "crude-protein",
+        "gross-energy",
+        "vitamin-c",
+        "selenium",
+        "methionine + cystine",
+        "lysine : crude-protein",
+        "digestible-protein",
+        "inclusion maize + wheat-middlings",
+        "cost"
+      })
+  void addsUp(String figure) throws IOException {
+    for (String code : List.of("CG-36", "TG-44", "SF-34", "KF-29")) {
+      List<String> lines = explained(code, figure).lines().toList();
+      int tables = 0;
+      BigDecimal sum = BigDecimal.ZERO;
+      boolean within = false;
+      for (String line : lines) {
+        String last = line.substring(line.lastIndexOf(' ') + 1);
+        if (line.startsWith("Line ")) {
+          sum = BigDecimal.ZERO;
+          within = true;
+        } else if (line.startsWith("Together")) {
+          assertEquals(new BigDecimal(last), sum, code + " " + figure);
+          tables++;
+          within = false;
+        } else if (within && last.matches("-?[0-9.]+")) {
+          sum = sum.add(new BigDecimal(last));
+        }
+      }
+      assertEquals(figure.contains(":") ? 2 : 1, tables, code + " " + figure);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "CG-63|crude-protein|CG-63 is not the code of a recipe of this folder; did you mean CG-36"
+            + " or CG-36I?",
+        "CG-36|crude-protien|did you mean crude-protein?",
+        "CG-36|%%|name a figure as a limit does",
+      })
+  void saysWhatIsWrongWithTheQuestion(String recipe, String figure, String words)
+      throws IOException {
+    ExplainReport report = Pellucid.explain(EXAMPLE, "", DAY, recipe, figure);
+    assertTrue(report.problem().orElseThrow().contains(words), report.problem().get());
+  }
+
+  @Test
+  void aRuleIsItsPage() throws IOException {
+    assertTrue(Pellucid.explainRule("below-minimum").text().startsWith("# below-minimum"));
+    assertTrue(Pellucid.explainRule("../secrets").problem().orElseThrow().contains("../secrets"));
+    assertTrue(Pellucid.explainRule("no-such-code").problem().isPresent());
+  }
+
+  private static String explained(String recipe, String figure) throws IOException {
+    ExplainReport report = Pellucid.explain(EXAMPLE, "", DAY, recipe, figure);
+    assertTrue(report.problem().isEmpty(), () -> report.problem().orElse(""));
+    return report.text();
+  }
+}
