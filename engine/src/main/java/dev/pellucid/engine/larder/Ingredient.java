@@ -82,11 +82,11 @@ public record Ingredient(
   }
 
   /**
-   * The same as a part of finished feed. It is no longer raw, harms nobody by the gram and is
-   * handled as feed.
+   * The same as a part of finished feed. It is no longer raw nor poured, harms nobody by the gram
+   * and is handled as feed.
    */
   public Ingredient worked(String number, List<ContentBlock> left) {
-    Set<Trait> stays = EnumSet.of(Trait.MARINE_OIL, Trait.ANTIOXIDANT, Trait.MEDICATED, Trait.SALT);
+    Set<Trait> stays = EnumSet.of(Trait.MEDICATED, Trait.SALT);
     stays.retainAll(traits);
     return new Ingredient(
         name,
