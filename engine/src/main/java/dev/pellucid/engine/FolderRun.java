@@ -195,9 +195,24 @@ final class FolderRun<T> {
 
   /** One recipe as it is written, whatever its limits say. */
   Optional<ComputedFeed> feed(String code) {
-    return file(code)
-        .flatMap(file -> resolver.recipe(file).thing())
-        .flatMap(recipe -> computer.compute(recipe).feed());
+    return looked(code).feed();
+  }
+
+  /**
+   * One recipe, whatever its limits say.
+   *
+   * @param reads the names that it looked up, those in its premixes too
+   */
+  record Looked(Set<String> reads, Optional<ComputedFeed> feed) {}
+
+  Looked looked(String code) {
+    Optional<Resolution<ResolvedRecipe>> resolution = file(code).map(resolver::recipe);
+    Optional<ComputedFeed> feed =
+        resolution.flatMap(Resolution::thing).flatMap(recipe -> computer.compute(recipe).feed());
+    Set<String> reads = new TreeSet<>();
+    resolution.ifPresent(one -> reads.addAll(one.read()));
+    feed.ifPresent(one -> one.rows().forEach(row -> reads.addAll(row.path())));
+    return new Looked(reads, feed);
   }
 
   /** What a limit of these words would be about. */

@@ -44,6 +44,19 @@ public final class Pellucid {
   }
 
   /**
+   * Tells what a change of a folder does to its feeds; writes nothing.
+   *
+   * @param from the folder as it was
+   * @param to the folder as it is
+   * @param day judges waivers and prices of both
+   * @throws IOException where the disk fails
+   */
+  public static CompareReport compare(FolderState from, FolderState to, LocalDate day)
+      throws IOException {
+    return from.open(before -> to.open(after -> CompareReport.of(before, after, day)));
+  }
+
+  /**
    * Explains a figure of a recipe, down to the source of each content; writes nothing.
    *
    * @param day judges prices

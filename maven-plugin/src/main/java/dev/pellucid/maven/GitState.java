@@ -33,6 +33,11 @@ record GitState(String commit, boolean clean) {
   }
 
   private static Optional<String> said(File folder, String... words) {
+    return bytes(folder, words).map(bytes -> new String(bytes, StandardCharsets.UTF_8).strip());
+  }
+
+  /** What git prints; empty where there is no git, or where it says no. */
+  static Optional<byte[]> bytes(File folder, String... words) {
     List<String> command = Stream.concat(Stream.of("git"), Stream.of(words)).toList();
     try {
       Process git =
@@ -41,9 +46,10 @@ record GitState(String commit, boolean clean) {
               .redirectError(ProcessBuilder.Redirect.DISCARD)
               .start();
       git.getOutputStream().close();
-      String text = new String(git.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-      boolean done = git.waitFor(SECONDS, TimeUnit.SECONDS) && git.exitValue() == 0;
-      return done ? Optional.of(text.strip()) : Optional.empty();
+      byte[] bytes = git.getInputStream().readAllBytes();
+      return git.waitFor(SECONDS, TimeUnit.SECONDS) && git.exitValue() == 0
+          ? Optional.of(bytes)
+          : Optional.empty();
     } catch (IOException noGit) {
       return Optional.empty();
     } catch (InterruptedException stopped) {

@@ -1,0 +1,169 @@
+package dev.pellucid.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.engine.compare.RecipeChange;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.approvaltests.Approvals;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a change of the example folder does to its feeds. */
+class CompareTest {
+  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+  private static final String GROWER = "catfish/CG-36.recipe";
+
+  @TempDir Path copy;
+  private SlippedFolder folder;
+
+  @BeforeEach
+  void example() throws IOException {
+    folder = SlippedFolder.withRecords(copy);
+  }
+
+  @Test
+  void nothingChangedIsNoChange() throws IOException {
+    assertEquals(List.of(), codes());
+    assertEquals("no feed changes\n", compared().text());
+  }
+
+  @Test
+  void layoutAloneIsNoChange() throws IOException {
+    folder.with(GROWER, "  maize                        14.00 %", "\n  maize 14.00 %");
+    assertEquals(List.of(), codes());
+  }
+
+  @Test
+  void aShareMovesItsFeedAlone() throws IOException {
+    folder.with(
+        GROWER, "soybean-meal-48              44.00 %", "soybean-meal-48              40.00 %");
+    Approvals.verify(compared().text());
+  }
+
+  @Test
+  void anAnalysisMovesEveryFeedThatHoldsIt() throws IOException {
+    folder.with("ingredients/maize.yaml", "crude-protein: 8.75", "crude-protein: 7.75");
+    CompareReport report = compared();
+    assertTrue(
+        report.comparison().changes().stream()
+            .allMatch(one -> one.how() == RecipeChange.How.BY_DATA),
+        report.text());
+    for (RecipeChange change : report.comparison().changes()) {
+      String recipe = recipe(change.code());
+      assertTrue(recipe.contains("  maize ") || recipe.contains("-TR "), change.code());
+      assertEquals(List.of("ingredients/maize.yaml"), change.because());
+    }
+    long holding = codesHolding("  maize ");
+    assertTrue(report.comparison().changes().size() >= holding, report.text());
+  }
+
+  @Test
+  void aPriceMovesTheCostAndNothingElse() throws IOException {
+    folder.with("prices/2026-11.yaml", "maize: 0.24", "maize: 0.25");
+    for (RecipeChange change : compared().comparison().changes()) {
+      assertEquals(List.of(), change.moved());
+      assertTrue(change.costMoved() > 0, change.code());
+      assertEquals(List.of("prices/2026-11.yaml"), change.because());
+    }
+    assertTrue(codes().contains("CG-36"));
+  }
+
+  @Test
+  void aPremixTwoLevelsDownReachesTheFeed() throws IOException {
+    folder.with(
+        "premixes/VIT-WW.premix", "vitamin-e                    160 mg/kg", "vitamin-e 150 mg/kg");
+    assertTrue(codes().contains("CG-36"), compared().text());
+    assertTrue(!codes().contains("TG-44"), "trout takes another premix");
+  }
+
+  @Test
+  void anIngredientOfAPremixIsNamed() throws IOException {
+    folder.with("ingredients/riboflavin-80.yaml", "riboflavin: 80", "riboflavin: 81");
+    for (RecipeChange change : compared().comparison().changes()) {
+      assertEquals(List.of("ingredients/riboflavin-80.yaml"), change.because());
+    }
+    assertTrue(codes().contains("CG-36"));
+  }
+
+  @Test
+  void aLimitThatIsRaisedIsNewlyBrokenAndComesFirst() throws IOException {
+    folder.with("prices/2026-11.yaml", "maize: 0.24", "maize: 0.25");
+    folder.with(GROWER, "min 34 %     in 95 % of batches", "min 37 %     in 95 % of batches");
+    CompareReport report = compared();
+    assertEquals("CG-36", report.comparison().changes().get(0).code());
+    assertTrue(
+        report.text().contains("BROKEN crude-protein min 37 % in 95 % of batches"), report.text());
+    assertTrue(report.tally().endsWith("1 limit is newly broken"), report.tally());
+  }
+
+  @Test
+  void aRecipeThatIsNewGoneOrBrokenIsSaid() throws IOException {
+    Files.move(copy.resolve(GROWER), copy.resolve("catfish/CG-99.recipe"));
+    folder.with("catfish/CG-99.recipe", "recipe CG-36 ", "recipe CG-99 ");
+    folder.with("catfish/CF-31.recipe", "  maize ", "  maise ");
+    String text = compared().text();
+    assertTrue(text.startsWith("CF-31  cannot be computed any more\n"), text);
+    assertTrue(text.contains("CG-36  gone\n"), text);
+    assertTrue(text.contains("CG-99  new\n"), text);
+  }
+
+  @Test
+  void theReviewOfAHundredRecipesIsShortAndShowsTheWorstFirst() throws IOException {
+    String grower = recipe("CG-36");
+    for (int i = 100; i < 200; i++) {
+      Files.writeString(
+          copy.resolve("catfish/ZZ-" + i + ".recipe"), grower.replace("CG-36", "ZZ-" + i));
+    }
+    Path before = Files.createDirectories(copy.resolveSibling(copy.getFileName() + "-before"));
+    SlippedFolder first = SlippedFolder.withRecords(before);
+    for (int i = 100; i < 200; i++) {
+      Files.writeString(
+          before.resolve("catfish/ZZ-" + i + ".recipe"), grower.replace("CG-36", "ZZ-" + i));
+    }
+    assertTrue(first.codes().isEmpty(), first.text());
+    folder.with("prices/2026-11.yaml", "maize: 0.24", "maize: 0.25");
+    folder.with("ingredients/maize.yaml", "crude-protein: 8.75", "crude-protein: 7.75");
+    folder.with(
+        "catfish/ZZ-150.recipe",
+        "min 34 %     in 95 % of batches",
+        "min 39 %     in 95 % of batches");
+    CompareReport report = Pellucid.compare(FolderState.at(before), FolderState.at(copy), DAY);
+    assertTrue(report.comparison().changes().size() >= 100);
+    assertTrue(report.markdown().length() < 60_000, report.markdown().length() + " characters");
+    int worst = report.markdown().indexOf("### ZZ-150");
+    assertEquals(worst, report.markdown().indexOf("###"));
+  }
+
+  private CompareReport compared() throws IOException {
+    return Pellucid.compare(FolderState.at(EXAMPLE), FolderState.at(copy), DAY);
+  }
+
+  private List<String> codes() throws IOException {
+    return compared().comparison().changes().stream().map(RecipeChange::code).toList();
+  }
+
+  private String recipe(String code) throws IOException {
+    try (var files = Files.walk(copy)) {
+      Path path = files.filter(file -> file.endsWith(code + ".recipe")).findFirst().orElseThrow();
+      return Files.readString(path);
+    }
+  }
+
+  private long codesHolding(String words) throws IOException {
+    try (var files = Files.walk(copy)) {
+      long count = 0;
+      for (Path path : files.filter(file -> file.toString().endsWith(".recipe")).toList()) {
+        count += Files.readString(path).contains(words) ? 1 : 0;
+      }
+      return count;
+    }
+  }
+}

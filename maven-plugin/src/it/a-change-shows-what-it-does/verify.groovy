@@ -1,0 +1,12 @@
+String log = new File(basedir, 'build.log').text
+assert log.contains('A-1  not touched, changed by its data')
+assert log.contains('BROKEN crude-protein min 8 %: 8.500 -> 7.500')
+assert log.contains('changed with it: ingredients/maize.yaml')
+assert log.contains('no-such-revision is neither a folder nor a revision that git knows here')
+assert log.contains('no feed changes')
+assert log =~ /maize +100\.000 +7\.5 % +100\.0 +test \(invented\)? *.*7\.500/
+assert log.contains('A-2 is not the code of a recipe of this folder')
+assert !log.contains('Exception in thread') && !log.contains('at dev.pellucid')
+// A file of an earlier goal: the comparison of two commits came last.
+assert new File(basedir, 'target/comparison/compare.md').text.contains('no feed changes')
+return true
