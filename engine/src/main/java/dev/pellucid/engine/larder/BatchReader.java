@@ -3,6 +3,7 @@ package dev.pellucid.engine.larder;
 import dev.pellucid.engine.larder.BatchRecord.Decision;
 import dev.pellucid.engine.larder.BatchRecord.Drying;
 import dev.pellucid.engine.larder.BatchRecord.Entry;
+import dev.pellucid.engine.larder.BatchRecord.Flushed;
 import dev.pellucid.engine.larder.BatchRecord.Release;
 import dev.pellucid.engine.larder.BatchRecord.Told;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
@@ -22,12 +23,22 @@ import java.util.function.Predicate;
 final class BatchReader {
   private final List<Finding> findings;
   private final Predicate<Scalar> knownLot;
+  private final Predicate<Scalar> knownBatch;
+  private final Known ingredients;
   private final FigureReader figures;
 
   /**
    * @param knownLot whether a number is that of a lot; says so where not
+   * @param knownBatch the same of a batch that can have been before this one
+   * @param ingredients what can be flushed with
    */
-  BatchReader(List<Finding> findings, Predicate<Scalar> knownLot) {
+  BatchReader(
+      List<Finding> findings,
+      Predicate<Scalar> knownLot,
+      Predicate<Scalar> knownBatch,
+      Known ingredients) {
+    this.knownBatch = knownBatch;
+    this.ingredients = ingredients;
     this.findings = findings;
     this.knownLot = knownLot;
     this.figures = new FigureReader(findings);
@@ -46,6 +57,11 @@ final class BatchReader {
             day,
             serial,
             size.orElse(1),
+            fields
+                .text("after")
+                .filter(knownBatch)
+                .map(number -> new Told<>(number.text(), number.span())),
+            fields.block("flushed", Vocabulary.FLUSH).flatMap(this::flushed),
             entries,
             told(fields, "water", amount(fields, "water", Kind.MASS)),
             fields.block("drying", Vocabulary.DRYING).flatMap(this::drying),
@@ -70,6 +86,19 @@ final class BatchReader {
         name ->
             new Entry(
                 name.text(), lot.map(Scalar::text).orElse(""), kg, name.span(), lotPlace, weight));
+  }
+
+  private Optional<Flushed> flushed(Fields block) {
+    OptionalDouble kg = positive(block, "quantity", Kind.MASS);
+    Optional<Scalar> with = block.text("with").filter(name -> ingredients.check(name, findings));
+    return kg.isPresent() && with.isPresent()
+        ? Optional.of(
+            new Flushed(
+                kg.getAsDouble(),
+                with.get().text(),
+                block.text("to").map(Scalar::text).orElse(""),
+                block.placeOf("quantity")))
+        : Optional.empty();
   }
 
   private Optional<Drying> drying(Fields block) {

@@ -15,6 +15,8 @@ import java.util.OptionalDouble;
  * @param number the name of the file: code, day, serial of the day
  * @param code of the recipe or premix
  * @param kg the size of the batch as planned, weighed, before overage and water
+ * @param after the batch that was made on the same line before it, where it is told
+ * @param flushed what was run through between the two
  * @param entries what was weighed, or which lot is to be
  * @param water kg added to the mix
  * @param deviations what went otherwise than planned, in words
@@ -27,6 +29,8 @@ public record BatchRecord(
     LocalDate day,
     int serial,
     double kg,
+    Optional<Told<String>> after,
+    Optional<Flushed> flushed,
     List<Entry> entries,
     Optional<Told<Double>> water,
     Optional<Drying> drying,
@@ -45,6 +49,14 @@ public record BatchRecord(
 
   /** A figure and where it stands. */
   public record Told<T>(T thing, Span place) {}
+
+  /**
+   * What was run through the line.
+   *
+   * @param with an ingredient
+   * @param to where it went
+   */
+  public record Flushed(double kg, String with, String to, Span place) {}
 
   /**
    * A line of the batch.

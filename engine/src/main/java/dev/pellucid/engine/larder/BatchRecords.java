@@ -20,9 +20,11 @@ final class BatchRecords {
       Pattern.compile(
           "^([A-Z][A-Z0-9]*(?:-[A-Z0-9]+)*?)-([0-9]{4}-[0-9]{2}-[0-9]{2})-([1-9][0-9]{0,3})$");
 
+  private final Known ingredients;
   private final List<Finding> findings;
 
-  BatchRecords(List<Finding> findings) {
+  BatchRecords(Known ingredients, List<Finding> findings) {
+    this.ingredients = ingredients;
     this.findings = findings;
   }
 
@@ -38,7 +40,12 @@ final class BatchRecords {
 
   private void record(
       DataFile file, LotsReader lots, Set<String> numbers, SortedMap<String, BatchRecord> records) {
-    BatchReader reader = new BatchReader(findings, lot -> checkLot(lot, lots, numbers));
+    BatchReader reader =
+        new BatchReader(
+            findings,
+            lot -> checkLot(lot, lots, numbers),
+            before -> checkBefore(before, file.stem(), numbers),
+            ingredients);
     Matcher number = NUMBER.matcher(file.stem());
     if (!number.matches()) {
       findings.add(LotFindings.batch(file.source().beginning(), file.stem()));
@@ -70,6 +77,39 @@ final class BatchRecords {
       findings.add(unknown(lot, lots, numbers));
     }
     return known;
+  }
+
+  /** A batch of the folder, another one, and not of a later day. */
+  private boolean checkBefore(Scalar before, String number, Set<String> numbers) {
+    if (!numbers.contains(before.text())) {
+      findings.add(LotFindings.unknownBatch(before, notAfter(number, numbers)));
+      return false;
+    }
+    boolean later = day(before.text()).compareTo(day(number)) > 0;
+    if (later || before.text().equals(number)) {
+      findings.add(
+          LotFindings.record(
+              before.span(),
+              number
+                  + " cannot follow "
+                  + (later ? before.text() + ", which is of a later day" : "itself"),
+              "write the batch that was made on the same line before it"));
+      return false;
+    }
+    return true;
+  }
+
+  private static List<String> notAfter(String number, Set<String> numbers) {
+    return numbers.stream()
+        .filter(one -> !one.equals(number) && day(one).compareTo(day(number)) <= 0)
+        .sorted()
+        .toList();
+  }
+
+  /** The day as a file name writes it; empty where it is no number of a batch. */
+  private static String day(String number) {
+    Matcher parts = NUMBER.matcher(number);
+    return parts.matches() ? parts.group(2) : "";
   }
 
   private static Finding unknown(Scalar lot, LotsReader lots, Set<String> numbers) {

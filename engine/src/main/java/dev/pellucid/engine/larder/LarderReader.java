@@ -62,6 +62,7 @@ public final class LarderReader {
             LotFindings.CODES,
             List.of(
                 SteamReader.ROWS,
+                SequenceReader.CODE,
                 ToleranceReader.CODE,
                 Places.MISPLACED,
                 PlantReader.SCALE,
@@ -99,11 +100,12 @@ public final class LarderReader {
             species,
             plant(settings),
             label(settings, nutrients, names),
-            practice(retention, nutrientNames),
+            practice(retention, nutrientNames, sequence(names, nutrients, groups, ingredients)),
             prices,
             isWhole(places.in(Places.PRICES)),
             lots.byNumber(),
-            new BatchRecords(findings).read(places.in(Places.BATCHES), lots));
+            new BatchRecords(ingredientNames(ingredients), findings)
+                .read(places.in(Places.BATCHES), lots));
     return new Stocked(larder, inOrder());
   }
 
@@ -233,7 +235,27 @@ public final class LarderReader {
         .orElse(settings.place());
   }
 
-  private Practice practice(Map<String, Retention> retention, Known nutrients) {
+  private List<Carryover> sequence(
+      Names names,
+      Nutrients nutrients,
+      SortedMap<String, Group> groups,
+      SortedMap<String, Ingredient> ingredients) {
+    Set<String> holdable = new LinkedHashSet<>(groups.keySet());
+    holdable.addAll(ingredients.keySet());
+    Known known =
+        new Known(
+            ReferenceFindings.INGREDIENT,
+            "a group or an ingredient",
+            "groups.yaml or ingredients/",
+            holdable,
+            isWhole(places.file(GroupsReader.FILE)));
+    return new SequenceReader(
+            names, nutrients, groups, ingredients, known, ingredientNames(ingredients), findings)
+        .read(places.file(SequenceReader.FILE));
+  }
+
+  private Practice practice(
+      Map<String, Retention> retention, Known nutrients, List<Carryover> sequence) {
     CautionsReader cautions = new CautionsReader(places.file(CautionsReader.FILE), findings);
     return new Practice(
         new BoundsReader(sources, findings).read(places.file(BoundsReader.FILE)),
@@ -242,6 +264,7 @@ public final class LarderReader {
         new DensitiesReader(sources, findings).read(places.file(DensitiesReader.FILE)),
         new SteamReader(sources, findings).read(places.file(SteamReader.FILE)),
         cautions.cautions(),
+        sequence,
         cautions.inspection());
   }
 

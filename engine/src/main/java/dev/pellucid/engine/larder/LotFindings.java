@@ -14,10 +14,12 @@ final class LotFindings {
   static final Code TWICE = new Code("data-lot-twice");
   static final Code DATES = new Code("data-lot-dates");
   static final Code UNKNOWN = new Code("data-unknown-lot");
+  static final Code UNKNOWN_BATCH = new Code("data-unknown-batch");
   static final Code BATCH = new Code("data-batch-number");
   static final Code RECORD = new Code("data-record");
 
-  static final List<Code> CODES = List.of(NUMBER, TWICE, DATES, UNKNOWN, BATCH, RECORD);
+  static final List<Code> CODES =
+      List.of(NUMBER, TWICE, DATES, UNKNOWN, UNKNOWN_BATCH, BATCH, RECORD);
 
   private LotFindings() {}
 
@@ -43,6 +45,14 @@ final class LotFindings {
   static Finding batch(Span file, String stem) {
     return Finding.error(BATCH, file, shown(stem) + " is not the number of a batch")
         .helping("name the file by recipe, day and serial of the day: CG-36-2027-03-31-1.yaml");
+  }
+
+  static Finding unknownBatch(Scalar number, List<String> earlier) {
+    Finding finding =
+        Finding.error(
+            UNKNOWN_BATCH, number.span(), shown(number.text()) + " is not a batch of this folder");
+    return KeyFindings.suggesting(finding, number, earlier, "there are ")
+        .helping("or leave after out, where what was made before is not known");
   }
 
   static Finding record(Span place, String sentence, String help) {

@@ -36,7 +36,8 @@ final class Places {
           SpreadsReader.FILE,
           DensitiesReader.FILE,
           SteamReader.FILE,
-          CautionsReader.FILE);
+          CautionsReader.FILE,
+          SequenceReader.FILE);
 
   private final List<DataFile> files;
 

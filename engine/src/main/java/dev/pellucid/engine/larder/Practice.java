@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param densities bulk densities where an ingredient tells none
  * @param steam saturated steam, by rising temperature; empty where the folder tells none
  * @param cautions by step word or trait word, sentences for the batch sheet
+ * @param sequence what may follow what on one line
  * @param inspection what to look at before anything is weighed
  */
 public record Practice(
@@ -25,12 +26,14 @@ public record Practice(
     Densities densities,
     Optional<SteamTable> steam,
     Map<String, List<String>> cautions,
+    List<Carryover> sequence,
     List<String> inspection) {
   public Practice {
     bounds = Map.copyOf(bounds);
     retention = Map.copyOf(retention);
     spreads = Map.copyOf(spreads);
     cautions = Map.copyOf(cautions);
+    sequence = List.copyOf(sequence);
     inspection = List.copyOf(inspection);
   }
 

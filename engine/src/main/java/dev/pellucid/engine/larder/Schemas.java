@@ -46,6 +46,7 @@ public final class Schemas {
     kinds.put("densities", Vocabulary.DENSITIES);
     kinds.put("steam", Vocabulary.STEAM);
     kinds.put("cautions", Vocabulary.CAUTIONS);
+    kinds.put("sequence", SequenceVocabulary.SEQUENCE);
     return Collections.unmodifiableSortedMap(kinds);
   }
 

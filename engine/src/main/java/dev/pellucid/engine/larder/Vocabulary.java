@@ -242,6 +242,13 @@ final class Vocabulary {
 
   static final Keys CAUTIONS = cautions();
 
+  static final Keys FLUSH =
+      Keys.of(
+          "a flush",
+          must("quantity", AMOUNT, "what is run through"),
+          must("with", WORD, "an ingredient"),
+          must("to", TEXT, "where it goes afterwards"));
+
   static final Keys PRICE_ENTRIES =
       Keys.of("a list of prices").orElse("the name of an ingredient", AMOUNT);
 
@@ -327,10 +334,15 @@ final class Vocabulary {
           must("by", TEXT, "who decided"),
           may("because", TEXT, "the reason"));
 
+  static final Holds BATCH_NUMBER =
+      new Text("^[A-Z][A-Z0-9]*(-[A-Z0-9]+)*-[0-9]{4}-[0-9]{2}-[0-9]{2}-[1-9][0-9]{0,3}$");
+
   static final Keys BATCH =
       Keys.of(
           "a batch record",
           must("size", AMOUNT, "the kg planned, weighed, before overage and water"),
+          may("after", BATCH_NUMBER, "the batch that was made on the same line before it"),
+          may("flushed", new Block(FLUSH), "what was run through between the two"),
           may("weighed", new ListOf(new Block(WEIGHED)), "line by line"),
           may("water", AMOUNT, "water added to the mix"),
           may("mixer-test", new Block(MIXER_TEST), "how even the mix was"),

@@ -136,6 +136,30 @@ class LarderReaderTest {
   }
 
   @Test
+  void theSequenceStandsInTheOrderOfItsFile() {
+    Stocked stocked = Pantry.full().withSequence().stocked();
+    assertEquals("", FindingText.of(stocked.findings()));
+    List<Carryover> rows = stocked.larder().practice().sequence();
+    assertEquals(
+        List.of("Meals of animals", "Selenium above 5 mg/kg", "Trace salt"),
+        rows.stream().map(row -> row.left().words()).toList());
+    assertEquals(List.of("rainbow-trout"), rows.get(0).before());
+    assertEquals(25, rows.get(0).flush().orElseThrow().kg());
+    assertEquals("maize", rows.get(0).flush().orElseThrow().with().name());
+    assertEquals("kept for feeds that hold them", rows.get(0).flush().orElseThrow().to());
+    assertEquals(Optional.empty(), rows.get(1).flush());
+    assertEquals("practice/sequence.yaml:7:12", rows.get(1).place().place());
+    assertEquals(0.5, rows.get(2).flush().orElseThrow().kg());
+    Optional<Species> trout = Optional.of(there(LARDER.species(), "rainbow-trout"));
+    Optional<Species> catfish = Optional.of(there(LARDER.species(), "african-catfish"));
+    assertTrue(rows.get(0).isFor(trout) && rows.get(1).isFor(trout) && rows.get(2).isFor(trout));
+    assertFalse(rows.get(0).isFor(catfish));
+    assertTrue(rows.get(1).isFor(catfish));
+    assertFalse(rows.get(1).isFor(Optional.empty()));
+    assertTrue(rows.get(2).isFor(Optional.empty()));
+  }
+
+  @Test
   void speciesPlantAndPractice() {
     Species catfish = there(LARDER.species(), "african-catfish");
     assertEquals(0.05, catfish.sizes().get(1).lightest());

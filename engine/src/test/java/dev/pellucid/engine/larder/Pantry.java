@@ -49,6 +49,29 @@ public final class Pantry {
     return this;
   }
 
+  /** With rows of every kind about what may follow what. */
+  Pantry withSequence() {
+    return with(
+        "practice/sequence.yaml",
+        """
+        rows:
+          - after: {holds: animal-meals}
+            before: [rainbow-trout]
+            flush: {quantity: 25 kg, with: maize, to: kept for feeds that hold them}
+            because: some trout feed is sold as made of plants
+            source: workshop
+          - after: {nutrient: selenium, above: 5 mg/kg}
+            before: [other-fish, salmonids]
+            never: yes
+            because: selenium is toxic in small amounts
+            source: workshop
+          - after: {trait: trace-salt}
+            flush: {quantity: 500 g, with: wheat-middlings, to: into the next feed}
+            because: metals spoil vitamins
+            source: workshop
+        """);
+  }
+
   public Pantry without(String relative) {
     files.remove(relative);
     return this;

@@ -1,0 +1,75 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.text.Span;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A row of {@code practice/sequence.yaml}: what one batch leaves on the line that the next one
+ * should not take up. A batch that holds the same itself takes no harm, and is never meant.
+ *
+ * @param before species or groups of species whose feeds it matters for; empty: every feed and
+ *     premix
+ * @param flush what is run through in between; empty: the one must never follow the other
+ * @param place where the row names what is left
+ */
+public record Carryover(
+    Left left,
+    List<String> before,
+    Optional<Flush> flush,
+    String because,
+    Source source,
+    Span place) {
+  public Carryover {
+    before = List.copyOf(before);
+  }
+
+  /** What is left behind, and how people call it. */
+  public sealed interface Left {
+    String words();
+
+    /**
+     * An ingredient.
+     *
+     * @param name its own or that of a group
+     */
+    record Held(String name, String words) implements Left {}
+
+    /** Ingredients of a trait. */
+    record Marked(Trait trait, String words) implements Left {}
+
+    /**
+     * More of a nutrient than is good for the next.
+     *
+     * @param most per kg of the feed at its richest, in the base of the kind
+     */
+    record Above(Nutrient nutrient, double most, String asWritten) implements Left {
+      @Override
+      public String words() {
+        return nutrient.title() + " above " + asWritten;
+      }
+    }
+  }
+
+  /**
+   * What cleans the line.
+   *
+   * @param with an ingredient
+   * @param to where it goes afterwards
+   */
+  public record Flush(double kg, Ingredient with, String to) {}
+
+  /** Whether an ingredient by itself leaves it behind; of a nutrient this cannot be said. */
+  public boolean isLeftBy(Ingredient ingredient) {
+    if (left instanceof Left.Held held) {
+      return ingredient.name().equals(held.name()) || ingredient.groups().contains(held.name());
+    }
+    return left instanceof Left.Marked marked && ingredient.traits().contains(marked.trait());
+  }
+
+  /** Whether it matters for feeds of a species, or for what is of none. */
+  public boolean isFor(Optional<Species> species) {
+    return before.isEmpty() || species.filter(one -> before.stream().anyMatch(one::is)).isPresent();
+  }
+}

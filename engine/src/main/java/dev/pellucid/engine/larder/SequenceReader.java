@@ -1,0 +1,167 @@
+package dev.pellucid.engine.larder;
+
+import dev.pellucid.engine.larder.Carryover.Flush;
+import dev.pellucid.engine.larder.Carryover.Left;
+import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.larder.Larder.Group;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** {@code practice/sequence.yaml}: what may follow what on one line. */
+final class SequenceReader {
+  static final String FILE = "practice/sequence.yaml";
+  static final Code CODE = new Code("data-sequence");
+
+  private static final String YES = "yes";
+
+  private final Names names;
+  private final Nutrients nutrients;
+  private final Map<String, Group> groups;
+  private final Map<String, Ingredient> ingredients;
+  private final Known holdable;
+  private final Known flushable;
+  private final List<Finding> findings;
+
+  /**
+   * @param holdable names of groups and of ingredients
+   * @param flushable names of ingredients
+   */
+  SequenceReader(
+      Names names,
+      Nutrients nutrients,
+      Map<String, Group> groups,
+      Map<String, Ingredient> ingredients,
+      Known holdable,
+      Known flushable,
+      List<Finding> findings) {
+    this.names = names;
+    this.nutrients = nutrients;
+    this.groups = groups;
+    this.ingredients = ingredients;
+    this.holdable = holdable;
+    this.flushable = flushable;
+    this.findings = findings;
+  }
+
+  List<Carryover> read(Optional<DataFile> file) {
+    List<Carryover> rows = new ArrayList<>();
+    file.flatMap(it -> it.fields(SequenceVocabulary.SEQUENCE, findings))
+        .ifPresent(
+            fields ->
+                fields
+                    .blocks("rows", SequenceVocabulary.ROW)
+                    .forEach(block -> row(block).ifPresent(rows::add)));
+    return rows;
+  }
+
+  private Optional<Carryover> row(Fields block) {
+    Source source = names.sources().of(block);
+    Optional<Left> left = block.block("after", SequenceVocabulary.LEFT_BEHIND).flatMap(this::left);
+    List<Scalar> before = block.texts("before");
+    List<String> known =
+        before.stream()
+            .filter(word -> names.species().check(word, findings))
+            .map(Scalar::text)
+            .toList();
+    boolean never = block.word("never", "an answer", List.of(YES)).isPresent();
+    if (block.has("never") == block.has("flush")) {
+      findings.add(
+          Finding.error(CODE, block.place(), "a row of the sequence needs one of flush and never")
+              .helping("write flush: {quantity: 25 kg, with: maize, to: what becomes of it}")
+              .helping("or write never: yes"));
+      return Optional.empty();
+    }
+    Optional<Flush> flush = block.block("flush", Vocabulary.FLUSH).flatMap(this::flush);
+    boolean whole = known.size() == before.size() && (never || flush.isPresent());
+    return left.filter(it -> whole)
+        .map(
+            it ->
+                new Carryover(
+                    it,
+                    known,
+                    flush,
+                    block.text("because").map(Scalar::text).orElse(""),
+                    source,
+                    block.placeOf("after")));
+  }
+
+  private Optional<Left> left(Fields block) {
+    long told = Stream.of("holds", "trait", "nutrient").filter(block::has).count();
+    if (told != 1 || block.has("nutrient") != block.has("above")) {
+      findings.add(
+          Finding.error(
+                  CODE,
+                  block.place(),
+                  "what is left behind is told by one of holds, trait, and nutrient with above")
+              .helping("write holds: and a group or ingredient, or trait: and a trait")
+              .helping("or write {nutrient: copper, above: 15 mg/kg}"));
+      return Optional.empty();
+    }
+    if (block.has("holds")) {
+      return block
+          .text("holds")
+          .filter(name -> holdable.check(name, findings))
+          .map(name -> new Left.Held(name.text(), title(name.text())));
+    }
+    if (block.has("trait")) {
+      return block.oneOf("trait", "a trait", Trait.class).map(SequenceReader::marked);
+    }
+    return block
+        .text("nutrient")
+        .filter(name -> names.nutrients().check(name, findings))
+        .flatMap(name -> nutrients.named(name.text()))
+        .flatMap(nutrient -> above(nutrient, block));
+  }
+
+  private String title(String name) {
+    Ingredient ingredient = ingredients.get(name);
+    Group group = groups.get(name);
+    if (ingredient != null) {
+      return ingredient.title();
+    }
+    return group == null || group.title().isEmpty() ? name : group.title();
+  }
+
+  private static Left marked(Trait trait) {
+    String words = trait.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return new Left.Marked(
+        trait, words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1));
+  }
+
+  private Optional<Left> above(Nutrient nutrient, Fields block) {
+    Optional<Scalar> written = block.text("above");
+    OptionalDouble most =
+        written
+            .map(value -> new FigureReader(findings).base(value, nutrient.unit().kind()))
+            .orElse(OptionalDouble.empty());
+    return most.isEmpty()
+        ? Optional.empty()
+        : written.map(value -> new Left.Above(nutrient, most.getAsDouble(), value.text()));
+  }
+
+  private Optional<Flush> flush(Fields block) {
+    OptionalDouble kg =
+        block
+            .text("quantity")
+            .map(value -> new FigureReader(findings).positive(value, Kind.MASS))
+            .orElse(OptionalDouble.empty());
+    Optional<Ingredient> with =
+        block
+            .text("with")
+            .filter(name -> flushable.check(name, findings))
+            .map(name -> ingredients.get(name.text()));
+    Optional<String> to = block.text("to").map(Scalar::text);
+    return kg.isEmpty() || with.isEmpty() || to.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Flush(kg.getAsDouble(), with.get(), to.get()));
+  }
+}
