@@ -148,6 +148,13 @@ class RoomsTest {
             "engine.compute",
             "engine.floor"),
         Room.of(
+            "engine.sequence",
+            1,
+            "engine.quantity",
+            "engine.larder",
+            "engine.resolve",
+            "engine.compute"),
+        Room.of(
             "engine.explain",
             2,
             "measure",
@@ -186,7 +193,8 @@ class RoomsTest {
                 "engine.resolve",
                 "engine.compute",
                 "engine.check",
-                "engine.floor")
+                "engine.floor",
+                "engine.sequence")
             .knowing(Step.class, Property.class),
         // A plan prints the verdicts beside the analysis it expects; it makes no finding.
         Room.of(
@@ -200,7 +208,8 @@ class RoomsTest {
             "engine.resolve",
             "engine.compute",
             "engine.check",
-            "engine.floor"),
+            "engine.floor",
+            "engine.sequence"),
         Room.of(
             "engine.label",
             3,

@@ -21,6 +21,7 @@ import java.util.function.Predicate;
  * @param sizeTold whether the size of the batch is told; else it is 100 kg weighed
  * @param draftBecause why it is not to be made from this sheet; empty when it may be
  * @param inspection what to look at before anything is weighed
+ * @param line what is or may be made before it on the same line
  * @param weighing mix and coat in the order of the recipe
  * @param fromStore which lots were chosen, and what the store lacks
  * @param scales the batch as the plant weighs it; absent where the plant tells no scales
@@ -40,6 +41,7 @@ public record BatchPlan(
     boolean sizeTold,
     List<String> draftBecause,
     List<String> inspection,
+    OnTheLine line,
     List<Weighed> weighing,
     FromStore fromStore,
     Optional<OnScales> scales,
@@ -95,6 +97,7 @@ public record BatchPlan(
         sizeTold,
         draftBecause,
         inspection,
+        line,
         weighing.stream().map(line -> line.from(store.cell(line.name()))).toList(),
         store,
         scales.map(plan -> plan.from(store::cell)),

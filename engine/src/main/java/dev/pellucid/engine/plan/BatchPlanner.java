@@ -97,6 +97,7 @@ final class BatchPlanner {
         sizeTold,
         draftBecause,
         larder.practice().inspection(),
+        OnTheLine.of(feed, larder, number),
         list.lines(),
         FromStore.UNKNOWN,
         scales,

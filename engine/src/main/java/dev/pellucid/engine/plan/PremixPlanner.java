@@ -5,12 +5,9 @@ import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.quantity.Figures;
-import dev.pellucid.engine.resolve.Line;
-import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.measure.Unit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,7 +32,7 @@ final class PremixPlanner {
 
   /** Empty where its mass cannot be reckoned. */
   Optional<BatchPlan> plan(Provenance provenance) {
-    ResolvedRecipe recipe = asRecipe();
+    ResolvedRecipe recipe = premix.asRecipe(order.needs().isEmpty() ? DRAFT : APPROVED);
     return new FeedComputer(larder)
         .compute(recipe)
         .feed()
@@ -44,44 +41,6 @@ final class PremixPlanner {
             feed ->
                 new BatchPlanner(feed, List.of(), larder, provenance)
                     .premix(order.batch().asDouble(), premixing(feed)));
-  }
-
-  private ResolvedRecipe asRecipe() {
-    return new ResolvedRecipe(
-        premix.declared().file(),
-        premix.code(),
-        premix.title(),
-        order.needs().isEmpty() ? DRAFT : APPROVED,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        lines(),
-        premix.process(),
-        List.of(),
-        List.of(),
-        Optional.empty(),
-        premix.declared());
-  }
-
-  private List<Line> lines() {
-    List<Line> lines = new ArrayList<>();
-    for (ResolvedPremix.Part part : premix.parts()) {
-      lines.add(
-          new Line(
-              lines.size(),
-              Place.MIX,
-              part.material(),
-              part.designed(),
-              part.share(),
-              part.onTop(),
-              0,
-              part.share().compareTo(part.designed()) < 0,
-              Optional.empty(),
-              part.name(),
-              part.name()));
-    }
-    return lines;
   }
 
   private static ComputedFeed withoutShrink(ComputedFeed feed) {

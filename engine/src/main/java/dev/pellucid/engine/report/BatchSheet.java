@@ -123,10 +123,11 @@ final class BatchSheet {
     blocks.add(
         new Facts(
             List.of(
-                new Fact("Made before this one", ""),
+                new Fact("Made before this one", plan.line().after()),
                 new Fact("Scales checked, by", ""),
-                new Fact("Flushed with, kept as", ""),
+                new Fact("Flushed with, kept as", plan.line().flushed()),
                 new Fact("Magnet clean, by", ""))));
+    blocks.addAll(SequenceBlocks.of(plan.line()));
     if (!plan.inspection().isEmpty()) {
       blocks.add(new Ticks(plan.inspection()));
     }

@@ -2,9 +2,11 @@ package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.syntax.SupplyLine;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -47,6 +49,45 @@ public record ResolvedPremix(
   /** The same premix with the parts of one batch as it was made. */
   public ResolvedPremix asMade(List<Part> made) {
     return new ResolvedPremix(code, title, dose, made, supplies, keeping, process, declared);
+  }
+
+  /** Reckoned like a feed that has no coat and no limits. */
+  public ResolvedRecipe asRecipe(String status) {
+    return new ResolvedRecipe(
+        declared.file(),
+        code,
+        title,
+        status,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        lines(),
+        process,
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        declared);
+  }
+
+  private List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    for (Part part : parts) {
+      lines.add(
+          new Line(
+              lines.size(),
+              Place.MIX,
+              part.material(),
+              part.designed(),
+              part.share(),
+              part.onTop(),
+              0,
+              part.share().compareTo(part.designed()) < 0,
+              Optional.empty(),
+              part.name(),
+              part.name()));
+    }
+    return lines;
   }
 
   /**

@@ -42,6 +42,18 @@ class BatchSheetTest {
   }
 
   @Test
+  void aFeedThatNoRowConcernsHasNoWordOfFlushing() {
+    for (String path : EXAMPLE.recipes()) {
+      String text = BatchSheetText.of(EXAMPLE.plan(path));
+      boolean shrimp = path.startsWith("shrimp/");
+      assertEquals(!shrimp, text.contains("Right after a batch that holds"), path);
+      assertEquals(path.startsWith("catfish/"), text.contains("! Never right after"), path);
+    }
+    assertFalse(BatchSheetText.of(premix("MIN-WW")).contains("Right after"));
+    assertTrue(BatchSheetText.of(premix("VIT-WW")).contains("Right after"));
+  }
+
+  @Test
   void noLineOfATextIsWiderThanAPage() {
     List<BatchPlan> plans = new ArrayList<>(EXAMPLE.premixes().values());
     String title = "A very long title that goes on and on ".repeat(8).strip();

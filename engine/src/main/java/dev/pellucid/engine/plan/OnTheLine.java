@@ -1,0 +1,64 @@
+package dev.pellucid.engine.plan;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.larder.BatchRecord;
+import dev.pellucid.engine.larder.BatchRecord.Flushed;
+import dev.pellucid.engine.larder.BatchRecord.Told;
+import dev.pellucid.engine.larder.Carryover;
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.sequence.Residue;
+import dev.pellucid.measure.Unit;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A batch after another on one line.
+ *
+ * @param after the number of the batch that is planned before it; empty where none is told
+ * @param flushed what is planned to be run through in between; may be empty
+ * @param minded what must not be made before it, or not without a flush, in the order of the folder
+ */
+public record OnTheLine(String after, String flushed, List<Minded> minded) {
+  public OnTheLine {
+    minded = List.copyOf(minded);
+  }
+
+  /**
+   * A kind of batch that must not come right before.
+   *
+   * @param holds what it holds, for people
+   * @param flush absent where it must never be
+   */
+  public record Minded(String holds, Optional<Flushing> flush, String because) {}
+
+  /** What is run through before the start, and where it goes. */
+  public record Flushing(double kg, String with, String to) {}
+
+  /** A feed that holds itself what another would leave behind is not concerned. */
+  static OnTheLine of(ComputedFeed feed, Larder larder, Optional<String> number) {
+    List<Carryover> rows = larder.practice().sequence();
+    Residue residue = Residue.of(feed, rows);
+    Optional<BatchRecord> record = number.map(one -> larder.batches().get(one));
+    return new OnTheLine(
+        record.flatMap(BatchRecord::after).map(Told::thing).orElse(""),
+        record.flatMap(BatchRecord::flushed).map(one -> words(one, larder)).orElse(""),
+        rows.stream().filter(residue::minds).map(OnTheLine::minded).toList());
+  }
+
+  private static Minded minded(Carryover row) {
+    return new Minded(
+        row.left().words(),
+        row.flush().map(one -> new Flushing(one.kg(), one.with().title(), one.to())),
+        row.because());
+  }
+
+  private static String words(Flushed flushed, Larder larder) {
+    String with =
+        Optional.ofNullable(larder.ingredients().get(flushed.with()))
+            .map(Ingredient::title)
+            .orElse(flushed.with());
+    return Figures.plain(flushed.kg(), Unit.KG) + " " + with + ", " + flushed.to();
+  }
+}

@@ -1,0 +1,69 @@
+package dev.pellucid.engine.sequence;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.larder.Carryover;
+import dev.pellucid.engine.larder.Carryover.Left;
+import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.quantity.Figures;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What a batch leaves behind, and what it minds when another leaves it: any amount of an ingredient
+ * counts, premixes opened; of a nutrient the content of the feed at its richest. What no ingredient
+ * tells of a nutrient counts as nothing, since a flush is not asked for on a guess.
+ *
+ * @param species that the feed is for; empty for a premix
+ * @param left the rows of practice that it leaves something by, and what that is: {@code
+ *     groundnut-cake}, {@code copper 31.2 mg/kg}
+ */
+public record Residue(Optional<Species> species, Map<Carryover, String> left) {
+  public Residue {
+    left = Map.copyOf(left);
+  }
+
+  /** Of a feed, or of a premix reckoned like one. */
+  public static Residue of(ComputedFeed feed, List<Carryover> rows) {
+    Map<Carryover, String> left = new LinkedHashMap<>();
+    for (Carryover row : rows) {
+      leaves(feed, row).ifPresent(words -> left.put(row, words));
+    }
+    return new Residue(feed.recipe().species(), left);
+  }
+
+  private static Optional<String> leaves(ComputedFeed feed, Carryover row) {
+    if (row.left() instanceof Left.Above above) {
+      double content = feed.content(End.RICHEST, above.nutrient().index());
+      return content > above.most() * (1 + 1e-9)
+          ? Optional.of(
+              above.nutrient().name() + " " + Figures.plain(content, above.nutrient().unit()))
+          : Optional.empty();
+    }
+    String names =
+        feed.rows().stream()
+            .filter(one -> one.kgRichest() > 0 && row.isLeftBy(one.ingredient()))
+            .map(Residue::name)
+            .distinct()
+            .collect(Collectors.joining(" and "));
+    return names.isEmpty() ? Optional.empty() : Optional.of(names);
+  }
+
+  private static String name(Row row) {
+    return row.ingredient().name();
+  }
+
+  /** What it leaves by a row; empty where nothing. */
+  public Optional<String> leaves(Carryover row) {
+    return Optional.ofNullable(left.get(row));
+  }
+
+  /** Whether it would take harm; not where it holds the same itself. */
+  public boolean minds(Carryover row) {
+    return row.isFor(species) && !left.containsKey(row);
+  }
+}
