@@ -57,6 +57,9 @@ class SheetRunTest {
     assertTrue(sheet.contains("Batch number                TG-44-2026-12-01-1"), sheet);
     assertTrue(sheet.contains("1000.00 kg weighed"), sheet);
     assertTrue(sheet.contains("  SB-0411  "), sheet);
+    String words = sheet.replaceAll("\\s+", " ");
+    assertTrue(words.contains("Made before this one CF-31-2026-11-18-1"), sheet);
+    assertTrue(words.contains("Flushed with, kept as 5 kg Wheat middlings, into the next"), sheet);
   }
 
   /** 1000 kg of TG-44: 9.5 % wheat gluten, 16 % fish meal, 0.5 % VIT-TR. */

@@ -52,6 +52,7 @@ public final class Books {
   private final Larder larder;
   private final FeedComputer computer;
   private final MadeRecipe recipes;
+  private final Following following;
   private final LocalDate day;
 
   public Books(
@@ -59,14 +60,17 @@ public final class Books {
     this.larder = larder;
     this.computer = computer;
     this.recipes = new MadeRecipe(larder, premixes);
+    this.following = new Following(larder);
     this.day = day;
   }
 
   /** Every code that looking at records and lots can give. */
   public static List<Code> codes() {
-    return Stream.concat(
+    return Stream.of(
             RULES.stream().map(RecordRule::code),
+            Following.codes().stream(),
             Stream.of(NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE))
+        .flatMap(codes -> codes)
         .toList();
   }
 
@@ -85,6 +89,7 @@ public final class Books {
               ? Optional.empty()
               : recipes.of(planned.recipe(), record, order).map(computer::compute);
       made.filter(it -> it.feed().isEmpty()).ifPresent(it -> out.accept(notReckoned(record)));
+      following.see(record, () -> made.flatMap(Computation::feed).or(() -> Optional.of(planned)));
       uses.addAll(look(record, order, made, out));
     }
     return uses;
@@ -119,6 +124,7 @@ public final class Books {
   public List<Use> look(ResolvedPremix premix, Consumer<Finding> out) {
     List<Use> uses = new ArrayList<>();
     for (BatchRecord record : of(premix.code())) {
+      following.see(record, () -> computer.compute(premix.asRecipe("approved")).feed());
       uses.addAll(look(record, Order.of(premix, record.kg()), Optional.empty(), out));
     }
     return uses;
@@ -126,7 +132,7 @@ public final class Books {
 
   /**
    * Looks at the rest: records of what there is no recipe for, lots that hold less than was taken,
-   * lots that are unlike their ingredient.
+   * lots that are unlike their ingredient, batches that follow what they should not.
    *
    * @param codes of every recipe and premix of the folder, sound or not
    * @return what is left
@@ -140,6 +146,7 @@ public final class Books {
     Stock stock = new Stock(larder, uses);
     stock.check(out);
     UnlikeLibrary.look(larder, out);
+    following.check(out);
     return stock;
   }
 
