@@ -37,6 +37,19 @@ class SheetRunTest {
     assertTrue(sheet.contains("MIN-WW-2026-11-12-1"), "no batch of the premix\n" + sheet);
   }
 
+  /** The same recipe on the scales, in the mixer and in the coater of each plant. */
+  @Test
+  void twoPlantsMakeTwoSheetsOfOneRecipe() throws IOException {
+    copyExample();
+    String mill = text(sheets(copy), "CG-36");
+    rewrite("pellucid.yaml", "plant: river-mill", "plant: farm-shed");
+    String shed = text(sheets(copy), "CG-36");
+    assertTrue(mill.contains("Bowl blender, 52 % full") && mill.contains("3, all of them equal"));
+    assertTrue(shed.contains("Paddle mixer,") && shed.contains("Bench scale"), shed);
+    assertFalse(shed.contains("Bowl blender"));
+    assertTrue(shed.contains("in 2 rounds of the dryer"), shed);
+  }
+
   @Test
   void aLotThatDoesNotReachIsFollowedByTheNextAndWhatIsLackingIsSaid() throws IOException {
     copyExample();
