@@ -18,6 +18,7 @@ import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.made.Stock;
 import dev.pellucid.engine.made.Use;
+import dev.pellucid.engine.outcome.RecipeOutcome;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -57,6 +58,7 @@ final class FolderRun<T> {
   private final FeedFolder folder;
   private final LocalDate day;
   private final Function<Made, T> maker;
+  private final boolean recording;
   private final List<Finding> findings = new ArrayList<>();
   private final Larder larder;
   private final Resolver resolver;
@@ -84,9 +86,14 @@ final class FolderRun<T> {
       int limits,
       boolean checked,
       Optional<T> made,
-      List<Use> uses) {
-    static <T> Outcome<T> unchecked(String code, List<String> broken, List<Finding> findings) {
-      return new Outcome<>(code, broken, findings, 0, false, Optional.empty(), List.of());
+      List<Use> uses,
+      Optional<RecipeOutcome> recorded) {
+    static <T> Outcome<T> unchecked(
+        String code,
+        List<String> broken,
+        List<Finding> findings,
+        Optional<RecipeOutcome> recorded) {
+      return new Outcome<>(code, broken, findings, 0, false, Optional.empty(), List.of(), recorded);
     }
   }
 
@@ -94,10 +101,26 @@ final class FolderRun<T> {
    * What came of all.
    *
    * @param stock what is left of each lot
+   * @param recorded each recipe as reports need it; empty where none are asked for
    */
-  record Result<T>(CheckReport report, List<T> made, List<String> unmade, Stock stock) {}
+  record Result<T>(
+      CheckReport report,
+      List<T> made,
+      List<String> unmade,
+      Stock stock,
+      List<RecipeOutcome> recorded) {}
 
   FolderRun(FeedFolder folder, LocalDate day, Function<Made, T> maker) {
+    this(folder, day, maker, false);
+  }
+
+  /** A run that keeps of each recipe what reports need. */
+  static <T> FolderRun<T> recording(FeedFolder folder, LocalDate day, Function<Made, T> maker) {
+    return new FolderRun<>(folder, day, maker, true);
+  }
+
+  private FolderRun(FeedFolder folder, LocalDate day, Function<Made, T> maker, boolean recording) {
+    this.recording = recording;
     this.folder = folder;
     this.day = day;
     this.maker = maker;
@@ -133,7 +156,8 @@ final class FolderRun<T> {
         new CheckReport(sorted, recipes.size(), books.count(), limits, notChecked),
         made,
         unmade,
-        stock);
+        stock,
+        outcomes.stream().flatMap(outcome -> outcome.recorded().stream()).toList());
   }
 
   /** {@code CG-36, CF-31 (mend salt.yaml first)}. */
@@ -286,17 +310,23 @@ final class FolderRun<T> {
 
   private Outcome<T> recipe(String path) {
     List<Finding> own = new ArrayList<>();
-    String code = new SourceFile(path, "").stem();
     Optional<FeedFile> file = read(path, own);
     if (file.isEmpty()) {
-      return Outcome.unchecked(code, List.of(), own);
+      return unchecked(path, List.of(), own);
     }
     Resolution<ResolvedRecipe> resolution = resolver.recipe((RecipeFile) file.get());
     own.addAll(resolution.findings());
     return resolution
         .thing()
         .map(resolved -> checked(path, resolved, own))
-        .orElseGet(() -> Outcome.unchecked(code, resolver.brokenAmong(resolution.read()), own));
+        .orElseGet(() -> unchecked(path, resolver.brokenAmong(resolution.read()), own));
+  }
+
+  private Outcome<T> unchecked(String path, List<String> broken, List<Finding> own) {
+    String code = new SourceFile(path, "").stem();
+    Optional<RecipeOutcome> recorded =
+        recording ? Optional.of(Recorder.unchecked(path, code, broken, own)) : Optional.empty();
+    return Outcome.unchecked(code, broken, own, recorded);
   }
 
   private Outcome<T> checked(String path, ResolvedRecipe recipe, List<Finding> own) {
@@ -322,9 +352,24 @@ final class FolderRun<T> {
             .feed()
             .filter(feed -> makeable)
             .map(feed -> maker.apply(new Made(path, feed, verdicts, larder, books.planned(feed))));
+    Optional<RecipeOutcome> recorded =
+        recording ? Optional.of(recorded(path, inspection, own)) : Optional.empty();
     own.addAll(ofRecords);
     return new Outcome<>(
-        recipe.code(), List.of(), own, verdicts.size(), computed.feed().isPresent(), made, uses);
+        recipe.code(),
+        List.of(),
+        own,
+        verdicts.size(),
+        computed.feed().isPresent(),
+        made,
+        uses,
+        recorded);
+  }
+
+  private static RecipeOutcome recorded(String path, Inspection recipe, List<Finding> said) {
+    return recipe.feed().isPresent()
+        ? Recorder.checked(path, recipe, said)
+        : Recorder.unchecked(path, recipe.recipe().code(), List.of(), said);
   }
 
   /** What rework of a recipe is made of, worked out once; empty where it must be mended first. */

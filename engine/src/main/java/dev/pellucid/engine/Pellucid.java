@@ -1,6 +1,9 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.outcome.BelowFolder;
+import dev.pellucid.engine.outcome.CheckOutcome;
+import dev.pellucid.engine.outcome.ReportFiles;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -28,6 +31,30 @@ public final class Pellucid {
   public static CheckReport check(Path root, String prefix, LocalDate day) throws IOException {
     FeedFolder folder = FeedFolder.list(root, prefix);
     return new FolderRun<>(folder, day, made -> made.path()).run().report();
+  }
+
+  /**
+   * Checks a folder and makes the reports of it for machines; writes nothing. Paths in reports are
+   * below the folder, without the prefix.
+   *
+   * @param prefix what is printed before each path
+   * @param day judges waivers and prices
+   * @throws IOException where the disk fails
+   */
+  public static CheckReports checkWithReports(Path root, String prefix, LocalDate day)
+      throws IOException {
+    FeedFolder folder = FeedFolder.list(root, prefix);
+    FolderRun.Result<String> result = FolderRun.recording(folder, day, FolderRun.Made::path).run();
+    CheckReport report = result.report();
+    CheckOutcome outcome =
+        new CheckOutcome(
+            report.tally(),
+            report.batches(),
+            report.limits(),
+            report.findings(),
+            result.recorded());
+    BelowFolder below = new BelowFolder(prefix, folder.paths());
+    return new CheckReports(report, ReportFiles.of(below.of(outcome)));
   }
 
   /**

@@ -233,6 +233,8 @@ class RoomsTest {
                 "engine.plan")
             .knowing(Step.class)
             .using("com.github.difflib.."),
+        Room.of("engine.outcome", 12, "text", "finding", "show")
+            .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
         Room.of("engine.folder", 2, "text", "finding", "parse"),
         Room.of(
@@ -247,6 +249,7 @@ class RoomsTest {
             "engine.folder",
             "engine.larder",
             "engine.made",
+            "engine.outcome",
             "engine.resolve",
             "engine.compute",
             "engine.check",

@@ -1,6 +1,7 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.CheckReport;
+import dev.pellucid.engine.CheckReports;
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.finding.Severity;
 import java.io.File;
@@ -14,7 +15,10 @@ import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.jspecify.annotations.Nullable;
 
-/** Checks every recipe of a folder and fails the build on what must not be made as written. */
+/**
+ * Checks every recipe of a folder and fails the build on what must not be made as written. Before
+ * that it writes what came of it for build servers: SARIF, JUnit XML, JSON and Markdown.
+ */
 @Mojo(name = "check", defaultPhase = LifecyclePhase.VERIFY, threadSafe = true)
 public final class CheckMojo extends FolderGoal {
   /**
@@ -34,18 +38,41 @@ public final class CheckMojo extends FolderGoal {
   @Parameter(property = "pellucid.day")
   private @Nullable String day;
 
+  /**
+   * Where the reports go: findings.sarif, findings-without-waived.sarif, limits-junit.xml,
+   * findings.json and summary.md.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(
+      property = "pellucid.reports",
+      defaultValue = "${project.build.directory}/check-reports",
+      required = true)
+  private @Nullable File reports;
+
   @Override
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     LocalDate today = Console.day(day);
     getLog().info("pellucid: the day is " + today);
-    CheckReport report = Pellucid.check(folder.toPath(), prefix(folder), today);
+    CheckReports checked = Pellucid.checkWithReports(folder.toPath(), prefix(folder), today);
+    CheckReport report = checked.check();
     Console.print(report, getLog());
+    write(checked);
     if (report.recipes() == 0) {
       throw new MojoFailureException("no recipe was found to check in " + folder);
     }
     if (fails(report)) {
       throw new MojoFailureException("recipes must not be made as written: " + report.tally());
     }
+  }
+
+  private void write(CheckReports checked) throws IOException, MojoExecutionException {
+    File target = reports;
+    if (target == null) {
+      throw new MojoExecutionException("pellucid.reports says no folder");
+    }
+    checked.write(target.toPath());
+    getLog().info("pellucid: reports are in " + target);
   }
 
   private boolean fails(CheckReport report) throws MojoExecutionException {

@@ -96,7 +96,7 @@ final class UnknownContent implements Rule {
   }
 
   /** What is not told can only raise a sum; a ratio it can move either way. */
-  private static boolean mayBreak(Limit limit) {
+  static boolean mayBreak(Limit limit) {
     return isMaximum(limit) || limit.subject() instanceof Subject.Ratio;
   }
 

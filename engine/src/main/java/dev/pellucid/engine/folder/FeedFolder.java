@@ -68,6 +68,11 @@ public final class FeedFolder {
     return findings.stream().sorted().toList();
   }
 
+  /** Paths below the folder of every file that is read, in order. */
+  public List<String> paths() {
+    return List.copyOf(files.keySet());
+  }
+
   /** Paths below the folder that end so, in order. */
   public List<String> ending(String extension) {
     return files.keySet().stream().filter(path -> path.endsWith(extension)).toList();

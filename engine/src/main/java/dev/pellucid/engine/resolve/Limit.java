@@ -49,6 +49,13 @@ public record Limit(
     }
   }
 
+  /** The same limit as if nothing stood in its place. */
+  Limit withoutWaiver() {
+    return waiver.isEmpty()
+        ? this
+        : new Limit(subject, side, bound, written, basis, inBatches, origin, Optional.empty());
+  }
+
   /** The bound in force: the waiver's while there is one. */
   public double inForce() {
     return waiver.map(Waiver::bound).orElse(bound);

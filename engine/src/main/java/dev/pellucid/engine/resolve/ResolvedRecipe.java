@@ -82,6 +82,25 @@ public record ResolvedRecipe(
     return asMade(scaled, process);
   }
 
+  /** The same recipe as if none of its limits were waived. */
+  public ResolvedRecipe withoutWaivers() {
+    return new ResolvedRecipe(
+        source,
+        code,
+        title,
+        status,
+        species,
+        fish,
+        habit,
+        batch,
+        lines,
+        process,
+        profiles,
+        limits.stream().map(Limit::withoutWaiver).toList(),
+        label,
+        declared);
+  }
+
   /** The line that takes what the others leave. */
   public Optional<Line> rest() {
     return lines.stream().filter(Line::rest).findFirst();

@@ -1,0 +1,27 @@
+package dev.pellucid.engine;
+
+import dev.pellucid.engine.folder.FeedFolder;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * What came of checking a folder, for people and for machines.
+ *
+ * @param files the text of each report by the name of its file
+ */
+public record CheckReports(CheckReport check, SortedMap<String, String> files) {
+  public CheckReports {
+    files = Collections.unmodifiableSortedMap(new TreeMap<>(files));
+  }
+
+  /** Writes every report into a folder, in place of older ones. */
+  public void write(Path to) throws IOException {
+    for (Map.Entry<String, String> file : files.entrySet()) {
+      FeedFolder.write(to.resolve(file.getKey()), file.getValue());
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package dev.pellucid.engine.outcome;
+
+import dev.pellucid.finding.Code;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The words of a rule from its page: what stands between its name and its examples.
+ *
+ * @param paragraphs each in one line
+ */
+record RuleWords(List<String> paragraphs) {
+  private static final String PAGES = "/dev/pellucid/rules/";
+  private static final String EXAMPLES = "## ";
+
+  RuleWords {
+    paragraphs = List.copyOf(paragraphs);
+  }
+
+  /** Every code has a page. */
+  static RuleWords of(Code code) {
+    String name = PAGES + code + ".md";
+    try (InputStream page = RuleWords.class.getResourceAsStream(name)) {
+      if (page == null) {
+        throw new IllegalStateException("no page " + name);
+      }
+      return read(new String(page.readAllBytes(), StandardCharsets.UTF_8));
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+
+  static RuleWords read(String page) {
+    int examples = page.indexOf("\n" + EXAMPLES);
+    String prose = examples < 0 ? page : page.substring(0, examples);
+    List<String> paragraphs = new ArrayList<>();
+    for (String block : prose.split("\n\\s*\n", -1)) {
+      String line = block.strip().replaceAll("\\s*\n\\s*", " ");
+      if (!line.isEmpty() && !line.startsWith("# ")) {
+        paragraphs.add(line);
+      }
+    }
+    return new RuleWords(paragraphs);
+  }
+
+  /** The first sentence. */
+  String inShort() {
+    String first = paragraphs.isEmpty() ? "" : paragraphs.get(0);
+    int end = first.indexOf(". ");
+    return end < 0 ? first : first.substring(0, end + 1);
+  }
+
+  /** All of it. */
+  String text() {
+    return String.join("\n\n", paragraphs);
+  }
+}

@@ -1,0 +1,333 @@
+package dev.pellucid.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.maven.plugin.surefire.log.api.NullConsoleLogger;
+import org.apache.maven.plugins.surefire.report.ReportTestCase;
+import org.apache.maven.plugins.surefire.report.ReportTestSuite;
+import org.apache.maven.plugins.surefire.report.TestSuiteXmlParser;
+import org.approvaltests.Approvals;
+import org.approvaltests.core.Options;
+import org.approvaltests.namer.NamerWrapper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceLock;
+import org.junit.jupiter.api.parallel.Resources;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The reports of a check for machines, of a small folder: a broken limit, a waived one, one that
+ * cannot be judged, one that is kept as far as it is told, a recipe whose lines do not add up, one
+ * whose ingredient must be mended first, and one that cannot be read.
+ */
+@ResourceLock(Resources.LOCALE)
+class CheckReportsTest {
+  private static final Path REPORTED = Path.of("src", "test", "resources", "reported");
+  private static final Path GOLDENS = Path.of("src", "test", "resources", "reported-goldens");
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+  private static final String SARIF = "findings.sarif";
+  private static final String JUNIT = "limits-junit.xml";
+
+  @TempDir Path folder = Path.of("");
+
+  @BeforeEach
+  void copy() throws IOException {
+    try (Stream<Path> files = Files.walk(REPORTED)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Path to = folder.resolve(REPORTED.relativize(file).toString());
+        Files.createDirectories(to.getParent());
+        Files.copy(file, to);
+      }
+    }
+    Files.write(
+        folder.resolve("F-1.recipe"),
+        "recipe F-1\n\nmix\n  maize  100 %\n".getBytes(StandardCharsets.UTF_16));
+  }
+
+  private SortedMap<String, String> reports(String prefix) throws IOException {
+    return Pellucid.checkWithReports(folder, prefix, DAY).files();
+  }
+
+  private String report(String name) throws IOException {
+    return text(Pellucid.checkWithReports(folder, "", DAY), name);
+  }
+
+  private static String text(CheckReports reports, String name) {
+    return Objects.requireNonNull(reports.files().get(name), name);
+  }
+
+  private void change(String path, String from, String to) throws IOException {
+    Path file = folder.resolve(path);
+    String text = Files.readString(file);
+    assertTrue(text.contains(from), () -> path + " has no " + from);
+    Files.writeString(file, text.replace(from, to));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {SARIF, "findings-without-waived.sarif", JUNIT, "findings.json", "summary.md"})
+  void readsAsAccepted(String name) throws IOException {
+    String stem = GOLDENS.resolve(name).toAbsolutePath().toString();
+    Approvals.verify(
+        text(Pellucid.checkWithReports(folder, "farm/", DAY), name),
+        new Options().forFile().withNamer(new NamerWrapper(() -> stem, () -> "")));
+  }
+
+  @Test
+  void noFileMore() throws IOException {
+    assertEquals(
+        Set.of(SARIF, "findings-without-waived.sarif", JUNIT, "findings.json", "summary.md"),
+        reports("").keySet());
+  }
+
+  @Test
+  void theCheckItselfSaysTheSameAsWithoutReports() throws IOException {
+    CheckReport plain = Pellucid.check(folder, "farm/", DAY);
+    CheckReport reported = Pellucid.checkWithReports(folder, "farm/", DAY).check();
+    assertEquals(plain.tally(), reported.tally());
+    assertEquals(plain.findings().toString(), reported.findings().toString());
+    assertTrue(reported.findings().size() > 4, reported::tally);
+  }
+
+  /** The name of the folder is in what people read, and in no report. */
+  @Test
+  void sameBytesWhateverTheFolderIsCalled() throws IOException {
+    assertEquals(reports(""), reports("farm/"));
+    assertEquals(reports(""), reports("ingredients/"));
+    assertTrue(
+        Pellucid.check(folder, "farm/", DAY).findings().stream()
+            .anyMatch(one -> one.helps().toString().contains("farm/ingredients/peas.yaml")));
+  }
+
+  @Test
+  void sameBytesInAnotherLocaleAndRun() throws IOException {
+    SortedMap<String, String> here = reports("");
+    Locale usual = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertEquals(here, reports(""));
+      Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+      assertEquals(here, reports(""));
+    } finally {
+      Locale.setDefault(usual);
+    }
+    here.values().forEach(text -> assertFalse(text.contains("\r") || text.contains(folder + "")));
+  }
+
+  /** Against the schema that OASIS published with the standard. */
+  @ParameterizedTest
+  @ValueSource(strings = {SARIF, "findings-without-waived.sarif"})
+  void sarifFitsItsSchema(String name) throws IOException {
+    Schema schema = sarifSchema();
+    String log = report(name);
+    assertEquals(List.of(), told(schema, log));
+    assertNotEquals(List.of(), told(schema, log.replace("\"startLine\": ", "\"startLine\": -")));
+    assertNotEquals(List.of(), told(schema, log.replace("\"ruleId\"", "\"rule\"")));
+  }
+
+  private static List<String> told(Schema schema, String log) {
+    return schema.validate(log, InputFormat.JSON).stream().map(Error::toString).toList();
+  }
+
+  private static Schema sarifSchema() throws IOException {
+    try (InputStream text =
+        CheckReportsTest.class.getResourceAsStream("/schema/sarif-schema-2.1.0.json")) {
+      return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7)
+          .getSchema(new String(text.readAllBytes(), StandardCharsets.UTF_8), InputFormat.JSON);
+    }
+  }
+
+  /** Section 3.27.23 of the standard: of all results or of none. */
+  @Test
+  void everyResultSaysWhetherItIsSuppressed() throws IOException {
+    int suppressed = 0;
+    for (JsonNode result : results(SARIF)) {
+      assertTrue(result.has("suppressions"), result::toString);
+      suppressed += result.get("suppressions").size();
+    }
+    assertEquals(1, suppressed);
+    assertEquals(results(SARIF).size() - 1, results("findings-without-waived.sarif").size());
+  }
+
+  @Test
+  void everyRuleIsToldOnceAndEveryResultFindsItsOwn() throws IOException {
+    JsonNode run = JsonMapper.shared().readTree(report(SARIF)).at("/runs/0");
+    JsonNode rules = run.at("/tool/driver/rules");
+    Set<String> ids = new HashSet<>();
+    rules.forEach(rule -> assertTrue(ids.add(rule.get("id").asString())));
+    for (JsonNode result : run.get("results")) {
+      JsonNode rule = rules.get(result.get("ruleIndex").asInt());
+      assertEquals(rule.get("id"), result.get("ruleId"));
+      assertEquals(1, result.get("locations").size());
+    }
+  }
+
+  private List<JsonNode> results(String name) throws IOException {
+    List<JsonNode> results = new ArrayList<>();
+    JsonMapper.shared().readTree(report(name)).at("/runs/0/results").forEach(results::add);
+    assertTrue(results.size() > 4, () -> results.size() + " results");
+    return results;
+  }
+
+  private Set<String> fingerprints() throws IOException {
+    List<String> all =
+        results(SARIF).stream()
+            .map(result -> result.at("/partialFingerprints/pellucid~1v1").asString())
+            .toList();
+    Set<String> different = new TreeSet<>(all);
+    assertEquals(all.size(), different.size(), all::toString);
+    return different;
+  }
+
+  @Test
+  void fingerprintsStayWhenLinesMoveAndFiguresChange() throws IOException {
+    Set<String> before = fingerprints();
+    List<JsonNode> results = results(SARIF);
+    change("A-1.recipe", "recipe A-1\n", "# moved\n# down\nrecipe A-1\n");
+    change("A-1.recipe", "  maize  ", "      maize  ");
+    change("ingredients/maize.yaml", "crude-protein: 8.5 %", "crude-protein: 8.1 %");
+    change("limits/grower.limits", "min 9 %", "min 9.5 %");
+    change("limits/grower.limits", "profile", "# moved\nprofile");
+    change("trial pond/B-1.recipe", "max 6 %", "max 7 %");
+    change("D-1.recipe", "99.9 %", "99.8 %");
+    assertNotEquals(results, results(SARIF));
+    assertEquals(before, fingerprints());
+  }
+
+  @Test
+  void aFingerprintIsAnotherForAnotherRecipeSubjectOrSide() throws IOException {
+    Set<String> before = fingerprints();
+    change("C-1.recipe", "zinc                         max 100 mg/kg", "crude-protein  min 40 %");
+    Set<String> after = fingerprints();
+    after.removeAll(before);
+    assertEquals("[below-minimum|C-1.recipe|crude-protein|min]", after.toString());
+  }
+
+  /** A waiver that has ended makes the same finding one that is not suppressed. */
+  @Test
+  void theFingerprintOutlivesItsWaiver() throws IOException {
+    change("trial pond/B-1.recipe", "until 2027-03-31", "until 2026-03-31");
+    String known = "above-maximum|trial pond/B-1.recipe|crude-fibre|max";
+    assertTrue(fingerprints().contains(known), () -> known);
+    for (JsonNode result : results(SARIF)) {
+      assertEquals(0, result.get("suppressions").size());
+    }
+  }
+
+  @Test
+  void aWaiverThatNothingNeedsSuppressesNothing() throws IOException {
+    change("limits/grower.limits", "max 4 %", "max 5.5 %");
+    assertEquals(results(SARIF), results("findings-without-waived.sarif"));
+  }
+
+  /** Read by what Maven's own report of tests reads such files with. */
+  @Test
+  void junitIsReadAsItIsMeant() throws Exception {
+    List<ReportTestSuite> suites = suites();
+    assertEquals(
+        "[A-1 3 1 0 0, C-1 2 0 1 1, D-1 1 0 1 0, E-1 1 0 1 0, F-1 1 0 1 0, B-1 2 0 0 0]",
+        suites.stream()
+            .map(
+                suite ->
+                    suite.getName()
+                        + " "
+                        + suite.getNumberOfTests()
+                        + " "
+                        + suite.getNumberOfFailures()
+                        + " "
+                        + suite.getNumberOfErrors()
+                        + " "
+                        + suite.getNumberOfSkipped())
+            .toList()
+            .toString());
+    ReportTestCase broken =
+        suites.get(0).getTestCases().stream().filter(ReportTestCase::hasFailure).findFirst().get();
+    assertEquals("crude-protein min (grower)", broken.getName());
+    assertEquals("below-minimum", broken.getFailureType());
+    assertEquals("crude-protein is 8.5 %, the minimum is 9.0 %", broken.getFailureMessage());
+    assertTrue(broken.getFailureDetail().contains("A-1.recipe:5:3: error: crude-protein is 8.5"));
+  }
+
+  @Test
+  void everyCaseHasANameOfItsOwn() throws Exception {
+    List<String> names = new ArrayList<>();
+    for (ReportTestSuite suite : suites()) {
+      suite.getTestCases().forEach(one -> names.add(one.getClassName() + one.getName()));
+    }
+    assertEquals(10, names.size());
+    assertEquals(10, new HashSet<>(names).size(), names::toString);
+  }
+
+  private List<ReportTestSuite> suites() throws Exception {
+    byte[] xml = report(JUNIT).getBytes(StandardCharsets.UTF_8);
+    TestSuiteXmlParser parser = new TestSuiteXmlParser(new NullConsoleLogger());
+    return parser.parse(
+        new InputStreamReader(new ByteArrayInputStream(xml), StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void theExampleHasACaseForEachOfItsLimits() throws IOException {
+    CheckReports example = Pellucid.checkWithReports(Path.of("..", "recipes"), "", DAY);
+    String xml = text(example, JUNIT);
+    long cases = xml.lines().filter(line -> line.contains("<testcase ")).count();
+    assertEquals(example.check().limits(), cases);
+    assertFalse(xml.contains("<failure") || xml.contains("<error"));
+    Set<String> different =
+        xml.lines().filter(line -> line.contains("<testcase ")).collect(Collectors.toSet());
+    assertEquals(cases, different.size());
+  }
+
+  @Test
+  void theReadmeNamesEveryFileAndKey() throws IOException {
+    String readme = Files.readString(Path.of("..", "README.md"));
+    Set<String> names = new TreeSet<>(reports("").keySet());
+    keys(JsonMapper.shared().readTree(report("findings.json")), names);
+    assertTrue(names.size() > 40, names::toString);
+    names.removeIf(name -> readme.contains("`" + name + "`"));
+    assertEquals(Set.of(), names);
+  }
+
+  private static void keys(JsonNode node, Set<String> keys) {
+    keys.addAll(node.propertyNames());
+    node.forEach(child -> keys(child, keys));
+  }
+
+  @Test
+  void anEmptyFolderHasReportsToo() throws IOException {
+    Path empty = Files.createDirectory(folder.resolve("empty"));
+    CheckReports reports = Pellucid.checkWithReports(empty, "", DAY);
+    assertEquals(List.of(), told(sarifSchema(), text(reports, SARIF)));
+    reports.write(folder.resolve("out"));
+    assertEquals(text(reports, "summary.md"), Files.readString(folder.resolve("out/summary.md")));
+  }
+}

@@ -1,0 +1,216 @@
+package dev.pellucid.engine.outcome;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Span;
+import java.io.IOException;
+import java.io.StringReader;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+
+/** Reports of what no small folder shows: thousands of findings, and letters that need care. */
+class ReportsTest {
+  private static final Code CODE = new Code("below-minimum");
+
+  private static Finding error(String path, String headline) {
+    return error(path, 0, headline);
+  }
+
+  private static Finding error(String path, int at, String headline) {
+    Span span = new SourceFile(path, "recipe A-1\n\nmix\n").span(at, at);
+    return Finding.error(CODE, span, headline);
+  }
+
+  private static CheckOutcome outcome(List<Finding> findings, List<RecipeOutcome> recipes) {
+    return new CheckOutcome("so many recipes", 0, 0, findings, recipes);
+  }
+
+  private static List<Finding> many(int number, Severity severity, String headline) {
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < number; i++) {
+      Span span = new SourceFile("catfish/R-" + i + ".recipe", "recipe").span(0, 0);
+      findings.add(Finding.of(CODE, severity, span, headline));
+    }
+    return findings;
+  }
+
+  private static List<RecipeOutcome> recipes(int number) {
+    return IntStream.range(0, number).mapToObj(ReportsTest::recipe).toList();
+  }
+
+  private static RecipeOutcome recipe(int number) {
+    String code = "R-" + number;
+    List<LimitOutcome> limits =
+        List.of(new LimitOutcome("lysine min", LimitOutcome.State.KEPT, Optional.empty()));
+    return new RecipeOutcome(code + ".recipe", code, true, List.of(), limits, List.of(), List.of());
+  }
+
+  @Test
+  void theSummaryStaysWithinItsBoundAndSaysWhatItLeftOut() {
+    List<Finding> findings = new ArrayList<>();
+    findings.addAll(many(9000, Severity.ERROR, "lysine is 1.2 %, the minimum is 1.9 %"));
+    findings.addAll(many(9000, Severity.WARNING, "x".repeat(5000)));
+    String page = SummaryPage.of(outcome(findings, recipes(10_000)));
+    assertTrue(page.length() <= SummaryPage.LONGEST, () -> page.length() + " characters");
+    assertTrue(page.length() > SummaryPage.LONGEST * 9 / 10, () -> page.length() + " characters");
+    assertEquals(9000 + 9000 + 10_000, shown(page) + leftOut(page));
+    assertTrue(page.indexOf("## Errors (9000)") < page.indexOf("## Recipes (10000)"));
+    assertTrue(page.indexOf("## Recipes") < page.indexOf("## Warnings (9000)"));
+  }
+
+  @Test
+  void ofFewNothingIsLeftOut() {
+    String page = SummaryPage.of(outcome(many(20, Severity.ERROR, "lysine is low"), recipes(10)));
+    assertEquals(30, shown(page));
+    assertFalse(page.contains("left out"));
+  }
+
+  private static long shown(String page) {
+    return page.lines().filter(line -> line.matches("\\| (catfish|R-).*")).count();
+  }
+
+  private static long leftOut(String page) {
+    return page.lines()
+        .filter(line -> line.contains(" more left out here"))
+        .mapToLong(line -> Long.parseLong(line.substring(0, line.indexOf(' '))))
+        .sum();
+  }
+
+  @Test
+  void whatIsWorstStandsFirst() {
+    RecipeOutcome broken =
+        new RecipeOutcome(
+            "Z-9.recipe",
+            "Z-9",
+            true,
+            List.of(),
+            List.of(new LimitOutcome("l", LimitOutcome.State.NOT_JUDGED, Optional.empty())),
+            List.of(),
+            List.of());
+    RecipeOutcome unread = RecipeOutcome.unchecked("Y-9.recipe", "Y-9", List.of(), List.of());
+    String page = SummaryPage.of(outcome(List.of(), List.of(recipe(1), broken, unread)));
+    assertTrue(page.indexOf("| Y-9 ") < page.indexOf("| Z-9 "), page);
+    assertTrue(page.indexOf("| Z-9 ") < page.indexOf("| R-1 "), page);
+  }
+
+  @Test
+  void marksOfMarkdownAndHtmlDoNothing() {
+    String page =
+        SummaryPage.of(outcome(List.of(error("a_b.recipe", "<b> | *x* [y](z) `q` #1")), List.of()));
+    String row = "| a\\_b.recipe:1 | \\<b\\> \\| \\*x\\* \\[y\\](z) \\`q\\` \\#1 |";
+    assertTrue(page.contains(row), page);
+  }
+
+  @Test
+  void whatXmlCannotHoldIsReplaced() throws Exception {
+    Finding odd = error("A-1.recipe", "an odd \u0001 & \uFFFF < \" 𝛼 letter");
+    RecipeOutcome recipe = RecipeOutcome.unchecked("A-1.recipe", "A-1", List.of(), List.of(odd));
+    String xml = LimitsJunit.of(outcome(List.of(odd), List.of(recipe)));
+    Document read =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new InputSource(new StringReader(xml)));
+    assertEquals(
+        "an odd \uFFFD & \uFFFD < \" 𝛼 letter",
+        read.getElementsByTagName("error")
+            .item(0)
+            .getAttributes()
+            .getNamedItem("message")
+            .getNodeValue());
+  }
+
+  @Test
+  void casesOfOneNameAreNumbered() {
+    LimitOutcome kept =
+        new LimitOutcome("zinc min (A-1)", LimitOutcome.State.KEPT, Optional.empty());
+    RecipeOutcome recipe =
+        new RecipeOutcome(
+            "A-1.recipe", "A-1", true, List.of(), List.of(kept, kept), List.of(), List.of());
+    String xml = LimitsJunit.of(outcome(List.of(), List.of(recipe)));
+    assertTrue(xml.contains("name=\"zinc min (A-1)\""), xml);
+    assertTrue(xml.contains("name=\"zinc min (A-1) 2\""), xml);
+  }
+
+  /** RFC 3986: what the JDK reads back is the path. */
+  @Test
+  void aPathAsUri() {
+    String path = "trial pond/ä: 50%/µ#1?[x].recipe";
+    URI uri = URI.create(SarifLog.uri(path));
+    assertEquals(path, uri.getPath());
+    assertFalse(uri.isAbsolute());
+    assertEquals("catfish/CG-36.recipe", SarifLog.uri("catfish/CG-36.recipe"));
+  }
+
+  @Test
+  void sameInAllButPlaceAreCounted() {
+    Finding first = error("A-1.recipe", 0, "lysine is low");
+    Finding second = error("A-1.recipe", 3, "lysine is low");
+    Finding other =
+        error("A-1.recipe", 5, "lysine is low")
+            .about(new About("lysine", About.Side.MIN, List.of("maize")));
+    Fingerprints fingerprints = new Fingerprints(List.of(first, second, other));
+    assertEquals("below-minimum|A-1.recipe||", fingerprints.of(first));
+    assertEquals("below-minimum|A-1.recipe|||2", fingerprints.of(second));
+    assertEquals("below-minimum|A-1.recipe|lysine|min", fingerprints.of(other));
+  }
+
+  /** The folder's name goes where a path of it follows, and stays where it is a word. */
+  @Test
+  void belowTheFolder() {
+    Finding finding =
+        error("practice/A-1.recipe", "write in practice/salt.yaml, not in practice/other")
+            .seeing("limit written", new SourceFile("practice/a.limits", "").beginning())
+            .helping("see salt, practice/A-1.recipe and practice/practice/retention.yaml");
+    CheckOutcome below =
+        new BelowFolder(
+                "practice/",
+                List.of("A-1.recipe", "a.limits", "practice/retention.yaml", "salt.yaml"))
+            .of(outcome(List.of(finding), List.of()));
+    Finding told = below.findings().get(0);
+    assertEquals("A-1.recipe:1:1", told.span().place());
+    assertEquals("a.limits:1:1", told.related().get(0).span().place());
+    assertEquals("write in salt.yaml, not in practice/other", told.headline());
+    assertEquals(List.of("see salt, A-1.recipe and practice/retention.yaml"), told.helps());
+  }
+
+  @Test
+  void wordsOfAPage() {
+    RuleWords words =
+        RuleWords.read("# code\n\nOne thing, and\nmore. Another.\n\nThird 1.5.\n\n## Wrong\n\nx\n");
+    assertEquals(List.of("One thing, and more. Another.", "Third 1.5."), words.paragraphs());
+    assertEquals("One thing, and more.", words.inShort());
+    assertEquals("One thing, and more. Another.\n\nThird 1.5.", words.text());
+  }
+
+  /** Whatever a finding's code is, SARIF has words for it. */
+  @Test
+  void everyPageHasWords() throws IOException {
+    Path pages = Path.of("src", "main", "resources", "dev", "pellucid", "rules");
+    try (Stream<Path> all = Files.list(pages)) {
+      List<String> codes =
+          all.map(page -> page.getFileName().toString().replace(".md", "")).toList();
+      assertTrue(codes.size() > 200, codes::toString);
+      for (String code : codes) {
+        RuleWords words = RuleWords.of(new Code(code));
+        assertFalse(words.inShort().isEmpty() || words.text().contains("```"), code);
+      }
+    }
+  }
+}
