@@ -319,7 +319,11 @@ final class FolderRun<T> {
     return resolution
         .thing()
         .map(resolved -> checked(path, resolved, own))
-        .orElseGet(() -> unchecked(path, resolver.brokenAmong(resolution.read()), own));
+        .orElseGet(() -> unchecked(path, broken(path, resolution), own));
+  }
+
+  private List<String> broken(String path, Resolution<ResolvedRecipe> resolution) {
+    return resolver.brokenBefore(new SourceFile(path, "").stem(), resolution.read());
   }
 
   private Outcome<T> unchecked(String path, List<String> broken, List<Finding> own) {

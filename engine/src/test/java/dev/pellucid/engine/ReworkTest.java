@@ -131,6 +131,15 @@ class ReworkTest {
         report.notChecked().toString());
   }
 
+  @Test
+  void ofItselfAndBrokenDoesNotSayToMendItselfFirst() throws IOException {
+    SlippedFolder folder = new SlippedFolder(copy);
+    folder.with(GROWER, SALT, SALT + "  rework CG-36                 3.00 %\n");
+    folder.with(GROWER, "  maize ", "  maise ");
+    CheckReport report = Pellucid.check(copy, "", DAY);
+    assertTrue(report.notChecked().contains("CG-36"), report.notChecked().toString());
+  }
+
   private Map<String, ComputedFeed> feeds() throws IOException {
     Map<String, ComputedFeed> feeds = new TreeMap<>();
     new FolderRun<>(FeedFolder.list(copy, ""), DAY, FolderRun.Made::feed)

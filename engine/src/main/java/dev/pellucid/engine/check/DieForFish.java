@@ -7,9 +7,7 @@ import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
-import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Range;
-import dev.pellucid.syntax.Step;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -26,10 +24,7 @@ final class DieForFish implements Rule {
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
     Passes passes = recipe.recipe().process();
-    Optional<Setting> die =
-        passes
-            .setting(Step.EXTRUDE, Property.DIE)
-            .or(() -> passes.setting(Step.PELLET, Property.DIE));
+    Optional<Setting> die = passes.die();
     Optional<Range> fish = recipe.recipe().fish();
     Optional<Species> species = recipe.recipe().species();
     if (die.isPresent() && fish.isPresent() && species.isPresent()) {

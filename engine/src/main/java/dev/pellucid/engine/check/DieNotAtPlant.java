@@ -7,8 +7,6 @@ import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
-import dev.pellucid.syntax.Property;
-import dev.pellucid.syntax.Step;
 import dev.pellucid.text.Choices;
 import java.util.Comparator;
 import java.util.List;
@@ -29,10 +27,7 @@ final class DieNotAtPlant implements Rule {
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
     Passes passes = recipe.recipe().process();
-    Optional<Setting> die =
-        passes
-            .setting(Step.EXTRUDE, Property.DIE)
-            .or(() -> passes.setting(Step.PELLET, Property.DIE));
+    Optional<Setting> die = passes.die();
     Optional<Plant> plant = recipe.larder().plant().filter(one -> !one.dies().isEmpty());
     if (die.isPresent() && plant.isPresent() && !has(plant.get(), die.get().aim())) {
       out.accept(finding(die.get(), plant.get()));

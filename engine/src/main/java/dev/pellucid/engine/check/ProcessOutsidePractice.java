@@ -72,10 +72,7 @@ final class ProcessOutsidePractice implements Rule {
 
   /** Every grinding by itself: one coarse ingredient is enough to block a die. */
   private static void screen(OutsidePractice practice, Passes passes) {
-    Optional<Setting> die =
-        passes
-            .setting(Step.EXTRUDE, Property.DIE)
-            .or(() -> passes.setting(Step.PELLET, Property.DIE));
+    Optional<Setting> die = passes.die();
     if (die.isEmpty()) {
       return;
     }

@@ -65,12 +65,7 @@ final class PlantReader {
         base(fields, "air-temperature", Kind.TEMPERATURE).orElse(ROOM),
         positive(fields, "tray-load", Kind.MASS),
         count(fields, "trays"),
-        fields.texts("dies").stream()
-            .map(die -> figures.positive(die, Kind.LENGTH))
-            .flatMapToDouble(OptionalDouble::stream)
-            .boxed()
-            .sorted()
-            .toList(),
+        dies(fields),
         fields.oneOf("coater", "a coater", Coater.class),
         positive(fields, "coater-load", Kind.MASS),
         scales(fields),
@@ -79,6 +74,15 @@ final class PlantReader {
             .flatMap(block -> mixer(block).stream())
             .toList(),
         fields.has("name") ? fields.placeOf("name") : fields.place());
+  }
+
+  /** Where one cannot be read, none are known. */
+  private List<Double> dies(Fields fields) {
+    List<OptionalDouble> dies =
+        fields.texts("dies").stream().map(die -> figures.positive(die, Kind.LENGTH)).toList();
+    return dies.stream().anyMatch(OptionalDouble::isEmpty)
+        ? List.of()
+        : dies.stream().map(OptionalDouble::getAsDouble).sorted().toList();
   }
 
   private List<Scale> scales(Fields fields) {

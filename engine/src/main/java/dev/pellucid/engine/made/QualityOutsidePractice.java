@@ -9,8 +9,6 @@ import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
-import dev.pellucid.syntax.Property;
-import dev.pellucid.syntax.Step;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -112,11 +110,7 @@ final class QualityOutsidePractice implements RecordRule {
         .order()
         .feed()
         .map(feed -> feed.recipe().process())
-        .flatMap(
-            passes ->
-                passes
-                    .setting(Step.EXTRUDE, Property.DIE)
-                    .or(() -> passes.setting(Step.PELLET, Property.DIE)))
+        .flatMap(passes -> passes.die())
         .map(Setting::aim);
   }
 

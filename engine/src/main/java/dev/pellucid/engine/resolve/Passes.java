@@ -42,4 +42,9 @@ public record Passes(List<Pass> inOrder) {
     }
     return Optional.empty();
   }
+
+  /** The holes that the pellets come out of. */
+  public Optional<Setting> die() {
+    return setting(Step.EXTRUDE, Property.DIE).or(() -> setting(Step.PELLET, Property.DIE));
+  }
 }

@@ -34,8 +34,8 @@ public final class Resolver {
     this.kitchen = kitchen;
   }
 
-  /** The files to be mended first, of all that a recipe looked up. */
-  public List<String> brokenAmong(SortedSet<String> read) {
+  /** The files to be mended before a recipe, of all that it looked up. */
+  public List<String> brokenBefore(String recipe, SortedSet<String> read) {
     List<String> files = new ArrayList<>();
     for (String name : read) {
       Ingredient ingredient = kitchen.larder().ingredients().get(name);
@@ -43,7 +43,9 @@ public final class Resolver {
         files.add(name + ".yaml");
       } else if (kitchen.brokenPremixes().contains(name)) {
         files.add(name + ".premix");
-      } else if (kitchen.recipes().containsKey(name) && kitchen.reworks().of(name).isEmpty()) {
+      } else if (!name.equals(recipe)
+          && kitchen.recipes().containsKey(name)
+          && kitchen.reworks().of(name).isEmpty()) {
         files.add(name + ".recipe");
       }
     }

@@ -44,6 +44,14 @@ class ProcessRulesTest {
   }
 
   @Test
+  void aDieWithoutItsUnitIsNoReasonToMissTheOthers() throws IOException {
+    SlippedFolder folder = slip("plant/river-mill.yaml", "dies: [1.5 mm", "dies: [1.5");
+    folder.with("plant/farm-shed.yaml", "dies: [1.5 mm", "dies: [1.5");
+    assertTrue(folder.text().contains("1.5"), folder.text());
+    assertTrue(!folder.codes().contains("die-not-at-plant"), folder.text());
+  }
+
+  @Test
   void dryingTooShort() throws IOException {
     says(
         slip(RECIPE, "6 to 12 h", "0.5 to 12 h"),
