@@ -1,22 +1,17 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.check.Judge;
+import dev.pellucid.engine.compare.Allowance;
 import dev.pellucid.engine.compare.Comparison;
-import dev.pellucid.engine.compare.RecipeState;
-import dev.pellucid.engine.compare.RecipeState.FeedFigures;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.outcome.CompareJson;
+import dev.pellucid.engine.report.CompareHtml;
+import dev.pellucid.engine.report.CompareMarkdown;
 import dev.pellucid.engine.report.CompareText;
-import dev.pellucid.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What came of comparing two states of a folder.
@@ -24,74 +19,50 @@ import java.util.stream.Collectors;
  * @param comparison the recipes that changed, the gravest first
  * @param text for the console
  * @param markdown for a review, at most 60,000 characters
+ * @param html all of it, to be read
+ * @param json all of it, for scripts
  */
-public record CompareReport(Comparison comparison, String text, String markdown) {
+public record CompareReport(
+    Comparison comparison, String text, String markdown, String html, String json) {
 
-  static CompareReport of(FeedFolder from, FeedFolder to, LocalDate day) {
-    FolderRun<String> before = new FolderRun<>(from, day, FolderRun.Made::path);
-    FolderRun<String> after = new FolderRun<>(to, day, FolderRun.Made::path);
+  static CompareReport of(FeedFolder from, FeedFolder to, LocalDate day, String fullAt) {
+    ComparedFolder before = new ComparedFolder(from, day);
+    ComparedFolder after = new ComparedFolder(to, day);
     Comparison comparison =
-        Comparison.of(states(from, before), states(to, after), differing(from, to));
-    CompareText text = new CompareText(after.larder().settings().currency());
-    return new CompareReport(comparison, text.text(comparison), text.markdown(comparison));
+        Comparison.of(before.states(), after.states(), new ChangedFiles(before, after, day));
+    String currency = after.currency();
+    return new CompareReport(
+        comparison,
+        new CompareText(currency).text(comparison),
+        new CompareMarkdown(currency, fullAt).text(comparison),
+        new CompareHtml(currency).text(comparison),
+        CompareJson.of(comparison, currency));
   }
 
   /**
-   * Writes {@code compare.txt} and {@code compare.md}.
+   * Writes {@code compare.txt}, {@code compare.md}, {@code compare.html} and {@code compare.json}.
    *
    * @throws IOException where the disk fails
    */
   public void write(Path to) throws IOException {
     FeedFolder.write(to.resolve("compare.txt"), text);
     FeedFolder.write(to.resolve("compare.md"), markdown);
+    FeedFolder.write(to.resolve("compare.html"), html);
+    FeedFolder.write(to.resolve("compare.json"), json);
+  }
+
+  /**
+   * What moves further than is allowed, a sentence each.
+   *
+   * @param costRise percent that the cost of a kg in the bags may rise by; empty for any
+   * @param nutrientMove percent that a nutrient with a limit on it may rise or fall by
+   */
+  public List<String> beyond(OptionalDouble costRise, OptionalDouble nutrientMove) {
+    return new Allowance(costRise, nutrientMove).beyond(comparison);
   }
 
   /** One line for the end of a run. */
   public String tally() {
     return CompareText.tally(comparison);
-  }
-
-  private static Map<String, RecipeState> states(FeedFolder folder, FolderRun<String> run) {
-    Map<String, RecipeState> states = new TreeMap<>();
-    for (String path : folder.ending(".recipe")) {
-      String code = new SourceFile(path, "").stem();
-      FolderRun.Looked looked = run.looked(code);
-      Optional<FeedFigures> figures =
-          looked.feed().map(feed -> FeedFigures.of(feed, Judge.verdicts(feed)));
-      states.put(
-          code, new RecipeState(code, layout(folder, path), Set.copyOf(looked.reads()), figures));
-    }
-    return states;
-  }
-
-  /** Its words line by line: white space between them and empty lines are no change. */
-  private static String layout(FeedFolder folder, String path) {
-    return text(folder, path)
-        .lines()
-        .map(line -> line.strip().replaceAll("\\s+", " "))
-        .filter(line -> !line.isEmpty())
-        .collect(Collectors.joining("\n"));
-  }
-
-  private static String text(FeedFolder folder, String path) {
-    return folder.read(path, new ArrayList<>()).map(SourceFile::text).orElse("");
-  }
-
-  private static Set<String> differing(FeedFolder from, FeedFolder to) {
-    Map<String, String> before = texts(from);
-    Map<String, String> after = texts(to);
-    Set<String> paths = new TreeSet<>(before.keySet());
-    paths.addAll(after.keySet());
-    paths.removeIf(
-        path -> Optional.ofNullable(before.get(path)).equals(Optional.ofNullable(after.get(path))));
-    return paths;
-  }
-
-  private static Map<String, String> texts(FeedFolder folder) {
-    Map<String, String> texts = new TreeMap<>();
-    folder.data().forEach(path -> texts.put(path, text(folder, path)));
-    folder.ending(".premix").forEach(path -> texts.put(path, layout(folder, path)));
-    folder.ending(".limits").forEach(path -> texts.put(path, layout(folder, path)));
-    return texts;
   }
 }

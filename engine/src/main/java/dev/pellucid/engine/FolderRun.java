@@ -219,7 +219,7 @@ final class FolderRun<T> {
 
   /** One recipe as it is written, whatever its limits say. */
   Optional<ComputedFeed> feed(String code) {
-    return looked(code).feed();
+    return path(code).flatMap(path -> looked(path).feed());
   }
 
   /**
@@ -229,8 +229,9 @@ final class FolderRun<T> {
    */
   record Looked(Set<String> reads, Optional<ComputedFeed> feed) {}
 
-  Looked looked(String code) {
-    Optional<Resolution<ResolvedRecipe>> resolution = file(code).map(resolver::recipe);
+  Looked looked(String path) {
+    Optional<Resolution<ResolvedRecipe>> resolution =
+        read(path, new ArrayList<>()).map(file -> resolver.recipe((RecipeFile) file));
     Optional<ComputedFeed> feed =
         resolution.flatMap(Resolution::thing).flatMap(recipe -> computer.compute(recipe).feed());
     Set<String> reads = new TreeSet<>();
@@ -250,12 +251,10 @@ final class FolderRun<T> {
         .flatMap(line -> resolver.subject(line.left(), found));
   }
 
-  private Optional<RecipeFile> file(String code) {
+  private Optional<String> path(String code) {
     return folder.ending(".recipe").stream()
         .filter(path -> new SourceFile(path, "").stem().equals(code))
-        .findFirst()
-        .flatMap(path -> read(path, new ArrayList<>()))
-        .map(RecipeFile.class::cast);
+        .findFirst();
   }
 
   Map<String, ResolvedPremix> resolvedPremixes() {
@@ -382,8 +381,9 @@ final class FolderRun<T> {
   }
 
   private Optional<Material.Reworked> finished(String code) {
-    return file(code)
-        .flatMap(resolver::source)
+    return path(code)
+        .flatMap(path -> read(path, new ArrayList<>()))
+        .flatMap(file -> resolver.source((RecipeFile) file))
         .flatMap(recipe -> computer.compute(recipe).feed())
         .map(Finished::of);
   }

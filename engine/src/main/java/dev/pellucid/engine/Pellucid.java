@@ -76,11 +76,12 @@ public final class Pellucid {
    * @param from the folder as it was
    * @param to the folder as it is
    * @param day judges waivers and prices of both
+   * @param fullAt where a reader of the short form finds the full one
    * @throws IOException where the disk fails
    */
-  public static CompareReport compare(FolderState from, FolderState to, LocalDate day)
-      throws IOException {
-    return from.open(before -> to.open(after -> CompareReport.of(before, after, day)));
+  public static CompareReport compare(
+      FolderState from, FolderState to, LocalDate day, String fullAt) throws IOException {
+    return from.open(before -> to.open(after -> CompareReport.of(before, after, day, fullAt)));
   }
 
   /**

@@ -14,6 +14,8 @@ import org.approvaltests.Approvals;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a change of the example folder does to its feeds. */
 class CompareTest {
@@ -48,6 +50,27 @@ class CompareTest {
     Approvals.verify(compared().text());
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"txt", "md", "html", "json"})
+  void aMixedChangeIsToldInEachForm(String form) throws IOException {
+    folder.with(GROWER, "soybean-meal-48              44.00 %", "soybean-meal-48  36.00 %");
+    folder.with(GROWER, "crude-protein                35.5 %", "crude-protein  38.5 %");
+    folder.with("prices/2026-11.yaml", "squid-meal: ", "squid-meal: 1");
+    Files.move(copy.resolve("carp/KF-29.recipe"), copy.resolve("carp/KF-30.recipe"));
+    folder.with("carp/KF-30.recipe", "recipe KF-29", "recipe KF-30");
+    folder.with("trout/TS-48.recipe", "  fish-meal-65 ", "  fish-meal-56 ");
+    CompareReport report = compared();
+    String told =
+        switch (form) {
+          case "txt" -> report.text();
+          case "md" -> report.markdown();
+          case "html" -> report.html();
+          default -> report.json();
+        };
+    Approvals.verify(
+        told, Approvals.NAMES.withParameters(form).forFile().withExtension("." + form));
+  }
+
   @Test
   void anAnalysisMovesEveryFeedThatHoldsIt() throws IOException {
     folder.with("ingredients/maize.yaml", "crude-protein: 8.75", "crude-protein: 7.75");
@@ -59,7 +82,7 @@ class CompareTest {
     for (RecipeChange change : report.comparison().changes()) {
       String recipe = recipe(change.code());
       assertTrue(recipe.contains("  maize ") || recipe.contains("-TR "), change.code());
-      assertEquals(List.of("ingredients/maize.yaml"), change.because());
+      assertEquals(List.of("ingredients/maize.yaml"), files(change));
     }
     long holding = codesHolding("  maize ");
     assertTrue(report.comparison().changes().size() >= holding, report.text());
@@ -69,9 +92,9 @@ class CompareTest {
   void aPriceMovesTheCostAndNothingElse() throws IOException {
     folder.with("prices/2026-11.yaml", "maize: 0.24", "maize: 0.25");
     for (RecipeChange change : compared().comparison().changes()) {
-      assertEquals(List.of(), change.moved());
+      assertEquals(List.of(), change.effect().orElseThrow().moved());
       assertTrue(change.costMoved() > 0, change.code());
-      assertEquals(List.of("prices/2026-11.yaml"), change.because());
+      assertEquals(List.of("prices/2026-11.yaml"), files(change));
     }
     assertTrue(codes().contains("CG-36"));
   }
@@ -88,7 +111,7 @@ class CompareTest {
   void anIngredientOfAPremixIsNamed() throws IOException {
     folder.with("ingredients/riboflavin-80.yaml", "riboflavin: 80", "riboflavin: 81");
     for (RecipeChange change : compared().comparison().changes()) {
-      assertEquals(List.of("ingredients/riboflavin-80.yaml"), change.because());
+      assertEquals(List.of("ingredients/riboflavin-80.yaml"), files(change));
     }
     assertTrue(codes().contains("CG-36"));
   }
@@ -105,14 +128,13 @@ class CompareTest {
   }
 
   @Test
-  void aRecipeThatIsNewGoneOrBrokenIsSaid() throws IOException {
+  void aRecipeThatIsRenamedOrBrokenIsSaid() throws IOException {
     Files.move(copy.resolve(GROWER), copy.resolve("catfish/CG-99.recipe"));
     folder.with("catfish/CG-99.recipe", "recipe CG-36 ", "recipe CG-99 ");
     folder.with("catfish/CF-31.recipe", "  maize ", "  maise ");
     String text = compared().text();
     assertTrue(text.startsWith("CF-31  cannot be computed any more\n"), text);
-    assertTrue(text.contains("CG-36  gone\n"), text);
-    assertTrue(text.contains("CG-99  new\n"), text);
+    assertTrue(text.contains("CG-99, formerly CG-36  renamed\n"), text);
   }
 
   @Test
@@ -135,15 +157,31 @@ class CompareTest {
         "catfish/ZZ-150.recipe",
         "min 34 %     in 95 % of batches",
         "min 39 %     in 95 % of batches");
-    CompareReport report = Pellucid.compare(FolderState.at(before), FolderState.at(copy), DAY);
+    CompareReport report =
+        Pellucid.compare(FolderState.at(before), FolderState.at(copy), DAY, "compare.html");
     assertTrue(report.comparison().changes().size() >= 100);
     assertTrue(report.markdown().length() < 60_000, report.markdown().length() + " characters");
     int worst = report.markdown().indexOf("### ZZ-150");
     assertEquals(worst, report.markdown().indexOf("###"));
   }
 
+  @Test
+  void aRecipeThatIsNewOrGoneIsSaid() throws IOException {
+    Files.delete(copy.resolve("trout/TS-48.recipe"));
+    Files.writeString(
+        copy.resolve("ZZ-1.recipe"),
+        "recipe ZZ-1\n  species african-catfish\nmix\n  maize  100 %\nlimits\n  starch  min 1 %\n");
+    String text = compared().text();
+    assertTrue(text.contains("TS-48  gone\n"), text);
+    assertTrue(text.contains("ZZ-1  new\n  cost 0.2"), text);
+  }
+
+  private static List<String> files(RecipeChange change) {
+    return change.because().stream().map(RecipeChange.Cause::path).toList();
+  }
+
   private CompareReport compared() throws IOException {
-    return Pellucid.compare(FolderState.at(EXAMPLE), FolderState.at(copy), DAY);
+    return Pellucid.compare(FolderState.at(EXAMPLE), FolderState.at(copy), DAY, "compare.html");
   }
 
   private List<String> codes() throws IOException {

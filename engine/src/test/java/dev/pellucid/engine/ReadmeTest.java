@@ -52,6 +52,20 @@ class ReadmeTest {
     assertShortened(sheet.lines().toList(), block("sheet"));
   }
 
+  @Test
+  void theChangeIsWhatItDoes() throws IOException {
+    String meal = "soybean-meal-48              4%d.00 %%";
+    SlippedFolder.withRecords(copy).with(GROWER, meal.formatted(4), meal.formatted(0));
+    String text =
+        Pellucid.compare(
+                FolderState.at(Path.of("..", "recipes")),
+                FolderState.at(copy),
+                LocalDate.of(2026, 11, 25),
+                "compare.html")
+            .text();
+    assertShortened(text.lines().toList(), block("change"));
+  }
+
   private static void assertShortened(List<String> whole, String shortened) {
     Iterator<String> lines = whole.iterator();
     List<String> kept = shortened.lines().filter(line -> !line.isBlank()).toList();

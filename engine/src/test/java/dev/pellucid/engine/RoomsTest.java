@@ -15,6 +15,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import dev.pellucid.engine.check.LabelVerdict;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.SectionWord;
@@ -163,15 +164,19 @@ class RoomsTest {
             "engine.resolve",
             "engine.compute"),
         Room.of(
-            "engine.compare",
-            3,
-            "measure",
-            "syntax",
-            "engine.quantity",
-            "engine.larder",
-            "engine.resolve",
-            "engine.compute",
-            "engine.check"),
+                "engine.compare",
+                9,
+                "measure",
+                "syntax",
+                "engine.quantity",
+                "engine.larder",
+                "engine.resolve",
+                "engine.compute",
+                "engine.check",
+                "engine.floor",
+                "engine.label",
+                "engine.plan")
+            .using("com.github.difflib.."),
         Room.of("engine.quality", 5),
         Room.of(
                 "engine.floor",
@@ -231,9 +236,9 @@ class RoomsTest {
                 "engine.label",
                 "engine.made",
                 "engine.plan")
-            .knowing(Step.class)
+            .knowing(Step.class, LabelVerdict.Outcome.class)
             .using("com.github.difflib.."),
-        Room.of("engine.outcome", 12, "text", "finding", "show")
+        Room.of("engine.outcome", 12, "text", "finding", "show", "engine.compare")
             .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
         Room.of("engine.folder", 2, "text", "finding", "parse"),

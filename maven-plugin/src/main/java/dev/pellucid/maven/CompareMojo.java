@@ -1,10 +1,11 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.CompareReport;
-import dev.pellucid.engine.FolderState;
 import dev.pellucid.engine.Pellucid;
 import java.io.File;
 import java.io.IOException;
+import java.util.List;
+import java.util.OptionalDouble;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
@@ -12,8 +13,9 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Shows what a change does to the feeds: limits newly broken, met or tight, nutrients, cost, shares
- * and waivers, of recipes that were edited and of those that only their data changed.
+ * Shows what a change does to the feeds: limits newly broken, met or tight, the label, cost and
+ * what moved it, shares, nutrients, weights on the scales and waivers, of recipes that were edited
+ * and of those that only their data changed.
  */
 @Mojo(name = "compare", threadSafe = true)
 public final class CompareMojo extends FolderGoal {
@@ -42,7 +44,33 @@ public final class CompareMojo extends FolderGoal {
   private @Nullable String day;
 
   /**
-   * Where compare.txt and compare.md go.
+   * By how many percent the cost of a kg in the bags may rise before the build fails; any where
+   * none is given. A feed with a waiver of a limit on cost may rise further.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.costRise")
+  private @Nullable Double costRise;
+
+  /**
+   * By how many percent a nutrient with a limit on it may rise or fall before the build fails; any
+   * where none is given. One with a waiver of such a limit may move further.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.nutrientMove")
+  private @Nullable Double nutrientMove;
+
+  /**
+   * Where a reader of compare.md finds the full comparison: an address, or the file beside it.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.fullComparison", defaultValue = "compare.html")
+  private String fullComparison = "compare.html";
+
+  /**
+   * Where compare.txt, compare.md, compare.html and compare.json go.
    *
    * @since 0.1.0
    */
@@ -54,33 +82,34 @@ public final class CompareMojo extends FolderGoal {
 
   @Override
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
-    CompareReport report =
-        Pellucid.compare(state(folder, from.strip()), state(folder, to.strip()), Console.day(day));
-    report.text().lines().forEach(getLog()::info);
+    OptionalDouble mostRise = percent("pellucid.costRise", costRise);
+    OptionalDouble mostMove = percent("pellucid.nutrientMove", nutrientMove);
     if (comparison == null) {
       throw new MojoExecutionException("pellucid.comparison says no folder");
     }
+    CompareReport report =
+        Pellucid.compare(
+            NamedState.of(folder, from.strip()),
+            NamedState.of(folder, to.strip()),
+            Console.day(day),
+            fullComparison);
+    report.text().lines().forEach(getLog()::info);
     report.write(comparison.toPath());
     getLog().info("pellucid: written to " + comparison);
+    List<String> beyond = report.beyond(mostRise, mostMove);
+    if (!beyond.isEmpty()) {
+      throw new MojoFailureException(String.join("; ", beyond));
+    }
   }
 
-  /**
-   * The folder at a revision, as it lies there for an empty name, or another folder. {@code git
-   * archive} works in a shallow clone, a work tree, with a detached head and in a subfolder of a
-   * repository, and touches neither index nor files.
-   */
-  private static FolderState state(File folder, String name) throws MojoFailureException {
-    File other = new File(name).isAbsolute() ? new File(name) : new File(folder, name);
-    if (name.isEmpty() || other.isDirectory()) {
-      return FolderState.at(name.isEmpty() ? folder.toPath() : other.toPath());
+  private static OptionalDouble percent(String name, @Nullable Double percent)
+      throws MojoExecutionException {
+    if (percent == null) {
+      return OptionalDouble.empty();
     }
-    return GitState.bytes(folder, "archive", "--format=zip", name, ".")
-        .map(FolderState::packed)
-        .orElseThrow(
-            () ->
-                new MojoFailureException(
-                    name
-                        + " is neither a folder nor a revision that git knows here; in a shallow"
-                        + " clone fetch it first: git fetch --unshallow"));
+    if (!(percent >= 0)) {
+      throw new MojoExecutionException(name + " is " + percent + "; write percent from 0 on");
+    }
+    return OptionalDouble.of(percent);
   }
 }

@@ -3,6 +3,7 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.check.LabelVerdict.Outcome;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.larder.LabelRules;
+import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.larder.Tolerance;
 import dev.pellucid.engine.larder.Tolerance.Side;
@@ -21,7 +22,7 @@ import java.util.OptionalDouble;
  * <p>A declaration may be off by the rounding that the rules grant without a word; a guarantee by
  * nothing.
  */
-final class LabelJudge {
+public final class LabelJudge {
   private static final double CLOSE = 1e-9;
 
   private final LabelRules rules;
@@ -34,13 +35,16 @@ final class LabelJudge {
 
   /** One verdict for each claim; none without rules, label or feed. */
   static List<LabelVerdict> verdicts(Inspection recipe) {
-    if (recipe.feed().isEmpty()
-        || recipe.larder().label().isEmpty()
-        || recipe.recipe().label().isEmpty()) {
+    return recipe.feed().map(feed -> verdicts(feed, recipe.larder())).orElse(List.of());
+  }
+
+  /** One verdict for each claim of a feed; none without rules or label. */
+  public static List<LabelVerdict> verdicts(ComputedFeed feed, Larder larder) {
+    if (larder.label().isEmpty() || feed.recipe().label().isEmpty()) {
       return List.of();
     }
-    LabelJudge judge = new LabelJudge(recipe.larder().label().get(), recipe.feed().get());
-    return recipe.recipe().label().get().claims().stream().map(judge::verdict).toList();
+    LabelJudge judge = new LabelJudge(larder.label().get(), feed);
+    return feed.recipe().label().get().claims().stream().map(judge::verdict).toList();
   }
 
   private LabelVerdict verdict(Claim claim) {

@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * @param allowed the difference that the tolerance takes on that side; empty where any is
  * @param tolerance the rule, where there is one
  */
-record LabelVerdict(
+public record LabelVerdict(
     Claim claim,
     Outcome outcome,
     Tolerance.Side side,
@@ -26,7 +26,7 @@ record LabelVerdict(
     Optional<Tolerance> tolerance) {
 
   /** What came of it, the graver later. */
-  enum Outcome {
+  public enum Outcome {
     KEPT,
     /** Within the tolerance, but further off than a rounded label is. */
     SPENDS,

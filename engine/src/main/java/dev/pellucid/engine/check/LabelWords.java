@@ -7,21 +7,22 @@ import dev.pellucid.engine.resolve.Label.Manner;
 import dev.pellucid.measure.Unit;
 
 /** The figures of one verdict in the unit in which the label declares. */
-final class LabelWords {
+public final class LabelWords {
   private static final int MOST_DECIMALS = 9;
 
   private final LabelVerdict verdict;
   private final Claim claim;
   private final Unit unit;
 
-  LabelWords(LabelVerdict verdict) {
+  /** The words of one verdict. */
+  public LabelWords(LabelVerdict verdict) {
     this.verdict = verdict;
     this.claim = verdict.claim();
     this.unit = claim.written().unit();
   }
 
   /** {@code crude-protein is 32.4 % and the label says 36 %}. */
-  String headline() {
+  public String headline() {
     return claim.nutrient().name()
         + " is "
         + apart().value()

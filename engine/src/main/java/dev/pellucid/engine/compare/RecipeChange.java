@@ -1,42 +1,32 @@
 package dev.pellucid.engine.compare;
 
-import dev.pellucid.engine.compare.RecipeState.Held;
+import dev.pellucid.engine.compare.FeedFigures.Held;
 import dev.pellucid.measure.Unit;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * What became of one recipe.
  *
- * @param because data files that changed and that it hangs on
- * @param lines shares that changed
- * @param moved nutrients that changed, the largest change in proportion first
- * @param broken limits that are no longer kept
- * @param met limits that were broken and are kept now
- * @param tight limits that are kept and have come within a hundredth of their bound
+ * @param formerly its code before, where it was renamed
+ * @param text lines of its text that are gone, {@code was: ...}, and new, {@code now: ...}
+ * @param because the files that moved it, itself among others
  * @param costBefore money per kg in the bags
- * @param waivers added, with a plus, and gone, with a minus
+ * @param effect what it does to the feed; empty where there is but one to look at
  */
 public record RecipeChange(
     String code,
+    Optional<String> formerly,
     How how,
-    List<String> because,
-    List<Shifted> lines,
-    List<Moved> moved,
-    List<LimitMoved> broken,
-    List<LimitMoved> met,
-    List<LimitMoved> tight,
+    List<String> text,
+    List<Cause> because,
     OptionalDouble costBefore,
     OptionalDouble costAfter,
-    List<String> waivers) {
+    Optional<Effect> effect) {
   public RecipeChange {
+    text = List.copyOf(text);
     because = List.copyOf(because);
-    lines = List.copyOf(lines);
-    moved = List.copyOf(moved);
-    broken = List.copyOf(broken);
-    met = List.copyOf(met);
-    tight = List.copyOf(tight);
-    waivers = List.copyOf(waivers);
   }
 
   /** In what way it changed. */
@@ -46,6 +36,8 @@ public record RecipeChange(
     /** It can no longer be computed, or can be again. */
     BROKEN("cannot be computed any more"),
     MENDED("can be computed again"),
+    /** Under another code, and nothing else. */
+    RENAMED("renamed"),
     EDITED("edited"),
     /** Nobody touched it. */
     BY_DATA("not touched, changed by its data");
@@ -61,14 +53,36 @@ public record RecipeChange(
     }
   }
 
+  /**
+   * A file without whose change the feed would be another.
+   *
+   * @param costMoved what it adds to a kg in the bags; absent where the feed hangs on it altogether
+   */
+  public record Cause(String path, OptionalDouble costMoved) {}
+
   /** A share before and after; empty where the line was not there. */
   public record Shifted(String line, String before, String after) {}
 
-  /** A nutrient before and after, in the base of its unit's kind. */
-  public record Moved(String nutrient, double before, double after, Unit unit) {}
+  /**
+   * A nutrient before and after, in the base of its unit's kind.
+   *
+   * @param nearest the limit on it that is nearest to its bound, or furthest beyond it
+   */
+  public record Moved(
+      String nutrient, double before, double after, Unit unit, Optional<Held> nearest) {}
 
   /** A limit before and after. */
   public record LimitMoved(Held before, Held after) {}
+
+  /**
+   * What a line adds to the cost of a kg in the bags.
+   *
+   * @param priceBefore money for a kg of it; nought where it was not there
+   */
+  public record CostMoved(String line, double moved, double priceBefore, double priceAfter) {}
+
+  /** kg on the scales in one load before and after; nought where the line was not there. */
+  public record WeightMoved(String line, double before, double after) {}
 
   /** What it adds to a kg in the bags; nought where one of the two is not known. */
   public double costMoved() {
@@ -77,11 +91,13 @@ public record RecipeChange(
         : 0;
   }
 
+  /** {@code CG-37, formerly CG-36}. */
+  public String named() {
+    return formerly.map(former -> code + ", formerly " + former).orElse(code);
+  }
+
   /** The gravest first. */
   int rank() {
-    if (how == How.BROKEN) {
-      return 0;
-    }
-    return !broken.isEmpty() ? 1 : !tight.isEmpty() ? 2 : !met.isEmpty() ? 3 : 4;
+    return how == How.BROKEN ? 0 : 1 + effect.map(Effect::rank).orElse(Effect.LEAST);
   }
 }

@@ -58,6 +58,18 @@ public final class FeedFolder {
     return folder;
   }
 
+  /** This folder with one file as another has it, which is without it where the other has none. */
+  public FeedFolder with(String path, FeedFolder other) {
+    FeedFolder mixed = new FeedFolder(root, prefix);
+    mixed.files.putAll(files);
+    mixed.files.remove(path);
+    Path file = other.files.get(path);
+    if (file != null) {
+      mixed.files.put(path, file);
+    }
+    return mixed;
+  }
+
   /** Whether there is a file of that name right in a folder. */
   public static boolean holds(Path root, String name) {
     return Files.isRegularFile(root.resolve(name));
@@ -71,6 +83,11 @@ public final class FeedFolder {
   /** Paths below the folder of every file that is read, in order. */
   public List<String> paths() {
     return List.copyOf(files.keySet());
+  }
+
+  /** Whether a path below the folder is a file that is read. */
+  public boolean has(String path) {
+    return files.containsKey(path);
   }
 
   /** Paths below the folder that end so, in order. */

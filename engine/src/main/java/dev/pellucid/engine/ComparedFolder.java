@@ -1,0 +1,77 @@
+package dev.pellucid.engine;
+
+import dev.pellucid.engine.check.Judge;
+import dev.pellucid.engine.compare.FeedFigures;
+import dev.pellucid.engine.compare.FigureTaking;
+import dev.pellucid.engine.compare.RecipeState;
+import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.text.SourceFile;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** One of two states of a folder, with the figures of its recipes. */
+final class ComparedFolder {
+  private final FeedFolder folder;
+  private final FolderRun<String> run;
+  private final LocalDate day;
+
+  ComparedFolder(FeedFolder folder, LocalDate day) {
+    this.folder = folder;
+    this.run = new FolderRun<>(folder, day, FolderRun.Made::path);
+    this.day = day;
+  }
+
+  FeedFolder folder() {
+    return folder;
+  }
+
+  String currency() {
+    return run.larder().settings().currency();
+  }
+
+  /** Every recipe, by its code. */
+  Map<String, RecipeState> states() {
+    return folder.ending(".recipe").parallelStream()
+        .map(this::state)
+        .collect(
+            Collectors.toMap(
+                RecipeState::code, Function.identity(), (one, other) -> one, TreeMap::new));
+  }
+
+  /** The figures of one recipe; empty where it is not there or cannot be computed. */
+  Optional<FeedFigures> figures(String path) {
+    return folder.has(path) ? figures(run.looked(path)) : Optional.empty();
+  }
+
+  private RecipeState state(String path) {
+    FolderRun.Looked looked = run.looked(path);
+    return new RecipeState(
+        new SourceFile(path, "").stem(), path, words(path), looked.reads(), figures(looked));
+  }
+
+  private Optional<FeedFigures> figures(FolderRun.Looked looked) {
+    return looked
+        .feed()
+        .map(feed -> FigureTaking.of(feed, Judge.verdicts(feed), run.larder(), day));
+  }
+
+  /** The text of a file. */
+  String text(String path) {
+    return folder.read(path, new ArrayList<>()).map(SourceFile::text).orElse("");
+  }
+
+  /** Line by line: white space between words and empty lines are no change. */
+  List<String> words(String path) {
+    return text(path)
+        .lines()
+        .map(line -> line.strip().replaceAll("\\s+", " "))
+        .filter(line -> !line.isEmpty())
+        .toList();
+  }
+}

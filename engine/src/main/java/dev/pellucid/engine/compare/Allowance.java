@@ -1,0 +1,67 @@
+package dev.pellucid.engine.compare;
+
+import dev.pellucid.engine.compare.RecipeChange.Moved;
+import dev.pellucid.engine.quantity.Figures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * How far a feed may move at once. What a waiver in force is about may move further.
+ *
+ * @param costRise percent that the cost of a kg in the bags may rise by; empty for any
+ * @param nutrientMove percent that a nutrient with a limit on it may rise or fall by; empty for any
+ */
+public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
+  private static final double CLOSE = 1e-9;
+
+  /** What moves further, a sentence each; feeds that are new or gone do not move. */
+  public List<String> beyond(Comparison comparison) {
+    List<String> beyond = new ArrayList<>();
+    for (RecipeChange change : comparison.changes()) {
+      change
+          .effect()
+          .ifPresent(
+              effect -> {
+                cost(change, effect, beyond);
+                effect.moved().forEach(moved -> nutrient(change, effect, moved, beyond));
+              });
+    }
+    return beyond;
+  }
+
+  private void cost(RecipeChange change, Effect effect, List<String> beyond) {
+    if (costRise.isEmpty() || effect.waived().contains("cost")) {
+      return;
+    }
+    double rise = 100 * change.costMoved() / change.costBefore().orElse(0);
+    double allowed = costRise.getAsDouble();
+    if (rise > allowed + CLOSE) {
+      beyond.add(
+          sentence(change.code() + ": cost rises by ", rise, allowed)
+              + " without a waiver of a limit on cost");
+    }
+  }
+
+  private void nutrient(RecipeChange change, Effect effect, Moved moved, List<String> beyond) {
+    if (nutrientMove.isEmpty()
+        || moved.nearest().isEmpty()
+        || effect.waived().contains(moved.nutrient())) {
+      return;
+    }
+    double by = 100 * (moved.after() - moved.before()) / moved.before();
+    double allowed = nutrientMove.getAsDouble();
+    if (Math.abs(by) > allowed + CLOSE) {
+      String how = by > 0 ? " rises by " : " falls by ";
+      beyond.add(
+          sentence(change.code() + ": " + moved.nutrient() + how, Math.abs(by), allowed)
+              + " without a waiver of a limit on it");
+    }
+  }
+
+  private static String sentence(String what, double by, double allowed) {
+    String percent =
+        Double.isInfinite(by) ? "more than can be told" : Figures.plainBeside(by, allowed) + " %";
+    return what + percent + ", allowed is " + Figures.plain(allowed) + " %";
+  }
+}

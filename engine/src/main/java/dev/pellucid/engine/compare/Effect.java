@@ -1,0 +1,304 @@
+package dev.pellucid.engine.compare;
+
+import dev.pellucid.engine.check.LabelVerdict.Outcome;
+import dev.pellucid.engine.compare.FeedFigures.Amount;
+import dev.pellucid.engine.compare.FeedFigures.Claimed;
+import dev.pellucid.engine.compare.FeedFigures.Held;
+import dev.pellucid.engine.compare.FeedFigures.LineCost;
+import dev.pellucid.engine.compare.FeedFigures.Weighings;
+import dev.pellucid.engine.compare.RecipeChange.CostMoved;
+import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
+import dev.pellucid.engine.compare.RecipeChange.Moved;
+import dev.pellucid.engine.compare.RecipeChange.Shifted;
+import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
+import dev.pellucid.measure.Unit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What a change does to a feed: the difference of its figures.
+ *
+ * @param shares of lines that changed
+ * @param moved nutrients that changed, first those that are near a limit for what they moved, those
+ *     without limits last, the largest change in proportion first
+ * @param broken limits that are no longer kept
+ * @param met limits that were broken and are kept now
+ * @param tight limits that are kept and have come within a hundredth of their bound
+ * @param bounds limits that ask for something else than before, new ones and those that are gone
+ * @param costs what each line adds to the cost of a kg in the bags, the most first; all together
+ *     the whole difference
+ * @param waivers new and gone ones
+ * @param waived what limits with a waiver are about now
+ * @param label what it says and the feed holds no longer
+ * @param reprint headings of the label under which something else stands
+ * @param weights on the scales that changed
+ * @param loads before and after, where the batch is weighed out in other portions
+ */
+public record Effect(
+    List<Shifted> shares,
+    List<Moved> moved,
+    List<LimitMoved> broken,
+    List<LimitMoved> met,
+    List<LimitMoved> tight,
+    List<String> bounds,
+    List<CostMoved> costs,
+    List<String> waivers,
+    Set<String> waived,
+    List<Claimed> label,
+    List<String> reprint,
+    List<WeightMoved> weights,
+    Optional<Portions> loads) {
+  /** Of what changes little. */
+  static final int LEAST = 4;
+
+  private static final double CLOSE = 1e-9;
+  private static final double TIGHT = 0.01;
+
+  public Effect {
+    shares = List.copyOf(shares);
+    moved = List.copyOf(moved);
+    broken = List.copyOf(broken);
+    met = List.copyOf(met);
+    tight = List.copyOf(tight);
+    bounds = List.copyOf(bounds);
+    costs = List.copyOf(costs);
+    waivers = List.copyOf(waivers);
+    waived = Set.copyOf(waived);
+    label = List.copyOf(label);
+    reprint = List.copyOf(reprint);
+    weights = List.copyOf(weights);
+  }
+
+  /** A batch before and after. */
+  public record Portions(Weighings before, Weighings after) {}
+
+  /** The difference of two feeds. */
+  public static Effect between(FeedFigures was, FeedFigures is) {
+    return new Effect(
+        shares(was, is),
+        moved(was, is),
+        limits(was, is, Effect::isBroken),
+        limits(was, is, Effect::isMet),
+        limits(was, is, Effect::isTight),
+        bounds(was, is),
+        costs(was, is),
+        waivers(was, is),
+        is.waived(),
+        label(was, is),
+        reprint(was, is),
+        weights(was.weighings(), is.weighings()),
+        portions(was.weighings(), is.weighings()));
+  }
+
+  /** Whether nothing at all is different. */
+  public boolean isNone() {
+    return shares.isEmpty()
+        && moved.isEmpty()
+        && broken.isEmpty()
+        && met.isEmpty()
+        && tight.isEmpty()
+        && bounds.isEmpty()
+        && costs.isEmpty()
+        && waivers.isEmpty()
+        && label.isEmpty()
+        && reprint.isEmpty()
+        && weights.isEmpty()
+        && loads.isEmpty();
+  }
+
+  /** Whether the label says what the feed does not hold, beyond what the rules let pass. */
+  public boolean breaksLabel() {
+    return label.stream().anyMatch(claim -> claim.outcome().compareTo(Outcome.BEYOND) >= 0);
+  }
+
+  int rank() {
+    if (!broken.isEmpty() || breaksLabel()) {
+      return 0;
+    }
+    return !tight.isEmpty() || !label.isEmpty() ? 1 : !met.isEmpty() ? 2 : LEAST - 1;
+  }
+
+  private static Set<String> names(Map<String, ?> was, Map<String, ?> is) {
+    Set<String> names = new LinkedHashSet<>(is.keySet());
+    names.addAll(was.keySet());
+    return names;
+  }
+
+  private static List<Shifted> shares(FeedFigures was, FeedFigures is) {
+    List<Shifted> shifted = new ArrayList<>();
+    for (String name : names(was.shares(), is.shares())) {
+      String before = was.shares().getOrDefault(name, "");
+      String after = is.shares().getOrDefault(name, "");
+      if (!before.equals(after)) {
+        shifted.add(new Shifted(name, before, after));
+      }
+    }
+    return shifted;
+  }
+
+  private static List<Moved> moved(FeedFigures was, FeedFigures is) {
+    List<Moved> moved = new ArrayList<>();
+    for (String name : names(was.nutrients(), is.nutrients())) {
+      Optional<Amount> then = Optional.ofNullable(was.nutrients().get(name));
+      Optional<Amount> now = Optional.ofNullable(is.nutrients().get(name));
+      double before = then.map(Amount::base).orElse(0.0);
+      double after = now.map(Amount::base).orElse(0.0);
+      if (!same(before, after)) {
+        Unit unit = now.or(() -> then).map(Amount::unit).orElseThrow();
+        moved.add(new Moved(name, before, after, unit, nearest(name, is)));
+      }
+    }
+    moved.sort(
+        Comparator.comparing((Moved one) -> one.nearest().isEmpty())
+            .thenComparing(Comparator.comparingDouble(Effect::weight).reversed()));
+    return moved;
+  }
+
+  private static Optional<Held> nearest(String nutrient, FeedFigures is) {
+    return is.limits().values().stream()
+        .filter(limit -> limit.subject().equals(nutrient))
+        .min(Comparator.comparingDouble(Held::room));
+  }
+
+  private static boolean same(double before, double after) {
+    return Math.abs(after - before) <= CLOSE * Math.max(Math.abs(before), Math.abs(after));
+  }
+
+  /** Its change in proportion; where a limit is on it, as a part of that and of the room left. */
+  private static double weight(Moved one) {
+    double largest = Math.max(Math.abs(one.before()), Math.abs(one.after()));
+    double part = Math.abs(one.after() - one.before()) / largest;
+    return one.nearest().map(limit -> part / (part + Math.max(0, limit.room()))).orElse(part);
+  }
+
+  /** Tells whether a limit moved in some way; one that is new stands on both sides. */
+  private interface Turn {
+    boolean is(Held then, Held now, boolean isNew);
+  }
+
+  private static boolean isBroken(Held then, Held now, boolean isNew) {
+    return !now.keeps() && (then.keeps() || isNew);
+  }
+
+  private static boolean isMet(Held then, Held now, boolean isNew) {
+    return now.keeps() && !then.keeps();
+  }
+
+  private static boolean isTight(Held then, Held now, boolean isNew) {
+    return now.keeps() && then.keeps() && now.room() < TIGHT && (then.room() >= TIGHT || isNew);
+  }
+
+  private static List<LimitMoved> limits(FeedFigures was, FeedFigures is, Turn turn) {
+    List<LimitMoved> limits = new ArrayList<>();
+    is.limits()
+        .forEach(
+            (key, now) -> {
+              Held then = was.limits().getOrDefault(key, now);
+              if (turn.is(then, now, !was.limits().containsKey(key))) {
+                limits.add(new LimitMoved(then, now));
+              }
+            });
+    return limits;
+  }
+
+  private static List<String> bounds(FeedFigures was, FeedFigures is) {
+    List<String> bounds = new ArrayList<>();
+    for (String key : names(was.limits(), is.limits())) {
+      Held then = was.limits().get(key);
+      Held now = is.limits().get(key);
+      if (then == null && now != null) {
+        bounds.add("new: " + asked(now));
+      } else if (now == null && then != null) {
+        bounds.add("gone: " + asked(then));
+      } else if (then != null && now != null && !then.bound().equals(now.bound())) {
+        bounds.add(then.subject() + " " + then.bound() + " -> " + now.bound() + by(now));
+      }
+    }
+    return bounds;
+  }
+
+  private static String asked(Held limit) {
+    return limit.subject() + " " + limit.bound() + by(limit);
+  }
+
+  private static String by(Held limit) {
+    return limit.profile().isEmpty() ? "" : " (" + limit.profile() + ")";
+  }
+
+  private static List<CostMoved> costs(FeedFigures was, FeedFigures is) {
+    LineCost none = new LineCost(0, 0);
+    List<CostMoved> costs = new ArrayList<>();
+    for (String line : names(was.costs(), is.costs())) {
+      LineCost before = was.costs().getOrDefault(line, none);
+      LineCost after = is.costs().getOrDefault(line, none);
+      if (!same(before.perKgBagged(), after.perKgBagged())) {
+        costs.add(
+            new CostMoved(
+                line, after.perKgBagged() - before.perKgBagged(), before.perKg(), after.perKg()));
+      }
+    }
+    costs.sort(Comparator.comparingDouble(one -> -Math.abs(one.moved())));
+    return costs;
+  }
+
+  private static List<String> waivers(FeedFigures was, FeedFigures is) {
+    List<String> waivers = new ArrayList<>();
+    is.waivers().stream()
+        .filter(one -> !was.waivers().contains(one))
+        .forEach(one -> waivers.add("new: " + one));
+    was.waivers().stream()
+        .filter(one -> !is.waivers().contains(one))
+        .forEach(one -> waivers.add("gone: " + one));
+    return waivers;
+  }
+
+  /** Claims that are worse off than before. */
+  private static List<Claimed> label(FeedFigures was, FeedFigures is) {
+    List<Claimed> label = new ArrayList<>();
+    is.claims()
+        .forEach(
+            (nutrient, now) -> {
+              Claimed then = was.claims().get(nutrient);
+              Outcome before = then == null ? Outcome.KEPT : then.outcome();
+              if (now.outcome().compareTo(before) > 0) {
+                label.add(now);
+              }
+            });
+    label.sort(Comparator.comparing(Claimed::outcome).reversed());
+    return label;
+  }
+
+  private static List<String> reprint(FeedFigures was, FeedFigures is) {
+    return names(was.printed(), is.printed()).stream()
+        .filter(
+            heading ->
+                !was.printed()
+                    .getOrDefault(heading, "")
+                    .equals(is.printed().getOrDefault(heading, "")))
+        .toList();
+  }
+
+  private static List<WeightMoved> weights(Weighings was, Weighings is) {
+    List<WeightMoved> weights = new ArrayList<>();
+    for (String line : names(was.each(), is.each())) {
+      double before = was.each().getOrDefault(line, 0.0);
+      double after = is.each().getOrDefault(line, 0.0);
+      if (!same(before, after)) {
+        weights.add(new WeightMoved(line, before, after));
+      }
+    }
+    weights.sort(Comparator.comparingDouble(one -> -Math.abs(one.after() - one.before())));
+    return weights;
+  }
+
+  private static Optional<Portions> portions(Weighings was, Weighings is) {
+    boolean same =
+        same(was.kg(), is.kg()) && was.loads() == is.loads() && was.rounds() == is.rounds();
+    return same ? Optional.empty() : Optional.of(new Portions(was, is));
+  }
+}

@@ -1,0 +1,99 @@
+package dev.pellucid.engine.compare;
+
+import dev.pellucid.engine.check.LabelVerdict;
+import dev.pellucid.measure.Unit;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * All that is told of a feed, as plain values: the two states of a folder are not open at once.
+ *
+ * @param shares percent of the recipe by the name of the line, in order
+ * @param nutrients on target and fresh, as fed, by name
+ * @param costPerKg of what is bagged
+ * @param costs what each line brings to it, by name
+ * @param bagged kg in the bags of 100 kg of recipe
+ * @param limits by what they bound, in order
+ * @param waivers what is waived and until when
+ * @param waived what limits with a waiver are about
+ * @param claims what the label says of nutrients, by name
+ * @param printed what else stands on the label, by heading
+ * @param weighings what the scales must show
+ */
+public record FeedFigures(
+    Map<String, String> shares,
+    Map<String, Amount> nutrients,
+    double costPerKg,
+    Map<String, LineCost> costs,
+    double bagged,
+    Map<String, Held> limits,
+    Set<String> waivers,
+    Set<String> waived,
+    Map<String, Claimed> claims,
+    Map<String, String> printed,
+    Weighings weighings) {
+  public FeedFigures {
+    shares = inOrder(shares);
+    nutrients = inOrder(nutrients);
+    costs = inOrder(costs);
+    limits = inOrder(limits);
+    waivers = Collections.unmodifiableSet(new TreeSet<>(waivers));
+    waived = Set.copyOf(waived);
+    claims = inOrder(claims);
+    printed = inOrder(printed);
+  }
+
+  private static <T> Map<String, T> inOrder(Map<String, T> map) {
+    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+  }
+
+  /** Whether a profile of limits holds the recipe, asked for or by law. */
+  boolean isHeldBy(String profile) {
+    return limits.values().stream().anyMatch(limit -> limit.profile().equals(profile));
+  }
+
+  /** A figure in the base of its unit's kind. */
+  public record Amount(double base, Unit unit) {}
+
+  /**
+   * What a line costs.
+   *
+   * @param perKgBagged money in a kg of feed
+   * @param perKg money for a kg of it
+   */
+  public record LineCost(double perKgBagged, double perKg) {}
+
+  /**
+   * One side of one limit.
+   *
+   * @param profile that asks for it; empty for the recipe itself
+   * @param bound as written, with its basis and confidence
+   * @param judged in the unit of the bound
+   * @param room what is left to the bound as a part of it; below nought where it is broken
+   */
+  public record Held(
+      String profile, String subject, String bound, double judged, double room, boolean keeps) {}
+
+  /** A figure of the label and what the feed makes of it, in a sentence. */
+  public record Claimed(String sentence, LabelVerdict.Outcome outcome) {}
+
+  /**
+   * What the scales must show.
+   *
+   * @param kg of the batch, without overage and water
+   * @param loads of the mix
+   * @param rounds of the coater
+   * @param each kg of each line in one load, or one round of the coater, by its name
+   */
+  public record Weighings(double kg, int loads, int rounds, Map<String, Double> each) {
+    /** Where the folder tells no plant or no scales. */
+    static final Weighings NONE = new Weighings(0, 0, 0, Map.of());
+
+    public Weighings {
+      each = inOrder(each);
+    }
+  }
+}

@@ -1,0 +1,229 @@
+package dev.pellucid.engine.compare;
+
+import dev.pellucid.engine.check.LabelJudge;
+import dev.pellucid.engine.check.LabelVerdict;
+import dev.pellucid.engine.check.LabelWords;
+import dev.pellucid.engine.check.Verdict;
+import dev.pellucid.engine.compare.FeedFigures.Amount;
+import dev.pellucid.engine.compare.FeedFigures.Claimed;
+import dev.pellucid.engine.compare.FeedFigures.Held;
+import dev.pellucid.engine.compare.FeedFigures.LineCost;
+import dev.pellucid.engine.compare.FeedFigures.Weighings;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.floor.FloorLine;
+import dev.pellucid.engine.floor.FloorPlan;
+import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.label.BagLabel;
+import dev.pellucid.engine.label.BagLabel.Statement;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.Provenance;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Basis;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Bound;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Takes down the figures of a computed feed. */
+public final class FigureTaking {
+  private final ComputedFeed feed;
+  private final List<Verdict> verdicts;
+  private final Larder larder;
+
+  private FigureTaking(ComputedFeed feed, List<Verdict> verdicts, Larder larder) {
+    this.feed = feed;
+    this.verdicts = verdicts;
+    this.larder = larder;
+  }
+
+  /** The figures of a feed, its verdicts, its label and its weighings. */
+  public static FeedFigures of(
+      ComputedFeed feed, List<Verdict> verdicts, Larder larder, LocalDate day) {
+    FigureTaking taking = new FigureTaking(feed, verdicts, larder);
+    return new FeedFigures(
+        taking.shares(),
+        taking.nutrients(),
+        feed.costPerKg(),
+        taking.costs(),
+        feed.bagged(),
+        taking.limits(),
+        taking.waivers(),
+        taking.waived(),
+        taking.claims(),
+        taking.printed(day),
+        taking.weighings());
+  }
+
+  private Map<String, String> shares() {
+    Map<String, String> shares = new LinkedHashMap<>();
+    for (Line line : feed.recipe().lines()) {
+      shares.merge(
+          line.material().name(), line.share().toString(), (one, two) -> one + " and " + two);
+    }
+    return shares;
+  }
+
+  private Map<String, Amount> nutrients() {
+    Map<String, Amount> nutrients = new LinkedHashMap<>();
+    Readings readings = new Readings(feed);
+    for (Nutrient nutrient : feed.nutrients().inOrder()) {
+      Subject subject = new Subject.Nutrients(List.of(nutrient), nutrient.name());
+      double value = readings.at(subject, new Basis.AsFed(), End.EXPECTED).value();
+      nutrients.put(nutrient.name(), new Amount(value, nutrient.unit()));
+    }
+    return nutrients;
+  }
+
+  private Map<String, LineCost> costs() {
+    Map<String, List<Row>> byLine =
+        feed.rows().stream()
+            .collect(
+                Collectors.groupingBy(
+                    row -> row.line().material().name(), LinkedHashMap::new, Collectors.toList()));
+    Map<String, LineCost> costs = new LinkedHashMap<>();
+    byLine.forEach((name, rows) -> costs.put(name, cost(rows)));
+    return costs;
+  }
+
+  private LineCost cost(List<Row> rows) {
+    double money =
+        rows.stream()
+            .mapToDouble(
+                row -> row.price().map(price -> price.perKg() * row.kgRichest()).orElse(0.0))
+            .sum();
+    double kg = rows.stream().mapToDouble(Row::kgRichest).sum();
+    return new LineCost(money / feed.bagged(), kg > 0 ? money / kg : 0);
+  }
+
+  private Map<String, Held> limits() {
+    Map<String, Held> limits = new LinkedHashMap<>();
+    verdicts.forEach(verdict -> limits.put(key(verdict.limit()), held(verdict)));
+    return limits;
+  }
+
+  private static String profile(Limit limit) {
+    return limit.origin().kind() == Limit.Kind.RECIPE ? "" : limit.origin().name();
+  }
+
+  private static String key(Limit limit) {
+    return profile(limit)
+        + " "
+        + limit.subject().text()
+        + " "
+        + limit.side().word()
+        + limit.basis().words()
+        + limit.inBatches();
+  }
+
+  private static Held held(Verdict verdict) {
+    Limit limit = verdict.limit();
+    Bound.Limit written = limit.writtenInForce();
+    double judged = shown(verdict.judged(), written);
+    double bound = shown(limit.inForce(), written);
+    double room = limit.side() == Bound.Side.MIN ? judged - bound : bound - judged;
+    String batches =
+        limit.inBatches().isPresent()
+            ? " in " + Figures.plain(limit.inBatches().getAsDouble(), Unit.PERCENT) + " of batches"
+            : "";
+    return new Held(
+        profile(limit),
+        limit.subject().text(),
+        limit.side().word() + " " + written.asWritten() + limit.basis().words() + batches,
+        judged,
+        bound == 0 ? room : room / Math.abs(bound),
+        verdict.keeps());
+  }
+
+  private static double shown(double base, Bound.Limit written) {
+    return written instanceof Bound.Limit.Measured measured
+        ? measured.amount().unit().fromBase(base)
+        : base;
+  }
+
+  private Set<String> waivers() {
+    Set<String> waivers = new TreeSet<>();
+    for (Verdict verdict : verdicts) {
+      Limit limit = verdict.limit();
+      String about = limit.subject().text() + " " + limit.side().word() + " ";
+      limit
+          .waiver()
+          .ifPresent(
+              waiver ->
+                  waivers.add(about + waiver.written().asWritten() + " until " + waiver.until()));
+    }
+    return waivers;
+  }
+
+  private Set<String> waived() {
+    return verdicts.stream()
+        .map(Verdict::limit)
+        .filter(limit -> limit.waiver().isPresent())
+        .map(limit -> limit.subject().text())
+        .collect(Collectors.toSet());
+  }
+
+  private Map<String, Claimed> claims() {
+    Map<String, Claimed> claims = new LinkedHashMap<>();
+    for (LabelVerdict verdict : LabelJudge.verdicts(feed, larder)) {
+      claims.put(
+          verdict.claim().nutrient().name(),
+          new Claimed(new LabelWords(verdict).headline(), verdict.outcome()));
+    }
+    return claims;
+  }
+
+  private Map<String, String> printed(LocalDate day) {
+    BatchPlan plan = BatchPlan.of(feed, verdicts, larder, new Provenance("", false, day));
+    Map<String, String> printed = new LinkedHashMap<>();
+    BagLabel.of(feed, larder, plan).stream()
+        .flatMap(label -> label.statements().stream())
+        .forEach(statement -> printed.put(statement.heading(), words(statement)));
+    return printed;
+  }
+
+  private static String words(Statement statement) {
+    if (statement instanceof Statement.Figures figures) {
+      return figures.figures().stream()
+          .map(fact -> fact.name() + " " + fact.value())
+          .collect(Collectors.joining("; "));
+    }
+    if (statement instanceof Statement.Names names) {
+      return String.join("; ", names.names());
+    }
+    return statement instanceof Statement.Sentences sentences
+        ? String.join(" ", sentences.sentences())
+        : "";
+  }
+
+  private Weighings weighings() {
+    return feed.recipe()
+        .batch()
+        .flatMap(batch -> FloorPlanner.plan(feed, feed.weighed(batch), larder))
+        .map(FigureTaking::weighings)
+        .orElse(Weighings.NONE);
+  }
+
+  private static Weighings weighings(FloorPlan plan) {
+    Map<String, Double> each = new LinkedHashMap<>();
+    plan.mix().forEach(line -> add(each, line, ""));
+    plan.coat().forEach(line -> add(each, line, " (coat)"));
+    return new Weighings(plan.kg(), plan.loadCount(), plan.coatRounds(), each);
+  }
+
+  private static void add(Map<String, Double> each, FloorLine line, String place) {
+    each.merge(line.line().material().name() + place, line.actual(), Double::sum);
+  }
+}

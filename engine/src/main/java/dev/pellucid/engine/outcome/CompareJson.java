@@ -1,0 +1,132 @@
+package dev.pellucid.engine.outcome;
+
+import dev.pellucid.engine.compare.Comparison;
+import dev.pellucid.engine.compare.Effect;
+import dev.pellucid.engine.compare.RecipeChange;
+import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
+import dev.pellucid.engine.compare.RecipeChange.Moved;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * A comparison as plain JSON, for scripts: every figure, to twelve digits. A key never changes its
+ * meaning: what is new comes under new keys. Money is per kg in the bags; a nutrient is in the unit
+ * that stands beside it, as fed; room is the part of the bound that is left, below nought where it
+ * is broken.
+ */
+public final class CompareJson {
+  private CompareJson() {}
+
+  /** One object with all changes, the gravest first. */
+  public static String of(Comparison comparison, String currency) {
+    ObjectNode root = Json.object().put("format", 1).put("currency", currency);
+    ArrayNode changes = root.putArray("changes");
+    comparison.changes().forEach(change -> change(changes.addObject(), change));
+    return Json.written(root);
+  }
+
+  private static void change(ObjectNode node, RecipeChange change) {
+    node.put("code", change.code());
+    change.formerly().ifPresent(former -> node.put("formerly", former));
+    node.put("how", change.how().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    node.set("text", Json.texts(change.text()));
+    ArrayNode because = node.putArray("because");
+    change
+        .because()
+        .forEach(
+            cause ->
+                figure(because.addObject().put("file", cause.path()), "cost", cause.costMoved()));
+    figure(node, "costBefore", change.costBefore());
+    figure(node, "costAfter", change.costAfter());
+    change.effect().ifPresent(effect -> effect(node, effect));
+  }
+
+  private static void figure(ObjectNode node, String key, OptionalDouble figure) {
+    figure.ifPresent(value -> node.put(key, exact(value)));
+  }
+
+  /** Without what binary rounding leaves behind the twelfth digit. */
+  private static BigDecimal exact(double value) {
+    return new BigDecimal(value, new MathContext(12)).stripTrailingZeros();
+  }
+
+  private static void effect(ObjectNode node, Effect effect) {
+    limits(node.putArray("broken"), effect.broken());
+    limits(node.putArray("met"), effect.met());
+    limits(node.putArray("tight"), effect.tight());
+    node.set("bounds", Json.texts(effect.bounds()));
+    node.set("waivers", Json.texts(effect.waivers()));
+    ArrayNode label = node.putArray("label");
+    effect
+        .label()
+        .forEach(
+            claim ->
+                label
+                    .addObject()
+                    .put("sentence", claim.sentence())
+                    .put(
+                        "outcome",
+                        claim.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-')));
+    node.set("reprint", Json.texts(effect.reprint()));
+    ArrayNode shares = node.putArray("shares");
+    effect
+        .shares()
+        .forEach(
+            one ->
+                shares
+                    .addObject()
+                    .put("line", one.line())
+                    .put("before", one.before())
+                    .put("after", one.after()));
+    ArrayNode nutrients = node.putArray("nutrients");
+    effect.moved().forEach(one -> nutrient(nutrients.addObject(), one));
+    ArrayNode costs = node.putArray("costs");
+    effect
+        .costs()
+        .forEach(
+            one ->
+                costs
+                    .addObject()
+                    .put("line", one.line())
+                    .put("moved", exact(one.moved()))
+                    .put("priceBefore", exact(one.priceBefore()))
+                    .put("priceAfter", exact(one.priceAfter())));
+    ArrayNode weights = node.putArray("weights");
+    effect
+        .weights()
+        .forEach(
+            one ->
+                weights
+                    .addObject()
+                    .put("line", one.line())
+                    .put("kgBefore", exact(one.before()))
+                    .put("kgAfter", exact(one.after())));
+  }
+
+  private static void nutrient(ObjectNode node, Moved one) {
+    node.put("nutrient", one.nutrient())
+        .put("before", exact(one.unit().fromBase(one.before())))
+        .put("after", exact(one.unit().fromBase(one.after())))
+        .put("unit", one.unit().symbol());
+    one.nearest()
+        .ifPresent(limit -> node.put("nearest", limit.bound()).put("room", exact(limit.room())));
+  }
+
+  private static void limits(ArrayNode array, List<LimitMoved> limits) {
+    limits.forEach(
+        one ->
+            array
+                .addObject()
+                .put("profile", one.after().profile())
+                .put("subject", one.after().subject())
+                .put("bound", one.after().bound())
+                .put("before", exact(one.before().judged()))
+                .put("after", exact(one.after().judged()))
+                .put("room", exact(one.after().room())));
+  }
+}

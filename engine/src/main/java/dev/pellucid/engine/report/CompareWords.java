@@ -1,0 +1,243 @@
+package dev.pellucid.engine.report;
+
+import dev.pellucid.engine.compare.Effect;
+import dev.pellucid.engine.compare.Effect.Portions;
+import dev.pellucid.engine.compare.FeedFigures.Claimed;
+import dev.pellucid.engine.compare.FeedFigures.Held;
+import dev.pellucid.engine.compare.FeedFigures.Weighings;
+import dev.pellucid.engine.compare.RecipeChange;
+import dev.pellucid.engine.compare.RecipeChange.Cause;
+import dev.pellucid.engine.compare.RecipeChange.CostMoved;
+import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
+import dev.pellucid.engine.compare.RecipeChange.Moved;
+import dev.pellucid.engine.compare.RecipeChange.Shifted;
+import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.measure.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** What became of a recipe in sentences, the gravest first; how many of each is told. */
+final class CompareWords {
+  private static final int MONEY_DECIMALS = 4;
+  private static final int MASS_DECIMALS = 3;
+  private static final int DIGITS = 4;
+  private static final int DRIVERS = 3;
+  private static final double CLOSE = 1e-9;
+
+  private final String currency;
+  private final int most;
+
+  /**
+   * Words for one folder.
+   *
+   * @param most lines of text, nutrients and weights that are named of each recipe
+   */
+  CompareWords(String currency, int most) {
+    this.currency = currency;
+    this.most = most;
+  }
+
+  List<String> of(RecipeChange change) {
+    List<String> lines = new ArrayList<>();
+    change.effect().ifPresent(effect -> grave(effect, lines));
+    cost(change, lines);
+    some(change.text(), lines, "lines of its text");
+    change.effect().ifPresent(effect -> figures(effect, lines));
+    if (!change.because().isEmpty()) {
+      lines.add("because of " + because(change));
+    }
+    return lines;
+  }
+
+  private static void grave(Effect effect, List<String> lines) {
+    effect.broken().forEach(one -> lines.add("BROKEN " + limit(one)));
+    effect.label().forEach(one -> lines.add(label(one)));
+    effect.tight().forEach(one -> lines.add("tight " + limit(one)));
+    effect.met().forEach(one -> lines.add("met " + limit(one)));
+    effect.waivers().forEach(one -> lines.add("waiver " + one));
+    effect.bounds().forEach(one -> lines.add("limit " + one));
+  }
+
+  private void figures(Effect effect, List<String> lines) {
+    some(effect.shares().stream().map(CompareWords::share).toList(), lines, "shares");
+    some(effect.moved().stream().map(CompareWords::moved).toList(), lines, "nutrients, by less");
+    weights(effect, lines);
+    if (!effect.reprint().isEmpty()) {
+      lines.add("label to print anew: " + String.join(", ", effect.reprint()));
+    }
+  }
+
+  private void some(List<String> all, List<String> lines, String what) {
+    all.stream().limit(most).forEach(lines::add);
+    if (all.size() > most) {
+      lines.add("and " + (all.size() - most) + " more " + what);
+    }
+  }
+
+  /** {@code crude-protein min 34 %: 34.30 -> 33.21}. */
+  static String limit(LimitMoved one) {
+    Figures.Pair figures = pair(one.before().judged(), one.after().judged());
+    boolean same = Math.abs(one.before().judged() - one.after().judged()) <= CLOSE;
+    return one.after().subject()
+        + " "
+        + one.after().bound()
+        + ": "
+        + (same ? figures.other() : figures.value() + " -> " + figures.other());
+  }
+
+  static String label(Claimed claim) {
+    String sentence = claim.sentence();
+    return switch (claim.outcome()) {
+      case KEPT -> "label: " + sentence;
+      case SPENDS -> "label takes of its tolerance: " + sentence;
+      case CANNOT_TELL -> "label cannot be told any more: " + sentence;
+      case BEYOND -> "LABEL holds no longer: " + sentence;
+      case NO_TOLERANCE -> "LABEL has no tolerance: " + sentence;
+    };
+  }
+
+  private void cost(RecipeChange change, List<String> lines) {
+    if (change.costBefore().isPresent() && change.costAfter().isPresent()) {
+      if (Math.abs(change.costMoved()) > CLOSE) {
+        lines.add(
+            "cost "
+                + costs(change.costBefore(), change.costAfter())
+                + " "
+                + currency
+                + "/kg ("
+                + signed(change.costMoved())
+                + ")"
+                + change.effect().map(effect -> drivers(effect.costs())).orElse(""));
+      }
+    } else {
+      change.costAfter().ifPresent(now -> lines.add("cost " + money(now) + " " + currency + "/kg"));
+    }
+  }
+
+  static String costs(OptionalDouble before, OptionalDouble after) {
+    Figures.Pair money = Figures.apart(before.getAsDouble(), after.getAsDouble(), MONEY_DECIMALS);
+    return money.value() + " -> " + money.other();
+  }
+
+  static String money(double perKg) {
+    return Figures.fixed(perKg, MONEY_DECIMALS);
+  }
+
+  /** What shows in the decimals of the cost, three lines at most, and the rest together. */
+  private static String drivers(List<CostMoved> costs) {
+    List<CostMoved> named =
+        costs.stream().limit(DRIVERS).filter(one -> shows(one.moved())).toList();
+    double others = costs.stream().skip(named.size()).mapToDouble(CostMoved::moved).sum();
+    List<String> told = new ArrayList<>(named.stream().map(CompareWords::driver).toList());
+    if (shows(others)) {
+      told.add("others " + signed(others));
+    }
+    return told.isEmpty() ? "" : ": " + String.join(", ", told);
+  }
+
+  private static boolean shows(double money) {
+    return !Figures.fixed(Math.abs(money), MONEY_DECIMALS).equals(Figures.fixed(0, MONEY_DECIMALS));
+  }
+
+  private static String driver(CostMoved one) {
+    return one.line() + " " + signed(one.moved()) + price(one);
+  }
+
+  private static String price(CostMoved one) {
+    boolean both = one.priceBefore() > 0 && one.priceAfter() > 0;
+    if (!both || Math.abs(one.priceAfter() - one.priceBefore()) <= CLOSE * one.priceBefore()) {
+      return "";
+    }
+    Figures.Pair prices = Figures.apart(one.priceBefore(), one.priceAfter(), 2);
+    return " (price " + prices.value() + " -> " + prices.other() + ")";
+  }
+
+  static String signed(double value) {
+    return (value > 0 ? "+" : "") + Figures.fixed(value, MONEY_DECIMALS);
+  }
+
+  private static String share(Shifted one) {
+    return one.line()
+        + " "
+        + (one.before().isEmpty() ? "none" : one.before())
+        + " -> "
+        + (one.after().isEmpty() ? "none" : one.after());
+  }
+
+  private static String moved(Moved one) {
+    Figures.Pair figures = nutrient(one);
+    return one.nutrient()
+        + " "
+        + figures.value()
+        + " -> "
+        + figures.other()
+        + " "
+        + one.unit().symbol()
+        + one.nearest().map(limit -> ", " + room(limit)).orElse("");
+  }
+
+  static Figures.Pair nutrient(Moved one) {
+    return pair(one.unit().fromBase(one.before()), one.unit().fromBase(one.after()));
+  }
+
+  /** {@code room 3.6 % to min 34 %}. */
+  static String room(Held limit) {
+    String part = Figures.fixed(Unit.PERCENT.fromBase(Math.abs(limit.room())), 1) + " %";
+    return limit.keeps()
+        ? "room " + part + " to " + limit.bound()
+        : part + " beyond " + limit.bound();
+  }
+
+  private void weights(Effect effect, List<String> lines) {
+    effect.loads().ifPresent(portions -> lines.add("weigh sheet: " + portions(portions)));
+    List<WeightMoved> weights = effect.weights();
+    if (!weights.isEmpty()) {
+      String told =
+          weights.stream().limit(most).map(CompareWords::weight).collect(Collectors.joining(", "));
+      String more = weights.size() > most ? " and " + (weights.size() - most) + " more" : "";
+      lines.add("weigh sheet, each load: " + told + more);
+    }
+  }
+
+  static String portions(Portions portions) {
+    return batch(portions.before()) + " -> " + batch(portions.after());
+  }
+
+  private static String batch(Weighings batch) {
+    if (batch.each().isEmpty()) {
+      return "none";
+    }
+    return Figures.plain(batch.kg())
+        + " kg in "
+        + (batch.loads() == 1 ? "1 load" : batch.loads() + " loads")
+        + (batch.rounds() > 1 ? " and " + batch.rounds() + " rounds of the coater" : "");
+  }
+
+  private static String weight(WeightMoved one) {
+    Figures.Pair kg = weights(one);
+    return one.line() + " " + kg.value() + " -> " + kg.other() + " kg";
+  }
+
+  static Figures.Pair weights(WeightMoved one) {
+    return Figures.apart(one.before(), one.after(), MASS_DECIMALS);
+  }
+
+  static String because(RecipeChange change) {
+    return change.because().stream().map(CompareWords::cause).collect(Collectors.joining(", "));
+  }
+
+  static String cause(Cause cause) {
+    boolean costs = Math.abs(cause.costMoved().orElse(0)) > CLOSE;
+    return cause.path() + (costs ? " (cost " + signed(cause.costMoved().getAsDouble()) + ")" : "");
+  }
+
+  /** With four digits that count, and more where they would look alike. */
+  private static Figures.Pair pair(double before, double after) {
+    double largest = Math.max(Math.abs(before), Math.abs(after));
+    int ahead = largest > 0 ? (int) Math.floor(Math.log10(largest)) + 1 : 1;
+    return Figures.apart(before, after, Math.max(0, DIGITS - ahead));
+  }
+}
