@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import org.approvaltests.Approvals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -91,6 +92,20 @@ class ExplainTest {
     assertTrue(Pellucid.explainRule("below-minimum").text().startsWith("# below-minimum"));
     assertTrue(Pellucid.explainRule("../secrets").problem().orElseThrow().contains("../secrets"));
     assertTrue(Pellucid.explainRule("no-such-code").problem().isPresent());
+  }
+
+  /**
+   * 44 kg of 48.5 ± 1.2 %, 15 of 65 ± 1.6, 21.523 of 16 ± 0.8 and 14 of 8.75 ± 0.5 in 98.736 kg.
+   */
+  @Test
+  void theDeviationIsTheRootOfTheSquares() throws IOException {
+    double squares =
+        Math.pow(44 * 1.2, 2)
+            + Math.pow(15 * 1.6, 2)
+            + Math.pow(21.523 * 0.8, 2)
+            + Math.pow(14 * 0.5, 2);
+    String words = String.format(Locale.ROOT, "± %.2f %%", Math.sqrt(squares) / 98.736);
+    assertTrue(explained("CG-36", "crude-protein").contains(words), words);
   }
 
   private static String explained(String recipe, String figure) throws IOException {

@@ -55,6 +55,11 @@ public final class Readings {
     return at(subject, basis, end, false);
   }
 
+  /** The figure at one end, with its deviation. */
+  public Reading varying(Subject subject, Basis basis, End end) {
+    return at(subject, basis, end, true);
+  }
+
   private Reading at(Subject subject, Basis basis, End end, boolean spread) {
     if (subject instanceof Subject.Nutrients sum) {
       return sum(indexes(sum), basis, end, spread);

@@ -73,6 +73,11 @@ public final class Row {
     return kept.at(content).at(nutrient) * kg(mass);
   }
 
+  /** One standard deviation of the amount on target and fresh. */
+  public double deviation(int nutrient) {
+    return deviation(End.EXPECTED, End.EXPECTED, nutrient);
+  }
+
   /** One standard deviation of {@link #amount(End, End, int)}: what decays varies less. */
   double deviation(End content, End mass, int nutrient) {
     double full = kept.spread().at(nutrient) * kg(mass);

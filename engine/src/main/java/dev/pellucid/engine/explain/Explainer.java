@@ -6,6 +6,7 @@ import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.explain.Explanation.Part;
 import dev.pellucid.engine.explain.Explanation.Sum;
+import dev.pellucid.engine.larder.Composition;
 import dev.pellucid.engine.larder.Content;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.larder.Price;
@@ -18,6 +19,7 @@ import dev.pellucid.measure.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -81,6 +83,7 @@ public final class Explainer {
                         Figures.fixed(rows.get(i).kg(), 3),
                         holds(rows.get(i), sum),
                         kept(rows.get(i), sum),
+                        varies(deviation(rows.get(i), sum) / finished, unit, decimals),
                         brings.get(i).toPlainString(),
                         sources(rows.get(i), sum)))
             .toList();
@@ -90,9 +93,15 @@ public final class Explainer {
         total.toPlainString(),
         Figures.fixed(unit.fromBase(at(sum, End.POOREST)), decimals),
         Figures.fixed(unit.fromBase(at(sum, End.RICHEST)), decimals),
+        varies(
+            new Readings(feed).varying(sum, new Basis.AsFed(), End.EXPECTED).deviation(),
+            unit,
+            decimals),
         parts,
         silent(sum, false),
         silent(sum, true),
+        varying(sum, composition -> composition.spreadAssumed()),
+        varying(sum, composition -> composition.spreadUnknown()),
         sum.nutrients().stream().flatMap(one -> formula(one).stream()).toList());
   }
 
@@ -124,6 +133,28 @@ public final class Explainer {
 
   private static double amount(Row row, Subject.Nutrients sum) {
     return sum.nutrients().stream().mapToDouble(one -> row.amount(End.EXPECTED, one.index())).sum();
+  }
+
+  /** Nutrients of one ingredient move together, so their deviations add up. */
+  private static double deviation(Row row, Subject.Nutrients sum) {
+    return sum.nutrients().stream().mapToDouble(one -> row.deviation(one.index())).sum();
+  }
+
+  private static String varies(double deviation, Unit unit, int decimals) {
+    return deviation > 0 ? Figures.fixed(unit.fromBase(deviation), decimals) : "";
+  }
+
+  /** Ingredients that bring something and of whose deviation something is to be said. */
+  private List<String> varying(Subject.Nutrients sum, Function<Composition, BitSet> which) {
+    return largestFirst(row -> amount(row, sum)).stream()
+        .filter(row -> amount(row, sum) > 0)
+        .filter(
+            row ->
+                sum.nutrients().stream()
+                    .anyMatch(one -> which.apply(row.composition()).get(one.index())))
+        .map(row -> row.ingredient().name())
+        .distinct()
+        .toList();
   }
 
   private static String holds(Row row, Subject.Nutrients sum) {
@@ -250,10 +281,23 @@ public final class Explainer {
                         Figures.fixed(kg.applyAsDouble(rows.get(i)), 3),
                         holds.apply(rows.get(i)),
                         "",
+                        "",
                         brings.get(i).toPlainString(),
                         rows.get(i).price().map(price -> source(price.source())).orElse("")))
             .toList();
-    return new Sum(title, unit, total.toPlainString(), "", "", parts, List.of(), List.of(), words);
+    return new Sum(
+        title,
+        unit,
+        total.toPlainString(),
+        "",
+        "",
+        "",
+        parts,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        words);
   }
 
   /** Four digits that count. */

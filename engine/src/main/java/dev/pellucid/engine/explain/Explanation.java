@@ -24,8 +24,11 @@ public record Explanation(
    * @param figure on target and fresh, with the digits that are printed; the parts add up to it
    * @param poorest where a minimum is judged; empty where there are no ends
    * @param richest where a maximum is judged; empty as well
+   * @param varies one standard deviation between lots; empty where there is none
    * @param none ingredients that hold none of it
    * @param untold ingredients that do not tell it and count as nothing here
+   * @param assumed ingredients whose deviation is the one of practice
+   * @param still ingredients of which nothing says how they vary
    * @param formulas of what follows from others, with their source
    */
   public record Sum(
@@ -34,13 +37,18 @@ public record Explanation(
       String figure,
       String poorest,
       String richest,
+      String varies,
       List<Part> parts,
       List<String> none,
       List<String> untold,
+      List<String> assumed,
+      List<String> still,
       List<String> formulas) {
     public Sum {
       none = List.copyOf(none);
       untold = List.copyOf(untold);
+      assumed = List.copyOf(assumed);
+      still = List.copyOf(still);
       parts = List.copyOf(parts);
       formulas = List.copyOf(formulas);
     }
@@ -53,9 +61,16 @@ public record Explanation(
    * @param kg per 100 kg of recipe
    * @param holds its content as it is written, or where it is not, what counts
    * @param kept percent of it that the process leaves; empty where there is nothing to keep
+   * @param varies one standard deviation of what it brings; empty where it does not vary
    * @param brings to a kg of feed
    * @param source of the content, with its standing
    */
   public record Part(
-      String line, String kg, String holds, String kept, String brings, String source) {}
+      String line,
+      String kg,
+      String holds,
+      String kept,
+      String varies,
+      String brings,
+      String source) {}
 }

@@ -20,6 +20,10 @@ public final class ExplainText {
   private static final String UNTOLD =
       ": counted as nothing here; against a maximum it counts as the most that it can be.";
 
+  private static final String TOGETHER =
+      "± is one standard deviation. Ingredients vary one by one, so it is the root of the sum of"
+          + " the squares; what one ingredient brings in several lines adds up first.";
+
   private ExplainText() {}
 
   public static String of(Explanation explanation) {
@@ -32,13 +36,27 @@ public final class ExplainText {
       sum.formulas().forEach(formula -> blocks.add(new Words(formula)));
       blocks.add(table(sum));
       if (!sum.none().isEmpty()) {
-        blocks.add(new Words("None is in " + String.join(", ", sum.none()) + "."));
+        blocks.add(new Words("None is in " + names(sum.none()) + "."));
       }
       if (!sum.untold().isEmpty()) {
-        blocks.add(new Words("Not told by " + String.join(", ", sum.untold()) + UNTOLD));
+        blocks.add(new Words("Not told by " + names(sum.untold()) + UNTOLD));
+      }
+      if (!sum.assumed().isEmpty()) {
+        blocks.add(
+            new Words("How it varies is taken from practice for " + names(sum.assumed()) + "."));
+      }
+      if (!sum.still().isEmpty()) {
+        blocks.add(new Words("Nothing says how it varies in " + names(sum.still()) + "."));
+      }
+      if (!sum.varies().isEmpty()) {
+        blocks.add(new Words(TOGETHER));
       }
     }
     return new TextPage().render(blocks);
+  }
+
+  private static String names(List<String> names) {
+    return String.join(", ", names);
   }
 
   private static List<Fact> facts(Sum sum, double finishedKg) {
@@ -46,29 +64,49 @@ public final class ExplainText {
     if (sum.poorest().isEmpty()) {
       return List.of(new Fact("Comes to", figure));
     }
+    String varies =
+        sum.varies().isEmpty() ? "nothing is told" : "± " + sum.varies() + " " + sum.unit();
     return List.of(
         new Fact("On target and fresh", figure),
         new Fact("At the poorest", sum.poorest() + " " + sum.unit()),
         new Fact("At the richest", sum.richest() + " " + sum.unit()),
+        new Fact("From lot to lot", varies),
         new Fact("100 kg of recipe make", Figures.fixed(finishedKg, 3) + " kg of finished feed"));
   }
 
+  /** The deviation has a column where there is one. */
   private static Table table(Sum sum) {
+    boolean varies = !sum.varies().isEmpty();
+    List<Column> columns =
+        new ArrayList<>(
+            List.of(
+                new Column("Line", Holds.WORDS),
+                new Column("kg in 100", Holds.FIGURES),
+                new Column("Holds", Holds.FIGURES),
+                new Column("Kept %", Holds.FIGURES),
+                new Column("Source", Holds.WORDS)));
+    if (varies) {
+      columns.add(new Column("±", Holds.FIGURES));
+    }
+    columns.add(new Column("Brings " + sum.unit(), Holds.FIGURES));
     List<List<String>> rows = new ArrayList<>();
     for (Part part : sum.parts()) {
-      rows.add(
-          List.of(part.line(), part.kg(), part.holds(), part.kept(), part.source(), part.brings()));
+      List<String> row =
+          new ArrayList<>(
+              List.of(part.line(), part.kg(), part.holds(), part.kept(), part.source()));
+      rows.add(ended(row, varies, part.varies(), part.brings()));
     }
-    rows.add(List.of("Together", "", "", "", "", sum.figure()));
-    return new Table(
-        List.of(
-            new Column("Line", Holds.WORDS),
-            new Column("kg in 100", Holds.FIGURES),
-            new Column("Holds", Holds.FIGURES),
-            new Column("Kept %", Holds.FIGURES),
-            new Column("Source", Holds.WORDS),
-            new Column("Brings " + sum.unit(), Holds.FIGURES)),
-        rows,
-        true);
+    List<String> together = new ArrayList<>(List.of("Together", "", "", "", ""));
+    rows.add(ended(together, varies, sum.varies(), sum.figure()));
+    return new Table(columns, rows, true);
+  }
+
+  private static List<String> ended(
+      List<String> row, boolean varies, String deviation, String brings) {
+    if (varies) {
+      row.add(deviation);
+    }
+    row.add(brings);
+    return row;
   }
 }
