@@ -238,7 +238,8 @@ class RoomsTest {
                 "engine.plan")
             .knowing(Step.class, LabelVerdict.Outcome.class)
             .using("com.github.difflib.."),
-        Room.of("engine.outcome", 12, "text", "finding", "show", "engine.compare")
+        Room.of("engine.outcome", 12, "text", "measure", "finding", "show", "engine.compare")
+            .knowing(LabelVerdict.Outcome.class)
             .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
         Room.of("engine.folder", 2, "text", "finding", "parse"),

@@ -9,11 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The words of a rule from its page: what stands between its name and its examples.
+ * The words of a rule from its page.
  *
- * @param paragraphs each in one line
+ * @param page as it is, with its examples, in Markdown
+ * @param paragraphs what stands between its name and its examples, each in one line
  */
-record RuleWords(List<String> paragraphs) {
+record RuleWords(String page, List<String> paragraphs) {
   private static final String PAGES = "/dev/pellucid/rules/";
   private static final String EXAMPLES = "## ";
 
@@ -44,7 +45,7 @@ record RuleWords(List<String> paragraphs) {
         paragraphs.add(line);
       }
     }
-    return new RuleWords(paragraphs);
+    return new RuleWords(page, paragraphs);
   }
 
   /** The first sentence. */
@@ -54,7 +55,7 @@ record RuleWords(List<String> paragraphs) {
     return end < 0 ? first : first.substring(0, end + 1);
   }
 
-  /** All of it. */
+  /** All but the examples. */
   String text() {
     return String.join("\n\n", paragraphs);
   }

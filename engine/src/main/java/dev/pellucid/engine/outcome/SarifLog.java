@@ -6,6 +6,7 @@ import dev.pellucid.finding.Related;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Position;
 import dev.pellucid.text.Span;
+import dev.pellucid.text.TextEdit;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,7 +59,7 @@ final class SarifLog {
     rule.put("id", code.text());
     text(rule, "shortDescription", words.inShort());
     text(rule, "fullDescription", words.paragraphs().get(0));
-    text(rule, "help", words.text());
+    rule.putObject("help").put("text", words.text()).put("markdown", words.page());
   }
 
   private void result(ObjectNode result, Told one) {
@@ -70,6 +71,7 @@ final class SarifLog {
     location(result.putArray("locations").addObject(), finding.span());
     related(result, finding);
     result.putObject("partialFingerprints").put(FINGERPRINT, one.fingerprint());
+    fixes(result, finding);
     suppressions(result.putArray("suppressions"), one.waived());
   }
 
@@ -106,6 +108,21 @@ final class SarifLog {
     }
   }
 
+  /** The edits of a mend are one fix, since they go together. */
+  private static void fixes(ObjectNode result, Finding finding) {
+    if (finding.edits().isEmpty()) {
+      return;
+    }
+    ArrayNode changes = result.putArray("fixes").addObject().putArray("artifactChanges");
+    for (TextEdit edit : finding.edits()) {
+      ObjectNode change = changes.addObject();
+      artifact(change, edit.span());
+      ObjectNode replacement = change.putArray("replacements").addObject();
+      region(replacement.putObject("deletedRegion"), edit.span());
+      text(replacement, "insertedContent", edit.replacement());
+    }
+  }
+
   private static void suppressions(ArrayNode suppressions, Optional<WaivedFinding> waived) {
     waived.ifPresent(
         waiver -> {
@@ -117,13 +134,18 @@ final class SarifLog {
 
   private static void location(ObjectNode location, Span span) {
     ObjectNode place = location.putObject("physicalLocation");
-    place
-        .putObject("artifactLocation")
-        .put("uri", uri(span.file().path()))
-        .put("uriBaseId", FOLDER);
+    artifact(place, span);
+    region(place.putObject("region"), span);
+  }
+
+  private static void artifact(ObjectNode node, Span span) {
+    node.putObject("artifactLocation").put("uri", uri(span.file().path())).put("uriBaseId", FOLDER);
+  }
+
+  private static void region(ObjectNode region, Span span) {
     Position from = span.from();
     Position to = span.to();
-    ObjectNode region = place.putObject("region").put("startLine", from.line());
+    region.put("startLine", from.line());
     if (span.end() > 0) {
       region.put("startColumn", from.column());
       region.put("endLine", to.line()).put("endColumn", to.column());

@@ -197,6 +197,7 @@ class ReportsTest {
     assertEquals(List.of("One thing, and more. Another.", "Third 1.5."), words.paragraphs());
     assertEquals("One thing, and more.", words.inShort());
     assertEquals("One thing, and more. Another.\n\nThird 1.5.", words.text());
+    assertTrue(words.page().endsWith("## Wrong\n\nx\n"));
   }
 
   /** Whatever a finding's code is, SARIF has words for it. */
@@ -210,6 +211,7 @@ class ReportsTest {
       for (String code : codes) {
         RuleWords words = RuleWords.of(new Code(code));
         assertFalse(words.inShort().isEmpty() || words.text().contains("```"), code);
+        assertTrue(words.page().startsWith("# " + code + "\n"), code);
       }
     }
   }
