@@ -8,7 +8,6 @@ import dev.pellucid.engine.compare.RecipeState;
 import dev.pellucid.engine.folder.FeedFolder;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,7 +32,7 @@ final class ChangedFiles implements Comparison.Causes {
   private final ComparedFolder after;
   private final LocalDate day;
   private final Set<String> paths;
-  private final Map<String, ComparedFolder> without = new LinkedHashMap<>();
+  private final Map<String, ComparedFolder> without = new ConcurrentHashMap<>();
 
   ChangedFiles(ComparedFolder before, ComparedFolder after, LocalDate day) {
     this.before = before;

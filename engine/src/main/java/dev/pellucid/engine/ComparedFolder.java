@@ -19,12 +19,10 @@ import java.util.stream.Collectors;
 final class ComparedFolder {
   private final FeedFolder folder;
   private final FolderRun<String> run;
-  private final LocalDate day;
 
   ComparedFolder(FeedFolder folder, LocalDate day) {
     this.folder = folder;
     this.run = new FolderRun<>(folder, day, FolderRun.Made::path);
-    this.day = day;
   }
 
   FeedFolder folder() {
@@ -56,9 +54,7 @@ final class ComparedFolder {
   }
 
   private Optional<FeedFigures> figures(FolderRun.Looked looked) {
-    return looked
-        .feed()
-        .map(feed -> FigureTaking.of(feed, Judge.verdicts(feed), run.larder(), day));
+    return looked.feed().map(feed -> FigureTaking.of(feed, Judge.verdicts(feed), run.larder()));
   }
 
   /** The text of a file. */

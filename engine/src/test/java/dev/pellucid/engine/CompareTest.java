@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.approvaltests.Approvals;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -163,6 +164,82 @@ class CompareTest {
     assertTrue(report.markdown().length() < 60_000, report.markdown().length() + " characters");
     int worst = report.markdown().indexOf("### ZZ-150");
     assertEquals(worst, report.markdown().indexOf("###"));
+  }
+
+  @Test
+  void aLimitThatIsLoosenedIsSaidOfAllThatItHolds() throws IOException {
+    folder.with("limits/catfish-grower.limits", "min 29 %", "min 28 %");
+    String text = compared().text();
+    assertTrue(
+        text.contains(
+            """
+            CG-36  not touched, changed by its data
+              limit digestible-protein min 29 % -> min 28 % (catfish-grower)
+            """),
+        text);
+    assertTrue(text.contains("because of limits/catfish-grower.limits\n"), text);
+    assertTrue(!codes().contains("TG-44"), text);
+  }
+
+  @Test
+  void aScaleOfThePlantMovesTheWeighSheetAlone() throws IOException {
+    folder.with("plant/river-mill.yaml", "division: 200 g", "division: 500 g");
+    CompareReport report = compared();
+    RecipeChange change = report.comparison().changes().get(0);
+    assertEquals(List.of("plant/river-mill.yaml"), files(change));
+    assertEquals(List.of(), change.effect().orElseThrow().moved());
+    assertTrue(report.text().contains("  weigh sheet, each load: "), report.text());
+  }
+
+  @Test
+  void aFileThatMakesNoDifferenceIsNotNamed() throws IOException {
+    folder.with("ingredients/maize.yaml", "crude-protein: 8.75", "crude-protein: 7.75");
+    folder.with("practice/bounds.yaml", "from: 50 °C, to: 85", "from: 50 °C, to: 84");
+    folder.with("prices/2026-11.yaml", "squid-meal: 2.30", "squid-meal: 2.31");
+    for (RecipeChange change : compared().comparison().changes()) {
+      List<String> files = files(change);
+      assertTrue(!files.contains("practice/bounds.yaml"), files.toString());
+      boolean shrimp = change.code().startsWith("S");
+      assertEquals(shrimp, files.contains("prices/2026-11.yaml"), change.code() + files);
+    }
+  }
+
+  @Test
+  void whatIsWorkedInAgainMovesTheFeedThatTakesIt() throws IOException {
+    String salt = "  salt                         0.30 %\n";
+    Path before = Files.createDirectories(copy.resolveSibling(copy.getFileName() + "-rework"));
+    SlippedFolder first = SlippedFolder.withRecords(before);
+    first.with(GROWER, salt, salt + "  rework CF-31  3.00 %\n");
+    folder.with(GROWER, salt, salt + "  rework CF-31  3.00 %\n");
+    folder.with("catfish/CF-31.recipe", "  salt                         0.30 %", "  salt  0.40 %");
+    CompareReport report =
+        Pellucid.compare(FolderState.at(before), FolderState.at(copy), DAY, "compare.html");
+    RecipeChange taker =
+        report.comparison().changes().stream()
+            .filter(change -> change.code().equals("CG-36"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(RecipeChange.How.BY_DATA, taker.how());
+    assertEquals(List.of("catfish/CF-31.recipe"), files(taker));
+  }
+
+  @Test
+  void aWaiverLetsANutrientMoveFurther() throws IOException {
+    folder.with(
+        GROWER, "soybean-meal-48              44.00 %", "soybean-meal-48              36.00 %");
+    assertTrue(beyond().contains("CG-36: crude-protein falls by 7.23 %, allowed is 5 %"), beyond());
+    folder.with(
+        GROWER,
+        "process\n",
+        "waivers\n  crude-protein  min 30 %  until 2027-03-31  by \"quality manager\"  because"
+            + " \"less soya\"\n\nprocess\n");
+    assertTrue(compared().text().contains("  waiver new: crude-protein min 30 % until 2027-03-31"));
+    assertTrue(!beyond().contains("crude-protein"), beyond());
+    assertTrue(beyond().contains("CG-36: lysine falls by 8.448 %"), beyond());
+  }
+
+  private String beyond() throws IOException {
+    return String.join("; ", compared().beyond(OptionalDouble.of(5), OptionalDouble.of(5)));
   }
 
   @Test

@@ -174,8 +174,7 @@ class RoomsTest {
                 "engine.compute",
                 "engine.check",
                 "engine.floor",
-                "engine.label",
-                "engine.plan")
+                "engine.label")
             .using("com.github.difflib.."),
         Room.of("engine.quality", 5),
         Room.of(

@@ -2,7 +2,6 @@ package dev.pellucid.engine.compare;
 
 import dev.pellucid.engine.compare.RecipeChange.Cause;
 import dev.pellucid.engine.compare.RecipeChange.How;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Two states of a folder held against each other. A recipe of which neither words nor figures
@@ -22,7 +22,7 @@ public record Comparison(List<RecipeChange> changes) {
     changes = List.copyOf(changes);
   }
 
-  /** Finds which files moved a recipe. */
+  /** Finds which files moved a recipe; asked by several threads at once. */
   public interface Causes {
     /** The files without whose change it would be another; none where that is its own alone. */
     List<Cause> of(RecipeState before, RecipeState after);
@@ -31,27 +31,31 @@ public record Comparison(List<RecipeChange> changes) {
   /** Compares; a recipe that is gone is sought among the new ones under another code. */
   public static Comparison of(
       Map<String, RecipeState> before, Map<String, RecipeState> after, Causes causes) {
-    List<RecipeChange> changes = new ArrayList<>();
     Map<String, String> formerly = Renames.between(before, after);
     Set<String> codes = new TreeSet<>(before.keySet());
     codes.addAll(after.keySet());
     codes.removeAll(formerly.values());
-    for (String code : codes) {
-      RecipeState was = before.get(formerly.getOrDefault(code, code));
-      RecipeState is = after.get(code);
-      if (was != null && is != null) {
-        changed(was, is, causes).ifPresent(changes::add);
-      } else if (is != null) {
-        changes.add(alone(is, How.ADDED));
-      } else if (was != null) {
-        changes.add(alone(was, How.REMOVED));
-      }
+    return new Comparison(
+        codes.parallelStream()
+            .flatMap(
+                code ->
+                    change(before.get(formerly.getOrDefault(code, code)), after.get(code), causes)
+                        .stream())
+            .sorted(
+                Comparator.comparingInt(RecipeChange::rank)
+                    .thenComparing(change -> -Math.abs(change.costMoved()))
+                    .thenComparing(RecipeChange::code))
+            .toList());
+  }
+
+  private static Optional<RecipeChange> change(
+      @Nullable RecipeState was, @Nullable RecipeState is, Causes causes) {
+    if (was != null && is != null) {
+      return changed(was, is, causes);
     }
-    changes.sort(
-        Comparator.comparingInt(RecipeChange::rank)
-            .thenComparing(change -> -Math.abs(change.costMoved()))
-            .thenComparing(RecipeChange::code));
-    return new Comparison(changes);
+    return is != null
+        ? Optional.of(alone(is, How.ADDED))
+        : Optional.ofNullable(was).map(gone -> alone(gone, How.REMOVED));
   }
 
   private static RecipeChange alone(RecipeState state, How how) {

@@ -20,8 +20,6 @@ import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.label.BagLabel.Statement;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.plan.BatchPlan;
-import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Limit;
@@ -29,7 +27,6 @@ import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Bound;
-import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,8 +47,7 @@ public final class FigureTaking {
   }
 
   /** The figures of a feed, its verdicts, its label and its weighings. */
-  public static FeedFigures of(
-      ComputedFeed feed, List<Verdict> verdicts, Larder larder, LocalDate day) {
+  public static FeedFigures of(ComputedFeed feed, List<Verdict> verdicts, Larder larder) {
     FigureTaking taking = new FigureTaking(feed, verdicts, larder);
     return new FeedFigures(
         taking.shares(),
@@ -63,7 +59,7 @@ public final class FigureTaking {
         taking.waivers(),
         taking.waived(),
         taking.claims(),
-        taking.printed(day),
+        taking.printed(),
         taking.weighings());
   }
 
@@ -185,11 +181,9 @@ public final class FigureTaking {
     return claims;
   }
 
-  private Map<String, String> printed(LocalDate day) {
-    BatchPlan plan = BatchPlan.of(feed, verdicts, larder, new Provenance("", false, day));
+  private Map<String, String> printed() {
     Map<String, String> printed = new LinkedHashMap<>();
-    BagLabel.of(feed, larder, plan).stream()
-        .flatMap(label -> label.statements().stream())
+    BagLabel.statements(feed, larder)
         .forEach(statement -> printed.put(statement.heading(), words(statement)));
     return printed;
   }

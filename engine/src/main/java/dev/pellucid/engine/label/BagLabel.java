@@ -61,12 +61,19 @@ public record BagLabel(
 
   /** The label of a feed; none where the recipe has no label or the folder no label rules. */
   public static Optional<BagLabel> of(ComputedFeed feed, Larder larder, BatchPlan plan) {
+    return maker(feed, larder).map(maker -> maker.made(plan));
+  }
+
+  /** What of it is the same for every batch; nothing where there is no label. */
+  public static List<Statement> statements(ComputedFeed feed, Larder larder) {
+    return maker(feed, larder).map(LabelMaker::statements).orElse(List.of());
+  }
+
+  private static Optional<LabelMaker> maker(ComputedFeed feed, Larder larder) {
     return larder
         .label()
         .flatMap(
             rules ->
-                feed.recipe()
-                    .label()
-                    .map(label -> new LabelMaker(feed, larder, rules, label, plan).made()));
+                feed.recipe().label().map(label -> new LabelMaker(feed, larder, rules, label)));
   }
 }

@@ -25,19 +25,28 @@ final class LabelMaker {
   private final Larder larder;
   private final LabelRules rules;
   private final Label label;
-  private final BatchPlan plan;
   private final Contents contents;
 
-  LabelMaker(ComputedFeed feed, Larder larder, LabelRules rules, Label label, BatchPlan plan) {
+  LabelMaker(ComputedFeed feed, Larder larder, LabelRules rules, Label label) {
     this.recipe = feed.recipe();
     this.larder = larder;
     this.rules = rules;
     this.label = label;
-    this.plan = plan;
     this.contents = new Contents(feed, rules);
   }
 
-  BagLabel made() {
+  BagLabel made(BatchPlan plan) {
+    return new BagLabel(
+        recipe.code(),
+        recipe.title(),
+        what(),
+        plan.draftBecause(),
+        statements(),
+        facts(plan),
+        aside(plan));
+  }
+
+  List<Statement> statements() {
     List<Statement> statements = new ArrayList<>();
     figures(statements, LabelWord.CONSTITUENTS, label.claims().stream().map(this::claim).toList());
     names(statements, LabelWord.INGREDIENTS, contents.ingredients());
@@ -47,8 +56,7 @@ final class LabelMaker {
     sentences(statements, LabelWord.FEEDING, feeding);
     sentences(statements, LabelWord.STORAGE, rules.storage());
     sentences(statements, LabelWord.CAUTIONS, rules.cautions());
-    return new BagLabel(
-        recipe.code(), recipe.title(), what(), plan.draftBecause(), statements, facts(), aside());
+    return statements;
   }
 
   private String what() {
@@ -70,7 +78,7 @@ final class LabelMaker {
     return new Fact(claim.nutrient().title(), side + claim.written().asWritten());
   }
 
-  private List<Fact> facts() {
+  private List<Fact> facts(BatchPlan plan) {
     List<Fact> facts = new ArrayList<>();
     facts.add(
         new Fact(
@@ -93,7 +101,7 @@ final class LabelMaker {
     return new Fact(rules.words(word), rules.dayOrder().words(day));
   }
 
-  private List<String> aside() {
+  private List<String> aside(BatchPlan plan) {
     List<String> aside = new ArrayList<>();
     aside.add(CHECK_THE_LAW);
     aside.add("Label rules: " + rules.title() + ".");
