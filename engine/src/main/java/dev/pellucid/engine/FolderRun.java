@@ -19,6 +19,7 @@ import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.made.Stock;
 import dev.pellucid.engine.made.Use;
 import dev.pellucid.engine.outcome.RecipeOutcome;
+import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -28,14 +29,10 @@ import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.parse.FeedParser;
-import dev.pellucid.parse.Parsed;
-import dev.pellucid.parse.SourceBytes;
-import dev.pellucid.syntax.FeedFile;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.ProfileFile;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
 import dev.pellucid.text.SourceFile;
-import dev.pellucid.text.Span;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -43,6 +40,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
@@ -56,6 +54,7 @@ import java.util.function.Function;
  */
 final class FolderRun<T> {
   private final FeedFolder folder;
+  private final FeedTrees trees;
   private final LocalDate day;
   private final Function<Made, T> maker;
   private final boolean recording;
@@ -111,28 +110,34 @@ final class FolderRun<T> {
       List<RecipeOutcome> recorded) {}
 
   FolderRun(FeedFolder folder, LocalDate day, Function<Made, T> maker) {
-    this(folder, day, maker, false);
+    this(folder, Days.on(day), maker, false);
   }
 
   /** A run that keeps of each recipe what reports need. */
   static <T> FolderRun<T> recording(FeedFolder folder, LocalDate day, Function<Made, T> maker) {
-    return new FolderRun<>(folder, day, maker, true);
+    return new FolderRun<>(folder, Days.on(day), maker, true);
   }
 
-  private FolderRun(FeedFolder folder, LocalDate day, Function<Made, T> maker, boolean recording) {
+  /** A run to which no day has come, and none has passed. */
+  static FolderRun<String> asWritten(FeedFolder folder) {
+    return new FolderRun<>(folder, Days.AS_WRITTEN, Made::path, false);
+  }
+
+  private FolderRun(FeedFolder folder, Days days, Function<Made, T> maker, boolean recording) {
     this.recording = recording;
     this.folder = folder;
-    this.day = day;
+    this.trees = new FeedTrees(folder);
+    this.day = days.prices();
     this.maker = maker;
     this.larder = stocked();
     Resolver.Prepared prepared =
         Resolver.prepare(
             larder,
-            files(".premix", PremixFile.class),
-            files(".limits", ProfileFile.class),
-            codes(),
+            trees.all(".premix", PremixFile.class, findings),
+            trees.all(".limits", ProfileFile.class, findings),
+            trees.codes(),
             this::reworked,
-            day);
+            days);
     findings.addAll(prepared.findings());
     this.resolver = prepared.resolver();
     this.computer = new FeedComputer(larder);
@@ -180,7 +185,7 @@ final class FolderRun<T> {
     List<Use> uses = new ArrayList<>();
     outcomes.forEach(outcome -> uses.addAll(outcome.uses()));
     resolver.premixes().values().forEach(one -> uses.addAll(books.look(one, findings::add)));
-    Set<String> codes = new TreeSet<>(codes().keySet());
+    Set<String> codes = new TreeSet<>(trees.codes().keySet());
     folder.ending(".premix").forEach(path -> codes.add(new SourceFile(path, "").stem()));
     return books.close(codes, uses, findings::add);
   }
@@ -214,12 +219,12 @@ final class FolderRun<T> {
   }
 
   Set<String> recipes() {
-    return codes().keySet();
+    return trees.codes().keySet();
   }
 
   /** One recipe as it is written, whatever its limits say. */
   Optional<ComputedFeed> feed(String code) {
-    return path(code).flatMap(path -> looked(path).feed());
+    return trees.path(code).flatMap(path -> looked(path).feed());
   }
 
   /**
@@ -231,7 +236,7 @@ final class FolderRun<T> {
 
   Looked looked(String path) {
     Optional<Resolution<ResolvedRecipe>> resolution =
-        read(path, new ArrayList<>()).map(file -> resolver.recipe((RecipeFile) file));
+        trees.recipe(path, new ArrayList<>()).map(resolver::recipe);
     Optional<ComputedFeed> feed =
         resolution.flatMap(Resolution::thing).flatMap(recipe -> computer.compute(recipe).feed());
     Set<String> reads = new TreeSet<>();
@@ -251,12 +256,6 @@ final class FolderRun<T> {
         .flatMap(line -> resolver.subject(line.left(), found));
   }
 
-  private Optional<String> path(String code) {
-    return folder.ending(".recipe").stream()
-        .filter(path -> new SourceFile(path, "").stem().equals(code))
-        .findFirst();
-  }
-
   Map<String, ResolvedPremix> resolvedPremixes() {
     return resolver.premixes();
   }
@@ -272,57 +271,18 @@ final class FolderRun<T> {
     return stocked.larder();
   }
 
-  private <F extends FeedFile> List<F> files(String extension, Class<F> kind) {
-    List<F> files = new ArrayList<>();
-    for (String path : folder.ending(extension)) {
-      FeedFile file = read(path, findings).orElseGet(() -> unread(path));
-      files.add(kind.cast(file));
-    }
-    return files;
-  }
-
-  private Map<String, Span> codes() {
-    TreeMap<String, Span> codes = new TreeMap<>();
-    for (String path : folder.ending(".recipe")) {
-      SourceFile named = new SourceFile(path, "");
-      codes.put(named.stem(), named.beginning());
-    }
-    return codes;
-  }
-
-  private Optional<FeedFile> read(String path, List<Finding> found) {
-    List<Finding> aboutFile = new ArrayList<>();
-    Optional<SourceFile> text = folder.read(path, aboutFile);
-    if (text.isEmpty()) {
-      found.addAll(aboutFile);
-      return Optional.empty();
-    }
-    Parsed parsed = FeedParser.parse(new SourceBytes.Decoded(text.get(), aboutFile));
-    found.addAll(parsed.findings());
-    return Optional.of(parsed.file());
-  }
-
-  /** Stands in for a file that is there and cannot be read, so that its name is not unknown. */
-  private static FeedFile unread(String path) {
-    return FeedParser.parse(new SourceFile(path, "")).file();
-  }
-
   private Outcome<T> recipe(String path) {
     List<Finding> own = new ArrayList<>();
-    Optional<FeedFile> file = read(path, own);
+    Optional<RecipeFile> file = trees.recipe(path, own);
     if (file.isEmpty()) {
       return unchecked(path, List.of(), own);
     }
-    Resolution<ResolvedRecipe> resolution = resolver.recipe((RecipeFile) file.get());
+    Resolution<ResolvedRecipe> resolution = resolver.recipe(file.get());
     own.addAll(resolution.findings());
     return resolution
         .thing()
         .map(resolved -> checked(path, resolved, own))
-        .orElseGet(() -> unchecked(path, broken(path, resolution), own));
-  }
-
-  private List<String> broken(String path, Resolution<ResolvedRecipe> resolution) {
-    return resolver.brokenBefore(new SourceFile(path, "").stem(), resolution.read());
+        .orElseGet(() -> unchecked(path, brokenBefore(path, resolution.read()), own));
   }
 
   private Outcome<T> unchecked(String path, List<String> broken, List<Finding> own) {
@@ -333,40 +293,63 @@ final class FolderRun<T> {
   }
 
   private Outcome<T> checked(String path, ResolvedRecipe recipe, List<Finding> own) {
-    Computation computed = computer.compute(recipe);
-    List<Verdict> verdicts = computed.feed().map(Judge::verdicts).orElse(List.of());
-    Inspection inspection =
-        new Inspection(
-            recipe,
-            larder,
-            computer,
-            computed.balances(),
-            computed.feed(),
-            verdicts,
-            computed.feed().flatMap(this::onTheFloor),
-            day);
+    Inspection inspection = inspection(recipe);
+    Optional<ComputedFeed> computed = inspection.feed();
+    List<Verdict> verdicts = inspection.verdicts();
     Rules.ALL.forEach(rule -> rule.look(inspection, own::add));
     List<Finding> ofRecords = new ArrayList<>();
-    List<Use> uses =
-        computed.feed().map(feed -> books.look(feed, ofRecords::add)).orElse(List.of());
+    List<Use> uses = computed.map(feed -> books.look(feed, ofRecords::add)).orElse(List.of());
     boolean makeable = own.stream().noneMatch(f -> f.severity() == Severity.ERROR);
     Optional<T> made =
         computed
-            .feed()
             .filter(feed -> makeable)
             .map(feed -> maker.apply(new Made(path, feed, verdicts, larder, books.planned(feed))));
     Optional<RecipeOutcome> recorded =
         recording ? Optional.of(recorded(path, inspection, own)) : Optional.empty();
     own.addAll(ofRecords);
     return new Outcome<>(
-        recipe.code(),
-        List.of(),
+        recipe.code(), List.of(), own, verdicts.size(), computed.isPresent(), made, uses, recorded);
+  }
+
+  private Inspection inspection(ResolvedRecipe recipe) {
+    Computation computed = computer.compute(recipe);
+    return new Inspection(
+        recipe,
+        larder,
+        computer,
+        computed.balances(),
+        computed.feed(),
+        computed.feed().map(Judge::verdicts).orElse(List.of()),
+        computed.feed().flatMap(this::onTheFloor),
+        day);
+  }
+
+  /** What is wrong with what recipes share: data, premixes and profiles. */
+  List<Finding> sharedFindings() {
+    return List.copyOf(findings);
+  }
+
+  /**
+   * One recipe before any rule has looked at it.
+   *
+   * @param inspection absent where the recipe cannot be resolved
+   * @param own what is wrong with its words
+   */
+  record Opened(Optional<Inspection> inspection, List<Finding> own, SortedSet<String> read) {}
+
+  Opened opened(String path) {
+    List<Finding> own = new ArrayList<>();
+    Optional<Resolution<ResolvedRecipe>> resolution = trees.recipe(path, own).map(resolver::recipe);
+    resolution.ifPresent(one -> own.addAll(one.findings()));
+    return new Opened(
+        resolution.flatMap(Resolution::thing).map(this::inspection),
         own,
-        verdicts.size(),
-        computed.feed().isPresent(),
-        made,
-        uses,
-        recorded);
+        resolution.map(Resolution::read).orElse(new TreeSet<>()));
+  }
+
+  /** Names of the files to be mended first, of all that the recipe at a path looked up. */
+  List<String> brokenBefore(String path, SortedSet<String> read) {
+    return resolver.brokenBefore(new SourceFile(path, "").stem(), read);
   }
 
   private static RecipeOutcome recorded(String path, Inspection recipe, List<Finding> said) {
@@ -381,9 +364,10 @@ final class FolderRun<T> {
   }
 
   private Optional<Material.Reworked> finished(String code) {
-    return path(code)
-        .flatMap(path -> read(path, new ArrayList<>()))
-        .flatMap(file -> resolver.source((RecipeFile) file))
+    return trees
+        .path(code)
+        .flatMap(path -> trees.recipe(path, new ArrayList<>()))
+        .flatMap(resolver::source)
         .flatMap(recipe -> computer.compute(recipe).feed())
         .map(Finished::of);
   }

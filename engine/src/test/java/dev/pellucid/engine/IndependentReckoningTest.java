@@ -10,6 +10,7 @@ import dev.pellucid.engine.compute.Stage;
 import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
+import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Resolver;
 import dev.pellucid.engine.resolve.Reworks;
 import dev.pellucid.finding.Finding;
@@ -49,7 +50,8 @@ class IndependentReckoningTest {
     }
     LocalDate day = LocalDate.of(2026, 11, 25);
     Resolver resolver =
-        Resolver.prepare(larder, premixes, List.of(), Map.of(), Reworks.NONE, day).resolver();
+        Resolver.prepare(larder, premixes, List.of(), Map.of(), Reworks.NONE, Days.on(day))
+            .resolver();
     FeedFile recipe = parsed(folder, "catfish/CG-36.recipe", findings);
     var resolved = resolver.recipe((FeedFile.RecipeFile) recipe).thing().orElseThrow();
     feed = new FeedComputer(larder).compute(resolved).feed().orElseThrow();

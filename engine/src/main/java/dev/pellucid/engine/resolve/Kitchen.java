@@ -2,7 +2,6 @@ package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.text.Span;
-import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +17,7 @@ import java.util.TreeSet;
  * @param brokenPremixes codes whose own file already says why they cannot be used
  * @param recipes codes of recipes, which a line may name as rework only, and where each is declared
  * @param reworks what finished feeds are made of
- * @param day the day of the run
+ * @param days by which prices and waivers count
  */
 public record Kitchen(
     Larder larder,
@@ -27,13 +26,13 @@ public record Kitchen(
     SortedSet<String> brokenPremixes,
     Map<String, Span> recipes,
     Reworks reworks,
-    LocalDate day) {
+    Days days) {
 
   /** The same for a recipe whose feed is to be worked into others: its own rework is left out. */
   Kitchen ofSource() {
     Material.Reworked none = new Material.Reworked(ResolvedPremix.nothing(), Optional.empty());
     return new Kitchen(
-        larder, profiles, premixes, brokenPremixes, recipes, code -> Optional.of(none), day);
+        larder, profiles, premixes, brokenPremixes, recipes, code -> Optional.of(none), days);
   }
 
   /** All that can stand as the subject of a line. */

@@ -78,7 +78,7 @@ final class Materials {
     return ingredient.whole()
         ? Optional.of(
             new Material.Single(
-                ingredient, kitchen.larder().price(ingredient.name(), kitchen.day())))
+                ingredient, kitchen.larder().price(ingredient.name(), kitchen.days().prices())))
         : Optional.empty();
   }
 

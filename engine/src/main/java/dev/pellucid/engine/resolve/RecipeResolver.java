@@ -201,7 +201,7 @@ final class RecipeResolver {
     all.addAll(MergedLimits.once(own, findings));
     List<Limit> merged = MergedLimits.of(all, findings);
     List<Limit> waived =
-        new Waivers(limits, kitchen.day(), findings)
+        new Waivers(limits, kitchen.days().waivers(), findings)
             .applied(file.waivers().map(section -> section.lines()).orElse(List.of()), merged);
     return MergedLimits.withLawInForce(waived, all);
   }

@@ -11,7 +11,6 @@ import dev.pellucid.syntax.Left;
 import dev.pellucid.syntax.ShareLine;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -64,6 +63,7 @@ public final class Resolver {
    *
    * @param recipes the codes of all recipes of the folder and where each is declared
    * @param reworks asked while recipes are resolved, never before
+   * @param days by which prices and waivers count
    */
   public static Prepared prepare(
       Larder larder,
@@ -71,13 +71,13 @@ public final class Resolver {
       List<ProfileFile> profiles,
       Map<String, Span> recipes,
       Reworks reworks,
-      LocalDate day) {
+      Days days) {
     List<Finding> findings = new ArrayList<>();
     Map<String, ResolvedPremix> made = new TreeMap<>();
     SortedSet<String> broken = new TreeSet<>();
     premixes.forEach(file -> broken.add(file.source().stem()));
     Map<String, Profile> named = new HashMap<>();
-    Kitchen kitchen = new Kitchen(larder, named, made, broken, recipes, reworks, day);
+    Kitchen kitchen = new Kitchen(larder, named, made, broken, recipes, reworks, days);
     new PremixOrder(premixes, findings).inOrder().forEach(file -> make(file, kitchen, findings));
     for (ProfileFile file : profiles) {
       Resolution<Profile> profile = new ProfileResolver(file, kitchen).resolve();

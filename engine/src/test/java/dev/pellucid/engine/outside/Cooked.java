@@ -8,6 +8,7 @@ import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Pantry;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.resolve.Basis;
+import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.Resolver;
@@ -67,7 +68,7 @@ final class Cooked {
     Parsed parsed = FeedParser.parse(new SourceFile("A-1.recipe", "recipe A-1\n" + lines));
     require(parsed.findings().isEmpty(), FindingText.of(parsed.findings()));
     Resolver.Prepared prepared =
-        Resolver.prepare(larder(), premixes, List.of(), Map.of(), Reworks.NONE, DAY);
+        Resolver.prepare(larder(), premixes, List.of(), Map.of(), Reworks.NONE, Days.on(DAY));
     require(prepared.findings().isEmpty(), FindingText.of(prepared.findings()));
     Resolution<ResolvedRecipe> resolution =
         prepared.resolver().recipe((FeedFile.RecipeFile) parsed.file());

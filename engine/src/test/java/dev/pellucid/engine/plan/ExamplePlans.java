@@ -7,6 +7,7 @@ import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
+import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Resolver;
 import dev.pellucid.engine.resolve.Reworks;
 import dev.pellucid.finding.Finding;
@@ -49,7 +50,8 @@ public final class ExamplePlans {
     this.profileFiles = profileFiles;
     this.larder = larder;
     this.resolver =
-        Resolver.prepare(larder, premixFiles, profileFiles, Map.of(), Reworks.NONE, DAY).resolver();
+        Resolver.prepare(larder, premixFiles, profileFiles, Map.of(), Reworks.NONE, Days.on(DAY))
+            .resolver();
   }
 
   public static ExamplePlans open() {
