@@ -3,6 +3,7 @@ package dev.pellucid.engine;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What came of checking a folder.
@@ -18,6 +19,12 @@ public record CheckReport(
   public CheckReport {
     findings = List.copyOf(findings);
     notChecked = List.copyOf(notChecked);
+  }
+
+  /** The same with what else was found. */
+  CheckReport with(List<Finding> more) {
+    List<Finding> all = Stream.concat(findings.stream(), more.stream()).sorted().toList();
+    return more.isEmpty() ? this : new CheckReport(all, recipes, batches, limits, notChecked);
   }
 
   public long count(Severity severity) {

@@ -16,7 +16,8 @@ import java.util.function.Function;
  * larder}; premixes and profiles are parsed and {@code resolve}d; then each recipe by itself is
  * parsed, resolved, {@code compute}d at three ends, judged limit by limit and looked at by every
  * rule of {@code check}. A batch sheet goes on from there: {@code plan}, then {@code report}.
- * Layout is {@link FolderLayout}.
+ * Layout is {@link FolderLayout}. Records of figures that are kept are made anew and held against
+ * what is there.
  */
 public final class Pellucid {
   private Pellucid() {}
@@ -30,7 +31,8 @@ public final class Pellucid {
    */
   public static CheckReport check(Path root, String prefix, LocalDate day) throws IOException {
     FeedFolder folder = FeedFolder.list(root, prefix);
-    return new FolderRun<>(folder, day, made -> made.path()).run().report();
+    CheckReport report = new FolderRun<>(folder, day, made -> made.path()).run().report();
+    return report.with(FiguresRun.findings(folder));
   }
 
   /**
@@ -45,7 +47,7 @@ public final class Pellucid {
       throws IOException {
     FeedFolder folder = FeedFolder.list(root, prefix);
     FolderRun.Result<String> result = FolderRun.recording(folder, day, FolderRun.Made::path).run();
-    CheckReport report = result.report();
+    CheckReport report = result.report().with(FiguresRun.findings(folder));
     CheckOutcome outcome =
         new CheckOutcome(
             report.tally(),
@@ -82,6 +84,19 @@ public final class Pellucid {
   public static CompareReport compare(
       FolderState from, FolderState to, LocalDate day, String fullAt) throws IOException {
     return from.open(before -> to.open(after -> CompareReport.of(before, after, day, fullAt)));
+  }
+
+  /**
+   * Makes the record of figures of each recipe that can be computed, whatever its limits say;
+   * writes nothing. It is the same on every day.
+   *
+   * @param recipe the code of the only one that is asked for; empty for all
+   * @param kept whether only those are asked for that have a record already
+   * @throws IOException where the disk fails
+   */
+  public static FiguresReport figures(Path root, String prefix, String recipe, boolean kept)
+      throws IOException {
+    return FiguresReport.of(FeedFolder.list(root, prefix), recipe, kept);
   }
 
   /**

@@ -176,6 +176,18 @@ class RoomsTest {
                 "engine.floor",
                 "engine.label")
             .using("com.github.difflib.."),
+        Room.of(
+            "engine.figures",
+            5,
+            "text",
+            "measure",
+            "finding",
+            "syntax",
+            "engine.quantity",
+            "engine.larder",
+            "engine.resolve",
+            "engine.compute",
+            "engine.check"),
         Room.of("engine.quality", 5),
         Room.of(
                 "engine.floor",
@@ -260,6 +272,7 @@ class RoomsTest {
             "engine.check",
             "engine.compare",
             "engine.explain",
+            "engine.figures",
             "engine.plan",
             "engine.label",
             "engine.report"));

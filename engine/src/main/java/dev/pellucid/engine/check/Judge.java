@@ -27,11 +27,15 @@ public final class Judge {
     Readings.At at = readings.judged(limit.subject(), limit.basis(), limit.side(), spread);
     double margin =
         spread ? Normal.quantile(limit.inBatches().getAsDouble()) * at.reading().deviation() : 0;
-    double bound = limit.inForce();
     boolean min = limit.side() == Bound.Side.MIN;
     double judged = at.reading().value() + (min ? -margin : margin);
-    double slack = CLOSE * Math.abs(bound);
-    boolean keeps = min ? judged >= bound - slack : judged <= bound + slack;
+    boolean keeps = keeps(limit.side(), judged, limit.inForce());
     return new Verdict(limit, at.end(), at.reading(), judged, keeps);
+  }
+
+  /** Whether a figure keeps a bound; one within 1e-9 of it does. */
+  public static boolean keeps(Bound.Side side, double judged, double bound) {
+    double slack = CLOSE * Math.abs(bound);
+    return side == Bound.Side.MIN ? judged >= bound - slack : judged <= bound + slack;
   }
 }

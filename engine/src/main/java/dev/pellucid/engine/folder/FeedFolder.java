@@ -33,7 +33,7 @@ public final class FeedFolder {
   static final long LONGEST = 1 << 20;
 
   private static final List<String> READ =
-      List.of(".recipe", ".premix", ".limits", ".yaml", ".yml");
+      List.of(".recipe", ".premix", ".limits", ".figures", ".yaml", ".yml");
 
   private final Path root;
   private final String prefix;
@@ -88,6 +88,18 @@ public final class FeedFolder {
   /** Whether a path below the folder is a file that is read. */
   public boolean has(String path) {
     return files.containsKey(path);
+  }
+
+  /** A path below the folder as findings print it. */
+  public String printed(String path) {
+    return prefix + path;
+  }
+
+  /** Whether a link to another place was found there and passed over. */
+  public boolean isLink(String path) {
+    return findings.stream()
+        .filter(finding -> finding.code().equals(FolderFindings.LINK))
+        .anyMatch(finding -> finding.span().file().path().equals(printed(path)));
   }
 
   /** Paths below the folder that end so, in order. */

@@ -15,12 +15,24 @@ public final class Figures {
   private static final MathContext READABLE = new MathContext(15, RoundingMode.HALF_EVEN);
   private static final int MOST_DECIMALS = 9;
   private static final double SAME = 1e-9;
+  private static final int DIGITS = 4;
+  private static final double MOST_READ = 1e15;
 
   private Figures() {}
 
   /** With so many decimals; {@code ∞} for a quotient over nothing. */
   public static String fixed(double value, int decimals) {
     return Double.isInfinite(value) ? "∞" : rounded(value, decimals).toPlainString();
+  }
+
+  /**
+   * How many decimals it takes to show four digits that count, at most nine; a figure from 1000 on
+   * shows all that stand before the point.
+   */
+  public static int decimals(double value) {
+    double size = Math.abs(value);
+    int ahead = size > 0 && size < MOST_READ ? (int) Math.floor(Math.log10(size)) + 1 : 1;
+    return Math.max(0, Math.min(MOST_DECIMALS, DIGITS - ahead));
   }
 
   /** With three to four significant digits, trailing zeros dropped: for reading at a glance. */

@@ -35,6 +35,7 @@ class FeedFolderTest {
     file("b/CG-36.recipe", "x");
     file("a/KF-1.recipe", "x");
     file("VM-CAT.premix", "x");
+    file("b/CG-36.figures", "x");
     file("ingredients/maize.yaml", "x");
     file("notes.yml", "x");
     file("README.md", "x");
@@ -45,6 +46,7 @@ class FeedFolderTest {
     FeedFolder folder = listed();
     assertEquals(List.of("a/KF-1.recipe", "b/CG-36.recipe"), folder.ending(".recipe"));
     assertEquals(List.of("VM-CAT.premix"), folder.ending(".premix"));
+    assertEquals(List.of("b/CG-36.figures"), folder.ending(".figures"));
     assertEquals(List.of("ingredients/maize.yaml", "notes.yml"), folder.data());
     assertEquals(List.of(), folder.findings());
   }

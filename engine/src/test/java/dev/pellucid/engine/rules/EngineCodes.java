@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Every code that resolving, checking and looking at records can give, read from the sources of the
- * engine, so that no list has to be kept beside them.
+ * Every code that resolving, checking and looking at records of batches or figures can give, read
+ * from the sources of the engine, so that no list has to be kept beside them.
  */
 final class EngineCodes {
   private static final Path SOURCES = Path.of("src", "main", "java", "dev", "pellucid", "engine");
@@ -22,7 +22,7 @@ final class EngineCodes {
 
   static NavigableSet<String> all() throws IOException {
     NavigableSet<String> codes = new TreeSet<>();
-    for (String room : new String[] {"resolve", "check", "made"}) {
+    for (String room : new String[] {"resolve", "check", "figures", "made"}) {
       try (Stream<Path> files = Files.walk(SOURCES.resolve(room))) {
         for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
           Matcher declared = DECLARED.matcher(Files.readString(file));

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.rules;
 
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.rules.RecipePage.Block;
 import dev.pellucid.finding.Code;
@@ -31,11 +32,17 @@ final class Mill {
     copy(RESOURCES.resolve("mill"), "");
   }
 
-  /** For the page of a code; with lots in its store and the record of a batch for one of such. */
+  /**
+   * For the page of a code; with lots in its store and the record of a batch for one of such, with
+   * the record of its figures for one of those.
+   */
   static Mill of(Path root, String code) throws IOException {
     Mill mill = new Mill(root);
     if (Books.codes().contains(new Code(code))) {
       mill.copy(RESOURCES.resolve("mill-records"), "");
+    }
+    if (FiguresFindings.codes().contains(new Code(code))) {
+      mill.copy(RESOURCES.resolve("mill-figures"), "");
     }
     return mill;
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.Rules;
+import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.folder.FolderFindings;
 import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.made.Books;
@@ -54,7 +55,7 @@ class RecipePagesTest {
   @Test
   void theListsOfCodesHoldEveryCodeOfTheSourcesOnce() throws IOException {
     List<String> listed =
-        Stream.of(ResolveCodes.all(), Rules.codes(), Books.codes())
+        Stream.of(ResolveCodes.all(), Rules.codes(), FiguresFindings.codes(), Books.codes())
             .flatMap(Collection::stream)
             .map(Code::text)
             .sorted()
@@ -81,6 +82,7 @@ class RecipePagesTest {
   void theMillItselfIsSilent() throws IOException {
     assertEquals("", FindingText.of(new Mill(folder).findings()));
     assertEquals("", FindingText.of(Mill.of(folder.resolve("records"), "lot-expired").findings()));
+    assertEquals("", FindingText.of(Mill.of(folder.resolve("kept"), "figures-stale").findings()));
   }
 
   @ParameterizedTest

@@ -1,0 +1,139 @@
+package dev.pellucid.engine;
+
+import dev.pellucid.engine.figures.FiguresFindings;
+import dev.pellucid.engine.figures.FiguresRecord;
+import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.text.Choices;
+import dev.pellucid.text.NearNames;
+import dev.pellucid.text.SourceFile;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What came of making records of figures.
+ *
+ * @param changes the records that are not there yet, or not as they would be
+ * @param unchanged how many are
+ * @param unmade recipes without one, and why
+ * @param withoutRecipe paths of records whose recipe is gone, as they are printed
+ * @param problem why nothing was made, and what to do
+ */
+public record FiguresReport(
+    List<Change> changes,
+    int unchanged,
+    List<String> unmade,
+    List<String> withoutRecipe,
+    Optional<String> problem) {
+  private static final String RECIPE = ".recipe";
+
+  public FiguresReport {
+    changes = List.copyOf(changes);
+    unmade = List.copyOf(unmade);
+    withoutRecipe = List.copyOf(withoutRecipe);
+  }
+
+  /**
+   * A record to be written.
+   *
+   * @param path below the folder
+   */
+  public record Change(String path, String text) {}
+
+  static FiguresReport of(FeedFolder folder, String recipe, boolean kept) {
+    List<String> named = named(folder, recipe);
+    if (named.isEmpty()) {
+      return problem(unknown(folder, recipe));
+    }
+    Set<String> records = new TreeSet<>(folder.ending(FiguresRecord.ENDING));
+    List<String> recipes =
+        named.stream().filter(path -> !kept || records.contains(FiguresRun.beside(path))).toList();
+    FiguresRun run = new FiguresRun(folder);
+    List<FiguresRun.Made> made = new ArrayList<>();
+    recipes.parallelStream().map(run::made).forEachOrdered(made::add);
+    List<Change> changes = new ArrayList<>();
+    List<String> unmade = new ArrayList<>();
+    for (int i = 0; i < recipes.size(); i++) {
+      String path = FiguresRun.beside(recipes.get(i));
+      Optional<String> text = made.get(i).text();
+      if (text.isEmpty()) {
+        unmade.add(unmade(stem(path), made.get(i).mendFirst()));
+      } else if (folder.isLink(path)) {
+        unmade.add(stem(path) + ", " + folder.printed(path) + " is a link to another place");
+      } else if (!(records.contains(path) && isThere(folder, path, text.get()))) {
+        changes.add(new Change(path, text.get()));
+      }
+    }
+    int unchanged = recipes.size() - changes.size() - unmade.size();
+    return new FiguresReport(
+        changes, unchanged, unmade, withoutRecipe(folder, recipe), Optional.empty());
+  }
+
+  private static List<String> named(FeedFolder folder, String recipe) {
+    return folder.ending(RECIPE).stream()
+        .filter(path -> recipe.isEmpty() || stem(path).equals(recipe))
+        .toList();
+  }
+
+  private static String unknown(FeedFolder folder, String recipe) {
+    TreeSet<String> codes = new TreeSet<>();
+    folder.ending(RECIPE).forEach(path -> codes.add(stem(path)));
+    if (codes.isEmpty()) {
+      return "no recipe was found to make figures of";
+    }
+    List<String> near = NearNames.of(recipe, codes);
+    return recipe
+        + " is not the code of a recipe of this folder"
+        + (near.isEmpty() ? "" : "; did you mean " + Choices.of(near) + "?");
+  }
+
+  private static FiguresReport problem(String words) {
+    return new FiguresReport(List.of(), 0, List.of(), List.of(), Optional.of(words));
+  }
+
+  private static String unmade(String code, List<String> mendFirst) {
+    return mendFirst.isEmpty()
+        ? code + ", its findings must be mended first"
+        : code + ", mend " + String.join(", ", mendFirst) + " first";
+  }
+
+  private static boolean isThere(FeedFolder folder, String path, String text) {
+    return folder
+        .read(path, new ArrayList<>())
+        .filter(kept -> FiguresFindings.same(kept.text(), text))
+        .isPresent();
+  }
+
+  private static List<String> withoutRecipe(FeedFolder folder, String recipe) {
+    Set<String> recipes = new TreeSet<>(folder.ending(RECIPE));
+    return folder.ending(FiguresRecord.ENDING).stream()
+        .filter(path -> recipe.isEmpty() || stem(path).equals(recipe))
+        .filter(path -> !recipes.contains(FiguresRun.recipeOf(path)))
+        .map(folder::printed)
+        .toList();
+  }
+
+  private static String stem(String path) {
+    return new SourceFile(path, "").stem();
+  }
+
+  /** One line for the end of a run. */
+  public String tally() {
+    return Counted.of(changes.size(), "record")
+        + " of figures written, "
+        + unchanged
+        + " unchanged"
+        + (unmade.isEmpty() ? "" : ", " + unmade.size() + " not made");
+  }
+
+  /** Writes every change into the folder. */
+  public void write(Path root) throws IOException {
+    for (Change change : changes) {
+      FeedFolder.write(root.resolve(change.path()), change.text());
+    }
+  }
+}

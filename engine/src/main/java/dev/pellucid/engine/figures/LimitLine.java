@@ -1,0 +1,152 @@
+package dev.pellucid.engine.figures;
+
+import dev.pellucid.engine.check.Judge;
+import dev.pellucid.engine.check.Standing;
+import dev.pellucid.engine.check.Verdict;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Bound;
+
+/**
+ * How a feed stands with one limit: {@code crude-protein 34.12 % | min 34 % in 95 % of batches |
+ * kept, 0.12 points of room | CG-36}. The figure is the one that is judged, in the unit of the
+ * bound in force; room is what is left to that bound.
+ */
+final class LimitLine {
+  private static final double CLOSE = 1e-9;
+
+  /** How a feed stands with a limit, in a word. */
+  enum Word {
+    KEPT("kept"),
+    AS_TOLD("kept as told"),
+    WAIVED("waived"),
+    NOT_JUDGED("not judged"),
+    BROKEN("BROKEN");
+
+    private final String text;
+
+    Word(String text) {
+      this.text = text;
+    }
+
+    String text() {
+      return text;
+    }
+  }
+
+  private final Standing standing;
+  private final Limit limit;
+  private final Bound.Limit written;
+  private final double judged;
+  private final double inForce;
+  private final int decimals;
+
+  private LimitLine(Standing standing) {
+    Verdict verdict = standing.verdict();
+    this.standing = standing;
+    this.limit = verdict.limit();
+    this.written = limit.writtenInForce();
+    this.judged = shown(verdict.judged());
+    this.inForce = shown(limit.inForce());
+    this.decimals = decimals(judged, inForce);
+  }
+
+  static FactLine of(Standing standing) {
+    LimitLine line = new LimitLine(standing);
+    return FactLine.of(
+        line.limit.subject().text(),
+        line.figure() + line.unit(),
+        line.bound(),
+        line.standing(),
+        line.limit.origin().name());
+  }
+
+  /** Four digits that count, and more where it takes them to see on which side a figure lies. */
+  private static int decimals(double judged, double bound) {
+    int enough = Figures.decimals(judged);
+    boolean same = Math.abs(judged - bound) <= CLOSE * Math.abs(bound);
+    return same ? enough : Figures.apart(judged, bound, enough).decimals();
+  }
+
+  private String figure() {
+    return judged == 0 ? "0" : Figures.fixed(judged, decimals);
+  }
+
+  private double shown(double base) {
+    return written instanceof Bound.Limit.Measured measured
+        ? measured.amount().unit().fromBase(base)
+        : base;
+  }
+
+  private String unit() {
+    return written instanceof Bound.Limit.Measured measured
+        ? " " + measured.amount().unitAsWritten().text()
+        : "";
+  }
+
+  private String partUnit() {
+    boolean percent =
+        written instanceof Bound.Limit.Measured measured
+            && measured.amount().unit() == Unit.PERCENT;
+    return percent ? " points" : unit();
+  }
+
+  private String bound() {
+    String batches =
+        limit.inBatches().isPresent()
+            ? " in " + Figures.plain(limit.inBatches().getAsDouble() * 100) + " % of batches"
+            : "";
+    return limit.side().word()
+        + " "
+        + limit.written().asWritten()
+        + limit.basis().words()
+        + batches;
+  }
+
+  static Word word(Standing standing) {
+    return switch (standing.state()) {
+      case BROKEN -> Word.BROKEN;
+      case NOT_JUDGED -> Word.NOT_JUDGED;
+      case KEPT -> byItself(standing) ? Word.KEPT : Word.WAIVED;
+      case KEPT_AS_TOLD -> byItself(standing) ? Word.AS_TOLD : Word.WAIVED;
+    };
+  }
+
+  /** Whether the bound that was written is kept without the help of its waiver. */
+  private static boolean byItself(Standing standing) {
+    Limit limit = standing.verdict().limit();
+    return Judge.keeps(limit.side(), standing.verdict().judged(), limit.bound());
+  }
+
+  private String standing() {
+    Word word = word(standing);
+    String waiver =
+        limit
+            .waiver()
+            .map(one -> "to " + one.written().asWritten() + " until " + one.until())
+            .orElse("");
+    String waived = waiver.isEmpty() ? "" : ", waived " + waiver;
+    return word.text()
+        + switch (word) {
+          case BROKEN -> " by " + room() + waived;
+          case WAIVED -> " " + waiver + left();
+          case KEPT, AS_TOLD -> waived.isEmpty() ? left() : waived;
+          case NOT_JUDGED -> waived;
+        };
+  }
+
+  private String left() {
+    String room = room();
+    return room.isEmpty() ? inForce == 0 ? "" : ", no room" : ", " + room + " of room";
+  }
+
+  /**
+   * Between the figure and the bound in force, no finer than the figure is printed; empty for none.
+   */
+  private String room() {
+    double room = Math.abs(judged - inForce);
+    boolean none = room <= CLOSE * Math.abs(inForce);
+    return none ? "" : Figures.fixed(room, Math.min(decimals, Figures.decimals(room))) + partUnit();
+  }
+}
