@@ -13,6 +13,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -64,6 +65,37 @@ class ReadmeTest {
                 "compare.html")
             .text();
     assertShortened(text.lines().toList(), block("change"));
+  }
+
+  @Test
+  void theDiffIsWhatTheSlipDoesToTheFigures() throws IOException {
+    SlippedFolder folder = new SlippedFolder(copy);
+    List<String> before = figures();
+    String slip = "soybean-meal-48              4%d.00 %%";
+    folder.with(GROWER, slip.formatted(4), slip.formatted(0));
+    List<String> after = figures();
+    List<String> diff = block("diff").lines().toList();
+    assertShortened(before, without("+", diff));
+    assertShortened(after, without("-", diff));
+    assertTrue(diff.stream().noneMatch(line -> line.startsWith("-") && after.contains(fact(line))));
+    assertTrue(
+        diff.stream().noneMatch(line -> line.startsWith("+") && before.contains(fact(line))));
+  }
+
+  private List<String> figures() throws IOException {
+    String text = Pellucid.figures(copy, "", "CG-36", false).changes().get(0).text();
+    return text.lines().toList();
+  }
+
+  private static String without(String sign, List<String> diff) {
+    return diff.stream()
+        .filter(line -> !line.startsWith(sign))
+        .map(ReadmeTest::fact)
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static String fact(String line) {
+    return line.substring(1);
   }
 
   private static void assertShortened(List<String> whole, String shortened) {
