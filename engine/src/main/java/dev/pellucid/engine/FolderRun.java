@@ -21,6 +21,7 @@ import dev.pellucid.engine.made.Use;
 import dev.pellucid.engine.outcome.RecipeOutcome;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -254,6 +255,10 @@ final class FolderRun<T> {
         .flatMap(section -> section.lines().stream())
         .findFirst()
         .flatMap(line -> resolver.subject(line.left(), found));
+  }
+
+  List<Profile> profiles() {
+    return resolver.profiles();
   }
 
   Map<String, ResolvedPremix> resolvedPremixes() {

@@ -7,6 +7,7 @@ import dev.pellucid.engine.outcome.ReportFiles;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.function.Function;
 
 /**
@@ -97,6 +98,20 @@ public final class Pellucid {
   public static FiguresReport figures(Path root, String prefix, String recipe, boolean kept)
       throws IOException {
     return FiguresReport.of(FeedFolder.list(root, prefix), recipe, kept);
+  }
+
+  /**
+   * Writes pages about a folder, to be opened from the disk.
+   *
+   * @param prefix what is printed before each path
+   * @param day judges waivers and prices, in the past states too
+   * @param past earlier states, the newest first
+   * @param to where the pages go, {@code index.html} first
+   * @throws IOException where the disk fails
+   */
+  public static SiteReport report(
+      Path root, String prefix, LocalDate day, List<PastState> past, Path to) throws IOException {
+    return new SiteRun(FeedFolder.list(root, prefix), prefix, day, past).write(to);
   }
 
   /**

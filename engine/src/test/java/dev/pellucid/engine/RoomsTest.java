@@ -249,6 +249,20 @@ class RoomsTest {
                 "engine.plan")
             .knowing(Step.class, LabelVerdict.Outcome.class)
             .using("com.github.difflib.."),
+        Room.of(
+                "engine.site",
+                12,
+                "measure",
+                "syntax",
+                "engine.quantity",
+                "engine.larder",
+                "engine.resolve",
+                "engine.compute",
+                "engine.check",
+                "engine.compare",
+                "engine.explain",
+                "engine.plan")
+            .using("j2html.."),
         Room.of("engine.outcome", 12, "text", "measure", "finding", "show", "engine.compare")
             .knowing(LabelVerdict.Outcome.class)
             .using("tools.jackson..", "javax.xml.stream.."),
@@ -262,6 +276,7 @@ class RoomsTest {
             "syntax",
             "parse",
             "format",
+            "show",
             "engine.floor",
             "engine.folder",
             "engine.larder",
@@ -271,6 +286,7 @@ class RoomsTest {
             "engine.compute",
             "engine.check",
             "engine.compare",
+            "engine.site",
             "engine.explain",
             "engine.figures",
             "engine.plan",

@@ -32,6 +32,19 @@ record GitState(String commit, boolean clean) {
         : new GitState(commit.get(), changes.get().isEmpty());
   }
 
+  /** A commit that changed a folder, by its short name, and its day. */
+  record Commit(String name, String day) {}
+
+  /** The last commits that changed the folder, the newest first; none without git. */
+  static List<Commit> last(File folder, int count) {
+    return said(folder, "log", "-n", String.valueOf(count), "--format=%h %cs", "--", ".").stream()
+        .flatMap(String::lines)
+        .map(line -> line.split(" ", 2))
+        .filter(words -> words.length == 2)
+        .map(words -> new Commit(words[0], words[1]))
+        .toList();
+  }
+
   private static Optional<String> said(File folder, String... words) {
     return bytes(folder, words).map(bytes -> new String(bytes, StandardCharsets.UTF_8).strip());
   }

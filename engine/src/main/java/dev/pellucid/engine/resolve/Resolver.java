@@ -51,6 +51,11 @@ public final class Resolver {
     return files;
   }
 
+  /** By name, those of law included. */
+  public List<Profile> profiles() {
+    return List.copyOf(kitchen.profiles().values());
+  }
+
   /** A resolver, and what was wrong with premixes and profiles. */
   public record Prepared(Resolver resolver, List<Finding> findings) {
     public Prepared {

@@ -1,0 +1,133 @@
+package dev.pellucid.engine;
+
+import dev.pellucid.engine.check.Judge;
+import dev.pellucid.engine.check.Verdict;
+import dev.pellucid.engine.compare.Effect;
+import dev.pellucid.engine.compare.FeedFigures;
+import dev.pellucid.engine.compare.RecipeState;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.outcome.LimitOutcome;
+import dev.pellucid.engine.outcome.RecipeOutcome;
+import dev.pellucid.engine.site.FeedView;
+import dev.pellucid.engine.site.FeedView.Past;
+import dev.pellucid.engine.site.FeedView.Standing;
+import dev.pellucid.engine.site.FeedViews;
+import dev.pellucid.engine.site.Site;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.show.FindingText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Writes pages about a folder: checks it, takes down what each page tells feed by feed, and writes
+ * the page of a feed before the next is looked at, so that memory holds what other pages need of it
+ * and not the page.
+ */
+final class SiteRun {
+  private final String prefix;
+  private final LocalDate day;
+  private final FolderRun<String> run;
+  private final Map<String, Map<String, FeedFigures>> past = new LinkedHashMap<>();
+  private final Map<String, String> days = new TreeMap<>();
+
+  SiteRun(FeedFolder folder, String prefix, LocalDate day, List<PastState> states)
+      throws IOException {
+    this.prefix = prefix;
+    this.day = day;
+    this.run = FolderRun.recording(folder, day, FolderRun.Made::path);
+    for (PastState state : states) {
+      past.put(state.name(), state.folder().open(this::figures));
+      days.put(state.name(), state.day());
+    }
+  }
+
+  private Map<String, FeedFigures> figures(FeedFolder then) {
+    Map<String, FeedFigures> figures = new TreeMap<>();
+    for (RecipeState state : new ComparedFolder(then, day).states().values()) {
+      state.figures().ifPresent(all -> figures.put(state.code(), all));
+    }
+    return figures;
+  }
+
+  SiteReport write(Path to) throws IOException {
+    FolderRun.Result<String> result = run.run();
+    Map<String, List<String>> findings = new TreeMap<>();
+    for (Finding finding : result.report().findings()) {
+      findings
+          .computeIfAbsent(finding.span().file().path(), none -> new ArrayList<>())
+          .add(FindingText.of(finding).stripTrailing());
+    }
+    Site site =
+        new Site(run.larder(), day, (page, text) -> FeedFolder.write(to.resolve(page), text));
+    for (RecipeOutcome outcome : result.recorded()) {
+      List<String> own =
+          Optional.ofNullable(findings.remove(prefix + outcome.path())).orElse(List.of());
+      site.add(view(outcome, own));
+    }
+    int pages =
+        site.close(
+            run.profiles(),
+            result.report().tally(),
+            findings.values().stream().flatMap(List::stream).toList());
+    return new SiteReport(result.report(), result.recorded().size(), pages);
+  }
+
+  private FeedView view(RecipeOutcome outcome, List<String> findings) {
+    Optional<ComputedFeed> feed = run.looked(outcome.path()).feed();
+    Optional<FeedView.Figured> figures = feed.map(this::figured);
+    return new FeedView(
+        outcome.code(),
+        feed.map(one -> one.recipe().title()).orElse(""),
+        outcome.path(),
+        feed.map(SiteRun::whom).orElse(""),
+        feed.map(one -> one.recipe().status()).orElse(""),
+        standing(outcome),
+        findings,
+        figures,
+        figures.map(now -> past(outcome.code(), now.taken())).orElse(List.of()));
+  }
+
+  private FeedView.Figured figured(ComputedFeed feed) {
+    List<Verdict> verdicts = Judge.verdicts(feed);
+    return FeedViews.of(feed, verdicts, run.larder(), day);
+  }
+
+  private static String whom(ComputedFeed feed) {
+    String species = feed.recipe().species().map(one -> one.title()).orElse("");
+    return feed.recipe().fish().map(fish -> species + ", " + fish.asWritten()).orElse(species);
+  }
+
+  private static Standing standing(RecipeOutcome outcome) {
+    if (!outcome.checked()) {
+      return Standing.NOT_CHECKED;
+    }
+    if (outcome.count(LimitOutcome.State.BROKEN) > 0) {
+      return Standing.BROKEN;
+    }
+    return outcome.count(LimitOutcome.State.NOT_JUDGED) > 0
+        ? Standing.NOT_JUDGED
+        : outcome.waived().isEmpty() ? Standing.KEPT : Standing.WAIVED;
+  }
+
+  /** The newest state with other figures than the one after it, and so on back. */
+  private List<Past> past(String code, FeedFigures now) {
+    List<Past> other = new ArrayList<>();
+    FeedFigures after = now;
+    for (Map.Entry<String, Map<String, FeedFigures>> state : past.entrySet()) {
+      FeedFigures figures = state.getValue().get(code);
+      if (figures != null && !Effect.between(figures, after).isNone()) {
+        other.add(new Past(state.getKey(), days.getOrDefault(state.getKey(), ""), figures));
+        after = figures;
+      }
+    }
+    return other;
+  }
+}

@@ -1,0 +1,368 @@
+package dev.pellucid.engine.site;
+
+import static dev.pellucid.engine.site.Tables.cell;
+import static dev.pellucid.engine.site.Tables.figure;
+import static dev.pellucid.engine.site.Tables.figures;
+import static dev.pellucid.engine.site.Tables.picture;
+import static dev.pellucid.engine.site.Tables.row;
+import static dev.pellucid.engine.site.Tables.table;
+import static dev.pellucid.engine.site.Tables.words;
+import static j2html.TagCreator.a;
+import static j2html.TagCreator.details;
+import static j2html.TagCreator.h2;
+import static j2html.TagCreator.p;
+import static j2html.TagCreator.pre;
+import static j2html.TagCreator.span;
+import static j2html.TagCreator.summary;
+import static j2html.TagCreator.text;
+
+import dev.pellucid.engine.compare.FeedFigures;
+import dev.pellucid.engine.compare.FeedFigures.Amount;
+import dev.pellucid.engine.compare.FeedFigures.LineCost;
+import dev.pellucid.engine.explain.Explanation;
+import dev.pellucid.engine.explain.Explanation.Part;
+import dev.pellucid.engine.explain.Explanation.Sum;
+import dev.pellucid.engine.plan.Expectation;
+import dev.pellucid.engine.plan.Expectation.Held;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.site.FeedView.Figured;
+import dev.pellucid.engine.site.FeedView.Flow;
+import dev.pellucid.engine.site.FeedView.FlowKind;
+import dev.pellucid.engine.site.FeedView.Past;
+import dev.pellucid.measure.Unit;
+import j2html.tags.DomContent;
+import j2html.tags.specialized.TrTag;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The page of one feed. */
+final class FeedPage {
+  private static final int MONEY = 4;
+  private static final int MASS = 3;
+  private static final int COURSE = 6;
+
+  private final FeedView feed;
+  private final String currency;
+  private final Set<String> ingredients;
+  private final List<DomContent> out = new ArrayList<>();
+
+  private FeedPage(FeedView feed, String currency, Set<String> ingredients) {
+    this.feed = feed;
+    this.currency = currency;
+    this.ingredients = ingredients;
+  }
+
+  /**
+   * The page.
+   *
+   * @param ingredients those that have a page
+   */
+  static List<DomContent> of(FeedView feed, String currency, Set<String> ingredients) {
+    FeedPage page = new FeedPage(feed, currency, ingredients);
+    page.content();
+    return page.out;
+  }
+
+  private void content() {
+    String whom = feed.species().isEmpty() ? "" : "For " + feed.species() + ". ";
+    String status = feed.status().isEmpty() ? "" : "Status " + feed.status() + ". ";
+    out.add(
+        p(
+            text(whom + status + "File " + feed.path() + ". Limits: "),
+            standing(feed.standing()),
+            text(".")));
+    if (!feed.findings().isEmpty()) {
+      out.add(h2("Findings"));
+      feed.findings().forEach(finding -> out.add(pre(finding)));
+    }
+    feed.figures().ifPresent(this::figured);
+  }
+
+  static DomContent standing(FeedView.Standing standing) {
+    return switch (standing) {
+      case NOT_CHECKED, BROKEN, NOT_JUDGED -> bad(standing.words());
+      case WAIVED, KEPT -> span(standing.words());
+    };
+  }
+
+  /** Words in a frame. */
+  static DomContent bad(String words) {
+    return span(words).withClass("bad");
+  }
+
+  private void figured(Figured figures) {
+    composition(figures);
+    held(figures.held());
+    Map<String, String> titles = new LinkedHashMap<>();
+    figures.lines().forEach(line -> titles.put(line.name(), line.title()));
+    cost(figures.taken(), titles);
+    flow(figures.flow());
+    contributions(figures.explanations());
+    history(figures);
+  }
+
+  private void composition(Figured figures) {
+    out.add(h2("Composition"));
+    out.add(
+        table(
+            "Weigh is what the scale must show for a batch of " + figures.batch(),
+            List.of(words("Line"), words("In"), figures("Share %"), figures("Weigh kg")),
+            figures.lines().stream()
+                .map(
+                    line ->
+                        row(
+                            name(line.name(), line.title()),
+                            cell(line.place()),
+                            figure(line.share()),
+                            figure(line.kg())))));
+  }
+
+  private DomContent name(String name, String title) {
+    return ingredients.contains(name)
+        ? a(title).withHref("../ingredients/" + name + ".html")
+        : text(title);
+  }
+
+  private void held(List<Expectation> all) {
+    out.add(h2("Limits"));
+    out.add(
+        p(
+            "A minimum is judged where the feed is poorest, a maximum where it is richest. The bar"
+                + " ends at the figure that is judged, the thick line is the bound, its flag points"
+                + " to the side that is allowed; the bar of a broken limit is hollow."));
+    out.add(
+        table(
+            "What is asked of the feed",
+            List.of(
+                words("What"),
+                figures("On target"),
+                words("Asked"),
+                words("By"),
+                figures("Judged"),
+                words("Picture"),
+                words("Kept")),
+            all.stream().flatMap(FeedPage::held)));
+  }
+
+  private static Stream<TrTag> held(Expectation one) {
+    String expected =
+        (one.partlyUnknown() ? "≥ " : "") + Figures.plain(one.expected()) + unit(one.unit());
+    return one.held().stream()
+        .map(
+            held ->
+                row(
+                    one.title(),
+                    figure(expected),
+                    cell(held.bound() + one.basis()),
+                    cell(held.kind()),
+                    figure(judged(held)),
+                    picture(
+                        Charts.bullet(
+                            one.title() + " " + judged(held) + ", " + held.bound(), held)),
+                    cell(kept(held))));
+  }
+
+  private static String judged(Held held) {
+    return Figures.plainBeside(held.judged(), held.limit()) + unit(held.unit());
+  }
+
+  private static String unit(String unit) {
+    return unit.isEmpty() ? "" : " " + unit;
+  }
+
+  private static DomContent kept(Held held) {
+    if (!held.keeps()) {
+      return bad("BROKEN");
+    }
+    return text(held.waivedUntil().map(day -> "waived until " + day).orElse("yes"));
+  }
+
+  private void cost(FeedFigures taken, Map<String, String> titles) {
+    out.add(h2("Cost"));
+    double largest =
+        taken.costs().values().stream().mapToDouble(LineCost::perKgBagged).max().orElse(0);
+    Stream<TrTag> lines =
+        taken.costs().entrySet().stream()
+            .sorted(
+                Map.Entry.<String, LineCost>comparingByValue(
+                        (one, other) -> Double.compare(other.perKgBagged(), one.perKgBagged()))
+                    .thenComparing(Map.Entry.comparingByKey()))
+            .map(
+                entry ->
+                    cost(
+                        name(entry.getKey(), titles.getOrDefault(entry.getKey(), entry.getKey())),
+                        entry,
+                        taken.costPerKg(),
+                        largest));
+    TrTag sum =
+        row("Together", figure(money(taken.costPerKg())), figure("100.0"), cell(""))
+            .withClass("sum");
+    out.add(
+        table(
+            "What a kg in the bags costs, overage and losses included",
+            List.of(words("Line"), figures(currency + "/kg feed"), figures("%"), words("Picture")),
+            Stream.concat(lines, Stream.of(sum))));
+  }
+
+  private static TrTag cost(
+      DomContent name, Map.Entry<String, LineCost> line, double whole, double largest) {
+    double money = line.getValue().perKgBagged();
+    String percent = Figures.fixed(whole > 0 ? 100 * money / whole : 0, 1);
+    return row(
+        name,
+        figure(money(money)),
+        figure(percent),
+        picture(
+            Charts.bar(
+                line.getKey() + " " + percent + " % of the cost",
+                largest > 0 ? money / largest : 0)));
+  }
+
+  private static String money(double money) {
+    return Figures.fixed(money, MONEY);
+  }
+
+  private void flow(List<Flow> flow) {
+    out.add(h2("From the scale to the bag"));
+    double most = flow.stream().mapToDouble(step -> step.from() + step.kg()).max().orElse(1);
+    out.add(
+        table(
+            "kg of 100 kg of recipe, on target; the hollow end of a bar is water",
+            List.of(words("Step"), figures("kg"), figures("of it water"), words("Picture")),
+            flow.stream().map(step -> step(step, most))));
+  }
+
+  private static TrTag step(Flow step, double most) {
+    boolean whole = step.kind() == FlowKind.WHOLE;
+    return row(
+        sign(step.kind()) + step.words(),
+        figure(Figures.fixed(step.kg(), MASS)),
+        figure(whole ? Figures.fixed(step.water(), MASS) : ""),
+        picture(Charts.step(step, most)));
+  }
+
+  private static String sign(FlowKind kind) {
+    return switch (kind) {
+      case WHOLE -> "= ";
+      case COMES -> "+ ";
+      case GOES -> "- ";
+    };
+  }
+
+  private void contributions(List<Explanation> explanations) {
+    out.add(h2("Where it comes from"));
+    out.add(p("Per kg of finished feed, on target and fresh; each column adds up to the figure."));
+    explanations.stream()
+        .flatMap(explanation -> explanation.sums().stream())
+        .filter(sum -> !sum.parts().isEmpty())
+        .collect(Collectors.toMap(Sum::title, sum -> sum, (one, other) -> one, LinkedHashMap::new))
+        .values()
+        .forEach(sum -> out.add(contribution(sum)));
+  }
+
+  private DomContent contribution(Sum sum) {
+    double largest = sum.parts().stream().mapToDouble(FeedPage::brings).max().orElse(0);
+    Stream<TrTag> parts =
+        sum.parts().stream()
+            .filter(part -> brings(part) != 0)
+            .map(
+                part ->
+                    row(
+                        part.line(),
+                        figure(part.kg()),
+                        figure(part.holds()),
+                        figure(part.kept()),
+                        cell(part.source()),
+                        figure(part.brings()),
+                        picture(
+                            Charts.bar(
+                                part.line() + " brings " + part.brings(),
+                                brings(part) / largest))));
+    String title = sum.title() + ": " + sum.figure() + " " + sum.unit();
+    return details(
+        summary(title),
+        table(
+            title,
+            List.of(
+                words("Line"),
+                figures("kg in 100"),
+                figures("Holds"),
+                figures("Kept %"),
+                words("Source"),
+                figures("Brings " + sum.unit()),
+                words("Picture")),
+            parts));
+  }
+
+  private static double brings(Part part) {
+    return new BigDecimal(part.brings()).doubleValue();
+  }
+
+  private void history(Figured figures) {
+    out.add(h2("History"));
+    if (feed.past().isEmpty()) {
+      out.add(p("No other figures in the commits that were looked at."));
+      return;
+    }
+    List<Past> states = new ArrayList<>();
+    states.add(new Past("now", "", figures.taken()));
+    states.addAll(feed.past());
+    List<Double> costs = new ArrayList<>();
+    states.forEach(state -> costs.add(0, state.figures().costPerKg()));
+    out.add(Charts.course("Cost of a kg, the oldest left", costs));
+    List<String> told = moving(states);
+    List<Tables.Head> heads = new ArrayList<>(List.of(words("State"), words("Day")));
+    heads.add(figures("Cost " + currency + "/kg"));
+    told.forEach(
+        name -> heads.add(figures(name + " " + amount(figures.taken(), name).unit().symbol())));
+    out.add(
+        table(
+            "The states in which its figures were others, and what of the limited nutrients moved"
+                + " most",
+            heads,
+            states.stream().map(state -> past(state, told))));
+  }
+
+  private static TrTag past(Past state, List<String> told) {
+    TrTag row = row(state.name(), cell(state.day()), figure(money(state.figures().costPerKg())));
+    for (String name : told) {
+      Amount amount = amount(state.figures(), name);
+      row.with(figure(Figures.plain(amount.unit().fromBase(amount.base()))));
+    }
+    return row;
+  }
+
+  private static Amount amount(FeedFigures figures, String nutrient) {
+    Amount amount = figures.nutrients().get(nutrient);
+    return amount == null ? new Amount(0, Unit.PERCENT) : amount;
+  }
+
+  /** The limited nutrients that moved most in proportion, in the order of the limits. */
+  private static List<String> moving(List<Past> states) {
+    FeedFigures now = states.get(0).figures();
+    Set<String> limited = new LinkedHashSet<>();
+    now.limits().values().forEach(limit -> limited.add(limit.subject()));
+    return limited.stream()
+        .filter(name -> now.nutrients().containsKey(name))
+        .filter(name -> moved(states, name) > 1e-9)
+        .sorted((one, other) -> Double.compare(moved(states, other), moved(states, one)))
+        .limit(COURSE)
+        .toList();
+  }
+
+  private static double moved(List<Past> states, String nutrient) {
+    double[] values =
+        states.stream().mapToDouble(state -> amount(state.figures(), nutrient).base()).toArray();
+    double least = Arrays.stream(values).min().orElse(0);
+    double most = Arrays.stream(values).max().orElse(0);
+    return most > 0 ? (most - least) / most : 0;
+  }
+}

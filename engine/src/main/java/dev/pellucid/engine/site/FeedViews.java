@@ -1,0 +1,152 @@
+package dev.pellucid.engine.site;
+
+import dev.pellucid.engine.check.Verdict;
+import dev.pellucid.engine.compare.FeedFigures;
+import dev.pellucid.engine.compare.FigureTaking;
+import dev.pellucid.engine.compute.Balance;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.explain.Explainer;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.Provenance;
+import dev.pellucid.engine.plan.Weighed;
+import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
+import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
+import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.engine.site.FeedView.Figured;
+import dev.pellucid.engine.site.FeedView.Flow;
+import dev.pellucid.engine.site.FeedView.FlowKind;
+import dev.pellucid.engine.site.FeedView.Line;
+import dev.pellucid.engine.site.FeedView.Use;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** Takes down what pages tell of a computed feed. */
+public final class FeedViews {
+  private static final double NOTHING = 1e-9;
+
+  private final ComputedFeed feed;
+  private final List<Verdict> verdicts;
+
+  private FeedViews(ComputedFeed feed, List<Verdict> verdicts) {
+    this.feed = feed;
+    this.verdicts = verdicts;
+  }
+
+  /** The figures of a feed and its verdicts. */
+  public static Figured of(
+      ComputedFeed feed, List<Verdict> verdicts, Larder larder, LocalDate day) {
+    FeedViews views = new FeedViews(feed, verdicts);
+    BatchPlan plan = BatchPlan.of(feed, verdicts, larder, new Provenance("", false, day));
+    FeedFigures taken = FigureTaking.of(feed, verdicts, larder);
+    return new Figured(
+        feed.recipe().batch().map(FeedViews::words).orElse("100 kg weighed"),
+        plan.weighing().stream().map(FeedViews::line).toList(),
+        plan.expected(),
+        taken,
+        views.flow(),
+        views.subjects().stream()
+            .map(subject -> Explainer.of(feed, subject, larder.settings().currency()))
+            .toList(),
+        views.uses());
+  }
+
+  private static String words(BatchSize size) {
+    return size.written().asWritten()
+        + (size.basis() == BatchBasis.WEIGHED ? " weighed" : " finished");
+  }
+
+  private static Line line(Weighed weighed) {
+    return new Line(
+        weighed.name(),
+        weighed.title(),
+        weighed.place() == Place.COAT ? "coat" : "mix",
+        plain(BigDecimal.valueOf(weighed.share())),
+        weighed.total().kg().toPlainString());
+  }
+
+  private static String plain(BigDecimal figure) {
+    return figure.signum() == 0 ? "0" : figure.stripTrailingZeros().toPlainString();
+  }
+
+  private List<Subject> subjects() {
+    Map<String, Subject> subjects = new LinkedHashMap<>();
+    verdicts.forEach(
+        verdict ->
+            subjects.putIfAbsent(verdict.limit().subject().text(), verdict.limit().subject()));
+    subjects.putIfAbsent("cost", new Subject.Cost());
+    return List.copyOf(subjects.values());
+  }
+
+  private List<Flow> flow() {
+    Balance balance = feed.balances().expected();
+    double wet = balance.mix() + balance.waterAdded();
+    double steamed = wet + balance.steam();
+    double kernelWater = balance.kernel() * balance.kernelMoisture();
+    double finishedWater = balance.finished() * balance.moisture();
+    List<Flow> flow = new ArrayList<>();
+    flow.add(whole("into the mixer", balance.mix(), balance.mix() - balance.dryMatter()));
+    comes(flow, "water", balance.waterAdded(), balance.mix());
+    comes(flow, "steam taken up", balance.steam(), wet);
+    goes(flow, "water that goes off", balance.evaporated(), steamed);
+    if (balance.coat() > NOTHING) {
+      flow.add(whole("kernel", balance.kernel(), kernelWater));
+      comes(flow, "coat", balance.coat(), balance.kernel());
+    }
+    flow.add(whole("finished feed", balance.finished(), finishedWater));
+    double dust = balance.finished() - feed.bagged();
+    goes(flow, "dust, fines and start-up", dust, balance.finished());
+    double kept = feed.bagged() / balance.finished();
+    flow.add(whole("in the bags", feed.bagged(), finishedWater * kept));
+    return flow;
+  }
+
+  private static Flow whole(String words, double kg, double water) {
+    return new Flow(words, kg, 0, water, FlowKind.WHOLE);
+  }
+
+  private static void comes(List<Flow> flow, String words, double kg, double before) {
+    if (kg > NOTHING) {
+      flow.add(new Flow(words, kg, before, 0, FlowKind.COMES));
+    }
+  }
+
+  private static void goes(List<Flow> flow, String words, double kg, double before) {
+    if (kg > NOTHING) {
+      flow.add(new Flow(words, kg, before - kg, 0, FlowKind.GOES));
+    }
+  }
+
+  private List<Use> uses() {
+    Map<String, List<Row>> rows =
+        feed.rows().stream()
+            .collect(
+                Collectors.groupingBy(
+                    row -> row.ingredient().name(), TreeMap::new, Collectors.toList()));
+    return rows.entrySet().stream().map(entry -> use(entry.getKey(), entry.getValue())).toList();
+  }
+
+  private Use use(String ingredient, List<Row> rows) {
+    double kg = rows.stream().mapToDouble(Row::kg).sum();
+    double money =
+        rows.stream()
+            .mapToDouble(
+                row -> row.price().map(price -> price.perKg() * row.kgRichest()).orElse(0.0))
+            .sum();
+    List<String> through =
+        rows.stream()
+            .filter(row -> row.path().size() > 1)
+            .map(row -> row.path().get(0))
+            .distinct()
+            .toList();
+    return new Use(ingredient, kg, through, money / feed.bagged());
+  }
+}

@@ -1,0 +1,30 @@
+package dev.pellucid.engine.site;
+
+import java.util.List;
+
+/**
+ * What the pages tell of one ingredient.
+ *
+ * @param price for a kg; empty where none is told
+ * @param priceSource from when and whom
+ * @param contents as they are written
+ * @param uses in the order of the codes of the feeds
+ */
+public record IngredientView(
+    String name,
+    String title,
+    String price,
+    String priceSource,
+    List<Told> contents,
+    List<InFeed> uses) {
+  public IngredientView {
+    contents = List.copyOf(contents);
+    uses = List.copyOf(uses);
+  }
+
+  /** A content with its source. */
+  public record Told(String nutrient, String asWritten, String source) {}
+
+  /** In one feed, and what that costs a kg of it. */
+  public record InFeed(String code, String title, FeedView.Use use, double costPerKg) {}
+}

@@ -1,0 +1,160 @@
+package dev.pellucid.engine.site;
+
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.larder.Price;
+import dev.pellucid.engine.larder.Source;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Profile;
+import dev.pellucid.engine.site.IngredientView.Told;
+import dev.pellucid.syntax.Range;
+import j2html.tags.DomContent;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Makes the pages: that of a feed when it is added, all others when it is closed. What is kept of a
+ * feed until then is its row in the index, and how it stands to ingredients and profiles.
+ */
+public final class Site {
+  private final Larder larder;
+  private final LocalDate day;
+  private final Writer writer;
+  private final Page page;
+  private final List<IndexPage.Entry> feeds = new ArrayList<>();
+  private final Map<String, List<IngredientView.InFeed>> uses = new TreeMap<>();
+  private final Map<String, List<ProfileView.InFeed>> held = new TreeMap<>();
+  private int pages;
+
+  /** Where pages go. */
+  public interface Writer {
+    /** Takes a page by its path below the index. */
+    void write(String path, String text) throws IOException;
+  }
+
+  public Site(Larder larder, LocalDate day, Writer writer) {
+    this.larder = larder;
+    this.day = day;
+    this.writer = writer;
+    this.page = new Page(larder.settings().name(), day.toString());
+  }
+
+  /** Writes the page of a feed. */
+  public void add(FeedView feed) throws IOException {
+    feeds.add(IndexPage.Entry.of(feed));
+    feed.figures().ifPresent(figures -> keep(feed, figures));
+    put(
+        "feeds/" + feed.code(),
+        named(feed.code(), feed.title()),
+        "../",
+        FeedPage.of(feed, currency(), larder.ingredients().keySet()));
+  }
+
+  private void keep(FeedView feed, FeedView.Figured figures) {
+    for (FeedView.Use use : figures.uses()) {
+      uses.computeIfAbsent(use.ingredient(), none -> new ArrayList<>())
+          .add(
+              new IngredientView.InFeed(
+                  feed.code(), feed.title(), use, figures.taken().costPerKg()));
+    }
+    figures
+        .taken()
+        .limits()
+        .values()
+        .forEach(
+            limit ->
+                held.computeIfAbsent(limit.profile(), none -> new ArrayList<>())
+                    .add(new ProfileView.InFeed(feed.code(), feed.title(), limit)));
+  }
+
+  /**
+   * Writes all other pages.
+   *
+   * @param elsewhere findings that are about no feed, as they are printed
+   * @return how many pages there are
+   */
+  public int close(List<Profile> profiles, String tally, List<String> elsewhere)
+      throws IOException {
+    List<IngredientView> ingredients =
+        larder.ingredients().values().stream().map(this::ingredient).toList();
+    for (IngredientView one : ingredients) {
+      put("ingredients/" + one.name(), one.title(), "../", IngredientPage.of(one, currency()));
+    }
+    List<ProfileView> views =
+        profiles.stream().sorted(Comparator.comparing(Profile::name)).map(this::profile).toList();
+    for (ProfileView one : views) {
+      put("limits/" + one.name(), one.title(), "../", ProfilePage.of(one));
+    }
+    feeds.sort(Comparator.comparing(IndexPage.Entry::code));
+    put(
+        "index",
+        "Feeds of " + larder.settings().name(),
+        "",
+        IndexPage.of(feeds, ingredients, views, tally, currency(), elsewhere));
+    return pages;
+  }
+
+  private void put(String path, String name, String up, List<? extends DomContent> content)
+      throws IOException {
+    writer.write(path + ".html", page.of(name, up, content));
+    pages++;
+  }
+
+  private String currency() {
+    return larder.settings().currency();
+  }
+
+  /** {@code CG-36 African catfish grower}. */
+  static String named(String code, String title) {
+    return title.isEmpty() || title.equals(code) ? code : code + " " + title;
+  }
+
+  private IngredientView ingredient(Ingredient one) {
+    Optional<Price> price = larder.price(one.name(), day);
+    return new IngredientView(
+        one.name(),
+        one.title(),
+        price.map(told -> Figures.plain(told.perKg())).orElse(""),
+        price.map(told -> "from " + told.from() + " on, " + source(told.source())).orElse(""),
+        contents(one),
+        uses.getOrDefault(one.name(), List.of()));
+  }
+
+  /** In the order of the nutrients; of several blocks the first that tells it. */
+  private List<Told> contents(Ingredient one) {
+    List<Told> told = new ArrayList<>();
+    for (Nutrient nutrient : larder.nutrients().inOrder()) {
+      one.contents().stream()
+          .flatMap(block -> Optional.ofNullable(block.byNutrient().get(nutrient.name())).stream())
+          .findFirst()
+          .ifPresent(
+              content ->
+                  told.add(
+                      new Told(nutrient.title(), content.asWritten(), source(content.source()))));
+    }
+    return told;
+  }
+
+  private static String source(Source source) {
+    return source.id() + " (" + source.standing().inWords() + ")";
+  }
+
+  private ProfileView profile(Profile one) {
+    List<String> whom = new ArrayList<>(one.species());
+    one.fish().map(Range::asWritten).ifPresent(whom::add);
+    one.jurisdiction().ifPresent(whom::add);
+    return new ProfileView(
+        one.name(),
+        one.title(),
+        one.kind().word(),
+        String.join(", ", whom),
+        held.getOrDefault(one.name(), List.of()));
+  }
+}
