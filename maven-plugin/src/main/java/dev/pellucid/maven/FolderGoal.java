@@ -1,5 +1,6 @@
 package dev.pellucid.maven;
 
+import dev.pellucid.engine.FolderLayout;
 import java.io.File;
 import java.io.IOException;
 import org.apache.maven.plugin.AbstractMojo;
@@ -41,6 +42,11 @@ abstract class FolderGoal extends AbstractMojo {
     } catch (IOException broken) {
       throw new MojoExecutionException("reading or writing failed: " + broken.getMessage(), broken);
     }
+  }
+
+  /** Whether there is anything to work on. */
+  final boolean isFeedFolder() {
+    return !skip && folder != null && FolderLayout.isFeedFolder(folder.toPath());
   }
 
   abstract void work(File folder) throws IOException, MojoExecutionException, MojoFailureException;

@@ -7,19 +7,25 @@ import java.io.File;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.apache.maven.doxia.sink.Sink;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
+import org.apache.maven.reporting.MavenReport;
+import org.apache.maven.reporting.MavenReportException;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Writes pages about the folder, to be opened from the disk: one for all feeds, with search, and
  * one for each feed, ingredient and profile of limits. Fails nothing: what a check finds stands in
- * the pages.
+ * the pages. Among the reports of a project it puts them into the project's site.
  */
 @Mojo(name = "report", threadSafe = true)
-public final class ReportMojo extends FolderGoal {
+public final class ReportMojo extends FolderGoal implements MavenReport {
+  private static final String IN_SITE = "pellucid";
+
   /**
    * The day that judges waivers and prices, as 2027-03-31. Today's where none is given.
    *
@@ -47,6 +53,62 @@ public final class ReportMojo extends FolderGoal {
       defaultValue = "${project.build.directory}/pages",
       required = true)
   private @Nullable File pages;
+
+  /** Where the site is built; set by who builds it. */
+  private @Nullable File site;
+
+  @Override
+  public void generate(Sink sink, Locale locale) throws MavenReportException {
+    try {
+      pages = new File(getReportOutputDirectory(), IN_SITE);
+      execute();
+    } catch (MojoExecutionException | MojoFailureException failed) {
+      throw new MavenReportException(failed.getMessage(), failed);
+    }
+  }
+
+  /** By this name older builders of sites ask, and newer ones fall back on it. */
+  @Override
+  @SuppressWarnings("deprecation")
+  public String getOutputName() {
+    return IN_SITE + "/index";
+  }
+
+  @Override
+  public String getCategoryName() {
+    return CATEGORY_PROJECT_REPORTS;
+  }
+
+  @Override
+  public String getName(Locale locale) {
+    return "Feeds";
+  }
+
+  @Override
+  public String getDescription(Locale locale) {
+    return "Every feed of the folder: limits, cost, ingredients and where each figure comes from.";
+  }
+
+  @Override
+  public void setReportOutputDirectory(File directory) {
+    site = directory;
+  }
+
+  @Override
+  public @Nullable File getReportOutputDirectory() {
+    return site;
+  }
+
+  /** Its pages are whole: the site links to them and puts nothing around them. */
+  @Override
+  public boolean isExternalReport() {
+    return true;
+  }
+
+  @Override
+  public boolean canGenerateReport() {
+    return isFeedFolder();
+  }
 
   @Override
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
