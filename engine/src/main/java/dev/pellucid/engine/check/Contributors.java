@@ -76,6 +76,6 @@ final class Contributors {
     if (subject instanceof Subject.Inclusion inclusion) {
       return Readings.isOneOf(row, inclusion.names()) ? row.kg() : 0;
     }
-    return row.price().map(price -> price.perKg() * row.kgRichest()).orElse(0.0);
+    return row.money();
   }
 }

@@ -95,11 +95,7 @@ public final class FigureTaking {
   }
 
   private LineCost cost(List<Row> rows) {
-    double money =
-        rows.stream()
-            .mapToDouble(
-                row -> row.price().map(price -> price.perKg() * row.kgRichest()).orElse(0.0))
-            .sum();
+    double money = rows.stream().mapToDouble(Row::money).sum();
     double kg = rows.stream().mapToDouble(Row::kgRichest).sum();
     return new LineCost(money / feed.bagged(), kg > 0 ? money / kg : 0);
   }

@@ -76,8 +76,6 @@ public record ComputedFeed(
 
   /** Money per 100 kg of recipe, handling overage included. */
   public double costPer100() {
-    return rows.stream()
-        .mapToDouble(row -> row.price().map(price -> price.perKg() * row.kgRichest()).orElse(0.0))
-        .sum();
+    return rows.stream().mapToDouble(Row::money).sum();
   }
 }

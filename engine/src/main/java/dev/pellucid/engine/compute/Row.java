@@ -48,6 +48,11 @@ public final class Row {
     return leaf.material().price();
   }
 
+  /** What all of it costs, handling overage included; nothing where it has no price. */
+  public double money() {
+    return price().map(price -> price.perKg() * kgRichest()).orElse(0.0);
+  }
+
   /** The mass in the feed, handling overage lost. */
   public double kg() {
     return leaf.kg();

@@ -242,14 +242,12 @@ public final class Explainer {
 
   private Sum cost() {
     double bagged = feed.bagged();
-    ToDoubleFunction<Row> money =
-        row -> row.price().map(price -> price.perKg() * row.kgRichest()).orElse(0.0);
     return plain(
         "cost",
         currency + "/kg",
-        largestFirst(money),
+        largestFirst(Row::money),
         Row::kgRichest,
-        money,
+        Row::money,
         row -> row.price().map(Price::asWritten).orElse("no price"),
         sum -> sum / bagged,
         List.of(

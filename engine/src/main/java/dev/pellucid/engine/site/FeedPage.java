@@ -17,7 +17,6 @@ import static j2html.TagCreator.summary;
 import static j2html.TagCreator.text;
 
 import dev.pellucid.engine.compare.FeedFigures;
-import dev.pellucid.engine.compare.FeedFigures.Amount;
 import dev.pellucid.engine.compare.FeedFigures.LineCost;
 import dev.pellucid.engine.explain.Explanation;
 import dev.pellucid.engine.explain.Explanation.Part;
@@ -28,15 +27,11 @@ import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.FeedView.Figured;
 import dev.pellucid.engine.site.FeedView.Flow;
 import dev.pellucid.engine.site.FeedView.FlowKind;
-import dev.pellucid.engine.site.FeedView.Past;
-import dev.pellucid.measure.Unit;
 import j2html.tags.DomContent;
 import j2html.tags.specialized.TrTag;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -47,7 +42,6 @@ import java.util.stream.Stream;
 final class FeedPage {
   private static final int MONEY = 4;
   private static final int MASS = 3;
-  private static final int COURSE = 6;
 
   private final FeedView feed;
   private final String currency;
@@ -106,7 +100,8 @@ final class FeedPage {
     cost(figures.taken(), titles);
     flow(figures.flow());
     contributions(figures.explanations());
-    history(figures);
+    out.add(h2("History"));
+    out.addAll(PastFigures.of(figures.taken(), feed.past(), currency));
   }
 
   private void composition(Figured figures) {
@@ -304,65 +299,5 @@ final class FeedPage {
 
   private static double brings(Part part) {
     return new BigDecimal(part.brings()).doubleValue();
-  }
-
-  private void history(Figured figures) {
-    out.add(h2("History"));
-    if (feed.past().isEmpty()) {
-      out.add(p("No other figures in the commits that were looked at."));
-      return;
-    }
-    List<Past> states = new ArrayList<>();
-    states.add(new Past("now", "", figures.taken()));
-    states.addAll(feed.past());
-    List<Double> costs = new ArrayList<>();
-    states.forEach(state -> costs.add(0, state.figures().costPerKg()));
-    out.add(Charts.course("Cost of a kg, the oldest left", costs));
-    List<String> told = moving(states);
-    List<Tables.Head> heads = new ArrayList<>(List.of(words("State"), words("Day")));
-    heads.add(figures("Cost " + currency + "/kg"));
-    told.forEach(
-        name -> heads.add(figures(name + " " + amount(figures.taken(), name).unit().symbol())));
-    out.add(
-        table(
-            "The states in which its figures were others, and what of the limited nutrients moved"
-                + " most",
-            heads,
-            states.stream().map(state -> past(state, told))));
-  }
-
-  private static TrTag past(Past state, List<String> told) {
-    TrTag row = row(state.name(), cell(state.day()), figure(money(state.figures().costPerKg())));
-    for (String name : told) {
-      Amount amount = amount(state.figures(), name);
-      row.with(figure(Figures.plain(amount.unit().fromBase(amount.base()))));
-    }
-    return row;
-  }
-
-  private static Amount amount(FeedFigures figures, String nutrient) {
-    Amount amount = figures.nutrients().get(nutrient);
-    return amount == null ? new Amount(0, Unit.PERCENT) : amount;
-  }
-
-  /** The limited nutrients that moved most in proportion, in the order of the limits. */
-  private static List<String> moving(List<Past> states) {
-    FeedFigures now = states.get(0).figures();
-    Set<String> limited = new LinkedHashSet<>();
-    now.limits().values().forEach(limit -> limited.add(limit.subject()));
-    return limited.stream()
-        .filter(name -> now.nutrients().containsKey(name))
-        .filter(name -> moved(states, name) > 1e-9)
-        .sorted((one, other) -> Double.compare(moved(states, other), moved(states, one)))
-        .limit(COURSE)
-        .toList();
-  }
-
-  private static double moved(List<Past> states, String nutrient) {
-    double[] values =
-        states.stream().mapToDouble(state -> amount(state.figures(), nutrient).base()).toArray();
-    double least = Arrays.stream(values).min().orElse(0);
-    double most = Arrays.stream(values).max().orElse(0);
-    return most > 0 ? (most - least) / most : 0;
   }
 }

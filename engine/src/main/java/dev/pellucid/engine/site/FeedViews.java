@@ -136,11 +136,7 @@ public final class FeedViews {
 
   private Use use(String ingredient, List<Row> rows) {
     double kg = rows.stream().mapToDouble(Row::kg).sum();
-    double money =
-        rows.stream()
-            .mapToDouble(
-                row -> row.price().map(price -> price.perKg() * row.kgRichest()).orElse(0.0))
-            .sum();
+    double money = rows.stream().mapToDouble(Row::money).sum();
     List<String> through =
         rows.stream()
             .filter(row -> row.path().size() > 1)

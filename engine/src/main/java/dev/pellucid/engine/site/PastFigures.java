@@ -1,0 +1,95 @@
+package dev.pellucid.engine.site;
+
+import static dev.pellucid.engine.site.Tables.cell;
+import static dev.pellucid.engine.site.Tables.figure;
+import static dev.pellucid.engine.site.Tables.figures;
+import static dev.pellucid.engine.site.Tables.table;
+import static dev.pellucid.engine.site.Tables.words;
+import static j2html.TagCreator.p;
+
+import dev.pellucid.engine.compare.FeedFigures;
+import dev.pellucid.engine.compare.FeedFigures.Amount;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.site.FeedView.Past;
+import dev.pellucid.measure.Unit;
+import j2html.tags.DomContent;
+import j2html.tags.specialized.TrTag;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+
+/** The figures of a feed in earlier states: its cost, and what of the limited nutrients moved. */
+final class PastFigures {
+  private static final int MONEY = 4;
+  private static final int MOST = 6;
+  private static final double CLOSE = 1e-9;
+
+  private PastFigures() {}
+
+  /**
+   * A picture and a table.
+   *
+   * @param past the newest first
+   */
+  static List<DomContent> of(FeedFigures now, List<Past> past, String currency) {
+    if (past.isEmpty()) {
+      return List.of(p("No other figures in the commits that were looked at."));
+    }
+    List<Past> states = new ArrayList<>();
+    states.add(new Past("now", "", now));
+    states.addAll(past);
+    List<Double> costs = new ArrayList<>();
+    states.forEach(state -> costs.add(0, state.figures().costPerKg()));
+    List<String> told = moving(states);
+    List<Tables.Head> heads = new ArrayList<>();
+    heads.add(words("State"));
+    heads.add(words("Day"));
+    heads.add(figures("Cost " + currency + "/kg"));
+    told.forEach(name -> heads.add(figures(name + " " + amount(now, name).unit().symbol())));
+    return List.of(
+        Charts.course("Cost of a kg, the oldest left", costs),
+        table(
+            "States with other figures, and those of the limited nutrients that moved most",
+            heads,
+            states.stream().map(state -> row(state, told))));
+  }
+
+  private static TrTag row(Past state, List<String> told) {
+    TrTag cells =
+        Tables.row(
+            state.name(),
+            cell(state.day()),
+            figure(Figures.fixed(state.figures().costPerKg(), MONEY)));
+    for (String name : told) {
+      Amount amount = amount(state.figures(), name);
+      cells.with(figure(Figures.plain(amount.unit().fromBase(amount.base()))));
+    }
+    return cells;
+  }
+
+  private static Amount amount(FeedFigures figures, String nutrient) {
+    return figures.nutrients().getOrDefault(nutrient, new Amount(0, Unit.PERCENT));
+  }
+
+  private static List<String> moving(List<Past> states) {
+    FeedFigures now = states.get(0).figures();
+    return now.limits().values().stream()
+        .map(FeedFigures.Held::subject)
+        .filter(now.nutrients()::containsKey)
+        .distinct()
+        .filter(name -> moved(states, name) > CLOSE)
+        .sorted(Comparator.comparingDouble((String name) -> moved(states, name)).reversed())
+        .limit(MOST)
+        .toList();
+  }
+
+  /** From the least to the most, as a part of the most. */
+  private static double moved(List<Past> states, String nutrient) {
+    DoubleSummaryStatistics values =
+        states.stream()
+            .mapToDouble(state -> amount(state.figures(), nutrient).base())
+            .summaryStatistics();
+    return values.getMax() > 0 ? (values.getMax() - values.getMin()) / values.getMax() : 0;
+  }
+}
