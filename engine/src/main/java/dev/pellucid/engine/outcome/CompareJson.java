@@ -112,6 +112,7 @@ public final class CompareJson {
     node.put("nutrient", one.nutrient())
         .put("before", exact(one.unit().fromBase(one.before())))
         .put("after", exact(one.unit().fromBase(one.after())))
+        .put("moved", exact(one.unit().fromBase(one.after() - one.before())))
         .put("unit", one.unit().symbol());
     one.nearest()
         .ifPresent(limit -> node.put("nearest", limit.bound()).put("room", exact(limit.room())));

@@ -141,6 +141,7 @@ public final class CompareHtml {
                       one.nutrient(),
                       pair.value(),
                       pair.other(),
+                      CompareWords.difference(pair),
                       one.unit().symbol(),
                       one.nearest().map(CompareWords::room).orElse(""));
                 })

@@ -14,6 +14,7 @@ import dev.pellucid.engine.compare.RecipeChange.Shifted;
 import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.measure.Unit;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -176,7 +177,16 @@ final class CompareWords {
         + figures.other()
         + " "
         + one.unit().symbol()
+        + " ("
+        + difference(figures)
+        + ")"
         + one.nearest().map(limit -> ", " + room(limit)).orElse("");
+  }
+
+  /** Of the figures as they are shown. */
+  static String difference(Figures.Pair figures) {
+    BigDecimal more = new BigDecimal(figures.other()).subtract(new BigDecimal(figures.value()));
+    return (more.signum() > 0 ? "+" : "") + more.toPlainString();
   }
 
   static Figures.Pair nutrient(Moved one) {
