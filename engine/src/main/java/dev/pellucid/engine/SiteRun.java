@@ -15,6 +15,7 @@ import dev.pellucid.engine.site.FeedView.Standing;
 import dev.pellucid.engine.site.FeedViews;
 import dev.pellucid.engine.site.Site;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.show.FindingText;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -24,7 +25,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * Writes pages about a folder: checks it, takes down what each page tells feed by feed, and writes
@@ -37,6 +40,7 @@ final class SiteRun {
   private final FolderRun<String> run;
   private final Map<String, Map<String, FeedFigures>> past = new LinkedHashMap<>();
   private final Map<String, String> days = new TreeMap<>();
+  private final Set<String> faulty = new TreeSet<>();
 
   SiteRun(FeedFolder folder, String prefix, LocalDate day, List<PastState> states)
       throws IOException {
@@ -61,6 +65,9 @@ final class SiteRun {
     FolderRun.Result<String> result = run.run();
     Map<String, List<String>> findings = new TreeMap<>();
     for (Finding finding : result.report().findings()) {
+      if (finding.severity() == Severity.ERROR) {
+        faulty.add(finding.span().file().path());
+      }
       findings
           .computeIfAbsent(finding.span().file().path(), none -> new ArrayList<>())
           .add(FindingText.of(finding).stripTrailing());
@@ -87,7 +94,8 @@ final class SiteRun {
         outcome.code(),
         feed.map(one -> one.recipe().title()).orElse(""),
         outcome.path(),
-        feed.map(SiteRun::whom).orElse(""),
+        feed.flatMap(one -> one.recipe().species()).map(one -> one.title()).orElse(""),
+        feed.flatMap(one -> one.recipe().fish()).map(one -> one.asWritten()).orElse(""),
         feed.map(one -> one.recipe().status()).orElse(""),
         standing(outcome),
         findings,
@@ -100,21 +108,23 @@ final class SiteRun {
     return FeedViews.of(feed, verdicts, run.larder(), day);
   }
 
-  private static String whom(ComputedFeed feed) {
-    String species = feed.recipe().species().map(one -> one.title()).orElse("");
-    return feed.recipe().fish().map(fish -> species + ", " + fish.asWritten()).orElse(species);
-  }
-
-  private static Standing standing(RecipeOutcome outcome) {
+  private Standing standing(RecipeOutcome outcome) {
     if (!outcome.checked()) {
       return Standing.NOT_CHECKED;
     }
     if (outcome.count(LimitOutcome.State.BROKEN) > 0) {
       return Standing.BROKEN;
     }
-    return outcome.count(LimitOutcome.State.NOT_JUDGED) > 0
-        ? Standing.NOT_JUDGED
-        : outcome.waived().isEmpty() ? Standing.KEPT : Standing.WAIVED;
+    if (outcome.count(LimitOutcome.State.NOT_JUDGED) > 0) {
+      return Standing.NOT_JUDGED;
+    }
+    if (faulty.contains(prefix + outcome.path())) {
+      return Standing.FAULTY;
+    }
+    if (outcome.limits().isEmpty()) {
+      return Standing.NOTHING_ASKED;
+    }
+    return outcome.waived().isEmpty() ? Standing.KEPT : Standing.WAIVED;
   }
 
   /** The newest state with other figures than the one after it, and so on back. */

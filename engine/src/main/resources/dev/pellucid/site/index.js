@@ -6,23 +6,27 @@
   var rows = Array.prototype.slice.call(document.querySelectorAll('tr[data-words]'));
   function show() {
     var words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
-    var feeds = 0;
-    var shown = 0;
+    var all = {};
+    var shown = {};
     rows.forEach(function (row) {
-      var feed = row.hasAttribute('data-standing');
+      var kind = row.getAttribute('data-kind');
+      var feed = kind === 'feeds';
       var hit = words.every(function (word) { return row.getAttribute('data-words').indexOf(word) >= 0; });
       if (feed) {
         hit = hit && (!species.value || row.getAttribute('data-species') === species.value)
           && (!standing.value || row.getAttribute('data-standing') === standing.value);
-        feeds++;
-        shown += hit ? 1 : 0;
       }
+      all[kind] = (all[kind] || 0) + 1;
+      shown[kind] = (shown[kind] || 0) + (hit ? 1 : 0);
       row.hidden = !hit;
     });
-    told.textContent = shown + ' of ' + feeds + ' feeds shown';
+    told.textContent = Object.keys(all).map(function (kind) {
+      return shown[kind] + ' of ' + all[kind] + ' ' + kind + ' shown';
+    }).join(', ');
   }
   function fromAddress() {
-    var asked = decodeURIComponent(location.hash.slice(1));
+    var asked = location.hash.slice(1);
+    try { asked = decodeURIComponent(asked); } catch (notCoded) { /* taken as it stands */ }
     if (asked !== search.value) {
       search.value = asked;
     }

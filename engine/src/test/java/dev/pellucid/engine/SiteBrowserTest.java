@@ -30,8 +30,8 @@ class SiteBrowserTest {
       List.of("chromium", "chromium-browser", "google-chrome");
   private static final Pattern SHOWN =
       Pattern.compile(
-          "<tr data-words=\"[^\"]*\" data-species=\"[^\"]*\" data-standing=\"[^\"]*\">"
-              + "<th scope=\"row\"><a href=\"feeds/([^\"]+)\\.html\"");
+          "<tr data-kind=\"feeds\" data-words=\"[^\"]*\" data-species=\"[^\"]*\""
+              + " data-standing=\"[^\"]*\"><th scope=\"row\"><a href=\"feeds/([^\"]+)\\.html\"");
 
   @TempDir static Path site = Path.of("");
   private static String browser = "";
@@ -55,6 +55,7 @@ class SiteBrowserTest {
     String page = dom("index.html");
     assertEquals(14, shown(page).size());
     assertTrue(page.contains("14 of 14 feeds shown"), "the count");
+    assertTrue(page.contains(" ingredients shown, "), "the count of the others");
   }
 
   @Test
@@ -76,6 +77,7 @@ class SiteBrowserTest {
   @ValueSource(
       strings = {
         "index.html",
+        "index.html#50%",
         "feeds/CG-36.html",
         "feeds/KF-29.html",
         "ingredients/maize.html",

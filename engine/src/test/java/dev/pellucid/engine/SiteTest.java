@@ -196,6 +196,34 @@ class SiteTest {
         Files.readString(out.resolve("index.html")).contains("data-standing=\"not checked\""));
   }
 
+  /** A feed with an error elsewhere, and one of which nothing is asked, have not simply passed. */
+  @Test
+  void keptIsSaidOnlyOfWhatWasAskedAndHasNoErrors() throws IOException {
+    new SlippedFolder(copy)
+        .with(GROWER, "44.00 %      within 30 to 48 %", "44.00 %      within 45 to 48 %")
+        .with("pellucid.yaml", "jurisdiction: EU", "jurisdiction: none");
+    Files.writeString(copy.resolve("A-1.recipe"), "recipe A-1\nmix\n  maize 100 %\n");
+    Pellucid.report(copy, "recipes/", DAY, List.of(), out);
+    assertTrue(standing("CG-36").contains(">kept, with other errors</span>"), standing("CG-36"));
+    assertTrue(standing("A-1").contains(">nothing asked</span>"), standing("A-1"));
+    assertTrue(standing("TG-44").contains("<span>kept</span>"), standing("TG-44"));
+  }
+
+  private String standing(String code) throws IOException {
+    String page = Files.readString(out.resolve("feeds/" + code + ".html"));
+    return page.substring(page.indexOf("Limits: "), page.indexOf("</p>", page.indexOf("Limits: ")));
+  }
+
+  @Test
+  void anIngredientTellsWhatToMind() throws IOException {
+    Pellucid.report(EXAMPLE, "recipes/", DAY, List.of(), out);
+    String cassava = Files.readString(out.resolve("ingredients/cassava-meal.html"));
+    assertTrue(cassava.contains("What to mind") && cassava.contains("At most "), cassava);
+    assertFalse(
+        Files.readString(out.resolve("ingredients/ascorbyl-phosphate-35.html"))
+            .contains("What to mind"));
+  }
+
   @Test
   @ResourceLock(Resources.LOCALE)
   void sameBytesInAnotherLocale() throws IOException {

@@ -31,6 +31,7 @@ public record Expectation(
    * @param limit the bound in force, in the same unit
    * @param unit of the judged figure
    * @param kind need, practice, law or recipe
+   * @param origin the profile that asks, or the code of the recipe
    * @param waivedUntil the last day on which a waiver stands in its place
    */
   public record Held(
@@ -39,6 +40,14 @@ public record Expectation(
       double limit,
       String unit,
       String kind,
+      String origin,
       Optional<LocalDate> waivedUntil,
-      boolean keeps) {}
+      boolean keeps) {
+
+    /** What is left to the bound, in percent of it; below nought where it is broken. */
+    public double roomPercent() {
+      double room = bound.startsWith("min") ? judged - limit : limit - judged;
+      return limit == 0 ? (room == 0 ? 0 : Double.POSITIVE_INFINITY * room) : 100 * room / limit;
+    }
+  }
 }

@@ -61,6 +61,7 @@ final class Expectations {
         shown(limit.inForce(), written),
         unit(written),
         limit.origin().kind().word(),
+        limit.origin().name(),
         limit.waiver().map(Waiver::until),
         verdict.keeps());
   }

@@ -37,7 +37,7 @@ final class Charts {
     boolean min = held.bound().startsWith("min");
     double flag = min ? bound + 6 : bound - 6;
     return svg(
-        what + (held.keeps() ? ", kept" : ", broken"),
+        what + (held.keeps() ? ", kept" : ", not kept"),
         rect(0.5, 3.5, WIDE - 1, 11, "none", "#999"),
         rect(0.5, 6, Math.max(0, end - 0.5), 6, held.keeps() ? "#aaa" : "#fff", "#000"),
         line(bound, 0, bound, HIGH, 2.5),

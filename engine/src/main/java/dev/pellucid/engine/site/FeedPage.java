@@ -42,6 +42,7 @@ import java.util.stream.Stream;
 final class FeedPage {
   private static final int MONEY = 4;
   private static final int MASS = 3;
+  private static final String OWN = "recipe";
 
   private final FeedView feed;
   private final String currency;
@@ -66,7 +67,7 @@ final class FeedPage {
   }
 
   private void content() {
-    String whom = feed.species().isEmpty() ? "" : "For " + feed.species() + ". ";
+    String whom = feed.whom().isEmpty() ? "" : "For " + feed.whom() + ". ";
     String status = feed.status().isEmpty() ? "" : "Status " + feed.status() + ". ";
     out.add(
         p(
@@ -82,7 +83,7 @@ final class FeedPage {
 
   static DomContent standing(FeedView.Standing standing) {
     return switch (standing) {
-      case NOT_CHECKED, BROKEN, NOT_JUDGED -> bad(standing.words());
+      case NOT_CHECKED, BROKEN, FAULTY, NOT_JUDGED, NOTHING_ASKED -> bad(standing.words());
       case WAIVED, KEPT -> span(standing.words());
     };
   }
@@ -132,7 +133,8 @@ final class FeedPage {
         p(
             "A minimum is judged where the feed is poorest, a maximum where it is richest. The bar"
                 + " ends at the figure that is judged, the thick line is the bound, its flag points"
-                + " to the side that is allowed; the bar of a broken limit is hollow."));
+                + " to the side that is allowed; the bar of a broken limit is hollow. Room is"
+                + " what is left to the bound, in percent of it; below nought it is broken."));
     out.add(
         table(
             "What is asked of the feed",
@@ -142,12 +144,13 @@ final class FeedPage {
                 words("Asked"),
                 words("By"),
                 figures("Judged"),
+                figures("Room %"),
                 words("Picture"),
                 words("Kept")),
-            all.stream().flatMap(FeedPage::held)));
+            all.stream().flatMap(this::held)));
   }
 
-  private static Stream<TrTag> held(Expectation one) {
+  private Stream<TrTag> held(Expectation one) {
     String expected =
         (one.partlyUnknown() ? "≥ " : "") + Figures.plain(one.expected()) + unit(one.unit());
     return one.held().stream()
@@ -157,12 +160,26 @@ final class FeedPage {
                     one.title(),
                     figure(expected),
                     cell(held.bound() + one.basis()),
-                    cell(held.kind()),
+                    cell(by(held)),
                     figure(judged(held)),
+                    figure(room(held)),
                     picture(
                         Charts.bullet(
                             one.title() + " " + judged(held) + ", " + held.bound(), held)),
                     cell(kept(held))));
+  }
+
+  private static DomContent by(Held held) {
+    return held.kind().equals(OWN)
+        ? text("this recipe")
+        : a(held.kind())
+            .withHref("../limits/" + held.origin() + ".html")
+            .attr("aria-label", held.kind() + ", profile " + held.origin());
+  }
+
+  private static String room(Held held) {
+    double room = held.roomPercent();
+    return Double.isInfinite(room) ? "" : Figures.fixed(room, 1);
   }
 
   private static String judged(Held held) {
@@ -173,9 +190,9 @@ final class FeedPage {
     return unit.isEmpty() ? "" : " " + unit;
   }
 
-  private static DomContent kept(Held held) {
+  private DomContent kept(Held held) {
     if (!held.keeps()) {
-      return bad("BROKEN");
+      return bad(feed.standing() == FeedView.Standing.NOT_JUDGED ? "not judged" : "BROKEN");
     }
     return text(held.waivedUntil().map(day -> "waived until " + day).orElse("yes"));
   }

@@ -10,6 +10,7 @@ import java.util.Optional;
  * What the pages tell of one feed.
  *
  * @param species for people; empty where none is told
+ * @param fish their size, as written; empty where none is told
  * @param findings as they are printed
  * @param figures absent where it could not be computed
  * @param past earlier figures, the newest first; the first is the one before today's
@@ -19,6 +20,7 @@ public record FeedView(
     String title,
     String path,
     String species,
+    String fish,
     String status,
     Standing standing,
     List<String> findings,
@@ -29,11 +31,20 @@ public record FeedView(
     past = List.copyOf(past);
   }
 
+  /** {@code African catfish, 50 to 250 g}. */
+  public String whom() {
+    return fish.isEmpty() ? species : species.isEmpty() ? fish : species + ", " + fish;
+  }
+
   /** How a feed stands with its limits, the gravest first. */
   public enum Standing {
     NOT_CHECKED("not checked"),
     BROKEN("broken"),
     NOT_JUDGED("not all judged"),
+    /** Its limits are kept and something else is an error. */
+    FAULTY("kept, with other errors"),
+    /** A feed of which nothing is asked has passed nothing. */
+    NOTHING_ASKED("nothing asked"),
     WAIVED("kept with a waiver"),
     KEPT("kept");
 

@@ -96,6 +96,7 @@ final class IndexPage {
       String code,
       String title,
       String species,
+      String whom,
       String status,
       Standing standing,
       String protein,
@@ -114,6 +115,7 @@ final class IndexPage {
           feed.code(),
           feed.title(),
           feed.species(),
+          feed.whom(),
           feed.status(),
           feed.standing(),
           figures
@@ -121,14 +123,15 @@ final class IndexPage {
               .map(amount -> Figures.fixed(Unit.PERCENT.fromBase(amount.base()), 1))
               .orElse(""),
           figures.map(one -> Figures.fixed(one.taken().costPerKg(), 4)).orElse(""),
-          figures.flatMap(Entry::nearest).orElse(""),
-          lower(String.join(" ", feed.code(), feed.title(), feed.species(), feed.status(), lines)));
+          figures.flatMap(one -> nearest(one, feed.standing())).orElse(""),
+          lower(String.join(" ", feed.code(), feed.title(), feed.whom(), feed.status(), lines)));
     }
 
-    /** Nothing of what must not be there is no near limit. */
-    private static Optional<String> nearest(FeedView.Figured figures) {
+    /** Nothing of what must not be there is no near limit, nor is one that cannot be judged. */
+    private static Optional<String> nearest(FeedView.Figured figures, Standing standing) {
       return figures.taken().limits().values().stream()
           .filter(limit -> !limit.keeps() || limit.judged() != 0)
+          .filter(limit -> limit.keeps() || standing != Standing.NOT_JUDGED)
           .min(Comparator.comparingDouble(Held::room))
           .map(
               limit ->
@@ -154,7 +157,7 @@ final class IndexPage {
                 div(
                     label("Search feeds, ingredients and profiles").withFor("search"),
                     input().withType("search").withId("search").attr("autocomplete", "off")),
-                div(label("For").withFor("species"), choice("species", "all", species)),
+                div(label("Species").withFor("species"), choice("species", "all", species)),
                 div(label("Limits").withFor("standing"), choice("standing", "all", standings)))
             .withId("filters")
             .attr("hidden"))
@@ -170,12 +173,13 @@ final class IndexPage {
   private static TrTag feed(Entry feed) {
     return row(
             a(Site.named(feed.code(), feed.title())).withHref("feeds/" + feed.code() + ".html"),
-            cell(feed.species()),
+            cell(feed.whom()),
             cell(feed.status()),
             cell(FeedPage.standing(feed.standing())),
             figure(feed.protein()),
             figure(feed.cost()),
             cell(feed.nearest()))
+        .attr("data-kind", "feeds")
         .attr("data-words", feed.found())
         .attr("data-species", feed.species())
         .attr("data-standing", feed.standing().words());
@@ -186,6 +190,7 @@ final class IndexPage {
             a(one.title()).withHref("ingredients/" + one.name() + ".html"),
             figure(String.valueOf(one.uses().size())),
             figure(one.price()))
+        .attr("data-kind", "ingredients")
         .attr("data-words", lower(one.name() + " " + one.title()));
   }
 
@@ -195,6 +200,7 @@ final class IndexPage {
             a(one.title()).withHref("limits/" + one.name() + ".html"),
             figure(String.valueOf(one.feeds())),
             cell(broken == 0 ? text("none") : FeedPage.bad(String.valueOf(broken))).withClass("n"))
+        .attr("data-kind", "profiles")
         .attr("data-words", lower(one.name() + " " + one.title()));
   }
 }

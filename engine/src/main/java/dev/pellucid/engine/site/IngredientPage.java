@@ -10,9 +10,11 @@ import static dev.pellucid.engine.site.Tables.words;
 import static j2html.TagCreator.a;
 import static j2html.TagCreator.h2;
 import static j2html.TagCreator.p;
+import static j2html.TagCreator.ul;
 
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.IngredientView.InFeed;
+import j2html.TagCreator;
 import j2html.tags.DomContent;
 import j2html.tags.specialized.TrTag;
 import java.util.ArrayList;
@@ -32,6 +34,11 @@ final class IngredientPage {
             one.price().isEmpty()
                 ? "It has no price."
                 : "A kg costs " + one.price() + " " + currency + ", " + one.priceSource() + "."));
+    out.add(p("In recipes it is called " + one.name() + ". Kind: " + one.kind() + "."));
+    if (!one.warnings().isEmpty()) {
+      out.add(h2("What to mind"));
+      out.add(ul().with(one.warnings().stream().map(TagCreator::li)));
+    }
     out.add(h2("Where it is used"));
     if (one.uses().isEmpty()) {
       out.add(p("In no feed that could be computed."));

@@ -5,6 +5,8 @@ import java.util.List;
 /**
  * What the pages tell of one ingredient.
  *
+ * @param kind its form and groups, in words
+ * @param warnings what to mind: cautions, and how much a species takes at most
  * @param price for a kg; empty where none is told
  * @param priceSource from when and whom
  * @param contents as they are written
@@ -13,11 +15,14 @@ import java.util.List;
 public record IngredientView(
     String name,
     String title,
+    String kind,
+    List<String> warnings,
     String price,
     String priceSource,
     List<Told> contents,
     List<InFeed> uses) {
   public IngredientView {
+    warnings = List.copyOf(warnings);
     contents = List.copyOf(contents);
     uses = List.copyOf(uses);
   }

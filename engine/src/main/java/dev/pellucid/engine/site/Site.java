@@ -15,9 +15,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * Makes the pages: that of a feed when it is added, all others when it is closed. What is kept of a
@@ -121,25 +123,43 @@ public final class Site {
     return new IngredientView(
         one.name(),
         one.title(),
+        kind(one),
+        warnings(one),
         price.map(told -> Figures.plain(told.perKg())).orElse(""),
         price.map(told -> "from " + told.from() + " on, " + source(told.source())).orElse(""),
         contents(one),
         uses.getOrDefault(one.name(), List.of()));
   }
 
-  /** In the order of the nutrients; of several blocks the first that tells it. */
+  private static String kind(Ingredient one) {
+    String form = one.form().name().toLowerCase(Locale.ROOT);
+    return one.groups().isEmpty()
+        ? form
+        : form + ", of " + String.join(", ", new TreeSet<>(one.groups()));
+  }
+
+  private static List<String> warnings(Ingredient one) {
+    List<String> warnings = new ArrayList<>(one.cautions());
+    for (Ingredient.Cap cap : one.caps()) {
+      String most = "At most " + cap.asWritten() + " for " + cap.species() + ": " + cap.because();
+      warnings.add(most + ", " + source(cap.source()));
+    }
+    return warnings;
+  }
+
+  /** In the order of the nutrients; of several blocks each, the one for a species first. */
   private List<Told> contents(Ingredient one) {
     List<Told> told = new ArrayList<>();
     for (Nutrient nutrient : larder.nutrients().inOrder()) {
-      one.contents().stream()
-          .flatMap(block -> Optional.ofNullable(block.byNutrient().get(nutrient.name())).stream())
-          .findFirst()
-          .ifPresent(
-              content ->
-                  told.add(
-                      new Told(nutrient.title(), content.asWritten(), source(content.source()))));
+      one.contents().stream().flatMap(block -> told(nutrient, block).stream()).forEach(told::add);
     }
     return told;
+  }
+
+  private static Optional<Told> told(Nutrient nutrient, Ingredient.ContentBlock block) {
+    String whom = block.species().map(one -> ", for " + one).orElse("");
+    return Optional.ofNullable(block.byNutrient().get(nutrient.name()))
+        .map(one -> new Told(nutrient.title() + whom, one.asWritten(), source(one.source())));
   }
 
   private static String source(Source source) {
