@@ -47,7 +47,11 @@ final class ChangedFiles implements Comparison.Causes {
     List<Cause> causes = new ArrayList<>();
     for (String path : paths) {
       boolean own = path.equals(was.path()) || path.equals(is.path());
-      if ((is.couldHangOn(path) || was.couldHangOn(path)) && !(own && moved)) {
+      if (own && moved) {
+        if (path.equals(is.path()) && !was.words().equals(is.words())) {
+          causes.add(new Cause(path, OptionalDouble.empty()));
+        }
+      } else if (is.couldHangOn(path) || was.couldHangOn(path)) {
         cause(path, is).ifPresent(causes::add);
       }
     }

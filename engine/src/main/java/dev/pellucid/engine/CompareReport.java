@@ -10,6 +10,7 @@ import dev.pellucid.engine.report.CompareText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -29,7 +30,11 @@ public record CompareReport(
     ComparedFolder before = new ComparedFolder(from, day);
     ComparedFolder after = new ComparedFolder(to, day);
     Comparison comparison =
-        Comparison.of(before.states(), after.states(), new ChangedFiles(before, after, day));
+        Comparison.of(
+            notices(before, after),
+            before.states(),
+            after.states(),
+            new ChangedFiles(before, after, day));
     String currency = after.currency();
     return new CompareReport(
         comparison,
@@ -37,6 +42,21 @@ public record CompareReport(
         new CompareMarkdown(currency, fullAt).text(comparison),
         new CompareHtml(currency).text(comparison),
         CompareJson.of(comparison, currency));
+  }
+
+  private static List<String> notices(ComparedFolder before, ComparedFolder after) {
+    List<String> notices = new ArrayList<>();
+    before.doubt().ifPresent(doubt -> notices.add("NOT TO BE TRUSTED, before: " + doubt));
+    after.doubt().ifPresent(doubt -> notices.add("NOT TO BE TRUSTED, now: " + doubt));
+    if (!before.currency().equals(after.currency())) {
+      notices.add(
+          "the currency was "
+              + before.currency()
+              + " and is "
+              + after.currency()
+              + ": costs are not the same money");
+    }
+    return notices;
   }
 
   /**
@@ -58,7 +78,12 @@ public record CompareReport(
    * @param nutrientMove percent that a nutrient with a limit on it may rise or fall by
    */
   public List<String> beyond(OptionalDouble costRise, OptionalDouble nutrientMove) {
-    return new Allowance(costRise, nutrientMove).beyond(comparison);
+    List<String> beyond = new ArrayList<>();
+    if (costRise.isPresent() || nutrientMove.isPresent()) {
+      beyond.addAll(comparison.notices());
+    }
+    beyond.addAll(new Allowance(costRise, nutrientMove).beyond(comparison));
+    return beyond;
   }
 
   /** One line for the end of a run. */

@@ -1,7 +1,6 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.check.Inspection;
-import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.figures.FiguresFindings;
@@ -101,14 +100,12 @@ final class FiguresRun {
   }
 
   private Optional<String> text(Inspection recipe) {
-    List<Finding> said = new ArrayList<>();
-    Rules.LIMITS.forEach(rule -> rule.look(recipe, said::add));
     return recipe
         .feed()
         .map(
             feed ->
                 FiguresRecord.of(
-                    feed, Standing.of(recipe, said), run.larder().settings().currency()));
+                    feed, Standing.ofLimits(recipe), run.larder().settings().currency()));
   }
 
   /** Whether a recipe hangs on a shared file: on its own ingredients, premixes and limits only. */

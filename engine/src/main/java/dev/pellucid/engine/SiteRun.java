@@ -1,7 +1,7 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.check.Judge;
-import dev.pellucid.engine.check.Verdict;
+import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.RecipeState;
@@ -11,7 +11,6 @@ import dev.pellucid.engine.outcome.LimitOutcome;
 import dev.pellucid.engine.outcome.RecipeOutcome;
 import dev.pellucid.engine.site.FeedView;
 import dev.pellucid.engine.site.FeedView.Past;
-import dev.pellucid.engine.site.FeedView.Standing;
 import dev.pellucid.engine.site.FeedViews;
 import dev.pellucid.engine.site.Site;
 import dev.pellucid.finding.Finding;
@@ -74,9 +73,10 @@ final class SiteRun {
     }
     Site site =
         new Site(run.larder(), day, (page, text) -> FeedFolder.write(to.resolve(page), text));
+    List<String> doubt = doubt();
     for (RecipeOutcome outcome : result.recorded()) {
-      List<String> own =
-          Optional.ofNullable(findings.remove(prefix + outcome.path())).orElse(List.of());
+      List<String> own = new ArrayList<>(doubt);
+      own.addAll(Optional.ofNullable(findings.remove(prefix + outcome.path())).orElse(List.of()));
       site.add(view(outcome, own));
     }
     int pages =
@@ -87,9 +87,22 @@ final class SiteRun {
     return new SiteReport(result.report(), result.recorded().size(), pages);
   }
 
+  /** What is wrong with files that feeds share stands above all that is told of any of them. */
+  private List<String> doubt() {
+    long errors =
+        run.sharedFindings().stream().filter(one -> one.severity() == Severity.ERROR).count();
+    return errors == 0
+        ? List.of()
+        : List.of(
+            "NOT TO BE TRUSTED: "
+                + Counted.of(errors, "error")
+                + " in files that feeds share; the first page tells them.");
+  }
+
   private FeedView view(RecipeOutcome outcome, List<String> findings) {
-    Optional<ComputedFeed> feed = run.looked(outcome.path()).feed();
-    Optional<FeedView.Figured> figures = feed.map(this::figured);
+    Optional<Inspection> recipe = run.opened(outcome.path()).inspection();
+    Optional<ComputedFeed> feed = recipe.flatMap(Inspection::feed);
+    Optional<FeedView.Figured> figures = recipe.flatMap(this::figured);
     return new FeedView(
         outcome.code(),
         feed.map(one -> one.recipe().title()).orElse(""),
@@ -103,28 +116,29 @@ final class SiteRun {
         figures.map(now -> past(outcome.code(), now.taken())).orElse(List.of()));
   }
 
-  private FeedView.Figured figured(ComputedFeed feed) {
-    List<Verdict> verdicts = Judge.verdicts(feed);
-    return FeedViews.of(feed, verdicts, run.larder(), day);
+  private Optional<FeedView.Figured> figured(Inspection recipe) {
+    return recipe
+        .feed()
+        .map(feed -> FeedViews.of(feed, Standing.ofLimits(recipe), run.larder(), day));
   }
 
-  private Standing standing(RecipeOutcome outcome) {
+  private FeedView.Standing standing(RecipeOutcome outcome) {
     if (!outcome.checked()) {
-      return Standing.NOT_CHECKED;
+      return FeedView.Standing.NOT_CHECKED;
     }
     if (outcome.count(LimitOutcome.State.BROKEN) > 0) {
-      return Standing.BROKEN;
+      return FeedView.Standing.BROKEN;
     }
     if (outcome.count(LimitOutcome.State.NOT_JUDGED) > 0) {
-      return Standing.NOT_JUDGED;
+      return FeedView.Standing.NOT_JUDGED;
     }
     if (faulty.contains(prefix + outcome.path())) {
-      return Standing.FAULTY;
+      return FeedView.Standing.FAULTY;
     }
     if (outcome.limits().isEmpty()) {
-      return Standing.NOTHING_ASKED;
+      return FeedView.Standing.NOTHING_ASKED;
     }
-    return outcome.waived().isEmpty() ? Standing.KEPT : Standing.WAIVED;
+    return outcome.waived().isEmpty() ? FeedView.Standing.KEPT : FeedView.Standing.WAIVED;
   }
 
   /** The newest state with other figures than the one after it, and so on back. */

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.engine.check.Standing;
+import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.site.FeedView.Figured;
@@ -19,6 +21,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -225,6 +228,27 @@ class SiteTest {
   }
 
   @Test
+  void whatCannotBeJudgedHasNoPriceOrHoldsNoneIsSaid() throws IOException {
+    new SlippedFolder(copy)
+        .with("trout/TG-44.recipe", "temperature       115 °C", "temperature       140 °C")
+        .with("trout/TG-44.recipe", "limits\n", "limits\n  calcium : astaxanthin  max 100\n")
+        .with("prices/2026-11.yaml", "  fish-meal-65:", "  fish-meal-99:");
+    Pellucid.report(copy, "recipes/", DAY, List.of(), out);
+    String page = Files.readString(out.resolve("feeds/TG-44.html"));
+    assertTrue(page.contains("CANNOT BE JUDGED</span> "), "limits on vitamins");
+    assertTrue(page.contains("NO PRICE</span> fish-meal-65: the cost leaves it out"), "the price");
+    assertFalse(page.contains("NaN"), "a ratio over nothing");
+    assertFalse(Files.readString(out.resolve("index.html")).contains("100.0 % beyond"));
+  }
+
+  @Test
+  void errorsOfSharedFilesStandOnEachPage() throws IOException {
+    new SlippedFolder(copy).with("nutrients/1-whole.yaml", "unit: \"%\"", "unit: \"%%\"");
+    Pellucid.report(copy, "recipes/", DAY, List.of(), out);
+    assertTrue(Files.readString(out.resolve("feeds/TG-44.html")).contains("NOT TO BE TRUSTED"));
+  }
+
+  @Test
   @ResourceLock(Resources.LOCALE)
   void sameBytesInAnotherLocale() throws IOException {
     Pellucid.report(SMALL, "farm/", DAY, List.of(), out);
@@ -249,6 +273,11 @@ class SiteTest {
     return pages;
   }
 
+  /** The example keeps all of its limits. */
+  private static Standing kept(Verdict verdict) {
+    return new Standing(verdict, Standing.State.KEPT, Optional.empty());
+  }
+
   private static Map<String, Figured> figured(Path folder) throws IOException {
     Map<String, Figured> figured = new TreeMap<>();
     new FolderRun<>(
@@ -257,7 +286,11 @@ class SiteTest {
             made ->
                 Map.entry(
                     made.feed().recipe().code(),
-                    FeedViews.of(made.feed(), made.verdicts(), made.larder(), DAY)))
+                    FeedViews.of(
+                        made.feed(),
+                        made.verdicts().stream().map(SiteTest::kept).toList(),
+                        made.larder(),
+                        DAY)))
         .run()
         .made()
         .forEach(one -> figured.put(one.getKey(), one.getValue()));

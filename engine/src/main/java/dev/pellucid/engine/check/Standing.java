@@ -5,6 +5,7 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.syntax.Bound;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,6 +35,13 @@ public record Standing(Verdict verdict, State state, Optional<Finding> finding) 
    */
   public static List<Standing> of(Inspection recipe, List<Finding> said) {
     return recipe.verdicts().stream().map(verdict -> of(verdict, said)).toList();
+  }
+
+  /** The same of a recipe that no rule has looked at yet. */
+  public static List<Standing> ofLimits(Inspection recipe) {
+    List<Finding> said = new ArrayList<>();
+    Rules.LIMITS.forEach(rule -> rule.look(recipe, said::add));
+    return of(recipe, said);
   }
 
   private static Standing of(Verdict verdict, List<Finding> said) {

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.compare;
 
+import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
 import dev.pellucid.engine.quantity.Figures;
 import java.util.ArrayList;
@@ -25,6 +26,8 @@ public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
               effect -> {
                 cost(change, effect, beyond);
                 effect.moved().forEach(moved -> nutrient(change, effect, moved, beyond));
+                effect.judged().forEach(limit -> limit(change, effect, limit, beyond));
+                effect.broken().forEach(limit -> limit(change, effect, limit, beyond));
               });
     }
     return beyond;
@@ -55,6 +58,30 @@ public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
       String how = by > 0 ? " rises by " : " falls by ";
       beyond.add(
           sentence(change.code() + ": " + moved.nutrient() + how, Math.abs(by), allowed)
+              + " without a waiver of a limit on it");
+    }
+  }
+
+  /** Where a nutrient is judged it may move further than fresh: by its spread, or in the store. */
+  private void limit(RecipeChange change, Effect effect, LimitMoved limit, List<String> beyond) {
+    String subject = limit.after().subject();
+    boolean told = beyond.stream().anyMatch(one -> one.startsWith(change.code() + ": " + subject));
+    if (nutrientMove.isEmpty()
+        || effect.waived().contains(subject)
+        || subject.equals("cost")
+        || told
+        || !limit.after().unit().equals(limit.before().unit())) {
+      return;
+    }
+    double by = 100 * (limit.after().judged() - limit.before().judged()) / limit.before().judged();
+    double allowed = nutrientMove.getAsDouble();
+    if (Math.abs(by) > allowed + CLOSE) {
+      String how = by > 0 ? " rises by " : " falls by ";
+      beyond.add(
+          sentence(
+                  change.code() + ": " + subject + " as judged by " + limit.after().bound() + how,
+                  Math.abs(by),
+                  allowed)
               + " without a waiver of a limit on it");
     }
   }

@@ -15,10 +15,12 @@ import org.jspecify.annotations.Nullable;
  * Two states of a folder held against each other. A recipe of which neither words nor figures
  * changed is left out, however its text was laid out.
  *
+ * @param notices what must be known before the rest is believed
  * @param changes the gravest first, then by what they do to the cost
  */
-public record Comparison(List<RecipeChange> changes) {
+public record Comparison(List<String> notices, List<RecipeChange> changes) {
   public Comparison {
+    notices = List.copyOf(notices);
     changes = List.copyOf(changes);
   }
 
@@ -30,12 +32,16 @@ public record Comparison(List<RecipeChange> changes) {
 
   /** Compares; a recipe that is gone is sought among the new ones under another code. */
   public static Comparison of(
-      Map<String, RecipeState> before, Map<String, RecipeState> after, Causes causes) {
+      List<String> notices,
+      Map<String, RecipeState> before,
+      Map<String, RecipeState> after,
+      Causes causes) {
     Map<String, String> formerly = Renames.between(before, after);
     Set<String> codes = new TreeSet<>(before.keySet());
     codes.addAll(after.keySet());
     codes.removeAll(formerly.values());
     return new Comparison(
+        notices,
         codes.parallelStream()
             .flatMap(
                 code ->
@@ -70,7 +76,8 @@ public record Comparison(List<RecipeChange> changes) {
         List.of(),
         added ? none : cost,
         added ? cost : none,
-        Optional.empty());
+        Optional.empty(),
+        added ? state.obstacle() : "");
   }
 
   private static Optional<RecipeChange> changed(RecipeState was, RecipeState is, Causes causes) {
@@ -93,7 +100,8 @@ public record Comparison(List<RecipeChange> changes) {
             moves ? causes.of(was, is) : List.of(),
             cost(was),
             cost(is),
-            effect));
+            effect,
+            is.obstacle()));
   }
 
   private static How how(RecipeState was, RecipeState is, boolean renamed, boolean edited) {

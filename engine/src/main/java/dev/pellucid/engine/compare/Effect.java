@@ -11,7 +11,6 @@ import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
 import dev.pellucid.engine.compare.RecipeChange.Shifted;
 import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
-import dev.pellucid.measure.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -29,11 +28,14 @@ import java.util.Set;
  * @param broken limits that are no longer kept
  * @param met limits that were broken and are kept now
  * @param tight limits that are kept and have come within a hundredth of their bound
+ * @param untold limits that cannot be judged any more
+ * @param judged other limits whose figure moved where it is judged
  * @param bounds limits that ask for something else than before, new ones and those that are gone
  * @param costs what each line adds to the cost of a kg in the bags, the most first; all together
  *     the whole difference
  * @param waivers new and gone ones
  * @param waived what limits with a waiver are about now
+ * @param prices that are missing now, and that are there again
  * @param label what it says and the feed holds no longer
  * @param reprint headings of the label under which something else stands
  * @param weights on the scales that changed
@@ -45,10 +47,13 @@ public record Effect(
     List<LimitMoved> broken,
     List<LimitMoved> met,
     List<LimitMoved> tight,
+    List<LimitMoved> untold,
+    List<LimitMoved> judged,
     List<String> bounds,
     List<CostMoved> costs,
     List<String> waivers,
     Set<String> waived,
+    List<String> prices,
     List<Claimed> label,
     List<String> reprint,
     List<WeightMoved> weights,
@@ -65,10 +70,13 @@ public record Effect(
     broken = List.copyOf(broken);
     met = List.copyOf(met);
     tight = List.copyOf(tight);
+    untold = List.copyOf(untold);
+    judged = List.copyOf(judged);
     bounds = List.copyOf(bounds);
     costs = List.copyOf(costs);
     waivers = List.copyOf(waivers);
     waived = Set.copyOf(waived);
+    prices = List.copyOf(prices);
     label = List.copyOf(label);
     reprint = List.copyOf(reprint);
     weights = List.copyOf(weights);
@@ -85,10 +93,13 @@ public record Effect(
         limits(was, is, Effect::isBroken),
         limits(was, is, Effect::isMet),
         limits(was, is, Effect::isTight),
+        limits(was, is, Effect::isUntold),
+        limits(was, is, Effect::isMoved),
         bounds(was, is),
         costs(was, is),
         waivers(was, is),
         is.waived(),
+        prices(was, is),
         label(was, is),
         reprint(was, is),
         weights(was.weighings(), is.weighings()),
@@ -102,9 +113,12 @@ public record Effect(
         && broken.isEmpty()
         && met.isEmpty()
         && tight.isEmpty()
+        && untold.isEmpty()
+        && judged.isEmpty()
         && bounds.isEmpty()
         && costs.isEmpty()
         && waivers.isEmpty()
+        && prices.isEmpty()
         && label.isEmpty()
         && reprint.isEmpty()
         && weights.isEmpty()
@@ -117,7 +131,7 @@ public record Effect(
   }
 
   int rank() {
-    if (!broken.isEmpty() || breaksLabel()) {
+    if (!broken.isEmpty() || !untold.isEmpty() || breaksLabel()) {
       return 0;
     }
     return !tight.isEmpty() || !label.isEmpty() ? 1 : !met.isEmpty() ? 2 : LEAST - 1;
@@ -143,20 +157,29 @@ public record Effect(
 
   private static List<Moved> moved(FeedFigures was, FeedFigures is) {
     List<Moved> moved = new ArrayList<>();
-    for (String name : names(was.nutrients(), is.nutrients())) {
-      Optional<Amount> then = Optional.ofNullable(was.nutrients().get(name));
-      Optional<Amount> now = Optional.ofNullable(is.nutrients().get(name));
-      double before = then.map(Amount::base).orElse(0.0);
-      double after = now.map(Amount::base).orElse(0.0);
-      if (!same(before, after)) {
-        Unit unit = now.or(() -> then).map(Amount::unit).orElseThrow();
-        moved.add(new Moved(name, before, after, unit, nearest(name, is)));
+    for (Map.Entry<String, Amount> now : is.nutrients().entrySet()) {
+      String name = now.getKey();
+      Amount then = was.nutrients().get(name);
+      if (then != null && !same(then.base(), now.getValue().base()) && isTold(name, is)) {
+        moved.add(
+            new Moved(
+                name,
+                then.base(),
+                now.getValue().base(),
+                now.getValue().unit(),
+                nearest(name, is)));
       }
     }
     moved.sort(
-        Comparator.comparing((Moved one) -> one.nearest().isEmpty())
+        Comparator.comparing((Moved one) -> one.nearest().isEmpty() && !one.altogether())
             .thenComparing(Comparator.comparingDouble(Effect::weight).reversed()));
     return moved;
+  }
+
+  /** Where a limit on it cannot be judged, its figure is not to be believed either. */
+  private static boolean isTold(String nutrient, FeedFigures is) {
+    return is.limits().values().stream()
+        .noneMatch(limit -> limit.subject().equals(nutrient) && !limit.told());
   }
 
   private static Optional<Held> nearest(String nutrient, FeedFigures is) {
@@ -182,15 +205,30 @@ public record Effect(
   }
 
   private static boolean isBroken(Held then, Held now, boolean isNew) {
-    return !now.keeps() && (then.keeps() || isNew);
+    return now.broken() && (!then.broken() || isNew);
   }
 
   private static boolean isMet(Held then, Held now, boolean isNew) {
-    return now.keeps() && !then.keeps();
+    return now.told() && now.keeps() && then.broken() && !now.waived();
   }
 
   private static boolean isTight(Held then, Held now, boolean isNew) {
-    return now.keeps() && then.keeps() && now.room() < TIGHT && (then.room() >= TIGHT || isNew);
+    boolean near = now.told() && now.keeps() && now.room() < TIGHT && now.judged() != 0;
+    return near && (isNew || then.room() >= TIGHT && then.keeps());
+  }
+
+  private static boolean isUntold(Held then, Held now, boolean isNew) {
+    return !now.told() && (then.told() || isNew);
+  }
+
+  private static boolean isMoved(Held then, Held now, boolean isNew) {
+    return now.told()
+        && then.told()
+        && now.unit().equals(then.unit())
+        && !same(then.judged(), now.judged())
+        && !isBroken(then, now, isNew)
+        && !isMet(then, now, isNew)
+        && !isTight(then, now, isNew);
   }
 
   private static List<LimitMoved> limits(FeedFigures was, FeedFigures is, Turn turn) {
@@ -215,15 +253,15 @@ public record Effect(
         bounds.add("new: " + asked(now));
       } else if (now == null && then != null) {
         bounds.add("gone: " + asked(then));
-      } else if (then != null && now != null && !then.bound().equals(now.bound())) {
-        bounds.add(then.subject() + " " + then.bound() + " -> " + now.bound() + by(now));
+      } else if (then != null && now != null && !then.written().equals(now.written())) {
+        bounds.add(then.subject() + " " + then.written() + " -> " + now.written() + by(now));
       }
     }
     return bounds;
   }
 
   private static String asked(Held limit) {
-    return limit.subject() + " " + limit.bound() + by(limit);
+    return limit.subject() + " " + limit.written() + by(limit);
   }
 
   private static String by(Held limit) {
@@ -244,6 +282,17 @@ public record Effect(
     }
     costs.sort(Comparator.comparingDouble(one -> -Math.abs(one.moved())));
     return costs;
+  }
+
+  private static List<String> prices(FeedFigures was, FeedFigures is) {
+    List<String> prices = new ArrayList<>();
+    is.unpriced().stream()
+        .filter(name -> !was.unpriced().contains(name))
+        .forEach(name -> prices.add("none any more for " + name + ", the cost leaves it out"));
+    was.unpriced().stream()
+        .filter(name -> !is.unpriced().contains(name))
+        .forEach(name -> prices.add("none before for " + name + ", the cost left it out"));
+    return prices;
   }
 
   private static List<String> waivers(FeedFigures was, FeedFigures is) {
@@ -285,6 +334,9 @@ public record Effect(
 
   private static List<WeightMoved> weights(Weighings was, Weighings is) {
     List<WeightMoved> weights = new ArrayList<>();
+    if (was.each().isEmpty() || is.each().isEmpty()) {
+      return weights;
+    }
     for (String line : names(was.each(), is.each())) {
       double before = was.each().getOrDefault(line, 0.0);
       double after = is.each().getOrDefault(line, 0.0);

@@ -4,6 +4,7 @@ import dev.pellucid.engine.check.LabelVerdict;
 import dev.pellucid.measure.Unit;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -15,6 +16,7 @@ import java.util.TreeSet;
  * @param nutrients on target and fresh, as fed, by name
  * @param costPerKg of what is bagged
  * @param costs what each line brings to it, by name
+ * @param unpriced ingredients without a price: what they cost is in no figure
  * @param bagged kg in the bags of 100 kg of recipe
  * @param limits by what they bound, in order
  * @param waivers what is waived and until when
@@ -28,6 +30,7 @@ public record FeedFigures(
     Map<String, Amount> nutrients,
     double costPerKg,
     Map<String, LineCost> costs,
+    List<String> unpriced,
     double bagged,
     Map<String, Held> limits,
     Set<String> waivers,
@@ -39,6 +42,7 @@ public record FeedFigures(
     shares = inOrder(shares);
     nutrients = inOrder(nutrients);
     costs = inOrder(costs);
+    unpriced = List.copyOf(unpriced);
     limits = inOrder(limits);
     waivers = Collections.unmodifiableSet(new TreeSet<>(waivers));
     waived = Set.copyOf(waived);
@@ -70,12 +74,34 @@ public record FeedFigures(
    * One side of one limit.
    *
    * @param profile that asks for it; empty for the recipe itself
-   * @param bound as written, with its basis and confidence
+   * @param written its bound with basis and confidence, whatever is waived
+   * @param bound the one in force, of a waiver where there is one
    * @param judged in the unit of the bound
+   * @param unit of the bound; empty for a plain quotient
    * @param room what is left to the bound as a part of it; below nought where it is broken
+   * @param told whether it could be judged at all
    */
   public record Held(
-      String profile, String subject, String bound, double judged, double room, boolean keeps) {}
+      String profile,
+      String subject,
+      String written,
+      String bound,
+      double judged,
+      String unit,
+      double room,
+      boolean keeps,
+      boolean told) {
+
+    /** Whether another bound stands in its place. */
+    public boolean waived() {
+      return !bound.equals(written);
+    }
+
+    /** Whether it could be judged and is not kept. */
+    public boolean broken() {
+      return told && !keeps;
+    }
+  }
 
   /** A figure of the label and what the feed makes of it, in a sentence. */
   public record Claimed(String sentence, LabelVerdict.Outcome outcome) {}

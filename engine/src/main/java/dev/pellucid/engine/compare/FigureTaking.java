@@ -3,6 +3,7 @@ package dev.pellucid.engine.compare;
 import dev.pellucid.engine.check.LabelJudge;
 import dev.pellucid.engine.check.LabelVerdict;
 import dev.pellucid.engine.check.LabelWords;
+import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compare.FeedFigures.Amount;
 import dev.pellucid.engine.compare.FeedFigures.Claimed;
@@ -12,6 +13,7 @@ import dev.pellucid.engine.compare.FeedFigures.Weighings;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.compute.RetentionGap;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.floor.FloorLine;
 import dev.pellucid.engine.floor.FloorPlan;
@@ -37,23 +39,24 @@ import java.util.stream.Collectors;
 /** Takes down the figures of a computed feed. */
 public final class FigureTaking {
   private final ComputedFeed feed;
-  private final List<Verdict> verdicts;
+  private final List<Standing> standings;
   private final Larder larder;
 
-  private FigureTaking(ComputedFeed feed, List<Verdict> verdicts, Larder larder) {
+  private FigureTaking(ComputedFeed feed, List<Standing> standings, Larder larder) {
     this.feed = feed;
-    this.verdicts = verdicts;
+    this.standings = standings;
     this.larder = larder;
   }
 
-  /** The figures of a feed, its verdicts, its label and its weighings. */
-  public static FeedFigures of(ComputedFeed feed, List<Verdict> verdicts, Larder larder) {
-    FigureTaking taking = new FigureTaking(feed, verdicts, larder);
+  /** The figures of a feed, how it stands with its limits, its label and its weighings. */
+  public static FeedFigures of(ComputedFeed feed, List<Standing> standings, Larder larder) {
+    FigureTaking taking = new FigureTaking(feed, standings, larder);
     return new FeedFigures(
         taking.shares(),
         taking.nutrients(),
         feed.costPerKg(),
         taking.costs(),
+        feed.unpriced(),
         feed.bagged(),
         taking.limits(),
         taking.waivers(),
@@ -76,11 +79,26 @@ public final class FigureTaking {
     Map<String, Amount> nutrients = new LinkedHashMap<>();
     Readings readings = new Readings(feed);
     for (Nutrient nutrient : feed.nutrients().inOrder()) {
+      if (isUntold(nutrient)) {
+        continue;
+      }
       Subject subject = new Subject.Nutrients(List.of(nutrient), nutrient.name());
       double value = readings.at(subject, new Basis.AsFed(), End.EXPECTED).value();
       nutrients.put(nutrient.name(), new Amount(value, nutrient.unit()));
     }
     return nutrients;
+  }
+
+  /** Of what the folder does not say how much heat and time leave there is no figure. */
+  private boolean isUntold(Nutrient nutrient) {
+    return feed.retentionGaps().stream()
+        .map(RetentionGap::stability)
+        .anyMatch(
+            gap ->
+                gap.equals(nutrient.stability())
+                    || feed.rows().stream()
+                        .anyMatch(
+                            row -> gap.equals(row.ingredient().stability().get(nutrient.name()))));
   }
 
   private Map<String, LineCost> costs() {
@@ -102,7 +120,7 @@ public final class FigureTaking {
 
   private Map<String, Held> limits() {
     Map<String, Held> limits = new LinkedHashMap<>();
-    verdicts.forEach(verdict -> limits.put(key(verdict.limit()), held(verdict)));
+    standings.forEach(one -> limits.put(key(one.verdict().limit()), held(one)));
     return limits;
   }
 
@@ -120,23 +138,31 @@ public final class FigureTaking {
         + limit.inBatches();
   }
 
-  private static Held held(Verdict verdict) {
+  private static Held held(Standing standing) {
+    Verdict verdict = standing.verdict();
     Limit limit = verdict.limit();
-    Bound.Limit written = limit.writtenInForce();
-    double judged = shown(verdict.judged(), written);
-    double bound = shown(limit.inForce(), written);
+    Bound.Limit inForce = limit.writtenInForce();
+    double judged = shown(verdict.judged(), inForce);
+    double bound = shown(limit.inForce(), inForce);
     double room = limit.side() == Bound.Side.MIN ? judged - bound : bound - judged;
+    return new Held(
+        profile(limit),
+        limit.subject().text(),
+        words(limit, limit.written()),
+        words(limit, inForce),
+        judged,
+        inForce instanceof Bound.Limit.Measured measured ? measured.amount().unit().symbol() : "",
+        bound == 0 ? room : room / Math.abs(bound),
+        verdict.keeps(),
+        standing.state() != Standing.State.NOT_JUDGED);
+  }
+
+  private static String words(Limit limit, Bound.Limit bound) {
     String batches =
         limit.inBatches().isPresent()
             ? " in " + Figures.plain(limit.inBatches().getAsDouble(), Unit.PERCENT) + " of batches"
             : "";
-    return new Held(
-        profile(limit),
-        limit.subject().text(),
-        limit.side().word() + " " + written.asWritten() + limit.basis().words() + batches,
-        judged,
-        bound == 0 ? room : room / Math.abs(bound),
-        verdict.keeps());
+    return limit.side().word() + " " + bound.asWritten() + limit.basis().words() + batches;
   }
 
   private static double shown(double base, Bound.Limit written) {
@@ -147,8 +173,8 @@ public final class FigureTaking {
 
   private Set<String> waivers() {
     Set<String> waivers = new TreeSet<>();
-    for (Verdict verdict : verdicts) {
-      Limit limit = verdict.limit();
+    for (Standing standing : standings) {
+      Limit limit = standing.verdict().limit();
       String about = limit.subject().text() + " " + limit.side().word() + " ";
       limit
           .waiver()
@@ -160,8 +186,8 @@ public final class FigureTaking {
   }
 
   private Set<String> waived() {
-    return verdicts.stream()
-        .map(Verdict::limit)
+    return standings.stream()
+        .map(standing -> standing.verdict().limit())
         .filter(limit -> limit.waiver().isPresent())
         .map(limit -> limit.subject().text())
         .collect(Collectors.toSet());
@@ -170,6 +196,9 @@ public final class FigureTaking {
   private Map<String, Claimed> claims() {
     Map<String, Claimed> claims = new LinkedHashMap<>();
     for (LabelVerdict verdict : LabelJudge.verdicts(feed, larder)) {
+      if (isUntold(verdict.claim().nutrient())) {
+        continue;
+      }
       claims.put(
           verdict.claim().nutrient().name(),
           new Claimed(new LabelWords(verdict).headline(), verdict.outcome()));

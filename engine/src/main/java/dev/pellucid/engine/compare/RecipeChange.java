@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param because the files that moved it, itself among others
  * @param costBefore money per kg in the bags
  * @param effect what it does to the feed; empty where there is but one to look at
+ * @param obstacle what keeps it from being computed now; empty where nothing does
  */
 public record RecipeChange(
     String code,
@@ -23,7 +24,8 @@ public record RecipeChange(
     List<Cause> because,
     OptionalDouble costBefore,
     OptionalDouble costAfter,
-    Optional<Effect> effect) {
+    Optional<Effect> effect,
+    String obstacle) {
   public RecipeChange {
     text = List.copyOf(text);
     because = List.copyOf(because);
@@ -69,7 +71,13 @@ public record RecipeChange(
    * @param nearest the limit on it that is nearest to its bound, or furthest beyond it
    */
   public record Moved(
-      String nutrient, double before, double after, Unit unit, Optional<Held> nearest) {}
+      String nutrient, double before, double after, Unit unit, Optional<Held> nearest) {
+
+    /** Whether it comes in or goes altogether. */
+    public boolean altogether() {
+      return before == 0 || after == 0;
+    }
+  }
 
   /** A limit before and after. */
   public record LimitMoved(Held before, Held after) {}
@@ -81,7 +89,9 @@ public record RecipeChange(
    */
   public record CostMoved(String line, double moved, double priceBefore, double priceAfter) {}
 
-  /** kg on the scales in one load before and after; nought where the line was not there. */
+  /**
+   * kg on the scales in one load, or round, before and after; nought where the line was not there.
+   */
   public record WeightMoved(String line, double before, double after) {}
 
   /** What it adds to a kg in the bags; nought where one of the two is not known. */

@@ -11,13 +11,15 @@ import java.util.Set;
  * @param words its text line by line, so laid out that white space is no change
  * @param reads the names that it looked up, those in its premixes too
  * @param figures absent where it could not be computed
+ * @param obstacle the first thing that keeps it from being computed; empty where nothing does
  */
 public record RecipeState(
     String code,
     String path,
     List<String> words,
     Set<String> reads,
-    Optional<FeedFigures> figures) {
+    Optional<FeedFigures> figures,
+    String obstacle) {
   public RecipeState {
     words = List.copyOf(words);
     reads = Set.copyOf(reads);

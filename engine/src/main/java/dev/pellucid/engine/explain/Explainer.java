@@ -228,6 +228,9 @@ public final class Explainer {
 
   private String quotient(Subject.Ratio ratio) {
     double over = at(ratio, End.EXPECTED);
+    if (!Double.isFinite(over)) {
+      return ratio.text() + " cannot be told: the feed holds no " + ratio.under().text();
+    }
     String unit = ratio.kind() == Subject.RatioKind.PER_ENERGY ? " g/MJ" : "";
     return ratio.text() + " = " + digits(over).toPlainString() + unit;
   }

@@ -10,6 +10,7 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -25,6 +26,7 @@ public final class CompareJson {
   /** One object with all changes, the gravest first. */
   public static String of(Comparison comparison, String currency) {
     ObjectNode root = Json.object().put("format", 1).put("currency", currency);
+    root.set("notices", Json.texts(comparison.notices()));
     ArrayNode changes = root.putArray("changes");
     comparison.changes().forEach(change -> change(changes.addObject(), change));
     return Json.written(root);
@@ -34,6 +36,7 @@ public final class CompareJson {
     node.put("code", change.code());
     change.formerly().ifPresent(former -> node.put("formerly", former));
     node.put("how", change.how().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    node.put("obstacle", change.obstacle());
     node.set("text", Json.texts(change.text()));
     ArrayNode because = node.putArray("because");
     change
@@ -50,15 +53,20 @@ public final class CompareJson {
     figure.ifPresent(value -> node.put(key, exact(value)));
   }
 
-  /** Without what binary rounding leaves behind the twelfth digit. */
-  private static BigDecimal exact(double value) {
-    return new BigDecimal(value, new MathContext(12)).stripTrailingZeros();
+  /** Without what binary rounding leaves behind the twelfth digit; null over nothing. */
+  private static @Nullable BigDecimal exact(double value) {
+    return Double.isFinite(value)
+        ? new BigDecimal(value, new MathContext(12)).stripTrailingZeros()
+        : null;
   }
 
   private static void effect(ObjectNode node, Effect effect) {
     limits(node.putArray("broken"), effect.broken());
     limits(node.putArray("met"), effect.met());
     limits(node.putArray("tight"), effect.tight());
+    limits(node.putArray("notJudged"), effect.untold());
+    limits(node.putArray("judged"), effect.judged());
+    node.set("prices", Json.texts(effect.prices()));
     node.set("bounds", Json.texts(effect.bounds()));
     node.set("waivers", Json.texts(effect.waivers()));
     ArrayNode label = node.putArray("label");
@@ -126,6 +134,8 @@ public final class CompareJson {
                 .put("profile", one.after().profile())
                 .put("subject", one.after().subject())
                 .put("bound", one.after().bound())
+                .put("unit", one.after().unit())
+                .put("unitBefore", one.before().unit())
                 .put("before", exact(one.before().judged()))
                 .put("after", exact(one.after().judged()))
                 .put("room", exact(one.after().room())));

@@ -35,8 +35,14 @@ public final class Figures {
     return Math.max(0, Math.min(MOST_DECIMALS, DIGITS - ahead));
   }
 
-  /** With three to four significant digits, trailing zeros dropped: for reading at a glance. */
+  /**
+   * With three to four significant digits, trailing zeros dropped: for reading at a glance; {@code
+   * ∞} for a quotient over nothing.
+   */
   public static String plain(double value) {
+    if (Double.isInfinite(value)) {
+      return "∞";
+    }
     BigDecimal figure = readable(value).round(new MathContext(4, RoundingMode.HALF_UP));
     BigDecimal bare = figure.signum() == 0 ? BigDecimal.ZERO : figure.stripTrailingZeros();
     return bare.toPlainString();
@@ -48,7 +54,8 @@ public final class Figures {
    */
   public static String plainBeside(double value, double other) {
     String plain = plain(value);
-    if (Math.abs(value - other) <= SAME * Math.abs(other)) {
+    boolean same = Math.abs(value - other) <= SAME * Math.abs(other);
+    if (same || Double.isInfinite(value) || Double.isInfinite(other)) {
       return plain;
     }
     String apart = apart(value, other, new BigDecimal(plain).scale()).value();

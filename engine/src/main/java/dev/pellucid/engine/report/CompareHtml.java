@@ -30,6 +30,9 @@ public final class CompareHtml {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Title("What this change", "does to the feeds"));
     blocks.add(new Words(CompareText.tally(comparison) + "."));
+    if (!comparison.notices().isEmpty()) {
+      blocks.add(new Warnings(comparison.notices()));
+    }
     if (!comparison.changes().isEmpty()) {
       blocks.add(all(comparison));
     }
@@ -67,6 +70,9 @@ public final class CompareHtml {
 
   private void feed(RecipeChange change, List<Block> blocks) {
     blocks.add(new Heading(change.named() + ": " + change.how().words(), false));
+    if (!change.obstacle().isEmpty()) {
+      blocks.add(new Warnings(List.of("Cannot be computed: " + change.obstacle())));
+    }
     change.effect().ifPresent(effect -> warn(effect, blocks));
     if (!change.because().isEmpty()) {
       blocks.add(new Words("Because of " + CompareWords.because(change) + "."));
@@ -82,7 +88,11 @@ public final class CompareHtml {
   private static void warn(Effect effect, List<Block> blocks) {
     List<String> warnings = new ArrayList<>();
     effect.broken().forEach(one -> warnings.add("Broken: " + CompareWords.limit(one)));
+    if (!effect.untold().isEmpty()) {
+      warnings.add("Cannot be judged any more: " + CompareWords.untold(effect));
+    }
     effect.label().forEach(one -> warnings.add(CompareWords.label(one)));
+    effect.prices().forEach(one -> warnings.add("Price: " + one));
     if (!warnings.isEmpty()) {
       blocks.add(new Warnings(warnings));
     }
@@ -101,6 +111,7 @@ public final class CompareHtml {
   private void figures(Effect effect, List<Block> blocks) {
     add(blocks, shares(effect));
     add(blocks, nutrients(effect));
+    add(blocks, judged(effect));
     add(blocks, costs(effect));
     effect
         .loads()
@@ -148,6 +159,14 @@ public final class CompareHtml {
             .toList());
   }
 
+  private static Table judged(Effect effect) {
+    return table(
+        List.of(words("Limit, and its figure where it is judged, before and now"), words("Room")),
+        effect.judged().stream()
+            .map(one -> List.of(CompareWords.limit(one), CompareWords.room(one.after())))
+            .toList());
+  }
+
   private Table costs(Effect effect) {
     return table(
         List.of(
@@ -171,7 +190,10 @@ public final class CompareHtml {
 
   private static Table weights(Effect effect) {
     return table(
-        List.of(words("Weigh sheet, kg in each load"), figures("Before"), figures("Now")),
+        List.of(
+            words("Weigh sheet, kg in each load or round of the coater"),
+            figures("Before"),
+            figures("Now")),
         effect.weights().stream()
             .map(
                 one -> {

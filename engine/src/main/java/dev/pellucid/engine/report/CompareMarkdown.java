@@ -35,6 +35,9 @@ public final class CompareMarkdown {
   public String text(Comparison comparison) {
     StringBuilder out = new StringBuilder("## What this change does to the feeds\n\n");
     out.append(CompareText.tally(comparison)).append(".\n");
+    comparison
+        .notices()
+        .forEach(notice -> out.append("\n**").append(escaped(notice)).append("**\n"));
     if (comparison.changes().isEmpty()) {
       return out.toString();
     }

@@ -16,6 +16,7 @@ public final class CompareText {
   /** Plain text; lines end in {@code \n}. */
   public String text(Comparison comparison) {
     StringBuilder out = new StringBuilder();
+    comparison.notices().forEach(notice -> out.append(notice).append('\n'));
     for (RecipeChange change : comparison.changes()) {
       out.append(change.named()).append("  ").append(change.how().words()).append('\n');
       words.of(change).forEach(line -> out.append("  ").append(line).append('\n'));
@@ -34,6 +35,11 @@ public final class CompareText {
             .flatMap(one -> one.effect().stream())
             .mapToLong(effect -> effect.broken().size())
             .sum();
+    long untold =
+        comparison.changes().stream()
+            .flatMap(one -> one.effect().stream())
+            .mapToLong(effect -> effect.untold().size())
+            .sum();
     long labels =
         comparison.changes().stream()
             .filter(one -> one.effect().filter(effect -> effect.breaksLabel()).isPresent())
@@ -41,6 +47,7 @@ public final class CompareText {
     return (count == 1 ? "1 feed changes" : count + " feeds change")
         + ", "
         + (broken == 1 ? "1 limit is newly broken" : broken + " limits are newly broken")
+        + (untold == 0 ? "" : ", " + untold + " cannot be judged any more")
         + (labels == 0
             ? ""
             : labels == 1 ? ", 1 label holds no longer" : ", " + labels + " labels hold no longer");

@@ -17,7 +17,7 @@ import dev.pellucid.measure.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What became of a recipe in sentences, the gravest first; how many of each is told. */
@@ -43,9 +43,12 @@ final class CompareWords {
 
   List<String> of(RecipeChange change) {
     List<String> lines = new ArrayList<>();
+    if (!change.obstacle().isEmpty()) {
+      lines.add("cannot be computed: " + change.obstacle());
+    }
     change.effect().ifPresent(effect -> grave(effect, lines));
     cost(change, lines);
-    some(change.text(), lines, "lines of its text");
+    some(change.text(), lines, "lines of text");
     change.effect().ifPresent(effect -> figures(effect, lines));
     if (!change.because().isEmpty()) {
       lines.add("because of " + because(change));
@@ -55,7 +58,11 @@ final class CompareWords {
 
   private static void grave(Effect effect, List<String> lines) {
     effect.broken().forEach(one -> lines.add("BROKEN " + limit(one)));
+    if (!effect.untold().isEmpty()) {
+      lines.add("CANNOT BE JUDGED any more: " + untold(effect));
+    }
     effect.label().forEach(one -> lines.add(label(one)));
+    effect.prices().forEach(one -> lines.add("PRICE " + one));
     effect.tight().forEach(one -> lines.add("tight " + limit(one)));
     effect.met().forEach(one -> lines.add("met " + limit(one)));
     effect.waivers().forEach(one -> lines.add("waiver " + one));
@@ -64,29 +71,66 @@ final class CompareWords {
 
   private void figures(Effect effect, List<String> lines) {
     some(effect.shares().stream().map(CompareWords::share).toList(), lines, "shares");
-    some(effect.moved().stream().map(CompareWords::moved).toList(), lines, "nutrients, by less");
+    List<String> shown =
+        effect.moved().stream().filter(CompareWords::shows).map(CompareWords::moved).toList();
+    some(shown, lines, "nutrients");
+    int small = effect.moved().size() - shown.size();
+    if (small > 0) {
+      lines.add("and " + small + " of the nutrients by less than four digits show");
+    }
+    some(elsewhere(effect), lines, "limits");
     weights(effect, lines);
     if (!effect.reprint().isEmpty()) {
       lines.add("label to print anew: " + String.join(", ", effect.reprint()));
     }
   }
 
+  /** Limits whose figure moved only where it is judged: by its spread, or in the store. */
+  private static List<String> elsewhere(Effect effect) {
+    Set<String> told = effect.moved().stream().map(Moved::nutrient).collect(Collectors.toSet());
+    return effect.judged().stream()
+        .filter(one -> !told.contains(one.after().subject()))
+        .filter(one -> !one.after().subject().equals("cost"))
+        .map(one -> "judged " + limit(one))
+        .toList();
+  }
+
+  /** Whether its four digits change. */
+  private static boolean shows(Moved one) {
+    double before = one.unit().fromBase(one.before());
+    double after = one.unit().fromBase(one.after());
+    int decimals = decimals(before, after);
+    return !Figures.fixed(before, decimals).equals(Figures.fixed(after, decimals));
+  }
+
   private void some(List<String> all, List<String> lines, String what) {
     all.stream().limit(most).forEach(lines::add);
     if (all.size() > most) {
-      lines.add("and " + (all.size() - most) + " more " + what);
+      lines.add("and " + (all.size() - most) + " more of the " + what);
     }
   }
 
-  /** {@code crude-protein min 34 %: 34.30 -> 33.21}. */
+  /** {@code crude-protein min 34 %: 34.30 -> 33.21}; one figure where it did not move. */
   static String limit(LimitMoved one) {
-    Figures.Pair figures = pair(one.before().judged(), one.after().judged());
-    boolean same = Math.abs(one.before().judged() - one.after().judged()) <= CLOSE;
-    return one.after().subject()
-        + " "
-        + one.after().bound()
-        + ": "
-        + (same ? figures.other() : figures.value() + " -> " + figures.other());
+    Held then = one.before();
+    Held now = one.after();
+    boolean moved = Math.abs(then.judged() - now.judged()) > CLOSE * Math.abs(now.judged());
+    boolean same = then.told() && then.unit().equals(now.unit());
+    if (moved && same) {
+      Figures.Pair figures = pair(then.judged(), now.judged());
+      return asked(now) + ": " + figures.value() + " -> " + figures.other();
+    }
+    return asked(now) + ": " + Figures.plain(now.judged());
+  }
+
+  static String untold(Effect effect) {
+    return effect.untold().stream()
+        .map(one -> asked(one.after()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String asked(Held limit) {
+    return limit.subject() + " " + limit.bound();
   }
 
   static String label(Claimed claim) {
@@ -103,24 +147,26 @@ final class CompareWords {
   private void cost(RecipeChange change, List<String> lines) {
     if (change.costBefore().isPresent() && change.costAfter().isPresent()) {
       if (Math.abs(change.costMoved()) > CLOSE) {
+        Figures.Pair money =
+            Figures.apart(
+                change.costBefore().getAsDouble(),
+                change.costAfter().getAsDouble(),
+                MONEY_DECIMALS);
         lines.add(
             "cost "
-                + costs(change.costBefore(), change.costAfter())
+                + money.value()
+                + " -> "
+                + money.other()
                 + " "
                 + currency
                 + "/kg ("
-                + signed(change.costMoved())
+                + difference(money)
                 + ")"
                 + change.effect().map(effect -> drivers(effect.costs())).orElse(""));
       }
     } else {
       change.costAfter().ifPresent(now -> lines.add("cost " + money(now) + " " + currency + "/kg"));
     }
-  }
-
-  static String costs(OptionalDouble before, OptionalDouble after) {
-    Figures.Pair money = Figures.apart(before.getAsDouble(), after.getAsDouble(), MONEY_DECIMALS);
-    return money.value() + " -> " + money.other();
   }
 
   static String money(double perKg) {
@@ -208,7 +254,7 @@ final class CompareWords {
       String told =
           weights.stream().limit(most).map(CompareWords::weight).collect(Collectors.joining(", "));
       String more = weights.size() > most ? " and " + (weights.size() - most) + " more" : "";
-      lines.add("weigh sheet, each load: " + told + more);
+      lines.add("weigh sheet, each load or round: " + told + more);
     }
   }
 
@@ -246,8 +292,13 @@ final class CompareWords {
 
   /** With four digits that count, and more where they would look alike. */
   private static Figures.Pair pair(double before, double after) {
+    return Figures.apart(before, after, decimals(before, after));
+  }
+
+  private static int decimals(double before, double after) {
     double largest = Math.max(Math.abs(before), Math.abs(after));
-    int ahead = largest > 0 ? (int) Math.floor(Math.log10(largest)) + 1 : 1;
-    return Figures.apart(before, after, Math.max(0, DIGITS - ahead));
+    boolean told = largest > 0 && Double.isFinite(largest);
+    int ahead = told ? (int) Math.floor(Math.log10(largest)) + 1 : 1;
+    return Math.max(0, DIGITS - ahead);
   }
 }

@@ -96,6 +96,7 @@ final class FeedPage {
   private void figured(Figured figures) {
     composition(figures);
     held(figures.held());
+    untold(figures.taken());
     Map<String, String> titles = new LinkedHashMap<>();
     figures.lines().forEach(line -> titles.put(line.name(), line.title()));
     cost(figures.taken(), titles);
@@ -107,10 +108,13 @@ final class FeedPage {
 
   private void composition(Figured figures) {
     out.add(h2("Composition"));
+    String batch = figures.batch().isEmpty() ? "100 kg, none is told" : figures.batch();
     out.add(
         table(
-            "Weigh is what the scale must show for a batch of " + figures.batch(),
-            List.of(words("Line"), words("In"), figures("Share %"), figures("Weigh kg")),
+            "kg are of the whole batch ("
+                + batch
+                + ") with overage; what a scale must show for each load is on the batch sheet",
+            List.of(words("Line"), words("In"), figures("Share %"), figures("kg")),
             figures.lines().stream()
                 .map(
                     line ->
@@ -148,6 +152,17 @@ final class FeedPage {
                 words("Picture"),
                 words("Kept")),
             all.stream().flatMap(this::held)));
+  }
+
+  private void untold(FeedFigures taken) {
+    List<String> untold =
+        taken.limits().values().stream()
+            .filter(limit -> !limit.told())
+            .map(limit -> limit.subject() + " " + limit.bound())
+            .toList();
+    if (!untold.isEmpty()) {
+      out.add(p(bad("CANNOT BE JUDGED"), text(" " + String.join(", ", untold))));
+    }
   }
 
   private Stream<TrTag> held(Expectation one) {
@@ -190,15 +205,24 @@ final class FeedPage {
     return unit.isEmpty() ? "" : " " + unit;
   }
 
-  private DomContent kept(Held held) {
+  private static DomContent kept(Held held) {
     if (!held.keeps()) {
-      return bad(feed.standing() == FeedView.Standing.NOT_JUDGED ? "not judged" : "BROKEN");
+      return bad("BROKEN");
     }
     return text(held.waivedUntil().map(day -> "waived until " + day).orElse("yes"));
   }
 
   private void cost(FeedFigures taken, Map<String, String> titles) {
     out.add(h2("Cost"));
+    if (!taken.unpriced().isEmpty()) {
+      out.add(
+          p(
+              bad("NO PRICE"),
+              text(
+                  " "
+                      + String.join(", ", taken.unpriced())
+                      + ": the cost leaves it out and is too low")));
+    }
     double largest =
         taken.costs().values().stream().mapToDouble(LineCost::perKgBagged).max().orElse(0);
     Stream<TrTag> lines =

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.site;
 
+import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.FigureTaking;
@@ -41,14 +42,19 @@ public final class FeedViews {
     this.verdicts = verdicts;
   }
 
-  /** The figures of a feed and its verdicts. */
+  /** The figures of a feed and how it stands with its limits; one not judged has no figure. */
   public static Figured of(
-      ComputedFeed feed, List<Verdict> verdicts, Larder larder, LocalDate day) {
+      ComputedFeed feed, List<Standing> standings, Larder larder, LocalDate day) {
+    List<Verdict> verdicts =
+        standings.stream()
+            .filter(standing -> standing.state() != Standing.State.NOT_JUDGED)
+            .map(Standing::verdict)
+            .toList();
     FeedViews views = new FeedViews(feed, verdicts);
     BatchPlan plan = BatchPlan.of(feed, verdicts, larder, new Provenance("", false, day));
-    FeedFigures taken = FigureTaking.of(feed, verdicts, larder);
+    FeedFigures taken = FigureTaking.of(feed, standings, larder);
     return new Figured(
-        feed.recipe().batch().map(FeedViews::words).orElse("100 kg weighed"),
+        feed.recipe().batch().map(FeedViews::words).orElse(""),
         plan.weighing().stream().map(FeedViews::line).toList(),
         plan.expected(),
         taken,

@@ -123,15 +123,14 @@ final class IndexPage {
               .map(amount -> Figures.fixed(Unit.PERCENT.fromBase(amount.base()), 1))
               .orElse(""),
           figures.map(one -> Figures.fixed(one.taken().costPerKg(), 4)).orElse(""),
-          figures.flatMap(one -> nearest(one, feed.standing())).orElse(""),
+          figures.flatMap(Entry::nearest).orElse(""),
           lower(String.join(" ", feed.code(), feed.title(), feed.whom(), feed.status(), lines)));
     }
 
     /** Nothing of what must not be there is no near limit, nor is one that cannot be judged. */
-    private static Optional<String> nearest(FeedView.Figured figures, Standing standing) {
+    private static Optional<String> nearest(FeedView.Figured figures) {
       return figures.taken().limits().values().stream()
-          .filter(limit -> !limit.keeps() || limit.judged() != 0)
-          .filter(limit -> limit.keeps() || standing != Standing.NOT_JUDGED)
+          .filter(limit -> limit.told() && (!limit.keeps() || limit.judged() != 0))
           .min(Comparator.comparingDouble(Held::room))
           .map(
               limit ->
@@ -195,7 +194,7 @@ final class IndexPage {
   }
 
   private static TrTag profile(ProfileView one) {
-    long broken = one.held().stream().filter(held -> !held.limit().keeps()).count();
+    long broken = one.held().stream().filter(held -> held.limit().broken()).count();
     return row(
             a(one.title()).withHref("limits/" + one.name() + ".html"),
             figure(String.valueOf(one.feeds())),

@@ -11,6 +11,7 @@ import static j2html.TagCreator.h2;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.text;
 
+import dev.pellucid.engine.compare.FeedFigures.Held;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.ProfileView.InFeed;
 import j2html.tags.DomContent;
@@ -52,7 +53,7 @@ final class ProfilePage {
   }
 
   private static String asked(InFeed feed) {
-    return feed.limit().subject() + " " + feed.limit().bound();
+    return feed.limit().subject() + " " + feed.limit().written();
   }
 
   private static Stream<TrTag> limit(List<InFeed> feeds) {
@@ -64,13 +65,23 @@ final class ProfilePage {
   }
 
   private static TrTag feed(InFeed feed) {
-    boolean keeps = feed.limit().keeps();
+    Held limit = feed.limit();
     return row(
         asked(feed),
         cell(
             a(Site.named(feed.code(), feed.title())).withHref("../feeds/" + feed.code() + ".html")),
-        figure(Figures.plain(feed.limit().judged())),
-        figure(Figures.fixed(100 * feed.limit().room(), 1)),
-        cell(keeps ? text("yes") : FeedPage.bad("BROKEN")));
+        figure(limit.told() ? Figures.plain(limit.judged()) + " " + limit.unit() : ""),
+        figure(limit.told() ? Figures.fixed(100 * limit.room(), 1) : ""),
+        cell(kept(limit)));
+  }
+
+  private static DomContent kept(Held limit) {
+    if (!limit.told()) {
+      return FeedPage.bad("CANNOT BE JUDGED");
+    }
+    if (!limit.keeps()) {
+      return FeedPage.bad("BROKEN");
+    }
+    return text(limit.waived() ? "under a waiver of " + limit.bound() : "yes");
   }
 }
