@@ -16,6 +16,7 @@ import dev.pellucid.engine.site.Site;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.show.FindingText;
+import dev.pellucid.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -25,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -37,6 +39,7 @@ final class SiteRun {
   private final String prefix;
   private final LocalDate day;
   private final FolderRun<String> run;
+  private final List<Finding> shared = new ArrayList<>();
   private final Map<String, Map<String, FeedFigures>> past = new LinkedHashMap<>();
   private final Map<String, String> days = new TreeMap<>();
   private final Set<String> faulty = new TreeSet<>();
@@ -61,6 +64,8 @@ final class SiteRun {
   }
 
   SiteReport write(Path to) throws IOException {
+    // Before the run, which adds what it finds in recipes.
+    shared.addAll(run.sharedFindings());
     FolderRun.Result<String> result = run.run();
     Map<String, List<String>> findings = new TreeMap<>();
     for (Finding finding : result.report().findings()) {
@@ -73,9 +78,9 @@ final class SiteRun {
     }
     Site site =
         new Site(run.larder(), day, (page, text) -> FeedFolder.write(to.resolve(page), text));
-    List<String> doubt = doubt();
     for (RecipeOutcome outcome : result.recorded()) {
-      List<String> own = new ArrayList<>(doubt);
+      List<String> own = new ArrayList<>();
+      doubt(run.opened(outcome.path()).read()).ifPresent(own::add);
       own.addAll(Optional.ofNullable(findings.remove(prefix + outcome.path())).orElse(List.of()));
       site.add(view(outcome, own));
     }
@@ -87,16 +92,33 @@ final class SiteRun {
     return new SiteReport(result.report(), result.recorded().size(), pages);
   }
 
-  /** What is wrong with files that feeds share stands above all that is told of any of them. */
-  private List<String> doubt() {
-    long errors =
-        run.sharedFindings().stream().filter(one -> one.severity() == Severity.ERROR).count();
-    return errors == 0
-        ? List.of()
-        : List.of(
-            "NOT TO BE TRUSTED: "
-                + Counted.of(errors, "error")
-                + " in files that feeds share; the first page tells them.");
+  /**
+   * What is wrong with shared files that a recipe could hang on stands above all of its figures.
+   */
+  private Optional<String> doubt(SortedSet<String> read) {
+    List<Finding> errors =
+        shared.stream()
+            .filter(one -> one.severity() == Severity.ERROR)
+            .filter(one -> bearsOn(one.span().file(), read))
+            .toList();
+    return errors.stream()
+        .findFirst()
+        .map(
+            first ->
+                "NOT TO BE TRUSTED: "
+                    + Counted.of(errors.size(), "error")
+                    + " in files that feeds share, the first in "
+                    + first.span().place());
+  }
+
+  /** Whether a recipe could hang on a shared file: one it looked up, or one that all hang on. */
+  private boolean bearsOn(SourceFile file, SortedSet<String> read) {
+    String path = file.path().substring(prefix.length());
+    if (path.startsWith("lots/") || path.startsWith("batches/") || path.endsWith(".figures")) {
+      return false;
+    }
+    boolean named = path.startsWith("ingredients/") || path.endsWith(".premix");
+    return !named || read.contains(file.stem());
   }
 
   private FeedView view(RecipeOutcome outcome, List<String> findings) {
