@@ -35,6 +35,9 @@ public final class FeedFolder {
   private static final List<String> READ =
       List.of(".recipe", ".premix", ".limits", ".figures", ".yaml", ".yml");
 
+  /** A file of these is called by its name, wherever it lies. */
+  private static final List<String> NAMED = List.of(".recipe", ".premix", ".limits");
+
   private final Path root;
   private final String prefix;
   private final SortedMap<String, Path> files = new TreeMap<>();
@@ -151,7 +154,15 @@ public final class FeedFolder {
 
   private void clashes() {
     Map<String, String> byLetters = new HashMap<>();
+    Map<String, String> byName = new HashMap<>();
     for (String path : files.keySet()) {
+      if (NAMED.stream().anyMatch(path::endsWith)) {
+        String name = path.substring(path.lastIndexOf('/') + 1);
+        String other = byName.putIfAbsent(name, path);
+        if (other != null) {
+          findings.add(FolderFindings.twice(prefix + path, prefix + other));
+        }
+      }
       String earlier = byLetters.putIfAbsent(path.toLowerCase(Locale.ROOT), path);
       if (earlier != null) {
         findings.add(FolderFindings.clash(prefix + path, prefix + earlier));

@@ -12,12 +12,13 @@ public final class FolderFindings {
   static final Code UNREADABLE = new Code("file-unreadable");
   static final Code LINK = new Code("file-link");
   static final Code CLASH = new Code("file-name-clash");
+  static final Code TWICE = new Code("file-name-twice");
 
   private FolderFindings() {}
 
   /** Every code of this room. */
   public static List<Code> codes() {
-    return List.of(TOO_LONG, UNREADABLE, LINK, CLASH);
+    return List.of(TOO_LONG, UNREADABLE, LINK, CLASH, TWICE);
   }
 
   static Finding tooLong(String path, long bytes) {
@@ -43,6 +44,12 @@ public final class FolderFindings {
     return Finding.error(
             CLASH, place(path), "the name differs from " + earlier + " in capital letters only")
         .helping("rename one of the two, many systems take them for one file");
+  }
+
+  static Finding twice(String path, String earlier) {
+    SourceFile file = new SourceFile(path, "");
+    return Finding.error(TWICE, place(path), file.stem() + " is the name of " + earlier + " too")
+        .helping("rename one of the two, or delete the one that is not wanted");
   }
 
   private static Span place(String path) {

@@ -127,6 +127,20 @@ class FeedFolderTest {
   }
 
   @Test
+  void aNameInTwoFoldersIsTold() throws IOException {
+    file("trout/A-1.recipe", "x");
+    file("old/A-1.recipe", "x");
+    file("old/A-1.premix", "x");
+    file("prices/2026.yaml", "x");
+    file("lots/2026.yaml", "x");
+    assertEquals(
+        "feeds/trout/A-1.recipe:1:1: error: A-1 is the name of feeds/old/A-1.recipe too"
+            + " [file-name-twice]\n"
+            + " help: rename one of the two, or delete the one that is not wanted\n",
+        FindingText.of(listed().findings()));
+  }
+
+  @Test
   void aRootThatIsNotThereIsABrokenRun() {
     assertThrows(
         NoSuchFileException.class, () -> FeedFolder.list(root.resolve("nowhere"), "nowhere/"));

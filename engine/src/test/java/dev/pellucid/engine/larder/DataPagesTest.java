@@ -31,7 +31,8 @@ class DataPagesTest {
           "file-too-long",
           "file-unreadable",
           "file-link",
-          "file-name-clash");
+          "file-name-clash",
+          "file-name-twice");
 
   static Set<String> codes() {
     return Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes())
