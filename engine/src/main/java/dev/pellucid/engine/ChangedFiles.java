@@ -48,7 +48,7 @@ final class ChangedFiles implements Comparison.Causes {
     for (String path : paths) {
       boolean own = path.equals(was.path()) || path.equals(is.path());
       if (own && moved) {
-        if (path.equals(is.path()) && !was.words().equals(is.words())) {
+        if (path.equals(is.path()) && !is.saysTheSameAs(was)) {
           causes.add(new Cause(path, OptionalDouble.empty()));
         }
       } else if (is.couldHangOn(path) || was.couldHangOn(path)) {

@@ -65,7 +65,7 @@ final class PlantedRepository {
 
     /** Percent. */
     double protein(String code) {
-      return weighted(code, maizeProtein, 12, 46, 64, 95);
+      return weighted(code, maizeProtein, 12, 46, 64, 90);
     }
 
     /** EUR/kg. */
@@ -176,7 +176,7 @@ final class PlantedRepository {
     ingredient("wheat", 12, "");
     ingredient("soybean", 46, "");
     ingredient("fish-meal", 64, "");
-    ingredient("lysine-hcl", 95, "");
+    ingredient("lysine-hcl", 90, "");
     put(
         "prices/2026.yaml",
         "from: 2026-01-01\nsource: test\nprices:\n  maize: 0.25 EUR/kg\n  wheat: "

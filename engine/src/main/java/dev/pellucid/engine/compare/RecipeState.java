@@ -25,6 +25,11 @@ public record RecipeState(
     reads = Set.copyOf(reads);
   }
 
+  /** Whether all its lines are the same, whatever its code is. */
+  public boolean saysTheSameAs(RecipeState other) {
+    return Wording.changed(other, this).isEmpty();
+  }
+
   /**
    * Whether a file could bear on it: that of a name which it looked up or by which it is held, or
    * one that all feeds hang on.
