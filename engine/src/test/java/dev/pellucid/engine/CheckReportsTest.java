@@ -28,6 +28,7 @@ import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.maven.plugin.surefire.log.api.NullConsoleLogger;
 import org.apache.maven.plugins.surefire.report.ReportTestCase;
 import org.apache.maven.plugins.surefire.report.ReportTestSuite;
@@ -42,6 +43,8 @@ import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.api.parallel.Resources;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -287,6 +290,70 @@ class CheckReportsTest {
     }
     assertEquals(11, names.size());
     assertEquals(11, new HashSet<>(names).size(), names::toString);
+  }
+
+  /**
+   * Elements, their order, attributes and the form of a time as the schema of Maven Surefire's test
+   * reports has them (surefire-test-report.xsd); what lies around the suites is common practice.
+   */
+  @Test
+  void eachSuiteFitsTheSchemaOfTestReports() throws Exception {
+    byte[] xml = report(JUNIT).getBytes(StandardCharsets.UTF_8);
+    Element root =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new ByteArrayInputStream(xml))
+            .getDocumentElement();
+    assertEquals("testsuites", root.getNodeName());
+    int cases = 0;
+    for (Element suite : children(root)) {
+      fits(
+          suite,
+          "testsuite",
+          Set.of("name", "tests", "errors", "skipped", "failures"),
+          Set.of("time", "group"));
+      for (Element one : children(suite)) {
+        fits(one, "testcase", Set.of("name", "time"), Set.of("classname", "group"));
+        List<String> names = new ArrayList<>();
+        for (Element outcome : children(one)) {
+          names.add(outcome.getNodeName());
+          boolean skipped = outcome.getNodeName().equals("skipped");
+          fits(
+              outcome,
+              outcome.getNodeName(),
+              skipped ? Set.of() : Set.of("type"),
+              Set.of("message"));
+          assertEquals(List.of(), children(outcome));
+        }
+        assertTrue(List.of("failure", "skipped", "error").containsAll(names), names::toString);
+        assertTrue(names.size() <= 1, names::toString);
+        cases++;
+      }
+    }
+    assertEquals(11, cases);
+  }
+
+  private static void fits(Element one, String name, Set<String> required, Set<String> optional) {
+    assertEquals(name, one.getNodeName());
+    Set<String> there = new HashSet<>();
+    for (int i = 0; i < one.getAttributes().getLength(); i++) {
+      there.add(one.getAttributes().item(i).getNodeName());
+    }
+    assertTrue(there.containsAll(required), name + " has " + there);
+    there.removeAll(required);
+    assertTrue(optional.containsAll(there), name + " has " + there);
+    String time = one.getAttribute("time");
+    assertTrue(time.matches("[0-9]{0,3}(,[0-9]{3})*(\\.[0-9]{0,3})?"), time);
+  }
+
+  private static List<Element> children(Element one) {
+    List<Element> children = new ArrayList<>();
+    for (Node child = one.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element element) {
+        children.add(element);
+      }
+    }
+    return children;
   }
 
   private List<ReportTestSuite> suites() throws Exception {
