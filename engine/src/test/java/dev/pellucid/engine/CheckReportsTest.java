@@ -10,10 +10,8 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,13 +24,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import javax.xml.parsers.DocumentBuilderFactory;
-import org.apache.maven.plugin.surefire.log.api.NullConsoleLogger;
-import org.apache.maven.plugins.surefire.report.ReportTestCase;
-import org.apache.maven.plugins.surefire.report.ReportTestSuite;
-import org.apache.maven.plugins.surefire.report.TestSuiteXmlParser;
 import org.approvaltests.Approvals;
 import org.approvaltests.core.Options;
 import org.approvaltests.namer.NamerWrapper;
@@ -43,8 +34,6 @@ import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.api.parallel.Resources;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.w3c.dom.Element;
-import org.w3c.dom.Node;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -55,7 +44,6 @@ import tools.jackson.databind.json.JsonMapper;
  */
 @ResourceLock(Resources.LOCALE)
 class CheckReportsTest {
-  private static final Path REPORTED = Path.of("src", "test", "resources", "reported");
   private static final Path GOLDENS = Path.of("src", "test", "resources", "reported-goldens");
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final String SARIF = "findings.sarif";
@@ -65,16 +53,7 @@ class CheckReportsTest {
 
   @BeforeEach
   void copy() throws IOException {
-    try (Stream<Path> files = Files.walk(REPORTED)) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        Path to = folder.resolve(REPORTED.relativize(file).toString());
-        Files.createDirectories(to.getParent());
-        Files.copy(file, to);
-      }
-    }
-    Files.write(
-        folder.resolve("F-1.recipe"),
-        "recipe F-1\n\nmix\n  maize  100 %\n".getBytes(StandardCharsets.UTF_16));
+    ReportedFolder.copyTo(folder);
   }
 
   private SortedMap<String, String> reports(String prefix) throws IOException {
@@ -254,127 +233,6 @@ class CheckReportsTest {
   }
 
   /** Read by what Maven's own report of tests reads such files with. */
-  @Test
-  void junitIsReadAsItIsMeant() throws Exception {
-    List<ReportTestSuite> suites = suites();
-    assertEquals(
-        "[A-1 3 1 0 0, C-1 2 0 1 1, D-1 1 0 1 0, E-1 1 0 1 0, F-1 1 0 1 0, G-1 1 0 1 0, B-1 2 0 0"
-            + " 0]",
-        suites.stream()
-            .map(
-                suite ->
-                    suite.getName()
-                        + " "
-                        + suite.getNumberOfTests()
-                        + " "
-                        + suite.getNumberOfFailures()
-                        + " "
-                        + suite.getNumberOfErrors()
-                        + " "
-                        + suite.getNumberOfSkipped())
-            .toList()
-            .toString());
-    ReportTestCase broken =
-        suites.get(0).getTestCases().stream().filter(ReportTestCase::hasFailure).findFirst().get();
-    assertEquals("crude-protein min (grower)", broken.getName());
-    assertEquals("below-minimum", broken.getFailureType());
-    assertEquals("crude-protein is 8.5 %, the minimum is 9.0 %", broken.getFailureMessage());
-    assertTrue(broken.getFailureDetail().contains("A-1.recipe:5:3: error: crude-protein is 8.5"));
-  }
-
-  @Test
-  void everyCaseHasANameOfItsOwn() throws Exception {
-    List<String> names = new ArrayList<>();
-    for (ReportTestSuite suite : suites()) {
-      suite.getTestCases().forEach(one -> names.add(one.getClassName() + one.getName()));
-    }
-    assertEquals(11, names.size());
-    assertEquals(11, new HashSet<>(names).size(), names::toString);
-  }
-
-  /**
-   * Elements, their order, attributes and the form of a time as the schema of Maven Surefire's test
-   * reports has them (surefire-test-report.xsd); what lies around the suites is common practice.
-   */
-  @Test
-  void eachSuiteFitsTheSchemaOfTestReports() throws Exception {
-    byte[] xml = report(JUNIT).getBytes(StandardCharsets.UTF_8);
-    Element root =
-        DocumentBuilderFactory.newInstance()
-            .newDocumentBuilder()
-            .parse(new ByteArrayInputStream(xml))
-            .getDocumentElement();
-    assertEquals("testsuites", root.getNodeName());
-    int cases = 0;
-    for (Element suite : children(root)) {
-      fits(
-          suite,
-          "testsuite",
-          Set.of("name", "tests", "errors", "skipped", "failures"),
-          Set.of("time", "group"));
-      for (Element one : children(suite)) {
-        fits(one, "testcase", Set.of("name", "time"), Set.of("classname", "group"));
-        List<String> names = new ArrayList<>();
-        for (Element outcome : children(one)) {
-          names.add(outcome.getNodeName());
-          boolean skipped = outcome.getNodeName().equals("skipped");
-          fits(
-              outcome,
-              outcome.getNodeName(),
-              skipped ? Set.of() : Set.of("type"),
-              Set.of("message"));
-          assertEquals(List.of(), children(outcome));
-        }
-        assertTrue(List.of("failure", "skipped", "error").containsAll(names), names::toString);
-        assertTrue(names.size() <= 1, names::toString);
-        cases++;
-      }
-    }
-    assertEquals(11, cases);
-  }
-
-  private static void fits(Element one, String name, Set<String> required, Set<String> optional) {
-    assertEquals(name, one.getNodeName());
-    Set<String> there = new HashSet<>();
-    for (int i = 0; i < one.getAttributes().getLength(); i++) {
-      there.add(one.getAttributes().item(i).getNodeName());
-    }
-    assertTrue(there.containsAll(required), name + " has " + there);
-    there.removeAll(required);
-    assertTrue(optional.containsAll(there), name + " has " + there);
-    String time = one.getAttribute("time");
-    assertTrue(time.matches("[0-9]{0,3}(,[0-9]{3})*(\\.[0-9]{0,3})?"), time);
-  }
-
-  private static List<Element> children(Element one) {
-    List<Element> children = new ArrayList<>();
-    for (Node child = one.getFirstChild(); child != null; child = child.getNextSibling()) {
-      if (child instanceof Element element) {
-        children.add(element);
-      }
-    }
-    return children;
-  }
-
-  private List<ReportTestSuite> suites() throws Exception {
-    byte[] xml = report(JUNIT).getBytes(StandardCharsets.UTF_8);
-    TestSuiteXmlParser parser = new TestSuiteXmlParser(new NullConsoleLogger());
-    return parser.parse(
-        new InputStreamReader(new ByteArrayInputStream(xml), StandardCharsets.UTF_8));
-  }
-
-  @Test
-  void theExampleHasACaseForEachOfItsLimits() throws IOException {
-    CheckReports example = Pellucid.checkWithReports(Path.of("..", "recipes"), "", DAY);
-    String xml = text(example, JUNIT);
-    long cases = xml.lines().filter(line -> line.contains("<testcase ")).count();
-    assertEquals(example.check().limits(), cases);
-    assertFalse(xml.contains("<failure") || xml.contains("<error"));
-    Set<String> different =
-        xml.lines().filter(line -> line.contains("<testcase ")).collect(Collectors.toSet());
-    assertEquals(cases, different.size());
-  }
-
   @Test
   void theReadmeNamesEveryFileAndKey() throws IOException {
     String readme = Files.readString(Path.of("..", "README.md"));
