@@ -7,6 +7,7 @@ import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Whether a mix is heated on its way through the die. Heat begins where practice says that
@@ -17,14 +18,23 @@ final class Heat {
 
   private Heat() {}
 
-  /** The hottest of the settings that heat the mix, where one does. */
-  static Optional<Setting> of(Inspection recipe) {
+  /** The hottest of the settings that may heat the mix, at the hot end of what is taken. */
+  static Optional<Setting> possible(Inspection recipe) {
+    return hottest(recipe, Setting::most);
+  }
+
+  /** Whether the mix is heated even at the cool end of what is taken. */
+  static boolean isCertain(Inspection recipe) {
+    return hottest(recipe, Setting::least).isPresent();
+  }
+
+  private static Optional<Setting> hottest(Inspection recipe, ToDoubleFunction<Setting> end) {
     double from = from(recipe);
     return recipe.recipe().process().inOrder().stream()
         .filter(pass -> heats(pass))
         .flatMap(pass -> pass.setting(Property.TEMPERATURE).stream())
-        .filter(setting -> setting.aim() >= from)
-        .max(Comparator.comparingDouble(Setting::aim));
+        .filter(setting -> end.applyAsDouble(setting) >= from)
+        .max(Comparator.comparingDouble(end));
   }
 
   /** In °C. */

@@ -65,8 +65,8 @@ final class ProcessOutsidePractice implements Rule {
         which,
         setting.span(),
         pass.step().word() + " " + setting.property().word() + " is",
-        setting.low(),
-        setting.high(),
+        setting.least(),
+        setting.most(),
         base -> Figures.plain(base, unit));
   }
 

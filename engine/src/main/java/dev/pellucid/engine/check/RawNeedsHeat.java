@@ -26,7 +26,7 @@ final class RawNeedsHeat implements Rule {
 
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
-    boolean heated = Heat.of(recipe).isPresent();
+    boolean heated = Heat.isCertain(recipe);
     String from = Figures.plain(Heat.from(recipe), Unit.CELSIUS);
     for (Line line : recipe.recipe().lines()) {
       if (!heated || line.place() == Line.Place.COAT) {

@@ -25,7 +25,7 @@ final class UnprotectedVitamin implements Rule {
 
   @Override
   public void look(Inspection recipe, Consumer<Finding> out) {
-    Optional<Setting> heat = Heat.of(recipe);
+    Optional<Setting> heat = Heat.possible(recipe);
     if (heat.isEmpty()) {
       return;
     }
@@ -50,7 +50,7 @@ final class UnprotectedVitamin implements Rule {
             line.name(),
             one.name()
                 + " is not protected and is heated to "
-                + Figures.plain(heat.aim(), Unit.CELSIUS))
+                + Figures.plain(heat.most(), Unit.CELSIUS))
         .seeing("heat written", heat.span())
         .helping("take a protected form, or coat it on after the heat")
         .about(new About(one.name(), About.Side.NONE, List.of(line.material().name())));

@@ -31,7 +31,7 @@ final class Keeping {
   private final Set<RetentionGap> gaps = new LinkedHashSet<>();
 
   /** A pass that heats the mix, and how hot, in °C, where it says so. */
-  private record Heating(Pass pass, Optional<Double> temperature) {}
+  private record Heating(Pass pass, Optional<Setting> temperature) {}
 
   /**
    * @param leftInGap the part that counts as left where nothing is told
@@ -44,12 +44,8 @@ final class Keeping {
     this.heatings =
         passes.inOrder().stream()
             .filter(pass -> heats(pass.step()))
-            .map(pass -> new Heating(pass, temperature(pass)))
+            .map(pass -> new Heating(pass, pass.setting(Property.TEMPERATURE)))
             .toList();
-  }
-
-  private static Optional<Double> temperature(Pass pass) {
-    return pass.setting(Property.TEMPERATURE).map(Setting::high);
   }
 
   Set<RetentionGap> gaps() {
@@ -62,18 +58,19 @@ final class Keeping {
   }
 
   /**
-   * The part kept through the process.
+   * The part kept through the process. Where a temperature is a band, what is expected is read at
+   * its aim, the poorest at the end that destroys most, the richest at the end that keeps most.
    *
    * @param heated false for what is coated on
    */
-  double throughProcess(int stability, boolean heated, boolean poor) {
+  double throughProcess(int stability, boolean heated, End end) {
     Optional<Retention> row = retentions.at(stability);
     if (row.isEmpty() || !heated) {
       return 1;
     }
     double kept = 1;
     for (Heating heating : heatings) {
-      kept *= through(row.get(), heating, poor);
+      kept *= through(row.get(), heating, end);
     }
     return kept;
   }
@@ -89,9 +86,9 @@ final class Keeping {
     double temperature =
         passes
             .setting(Step.STORE, Property.TEMPERATURE)
-            .map(Setting::high)
+            .map(Setting::most)
             .orElse(storageTemperatureUntold);
-    return stored(row.get(), temperature, life.get().high(), store.get());
+    return stored(row.get(), temperature, life.get().most(), store.get());
   }
 
   /** The part kept in a premix until it is used. */
@@ -120,17 +117,23 @@ final class Keeping {
     return Math.pow(month.getAsDouble(), hours / HOURS_A_MONTH);
   }
 
-  private double through(Retention row, Heating heating, boolean poor) {
-    OptionalDouble kept =
-        heating
-            .temperature()
-            .map(told -> row.through(heating.pass().step(), told))
-            .orElse(OptionalDouble.empty());
+  /**
+   * Nothing is known above the hottest row that is told: a band that reaches beyond it is a gap,
+   * told once, whichever end is asked for.
+   */
+  private double through(Retention row, Heating heating, End end) {
+    Step step = heating.pass().step();
+    Optional<Setting> told = heating.temperature();
+    Optional<Retention.Range> kept = told.flatMap(at -> row.through(step, at.least(), at.most()));
     if (kept.isEmpty()) {
-      gaps.add(RetentionGap.of(row.stability(), heating.pass(), heating.temperature()));
-      return poor ? leftInGap : 1;
+      gaps.add(RetentionGap.of(row.stability(), heating.pass(), told.map(Setting::most)));
+      return end == End.POOREST ? leftInGap : 1;
     }
-    return kept.getAsDouble();
+    return switch (end) {
+      case EXPECTED -> row.through(step, told.orElseThrow().aim()).orElseThrow();
+      case POOREST -> kept.get().least();
+      case RICHEST -> kept.get().most();
+    };
   }
 
   private static boolean heats(Step step) {

@@ -23,7 +23,7 @@ final class RowMaker {
   /** A way through premixes and process, which every stability class takes differently. */
   private record Way(boolean heated, String premixes) {}
 
-  /** The parts kept: fresh for what is expected and richest, stored for the poorest. */
+  /** The parts kept: fresh for what is expected and for the richest, stored for the poorest. */
   private record Parts(double expected, double poorest, double richest) {}
 
   Row row(Leaf leaf) {
@@ -81,12 +81,13 @@ final class RowMaker {
 
   private Parts work(int stability, Leaf leaf) {
     boolean heated = leaf.line().place() == Place.MIX;
-    double poor = keeping.throughProcess(stability, heated, true);
-    double rich = keeping.throughProcess(stability, heated, false);
+    double aimed = keeping.throughProcess(stability, heated, End.EXPECTED);
+    double poor = keeping.throughProcess(stability, heated, End.POOREST);
+    double rich = keeping.throughProcess(stability, heated, End.RICHEST);
     double lasting = stored ? keeping.throughStorage(stability) : 1;
     for (ResolvedPremix premix : leaf.through()) {
       lasting *= keeping.inPremix(stability, premix);
     }
-    return new Parts(rich, poor * lasting, rich);
+    return new Parts(aimed, poor * lasting, rich);
   }
 }

@@ -4,6 +4,7 @@ import dev.pellucid.syntax.Step;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -35,6 +36,30 @@ public record Retention(
   /** The part kept in a step; empty where the class tells nothing for it or the step is hotter. */
   public OptionalDouble through(Step step, double temperature) {
     return read(bySteps.getOrDefault(step, List.of()), temperature);
+  }
+
+  /** The least and the most that is kept at any temperature of a band. */
+  public record Range(double least, double most) {}
+
+  /**
+   * The same where the temperature may lie anywhere from {@code coolest} to {@code hottest} °C. The
+   * line that is read bends at the rows alone, so that its ends and the rows between them tell all.
+   */
+  public Optional<Range> through(Step step, double coolest, double hottest) {
+    OptionalDouble cool = through(step, coolest);
+    OptionalDouble hot = through(step, hottest);
+    if (cool.isEmpty() || hot.isEmpty()) {
+      return Optional.empty();
+    }
+    double least = Math.min(cool.getAsDouble(), hot.getAsDouble());
+    double most = Math.max(cool.getAsDouble(), hot.getAsDouble());
+    for (Row row : bySteps.getOrDefault(step, List.of())) {
+      if (row.temperature() > coolest && row.temperature() < hottest) {
+        least = Math.min(least, row.keeps());
+        most = Math.max(most, row.keeps());
+      }
+    }
+    return Optional.of(new Range(least, most));
   }
 
   /** The part kept in a month of storage. */

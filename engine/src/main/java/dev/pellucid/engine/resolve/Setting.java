@@ -31,9 +31,33 @@ public record Setting(
     return (low + high) / 2;
   }
 
+  /** The target, and what is taken beside it, as they are written. */
+  public String asWritten() {
+    return written.target().asWritten()
+        + written.accept().map(taken -> ", and takes " + taken.asWritten()).orElse("");
+  }
+
   /** What is taken: the accepted band, or the range of the target. */
   public Band band() {
     return accept.orElse(new Band(low, high));
+  }
+
+  /** The least that may be: of what is aimed at and what is taken. */
+  public double least() {
+    return Math.min(low, band().low());
+  }
+
+  /** The most that may be. */
+  public double most() {
+    return Math.max(high, band().high());
+  }
+
+  /** Whether two lines ask for one figure and take the same band. */
+  boolean asksTheSameAs(Setting other) {
+    return low == other.low
+        && high == other.high
+        && accept.equals(other.accept)
+        && manner.equals(other.manner);
   }
 
   public Span span() {
