@@ -1,6 +1,7 @@
 package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import java.util.List;
@@ -42,6 +43,18 @@ public record ComputedFeed(
     }
     double finished = balances.at(end).finished();
     return finished > 0 ? sum / finished : 0;
+  }
+
+  /**
+   * Whether the water of a row reaches the feed as it is. What goes in before a step that brings
+   * the feed to a moisture of its own leaves no trace of its water.
+   */
+  public boolean keepsItsWater(Row row) {
+    return balances
+        .expected()
+        .moistureSet()
+        .map(set -> row.line().place() == Place.COAT && !set.coated())
+        .orElse(true);
   }
 
   /** Out of a dryer the feed holds most water where all else is poorest, without one it varies. */

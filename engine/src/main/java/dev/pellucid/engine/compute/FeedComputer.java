@@ -153,6 +153,11 @@ public final class FeedComputer {
         coatWater += water;
       }
     }
-    return MassFlow.balance(recipe.process(), larder, end, mix, mixWater, coat, coatWater);
+    return MassFlow.balance(
+        recipe.process(),
+        larder,
+        end,
+        new MassFlow.Poured(mix, mixWater),
+        new MassFlow.Poured(coat, coatWater));
   }
 }

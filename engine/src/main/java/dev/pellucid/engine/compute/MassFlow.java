@@ -15,73 +15,82 @@ import java.util.OptionalDouble;
 /**
  * The mass of one feed at one end, pass by pass.
  *
- * <p>Dry matter never changes; water comes in with {@code add-water} and with steam and goes off in
- * a dryer or cooler until the moisture aimed at. Steam condensed to heat a mass {@code M} at
- * moisture {@code w} from T0 to T1 is {@code M c (T1 - T0) / (h_g(100 °C) - h_f(T1))} with {@code c
- * = 1.55 (1 - w) + 4.187 w} kJ/(kg K): an energy balance, the heat capacity of dry feed from
- * memory. A cooler can evaporate what the heat of the pellet pays for: {@code M c ΔT / (h_g -
- * h_f)}.
+ * <p>Dry matter comes in with the mix and with the coat and never goes; water comes in with them,
+ * with {@code add-water} and with steam, and goes off in a dryer or cooler until the moisture aimed
+ * at. The coat goes on at its own pass: a cooler after it takes its water from the coated feed.
+ * Steam condensed to heat a mass {@code M} at moisture {@code w} from T0 to T1 is {@code M c (T1 -
+ * T0) / (h_g(100 °C) - h_f(T1))} with {@code c = 1.55 (1 - w) + 4.187 w} kJ/(kg K): an energy
+ * balance, the heat capacity of dry feed from memory. A cooler can evaporate what the heat of the
+ * pellet pays for: {@code M c ΔT / (h_g - h_f)}; a coat that goes on cold takes its part of that
+ * heat, with the heat capacity of oil from memory.
  */
 final class MassFlow {
   private static final double DRY_HEAT = 1.55;
   private static final double WATER_HEAT = 4.187;
+  private static final double OIL_HEAT = 2.0;
   private static final double STEAM_TEMPERATURE = 100;
 
   private final Optional<SteamTable> steamTable;
   private final End end;
+  private final double airTemperature;
+  private final Poured mix;
+  private final Poured coat;
   private final List<Stage> stages = new ArrayList<>();
-  private final double dry;
+  private double dry;
   private double water;
   private double temperature;
   private double waterAdded;
   private double steam;
   private double atDie;
+  private Optional<Kernel> kernel = Optional.empty();
+  private Optional<Balance.MoistureSet> set = Optional.empty();
   private Optional<Pass> untold = Optional.empty();
   private Optional<Obstacle> obstacle = Optional.empty();
 
-  private MassFlow(Larder larder, End end, double dry, double water) {
+  /** What goes in at once, in kg per 100 kg of recipe, and the water in it. */
+  record Poured(double kg, double water) {}
+
+  /** What is there when the coat goes on. */
+  private record Kernel(double kg, double moisture) {}
+
+  private MassFlow(Larder larder, End end, Poured mix, Poured coat) {
     this.steamTable = larder.practice().steam();
     this.end = end;
-    this.dry = dry;
-    this.water = water;
-    this.temperature = larder.plant().map(plant -> plant.airTemperature()).orElse(25.0);
+    this.mix = mix;
+    this.coat = coat;
+    this.dry = mix.kg() - mix.water();
+    this.water = mix.water();
+    this.airTemperature = larder.plant().map(plant -> plant.airTemperature()).orElse(25.0);
+    this.temperature = airTemperature;
     this.atDie = moisture();
   }
 
-  /** Masses in kg per 100 kg of recipe. */
-  static Balance balance(
-      Passes passes,
-      Larder larder,
-      End end,
-      double mix,
-      double mixWater,
-      double coat,
-      double coatWater) {
-    MassFlow flow = new MassFlow(larder, end, mix - mixWater, mixWater);
+  static Balance balance(Passes passes, Larder larder, End end, Poured mix, Poured coat) {
+    MassFlow flow = new MassFlow(larder, end, mix, coat);
     for (Pass pass : passes.inOrder()) {
       if (flow.obstacle.isEmpty()) {
         flow.take(pass);
       }
     }
-    return flow.finish(mix, coat, coatWater);
+    return flow.finish();
   }
 
-  private Balance finish(double mix, double coat, double coatWater) {
+  private Balance finish() {
     Optional<Obstacle> stop = obstacle.or(() -> untold.map(Obstacle.MoistureUnknown::new));
-    double kernel = dry + water;
-    double finished = kernel + coat;
+    Kernel before = kernel.orElseGet(() -> new Kernel(dry + water, moisture()));
     return new Balance(
         stages,
-        mix,
-        dry,
+        mix.kg(),
+        mix.kg() - mix.water(),
         waterAdded,
         steam,
         atDie,
-        kernel,
+        before.kg(),
+        before.moisture(),
+        coat.kg(),
+        dry + water,
         moisture(),
-        coat,
-        finished,
-        finished > 0 ? (water + coatWater) / finished : 0,
+        set,
         stop);
   }
 
@@ -95,7 +104,8 @@ final class MassFlow {
       case CONDITION -> condition(pass);
       case PELLET, EXTRUDE -> shape(pass);
       case DRY, COOL -> dry(pass);
-      case GRIND, BLEND, ADD_LIQUID, COAT, SIEVE, PACK, STORE -> record(pass, 0, 0, moisture());
+      case COAT -> coat(pass);
+      case GRIND, BLEND, ADD_LIQUID, SIEVE, PACK, STORE -> record(pass, 0, 0, moisture());
     }
   }
 
@@ -113,6 +123,7 @@ final class MassFlow {
         obstacle = Optional.of(new Obstacle.WetsDownwards(pass, before, target));
         return;
       }
+      set = Optional.of(new Balance.MoistureSet(pass, toMoisture.get(), kernel.isPresent()));
     }
     waterAdded += added;
     water += added;
@@ -151,6 +162,25 @@ final class MassFlow {
     return (1 - w) * DRY_HEAT + w * WATER_HEAT;
   }
 
+  /** A second pass through the coater finds all of the coat on the kernel. */
+  private void coat(Pass pass) {
+    double before = moisture();
+    if (kernel.isPresent()) {
+      record(pass, 0, 0, before);
+      return;
+    }
+    kernel = Optional.of(new Kernel(dry + water, before));
+    double warm = (dry + water) * heatCapacity();
+    double cold = coat.kg() * OIL_HEAT;
+    double of = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(airTemperature);
+    if (warm + cold > 0) {
+      temperature = (warm * temperature + cold * of) / (warm + cold);
+    }
+    dry += coat.kg() - coat.water();
+    water += coat.water();
+    record(pass, coat.kg(), 0, before);
+  }
+
   private void shape(Pass pass) {
     temperature = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(temperature);
     untold = Optional.of(pass);
@@ -176,6 +206,7 @@ final class MassFlow {
     double off = water - left;
     water = left;
     untold = Optional.empty();
+    set = Optional.of(new Balance.MoistureSet(pass, target.get(), kernel.isPresent()));
     stages.add(stage(pass, 0, off, before, evaporable));
     temperature = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(temperature);
   }

@@ -155,7 +155,7 @@ public final class FloorPlanner {
 
   private int coatRounds() {
     double most = plant.coaterLoad().orElse(Double.POSITIVE_INFINITY);
-    return rounds(balance.coat() > 0 ? balance.finished() * times : 0, most);
+    return rounds(balance.coat() > 0 ? (balance.kernel() + balance.coat()) * times : 0, most);
   }
 
   private static int rounds(double kg, double most) {

@@ -13,9 +13,10 @@ import java.util.Optional;
  * @param mix what is to be in the mixer
  * @param water added to the mix
  * @param steam taken up
- * @param evaporated in dryer and cooler
- * @param kernel what is left before the coat
+ * @param evaporated in dryer and cooler before the coat goes on
+ * @param kernel what is there when the coat goes on
  * @param coat what goes on the kernel
+ * @param evaporatedCoated in a cooler after the coat
  * @param finished feed, before shrink
  * @param shrink dust, fines and start-up
  * @param bagged what reaches the bags
@@ -29,6 +30,7 @@ public record MassBalance(
     Mass evaporated,
     Mass kernel,
     Mass coat,
+    Mass evaporatedCoated,
     Mass finished,
     Mass shrink,
     Mass bagged) {
@@ -45,9 +47,11 @@ public record MassBalance(
     Mass coat = list.inFeed(Place.COAT);
     Mass water = added(tasks, Step.ADD_WATER, decimals);
     Mass steam = added(tasks, Step.CONDITION, decimals);
-    Mass evaporated = Mass.sum(tasks.stream().map(Task::evaporated), decimals);
+    int coating = coating(tasks);
+    Mass evaporated = evaporated(tasks.subList(0, coating), decimals);
+    Mass evaporatedCoated = evaporated(tasks.subList(coating, tasks.size()), decimals);
     Mass kernel = mix.plus(water).plus(steam).minus(evaporated);
-    Mass finished = kernel.plus(coat);
+    Mass finished = kernel.plus(coat).minus(evaporatedCoated);
     Mass shrink =
         bagged
             .map(finished::minus)
@@ -62,9 +66,23 @@ public record MassBalance(
         evaporated,
         kernel,
         coat,
+        evaporatedCoated,
         finished,
         shrink,
         finished.minus(shrink));
+  }
+
+  /** The place of the task that puts the coat on; without one the end. */
+  private static int coating(List<Task> tasks) {
+    int place = 0;
+    while (place < tasks.size() && tasks.get(place).step() != Step.COAT) {
+      place++;
+    }
+    return place;
+  }
+
+  private static Mass evaporated(List<Task> tasks, int decimals) {
+    return Mass.sum(tasks.stream().map(Task::evaporated), decimals);
   }
 
   private static Mass added(List<Task> tasks, Step step, int decimals) {

@@ -23,8 +23,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * The passes of a recipe as tasks of one batch. The stages of a feed carry the kernel alone; here
- * the coat joins it at its own pass, or before sieve and bag where the recipe names no such pass.
+ * The passes of a recipe as tasks of one batch.
  *
  * <p>Masses run on from the weights shown, so that each task closes: what is added and what goes
  * out are rounded, what goes off is the difference.
@@ -38,13 +37,12 @@ final class TaskList {
   private final Cautions cautions;
   private final Balance balance;
   private final double times;
-  private final boolean coatNamed;
   private final int decimals;
-  private final Mass allCoat;
+  private final Mass coat;
   private final Optional<Mass> wanted;
   private final List<Task> tasks = new ArrayList<>();
-  private Mass kernel;
-  private Mass coat;
+  private Mass mass;
+  private boolean coated;
 
   /**
    * @param list what is weighed
@@ -62,12 +60,10 @@ final class TaskList {
     this.cautions = cautions;
     this.balance = feed.balances().expected();
     this.times = times;
-    this.coatNamed = feed.recipe().process().has(Step.COAT);
     this.decimals = list.decimals();
-    this.allCoat = list.inFeed(Place.COAT);
+    this.coat = list.inFeed(Place.COAT);
     this.wanted = wanted;
-    this.kernel = list.inFeed(Place.MIX);
-    this.coat = Mass.none(decimals);
+    this.mass = list.inFeed(Place.MIX);
   }
 
   List<Task> inOrder() {
@@ -77,72 +73,29 @@ final class TaskList {
       last = stages.get(i).evaporated() > 0 ? i : last;
     }
     for (int i = 0; i < stages.size(); i++) {
-      take(stages.get(i), i == last);
-    }
-    if (uncoated() && !coatNamed) {
-      coat(List.of());
+      tasks.add(task(stages.get(i), i == last));
     }
     return tasks;
   }
 
-  private boolean uncoated() {
-    return balance.coat() > 0 && coat.isZero();
-  }
-
-  private void take(Stage stage, boolean lastDrying) {
-    Pass pass = stage.pass();
-    switch (pass.step()) {
-      case COAT -> {
-        if (coat.isZero()) {
-          coat(asked(pass));
-        } else {
-          tasks.add(plain(stage, lastDrying));
-        }
-      }
-      case SIEVE, PACK, STORE -> {
-        if (uncoated() && !coatNamed) {
-          coat(List.of());
-        }
-        tasks.add(plain(stage, lastDrying));
-      }
-      case GRIND, BLEND, ADD_LIQUID, ADD_WATER, CONDITION, PELLET, EXTRUDE, DRY, COOL ->
-          tasks.add(plain(stage, lastDrying));
-    }
-  }
-
-  private void coat(List<Asked> asked) {
-    coat = allCoat;
-    tasks.add(
-        new Task(
-            Step.COAT,
-            asked,
-            kernel,
-            coat,
-            balance.coat() / balance.kernel(),
-            Mass.none(decimals),
-            kernel.plus(coat),
-            balance.kernelMoisture(),
-            balance.moisture(),
-            cautions.of(Step.COAT),
-            Optional.empty()));
-  }
-
-  private Task plain(Stage stage, boolean lastDrying) {
-    Mass before = kernel;
-    Mass added = Mass.of(stage.added() * times, decimals);
-    kernel = after(stage, before.plus(added), lastDrying);
+  private Task task(Stage stage, boolean lastDrying) {
+    Step step = stage.pass().step();
+    Mass before = mass;
+    Mass added = step == Step.COAT ? coat : Mass.of(stage.added() * times, decimals);
+    coated |= step == Step.COAT;
+    mass = after(stage, before.plus(added), lastDrying);
     return new Task(
-        stage.pass().step(),
+        step,
         asked(stage.pass()),
-        before.plus(coat),
+        before,
         added,
         stage.added() / stage.before(),
-        before.plus(added).minus(kernel),
-        kernel.plus(coat),
-        coated(stage.before(), stage.moistureBefore()),
-        coated(stage.after(), stage.moistureAfter()),
-        cautions.of(stage.pass().step()),
-        stage.pass().step() == Step.DRY ? drying(stage) : Optional.empty());
+        before.plus(added).minus(mass),
+        mass,
+        stage.moistureBefore(),
+        stage.moistureAfter(),
+        cautions.of(step),
+        step == Step.DRY ? drying(stage) : Optional.empty());
   }
 
   /** Where a finished mass is told, the last drying makes it come out. */
@@ -151,18 +104,8 @@ final class TaskList {
       return wet;
     }
     return lastDrying && wanted.isPresent()
-        ? wanted.get().minus(allCoat)
+        ? coated ? wanted.get() : wanted.get().minus(coat)
         : Mass.of(stage.after() * times, decimals);
-  }
-
-  /** The moisture of a kernel together with the coat that is on it. */
-  private double coated(double kernelKg, double moisture) {
-    if (coat.isZero()) {
-      return moisture;
-    }
-    double coatWater =
-        balance.finished() * balance.moisture() - balance.kernel() * balance.kernelMoisture();
-    return (kernelKg * moisture + coatWater) / (kernelKg + balance.coat());
   }
 
   private List<Asked> asked(Pass pass) {

@@ -82,6 +82,7 @@ final class SheetTables {
     more(rows, "- water that goes off", balance.evaporated());
     so(rows, "= kernel", balance.kernel());
     more(rows, "+ coat", balance.coat());
+    more(rows, "- water that goes off after the coat", balance.evaporatedCoated());
     so(rows, "= finished", balance.finished());
     more(rows, "- dust, fines, start-up", balance.shrink());
     rows.add(mass("= in the bags", balance.bagged()));

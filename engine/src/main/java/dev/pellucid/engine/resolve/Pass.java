@@ -12,6 +12,16 @@ public record Pass(Step step, List<Setting> settings, Span span) {
     settings = List.copyOf(settings);
   }
 
+  /** The word of the step as it is written in a recipe. */
+  public String word() {
+    return step.word();
+  }
+
+  /** Whether this is where the coat goes on. */
+  public boolean coats() {
+    return step == Step.COAT;
+  }
+
   /** The setting for all that is in the machine. */
   public Optional<Setting> setting(Property property) {
     for (Setting setting : settings) {

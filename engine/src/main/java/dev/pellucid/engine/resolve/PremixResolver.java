@@ -179,19 +179,21 @@ final class PremixResolver {
     }
     parts.addAll(rest.get());
     overages.report();
-    Passes passes =
-        ProcessLines.passes(
-            file.process().map(section -> section.lines()).orElse(List.of()), findings);
-    return Optional.of(
-        new ResolvedPremix(
-            code,
-            file.opening().get().title().map(title -> title.text()).orElse(code),
-            dose,
-            parts,
-            supplies,
-            keeping(passes),
-            passes,
-            file.opening().get().name().span()));
+    return ProcessLines.passes(
+            file.process().map(section -> section.lines()).orElse(List.of()),
+            Optional.empty(),
+            findings)
+        .map(
+            passes ->
+                new ResolvedPremix(
+                    code,
+                    file.opening().get().title().map(title -> title.text()).orElse(code),
+                    dose,
+                    parts,
+                    supplies,
+                    keeping(passes),
+                    passes,
+                    file.opening().get().name().span()));
   }
 
   private Optional<List<ResolvedPremix.Part>> rest(
@@ -252,8 +254,8 @@ final class PremixResolver {
   private static Optional<ResolvedPremix.Keeping> keeping(Passes passes) {
     Optional<Setting> life = passes.setting(Step.STORE, Property.SHELF_LIFE);
     double temperature =
-        passes.setting(Step.STORE, Property.TEMPERATURE).map(Setting::high).orElse(25.0);
+        passes.setting(Step.STORE, Property.TEMPERATURE).map(Setting::most).orElse(25.0);
     return life.map(
-        setting -> new ResolvedPremix.Keeping(setting.high(), temperature, setting.span()));
+        setting -> new ResolvedPremix.Keeping(setting.most(), temperature, setting.span()));
   }
 }

@@ -2,22 +2,51 @@ package dev.pellucid.engine.resolve;
 
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.syntax.ProcessLine;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
-/** The lines of {@code process} to passes: neighbours with one step word are one pass. */
+/**
+ * The lines of {@code process} to passes: neighbours with one step word are one pass.
+ *
+ * <p>A coat for which no step is written goes on after the last step that changes the feed, before
+ * it is sieved, packed or stored.
+ */
 final class ProcessLines {
   static final Code NO_TEMPERATURE = new Code("temperature-missing");
+  static final Code TWICE = new Code("setting-twice");
 
-  private ProcessLines() {}
+  /** What happens to a feed at one place of its way, wherever its lines are written. */
+  private static final Set<Step> ONCE = EnumSet.of(Step.COAT, Step.PACK, Step.STORE);
 
-  static Passes passes(List<ProcessLine> lines, List<Finding> findings) {
+  private final List<Finding> findings;
+  private boolean sound = true;
+
+  private ProcessLines(List<Finding> findings) {
+    this.findings = findings;
+  }
+
+  /**
+   * The passes; absent where they cannot be meant as they are written.
+   *
+   * @param coat the heading of the coat, where there is one
+   */
+  static Optional<Passes> passes(
+      List<ProcessLine> lines, Optional<Span> coat, List<Finding> findings) {
+    return new ProcessLines(findings).passes(lines, coat);
+  }
+
+  private Optional<Passes> passes(List<ProcessLine> lines, Optional<Span> coat) {
     List<Pass> passes = new ArrayList<>();
     List<ProcessLine> together = new ArrayList<>();
     for (ProcessLine line : lines) {
@@ -30,8 +59,60 @@ final class ProcessLines {
     if (!together.isEmpty()) {
       passes.add(pass(together));
     }
-    passes.forEach(pass -> needTemperature(pass, findings));
-    return new Passes(passes);
+    passes.forEach(this::needTemperature);
+    twice(passes);
+    List<Finding> order = ProcessOrder.findings(passes);
+    findings.addAll(order);
+    coat.filter(heading -> passes.stream().noneMatch(pass -> pass.step() == Step.COAT))
+        .ifPresent(heading -> passes.add(end(passes), new Pass(Step.COAT, List.of(), heading)));
+    return sound && order.isEmpty() ? Optional.of(new Passes(passes)) : Optional.empty();
+  }
+
+  /** The place after the last pass that changes the feed. */
+  private static int end(List<Pass> passes) {
+    int end = passes.size();
+    while (end > 0 && isAfterAll(passes.get(end - 1).step())) {
+      end--;
+    }
+    return end;
+  }
+
+  private static boolean isAfterAll(Step step) {
+    return step == Step.SIEVE || step == Step.PACK || step == Step.STORE;
+  }
+
+  /** The same setting twice: of one pass, or of all passes of a step that happens once. */
+  private void twice(List<Pass> passes) {
+    Map<List<Object>, Setting> first = new HashMap<>();
+    for (int i = 0; i < passes.size(); i++) {
+      Step step = passes.get(i).step();
+      int place = ONCE.contains(step) ? -1 : i;
+      for (Setting setting : passes.get(i).settings()) {
+        List<Object> key = List.of(step, place, setting.property(), setting.ingredient());
+        Setting earlier = first.putIfAbsent(key, setting);
+        if (earlier != null) {
+          twice(step, earlier, setting);
+        }
+      }
+    }
+  }
+
+  private void twice(Step step, Setting earlier, Setting later) {
+    boolean same = earlier.asksTheSameAs(later);
+    sound &= same;
+    String what =
+        step.word()
+            + later.ingredient().map(name -> " " + name).orElse("")
+            + " "
+            + later.property().word();
+    findings.add(
+        Finding.of(
+                TWICE,
+                same ? Severity.WARNING : Severity.ERROR,
+                later.written().propertyAsWritten().span(),
+                same ? what + " is told twice" : what + " is told twice, with two figures")
+            .seeing("told first", earlier.written().propertyAsWritten().span())
+            .helping("keep one of the two lines"));
   }
 
   private static Pass pass(List<ProcessLine> lines) {
@@ -39,7 +120,7 @@ final class ProcessLines {
     return new Pass(lines.get(0).step(), lines.stream().map(ProcessLines::setting).toList(), span);
   }
 
-  private static void needTemperature(Pass pass, List<Finding> findings) {
+  private void needTemperature(Pass pass) {
     boolean heats =
         pass.step() == Step.CONDITION || pass.step() == Step.PELLET || pass.step() == Step.EXTRUDE;
     if (heats && pass.setting(Property.TEMPERATURE).isEmpty()) {

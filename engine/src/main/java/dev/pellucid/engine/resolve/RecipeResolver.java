@@ -56,11 +56,7 @@ final class RecipeResolver {
   Resolution<ResolvedRecipe> resolve() {
     file.head().forEach(this::head);
     law();
-    Passes passes =
-        file.process()
-            .filter(Section::whole)
-            .map(section -> ProcessLines.passes(section.lines(), findings))
-            .orElse(new Passes(List.of()));
+    Optional<Passes> passes = passes();
     List<Limit> all = allLimits();
     Optional<Label> label =
         file.label().map(section -> new LabelLines(limits, findings).of(section));
@@ -74,32 +70,38 @@ final class RecipeResolver {
     }
     String title = file.opening().flatMap(o -> o.title()).map(t -> t.text()).orElse(code);
     return new Resolution<>(
-        lines
-            .filter(list -> processIsKnown())
-            .map(
-                list ->
-                    new ResolvedRecipe(
-                        file.source(),
-                        code,
-                        title,
-                        status,
-                        species,
-                        fish,
-                        habit,
-                        batch,
-                        list,
-                        passes,
-                        profiles,
-                        all,
-                        label,
-                        declared)),
+        lines.flatMap(
+            list ->
+                passes.map(
+                    inOrder ->
+                        new ResolvedRecipe(
+                            file.source(),
+                            code,
+                            title,
+                            status,
+                            species,
+                            fish,
+                            habit,
+                            batch,
+                            list,
+                            inOrder,
+                            profiles,
+                            all,
+                            label,
+                            declared))),
         findings,
         read);
   }
 
   /** A line that could not be read may be the one that says how hot or how dry. */
-  private boolean processIsKnown() {
-    return file.process().map(Section::whole).orElse(true);
+  private Optional<Passes> passes() {
+    if (!file.process().map(Section::whole).orElse(true)) {
+      return Optional.empty();
+    }
+    return ProcessLines.passes(
+        file.process().map(Section::lines).orElse(List.of()),
+        file.coat().filter(coat -> !coat.lines().isEmpty()).map(Section::heading),
+        findings);
   }
 
   private boolean addsForStability() {

@@ -33,6 +33,8 @@ public final class ResolveCodes {
           LabelLines.TWICE,
           PremixResolver.NO_ROOM_LEFT,
           ProcessLines.NO_TEMPERATURE,
+          ProcessLines.TWICE,
+          ProcessOrder.CODE,
           ProfileResolver.UNKNOWN_SPECIES,
           RecipeResolver.EMPTY_BATCH,
           RecipeResolver.UNKNOWN_PROFILE,

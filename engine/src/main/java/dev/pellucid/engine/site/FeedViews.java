@@ -102,10 +102,12 @@ public final class FeedViews {
     flow.add(whole("into the mixer", balance.mix(), balance.mix() - balance.dryMatter()));
     comes(flow, "water", balance.waterAdded(), balance.mix());
     comes(flow, "steam taken up", balance.steam(), wet);
-    goes(flow, "water that goes off", balance.evaporated(), steamed);
+    goes(flow, "water that goes off", steamed - balance.kernel(), steamed);
     if (balance.coat() > NOTHING) {
+      double coated = balance.kernel() + balance.coat();
       flow.add(whole("kernel", balance.kernel(), kernelWater));
       comes(flow, "coat", balance.coat(), balance.kernel());
+      goes(flow, "water that goes off after the coat", coated - balance.finished(), coated);
     }
     flow.add(whole("finished feed", balance.finished(), finishedWater));
     double dust = balance.finished() - feed.bagged();

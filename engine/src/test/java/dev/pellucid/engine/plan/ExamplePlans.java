@@ -115,6 +115,12 @@ public final class ExamplePlans {
     return BatchPlan.of(feed, Judge.verdicts(feed), larder, provenance);
   }
 
+  /** Empty where the recipe is refused or cannot be computed. */
+  Optional<BatchPlan> planIfComputed(String path, UnaryOperator<String> change) {
+    return computed(path, change)
+        .map(feed -> BatchPlan.of(feed, Judge.verdicts(feed), larder, CLEAN));
+  }
+
   public Larder larder() {
     return larder;
   }
@@ -125,11 +131,17 @@ public final class ExamplePlans {
   }
 
   public ComputedFeed feed(String path, UnaryOperator<String> change) {
+    return computed(path, change).orElseThrow();
+  }
+
+  private Optional<ComputedFeed> computed(String path, UnaryOperator<String> change) {
     try {
       String text = read(folder, path).text();
       FeedFile file = parsed(new SourceFile(path, change.apply(text)));
-      var recipe = resolver.recipe((RecipeFile) file).thing().orElseThrow();
-      return new FeedComputer(larder).compute(recipe).feed().orElseThrow();
+      return resolver
+          .recipe((RecipeFile) file)
+          .thing()
+          .flatMap(recipe -> new FeedComputer(larder).compute(recipe).feed());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
