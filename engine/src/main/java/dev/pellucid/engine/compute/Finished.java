@@ -116,9 +116,7 @@ public final class Finished {
     boolean spread =
         !composition.spreadUnknown().get(index) && !composition.spreadAssumed().get(index);
     OptionalDouble deviation =
-        spread
-            ? OptionalDouble.of(row.deviation(End.EXPECTED, End.EXPECTED, index) / per)
-            : OptionalDouble.empty();
+        spread ? OptionalDouble.of(row.deviation(index) / per) : OptionalDouble.empty();
     return content(value, most, deviation, row, source);
   }
 

@@ -11,23 +11,19 @@ import java.util.List;
 /**
  * Reads a figure off a feed: a sum of nutrients, a ratio, an inclusion or the cost, on a basis.
  *
- * <p>Deviations: nutrients of one ingredient move together and add up plainly; ingredients move
- * apart and add up by the root of the sum of squares, in the order of their names; a ratio goes by
- * the delta method.
+ * <p>How a figure varies from lot to lot is worked out in {@link Deviations}.
  */
 public final class Readings {
-  private static final double[] NONE = {};
-
   private final ComputedFeed feed;
 
   /** What some row does not tell, or only in part. */
   private final BitSet gaps = new BitSet();
 
-  /** For each row a place of its ingredient, the same for all its rows; empty until needed. */
-  private int[] ingredientOf = {};
+  private final Deviations deviations;
 
   public Readings(ComputedFeed feed) {
     this.feed = feed;
+    this.deviations = new Deviations(feed);
     for (Row row : feed.rows()) {
       if (row.kg(End.RICHEST) != 0) {
         gaps.or(row.composition().unknown());
@@ -125,18 +121,11 @@ public final class Readings {
   private Reading sum(
       int[] nutrients, Basis basis, End content, End mass, Balance balance, boolean spread) {
     double value = amount(nutrients, content, mass, balance.finished());
-    double squares = 0;
-    for (double one : spread ? deviations(nutrients, content, mass) : NONE) {
-      squares += one * one;
-    }
+    double deviation = spread ? deviations.ofSum(nutrients, content, mass) : 0;
     double per = balance.finished() > 0 ? factor(basis, balance) / balance.finished() : 0;
     Gaps gaps = gaps(nutrients, mass);
     return new Reading(
-        value * per,
-        Math.sqrt(squares) * per,
-        gaps.spreadUnknown(),
-        gaps.unbounded(),
-        gaps.unknownShare());
+        value * per, deviation * per, gaps.spreadUnknown(), gaps.unbounded(), gaps.unknownShare());
   }
 
   /** Water alone holds nothing on dry matter. */
@@ -175,8 +164,7 @@ public final class Readings {
     double scale = ratio.kind() == Subject.RatioKind.PER_ENERGY ? 1000 : 1;
     double deviation = 0;
     if (spread && under > 0) {
-      double[] moving = deviations(upper, above, mass);
-      deviation = moves(moving, value, deviations(lower, below, mass)) / under;
+      deviation = deviations.ofRatio(upper, above, lower, below, mass, value) / under;
     }
     Gaps gapsAbove = gaps(upper, mass);
     Gaps gapsBelow = gaps(lower, mass);
@@ -187,16 +175,6 @@ public final class Readings {
         (above != End.POOREST && gapsAbove.unbounded())
             || (below != End.POOREST && gapsBelow.unbounded()),
         Math.max(gapsAbove.unknownShare(), gapsBelow.unknownShare()));
-  }
-
-  /** The delta method: how far the upper sum moves against the lower one at this quotient. */
-  private static double moves(double[] upper, double value, double[] lower) {
-    double squares = 0;
-    for (int i = 0; i < upper.length; i++) {
-      double moves = upper[i] - value * lower[i];
-      squares += moves * moves;
-    }
-    return Math.sqrt(squares);
   }
 
   /** Per 100 kg of recipe; of moisture, what the feed holds and not its ingredients. */
@@ -212,36 +190,6 @@ public final class Readings {
       }
     }
     return amount;
-  }
-
-  /** One standard deviation that each ingredient brings to the sum, per 100 kg of recipe. */
-  private double[] deviations(int[] nutrients, End content, End mass) {
-    int[] ingredientOf = ingredientOf();
-    double[] byIngredient = new double[ingredientOf.length];
-    for (int i = 0; i < ingredientOf.length; i++) {
-      Row row = feed.rows().get(i);
-      double deviation = 0;
-      for (int nutrient : nutrients) {
-        deviation += row.deviation(content, mass, nutrient);
-      }
-      byIngredient[ingredientOf[i]] += deviation;
-    }
-    return byIngredient;
-  }
-
-  private int[] ingredientOf() {
-    if (ingredientOf.length < feed.rows().size()) {
-      String[] names = new String[feed.rows().size()];
-      Arrays.setAll(names, this::name);
-      Arrays.sort(names);
-      ingredientOf = new int[names.length];
-      Arrays.setAll(ingredientOf, i -> Arrays.binarySearch(names, name(i)));
-    }
-    return ingredientOf;
-  }
-
-  private String name(int row) {
-    return feed.rows().get(row).ingredient().name();
   }
 
   private Gaps gaps(int[] nutrients, End end) {

@@ -5,7 +5,9 @@ import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Price;
 import dev.pellucid.engine.resolve.Line;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What one ingredient of one line brings, premixes opened. Masses are kg per 100 kg of recipe;
@@ -78,13 +80,28 @@ public final class Row {
     return kept.at(content).at(nutrient) * kg(mass);
   }
 
-  /** One standard deviation of the amount on target and fresh. */
-  public double deviation(int nutrient) {
-    return deviation(End.EXPECTED, End.EXPECTED, nutrient);
+  /**
+   * One standard deviation of the amount of some nutrients together, on target and fresh: the
+   * contents that they follow from move together, each by its net part in the sum.
+   */
+  public double deviation(int... nutrients) {
+    Map<Integer, Double> net = new TreeMap<>();
+    for (int nutrient : nutrients) {
+      for (Composition.Derived.Term term : composition().net().get(nutrient)) {
+        net.merge(term.nutrient(), term.factor(), Double::sum);
+      }
+    }
+    double sum = 0;
+    for (Map.Entry<Integer, Double> one : net.entrySet()) {
+      sum += Math.abs(one.getValue()) * told(End.EXPECTED, End.EXPECTED, one.getKey());
+    }
+    return sum;
   }
 
-  /** One standard deviation of {@link #amount(End, End, int)}: what decays varies less. */
-  double deviation(End content, End mass, int nutrient) {
+  /**
+   * One standard deviation that a content which is told makes in the mass: what decays varies less.
+   */
+  double told(End content, End mass, int nutrient) {
     double full = kept.spread().at(nutrient) * kg(mass);
     double fresh = kept.expected().at(nutrient);
     return content == End.POOREST && fresh > 0 ? full * kept.poorest().at(nutrient) / fresh : full;

@@ -9,6 +9,7 @@ import dev.pellucid.engine.explain.Explanation.Sum;
 import dev.pellucid.engine.larder.Composition;
 import dev.pellucid.engine.larder.Content;
 import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.larder.Nutrients;
 import dev.pellucid.engine.larder.Price;
 import dev.pellucid.engine.larder.Source;
 import dev.pellucid.engine.quantity.Figures;
@@ -67,26 +68,26 @@ public final class Explainer {
   private Sum sum(Subject.Nutrients sum) {
     Unit unit = sum.nutrients().get(0).unit();
     double finished = feed.balances().expected().finished();
-    List<Row> rows =
-        largestFirst(row -> amount(row, sum)).stream().filter(row -> amount(row, sum) > 0).toList();
+    boolean moist = sum.nutrients().stream().anyMatch(this::isMoisture);
+    List<Brought> brought = brought(sum, moist);
     BigDecimal total = digits(unit.fromBase(at(sum, End.EXPECTED)));
     int decimals = total.scale();
     List<BigDecimal> brings =
         Remainders.out(
-            rows.stream().map(row -> unit.fromBase(amount(row, sum) / finished)).toList(), total);
-    List<Part> parts =
-        IntStream.range(0, rows.size())
-            .mapToObj(
-                i ->
-                    new Part(
-                        String.join(" > ", rows.get(i).path()),
-                        Figures.fixed(rows.get(i).kg(), 3),
-                        holds(rows.get(i), sum),
-                        kept(rows.get(i), sum),
-                        varies(deviation(rows.get(i), sum) / finished, unit, decimals),
-                        brings.get(i).toPlainString(),
-                        sources(rows.get(i), sum)))
-            .toList();
+            brought.stream().map(one -> unit.fromBase(one.amount() / finished)).toList(), total);
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < brought.size(); i++) {
+      Brought one = brought.get(i);
+      parts.add(
+          new Part(
+              one.line(),
+              Figures.fixed(one.kg(), 3),
+              one.holds(),
+              one.kept(),
+              varies(one.deviation() / finished, unit, decimals),
+              brings.get(i).toPlainString(),
+              one.source()));
+    }
     return new Sum(
         sum.text(),
         unit.symbol(),
@@ -97,12 +98,47 @@ public final class Explainer {
             new Readings(feed).varying(sum, new Basis.AsFed(), End.EXPECTED).deviation(),
             unit,
             decimals),
+        moist ? new Water(feed).taken() : Optional.empty(),
         parts,
         silent(sum, false),
         silent(sum, true),
         varying(sum, composition -> composition.spreadAssumed()),
         varying(sum, composition -> composition.spreadUnknown()),
         sum.nutrients().stream().flatMap(one -> formula(one).stream()).toList());
+  }
+
+  private List<Brought> brought(Subject.Nutrients sum, boolean moist) {
+    List<Brought> brought = new ArrayList<>();
+    for (Row row : feed.rows()) {
+      List<Nutrient> of = brings(row, sum);
+      if (row.kg(End.RICHEST) > 0 && amount(row, of) > 0) {
+        brought.add(
+            new Brought(
+                String.join(" > ", row.path()),
+                row.kg(),
+                holds(row, of),
+                kept(row, of),
+                row.deviation(of.stream().mapToInt(Nutrient::index).toArray()),
+                amount(row, of),
+                sources(row, of)));
+      }
+    }
+    if (moist) {
+      brought.addAll(new Water(feed).brought());
+    }
+    brought.sort(Brought.LARGEST_FIRST);
+    return brought;
+  }
+
+  /** The nutrients of a sum that a row brings; its water only where that reaches the feed. */
+  private List<Nutrient> brings(Row row, Subject.Nutrients sum) {
+    return sum.nutrients().stream()
+        .filter(one -> !isMoisture(one) || feed.keepsItsWater(row))
+        .toList();
+  }
+
+  private boolean isMoisture(Nutrient one) {
+    return one.name().equals(Nutrients.MOISTURE);
   }
 
   private double at(Subject subject, End end) {
@@ -120,7 +156,7 @@ public final class Explainer {
   /** Who brings nothing, since nothing is told, or since it is told that there is nothing. */
   private List<String> silent(Subject.Nutrients sum, boolean untold) {
     return largestFirst(Row::kg).stream()
-        .filter(row -> amount(row, sum) == 0)
+        .filter(row -> !brings(row, sum).isEmpty() && amount(row, brings(row, sum)) == 0)
         .filter(row -> untold == isUntold(row, sum))
         .map(row -> row.ingredient().name())
         .distinct()
@@ -131,13 +167,8 @@ public final class Explainer {
     return sum.nutrients().stream().anyMatch(one -> row.composition().unknown().get(one.index()));
   }
 
-  private static double amount(Row row, Subject.Nutrients sum) {
-    return sum.nutrients().stream().mapToDouble(one -> row.amount(End.EXPECTED, one.index())).sum();
-  }
-
-  /** Nutrients of one ingredient move together, so their deviations add up. */
-  private static double deviation(Row row, Subject.Nutrients sum) {
-    return sum.nutrients().stream().mapToDouble(one -> row.deviation(one.index())).sum();
+  private static double amount(Row row, List<Nutrient> nutrients) {
+    return nutrients.stream().mapToDouble(one -> row.amount(End.EXPECTED, one.index())).sum();
   }
 
   private static String varies(double deviation, Unit unit, int decimals) {
@@ -146,20 +177,20 @@ public final class Explainer {
 
   /** Ingredients that bring something and of whose deviation something is to be said. */
   private List<String> varying(Subject.Nutrients sum, Function<Composition, BitSet> which) {
-    return largestFirst(row -> amount(row, sum)).stream()
-        .filter(row -> amount(row, sum) > 0)
+    return largestFirst(row -> amount(row, brings(row, sum))).stream()
+        .filter(row -> amount(row, brings(row, sum)) > 0)
         .filter(
             row ->
-                sum.nutrients().stream()
+                brings(row, sum).stream()
                     .anyMatch(one -> which.apply(row.composition()).get(one.index())))
         .map(row -> row.ingredient().name())
         .distinct()
         .toList();
   }
 
-  private static String holds(Row row, Subject.Nutrients sum) {
+  private static String holds(Row row, List<Nutrient> nutrients) {
     List<String> words = new ArrayList<>();
-    for (Nutrient one : sum.nutrients()) {
+    for (Nutrient one : nutrients) {
       words.add(
           told(row, one)
               .map(Explainer::written)
@@ -187,18 +218,18 @@ public final class Explainer {
         .findFirst();
   }
 
-  private static String kept(Row row, Subject.Nutrients sum) {
+  private static String kept(Row row, List<Nutrient> nutrients) {
     double full = 0;
-    for (Nutrient one : sum.nutrients()) {
+    for (Nutrient one : nutrients) {
       full += row.composition().expected().at(one.index()) * row.kg();
     }
-    return full > 0 ? Figures.fixed(amount(row, sum) / full * 100, 1) : "";
+    return full > 0 ? Figures.fixed(amount(row, nutrients) / full * 100, 1) : "";
   }
 
-  private static String sources(Row row, Subject.Nutrients sum) {
+  private static String sources(Row row, List<Nutrient> nutrients) {
     return String.join(
         ", ",
-        sum.nutrients().stream()
+        nutrients.stream()
             .flatMap(one -> told(row, one).stream())
             .map(content -> source(content.source()))
             .distinct()
@@ -293,6 +324,7 @@ public final class Explainer {
         "",
         "",
         "",
+        Optional.empty(),
         parts,
         List.of(),
         List.of(),

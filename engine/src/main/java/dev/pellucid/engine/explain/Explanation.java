@@ -25,6 +25,8 @@ public record Explanation(
    * @param poorest where a minimum is judged; empty where there are no ends
    * @param richest where a maximum is judged; empty as well
    * @param varies one standard deviation between lots; empty where there is none
+   * @param taken what the step takes that sets the figure, whatever the lots are; empty where the
+   *     lots tell it
    * @param none ingredients that hold none of it
    * @param untold ingredients that do not tell it and count as nothing here
    * @param assumed ingredients whose deviation is the one of practice
@@ -38,6 +40,7 @@ public record Explanation(
       String poorest,
       String richest,
       String varies,
+      Optional<String> taken,
       List<Part> parts,
       List<String> none,
       List<String> untold,
@@ -55,7 +58,7 @@ public record Explanation(
   }
 
   /**
-   * What one ingredient of one line brings.
+   * What one ingredient of one line brings, or one step where it brings water.
    *
    * @param line of the recipe, and through what it comes: {@code VIT-WW > retinyl-acetate}
    * @param kg per 100 kg of recipe

@@ -5,10 +5,13 @@ import dev.pellucid.engine.quantity.Dense;
 import dev.pellucid.measure.Kind;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
@@ -21,6 +24,9 @@ import java.util.stream.IntStream;
  * that the known parts of the same whole leave.
  */
 public final class Compositions {
+  /** Figures that miss zero by less than rounding does are not held there. */
+  private static final double HELD = 1e-9;
+
   private final Larder larder;
   private final Retentions retentions;
   private final List<Nutrient> derivedInOrder;
@@ -83,9 +89,12 @@ public final class Compositions {
     private final Optional<Species> species;
     private final ProcessKind kind;
     private final Nutrients nutrients = larder.nutrients();
+    private final double[] expected = new double[nutrients.count()];
     private final double[] low = new double[nutrients.count()];
     private final double[] high = new double[nutrients.count()];
     private final double[] spread = new double[nutrients.count()];
+    private final List<List<Composition.Derived.Term>> net =
+        new ArrayList<>(Collections.nCopies(nutrients.count(), List.of()));
     private final BitSet unknown = new BitSet();
     private final BitSet unbounded = new BitSet();
     private final BitSet bounded = new BitSet();
@@ -106,10 +115,11 @@ public final class Compositions {
       List<Integer> classes = nutrients.inOrder().stream().map(this::stability).toList();
       List<Composition.Decaying> decaying = decaying(classes);
       return new Composition(
-          Dense.of(expected()),
+          Dense.of(expected),
           Dense.of(low),
           Dense.of(high),
           Dense.of(spread),
+          net,
           unknown,
           unbounded,
           spreadAssumed,
@@ -117,12 +127,6 @@ public final class Compositions {
           classes,
           decaying,
           followingFrom(decaying));
-    }
-
-    private double[] expected() {
-      double[] expected = low.clone();
-      derived.forEach(d -> expected[d.nutrient()] = d.value(expected, expected));
-      return expected;
     }
 
     private List<Composition.Decaying> decaying(List<Integer> classes) {
@@ -157,8 +161,10 @@ public final class Compositions {
         unknown.set(index);
         return;
       }
+      expected[index] = told.get().low();
       low[index] = told.get().low();
       high[index] = told.get().high();
+      net.set(index, List.of(new Composition.Derived.Term(1, index)));
       spread(nutrient, told.get());
     }
 
@@ -235,13 +241,38 @@ public final class Compositions {
       double least = of.value(low, high);
       high[index] = Math.max(least, of.value(high, low));
       low[index] = least;
-      for (Composition.Derived.Term term : terms.list()) {
-        spread[index] += Math.abs(term.factor()) * spread[term.nutrient()];
+      expected[index] = of.value(expected, expected);
+      net.set(index, net(of));
+      for (Composition.Derived.Term term : net.get(index)) {
         spreadAssumed.set(index, spreadAssumed.get(index) || spreadAssumed.get(term.nutrient()));
         spreadUnknown.set(index, spreadUnknown.get(index) || spreadUnknown.get(term.nutrient()));
       }
       unknown.clear(index);
       derived.add(of);
+    }
+
+    /**
+     * By how much it moves with each content that is told, whichever way it hangs on it; a figure
+     * that is held at zero does not move.
+     */
+    private List<Composition.Derived.Term> net(Composition.Derived of) {
+      if (of.sum(expected, expected) < -HELD) {
+        return List.of();
+      }
+      SortedMap<Integer, Double> factors = new TreeMap<>();
+      for (Composition.Derived.Term term : of.terms()) {
+        for (Composition.Derived.Term told : net.get(term.nutrient())) {
+          factors.merge(told.nutrient(), term.factor() * told.factor(), Double::sum);
+        }
+      }
+      List<Composition.Derived.Term> terms = new ArrayList<>();
+      factors.forEach(
+          (content, factor) -> {
+            if (factor != 0) {
+              terms.add(new Composition.Derived.Term(factor, content));
+            }
+          });
+      return terms;
     }
 
     /** A whole is bounded before its parts; what is part of the boundless is boundless too. */

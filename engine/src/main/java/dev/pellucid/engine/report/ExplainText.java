@@ -22,7 +22,9 @@ public final class ExplainText {
 
   private static final String TOGETHER =
       "± is one standard deviation. Ingredients vary one by one, so it is the root of the sum of"
-          + " the squares; what one ingredient brings in several lines adds up first.";
+          + " the squares; what one ingredient brings in several lines adds up first. Within one"
+          + " ingredient the contents that a figure follows from are taken to move together, each to"
+          + " the side that moves it more, and the two sides of a ratio apart.";
 
   private ExplainText() {}
 
@@ -64,14 +66,22 @@ public final class ExplainText {
     if (sum.poorest().isEmpty()) {
       return List.of(new Fact("Comes to", figure));
     }
-    String varies =
-        sum.varies().isEmpty() ? "nothing is told" : "± " + sum.varies() + " " + sum.unit();
     return List.of(
         new Fact("On target and fresh", figure),
         new Fact("At the poorest", sum.poorest() + " " + sum.unit()),
         new Fact("At the richest", sum.richest() + " " + sum.unit()),
-        new Fact("From lot to lot", varies),
+        new Fact("From lot to lot", varies(sum)),
         new Fact("100 kg of recipe make", Figures.fixed(finishedKg, 3) + " kg of finished feed"));
+  }
+
+  private static String varies(Sum sum) {
+    String varies =
+        sum.varies().isEmpty() ? "nothing is told" : "± " + sum.varies() + " " + sum.unit();
+    if (sum.taken().isEmpty()) {
+      return varies;
+    }
+    String set = "set by the process: " + sum.taken().get();
+    return sum.varies().isEmpty() ? set : set + ", and " + varies + " of the coat";
   }
 
   /** The deviation has a column where there is one. */
