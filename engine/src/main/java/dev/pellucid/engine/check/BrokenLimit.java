@@ -1,6 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.check.Contributors.Contributor;
+import dev.pellucid.engine.compute.Certainty;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
@@ -54,7 +55,7 @@ final class BrokenLimit implements Rule {
           verdict.limit().side() == side
               && !verdict.keeps()
               && !unjudged.contains(verdict)
-              && !Untold.breaks(feed, verdict);
+              && !Untold.breaks(verdict);
       if (mine && WithoutOverage.keeps(recipe, verdict).isEmpty()) {
         out.accept(finding(recipe, feed, verdict));
       }
@@ -66,7 +67,7 @@ final class BrokenLimit implements Rule {
     Contributors contributors = Contributors.of(feed, verdict);
     Optional<Contributor> largest = contributors.largest();
     Span span = largest.map(one -> one.line().name()).orElse(MoistureTarget.place(feed));
-    Finding finding = Finding.error(code, span, headline(recipe, verdict));
+    Finding finding = Finding.error(code, span, headline(recipe, verdict.limit(), verdict.shown()));
     if (largest.isPresent() && verdict.reading().value() > 0) {
       finding = finding.labelled(label(verdict, largest.get()));
     }
@@ -81,13 +82,12 @@ final class BrokenLimit implements Rule {
         .about(new About(limit.subject().text(), about, path));
   }
 
-  static String headline(Inspection recipe, Verdict verdict) {
-    Limit limit = verdict.limit();
+  static String headline(Inspection recipe, Limit limit, Verdict.Shown shown) {
     LimitWords words = new LimitWords(limit);
-    Figures.Pair figures = words.against(verdict.judged());
-    String bound = limit.side() == Bound.Side.MIN ? minimum(recipe, limit) : maximum(recipe, limit);
-    return told(limit.subject())
-        + " is "
+    Figures.Pair figures = words.against(shown.figure());
+    boolean min = limit.side() == Bound.Side.MIN;
+    String bound = min ? minimum(recipe, limit) : maximum(recipe, limit);
+    return is(told(limit.subject()), limit, shown.certainty())
         + figures.value()
         + words.unit()
         + words.terms()
@@ -96,6 +96,21 @@ final class BrokenLimit implements Rule {
         + " is "
         + figures.other()
         + words.unit();
+  }
+
+  /** What is known is told apart from what may be. */
+  private static String is(String what, Limit limit, Certainty certainty) {
+    boolean min = limit.side() == Bound.Side.MIN;
+    boolean ratio = limit.subject() instanceof Subject.Ratio;
+    return switch (certainty) {
+      case TOLD -> what + " is ";
+      case AT_MOST -> what + " may be as much as ";
+      case AT_LEAST ->
+          !min
+              ? what + " is at least "
+              : ratio ? what + " may be as little as " : "of what is told, " + what + " is ";
+      case UNSURE -> "of what is told, " + what + " is ";
+    };
   }
 
   private static String told(Subject subject) {
@@ -128,7 +143,7 @@ final class BrokenLimit implements Rule {
     if (subject instanceof Subject.Ratio ratio) {
       return who + "supplies " + percent(largest.part()) + " of the " + ratio.over().text();
     }
-    double value = verdict.reading().value();
+    double value = verdict.shown().figure() - verdict.margin();
     return who
         + brings(verdict, largest)
         + words.figure(largest.part() * value)
@@ -162,13 +177,13 @@ final class BrokenLimit implements Rule {
     LimitWords words = new LimitWords(verdict.limit());
     Limit limit = verdict.limit();
     double expected = new Readings(feed).at(limit.subject(), limit.basis(), End.EXPECTED).value();
-    if (!words.figure(expected).equals(words.figure(verdict.judged()))) {
+    if (!words.figure(expected).equals(words.figure(verdict.shown().figure()))) {
       told =
           told.noting(
               "on target and fresh it is " + words.figure(expected) + words.unit() + " on average");
     }
     if (verdict.reading().unknownShare() > 0) {
-      told = told.noting(unknownPart(verdict) + toldAlone(feed, verdict));
+      told = told.noting(unknownPart(verdict));
     }
     Optional<Waiver> waiver = limit.waiver();
     return waiver.isEmpty()
@@ -189,22 +204,14 @@ final class BrokenLimit implements Rule {
         && sum.nutrients().stream().allMatch(Nutrient::whereTold);
   }
 
-  /** Of a maximum, what it is without the part that is not told. */
-  private static String toldAlone(ComputedFeed feed, Verdict verdict) {
-    if (verdict.limit().side() == Bound.Side.MIN
-        || onlyWhereTold(verdict)
-        || !(verdict.limit().subject() instanceof Subject.Nutrients)) {
-      return "";
-    }
-    LimitWords words = new LimitWords(verdict.limit());
-    return "; what is told comes to " + words.figure(Untold.told(feed, verdict)) + words.unit();
-  }
-
   private static String unknownPart(Verdict verdict) {
+    boolean ratio = verdict.limit().subject() instanceof Subject.Ratio;
+    boolean atWorst = verdict.shown().certainty() == Certainty.TOLD;
+    boolean nothing = verdict.limit().side() == Bound.Side.MIN || onlyWhereTold(verdict);
     String counted =
-        verdict.limit().subject() instanceof Subject.Ratio
+        ratio && atWorst
             ? "counts at its worst"
-            : verdict.limit().side() == Bound.Side.MIN || onlyWhereTold(verdict)
+            : ratio || nothing || !atWorst
                 ? "counts as nothing"
                 : "counts as the most that it can be";
     return percent(verdict.reading().unknownShare())

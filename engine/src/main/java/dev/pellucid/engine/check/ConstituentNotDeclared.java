@@ -51,7 +51,7 @@ final class ConstituentNotDeclared implements Rule {
   private static Finding finding(
       Compulsory one, Nutrient nutrient, Label label, ComputedFeed feed) {
     double content = nutrient.unit().fromBase(feed.content(End.EXPECTED, nutrient.index()));
-    String figure = Figures.fixed(content, content < 1 ? 2 : 1) + " " + nutrient.unit().symbol();
+    String figure = Figures.visible(content, content < 1 ? 2 : 1) + " " + nutrient.unit().symbol();
     return Finding.error(CODE, label.heading(), "the label does not declare " + one.nutrient())
         .seeing("asked for", one.place())
         .helping("add the line: " + one.nutrient() + "  " + figure)

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.Certainty;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Which lines bring what a limit is about, the largest first, each as a part of one. Of a ratio it
@@ -31,21 +33,28 @@ final class Contributors {
    */
   record Contributor(Line line, double part, Row most) {}
 
-  /** At the end of the verdict, or as expected where nothing at all is left there. */
+  /**
+   * Only what is told, where the figure that is shown is what is told alone; at the end of the
+   * verdict, or as expected where nothing at all is left there.
+   */
   static Contributors of(ComputedFeed feed, Verdict verdict) {
-    Contributors there = of(feed, verdict.limit().subject(), verdict.end());
-    return there.largestFirst.isEmpty() ? of(feed, verdict.limit().subject(), End.EXPECTED) : there;
+    boolean told = verdict.shown().certainty() != Certainty.TOLD;
+    Subject subject = verdict.limit().subject();
+    Contributors there = of(feed, row -> brings(feed, subject, verdict.end(), told, row));
+    return there.largestFirst.isEmpty()
+        ? of(feed, row -> brings(feed, subject, End.EXPECTED, told, row))
+        : there;
   }
 
-  private static Contributors of(ComputedFeed feed, Subject subject, End end) {
+  private static Contributors of(ComputedFeed feed, ToDoubleFunction<Row> brings) {
     List<Contributor> found = new ArrayList<>();
-    double whole = feed.rows().stream().mapToDouble(r -> brings(feed, subject, end, r)).sum();
+    double whole = feed.rows().stream().mapToDouble(brings).sum();
     for (Line line : whole > 0 ? feed.recipe().lines() : List.<Line>of()) {
       List<Row> rows =
           feed.rows().stream().filter(row -> row.line().index() == line.index()).toList();
-      double sum = rows.stream().mapToDouble(r -> brings(feed, subject, end, r)).sum();
+      double sum = rows.stream().mapToDouble(brings).sum();
       rows.stream()
-          .max(Comparator.comparingDouble(r -> brings(feed, subject, end, r)))
+          .max(Comparator.comparingDouble(brings))
           .filter(row -> sum > 0)
           .ifPresent(row -> found.add(new Contributor(line, sum / whole, row)));
     }
@@ -61,15 +70,16 @@ final class Contributors {
     return largestFirst.stream().findFirst();
   }
 
-  private static double brings(ComputedFeed feed, Subject subject, End end, Row row) {
+  private static double brings(ComputedFeed feed, Subject subject, End end, boolean told, Row row) {
     if (subject instanceof Subject.Ratio ratio) {
-      return brings(feed, ratio.over(), end, row);
+      return brings(feed, ratio.over(), end, told, row);
     }
     if (subject instanceof Subject.Nutrients sum) {
       double amount = 0;
       for (Nutrient nutrient : sum.nutrients()) {
         boolean water = nutrient.index() == feed.nutrients().moisture();
-        amount += water ? 0 : row.amount(end, nutrient.index());
+        boolean open = told && row.composition().maybeMore().get(nutrient.index());
+        amount += water ? 0 : row.amount(open ? End.EXPECTED : end, nutrient.index());
       }
       return amount;
     }

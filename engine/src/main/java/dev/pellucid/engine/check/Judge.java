@@ -28,9 +28,9 @@ public final class Judge {
     double margin =
         spread ? Normal.quantile(limit.inBatches().getAsDouble()) * at.reading().deviation() : 0;
     boolean min = limit.side() == Bound.Side.MIN;
-    double judged = at.reading().value() + (min ? -margin : margin);
-    boolean keeps = keeps(limit.side(), judged, limit.inForce());
-    return new Verdict(limit, at.end(), at.reading(), judged, keeps);
+    double signed = min ? -margin : margin;
+    boolean keeps = keeps(limit.side(), at.reading().value() + signed, limit.inForce());
+    return new Verdict(limit, at.end(), at.reading(), signed, keeps);
   }
 
   /** Whether a figure keeps a bound; one within 1e-9 of it does. */

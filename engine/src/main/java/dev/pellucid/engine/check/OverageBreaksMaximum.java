@@ -31,7 +31,7 @@ final class OverageBreaksMaximum implements Rule {
   private static Finding finding(Inspection recipe, Verdict broken, Verdict without) {
     Limit limit = broken.limit();
     LimitWords words = new LimitWords(limit);
-    Figures.Pair figures = words.against(broken.judged());
+    Figures.Pair figures = words.against(broken.shown().figure());
     Optional<Line> line = line(recipe, broken);
     Span span = line.map(Line::name).orElse(recipe.recipe().declared());
     String headline =

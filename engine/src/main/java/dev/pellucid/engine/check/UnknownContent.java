@@ -85,7 +85,7 @@ final class UnknownContent implements Rule {
       boolean unbounded =
           verdict.keeps() && verdict.reading().unbounded() && mayBreak(verdict.limit());
       boolean passesBound =
-          Untold.breaks(feed, verdict) && WithoutOverage.keeps(recipe, verdict).isEmpty();
+          Untold.breaks(verdict) && WithoutOverage.keeps(recipe, verdict).isEmpty();
       if (unbounded || passesBound) {
         Unjudged one = Unjudged.of(feed, verdict);
         String name = one.first().ingredient().name();
@@ -132,7 +132,7 @@ final class UnknownContent implements Rule {
             .distinct()
             .toList();
     if (same.size() == 1 && one.passesBound()) {
-      String most = BrokenLimit.headline(recipe, one.verdict());
+      String most = BrokenLimit.headline(recipe, one.verdict().limit(), one.verdict().atWorst());
       finding = finding.noting("with the most that it can be, " + most);
     }
     if (!others.isEmpty()) {

@@ -1,16 +1,73 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.Certainty;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
 import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.syntax.Bound;
 
 /**
  * One side of one limit, judged.
  *
  * @param end where it was judged
  * @param reading the figure there, in the base of the limit's kind
- * @param judged the figure that is held against the bound: with confidence, the reading less or
- *     more so many deviations
- * @param keeps whether the bound in force is kept; a value within 1e-9 of it keeps it
+ * @param margin what the confidence that is asked for adds to the reading; below zero for a minimum
+ * @param keeps whether the bound in force is kept by {@link #judged}; a value within 1e-9 of it
+ *     keeps it
  */
-public record Verdict(Limit limit, End end, Reading reading, double judged, boolean keeps) {}
+public record Verdict(Limit limit, End end, Reading reading, double margin, boolean keeps) {
+  /**
+   * From this part of a feed on that does not tell a content, a minimum is shown as what is told.
+   * Salts and vitamins that do not tell protein are less, and nobody misses it there.
+   */
+  private static final double A_TRACE = 0.05;
+
+  /** The figure that is held against the bound. */
+  public double judged() {
+    return reading.value() + margin;
+  }
+
+  /** The same without the contents that are not told. */
+  double withoutUntold() {
+    return reading.withoutUntold() + margin;
+  }
+
+  /**
+   * A figure to be shown, and how it stands to what is really there.
+   *
+   * @param figure in the base of the limit's kind
+   */
+  public record Shown(double figure, Certainty certainty) {}
+
+  /** The figure that is judged, as it would be shown if every bound were a content. */
+  Shown atWorst() {
+    return new Shown(judged(), Certainty.TOLD);
+  }
+
+  /**
+   * The figure to be shown: the one that is judged, but where a bound of what is not told would
+   * stand there as if it were a content. Then it is what is told alone, or, where {@code below X}
+   * alone breaks a maximum, the most that it can be.
+   */
+  public Shown shown() {
+    boolean max = limit.side() == Bound.Side.MAX;
+    if (keeps) {
+      return new Shown(judged(), max && reading.unbounded() ? Certainty.AT_LEAST : Certainty.TOLD);
+    }
+    boolean ratio = limit.subject() instanceof Subject.Ratio;
+    if (!max && !ratio) {
+      boolean more = reading.unknownShare() > A_TRACE;
+      return new Shown(judged(), more ? Certainty.AT_LEAST : Certainty.TOLD);
+    }
+    if (reading.sure() == reading.value()) {
+      return new Shown(judged(), Certainty.TOLD);
+    }
+    double sure = reading.sure() + margin;
+    boolean untold = reading.withoutUntold() != reading.value();
+    if (untold || !Judge.keeps(limit.side(), sure, limit.inForce())) {
+      return new Shown(sure, ratio ? Certainty.UNSURE : Certainty.AT_LEAST);
+    }
+    return new Shown(judged(), max ? Certainty.AT_MOST : Certainty.AT_LEAST);
+  }
+}

@@ -1,5 +1,7 @@
 package dev.pellucid.engine.compute;
 
+import static java.util.Objects.requireNonNull;
+
 import dev.pellucid.engine.larder.Composition;
 import dev.pellucid.engine.larder.Compositions;
 import dev.pellucid.engine.larder.Digestibility.ProcessKind;
@@ -13,6 +15,7 @@ import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -63,8 +66,16 @@ public final class FeedComputer {
 
   /** A feed of which only the weights change. */
   public Computation again(ComputedFeed feed, Weighing weighing) {
-    List<Leaf> leaves = leaves(feed.recipe(), weighing);
-    Balances balances = balances(feed.recipe(), leaves);
+    return again(larder, feed, weighing);
+  }
+
+  /** The same without what a computer keeps: the feed holds the compositions that it is made of. */
+  public static Computation again(Larder larder, ComputedFeed feed, Weighing weighing) {
+    IdentityHashMap<Ingredient, Composition> known = new IdentityHashMap<>();
+    feed.rows().forEach(row -> known.put(row.ingredient(), row.composition()));
+    List<Leaf> leaves =
+        leaves(feed.recipe(), weighing, ingredient -> requireNonNull(known.get(ingredient)));
+    Balances balances = balances(larder, feed.recipe(), leaves);
     if (balances.obstacle().isPresent()) {
       return new Computation(balances, Optional.empty());
     }
@@ -76,8 +87,8 @@ public final class FeedComputer {
   }
 
   private Computation compute(ResolvedRecipe recipe, Weighing weighing, double leftInGap) {
-    List<Leaf> leaves = leaves(recipe, weighing);
-    Balances balances = balances(recipe, leaves);
+    List<Leaf> leaves = leaves(recipe, weighing, compositionsFor(recipe));
+    Balances balances = balances(larder, recipe, leaves);
     if (balances.obstacle().isPresent()) {
       return new Computation(balances, Optional.empty());
     }
@@ -109,12 +120,13 @@ public final class FeedComputer {
     return List.copyOf(names);
   }
 
-  private List<Leaf> leaves(ResolvedRecipe recipe, Weighing weighing) {
+  private static List<Leaf> leaves(
+      ResolvedRecipe recipe, Weighing weighing, Function<Ingredient, Composition> compositions) {
     List<Leaf> leaves = new ArrayList<>();
     for (Line line : recipe.lines()) {
       double kg = weighing.inFeed().get(line.index());
       double richest = kg + weighing.onTop().get(line.index());
-      new Opened(line, compositionsFor(recipe), leaves).open(line.material(), kg, richest);
+      new Opened(line, compositions, leaves).open(line.material(), kg, richest);
     }
     return leaves;
   }
@@ -124,17 +136,18 @@ public final class FeedComputer {
     return ingredient -> compositions.of(ingredient, recipe.species(), kind);
   }
 
-  private Balances balances(ResolvedRecipe recipe, List<Leaf> leaves) {
+  private static Balances balances(Larder larder, ResolvedRecipe recipe, List<Leaf> leaves) {
     boolean overage = leaves.stream().anyMatch(leaf -> leaf.richest() > leaf.kg());
-    Balance richest = balance(recipe, leaves, End.RICHEST, overage);
+    Balance richest = balance(larder, recipe, leaves, End.RICHEST, overage);
     return new Balances(
-        balance(recipe, leaves, End.EXPECTED, false),
-        balance(recipe, leaves, End.POOREST, false),
+        balance(larder, recipe, leaves, End.EXPECTED, false),
+        balance(larder, recipe, leaves, End.POOREST, false),
         richest,
-        overage ? balance(recipe, leaves, End.RICHEST, false) : richest);
+        overage ? balance(larder, recipe, leaves, End.RICHEST, false) : richest);
   }
 
-  private Balance balance(ResolvedRecipe recipe, List<Leaf> leaves, End end, boolean withOverage) {
+  private static Balance balance(
+      Larder larder, ResolvedRecipe recipe, List<Leaf> leaves, End end, boolean withOverage) {
     int moisture = larder.nutrients().moisture();
     double mix = 0;
     double mixWater = 0;

@@ -28,6 +28,8 @@ public final class Readings {
       if (row.kg(End.RICHEST) != 0) {
         gaps.or(row.composition().unknown());
         gaps.or(row.composition().unbounded());
+        gaps.or(row.composition().maybeMore());
+        gaps.or(row.composition().maybeLess());
         gaps.or(row.composition().spreadUnknown());
       }
     }
@@ -64,9 +66,9 @@ public final class Readings {
       return ratio(ratio, end, spread);
     }
     if (subject instanceof Subject.Inclusion inclusion) {
-      return plain(inclusion(inclusion.names()));
+      return plain(inclusion(inclusion.names()), Certainty.TOLD);
     }
-    return plain(feed.costPerKg());
+    return plain(feed.costPerKg(), Certainty.of(!feed.unpriced().isEmpty(), false));
   }
 
   /**
@@ -120,12 +122,21 @@ public final class Readings {
 
   private Reading sum(
       int[] nutrients, Basis basis, End content, End mass, Balance balance, boolean spread) {
-    double value = amount(nutrients, content, mass, balance.finished());
+    double finished = balance.finished();
+    double value = amount(nutrients, content, mass, finished, Counting.AT_BOUNDS);
     double deviation = spread ? deviations.ofSum(nutrients, content, mass) : 0;
-    double per = balance.finished() > 0 ? factor(basis, balance) / balance.finished() : 0;
+    double per = finished > 0 ? factor(basis, balance) / finished : 0;
     Gaps gaps = gaps(nutrients, mass);
+    boolean open = gaps.certainty() != Certainty.TOLD;
     return new Reading(
-        value * per, deviation * per, gaps.spreadUnknown(), gaps.unbounded(), gaps.unknownShare());
+        value * per,
+        open ? per * amount(nutrients, content, mass, finished, Counting.TOLD) : value * per,
+        open ? per * amount(nutrients, content, mass, finished, Counting.SURE) : value * per,
+        gaps.certainty(),
+        deviation * per,
+        gaps.spreadUnknown(),
+        gaps.unbounded(),
+        gaps.unknownShare());
   }
 
   /** Water alone holds nothing on dry matter. */
@@ -158,9 +169,8 @@ public final class Readings {
     int[] upper = indexes(ratio.over());
     int[] lower = indexes(ratio.under());
     double finished = feed.balances().at(mass).finished();
-    double over = amount(upper, above, mass, finished);
-    double under = amount(lower, below, mass, finished);
-    double value = under > 0 ? over / under : over > 0 ? Double.POSITIVE_INFINITY : 0;
+    double under = amount(lower, below, mass, finished, Counting.AT_BOUNDS);
+    double value = over(amount(upper, above, mass, finished, Counting.AT_BOUNDS), under);
     double scale = ratio.kind() == Subject.RatioKind.PER_ENERGY ? 1000 : 1;
     double deviation = 0;
     if (spread && under > 0) {
@@ -168,8 +178,24 @@ public final class Readings {
     }
     Gaps gapsAbove = gaps(upper, mass);
     Gaps gapsBelow = gaps(lower, mass);
+    Certainty certainty = gapsAbove.over(gapsBelow);
+    double told = value;
+    double sure = value;
+    if (certainty != Certainty.TOLD) {
+      told =
+          over(
+              amount(upper, above, mass, finished, Counting.TOLD),
+              amount(lower, below, mass, finished, Counting.TOLD));
+      sure =
+          over(
+              amount(upper, above, mass, finished, Counting.SURE),
+              amount(lower, below, mass, finished, Counting.SURE));
+    }
     return new Reading(
         value * scale,
+        told * scale,
+        sure * scale,
+        certainty,
         deviation * scale,
         gapsAbove.spreadUnknown() || gapsBelow.spreadUnknown(),
         (above != End.POOREST && gapsAbove.unbounded())
@@ -177,19 +203,53 @@ public final class Readings {
         Math.max(gapsAbove.unknownShare(), gapsBelow.unknownShare()));
   }
 
+  private static double over(double above, double below) {
+    return below > 0 ? above / below : above > 0 ? Double.POSITIVE_INFINITY : 0;
+  }
+
+  /** Which contents are read at the end that is asked for; the others are read as expected. */
+  private enum Counting {
+    /** All. */
+    AT_BOUNDS,
+    /** Those that are told, also as below a figure. */
+    TOLD,
+    /** Those that are told with a figure. */
+    SURE
+  }
+
   /** Per 100 kg of recipe; of moisture, what the feed holds and not its ingredients. */
-  private double amount(int[] nutrients, End content, End mass, double finished) {
+  private double amount(int[] nutrients, End content, End mass, double finished, Counting which) {
     double amount = 0;
     for (int index : nutrients) {
       if (index == feed.nutrients().moisture()) {
-        amount += feed.content(content, index) * finished;
+        amount += feed.content(water(which, content, index), index) * finished;
       } else {
         for (Row row : feed.rows()) {
-          amount += row.amount(content, mass, index);
+          amount += row.amount(end(which, row, content, index), mass, index);
         }
       }
     }
     return amount;
+  }
+
+  private End water(Counting which, End content, int moisture) {
+    boolean open =
+        feed.rows().stream()
+            .filter(feed::keepsItsWater)
+            .anyMatch(row -> end(which, row, content, moisture) != content);
+    return open ? End.EXPECTED : content;
+  }
+
+  private static End end(Counting which, Row row, End content, int nutrient) {
+    boolean asked =
+        switch (which) {
+          case AT_BOUNDS -> true;
+          case TOLD -> !row.composition().unknown().get(nutrient);
+          case SURE ->
+              !row.composition().maybeMore().get(nutrient)
+                  && !row.composition().maybeLess().get(nutrient);
+        };
+    return asked ? content : End.EXPECTED;
   }
 
   private Gaps gaps(int[] nutrients, End end) {
@@ -214,6 +274,8 @@ public final class Readings {
   private Gaps found(int[] nutrients, End end) {
     boolean spreadUnknown = false;
     boolean unbounded = false;
+    boolean more = false;
+    boolean less = false;
     double unknown = 0;
     double whole = 0;
     for (Row row : feed.rows()) {
@@ -226,17 +288,34 @@ public final class Readings {
         untold |= row.composition().unknown().get(index);
         unbounded |= row.composition().unbounded().get(index);
         spreadUnknown |= row.composition().spreadUnknown().get(index);
+        more |= row.composition().maybeMore().get(index) && counts(row, index);
+        less |= row.composition().maybeLess().get(index) && counts(row, index);
       }
       unknown += untold ? row.kg(end) : 0;
     }
-    return new Gaps(spreadUnknown, unbounded, whole > 0 ? unknown / whole : 0);
+    return new Gaps(spreadUnknown, unbounded, more, less, whole > 0 ? unknown / whole : 0);
   }
 
-  private record Gaps(boolean spreadUnknown, boolean unbounded, double unknownShare) {
-    static final Gaps NONE = new Gaps(false, false, 0);
+  /** Whether the content of a row reaches the figure at all; water may go off. */
+  private boolean counts(Row row, int nutrient) {
+    return nutrient != feed.nutrients().moisture() || feed.keepsItsWater(row);
   }
 
-  private static Reading plain(double value) {
-    return new Reading(value, 0, false, false, 0);
+  private record Gaps(
+      boolean spreadUnknown, boolean unbounded, boolean more, boolean less, double unknownShare) {
+    static final Gaps NONE = new Gaps(false, false, false, false, 0);
+
+    Certainty certainty() {
+      return Certainty.of(more, less);
+    }
+
+    /** Of a quotient: with more above or less below there is more of it. */
+    Certainty over(Gaps below) {
+      return Certainty.of(more || below.less, less || below.more);
+    }
+  }
+
+  private static Reading plain(double value, Certainty certainty) {
+    return new Reading(value, value, value, certainty, 0, false, false, 0);
   }
 }

@@ -31,9 +31,6 @@ import java.util.stream.IntStream;
 
 /** Takes a figure of a feed apart: a sum of nutrients, a ratio, an inclusion or the cost. */
 public final class Explainer {
-  private static final int DIGITS = 4;
-  private static final int MOST_DECIMALS = 9;
-
   private final ComputedFeed feed;
   private final String currency;
 
@@ -81,11 +78,11 @@ public final class Explainer {
       parts.add(
           new Part(
               one.line(),
-              Figures.fixed(one.kg(), 3),
+              Figures.visible(one.kg(), 3),
               one.holds(),
               one.kept(),
               varies(one.deviation() / finished, unit, decimals),
-              brings.get(i).toPlainString(),
+              shown(brings.get(i), one.amount()),
               one.source()));
     }
     return new Sum(
@@ -172,7 +169,7 @@ public final class Explainer {
   }
 
   private static String varies(double deviation, Unit unit, int decimals) {
-    return deviation > 0 ? Figures.fixed(unit.fromBase(deviation), decimals) : "";
+    return deviation > 0 ? Figures.visible(unit.fromBase(deviation), decimals) : "";
   }
 
   /** Ingredients that bring something and of whose deviation something is to be said. */
@@ -223,7 +220,7 @@ public final class Explainer {
     for (Nutrient one : nutrients) {
       full += row.composition().expected().at(one.index()) * row.kg();
     }
-    return full > 0 ? Figures.fixed(amount(row, nutrients) / full * 100, 1) : "";
+    return full > 0 ? Figures.visible(amount(row, nutrients) / full * 100, 1) : "";
   }
 
   private static String sources(Row row, List<Nutrient> nutrients) {
@@ -310,11 +307,11 @@ public final class Explainer {
                 i ->
                     new Part(
                         String.join(" > ", rows.get(i).path()),
-                        Figures.fixed(kg.applyAsDouble(rows.get(i)), 3),
+                        Figures.visible(kg.applyAsDouble(rows.get(i)), 3),
                         holds.apply(rows.get(i)),
                         "",
                         "",
-                        brings.get(i).toPlainString(),
+                        shown(brings.get(i), amount.applyAsDouble(rows.get(i))),
                         rows.get(i).price().map(price -> source(price.source())).orElse("")))
             .toList();
     return new Sum(
@@ -333,10 +330,15 @@ public final class Explainer {
         words);
   }
 
+  /** What is too little for the digits of the figure is told as less than the last of them. */
+  private static String shown(BigDecimal brings, double amount) {
+    return brings.signum() == 0 && amount > 0
+        ? "<" + BigDecimal.ONE.movePointLeft(brings.scale()).toPlainString()
+        : brings.toPlainString();
+  }
+
   /** Four digits that count. */
   private static BigDecimal digits(double value) {
-    int ahead = value > 0 ? (int) Math.floor(Math.log10(value)) + 1 : 1;
-    int decimals = Math.max(0, Math.min(MOST_DECIMALS, DIGITS - ahead));
-    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+    return BigDecimal.valueOf(value).setScale(Figures.decimals(value), RoundingMode.HALF_EVEN);
   }
 }

@@ -65,7 +65,8 @@ public record Explanation(
    * @param holds its content as it is written, or where it is not, what counts
    * @param kept percent of it that the process leaves; empty where there is nothing to keep
    * @param varies one standard deviation of what it brings; empty where it does not vary
-   * @param brings to a kg of feed
+   * @param brings to a kg of feed; {@code <0.001} where it is less than the last digit of the
+   *     figure
    * @param source of the content, with its standing
    */
   public record Part(
@@ -75,5 +76,11 @@ public record Explanation(
       String kept,
       String varies,
       String brings,
-      String source) {}
+      String source) {
+
+    /** What is brought as a figure, with the digits that are printed. */
+    public double amount() {
+      return brings.startsWith("<") ? 0 : Double.parseDouble(brings);
+    }
+  }
 }

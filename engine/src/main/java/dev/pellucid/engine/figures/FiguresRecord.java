@@ -3,11 +3,15 @@ package dev.pellucid.engine.figures;
 import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Reading;
+import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.engine.resolve.Subject;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -56,6 +60,8 @@ public final class FiguresRecord {
   private String text(List<Standing> standings) {
     lines.add("# Written by mvn pellucid:figures; a change by hand does not last.");
     lines.add("# Nutrients are as fed, on target and fresh; limits show the figure they judge.");
+    lines.add(
+        "# ≥ stands where some content is not told, or told as below a figure: there may be more.");
     lines.add("# Prices are the newest of the folder, and waivers count on whatever day.");
     recipe(feed.recipe());
     shares("mix", Line.Place.MIX);
@@ -162,12 +168,15 @@ public final class FiguresRecord {
   /** Moisture is told of the product. */
   private void nutrients() {
     heading("nutrients");
+    Readings readings = new Readings(feed);
     for (Nutrient nutrient : feed.nutrients().inOrder()) {
-      double base = feed.content(End.EXPECTED, nutrient.index());
-      String figure = figure(nutrient.unit().fromBase(base));
+      Subject.Nutrients alone = new Subject.Nutrients(List.of(nutrient), nutrient.name());
+      Reading reading = readings.at(alone, new Basis.AsFed(), End.EXPECTED);
+      String figure = figure(nutrient.unit().fromBase(reading.value()));
       boolean none = new BigDecimal(figure).signum() == 0;
       if (nutrient.index() != feed.nutrients().moisture() && !none) {
-        add(FactLine.of(nutrient.name(), figure + " " + nutrient.unit().symbol()));
+        String sign = reading.certainty().sign();
+        add(FactLine.of(nutrient.name(), sign + figure + " " + nutrient.unit().symbol()));
       }
     }
   }

@@ -3,6 +3,7 @@ package dev.pellucid.engine.figures;
 import dev.pellucid.engine.check.Judge;
 import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.check.Verdict;
+import dev.pellucid.engine.compute.Certainty;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.measure.Unit;
@@ -11,7 +12,8 @@ import dev.pellucid.syntax.Bound;
 /**
  * How a feed stands with one limit: {@code crude-protein 34.12 % | min 34 % in 95 % of batches |
  * kept, 0.12 points of room | CG-36}. The figure is the one that is judged, in the unit of the
- * bound in force; room is what is left to that bound.
+ * bound in force, or what is told of it where only a bound of the rest breaks it; room is what is
+ * left to that bound.
  */
 final class LimitLine {
   private static final double CLOSE = 1e-9;
@@ -38,6 +40,7 @@ final class LimitLine {
   private final Standing standing;
   private final Limit limit;
   private final Bound.Limit written;
+  private final Certainty certainty;
   private final double judged;
   private final double inForce;
   private final int decimals;
@@ -47,7 +50,8 @@ final class LimitLine {
     this.standing = standing;
     this.limit = verdict.limit();
     this.written = limit.writtenInForce();
-    this.judged = shown(verdict.judged());
+    this.certainty = verdict.shown().certainty();
+    this.judged = shown(verdict.shown().figure());
     this.inForce = shown(limit.inForce());
     this.decimals = decimals(judged, inForce);
   }
@@ -70,7 +74,7 @@ final class LimitLine {
   }
 
   private String figure() {
-    return judged == 0 ? "0" : Figures.fixed(judged, decimals);
+    return certainty.sign() + (judged == 0 ? "0" : Figures.fixed(judged, decimals));
   }
 
   private double shown(double base) {

@@ -120,7 +120,7 @@ final class Contents {
 
   /** As a label needs it: 1519, 35.5, 4.05, 0.081. */
   private static String threeDigits(double value) {
-    return Figures.fixed(value, value >= 100 ? 0 : value >= 10 ? 1 : value >= 1 ? 2 : 3);
+    return Figures.visible(value, value >= 100 ? 0 : value >= 10 ? 1 : value >= 1 ? 2 : 3);
   }
 
   /** {@code Zinc sulphate monohydrate (3b605)}. */

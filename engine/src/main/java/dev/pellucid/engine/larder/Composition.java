@@ -18,6 +18,9 @@ import java.util.List;
  *     gross energy protein stands with 6.4 kJ/g, since what is protein is not carbohydrate
  * @param unknown what is absent and does not follow from what is there
  * @param unbounded what is unknown and nothing bounds: {@code high} is 0 there and means nothing
+ * @param maybeMore of what there may be more than expected: what is unknown, what is told as below
+ *     a figure, and what follows from it
+ * @param maybeLess of what there may be less than expected
  * @param spreadAssumed whose spread is the default of practice
  * @param spreadUnknown who has content and no spread at all
  * @param stability the index of the class in {@link Retentions}, 0 for stable
@@ -33,6 +36,8 @@ public record Composition(
     List<List<Derived.Term>> net,
     BitSet unknown,
     BitSet unbounded,
+    BitSet maybeMore,
+    BitSet maybeLess,
     BitSet spreadAssumed,
     BitSet spreadUnknown,
     List<Integer> stability,

@@ -122,11 +122,24 @@ public final class Compositions {
           net,
           unknown,
           unbounded,
+          apart(expected, high, unknown),
+          apart(low, expected, new BitSet()),
           spreadAssumed,
           spreadUnknown,
           classes,
           decaying,
           followingFrom(decaying));
+    }
+
+    /** Where the upper figure lies above the lower one, and more. */
+    private static BitSet apart(double[] lower, double[] upper, BitSet more) {
+      BitSet apart = (BitSet) more.clone();
+      for (int i = 0; i < lower.length; i++) {
+        if (upper[i] > lower[i] * (1 + HELD)) {
+          apart.set(i);
+        }
+      }
+      return apart;
     }
 
     private List<Composition.Decaying> decaying(List<Integer> classes) {

@@ -1,7 +1,11 @@
 package dev.pellucid.engine.plan;
 
+import dev.pellucid.engine.check.Judge;
 import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.floor.FloorPlan;
+import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
@@ -78,7 +82,10 @@ final class BatchPlanner {
       boolean sizeTold,
       List<String> draftBecause,
       Optional<Premixing> premixing) {
-    Optional<OnScales> scales = ScalePlanner.plan(feed, weighed, larder);
+    Optional<FloorPlan> floor = FloorPlanner.plan(feed, weighed, larder);
+    Optional<OnScales> scales = floor.map(plan -> ScalePlanner.plan(feed, plan, larder));
+    ComputedFeed asWeighed = floor.flatMap(this::asWeighed).orElse(feed);
+    List<Verdict> judged = floor.isPresent() ? Judge.verdicts(asWeighed) : verdicts;
     WeighList list = new WeighList(feed, weighed, scales);
     Cautions cautions = new Cautions(feed, larder.practice());
     List<Caution> mixCautions = cautions.ofMix();
@@ -108,9 +115,14 @@ final class BatchPlanner {
         packing(balance),
         storing(),
         feed.balances().expected().moisture(),
-        Expectations.of(feed, verdicts),
+        Expectations.of(asWeighed, judged),
         Expectations.waived(verdicts),
         premixing);
+  }
+
+  /** The feed of what the scales show: rounded, with overage as often as it is weighed out. */
+  private Optional<ComputedFeed> asWeighed(FloorPlan floor) {
+    return FeedComputer.again(larder, feed, floor.asRounded(recipe)).feed();
   }
 
   /** What is lost beside so much in the bags. */

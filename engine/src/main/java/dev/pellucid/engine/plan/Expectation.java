@@ -1,5 +1,6 @@
 package dev.pellucid.engine.plan;
 
+import dev.pellucid.engine.compute.Certainty;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -10,14 +11,15 @@ import java.util.Optional;
  * @param basis words after the figure; empty for as fed
  * @param unit of the expected figure; empty for a plain quotient
  * @param expected on target and fresh, in that unit
- * @param partlyUnknown whether some ingredient does not tell its content, so that there may be more
+ * @param certainty whether there may be more, or less: some ingredient does not tell its content,
+ *     or tells it as below a figure
  */
 public record Expectation(
     String title,
     String basis,
     String unit,
     double expected,
-    boolean partlyUnknown,
+    Certainty certainty,
     List<Held> held) {
   public Expectation {
     held = List.copyOf(held);
@@ -28,6 +30,9 @@ public record Expectation(
    *
    * @param bound side and figure as written: {@code min 35 % in 95 % of batches}
    * @param judged at the end where it is judged, in the unit of the bound
+   * @param shown what is to be shown of it: what is told alone, where only a bound of the rest
+   *     breaks the limit
+   * @param certainty of what is shown
    * @param limit the bound in force, in the same unit
    * @param unit of the judged figure
    * @param kind need, practice, law or recipe
@@ -37,6 +42,8 @@ public record Expectation(
   public record Held(
       String bound,
       double judged,
+      double shown,
+      Certainty certainty,
       double limit,
       String unit,
       String kind,

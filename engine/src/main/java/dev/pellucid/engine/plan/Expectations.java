@@ -23,10 +23,11 @@ import java.util.stream.Collectors;
  * Groups verdicts by what they are about. Cost has no place on the floor, and an inclusion is no
  * analysis; both stay out.
  */
-final class Expectations {
+public final class Expectations {
   private Expectations() {}
 
-  static List<Expectation> of(ComputedFeed feed, List<Verdict> verdicts) {
+  /** What is told of a feed and its limits, in their order. */
+  public static List<Expectation> of(ComputedFeed feed, List<Verdict> verdicts) {
     Map<String, List<Verdict>> bySubject = new LinkedHashMap<>();
     for (Verdict verdict : verdicts) {
       Subject subject = verdict.limit().subject();
@@ -48,7 +49,7 @@ final class Expectations {
         first.basis().words(),
         unit(written),
         shown(reading.value(), written),
-        reading.unknownShare() > 0,
+        reading.certainty(),
         group.stream().map(Expectations::held).toList());
   }
 
@@ -58,6 +59,8 @@ final class Expectations {
     return new Held(
         limit.side().word() + " " + written.asWritten() + batches(limit),
         shown(verdict.judged(), written),
+        shown(verdict.shown().figure(), written),
+        verdict.shown().certainty(),
         shown(limit.inForce(), written),
         unit(written),
         limit.origin().kind().word(),

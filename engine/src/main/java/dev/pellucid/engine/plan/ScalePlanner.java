@@ -4,7 +4,6 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.floor.Dilution;
 import dev.pellucid.engine.floor.FloorLine;
 import dev.pellucid.engine.floor.FloorPlan;
-import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.floor.Loads;
 import dev.pellucid.engine.floor.Placing;
 import dev.pellucid.engine.floor.SmallLines;
@@ -36,11 +35,8 @@ final class ScalePlanner {
     this.floor = floor;
   }
 
-  /** Empty where the plant tells no scales. */
-  static Optional<OnScales> plan(ComputedFeed feed, double weighedKg, Larder larder) {
-    String plant = larder.plant().map(Plant::title).orElse("");
-    return FloorPlanner.plan(feed, weighedKg, larder)
-        .map(floor -> new ScalePlanner(feed, plant, floor).onScales());
+  static OnScales plan(ComputedFeed feed, FloorPlan floor, Larder larder) {
+    return new ScalePlanner(feed, larder.plant().map(Plant::title).orElse(""), floor).onScales();
   }
 
   private OnScales onScales() {

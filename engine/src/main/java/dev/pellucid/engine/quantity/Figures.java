@@ -26,12 +26,31 @@ public final class Figures {
   }
 
   /**
+   * {@link #fixed}, or with as many decimals more as it takes to show that there is something, at
+   * most nine.
+   */
+  public static String visible(double value, int decimals) {
+    int enough = decimals;
+    while (enough < MOST_DECIMALS
+        && Math.abs(value) > SAME
+        && rounded(value, enough).signum() == 0) {
+      enough++;
+    }
+    return fixed(value, enough);
+  }
+
+  /**
    * How many decimals it takes to show four digits that count, at most nine; a figure from 1000 on
    * shows all that stand before the point.
    */
   public static int decimals(double value) {
     double size = Math.abs(value);
-    int ahead = size > 0 && size < MOST_READ ? (int) Math.floor(Math.log10(size)) + 1 : 1;
+    if (!(size > 0 && size < MOST_READ)) {
+      return DIGITS - 1;
+    }
+    // 9.99996 is read as 10.00, which stands with one digit more before the point.
+    BigDecimal read = readable(size).round(new MathContext(DIGITS, RoundingMode.HALF_UP));
+    int ahead = read.precision() - read.scale();
     return Math.max(0, Math.min(MOST_DECIMALS, DIGITS - ahead));
   }
 

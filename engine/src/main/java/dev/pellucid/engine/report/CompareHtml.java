@@ -61,7 +61,7 @@ public final class CompareHtml {
         change.effect().filter(Effect::breaksLabel).isPresent() ? "holds no longer" : "",
         money(change.costBefore()),
         money(change.costAfter()),
-        change.costMoved() == 0 ? "" : CompareWords.signed(change.costMoved()));
+        CompareWords.costMoved(change));
   }
 
   private static String money(OptionalDouble perKg) {
@@ -152,7 +152,7 @@ public final class CompareHtml {
                       one.nutrient(),
                       pair.value(),
                       pair.other(),
-                      CompareWords.difference(pair),
+                      CompareWords.difference(one),
                       one.unit().symbol(),
                       one.nearest().map(CompareWords::room).orElse(""));
                 })

@@ -79,7 +79,7 @@ public final class CompareMarkdown {
         change.effect().map(effect -> count(effect.broken().size())).orElse(""),
         change.effect().filter(Effect::breaksLabel).isPresent() ? "holds no longer" : "",
         change.costAfter().isPresent() ? CompareWords.money(change.costAfter().getAsDouble()) : "",
-        change.costMoved() == 0 ? "" : CompareWords.signed(change.costMoved())
+        CompareWords.costMoved(change)
       };
       for (String cell : cells) {
         out.append("| ").append(escaped(cell)).append(' ');

@@ -14,7 +14,6 @@ import dev.pellucid.engine.compare.RecipeChange.Shifted;
 import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.measure.Unit;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -24,7 +23,6 @@ import java.util.stream.Collectors;
 final class CompareWords {
   private static final int MONEY_DECIMALS = 4;
   private static final int MASS_DECIMALS = 3;
-  private static final int DIGITS = 4;
   private static final int DRIVERS = 3;
   private static final double CLOSE = 1e-9;
 
@@ -146,12 +144,8 @@ final class CompareWords {
 
   private void cost(RecipeChange change, List<String> lines) {
     if (change.costBefore().isPresent() && change.costAfter().isPresent()) {
-      if (Math.abs(change.costMoved()) > CLOSE) {
-        Figures.Pair money =
-            Figures.apart(
-                change.costBefore().getAsDouble(),
-                change.costAfter().getAsDouble(),
-                MONEY_DECIMALS);
+      if (!costMoved(change).isEmpty()) {
+        Figures.Pair money = costs(change);
         lines.add(
             "cost "
                 + money.value()
@@ -160,13 +154,24 @@ final class CompareWords {
                 + " "
                 + currency
                 + "/kg ("
-                + difference(money)
+                + costMoved(change)
                 + ")"
                 + change.effect().map(effect -> drivers(effect.costs())).orElse(""));
       }
     } else {
       change.costAfter().ifPresent(now -> lines.add("cost " + money(now) + " " + currency + "/kg"));
     }
+  }
+
+  private static Figures.Pair costs(RecipeChange change) {
+    return Figures.apart(
+        change.costBefore().orElse(0), change.costAfter().orElse(0), MONEY_DECIMALS);
+  }
+
+  /** By how much a kg becomes dearer, the same in every table and sentence; empty for nothing. */
+  static String costMoved(RecipeChange change) {
+    boolean moved = Math.abs(change.costMoved()) > CLOSE;
+    return moved ? signed(change.costMoved(), costs(change).decimals()) : "";
   }
 
   static String money(double perKg) {
@@ -202,8 +207,14 @@ final class CompareWords {
     return " (price " + prices.value() + " -> " + prices.other() + ")";
   }
 
-  static String signed(double value) {
-    return (value > 0 ? "+" : "") + Figures.fixed(value, MONEY_DECIMALS);
+  static String signed(double money) {
+    return signed(money, MONEY_DECIMALS);
+  }
+
+  /** A difference is taken before it is rounded, so that it is the same wherever it stands. */
+  private static String signed(double difference, int decimals) {
+    String figure = Figures.fixed(difference, decimals);
+    return (difference > 0 && !figure.equals(Figures.fixed(0, decimals)) ? "+" : "") + figure;
   }
 
   private static String share(Shifted one) {
@@ -224,15 +235,15 @@ final class CompareWords {
         + " "
         + one.unit().symbol()
         + " ("
-        + difference(figures)
+        + difference(one)
         + ")"
         + one.nearest().map(limit -> ", " + room(limit)).orElse("");
   }
 
-  /** Of the figures as they are shown. */
-  static String difference(Figures.Pair figures) {
-    BigDecimal more = new BigDecimal(figures.other()).subtract(new BigDecimal(figures.value()));
-    return (more.signum() > 0 ? "+" : "") + more.toPlainString();
+  /** With as many decimals as the two figures show. */
+  static String difference(Moved one) {
+    double moved = one.unit().fromBase(one.after()) - one.unit().fromBase(one.before());
+    return signed(moved, nutrient(one).decimals());
   }
 
   static Figures.Pair nutrient(Moved one) {
@@ -286,7 +297,7 @@ final class CompareWords {
   }
 
   static String cause(Cause cause) {
-    boolean costs = Math.abs(cause.costMoved().orElse(0)) > CLOSE;
+    boolean costs = shows(cause.costMoved().orElse(0));
     return cause.path() + (costs ? " (cost " + signed(cause.costMoved().getAsDouble()) + ")" : "");
   }
 
@@ -297,8 +308,6 @@ final class CompareWords {
 
   private static int decimals(double before, double after) {
     double largest = Math.max(Math.abs(before), Math.abs(after));
-    boolean told = largest > 0 && Double.isFinite(largest);
-    int ahead = told ? (int) Math.floor(Math.log10(largest)) + 1 : 1;
-    return Math.max(0, DIGITS - ahead);
+    return Figures.decimals(Double.isFinite(largest) ? largest : 0);
   }
 }

@@ -18,8 +18,9 @@ final class LaboratorySheet {
   private static final String EXPECTED =
       "Expected is on target and fresh. Judged is where the limit bites: for a minimum at the end"
           + " of the shelf life, wet, handling overage lost; for a maximum fresh, dry, all overage"
-          + " present. \"≥\" stands where some ingredient does not tell its content: there may be"
-          + " more.";
+          + " present. Both are of what is weighed for this batch. \"≥\" stands where some ingredient"
+          + " does not tell its content, or tells it as below a figure: there may be more; \"≤\" where"
+          + " there may be less, \"~\" for both.";
   private static final String SUPPLIED =
       "Designed is asked over dose. Fresh is with overage for stability and with what the other"
           + " parts bring; stored is what is left of that at the end of the shelf life.";

@@ -145,7 +145,7 @@ public final class PurchaseSheet {
   }
 
   private static String kg(double kg) {
-    return Figures.fixed(kg, 3);
+    return Figures.visible(kg, 3);
   }
 
   /**

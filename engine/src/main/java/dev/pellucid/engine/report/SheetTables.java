@@ -123,14 +123,16 @@ final class SheetTables {
     for (Expectation one : expected) {
       boolean first = true;
       for (Held held : one.held()) {
-        String least = one.partlyUnknown() ? "≥ " : "";
+        String least = one.certainty().sign();
         rows.add(
             List.of(
                 first ? one.title() + one.basis() : "",
                 first ? least + measured(Figures.plain(one.expected()), one.unit()) : "",
                 held.bound(),
                 held.kind() + held.waivedUntil().map(day -> ", waived until " + day).orElse(""),
-                measured(Figures.plainBeside(held.judged(), held.limit()), held.unit()),
+                measured(
+                    held.certainty().sign() + Figures.plainBeside(held.shown(), held.limit()),
+                    held.unit()),
                 held.keeps() ? "yes" : "NO",
                 ""));
         first = false;

@@ -104,7 +104,7 @@ final class WeighTables {
 
   private void masses(String unit, Function<Mass, String> shown) {
     int decimals = lines.stream().anyMatch(line -> line.share() < 0.1) ? 3 : 2;
-    figures("Share %", line -> Figures.fixed(line.share(), decimals), "");
+    figures("Share %", line -> Figures.visible(line.share(), decimals), "");
     if (lines.stream().anyMatch(line -> !line.extra().isZero())) {
       figures("Recipe " + unit, line -> shown.apply(line.target()), shown.apply(sum.target()));
       figures("Overage " + unit, line -> extra(line, shown), shown.apply(sum.extra()));

@@ -29,7 +29,6 @@ import dev.pellucid.engine.site.FeedView.Flow;
 import dev.pellucid.engine.site.FeedView.FlowKind;
 import j2html.tags.DomContent;
 import j2html.tags.specialized.TrTag;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -166,8 +165,7 @@ final class FeedPage {
   }
 
   private Stream<TrTag> held(Expectation one) {
-    String expected =
-        (one.partlyUnknown() ? "≥ " : "") + Figures.plain(one.expected()) + unit(one.unit());
+    String expected = one.certainty().sign() + Figures.plain(one.expected()) + unit(one.unit());
     return one.held().stream()
         .map(
             held ->
@@ -198,7 +196,9 @@ final class FeedPage {
   }
 
   private static String judged(Held held) {
-    return Figures.plainBeside(held.judged(), held.limit()) + unit(held.unit());
+    return held.certainty().sign()
+        + Figures.plainBeside(held.shown(), held.limit())
+        + unit(held.unit());
   }
 
   private static String unit(String unit) {
@@ -251,7 +251,7 @@ final class FeedPage {
   private static TrTag cost(
       DomContent name, Map.Entry<String, LineCost> line, double whole, double largest) {
     double money = line.getValue().perKgBagged();
-    String percent = Figures.fixed(whole > 0 ? 100 * money / whole : 0, 1);
+    String percent = Figures.visible(whole > 0 ? 100 * money / whole : 0, 1);
     return row(
         name,
         figure(money(money)),
@@ -263,7 +263,7 @@ final class FeedPage {
   }
 
   private static String money(double money) {
-    return Figures.fixed(money, MONEY);
+    return Figures.visible(money, MONEY);
   }
 
   private void flow(List<Flow> flow) {
@@ -339,6 +339,6 @@ final class FeedPage {
   }
 
   private static double brings(Part part) {
-    return new BigDecimal(part.brings()).doubleValue();
+    return part.amount();
   }
 }

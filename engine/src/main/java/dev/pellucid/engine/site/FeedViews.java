@@ -10,6 +10,7 @@ import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.explain.Explainer;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.Expectations;
 import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.plan.Weighed;
 import dev.pellucid.engine.resolve.Line.Place;
@@ -56,7 +57,7 @@ public final class FeedViews {
     return new Figured(
         feed.recipe().batch().map(FeedViews::words).orElse(""),
         plan.weighing().stream().map(FeedViews::line).toList(),
-        plan.expected(),
+        Expectations.of(feed, verdicts),
         taken,
         views.flow(),
         views.subjects().stream()

@@ -86,8 +86,8 @@ final class IngredientPage {
             Charts.bar(
                 percent + " % of " + one.code(), largest > 0 ? one.use().percent() / largest : 0)),
         cell(String.join(", ", one.use().through())),
-        figure(Figures.fixed(one.use().money(), 4)),
-        figure(Figures.fixed(dearer, 4)),
-        figure(one.costPerKg() > 0 ? Figures.fixed(100 * dearer / one.costPerKg(), 2) : ""));
+        figure(Figures.visible(one.use().money(), 4)),
+        figure(Figures.visible(dearer, 4)),
+        figure(one.costPerKg() > 0 ? Figures.visible(100 * dearer / one.costPerKg(), 2) : ""));
   }
 }
