@@ -1,6 +1,6 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Outputs;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collections;
@@ -20,8 +20,9 @@ public record CheckReports(CheckReport check, SortedMap<String, String> files) {
 
   /** Writes every report into a folder, in place of older ones. */
   public void write(Path to) throws IOException {
+    Outputs outputs = Outputs.into(to);
     for (Map.Entry<String, String> file : files.entrySet()) {
-      FeedFolder.write(to.resolve(file.getKey()), file.getValue());
+      outputs.write(file.getKey(), file.getValue());
     }
   }
 }

@@ -3,6 +3,7 @@ package dev.pellucid.engine;
 import dev.pellucid.engine.compare.Allowance;
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.engine.outcome.CompareJson;
 import dev.pellucid.engine.report.CompareHtml;
 import dev.pellucid.engine.report.CompareMarkdown;
@@ -65,10 +66,11 @@ public record CompareReport(
    * @throws IOException where the disk fails
    */
   public void write(Path to) throws IOException {
-    FeedFolder.write(to.resolve("compare.txt"), text);
-    FeedFolder.write(to.resolve("compare.md"), markdown);
-    FeedFolder.write(to.resolve("compare.html"), html);
-    FeedFolder.write(to.resolve("compare.json"), json);
+    Outputs outputs = Outputs.into(to);
+    outputs.write("compare.txt", text);
+    outputs.write("compare.md", markdown);
+    outputs.write("compare.html", html);
+    outputs.write("compare.json", json);
   }
 
   /**

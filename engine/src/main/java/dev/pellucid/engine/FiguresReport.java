@@ -3,6 +3,7 @@ package dev.pellucid.engine;
 import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.figures.FiguresRecord;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.text.Choices;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.SourceFile;
@@ -65,7 +66,9 @@ public record FiguresReport(
       } else if (folder.isLink(path)) {
         unmade.add(stem(path) + ", " + folder.printed(path) + " is a link to another place");
       } else if (!(records.contains(path) && isThere(folder, path, text.get()))) {
-        changes.add(new Change(path, text.get()));
+        changes.add(
+            new Change(
+                path, records.contains(path) ? likeKept(folder, path, text.get()) : text.get()));
       }
     }
     int unchanged = recipes.size() - changes.size() - unmade.size();
@@ -108,6 +111,13 @@ public record FiguresReport(
         .isPresent();
   }
 
+  /** With the line ends and the byte order mark of the record that is kept. */
+  private static String likeKept(FeedFolder folder, String path, String text) {
+    String kept = folder.read(path, new ArrayList<>()).map(SourceFile::text).orElse("");
+    String mark = kept.startsWith("\uFEFF") ? "\uFEFF" : "";
+    return mark + (kept.contains("\r\n") ? text.replace("\n", "\r\n") : text);
+  }
+
   private static List<String> withoutRecipe(FeedFolder folder, String recipe) {
     Set<String> recipes = new TreeSet<>(folder.ending(RECIPE));
     return folder.ending(FiguresRecord.ENDING).stream()
@@ -132,8 +142,9 @@ public record FiguresReport(
 
   /** Writes every change into the folder. */
   public void write(Path root) throws IOException {
+    Outputs outputs = Outputs.over(root);
     for (Change change : changes) {
-      FeedFolder.write(root.resolve(change.path()), change.text());
+      outputs.write(change.path(), change.text());
     }
   }
 }

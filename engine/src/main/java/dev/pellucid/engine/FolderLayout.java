@@ -1,6 +1,7 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.format.Formatter;
 import dev.pellucid.parse.FeedParser;
@@ -88,8 +89,9 @@ public record FolderLayout(
 
   /** Writes every change into the folder. */
   public void write(Path root) throws IOException {
+    Outputs outputs = Outputs.over(root);
     for (Change change : changes) {
-      FeedFolder.write(root.resolve(change.relative()), change.laidOut());
+      outputs.write(change.relative(), change.laidOut());
     }
   }
 }

@@ -1,9 +1,10 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.folder.FeedFolder;
-import dev.pellucid.engine.folder.Unpacked;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicReference;
 
 /** A folder of feeds in one state: as it lies there, or out of an archive. */
 public abstract sealed class FolderState {
@@ -14,9 +15,29 @@ public abstract sealed class FolderState {
     return new There(root);
   }
 
-  /** A folder that was packed. */
-  public static FolderState packed(byte[] zip) {
-    return new Packed(zip);
+  /** A folder that is packed as tar; nothing of it is written to the disk. */
+  public static FolderState packed(Packing packing) {
+    return new Packed(packing);
+  }
+
+  /** Who packs a folder, each time anew. */
+  public interface Packing {
+    /**
+     * Hands a tar archive to who reads it.
+     *
+     * @throws IOException where it cannot be packed or read
+     */
+    void into(Reading reading) throws IOException;
+  }
+
+  /** Who reads a tar archive, once and to its end. */
+  public interface Reading {
+    /**
+     * Reads it.
+     *
+     * @throws IOException where it is not whole
+     */
+    void of(InputStream tar) throws IOException;
   }
 
   /** What is made of it while it is open. */
@@ -40,17 +61,21 @@ public abstract sealed class FolderState {
   }
 
   private static final class Packed extends FolderState {
-    private final byte[] zip;
+    private final Packing packing;
 
-    Packed(byte[] zip) {
-      this.zip = zip.clone();
+    Packed(Packing packing) {
+      this.packing = packing;
     }
 
     @Override
     <T> T open(Work<T> work) throws IOException {
-      try (Unpacked unpacked = Unpacked.of(zip)) {
-        return work.with(FeedFolder.list(unpacked.root(), ""));
+      AtomicReference<FeedFolder> read = new AtomicReference<>();
+      packing.into(tar -> read.set(FeedFolder.packed(tar, "")));
+      FeedFolder folder = read.get();
+      if (folder == null) {
+        throw new IOException("nothing was packed");
       }
+      return work.with(folder);
     }
   }
 }

@@ -1,6 +1,7 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.engine.outcome.BelowFolder;
 import dev.pellucid.engine.outcome.CheckOutcome;
 import dev.pellucid.engine.outcome.ReportFiles;
@@ -8,6 +9,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
 
 /**
@@ -147,5 +150,30 @@ public final class Pellucid {
   public static TraceReport trace(Path root, String prefix, String lot, String batch)
       throws IOException {
     return TraceReport.of(FeedFolder.list(root, prefix), lot, batch);
+  }
+
+  /**
+   * Whether the recipes, premixes, profiles and data files of a folder are exactly those that were
+   * committed.
+   *
+   * @param committed what each was called for its content, by its path below the folder
+   * @param bears whether a content is called so
+   * @throws IOException where the disk fails
+   */
+  public static boolean isAs(
+      Path root, Map<String, String> committed, BiPredicate<byte[], String> bears)
+      throws IOException {
+    return FeedFolder.list(root, "").isAs(committed, bears);
+  }
+
+  /**
+   * Refuses a folder to write into that bears its name below a project but lies, through a link,
+   * outside of it. One that bears its name outside was chosen by a person.
+   *
+   * @param parameter that names another folder
+   * @throws IOException where it leads out, with a sentence that says what to do
+   */
+  public static void refuseLinkOut(Path project, Path to, String parameter) throws IOException {
+    Outputs.refuseLinkOut(project, to, "name the folder itself with -D" + parameter + "=...");
   }
 }

@@ -1,8 +1,9 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Outputs;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -50,35 +51,49 @@ public record SheetReport(
    * Writes every sheet twice, as {@code CODE.txt} and as {@code CODE.html}, and its label beside it
    * as {@code CODE-label.txt} and {@code CODE-label.html}, and the purchase list; takes away older
    * ones of what must not be made now.
+   *
+   * @return names of files that stand where an older one would, and that this goal did not write:
+   *     they are left
    */
-  public void write(Path to) throws IOException {
+  public List<String> write(Path to) throws IOException {
+    Outputs outputs = Outputs.into(to);
+    List<String> left = new ArrayList<>();
     for (Sheet sheet : sheets) {
-      FeedFolder.write(to.resolve(sheet.code() + ".txt"), sheet.text());
-      FeedFolder.write(to.resolve(sheet.code() + ".html"), sheet.html());
-      write(to, sheet.code() + LABEL, sheet.label());
+      outputs.write(sheet.code() + ".txt", sheet.text());
+      outputs.write(sheet.code() + ".html", sheet.html());
+      if (sheet.label().isPresent()) {
+        outputs.write(sheet.code() + LABEL + ".txt", sheet.label().get().text());
+        outputs.write(sheet.code() + LABEL + ".html", sheet.label().get().html());
+      } else {
+        left.addAll(withoutLabel(outputs, sheet.code()));
+      }
     }
     if (purchases.isPresent()) {
-      FeedFolder.write(to.resolve(PURCHASES + ".txt"), purchases.get().text());
-      FeedFolder.write(to.resolve(PURCHASES + ".html"), purchases.get().html());
+      outputs.write(PURCHASES + ".txt", purchases.get().text());
+      outputs.write(PURCHASES + ".html", purchases.get().html());
     } else {
-      FeedFolder.delete(to.resolve(PURCHASES + ".txt"));
-      FeedFolder.delete(to.resolve(PURCHASES + ".html"));
+      left.addAll(without(outputs, PURCHASES, OwnMark.ofPurchases()));
     }
     for (String code : withheld) {
-      FeedFolder.delete(to.resolve(code + ".txt"));
-      FeedFolder.delete(to.resolve(code + ".html"));
-      write(to, code + LABEL, Optional.empty());
+      left.addAll(without(outputs, code, OwnMark.ofSheet(code)));
+      left.addAll(withoutLabel(outputs, code));
     }
+    return left;
   }
 
-  private static void write(Path to, String name, Optional<Sheet.PrintedLabel> label)
+  private static List<String> withoutLabel(Outputs outputs, String code) throws IOException {
+    return without(outputs, code + LABEL, OwnMark.ofLabel(code));
+  }
+
+  private static List<String> without(Outputs outputs, String name, OwnMark mark)
       throws IOException {
-    if (label.isPresent()) {
-      FeedFolder.write(to.resolve(name + ".txt"), label.get().text());
-      FeedFolder.write(to.resolve(name + ".html"), label.get().html());
-    } else {
-      FeedFolder.delete(to.resolve(name + ".txt"));
-      FeedFolder.delete(to.resolve(name + ".html"));
+    List<String> left = new ArrayList<>();
+    if (!outputs.delete(name + ".txt", mark::isOnText)) {
+      left.add(name + ".txt");
     }
+    if (!outputs.delete(name + ".html", mark::isOnHtml)) {
+      left.add(name + ".html");
+    }
+    return left;
   }
 }

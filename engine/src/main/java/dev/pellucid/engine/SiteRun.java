@@ -7,6 +7,7 @@ import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.RecipeState;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.engine.outcome.LimitOutcome;
 import dev.pellucid.engine.outcome.RecipeOutcome;
 import dev.pellucid.engine.site.FeedView;
@@ -76,8 +77,7 @@ final class SiteRun {
           .computeIfAbsent(finding.span().file().path(), none -> new ArrayList<>())
           .add(FindingText.of(finding).stripTrailing());
     }
-    Site site =
-        new Site(run.larder(), day, (page, text) -> FeedFolder.write(to.resolve(page), text));
+    Site site = new Site(run.larder(), day, Outputs.into(to)::write);
     for (RecipeOutcome outcome : result.recorded()) {
       List<String> own = new ArrayList<>();
       doubt(run.opened(outcome.path()).read()).ifPresent(own::add);

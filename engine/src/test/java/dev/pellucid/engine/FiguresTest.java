@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.show.FindingText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -177,6 +179,28 @@ class FiguresTest extends FiguresOfTheExample {
     FiguresReport one = Pellucid.figures(copy, "", "", true);
     assertEquals("1 record of figures written, 0 unchanged", one.tally());
     assertEquals(RECORD, one.changes().get(0).path());
+  }
+
+  @Test
+  void aRecordKeepsItsLineEndsItsByteOrderMarkAndItsPermissions() throws IOException {
+    Pellucid.figures(copy, "", "CG-36", false).write(copy);
+    Path record = copy.resolve(RECORD);
+    String kept = Files.readString(record);
+    Files.writeString(record, "\uFEFF" + kept.replace("\n", "\r\n"));
+    boolean posix = record.getFileSystem().supportedFileAttributeViews().contains("posix");
+    if (posix) {
+      Files.setPosixFilePermissions(record, PosixFilePermissions.fromString("rw-r-----"));
+    }
+    folder.with("prices/2026-11.yaml", "soybean-meal-48: 0.44", "soybean-meal-48: 0.47");
+    Pellucid.figures(copy, "", "CG-36", false).write(copy);
+    String now = Files.readString(record);
+    assertFalse(FiguresFindings.same(kept, now));
+    assertTrue(now.startsWith("\uFEFF") && now.endsWith("\r\n"), now);
+    assertFalse(now.replace("\r\n", "").contains("\n"), now);
+    if (posix) {
+      assertEquals(
+          "rw-r-----", PosixFilePermissions.toString(Files.getPosixFilePermissions(record)));
+    }
   }
 
   @Test

@@ -16,16 +16,25 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import dev.pellucid.engine.check.LabelVerdict;
+import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.SectionWord;
 import dev.pellucid.syntax.Step;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -389,6 +398,57 @@ class RoomsTest {
         .should()
         .dependOnClassesThat(describe("of the disk", type -> disk.contains(type.getName())))
         .check(HOUSE);
+  }
+
+  @Test
+  void onlyOneDoorLeadsOntoTheDisk() {
+    writesToTheDisk(type -> type.isEquivalentTo(Outputs.class)).check(HOUSE);
+  }
+
+  @Test
+  void theRuleOfTheDoorSeesEveryOtherWay() {
+    JavaClasses careless = new ClassFileImporter().importClasses(CarelessWriter.class);
+    int found =
+        writesToTheDisk(none -> false).evaluate(careless).getFailureReport().getDetails().size();
+    assertEquals(7, found);
+    JavaClasses door = new ClassFileImporter().importClasses(Outputs.class);
+    assertTrue(writesToTheDisk(none -> false).evaluate(door).hasViolation());
+  }
+
+  /** What only one class of the house may do. */
+  @SuppressWarnings({"DefaultCharset", "ResultOfMethodCallIgnored", "UnusedMethod"})
+  private static final class CarelessWriter {
+    static void all(Path file) throws IOException {
+      Files.writeString(file, "x");
+      Files.newBufferedWriter(file).close();
+      Files.deleteIfExists(file);
+      Files.move(file, file);
+      new FileOutputStream(file.toFile()).close();
+      new PrintWriter(file.toFile()).close();
+      FileChannel.open(file).close();
+    }
+  }
+
+  private static ArchRule writesToTheDisk(Predicate<JavaClass> door) {
+    Pattern ways =
+        Pattern.compile(
+            "java\\.nio\\.file\\.Files\\.(write|new[BO]|copy|move|delete|create|set).*"
+                + "|java\\.nio\\.channels\\.(Asynchronous)?FileChannel\\.open"
+                + "|java\\.io\\.File\\.(create|delete|mkdir|rename|set).*"
+                + "|java\\.io\\.(File(OutputStream|Writer)|RandomAccessFile)\\.<init>"
+                + "|java\\.nio\\.file\\.spi\\..*");
+    Pattern byName =
+        Pattern.compile(
+            "java\\.(io\\.Print\\w+|util\\.Formatter)\\.<init>\\(java\\.(io\\.File|lang\\.S).*");
+    return noClasses()
+        .that(DescribedPredicate.not(describe("the door", door)))
+        .should()
+        .accessTargetWhere(
+            describe(
+                "a way onto the disk",
+                access ->
+                    ways.matcher(name(access)).matches()
+                        || byName.matcher(access.getTarget().getFullName()).matches()));
   }
 
   @Test

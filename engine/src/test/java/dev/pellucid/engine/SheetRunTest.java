@@ -131,16 +131,19 @@ class SheetRunTest {
   }
 
   @Test
-  void aPremixThatMustBeMendedHasNone() throws IOException {
+  void aPremixThatMustBeMendedLosesItsOlderOneAndNoFileOfAnother() throws IOException {
     copyExample();
     Path premix = copy.resolve("premixes/VIT-WW.premix");
     String text = Files.readString(premix);
-    Files.writeString(premix, text.replace("  vitamin-c ", "  vitamin-zzz "));
     Path written = Files.createDirectories(copy.resolve("target"));
-    Files.writeString(written.resolve("VIT-WW.html"), "of yesterday");
+    sheets(copy).write(written);
+    assertTrue(Files.exists(written.resolve("VIT-WW.html")));
+    Files.writeString(written.resolve("VIT-WW.txt"), "VIT-WW is on order\n");
+    Files.writeString(premix, text.replace("  vitamin-c ", "  vitamin-zzz "));
     SheetReport report = sheets(copy);
-    report.write(written);
+    assertEquals(List.of("VIT-WW.txt"), report.write(written));
     assertFalse(Files.exists(written.resolve("VIT-WW.html")));
+    assertEquals("VIT-WW is on order\n", Files.readString(written.resolve("VIT-WW.txt")));
     assertTrue(Files.exists(written.resolve("MIN-WW.html")));
     assertTrue(report.withheld().contains("VIT-WW"), report.withheld().toString());
     assertTrue(report.sheets().stream().anyMatch(sheet -> sheet.code().equals("MIN-WW")));

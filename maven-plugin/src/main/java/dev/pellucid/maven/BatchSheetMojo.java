@@ -46,6 +46,8 @@ public final class BatchSheetMojo extends FolderGoal {
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     LocalDate today = Console.day(day);
     GitState git = GitState.of(folder);
+    git.trouble()
+        .ifPresent(trouble -> getLog().warn("pellucid: every sheet is a draft: " + trouble));
     Version version = new Version(git.commit(), git.clean());
     SheetReport report =
         Pellucid.batchSheets(folder.toPath(), prefix(folder), today, path -> version);
@@ -61,7 +63,8 @@ public final class BatchSheetMojo extends FolderGoal {
       throw new MojoExecutionException("pellucid.sheets says no folder");
     }
     Path to = target.toPath();
-    report.write(to);
+    refuseLinkOut(target, "pellucid.sheets");
+    List<String> left = report.write(to);
     getLog().info("pellucid: " + report.tally() + " in " + to);
     report.labelTally().ifPresent(labels -> getLog().info("pellucid: " + labels + " beside them"));
     report
@@ -71,6 +74,9 @@ public final class BatchSheetMojo extends FolderGoal {
     List<String> drafts = report.drafts();
     if (!drafts.isEmpty()) {
       getLog().info("pellucid: drafts, not to be made: " + String.join(", ", drafts));
+    }
+    for (String name : left) {
+      getLog().warn("pellucid: left alone, not a file that this goal wrote: " + to.resolve(name));
     }
     for (String code : report.withheld()) {
       getLog().warn("pellucid: no sheet for " + code + ", its findings must be mended first");

@@ -71,6 +71,7 @@ public final class CheckMojo extends FolderGoal {
     if (target == null) {
       throw new MojoExecutionException("pellucid.reports says no folder");
     }
+    refuseLinkOut(target, "pellucid.reports");
     checked.write(target.toPath());
     getLog().info("pellucid: reports are in " + target);
   }

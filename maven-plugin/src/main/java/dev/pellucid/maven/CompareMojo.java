@@ -87,10 +87,12 @@ public final class CompareMojo extends FolderGoal {
     if (comparison == null) {
       throw new MojoExecutionException("pellucid.comparison says no folder");
     }
+    refuseLinkOut(comparison, "pellucid.comparison");
+    Git git = new Git(folder);
     CompareReport report =
         Pellucid.compare(
-            NamedState.of(folder, from.strip()),
-            NamedState.of(folder, to.strip()),
+            NamedState.of(git, from.strip()),
+            NamedState.of(git, to.strip()),
             Console.day(day),
             fullComparison);
     report.text().lines().forEach(getLog()::info);

@@ -1,8 +1,11 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.FolderLayout;
+import dev.pellucid.engine.Pellucid;
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -18,6 +21,10 @@ abstract class FolderGoal extends AbstractMojo {
    */
   @Parameter(property = "pellucid.folder", defaultValue = "${project.basedir}", required = true)
   private @Nullable File folder;
+
+  /** The folder of the project; what is written below it stays in it. */
+  @Parameter(defaultValue = "${project.basedir}", readonly = true)
+  private @Nullable File project;
 
   /**
    * Whether to do nothing.
@@ -39,8 +46,34 @@ abstract class FolderGoal extends AbstractMojo {
     }
     try {
       work(folder);
+    } catch (GitTrouble trouble) {
+      throw new MojoFailureException(trouble.getMessage());
     } catch (IOException broken) {
-      throw new MojoExecutionException("reading or writing failed: " + broken.getMessage(), broken);
+      throw new MojoExecutionException(said(broken));
+    }
+  }
+
+  private static String said(IOException broken) {
+    if (broken instanceof NoSuchFileException gone) {
+      return gone.getFile() + " is gone; another program took it away, run the goal again";
+    }
+    if (broken instanceof AccessDeniedException closed) {
+      return closed.getFile() + " cannot be opened; see whether you may read it";
+    }
+    String words = broken.getMessage();
+    return words == null ? "reading or writing failed: " + broken : words;
+  }
+
+  /**
+   * Refuses a folder to write into that is below the project by name only.
+   *
+   * @param parameter that names another one
+   * @throws IOException with a sentence that says what to do
+   */
+  final void refuseLinkOut(File to, String parameter) throws IOException {
+    File base = project == null ? folder : project;
+    if (base != null) {
+      Pellucid.refuseLinkOut(base.toPath(), to.toPath(), parameter);
     }
   }
 

@@ -2,35 +2,102 @@ package dev.pellucid.maven;
 
 import dev.pellucid.engine.FolderState;
 import java.io.File;
-import org.apache.maven.plugin.MojoFailureException;
+import java.util.Optional;
 
 /**
  * A folder of feeds in the state that a name means: a git revision, another folder, or the files as
- * they lie there. {@code git archive} works in a shallow clone, a work tree, with a detached head
- * and in a subfolder of a repository, and touches neither index nor files; what {@code
- * .gitattributes} marks {@code export-ignore} it leaves out.
+ * they lie there. A name is looked up first, and only the full name of the commit that it stands
+ * for goes on. {@code git archive} works in a shallow clone, a work tree, with a detached head and
+ * in a subfolder of a repository, and touches neither index nor files; what {@code .gitattributes}
+ * marks {@code export-ignore} it leaves out, and line ends are those of a checkout.
  */
 final class NamedState {
+  private static final String FULL_NAME = "[0-9a-f]{40}|[0-9a-f]{64}";
+
   private NamedState() {}
 
   /**
    * The state.
    *
    * @param name empty for the files as they lie there
-   * @throws MojoFailureException where the name means nothing here
+   * @throws GitTrouble where the name means nothing here
    */
-  static FolderState of(File folder, String name) throws MojoFailureException {
+  static FolderState of(File folder, String name) throws GitTrouble {
+    return of(new Git(folder), name);
+  }
+
+  static FolderState of(Git git, String name) throws GitTrouble {
+    File folder = git.folder();
     File other = new File(name).isAbsolute() ? new File(name) : new File(folder, name);
     if (name.isEmpty() || other.isDirectory()) {
       return FolderState.at(name.isEmpty() ? folder.toPath() : other.toPath());
     }
-    return GitState.bytes(folder, "archive", "--format=zip", name, ".")
-        .map(FolderState::packed)
-        .orElseThrow(
-            () ->
-                new MojoFailureException(
-                    name
-                        + " is neither a folder nor a revision that git knows here; in a shallow"
-                        + " clone fetch it first: git fetch --unshallow"));
+    if (name.startsWith("-") || name.chars().anyMatch(Character::isISOControl)) {
+      throw GitTrouble.notARevision(name);
+    }
+    boolean isShallow = isShallow(git);
+    Optional<String> commit = commit(git, name);
+    if (commit.isEmpty()) {
+      throw commit(git, "HEAD").isEmpty()
+          ? GitTrouble.nothingCommitted(folder)
+          : name.contains("..") ? GitTrouble.range(name) : GitTrouble.unknown(name, isShallow);
+    }
+    if (!holdsFolder(git, commit.get())) {
+      throw GitTrouble.noSuchFolder(folder, name);
+    }
+    return of(git, new Commit(commit.get()));
+  }
+
+  /** The full name of a commit that is known to be there, as git tells it. */
+  record Commit(String name) {
+    Commit {
+      if (!name.matches(FULL_NAME)) {
+        throw new IllegalArgumentException("not the full name of a commit: " + name);
+      }
+    }
+  }
+
+  /** The folder in a commit that holds it. */
+  static FolderState of(Git git, Commit commit) {
+    return FolderState.packed(
+        reading ->
+            git.packed(
+                commit.name(),
+                tar -> {
+                  reading.of(tar);
+                  return true;
+                }));
+  }
+
+  /** Whether the folder was there in a commit. */
+  static boolean holdsFolder(Git git, String commit) throws GitTrouble {
+    return git.said("rev-parse", "--verify", "--quiet", commit + ":./").isPresent();
+  }
+
+  /** The full name of the commit that a name stands for; a name is never taken for an option. */
+  static Optional<String> commit(Git git, String name) throws GitTrouble {
+    // In two steps, for of some names, as :/WORDS, what stands behind them would be a part.
+    Optional<String> named =
+        git.said("rev-parse", "--verify", "--quiet", "--end-of-options", name)
+            .filter(said -> said.matches(FULL_NAME));
+    return named.isEmpty()
+        ? named
+        : git.said("rev-parse", "--verify", "--quiet", named.get() + "^{commit}")
+            .filter(said -> said.matches(FULL_NAME));
+  }
+
+  /**
+   * Whether history ends early in this clone.
+   *
+   * @throws GitTrouble where the folder is not in the files of a repository
+   */
+  static boolean isShallow(Git git) throws GitTrouble {
+    String[] said =
+        git.saidOfRepository("rev-parse", "--is-inside-work-tree", "--is-shallow-repository")
+            .split("\n", -1);
+    if (!said[0].equals("true")) {
+      throw GitTrouble.notUnderGit(git.folder());
+    }
+    return said.length > 1 && said[1].equals("true");
   }
 }

@@ -120,6 +120,7 @@ public final class ReportMojo extends FolderGoal implements MavenReport {
       throw new MojoExecutionException(
           "pellucid.history is " + history + "; write a number from 0");
     }
+    refuseLinkOut(target, "pellucid.pages");
     SiteReport report =
         Pellucid.report(
             folder.toPath(), prefix(folder), Console.day(day), past(folder), target.toPath());
@@ -127,11 +128,20 @@ public final class ReportMojo extends FolderGoal implements MavenReport {
     getLog().info("pellucid: " + report.tally() + " in " + target);
   }
 
-  private List<PastState> past(File folder) throws MojoFailureException {
+  private List<PastState> past(File folder) {
     List<PastState> past = new ArrayList<>();
-    if (history > 0) {
-      for (GitState.Commit commit : GitState.last(folder, history)) {
-        past.add(new PastState(commit.name(), commit.day(), NamedState.of(folder, commit.name())));
+    if (history == 0) {
+      return past;
+    }
+    Git git = new Git(folder);
+    try {
+      for (GitState.Commit commit : GitState.last(git, history)) {
+        NamedState.Commit full = new NamedState.Commit(commit.name());
+        past.add(new PastState(commit.shortName(), commit.day(), NamedState.of(git, full)));
+      }
+    } catch (GitTrouble trouble) {
+      if (!trouble.isUsual()) {
+        getLog().warn("pellucid: no history: " + trouble.getMessage());
       }
     }
     return past;

@@ -24,7 +24,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.apache.maven.plugin.MojoFailureException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -91,8 +90,7 @@ class ComparedCommitsTest {
         elsewhere, "clone", "-q", "--depth", "1", root.toUri().toString(), shallow.toString());
     Path feeds = shallow.resolve("mill/feeds");
     assertEquals("no feed changes\n", compared(feeds, "HEAD", "").text());
-    MojoFailureException unknown =
-        assertThrows(MojoFailureException.class, () -> compared(feeds, "HEAD~1", ""));
+    GitTrouble unknown = assertThrows(GitTrouble.class, () -> compared(feeds, "HEAD~1", ""));
     String said = String.valueOf(unknown.getMessage());
     assertTrue(said.contains("git fetch --unshallow"), said);
 
@@ -122,7 +120,7 @@ class ComparedCommitsTest {
   }
 
   private static CompareReport compared(Path feeds, String from, String to)
-      throws IOException, MojoFailureException {
+      throws IOException, GitTrouble {
     return Pellucid.compare(
         NamedState.of(feeds.toFile(), from),
         NamedState.of(feeds.toFile(), to),

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -255,6 +254,6 @@ final class PlantedRepository {
     } catch (InterruptedException stopped) {
       throw new IllegalStateException(stopped);
     }
-    return said.toLowerCase(Locale.ROOT);
+    return said;
   }
 }

@@ -11,7 +11,9 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** The plugin is a skin: it sees the facade, findings, their printing and the reports. */
@@ -58,7 +60,40 @@ class SkinTest {
 
   @Test
   void writesThroughTheFacade() {
-    noClasses().should().dependOnClassesThat().belongToAnyOf(Files.class).check(SKIN);
+    Pattern ways =
+        Pattern.compile(
+            "java\\.io\\.File\\.(create|delete|mkdir|rename|set).*"
+                + "|java\\.io\\.(File(OutputStream|Writer)|RandomAccessFile|Print\\w+)\\.<init>"
+                + "|java\\.lang\\.ProcessBuilder\\$Redirect\\.(to|appendTo)");
+    noClasses()
+        .should()
+        .dependOnClassesThat()
+        .belongToAnyOf(Files.class, FileChannel.class)
+        .check(SKIN);
+    noClasses()
+        .should()
+        .accessTargetWhere(
+            describe(
+                "a way onto the disk",
+                access ->
+                    ways.matcher(
+                            access.getTargetOwner().getName() + "." + access.getTarget().getName())
+                        .matches()))
+        .check(SKIN);
+  }
+
+  @Test
+  void onlyOneClassStartsAProgram() {
+    noClasses()
+        .that(
+            describe(
+                "neither of the two",
+                type ->
+                    !type.isEquivalentTo(Git.class) && !type.isEquivalentTo(TimedProgram.class)))
+        .should()
+        .dependOnClassesThat()
+        .belongToAnyOf(ProcessBuilder.class, Runtime.class)
+        .check(SKIN);
   }
 
   private static boolean isPrimitive(JavaClass type) {

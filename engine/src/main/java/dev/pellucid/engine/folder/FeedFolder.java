@@ -4,12 +4,13 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.SourceBytes;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.InputStream;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,10 +40,53 @@ public final class FeedFolder {
   /** A file of these is called by its name, wherever it lies. */
   private static final List<String> NAMED = List.of(".recipe", ".premix", ".limits");
 
+  /** What a feed hangs on. */
+  private static final List<String> MEANT = List.of(".recipe", ".premix", ".limits", ".yaml");
+
   private final Path root;
   private final String prefix;
-  private final SortedMap<String, Path> files = new TreeMap<>();
+  private final SortedMap<String, Stored> files = new TreeMap<>();
   private final List<Finding> findings = new ArrayList<>();
+
+  /** Where the bytes of a file are. */
+  private interface Stored {
+    long size() throws IOException;
+
+    byte[] bytes() throws IOException;
+  }
+
+  private record OnDisk(Path file) implements Stored {
+    @Override
+    public long size() throws IOException {
+      return Files.size(file);
+    }
+
+    @Override
+    public byte[] bytes() throws IOException {
+      return Files.readAllBytes(file);
+    }
+  }
+
+  /** Out of an archive; of one that is too long to be read there are no bytes. */
+  private static final class InMemory implements Stored {
+    private final long size;
+    private final byte[] bytes;
+
+    InMemory(long size, byte[] bytes) {
+      this.size = size;
+      this.bytes = bytes;
+    }
+
+    @Override
+    public long size() {
+      return size;
+    }
+
+    @Override
+    public byte[] bytes() {
+      return bytes.clone();
+    }
+  }
 
   private FeedFolder(Path root, String prefix) {
     this.root = root;
@@ -61,12 +106,26 @@ public final class FeedFolder {
     return folder;
   }
 
+  /**
+   * Lists what a tar archive holds, as if it were unpacked, and keeps it in memory; what would not
+   * be read of a folder is not kept.
+   *
+   * @param prefix as above
+   * @throws IOException where the archive is not whole
+   */
+  public static FeedFolder packed(InputStream tar, String prefix) throws IOException {
+    FeedFolder folder = new FeedFolder(Path.of(""), prefix);
+    new TarReader(tar).read(folder.new Unpacker());
+    folder.clashes();
+    return folder;
+  }
+
   /** This folder with one file as another has it, which is without it where the other has none. */
   public FeedFolder with(String path, FeedFolder other) {
     FeedFolder mixed = new FeedFolder(root, prefix);
     mixed.files.putAll(files);
     mixed.files.remove(path);
-    Path file = other.files.get(path);
+    Stored file = other.files.get(path);
     if (file != null) {
       mixed.files.put(path, file);
     }
@@ -119,17 +178,17 @@ public final class FeedFolder {
 
   /** The text of a listed file; a finding where it cannot be read. */
   public Optional<SourceFile> read(String path, List<Finding> found) {
-    Path file = files.get(path);
+    Stored file = files.get(path);
     if (file == null) {
       throw new IllegalArgumentException("not a file of this folder: " + path);
     }
     try {
-      long bytes = Files.size(file);
+      long bytes = file.size();
       if (bytes > LONGEST) {
         found.add(FolderFindings.tooLong(prefix + path, bytes));
         return Optional.empty();
       }
-      SourceBytes.Decoded decoded = SourceBytes.decode(prefix + path, Files.readAllBytes(file));
+      SourceBytes.Decoded decoded = SourceBytes.decode(prefix + path, file.bytes());
       found.addAll(decoded.findings());
       return decoded.isUnreadable() ? Optional.empty() : Optional.of(decoded.source());
     } catch (IOException closed) {
@@ -138,18 +197,38 @@ public final class FeedFolder {
     }
   }
 
-  /** Writes a text as UTF-8, its line ends as they are, into folders that are made for it. */
-  public static void write(Path file, String text) throws IOException {
-    Path parent = file.toAbsolutePath().getParent();
-    if (parent != null) {
-      Files.createDirectories(parent);
+  /**
+   * Whether recipes, premixes, profiles and data are exactly those that were kept elsewhere.
+   *
+   * @param kept what each is called for its content, by its path below the folder
+   * @param bears whether a content is called so
+   * @throws IOException where one cannot be read
+   */
+  public boolean isAs(Map<String, String> kept, BiPredicate<byte[], String> bears)
+      throws IOException {
+    Map<String, String> left = new TreeMap<>();
+    kept.forEach((path, name) -> left.put(composed(path), name));
+    left.keySet().removeIf(path -> !(isMeant(path) && isReadAt(path)));
+    for (Map.Entry<String, Stored> file : files.entrySet()) {
+      if (isMeant(file.getKey())) {
+        Stored stored = file.getValue();
+        String name = left.remove(composed(file.getKey()));
+        // What is too long to be read is no part of a feed, so it need not be read here.
+        if (name == null || stored.size() > LONGEST || !bears.test(stored.bytes(), name)) {
+          return false;
+        }
+      }
     }
-    Files.write(file, text.getBytes(StandardCharsets.UTF_8));
+    return left.isEmpty();
   }
 
-  /** Takes a file away that one of our own goals wrote, if it is there. */
-  public static void delete(Path file) throws IOException {
-    Files.deleteIfExists(file);
+  /** Some systems keep letters and their marks apart in names of files. */
+  private static String composed(String path) {
+    return Normalizer.normalize(path, Normalizer.Form.NFC);
+  }
+
+  private static boolean isMeant(String path) {
+    return MEANT.stream().anyMatch(path::endsWith);
   }
 
   private void clashes() {
@@ -180,12 +259,47 @@ public final class FeedFolder {
     return READ.stream().anyMatch(path::endsWith);
   }
 
+  private static boolean isPassedOver(String folder) {
+    return folder.startsWith(".") || folder.equals("target");
+  }
+
+  /** Whether a lister would come upon a path below the folder. */
+  private static boolean isReadAt(String path) {
+    List<String> parts = List.of(path.split("/", -1));
+    int last = parts.size() - 1;
+    return isRead(path)
+        && !parts.get(last).startsWith(".")
+        && parts.subList(0, last).stream().noneMatch(FeedFolder::isPassedOver);
+  }
+
+  /** Takes from an archive what a lister would find on the disk. */
+  private final class Unpacker implements TarReader.Entries {
+    @Override
+    public boolean wants(String path, long size) {
+      if (isReadAt(path) && size > LONGEST) {
+        files.put(path, new InMemory(size, new byte[0]));
+        return false;
+      }
+      return isReadAt(path);
+    }
+
+    @Override
+    public void file(String path, byte[] bytes) {
+      files.put(path, new InMemory(bytes.length, bytes));
+    }
+
+    @Override
+    public void link(String path) {
+      if (isReadAt(path)) {
+        findings.add(FolderFindings.link(prefix + path));
+      }
+    }
+  }
+
   private final class Lister extends SimpleFileVisitor<Path> {
     @Override
     public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-      String name = String.valueOf(folder.getFileName());
-      boolean passedOver = name.startsWith(".") || name.equals("target");
-      return passedOver && !folder.equals(root)
+      return isPassedOver(String.valueOf(folder.getFileName())) && !folder.equals(root)
           ? FileVisitResult.SKIP_SUBTREE
           : FileVisitResult.CONTINUE;
     }
@@ -197,7 +311,7 @@ public final class FeedFolder {
       if (attributes.isSymbolicLink() && !hidden && (isRead(path) || Files.isDirectory(file))) {
         findings.add(FolderFindings.link(prefix + path));
       } else if (attributes.isRegularFile() && !hidden && isRead(path)) {
-        files.put(path, file);
+        files.put(path, new OnDisk(file));
       }
       return FileVisitResult.CONTINUE;
     }

@@ -23,7 +23,7 @@ class FeedFolderTest {
   @TempDir Path root = Path.of("");
 
   private void file(String path, String text) throws IOException {
-    FeedFolder.write(root.resolve(path), text);
+    Outputs.into(root).write(path, text);
   }
 
   private FeedFolder listed() throws IOException {
@@ -100,7 +100,7 @@ class FeedFolderTest {
   @Test
   void linksAreNamedAndNotFollowed() throws IOException {
     Path outside = Files.createTempDirectory("outside");
-    FeedFolder.write(outside.resolve("A-9.recipe"), "x");
+    Outputs.into(outside).write("A-9.recipe", "x");
     file("A-1.recipe", "x");
     Files.createSymbolicLink(root.resolve("elsewhere"), outside);
     Files.createSymbolicLink(root.resolve("A-2.recipe"), outside.resolve("A-9.recipe"));

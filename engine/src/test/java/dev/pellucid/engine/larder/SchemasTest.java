@@ -11,6 +11,7 @@ import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Outputs;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,7 +48,7 @@ class SchemasTest {
   @MethodSource("kinds")
   void theExampleHoldsWhatIsGenerated(String kind) throws IOException {
     String made = schema(kind);
-    FeedFolder.write(MADE.resolve(kind + ".json"), made);
+    Outputs.into(MADE).write(kind + ".json", made);
     Path committed = COMMITTED.resolve(kind + ".json");
     assertTrue(Files.exists(committed), () -> "copy engine/" + MADE + " to " + committed);
     assertEquals(Files.readString(committed), made, () -> "copy engine/" + MADE + " to it");
