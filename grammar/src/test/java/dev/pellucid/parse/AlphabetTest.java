@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.parse.generated.FeedTokens;
+import dev.pellucid.text.Blanks;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -130,6 +131,16 @@ class AlphabetTest {
     }
     assertNotEquals(letter, Alphabet.standIn(' '));
     assertEquals(Alphabet.standIn('\u00A0'), Alphabet.standIn('\u3000'));
+  }
+
+  @Test
+  void theBlanksOfTheLexerAreTheBlanksOfEverythingElse() {
+    int blank = Alphabet.standIn(' ');
+    int tab = Alphabet.standIn('\t');
+    for (int c = 0; c <= Character.MAX_VALUE; c++) {
+      int standIn = Alphabet.standIn((char) c);
+      assertEquals(standIn == blank || standIn == tab, Blanks.isBlank(c), Integer.toHexString(c));
+    }
   }
 
   private static String text(Random random) {
