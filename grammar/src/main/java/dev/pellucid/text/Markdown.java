@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  * reference that a reader of the source sees.
  */
 public final class Markdown {
-  private static final String MARKS = "\\`*_[]<>|#~";
+  private static final String MARKS = "\\`*_[]<|#~";
   private static final String BREAK = "&#8203;";
 
   /** What is followed by something that a host would make a link, a call or a picture of. */
@@ -26,7 +26,7 @@ public final class Markdown {
               + "|(?i:\\bwww)(?=\\.)"
               + "|(?i:\\b(?=[0-9]*[a-f])[0-9a-f](?=[0-9a-f]{6,63}\\b))");
 
-  private static final Pattern OPENS_LIST = Pattern.compile("^([-+]|[0-9]{1,9}[.)])(?= )");
+  private static final Pattern OPENS_BLOCK = Pattern.compile("^([-+](?= )|[0-9]{1,9}[.)](?= )|>)");
 
   private Markdown() {}
 
@@ -34,7 +34,7 @@ public final class Markdown {
   public static String of(String words) {
     String line = Unseen.shownOnOneLine(words);
     StringBuilder out = new StringBuilder(line.length() + 16);
-    Matcher opens = OPENS_LIST.matcher(line);
+    Matcher opens = OPENS_BLOCK.matcher(line);
     int from = 0;
     if (opens.find()) {
       from = opens.end();

@@ -23,11 +23,12 @@ class MarkdownTest {
         "www.a.example WWW.b ¦ www&#8203;.a.example WWW&#8203;.b",
         "a :smile: b :+1: ¦ a :&#8203;smile: b :&#8203;+1:",
         "fixes deadbee and 0123456789abcdef ¦ fixes d&#8203;eadbee and 0&#8203;123456789abcdef",
-        "<b> | *x* [y](z) `q` _u_ ~~s~~ ¦ \\<b\\> \\| \\*x\\* \\[y\\](z) \\`q\\` \\_u\\_ \\~\\~s\\~\\~",
+        "<b> | *x* [y](z) `q` _u_ ~~s~~ ¦ \\<b> \\| \\*x\\* \\[y\\](z) \\`q\\` \\_u\\_ \\~\\~s\\~\\~",
         "&#64;here & co ¦ &amp;\\#&#8203;64;here &amp; co",
         "- a list ¦ \\- a list",
         "+ a list ¦ \\+ a list",
         "12. a list ¦ 12\\. a list",
+        "> a quote -> b ¦ \\> a quote -> b",
         "# a heading ¦ \\# a heading",
         "\\@x ¦ \\\\@&#8203;x",
       })
