@@ -1,5 +1,6 @@
 package dev.pellucid.finding;
 
+import dev.pellucid.text.Sentence;
 import dev.pellucid.text.Span;
 import dev.pellucid.text.TextEdit;
 import java.util.ArrayList;
@@ -7,7 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * One thing the tool has to say.
+ * One thing the tool has to say. Whatever words of a person stand in its sentences, each is one
+ * line that can be printed, as {@link Sentence} has it.
  *
  * @param headline one line that is enough on its own, without a full stop
  * @param span what is wrong
@@ -37,12 +39,14 @@ public record Finding(
           .thenComparing(Finding::headline);
 
   public Finding {
-    if (headline.isEmpty() || headline.endsWith(".") || headline.indexOf('\n') >= 0) {
+    headline = Sentence.of(headline);
+    if (headline.isEmpty() || headline.endsWith(".")) {
       throw new IllegalArgumentException("not a headline: " + headline);
     }
+    label = Sentence.of(label);
     related = List.copyOf(related);
-    notes = List.copyOf(notes);
-    helps = List.copyOf(helps);
+    notes = notes.stream().map(Sentence::of).toList();
+    helps = helps.stream().map(Sentence::of).toList();
     edits = List.copyOf(edits);
   }
 

@@ -2,6 +2,7 @@ package dev.pellucid.format;
 
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.SectionWord;
+import dev.pellucid.text.Blanks;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +21,6 @@ import java.util.function.Function;
  */
 public final class Formatter {
   private static final char MARK = '\uFEFF';
-  private static final String BLANKS = " \t\r\n\u00A0\u202F\u2009";
 
   private final Function<SourceFile, List<Lexeme>> lexer;
 
@@ -49,7 +49,7 @@ public final class Formatter {
   /** All that is not white space, told without the lexer, lest the lexer lose something twice. */
   private static String letters(String text) {
     StringBuilder letters = new StringBuilder(text.length());
-    text.codePoints().filter(c -> BLANKS.indexOf(c) < 0).forEach(letters::appendCodePoint);
+    text.codePoints().filter(c -> !Blanks.isWhite(c)).forEach(letters::appendCodePoint);
     return letters.toString();
   }
 

@@ -10,6 +10,8 @@ public final class UnitSpelling {
       Map.ofEntries(
           Map.entry("percent", "%"),
           Map.entry("pct", "%"),
+          Map.entry("\uFF05", "%"),
+          Map.entry("\u066A", "%"),
           Map.entry("ppm", "mg/kg"),
           Map.entry("ppb", "µg/kg"),
           Map.entry("mcg/kg", "µg/kg"),

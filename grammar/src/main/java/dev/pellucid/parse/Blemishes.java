@@ -4,14 +4,13 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
+import dev.pellucid.text.Unseen;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
- * Letters that cannot be seen and that no file may hold: control characters other than tab and line
- * end, marks of direction and other characters without a width, and what stands in for bytes that
- * could not be read. One finding for each line that has any.
+ * Characters that no file may hold: those that are {@link Unseen}, and what stands in for bytes
+ * that could not be read. One finding for each line that has any.
  */
 final class Blemishes {
   static final Code CONTROL_CHARACTER = new Code("control-character");
@@ -29,9 +28,8 @@ final class Blemishes {
     this.source = source;
     this.lossTold = lossTold;
     String text = source.text();
-    int at = Letters.beginning(text);
-    while (at < text.length()) {
-      at = isBlemish(text.charAt(at)) ? note(at) : at + 1;
+    for (int at = next(Letters.beginning(text)); at < text.length(); at = next(note(at))) {
+      // What is found lies behind the line that has just been noted.
     }
   }
 
@@ -49,21 +47,15 @@ final class Blemishes {
     return false;
   }
 
-  private static boolean isBlemish(char c) {
-    return c < ' '
-        ? c != '\t' && c != '\n' && c != '\r'
-        : c > '~' && (c == REPLACEMENT || isUnseen(c));
-  }
-
-  private static boolean isUnseen(char c) {
-    return switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR ->
-          true;
-      default -> false;
-    };
+  /** The first of them at or after a place, or the end of the text. */
+  private int next(int from) {
+    String text = source.text();
+    int unseen = Unseen.find(text, from);
+    int lost = text.indexOf(REPLACEMENT, from);
+    if (unseen < 0 && lost < 0) {
+      return text.length();
+    }
+    return unseen < 0 ? lost : lost < 0 ? unseen : Math.min(unseen, lost);
   }
 
   /** Notes the line and gives the place after it. */
@@ -85,16 +77,16 @@ final class Blemishes {
   }
 
   private Finding finding(int at) {
-    char c = source.text().charAt(at);
-    String name = String.format(Locale.ROOT, "U+%04X", (int) c);
+    int c = source.text().codePointAt(at);
+    Span place = source.span(at, at + Character.charCount(c));
     return Finding.error(
             CONTROL_CHARACTER,
-            source.span(at, at + 1),
+            place,
             c == REPLACEMENT
-                ? "a character was lost here when the file was saved, " + name
-                : "a character that cannot be seen stands here, " + name)
+                ? "a character was lost here when the file was saved, U+FFFD"
+                : "a character that cannot be seen stands here, " + Unseen.named(c))
         .helping("delete it, or type the word anew")
-        .mending(source.span(at, at + 1), "");
+        .mending(place, "");
   }
 
   private static boolean isLineEnd(char c) {

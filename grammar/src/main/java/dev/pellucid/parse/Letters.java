@@ -1,12 +1,14 @@
 package dev.pellucid.parse;
 
+import dev.pellucid.parse.generated.FeedTokens;
 import dev.pellucid.text.SourceFile;
 import org.antlr.v4.runtime.CharStream;
 import org.antlr.v4.runtime.misc.Interval;
 
 /**
- * The text of a file as the lexer reads it, without a copy. It counts UTF-16 units, as spans do,
- * and passes over a leading byte order mark.
+ * The text of a file as the lexer reads it, without a copy: the {@link Alphabet}'s stand-in of each
+ * character. It counts UTF-16 units, as spans do, passes over a leading byte order mark, and gives
+ * texts as they stand in the file.
  */
 final class Letters implements CharStream {
   private static final char BYTE_ORDER_MARK = '\uFEFF';
@@ -15,10 +17,18 @@ final class Letters implements CharStream {
   private final String name;
   private int at;
 
-  Letters(SourceFile source) {
+  private Letters(SourceFile source) {
     this.text = source.text();
     this.name = source.path();
     this.at = beginning(text);
+  }
+
+  /** A lexer at the beginning of a text, with the only stream that it may read. */
+  static FeedTokens lexer(SourceFile source) {
+    FeedTokens lexer = new FeedTokens(new Letters(source));
+    Alphabet.teach(lexer);
+    lexer.removeErrorListeners();
+    return lexer;
   }
 
   /** Where the text begins: after a byte order mark, if there is one. */
@@ -43,7 +53,10 @@ final class Letters implements CharStream {
   @Override
   public int LA(int ahead) {
     int place = ahead > 0 ? at + ahead - 1 : at + ahead;
-    return ahead == 0 ? 0 : place >= 0 && place < text.length() ? text.charAt(place) : EOF;
+    if (ahead == 0) {
+      return 0;
+    }
+    return place >= 0 && place < text.length() ? Alphabet.standIn(text.charAt(place)) : EOF;
   }
 
   @Override

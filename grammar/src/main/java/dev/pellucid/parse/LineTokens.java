@@ -1,6 +1,5 @@
 package dev.pellucid.parse;
 
-import dev.pellucid.parse.generated.FeedTokens;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,13 +22,11 @@ final class LineTokens implements TokenStream {
   private int at;
 
   LineTokens(SourceFile source) {
-    FeedTokens words = new FeedTokens(new Letters(source));
-    words.removeErrorListeners();
-    lexer = words;
-    Token token = words.nextToken();
+    lexer = Letters.lexer(source);
+    Token token = lexer.nextToken();
     while (token.getType() != Token.EOF) {
       tokens.add(token);
-      token = words.nextToken();
+      token = lexer.nextToken();
     }
     end = token;
   }

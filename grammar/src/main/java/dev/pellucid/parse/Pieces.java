@@ -12,6 +12,7 @@ import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
+import dev.pellucid.text.Unseen;
 import java.util.ArrayList;
 import java.util.List;
 import org.antlr.v4.runtime.ParserRuleContext;
@@ -77,9 +78,10 @@ final class Pieces {
     return word(context.start);
   }
 
+  /** Text in quotes; what cannot be seen in it is told elsewhere, and here made to be seen. */
   Quoted quoted(Token token) {
-    return new Quoted(
-        source.text().substring(token.getStartIndex() + 1, token.getStopIndex()), span(token));
+    String text = source.text().substring(token.getStartIndex() + 1, token.getStopIndex());
+    return new Quoted(Unseen.shown(text), span(token));
   }
 
   Numeral numeral(Token token) {

@@ -17,8 +17,8 @@ import java.util.List;
  *  help: 6.0 points more soybean-meal-48 in place of wheat-middlings would meet it
  * </pre>
  *
- * <p>The first line has one fixed shape and is enough on its own. The excerpt is cut from the text,
- * tabs shown as one space. Lines end in {@code \n}.
+ * <p>The first line has one fixed shape and is enough on its own. The excerpt is cut from the text
+ * as {@link Marked} shows it. Lines end in {@code \n}.
  */
 public final class FindingText {
   private FindingText() {}
@@ -68,15 +68,11 @@ public final class FindingText {
       return;
     }
     Position from = span.from();
-    String text = span.file().line(from.line());
     String number = String.valueOf(from.line());
     String margin = " ".repeat(Math.max(0, 5 - number.length()));
-    out.append(margin).append(number).append(" | ").append(shown(text).stripTrailing());
-    out.append('\n').append(" ".repeat(5)).append(" | ");
-    int start = Math.min(from.column() - 1, text.length());
-    int end = Math.max(start, Math.min(start + span.end() - span.start(), text.length()));
-    out.append(" ".repeat(width(text, 0, start)));
-    out.append("^".repeat(Math.max(1, width(text, start, end))));
+    Marked marked = Marked.of(span);
+    out.append(margin).append(number).append(" | ").append(marked.line()).append('\n');
+    out.append(" ".repeat(5)).append(" | ").append(marked.carets());
     if (!finding.label().isEmpty()) {
       out.append(' ').append(finding.label());
     }
@@ -85,16 +81,5 @@ public final class FindingText {
 
   private static boolean wholeFile(Span span) {
     return span.start() == 0 && span.end() == 0;
-  }
-
-  private static int width(String text, int start, int end) {
-    return text.codePointCount(start, end);
-  }
-
-  private static String shown(String text) {
-    StringBuilder out = new StringBuilder(text.length());
-    text.codePoints()
-        .forEach(c -> out.appendCodePoint(Character.isISOControl(c) || c == 0xFEFF ? ' ' : c));
-    return out.toString();
   }
 }

@@ -16,17 +16,24 @@ final class Exponent implements Slip {
     return line.first(Exponent::look);
   }
 
-  private static final Pattern EXPONENT =
+  private static final Pattern EXPONENT = Pattern.compile("[0-9]+(\\.[0-9]+)?[eE][+-]?[0-9]+%?");
+
+  /** One that can be written out in the digits that a number may have. */
+  private static final Pattern SHORT =
       Pattern.compile("[0-9]{1,12}(\\.[0-9]{1,12})?[eE][+-]?[0-9]");
 
   private static Optional<Finding> look(Lexeme lexeme) {
-    if (!EXPONENT.matcher(lexeme.text()).matches()) {
+    String text = lexeme.text();
+    if (!EXPONENT.matcher(text).matches()) {
       return Optional.empty();
     }
-    String plain = new BigDecimal(lexeme.text()).toPlainString();
     Finding finding =
-        Finding.error(CODE, lexeme.span(), lexeme.text() + " has an exponent, a number has none")
-            .helping("write " + plain);
-    return Optional.of(plain.length() <= 12 ? finding.mending(lexeme.span(), plain) : finding);
+        Finding.error(CODE, lexeme.span(), text + " has an exponent, a number has none");
+    if (!SHORT.matcher(text).matches()) {
+      return Optional.of(finding.helping("look the figure up again and write out its digits"));
+    }
+    String plain = new BigDecimal(text).toPlainString();
+    Finding helped = finding.helping("write " + plain);
+    return Optional.of(plain.length() <= 12 ? helped.mending(lexeme.span(), plain) : helped);
   }
 }

@@ -19,7 +19,13 @@ final class GroupedNumber implements Slip {
   private static final Pattern GROUPED =
       Pattern.compile("([0-9]{1,3})((?:[,'\u2019][0-9]{3})+)(\\.[0-9]+)?");
 
+  /** Nobody writes a decimal sign so, and so there is one way to read it. */
+  private static final Pattern UNDERSCORED = Pattern.compile("[0-9]+(?:_[0-9]+)+(\\.[0-9]+)?");
+
   private static Optional<Finding> look(Lexeme lexeme) {
+    if (UNDERSCORED.matcher(lexeme.text()).matches()) {
+      return Optional.of(underscored(lexeme));
+    }
     Matcher found = GROUPED.matcher(lexeme.text());
     if (!found.matches()) {
       return Optional.empty();
@@ -38,5 +44,12 @@ final class GroupedNumber implements Slip {
                         + found.group(2).substring(1)
                         + " if the comma is the decimal sign"
                     : "write " + joined + ", digits are not grouped"));
+  }
+
+  private static Finding underscored(Lexeme lexeme) {
+    String joined = lexeme.text().replace("_", "");
+    return Finding.error(CODE, lexeme.span(), lexeme.text() + " parts the digits of a number")
+        .helping("write " + joined)
+        .mending(lexeme.span(), joined);
   }
 }

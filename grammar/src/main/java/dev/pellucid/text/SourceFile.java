@@ -5,9 +5,9 @@ import java.util.Arrays;
 /**
  * One text and the path a person knows it by.
  *
- * <p>The path is for printing only and uses {@code /}. The text is kept exactly as it was read,
- * line ends and a leading byte order mark included, so that an edit can be applied to it. A line
- * ends at {@code \n}, {@code \r\n} or a lone {@code \r}.
+ * <p>The path is for printing only, with nothing in it that cannot be seen, and uses {@code /}. The
+ * text is kept exactly as it was read, line ends and a leading byte order mark included, so that an
+ * edit can be applied to it. A line ends at {@code \n}, {@code \r\n} or a lone {@code \r}.
  */
 public final class SourceFile {
   private final String path;
@@ -15,7 +15,7 @@ public final class SourceFile {
   private int[] lineStarts = {};
 
   public SourceFile(String path, String text) {
-    this.path = path;
+    this.path = Unseen.shownOnOneLine(path);
     this.text = text;
   }
 

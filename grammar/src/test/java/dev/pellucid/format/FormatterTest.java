@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.parse.FeedParser;
 import dev.pellucid.parse.Lexing;
+import dev.pellucid.text.Blanks;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,6 +15,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +25,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FormatterTest {
   private static final Path GOOD = Path.of("src", "test", "resources", "good");
   private static final Formatter FORMATTER = new Formatter(Lexing::lexemes);
+
+  /** Every blank that a text can have. */
+  private static final List<String> BLANKS =
+      IntStream.range(0, 0x10000).filter(Blanks::isBlank).mapToObj(Character::toString).toList();
 
   static List<Path> goodFiles() throws IOException {
     try (Stream<Path> files = Files.list(GOOD)) {
@@ -197,7 +203,11 @@ class FormatterTest {
   }
 
   private static String space(Random random) {
-    return List.of(" ", "  ", "\t", "     ", "\u00A0").get(random.nextInt(5));
+    StringBuilder space = new StringBuilder();
+    for (int n = random.nextInt(3); n >= 0; n--) {
+      space.append(BLANKS.get(random.nextInt(BLANKS.size())));
+    }
+    return space.toString();
   }
 
   private static void assertLaidOut(String from, String to) {

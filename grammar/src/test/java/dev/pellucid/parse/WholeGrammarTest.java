@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.parse.generated.FeedLines;
-import dev.pellucid.parse.generated.FeedTokens;
 import dev.pellucid.syntax.FileKind;
 import dev.pellucid.text.SourceFile;
 import org.antlr.v4.runtime.CommonTokenStream;
@@ -28,8 +27,7 @@ class WholeGrammarTest {
   }
 
   private static int errors(SourceFile file) {
-    FeedTokens lexer = new FeedTokens(new Letters(file));
-    FeedLines parser = new FeedLines(new CommonTokenStream(lexer));
+    FeedLines parser = new FeedLines(new CommonTokenStream(Letters.lexer(file)));
     parser.removeErrorListeners();
     ParserRuleContext read =
         switch (FileKind.of(file.path()).orElseThrow()) {

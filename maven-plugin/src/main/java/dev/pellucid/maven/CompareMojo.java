@@ -2,6 +2,7 @@ package dev.pellucid.maven;
 
 import dev.pellucid.engine.CompareReport;
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;
 import java.util.List;
@@ -95,7 +96,7 @@ public final class CompareMojo extends FolderGoal {
             NamedState.of(git, to.strip()),
             Console.day(day),
             fullComparison);
-    report.text().lines().forEach(getLog()::info);
+    report.text().lines().map(Unseen::shown).forEach(getLog()::info);
     report.write(comparison.toPath());
     getLog().info("pellucid: written to " + comparison);
     List<String> beyond = report.beyond(mostRise, mostMove);

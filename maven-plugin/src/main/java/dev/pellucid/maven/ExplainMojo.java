@@ -2,6 +2,7 @@ package dev.pellucid.maven;
 
 import dev.pellucid.engine.ExplainReport;
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -63,6 +64,6 @@ public final class ExplainMojo extends FolderGoal {
     if (report.problem().isPresent()) {
       throw new MojoFailureException(report.problem().get());
     }
-    report.text().lines().forEach(getLog()::info);
+    report.text().lines().map(Unseen::shown).forEach(getLog()::info);
   }
 }

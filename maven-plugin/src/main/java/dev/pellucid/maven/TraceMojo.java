@@ -3,6 +3,7 @@ package dev.pellucid.maven;
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.TraceReport;
 import dev.pellucid.show.FindingText;
+import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -36,7 +37,7 @@ public final class TraceMojo extends FolderGoal {
     TraceReport report =
         Pellucid.trace(folder.toPath(), prefix(folder), lot.strip(), batch.strip());
     report.findings().forEach(it -> getLog().error(FindingText.of(it).stripTrailing()));
-    report.text().lines().forEach(getLog()::info);
+    report.text().lines().map(Unseen::shown).forEach(getLog()::info);
     getLog().info("pellucid: " + report.tally());
     if (!report.unknown().isEmpty()) {
       throw new MojoFailureException(

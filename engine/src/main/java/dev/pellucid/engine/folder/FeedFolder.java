@@ -3,6 +3,7 @@ package dev.pellucid.engine.folder;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.SourceBytes;
 import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Unseen;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileVisitResult;
@@ -13,10 +14,12 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.BiPredicate;
@@ -28,7 +31,8 @@ import org.jspecify.annotations.Nullable;
  * the folder.
  *
  * <p>Links are not followed, {@code target} and folders with a leading dot are passed over. What is
- * wrong with a file itself, its name, its length, its bytes, is a finding.
+ * wrong with a file itself, its name, its length, its bytes, is a finding, and so is a file that is
+ * not read for a slip in its name.
  */
 public final class FeedFolder {
   /** The longest file that is read, in bytes: 1 MiB. */
@@ -255,8 +259,8 @@ public final class FeedFolder {
     return String.join("/", parts);
   }
 
-  private static boolean isRead(String path) {
-    return READ.stream().anyMatch(path::endsWith);
+  private static boolean isRead(String name) {
+    return READ.stream().anyMatch(name::endsWith);
   }
 
   private static boolean isPassedOver(String folder) {
@@ -297,6 +301,9 @@ public final class FeedFolder {
   }
 
   private final class Lister extends SimpleFileVisitor<Path> {
+    /** Names with characters that cannot be seen, of which a finding has spoken. */
+    private final Set<String> told = new HashSet<>();
+
     @Override
     public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
       return isPassedOver(String.valueOf(folder.getFileName())) && !folder.equals(root)
@@ -307,13 +314,43 @@ public final class FeedFolder {
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
       String path = relative(file);
-      boolean hidden = String.valueOf(file.getFileName()).startsWith(".");
-      if (attributes.isSymbolicLink() && !hidden && (isRead(path) || Files.isDirectory(file))) {
+      String name = String.valueOf(file.getFileName());
+      Optional<NearName> near = isRead(name) ? Optional.empty() : NearName.of(name);
+      boolean ours = isRead(name) || near.isPresent();
+      if (name.startsWith(".")) {
+        return FileVisitResult.CONTINUE;
+      }
+      if (attributes.isSymbolicLink() && (ours || Files.isDirectory(file))) {
         findings.add(FolderFindings.link(prefix + path));
-      } else if (attributes.isRegularFile() && !hidden && isRead(path)) {
+      } else if (ours && attributes.isOther()) {
+        findings.add(FolderFindings.special(prefix + path));
+      } else if (ours && unseen(path) >= 0) {
+        unseenTold(path, unseen(path));
+      } else if (attributes.isRegularFile() && isRead(name)) {
         files.put(path, new OnDisk(file));
+      } else if (attributes.isRegularFile()) {
+        near.ifPresent(it -> findings.add(FolderFindings.near(prefix + path, it)));
       }
       return FileVisitResult.CONTINUE;
+    }
+
+    /** A folder is told once, and not for each of its files. */
+    private void unseenTold(String path, int at) {
+      int end = path.indexOf('/', at);
+      String named = end < 0 ? path : path.substring(0, end);
+      if (told.add(named)) {
+        findings.add(FolderFindings.unseen(prefix + named, prefix.length() + at));
+      }
+    }
+
+    /** Where a path has a character that cannot be seen, line ends and tabs among them; or -1. */
+    private int unseen(String path) {
+      for (int at = 0; at < path.length(); at++) {
+        if ("\t\r\n".indexOf(path.charAt(at)) >= 0) {
+          return at;
+        }
+      }
+      return Unseen.find(path, 0);
     }
 
     @Override

@@ -4,6 +4,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
+import dev.pellucid.text.Unseen;
 import java.util.List;
 
 /** What can be wrong with a file before its text is known. */
@@ -13,12 +14,16 @@ public final class FolderFindings {
   static final Code LINK = new Code("file-link");
   static final Code CLASH = new Code("file-name-clash");
   static final Code TWICE = new Code("file-name-twice");
+  static final Code NEAR = new Code("file-name-near");
+  static final Code COPY = new Code("file-copy");
+  static final Code SPECIAL = new Code("file-special");
+  static final Code UNSEEN = new Code("file-name-unseen");
 
   private FolderFindings() {}
 
   /** Every code of this room. */
   public static List<Code> codes() {
-    return List.of(TOO_LONG, UNREADABLE, LINK, CLASH, TWICE);
+    return List.of(TOO_LONG, UNREADABLE, LINK, CLASH, TWICE, NEAR, COPY, SPECIAL, UNSEEN);
   }
 
   static Finding tooLong(String path, long bytes) {
@@ -50,6 +55,32 @@ public final class FolderFindings {
     SourceFile file = new SourceFile(path, "");
     return Finding.error(TWICE, place(path), file.stem() + " is the name of " + earlier + " too")
         .helping("rename one of the two, or delete the one that is not wanted");
+  }
+
+  static Finding near(String path, NearName name) {
+    return name.copy()
+        ? Finding.note(COPY, place(path), "this file is a copy that is laid by, and is not read")
+            .helping("delete it, or rename it to " + name.meant() + " if it is the one that counts")
+        : Finding.warning(
+                NEAR, place(path), "this file is not read, for its name ends in " + name.ending())
+            .helping("rename it to " + name.meant() + ", or move it out of the folder");
+  }
+
+  static Finding special(String path) {
+    return Finding.warning(
+            SPECIAL, place(path), "this is a pipe, a socket or a device, and is not opened")
+        .helping("put a file of text here, or take it out of the folder");
+  }
+
+  /**
+   * @param at where in the path the character stands
+   */
+  static Finding unseen(String path, int at) {
+    return Finding.error(
+            UNSEEN,
+            place(path),
+            "the name holds a character that cannot be seen, " + Unseen.named(path.codePointAt(at)))
+        .helping("rename it; what lies under that name is not read");
   }
 
   private static Span place(String path) {

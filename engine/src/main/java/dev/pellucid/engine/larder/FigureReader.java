@@ -4,6 +4,7 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
+import dev.pellucid.text.Blanks;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
@@ -208,14 +209,9 @@ final class FigureReader {
     return Optional.empty();
   }
 
-  /** No-break and thin spaces are white space, as in the language. */
+  /** Every blank of the language is white space here too. */
   static String spaced(Scalar value) {
-    return value
-        .text()
-        .replace('\u00A0', ' ')
-        .replace('\u202F', ' ')
-        .replace('\u2009', ' ')
-        .strip();
+    return Blanks.plain(value.text());
   }
 
   /** The currency code of a price, where it has one. */

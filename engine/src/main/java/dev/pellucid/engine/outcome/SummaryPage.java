@@ -2,6 +2,7 @@ package dev.pellucid.engine.outcome;
 
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.Markdown;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,7 +19,6 @@ final class SummaryPage {
   private static final int LONGEST_TALLY = 2_000;
   private static final int LONGEST_CELL = 400;
   private static final int KEPT_FOR_EACH = 8_000;
-  private static final String MARKS = "\\`*_[]<>|#~&";
 
   /**
    * A table of the page.
@@ -55,7 +55,8 @@ final class SummaryPage {
   private SummaryPage() {}
 
   static String of(CheckOutcome outcome) {
-    String title = "# Check of the feeds\n\n" + cut(escaped(outcome.tally()), LONGEST_TALLY) + "\n";
+    String title =
+        "# Check of the feeds\n\n" + cut(Markdown.of(outcome.tally()), LONGEST_TALLY) + "\n";
     List<Table> tables = tables(outcome);
     StringBuilder page = new StringBuilder(title);
     for (int i = 0; i < tables.size(); i++) {
@@ -157,22 +158,7 @@ final class SummaryPage {
   }
 
   private static String text(String text) {
-    return escaped(cut(text, LONGEST_CELL));
-  }
-
-  /** No mark of Markdown or HTML does anything, and no control character ends a line. */
-  private static String escaped(String text) {
-    StringBuilder out = new StringBuilder(text.length());
-    text.codePoints()
-        .map(c -> Character.isISOControl(c) ? ' ' : c)
-        .forEach(
-            c -> {
-              if (MARKS.indexOf(c) >= 0) {
-                out.append('\\');
-              }
-              out.appendCodePoint(c);
-            });
-    return out.toString();
+    return Markdown.of(cut(text, LONGEST_CELL));
   }
 
   private static String cut(String text, int length) {

@@ -3,6 +3,7 @@ package dev.pellucid.engine.report;
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.RecipeChange;
+import dev.pellucid.text.Markdown;
 
 /**
  * A comparison as Markdown for a review: a table of all that fit, then the feeds one by one, the
@@ -37,7 +38,7 @@ public final class CompareMarkdown {
     out.append(CompareText.tally(comparison)).append(".\n");
     comparison
         .notices()
-        .forEach(notice -> out.append("\n**").append(escaped(notice)).append("**\n"));
+        .forEach(notice -> out.append("\n**").append(Markdown.of(notice)).append("**\n"));
     if (comparison.changes().isEmpty()) {
       return out.toString();
     }
@@ -66,7 +67,7 @@ public final class CompareMarkdown {
 
   private void table(Comparison comparison, StringBuilder out) {
     out.append("\n| feed | | broken | label | cost ")
-        .append(escaped(currency))
+        .append(Markdown.of(currency))
         .append("/kg | |\n|---|---|--:|---|--:|--:|\n");
     int from = out.length();
     for (RecipeChange change : comparison.changes()) {
@@ -82,7 +83,7 @@ public final class CompareMarkdown {
         CompareWords.costMoved(change)
       };
       for (String cell : cells) {
-        out.append("| ").append(escaped(cell)).append(' ');
+        out.append("| ").append(Markdown.of(cell)).append(' ');
       }
       out.append("|\n");
     }
@@ -94,19 +95,9 @@ public final class CompareMarkdown {
 
   private String section(RecipeChange change) {
     StringBuilder one = new StringBuilder();
-    one.append("\n### ").append(escaped(change.named())).append(": ");
+    one.append("\n### ").append(Markdown.of(change.named())).append(": ");
     one.append(change.how().words()).append("\n\n");
-    words.of(change).forEach(line -> one.append("- ").append(escaped(line)).append('\n'));
+    words.of(change).forEach(line -> one.append("- ").append(Markdown.of(line)).append('\n'));
     return one.toString();
-  }
-
-  private static String escaped(String line) {
-    return line.replace("\\", "\\\\")
-        .replace("|", "\\|")
-        .replace("<", "&lt;")
-        .replace("*", "\\*")
-        .replace("_", "\\_")
-        .replace("`", "\\`")
-        .replace("[", "\\[");
   }
 }

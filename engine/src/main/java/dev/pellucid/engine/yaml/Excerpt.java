@@ -1,5 +1,7 @@
 package dev.pellucid.engine.yaml;
 
+import dev.pellucid.text.Unseen;
+
 /** Text of a user inside a sentence of ours: on one line, never too long, never unseen. */
 public final class Excerpt {
   private static final int MOST = 60;
@@ -8,14 +10,9 @@ public final class Excerpt {
 
   /** In quotes where its end could not be told from the sentence's. */
   public static String of(String text) {
-    StringBuilder line = new StringBuilder();
-    text.codePoints()
-        .limit(MOST)
-        .forEach(c -> line.appendCodePoint(Character.isISOControl(c) ? ' ' : c));
-    if (text.codePointCount(0, text.length()) > MOST) {
-      line.append("...");
-    }
-    String shown = line.toString();
+    String line = Unseen.shownOnOneLine(text);
+    boolean tooLong = line.codePointCount(0, line.length()) > MOST;
+    String shown = tooLong ? line.substring(0, line.offsetByCodePoints(0, MOST)) + "..." : line;
     boolean open = shown.isEmpty() || shown.endsWith(".") || !shown.strip().equals(shown);
     return open ? '"' + shown + '"' : shown;
   }

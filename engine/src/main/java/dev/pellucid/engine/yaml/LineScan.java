@@ -3,6 +3,7 @@ package dev.pellucid.engine.yaml;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
+import dev.pellucid.text.Unseen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -20,17 +21,28 @@ final class LineScan {
       Pattern.compile("(?:^|: +|- +)[|>][+-]?[0-9]?[+-]? *$");
 
   private final SourceFile file;
-  private final List<Finding> findings = new ArrayList<>();
+  private final List<Finding> slips = new ArrayList<>();
+  private final List<Finding> remarks = new ArrayList<>();
   private int blockIndent = -1;
 
   private LineScan(SourceFile file) {
     this.file = file;
   }
 
-  static List<Finding> of(SourceFile file) {
+  static LineScan of(SourceFile file) {
     LineScan scan = new LineScan(file);
     scan.lines();
-    return scan.findings;
+    return scan;
+  }
+
+  /** What keeps YAML from reading the file. */
+  List<Finding> slips() {
+    return slips;
+  }
+
+  /** What is wrong with the text and yet can be read. */
+  List<Finding> remarks() {
+    return remarks;
   }
 
   private void lines() {
@@ -55,7 +67,7 @@ final class LineScan {
   }
 
   private void line(String line, int start) {
-    controls(line, start);
+    unseen(line, start);
     Matcher head = HEAD.matcher(line);
     if (line.isBlank() || !head.matches()) {
       return;
@@ -66,30 +78,36 @@ final class LineScan {
       return;
     }
     if (tab >= 0) {
-      findings.add(YamlFindings.tab(file.span(start, start + head.end(1))));
+      slips.add(YamlFindings.tab(file.span(start, start + head.end(1))));
       return;
     }
     blockIndent = OPENS_BLOCK.matcher(line).find() ? indent : -1;
     content(head.group(3), start + head.start(3));
   }
 
-  private void controls(String line, int start) {
-    for (int i = 0; i < line.length(); i++) {
-      char c = line.charAt(i);
-      if (Character.isISOControl(c) && c != '\t' || isLoneSurrogate(line, i) || c > 0xFFFD) {
-        findings.add(YamlFindings.control(file.span(start + i, start + i + 1)));
-        return;
-      }
+  private void unseen(String line, int start) {
+    int at = Unseen.find(line, 0);
+    if (at < 0) {
+      return;
     }
+    Span place = file.span(start + at, start + at + Unseen.length(line, at));
+    Finding finding = YamlFindings.control(place, line.codePointAt(at));
+    (stopsYaml(line, at) ? slips : remarks).add(finding);
   }
 
-  private static boolean isLoneSurrogate(String line, int i) {
-    char c = line.charAt(i);
-    if (Character.isHighSurrogate(c)) {
-      return i + 1 == line.length() || !Character.isLowSurrogate(line.charAt(i + 1));
-    }
-    return Character.isLowSurrogate(c)
-        && (i == 0 || !Character.isHighSurrogate(line.charAt(i - 1)));
+  /** Whether a line holds a character from a place on that a YAML parser does not take. */
+  private static boolean stopsYaml(String line, int from) {
+    return line.codePoints().skip(line.codePointCount(0, from)).anyMatch(LineScan::stopsYaml);
+  }
+
+  private static boolean stopsYaml(int c) {
+    return c != '\t'
+        && (Character.isISOControl(c)
+            || Character.getType(c) == Character.SURROGATE
+            || c == '\uFEFF'
+            || (c & 0xFFFE) == 0xFFFE
+            || c == 0x2028
+            || c == 0x2029);
   }
 
   /** What stands behind the white space and the dashes of a line. */
@@ -98,12 +116,12 @@ final class LineScan {
       return;
     }
     if (isReserved(content)) {
-      findings.add(YamlFindings.reserved(rest(content, 0, at)));
+      slips.add(YamlFindings.reserved(rest(content, 0, at)));
       return;
     }
     if (GLUED.matcher(content).matches()) {
       int colon = content.indexOf(':');
-      findings.add(YamlFindings.missingSpace(file.span(at, at + colon + 1), content));
+      slips.add(YamlFindings.missingSpace(file.span(at, at + colon + 1), content));
       return;
     }
     int colon = content.indexOf(": ");
@@ -123,7 +141,7 @@ final class LineScan {
       return;
     }
     if (isReserved(value)) {
-      findings.add(YamlFindings.reserved(rest(content, start, at)));
+      slips.add(YamlFindings.reserved(rest(content, start, at)));
       return;
     }
     int comment = value.indexOf(" #");
@@ -131,7 +149,7 @@ final class LineScan {
     int colon = text.stripTrailing().endsWith(":") ? text.lastIndexOf(':') : text.indexOf(": ");
     if (colon >= 0) {
       int place = at + start + colon;
-      findings.add(YamlFindings.colonInText(file.span(place, place + 1), rest(content, start, at)));
+      slips.add(YamlFindings.colonInText(file.span(place, place + 1), rest(content, start, at)));
     }
   }
 

@@ -3,9 +3,13 @@ package dev.pellucid.engine.yaml;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
+import dev.pellucid.text.Unseen;
 import java.util.List;
 
-/** One key or value: its text, and what YAML would have done to it in silence. */
+/**
+ * One key or value: its text, and what YAML would have done to it in silence. What cannot be seen
+ * is a finding, and in the text made to be seen, so that nothing that prints it has to think of it.
+ */
 final class ScalarReader {
   private ScalarReader() {}
 
@@ -28,13 +32,17 @@ final class ScalarReader {
     refuseProperties(span, findings);
     char first = raw.charAt(0);
     if (first == '|' || first == '>') {
-      return new Scalar(cooked.strip(), false, span);
+      return new Scalar(Unseen.shown(cooked.strip()), false, span);
     }
     if (raw.indexOf('\n') >= 0 || raw.indexOf('\r') >= 0) {
       findings.add(YamlFindings.overLines(span));
     }
+    if (first == '"') {
+      Escapes.refuse(span).ifPresent(findings::add);
+    }
     boolean quoted = first == '"' || first == '\'';
-    return quoted ? new Scalar(cooked, false, span) : new Scalar(raw, true, span);
+    String text = quoted ? Unseen.shownOnOneLine(cooked) : Unseen.shown(raw);
+    return new Scalar(text, !quoted && text.equals(raw), span);
   }
 
   /** Anchors, aliases, merges and tags stand before what they are for. */

@@ -5,6 +5,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
+import dev.pellucid.text.Unseen;
 import java.util.List;
 
 /** What can be wrong with the text of a data file before its meaning is asked, in our words. */
@@ -70,9 +71,19 @@ public final class YamlFindings {
         .helping("indent with spaces, two for each step");
   }
 
-  static Finding control(Span span) {
-    return Finding.error(CONTROL, span, "a control character stands in the text")
-        .helping("delete it; it often comes along when text is copied from a PDF");
+  static Finding control(Span span, int c) {
+    return Finding.error(
+            CONTROL, span, "a character that cannot be seen stands here, " + Unseen.named(c))
+        .helping("delete it; it often comes along when text is copied from a PDF or a web page")
+        .mending(span, "");
+  }
+
+  static Finding escaped(Span escape, int c) {
+    return Finding.error(
+            CONTROL,
+            escape,
+            escape.text() + " stands for a character that cannot be seen, " + Unseen.named(c))
+        .helping("write text without it; no name or note needs such a character");
   }
 
   static Finding missingSpace(Span span, String written) {

@@ -5,6 +5,7 @@ import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.ObjectReadContext;
@@ -31,8 +32,14 @@ public final class YamlReader {
     if (file.text().length() > LONGEST) {
       return broken(List.of(YamlFindings.tooLarge(file)));
     }
-    List<Finding> slips = LineScan.of(file);
-    return slips.isEmpty() ? parse(file) : broken(slips);
+    LineScan scan = LineScan.of(file);
+    if (!scan.slips().isEmpty()) {
+      return broken(both(scan.remarks(), scan.slips()));
+    }
+    YamlRead read = parse(file);
+    return scan.remarks().isEmpty()
+        ? read
+        : new YamlRead(read.root(), both(scan.remarks(), read.findings()));
   }
 
   private static YamlRead parse(SourceFile file) {
@@ -47,6 +54,10 @@ public final class YamlReader {
       }
       return broken(findings);
     }
+  }
+
+  private static List<Finding> both(List<Finding> some, List<Finding> others) {
+    return Stream.concat(some.stream(), others.stream()).sorted().toList();
   }
 
   private static YamlRead broken(List<Finding> findings) {

@@ -3,6 +3,7 @@ package dev.pellucid.engine.folder;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -138,6 +140,71 @@ class FeedFolderTest {
             + " [file-name-twice]\n"
             + " help: rename one of the two, or delete the one that is not wanted\n",
         FindingText.of(listed().findings()));
+  }
+
+  @Test
+  void whatIsNotReadForASlipInItsNameIsTold() throws IOException {
+    file("catfish/CG-36.RECIPE", "x");
+    file("prices/2026.yaml.txt", "x");
+    file("catfish/CG-37.recipe.orig", "x");
+    file("catfish/CG-37.recipe", "x");
+    file("README.txt", "x");
+    file("catfish/photo.JPG", "x");
+    file("catfish/CG-37.recipe~", "x");
+    file("catfish/.CG-37.recipe.swp", "x");
+    assertEquals(
+        """
+        feeds/catfish/CG-36.RECIPE:1:1: warning: this file is not read, for its name ends in .RECIPE \
+        [file-name-near]
+         help: rename it to CG-36.recipe, or move it out of the folder
+
+        feeds/catfish/CG-37.recipe.orig:1:1: note: this file is a copy that is laid by, and is not \
+        read [file-copy]
+         help: delete it, or rename it to CG-37.recipe if it is the one that counts
+
+        feeds/prices/2026.yaml.txt:1:1: warning: this file is not read, for its name ends in \
+        .yaml.txt [file-name-near]
+         help: rename it to 2026.yaml, or move it out of the folder
+        """,
+        FindingText.of(listed().findings()));
+    assertEquals(List.of("catfish/CG-37.recipe"), listed().paths());
+  }
+
+  @Test
+  void aPipeIsNeverOpened() throws Exception {
+    Path pipe = root.resolve("A-1.recipe");
+    Process made = new ProcessBuilder("mkfifo", pipe.toString()).start();
+    assumeTrue(made.waitFor() == 0);
+    assertTrue(
+        FindingText.of(listed().findings())
+            .startsWith("feeds/A-1.recipe:1:1: warning: this is a pipe, a socket or a device"));
+    assertEquals(List.of(), listed().paths());
+  }
+
+  @Test
+  void aNameWithWhatCannotBeSeenIsToldAndNotRead() throws IOException {
+    file("A\u001B[31m-1.recipe", "x");
+    file("A\n-2.recipe", "x");
+    file("A\u202E-3.recip", "x");
+    file("x\u200By/A-4.recipe", "x");
+    file("x\u200By/A-5.recipe", "x");
+    file("a\u001Bpicture.png", "x");
+    file("خوراک\u200Cماهی/A-6.recipe", "x");
+    assertEquals(
+        """
+        feeds/A<U+000A>-2.recipe:1:1: error: the name holds a character that cannot be seen, U+000A, \
+        line feed (lf) [file-name-unseen]
+        feeds/A<U+001B>[31m-1.recipe:1:1: error: the name holds a character that cannot be seen, \
+        U+001B, escape [file-name-unseen]
+        feeds/A<U+202E>-3.recip:1:1: error: the name holds a character that cannot be seen, U+202E, \
+        right-to-left override [file-name-unseen]
+        feeds/x<U+200B>y:1:1: error: the name holds a character that cannot be seen, U+200B, zero \
+        width space [file-name-unseen]
+        """,
+        listed().findings().stream()
+            .map(finding -> FindingText.firstLine(finding) + "\n")
+            .collect(Collectors.joining()));
+    assertEquals(List.of("خوراک\u200Cماهی/A-6.recipe"), listed().paths());
   }
 
   @Test

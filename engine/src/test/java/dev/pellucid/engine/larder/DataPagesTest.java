@@ -32,7 +32,11 @@ class DataPagesTest {
           "file-unreadable",
           "file-link",
           "file-name-clash",
-          "file-name-twice");
+          "file-name-twice",
+          "file-name-near",
+          "file-name-unseen",
+          "file-copy",
+          "file-special");
 
   static Set<String> codes() {
     return Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes())

@@ -146,6 +146,21 @@ class YamlReaderTest {
         "a: 1⏎b 2⏎c: 3 | 2:1 | yaml-missing-colon",
         "a: [[[[[[[[[[[[[[[[[[[[[[]]]]]]]]]]]]]]]]]]]]]] | 1:23 | yaml-too-deep",
         "a: ⌫ | 1:4 | yaml-control-character",
+        "a: ma\u202Eize | 1:6 | yaml-control-character",
+        "a: b  # ma\uDB40\uDC41ize | 1:11 | yaml-control-character",
+        "ma\u200Bize: b | 1:3 | yaml-control-character",
+        "a: ma\uD800ize | 1:6 | yaml-control-character",
+        "a: ma\uFEFFize | 1:6 | yaml-control-character",
+        "a: ma\u2028ize | 1:6 | yaml-control-character",
+        "a: \"ma\\u202eize\" | 1:7 | yaml-control-character",
+        "a: \"ma\\x07ize\" | 1:7 | yaml-control-character",
+        "a: \"ma\\eize\" | 1:7 | yaml-control-character",
+        "a: \"ma\\0ize\" | 1:7 | yaml-control-character",
+        "a: \"ma\\nize\" | 1:7 | yaml-control-character",
+        "a: \"ma\\uD800ize\" | 1:7 | yaml-control-character",
+        "a: \"x\\\\y\\U000E0041ize\" | 1:9 | yaml-control-character",
+        "\"ma\\u200bize\": b | 1:4 | yaml-control-character",
+        "a: \"می\\u200c\" | 1:7 | yaml-control-character",
       })
   void eachSlipIsNamedWhereItStands(String shown, String place, String code) {
     String text = shown.replace('⏎', '\n').replace('⇥', '\t').replace('⌫', '\b');
@@ -154,6 +169,31 @@ class YamlReaderTest {
     assertEquals(code, findings.get(0).code().text(), FindingText.of(findings));
     assertEquals("data.yaml:" + place, findings.get(0).span().place());
     assertTrue(!findings.get(0).helps().isEmpty());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "a: \"می\\u200cخواهم\"",
+        "a: می\u200Cخواهم",
+        "a: \"\\uD83D\\uDC1F \\xB5g \\\"quoted\\\" \\\\u202E tab\\t \\/\"",
+        "a: '\\u202e is no escape here'",
+        "a: \\x07 is none either",
+        "# \\e"
+      })
+  void escapesOfWhatMayStandThereAreSilent(String text) {
+    assertEquals("", FindingText.of(read(text).findings()));
+  }
+
+  @Test
+  void whatCannotBeSeenComesOutSeen() {
+    YamlRead read = read("a: \"x\\e]0;y\\u202E\\r\\nz\"\nb: p\u202Eq\n");
+    assertEquals(2, read.findings().size());
+    Yaml.Mapping root = (Yaml.Mapping) read.root().orElseThrow();
+    assertEquals(
+        "x<U+001B>]0;y<U+202E><U+000D><U+000A>z",
+        ((Yaml.Scalar) root.entries().get(0).value()).text());
+    assertEquals("p<U+202E>q", ((Yaml.Scalar) root.entries().get(1).value()).text());
   }
 
   @ParameterizedTest

@@ -1,0 +1,74 @@
+package dev.pellucid.show;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.SourceFile;
+import org.junit.jupiter.api.Test;
+
+/** The excerpt marks the stretch, however long and strange its line. */
+class FindingTextTest {
+  private static final Code CODE = new Code("some-code");
+
+  @Test
+  void theWholeOfAnUsualLineIsShown() {
+    assertEquals(
+        """
+        a.recipe:2:3: error: here [some-code]
+            2 |   maize  14 %
+              |   ^^^^^ it
+        """,
+        shown("mix\n\t maize  14 %\n", "maize"));
+  }
+
+  @Test
+  void whatCannotBeSeenIsShownByItsNumber() {
+    assertEquals(
+        """
+        a.recipe:1:4: error: here [some-code]
+            1 | a <U+202E>b maize<U+0007>
+              |           ^^^^^^^ it
+        """,
+        shown("a \u202Eb maize\u0007\n", "b maize"));
+  }
+
+  @Test
+  void ofALongLineThePartRoundTheMarkIsShown() {
+    String text = "# " + "x ".repeat(500_000) + "maize" + " y".repeat(1000) + "\n";
+    assertEquals(
+        """
+        a.recipe:1:1000003: error: here [some-code]
+            1 | …%smaize%s…
+              |  %s^^^^^ it
+        """
+            .formatted("x ".repeat(20), " y".repeat(57) + " ", " ".repeat(40)),
+        shown(text, "maize"));
+  }
+
+  @Test
+  void aMarkOfAMillionLettersIsCut() {
+    String word = "m".repeat(1 << 20);
+    String text = shown("  " + word + " 14 %\n", word);
+    assertTrue(text.length() < 600, text);
+    assertTrue(text.contains("\n    1 |   " + "m".repeat(158) + "…\n"), text);
+    assertTrue(text.contains("|   " + "^".repeat(158) + " it\n"), text);
+  }
+
+  @Test
+  void pairsAreNotPartedAtTheEdges() {
+    for (int shift = 0; shift < 2; shift++) {
+      String text = "x".repeat(shift) + "\uD83D\uDC1F".repeat(500);
+      String shown = shown(text + "maize" + text, "maize");
+      assertEquals(-1, shown.indexOf("<U+"), shown);
+    }
+  }
+
+  private static String shown(String text, String marked) {
+    SourceFile file = new SourceFile("a.recipe", text);
+    int start = text.indexOf(marked);
+    return FindingText.of(
+        Finding.error(CODE, file.span(start, start + marked.length()), "here").labelled("it"));
+  }
+}
