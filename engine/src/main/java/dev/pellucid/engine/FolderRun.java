@@ -13,7 +13,6 @@ import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.made.Stock;
@@ -42,7 +41,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -266,12 +264,9 @@ final class FolderRun<T> {
   }
 
   private Larder stocked() {
-    TreeMap<String, SourceFile> texts = new TreeMap<>();
-    for (String path : folder.data()) {
-      folder.read(path, findings).ifPresent(text -> texts.put(path, text));
-    }
+    DataTexts texts = DataTexts.of(folder, findings);
     findings.addAll(folder.findings());
-    Stocked stocked = LarderReader.read(texts);
+    Stocked stocked = texts.stocked();
     findings.addAll(stocked.findings());
     return stocked.larder();
   }

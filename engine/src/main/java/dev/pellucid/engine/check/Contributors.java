@@ -68,7 +68,7 @@ final class Contributors {
     if (subject instanceof Subject.Nutrients sum) {
       double amount = 0;
       for (Nutrient nutrient : sum.nutrients()) {
-        boolean water = nutrient.index() == feed.nutrients().moisture();
+        boolean water = feed.nutrients().isMoisture(nutrient.index());
         amount += water ? 0 : row.amount(end, nutrient.index());
       }
       return amount;

@@ -97,6 +97,11 @@ public final class FeedComputer {
                 unpriced(rows))));
   }
 
+  private IllegalStateException unresolved() {
+    return new IllegalStateException(
+        "a recipe was resolved before " + larder.nutrients().mendFirst() + " was mended");
+  }
+
   private double airTemperature() {
     return larder.plant().map(plant -> plant.airTemperature()).orElse(25.0);
   }
@@ -135,7 +140,7 @@ public final class FeedComputer {
   }
 
   private Balance balance(ResolvedRecipe recipe, List<Leaf> leaves, End end, boolean withOverage) {
-    int moisture = larder.nutrients().moisture();
+    int moisture = larder.nutrients().moisture().orElseThrow(this::unresolved).index();
     double mix = 0;
     double mixWater = 0;
     double coat = 0;

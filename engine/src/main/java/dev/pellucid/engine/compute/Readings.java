@@ -203,7 +203,7 @@ public final class Readings {
   private double amount(int[] nutrients, End content, End mass, double finished) {
     double amount = 0;
     for (int index : nutrients) {
-      if (index == feed.nutrients().moisture()) {
+      if (feed.nutrients().isMoisture(index)) {
         amount += feed.content(content, index) * finished;
       } else {
         for (Row row : feed.rows()) {

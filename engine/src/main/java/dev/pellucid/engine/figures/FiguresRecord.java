@@ -4,6 +4,7 @@ import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.larder.Nutrients;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line;
@@ -166,7 +167,7 @@ public final class FiguresRecord {
       double base = feed.content(End.EXPECTED, nutrient.index());
       String figure = figure(nutrient.unit().fromBase(base));
       boolean none = new BigDecimal(figure).signum() == 0;
-      if (nutrient.index() != feed.nutrients().moisture() && !none) {
+      if (!nutrient.name().equals(Nutrients.MOISTURE) && !none) {
         add(FactLine.of(nutrient.name(), figure + " " + nutrient.unit().symbol()));
       }
     }

@@ -67,7 +67,8 @@ final class RecipeResolver {
     Optional<List<Line>> lines = lines();
     Span declared =
         file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());
-    if (all.isEmpty()) {
+    boolean known = kitchen.larder().nutrients().mendFirst().isEmpty();
+    if (all.isEmpty() && known) {
       findings.add(
           Finding.warning(NOTHING_TO_MEET, declared, code + " has no limit to meet")
               .helping("name a profile with meets, or write limits of its own"));
@@ -75,7 +76,7 @@ final class RecipeResolver {
     String title = file.opening().flatMap(o -> o.title()).map(t -> t.text()).orElse(code);
     return new Resolution<>(
         lines
-            .filter(list -> processIsKnown())
+            .filter(list -> known && processIsKnown())
             .map(
                 list ->
                     new ResolvedRecipe(
@@ -200,6 +201,9 @@ final class RecipeResolver {
     }
     all.addAll(MergedLimits.once(own, findings));
     List<Limit> merged = MergedLimits.of(all, findings);
+    if (!kitchen.larder().nutrients().mendFirst().isEmpty()) {
+      return merged;
+    }
     List<Limit> waived =
         new Waivers(limits, kitchen.days().waivers(), findings)
             .applied(file.waivers().map(section -> section.lines()).orElse(List.of()), merged);

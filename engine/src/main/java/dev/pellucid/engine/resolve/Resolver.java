@@ -35,7 +35,10 @@ public final class Resolver {
 
   /** The files to be mended before a recipe, of all that it looked up. */
   public List<String> brokenBefore(String recipe, SortedSet<String> read) {
-    List<String> files = new ArrayList<>();
+    List<String> files = new ArrayList<>(kitchen.larder().nutrients().mendFirst());
+    if (!files.isEmpty()) {
+      return files;
+    }
     for (String name : read) {
       Ingredient ingredient = kitchen.larder().ingredients().get(name);
       if (ingredient != null && !ingredient.whole()) {

@@ -39,7 +39,7 @@ public final class YamlReader {
     List<Finding> findings = new ArrayList<>();
     try (JsonParser tokens = JACKSON.createParser(ObjectReadContext.empty(), file.text())) {
       Optional<Yaml> root = new TreeBuilder(file, tokens, findings).document();
-      return new YamlRead(root, findings);
+      return new YamlRead(root, findings, findings.isEmpty());
     } catch (JacksonException failed) {
       findings.removeIf(finding -> finding.code().equals(YamlFindings.OVER_LINES));
       if (findings.isEmpty()) {
@@ -50,6 +50,6 @@ public final class YamlReader {
   }
 
   private static YamlRead broken(List<Finding> findings) {
-    return new YamlRead(Optional.empty(), findings);
+    return new YamlRead(Optional.empty(), findings, false);
   }
 }
