@@ -30,7 +30,6 @@ final class RecipeResolver {
   static final Code UNKNOWN_PROFILE = new Code("unknown-profile");
   static final Code NOTHING_TO_MEET = new Code("nothing-to-meet");
   static final Code NO_LAW = new Code("no-law");
-  static final Code EMPTY_BATCH = new Code("empty-batch");
 
   private final RecipeFile file;
   private final Kitchen kitchen;
@@ -123,21 +122,8 @@ final class RecipeResolver {
     } else if (line instanceof HeadLine.Batch told) {
       BatchBasis basis =
           told.basis().text().equals("finished") ? BatchBasis.FINISHED : BatchBasis.WEIGHED;
-      batch(new BatchSize(told.mass().base(), basis, told.mass()));
+      batch = Optional.of(new BatchSize(told.mass().base(), basis, told.mass()));
     }
-  }
-
-  private void batch(BatchSize size) {
-    if (size.kg() > 0) {
-      batch = Optional.of(size);
-      return;
-    }
-    findings.add(
-        Finding.error(
-                EMPTY_BATCH,
-                size.written().span(),
-                "a batch of " + size.written().asWritten() + " makes no feed")
-            .helping("write how much one batch is: batch 60 kg weighed"));
   }
 
   private void species(Word name) {

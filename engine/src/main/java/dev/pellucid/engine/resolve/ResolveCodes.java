@@ -34,7 +34,6 @@ public final class ResolveCodes {
           PremixResolver.NO_ROOM_LEFT,
           ProcessLines.NO_TEMPERATURE,
           ProfileResolver.UNKNOWN_SPECIES,
-          RecipeResolver.EMPTY_BATCH,
           RecipeResolver.UNKNOWN_PROFILE,
           RecipeResolver.NOTHING_TO_MEET,
           RecipeResolver.NO_LAW,
