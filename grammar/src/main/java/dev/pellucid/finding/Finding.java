@@ -5,11 +5,13 @@ import dev.pellucid.text.TextEdit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * One thing the tool has to say.
  *
- * @param headline one line that is enough on its own, without a full stop
+ * @param headline one line that is enough on its own, without a full stop; a line end or another
+ *     sign without a form, which a name of the data may bring along, becomes a space
  * @param span what is wrong
  * @param label what the excerpt says under the marked stretch; may be empty
  * @param related other places that explain it
@@ -30,6 +32,8 @@ public record Finding(
     About about)
     implements Comparable<Finding> {
 
+  private static final Pattern CONTROLS = Pattern.compile("[\\p{Cc}\\u2028\\u2029]+");
+
   private static final Comparator<Finding> ORDER =
       Comparator.comparing(Finding::span)
           .thenComparing(Finding::severity)
@@ -37,9 +41,10 @@ public record Finding(
           .thenComparing(Finding::headline);
 
   public Finding {
-    if (headline.isEmpty() || headline.endsWith(".") || headline.indexOf('\n') >= 0) {
+    if (headline.isEmpty() || headline.endsWith(".")) {
       throw new IllegalArgumentException("not a headline: " + headline);
     }
+    headline = CONTROLS.matcher(headline).replaceAll(" ");
     related = List.copyOf(related);
     notes = List.copyOf(notes);
     helps = List.copyOf(helps);

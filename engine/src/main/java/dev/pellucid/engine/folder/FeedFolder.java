@@ -38,6 +38,9 @@ public final class FeedFolder {
   /** A file of these is called by its name, wherever it lies. */
   private static final List<String> NAMED = List.of(".recipe", ".premix", ".limits");
 
+  /** What makes a folder one of feeds. */
+  public static final String SETTINGS = "pellucid.yaml";
+
   private final Path root;
   private final String prefix;
   private final SortedMap<String, Path> files = new TreeMap<>();
@@ -194,8 +197,15 @@ public final class FeedFolder {
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
       String path = relative(file);
       boolean hidden = String.valueOf(file.getFileName()).startsWith(".");
-      if (attributes.isSymbolicLink() && !hidden && (isRead(path) || Files.isDirectory(file))) {
+      if (attributes.isSymbolicLink() && !hidden && Files.isDirectory(file)) {
+        findings.add(FolderFindings.linkToFolder(prefix + path, prefix + SETTINGS));
+      } else if (attributes.isSymbolicLink() && !hidden && isRead(path)) {
         findings.add(FolderFindings.link(prefix + path));
+      } else if (attributes.isRegularFile()
+          && !hidden
+          && isRead(path)
+          && FolderFindings.hasHidden(path)) {
+        findings.add(FolderFindings.control(prefix + path));
       } else if (attributes.isRegularFile() && !hidden && isRead(path)) {
         files.put(path, file);
       }
@@ -207,14 +217,17 @@ public final class FeedFolder {
       if (file.equals(root)) {
         throw closed;
       }
-      findings.add(FolderFindings.unreadable(prefix + relative(file)));
+      findings.add(
+          Files.isDirectory(file)
+              ? FolderFindings.unreadableFolder(prefix + relative(file), prefix + SETTINGS)
+              : FolderFindings.unreadable(prefix + relative(file)));
       return FileVisitResult.CONTINUE;
     }
 
     @Override
     public FileVisitResult postVisitDirectory(Path folder, @Nullable IOException closed) {
       if (closed != null) {
-        findings.add(FolderFindings.unreadable(prefix + relative(folder)));
+        findings.add(FolderFindings.unreadableFolder(prefix + relative(folder), prefix + SETTINGS));
       }
       return FileVisitResult.CONTINUE;
     }

@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A folder is listed in one order, and what is wrong with a file is a finding. */
 class FeedFolderTest {
@@ -109,8 +111,34 @@ class FeedFolderTest {
     FeedFolder folder = listed();
     assertEquals(List.of("A-1.recipe"), folder.ending(".recipe"));
     assertEquals(
-        List.of("feeds/A-2.recipe", "feeds/elsewhere", "feeds/ring"),
+        List.of("feeds/A-2.recipe", "feeds/pellucid.yaml", "feeds/pellucid.yaml"),
         folder.findings().stream().map(finding -> finding.span().file().path()).toList());
+    String told = FindingText.of(folder.findings());
+    assertTrue(told.contains("feeds/ring is a link to a folder elsewhere"), told);
+  }
+
+  /** Once the first of them ended every goal in an exception. */
+  @ParameterizedTest
+  @CsvSource({
+    "'X\n1.recipe', X\uFFFD1.recipe, a line end",
+    "'X\t1.recipe', X\uFFFD1.recipe, a tab",
+    "'X\u001b1.recipe', X\uFFFD1.recipe, U+001B",
+    "'X\u202e1.recipe', X\uFFFD1.recipe, U+202E",
+    "'one\nfolder/A-1.recipe', one\uFFFDfolder/A-1.recipe, a line end",
+  })
+  void aNameThatWouldTearALineApartIsTold(String name, String shown, String sign)
+      throws IOException {
+    file(name, "recipe X-1\n");
+    FeedFolder folder = listed();
+    assertEquals(List.of(), folder.ending(".recipe"));
+    assertEquals(
+        "feeds/"
+            + shown
+            + ":1:1: error: the name holds a sign that does not show, "
+            + sign
+            + ", and the file is not read [file-name-control]\n"
+            + " help: rename it with letters, digits and hyphens\n",
+        FindingText.of(folder.findings()));
   }
 
   @Test

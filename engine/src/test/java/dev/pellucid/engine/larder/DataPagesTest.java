@@ -32,7 +32,8 @@ class DataPagesTest {
           "file-unreadable",
           "file-link",
           "file-name-clash",
-          "file-name-twice");
+          "file-name-twice",
+          "file-name-control");
 
   static Set<String> codes() {
     return Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes())
