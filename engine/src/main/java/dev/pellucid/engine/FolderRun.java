@@ -149,7 +149,7 @@ final class FolderRun<T> {
     recipes.parallelStream().map(this::recipe).forEachOrdered(outcomes::add);
     outcomes.forEach(outcome -> findings.addAll(outcome.findings()));
     Stock stock = closeBooks(outcomes);
-    List<Finding> sorted = Rules.once(findings);
+    Shown shown = Shown.of(Rules.once(findings));
     int limits = outcomes.stream().mapToInt(Outcome::limits).sum();
     List<String> notChecked =
         notChecked(outcomes.stream().filter(outcome -> !outcome.checked()).toList());
@@ -157,7 +157,8 @@ final class FolderRun<T> {
         outcomes.stream().filter(outcome -> outcome.made().isEmpty()).map(Outcome::code).toList();
     List<T> made = outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList();
     return new Result<>(
-        new CheckReport(sorted, recipes.size(), books.count(), limits, notChecked),
+        new CheckReport(
+            shown.findings(), recipes.size(), books.count(), limits, notChecked, shown.more()),
         made,
         unmade,
         stock,

@@ -54,6 +54,7 @@ public final class Pellucid {
             report.tally(),
             report.batches(),
             report.limits(),
+            report.counts(),
             report.findings(),
             result.recorded());
     BelowFolder below = new BelowFolder(prefix, folder.paths());

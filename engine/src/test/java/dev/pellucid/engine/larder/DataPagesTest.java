@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.RunCodes;
 import dev.pellucid.engine.folder.FolderFindings;
 import dev.pellucid.engine.yaml.YamlFindings;
 import dev.pellucid.finding.Code;
@@ -33,10 +34,11 @@ class DataPagesTest {
           "file-link",
           "file-name-clash",
           "file-name-twice",
-          "file-name-control");
+          "file-name-control",
+          "more-findings");
 
   static Set<String> codes() {
-    return Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes())
+    return Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes(), RunCodes.all())
         .flatMap(Collection::stream)
         .map(Code::text)
         .collect(Collectors.toCollection(TreeSet::new));
@@ -45,7 +47,7 @@ class DataPagesTest {
   @Test
   void noCodeIsDeclaredTwice() {
     long declared =
-        Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes())
+        Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes(), RunCodes.all())
             .mapToLong(Collection::size)
             .sum();
     assertEquals(declared, codes().size());
