@@ -1,9 +1,12 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.FolderLayout;
+import dev.pellucid.engine.NoFeeds;
 import java.io.File;
 import java.io.IOException;
+import java.util.Optional;
 import org.apache.maven.plugin.AbstractMojo;
+import org.apache.maven.plugin.MojoExecution;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -27,6 +30,10 @@ abstract class FolderGoal extends AbstractMojo {
   @Parameter(property = "pellucid.skip", defaultValue = "false")
   private boolean skip;
 
+  /** This run of the goal; set by Maven. */
+  @Parameter(defaultValue = "${mojoExecution}", readonly = true)
+  private @Nullable MojoExecution execution;
+
   @Override
   public final void execute() throws MojoExecutionException, MojoFailureException {
     if (skip) {
@@ -38,10 +45,26 @@ abstract class FolderGoal extends AbstractMojo {
           "there is no folder " + folder + "; say which with -Dpellucid.folder=recipes");
     }
     try {
+      if (needsFeeds()) {
+        Optional<String> message = NoFeeds.message(folder.toPath(), goal());
+        if (message.isPresent()) {
+          throw new MojoFailureException(message.get());
+        }
+      }
       work(folder);
     } catch (IOException broken) {
       throw new MojoExecutionException("reading or writing failed: " + broken.getMessage(), broken);
     }
+  }
+
+  /** Whether it is a mistake to call it where no feeds are. */
+  boolean needsFeeds() {
+    return true;
+  }
+
+  /** As it is called behind the prefix. */
+  private String goal() {
+    return execution == null ? "check" : execution.getGoal();
   }
 
   /** Whether there is anything to work on. */
