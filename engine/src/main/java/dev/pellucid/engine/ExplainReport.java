@@ -51,6 +51,11 @@ public record ExplainReport(String text, Optional<String> problem) {
               + " is not the code of a recipe of this folder"
               + (near.isEmpty() ? "" : "; did you mean " + Choices.of(near) + "?"));
     }
+    List<String> mendFirst = run.larder().nutrients().mendFirst();
+    if (!mendFirst.isEmpty()) {
+      return problem(
+          recipe + " cannot be computed: mend " + String.join(", ", mendFirst) + " first");
+    }
     List<Finding> findings = new ArrayList<>();
     Optional<Subject> subject = run.subject(figure, findings);
     if (subject.isEmpty()) {

@@ -45,7 +45,7 @@ public record FolderLayout(
 
   /** Whether this is a folder of feeds at all: it has settings. */
   public static boolean isFeedFolder(Path root) {
-    return FeedFolder.holds(root, "pellucid.yaml");
+    return FeedFolder.holds(root, FeedFolder.SETTINGS);
   }
 
   /** A file and its text as it would be laid out. */

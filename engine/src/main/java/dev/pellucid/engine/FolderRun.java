@@ -13,7 +13,6 @@ import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.made.Stock;
@@ -42,7 +41,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -151,7 +149,7 @@ final class FolderRun<T> {
     recipes.parallelStream().map(this::recipe).forEachOrdered(outcomes::add);
     outcomes.forEach(outcome -> findings.addAll(outcome.findings()));
     Stock stock = closeBooks(outcomes);
-    List<Finding> sorted = Rules.once(findings);
+    Shown shown = Shown.of(Rules.once(findings));
     int limits = outcomes.stream().mapToInt(Outcome::limits).sum();
     List<String> notChecked =
         notChecked(outcomes.stream().filter(outcome -> !outcome.checked()).toList());
@@ -159,7 +157,8 @@ final class FolderRun<T> {
         outcomes.stream().filter(outcome -> outcome.made().isEmpty()).map(Outcome::code).toList();
     List<T> made = outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList();
     return new Result<>(
-        new CheckReport(sorted, recipes.size(), books.count(), limits, notChecked),
+        new CheckReport(
+            shown.findings(), recipes.size(), books.count(), limits, notChecked, shown.more()),
         made,
         unmade,
         stock,
@@ -266,12 +265,9 @@ final class FolderRun<T> {
   }
 
   private Larder stocked() {
-    TreeMap<String, SourceFile> texts = new TreeMap<>();
-    for (String path : folder.data()) {
-      folder.read(path, findings).ifPresent(text -> texts.put(path, text));
-    }
+    DataTexts texts = DataTexts.of(folder, findings);
     findings.addAll(folder.findings());
-    Stocked stocked = LarderReader.read(texts);
+    Stocked stocked = texts.stocked();
     findings.addAll(stocked.findings());
     return stocked.larder();
   }

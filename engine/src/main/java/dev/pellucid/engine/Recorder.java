@@ -30,8 +30,8 @@ final class Recorder {
   static RecipeOutcome unchecked(
       String path, String code, List<String> mendFirst, List<Finding> said) {
     List<Finding> errors =
-        said.stream().filter(finding -> finding.severity() == Severity.ERROR).toList();
-    return RecipeOutcome.unchecked(path, code, mendFirst, errors);
+        said.stream().filter(finding -> finding.severity() == Severity.ERROR).sorted().toList();
+    return RecipeOutcome.unchecked(path, code, mendFirst, Shown.of(errors).findings());
   }
 
   private static LimitOutcome limit(Standing standing) {

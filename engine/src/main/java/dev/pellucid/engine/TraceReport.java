@@ -2,16 +2,13 @@ package dev.pellucid.engine;
 
 import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.made.Trace;
 import dev.pellucid.engine.report.TraceText;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
-import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
 
 /**
  * What came of a trace.
@@ -31,11 +28,7 @@ public record TraceReport(
 
   static TraceReport of(FeedFolder folder, String lot, String batch) {
     List<Finding> findings = new ArrayList<>();
-    TreeMap<String, SourceFile> texts = new TreeMap<>();
-    for (String path : folder.data()) {
-      folder.read(path, findings).ifPresent(text -> texts.put(path, text));
-    }
-    Stocked stocked = LarderReader.read(texts);
+    Stocked stocked = DataTexts.of(folder, findings).stocked();
     findings.addAll(stocked.findings());
     findings.removeIf(finding -> finding.severity() != Severity.ERROR);
     Larder larder = stocked.larder();

@@ -7,13 +7,17 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.show.FindingText;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The example folder passes, and slips in a copy of it are named where they stand. */
 class ExampleFolderTest {
@@ -55,6 +59,68 @@ class ExampleFolderTest {
     replace("prices/2026-11.yaml", "maize:", "maise:");
     CheckReport report = Pellucid.check(copy, "", DAY);
     assertEquals(1, report.findings().size(), FindingText.of(report.findings()));
+  }
+
+  /** Four ways to lose the water, each of which once ended in an exception. */
+  @ParameterizedTest
+  @CsvSource({
+    "'  stability: stable','    stability: stable'",
+    "'  unit: \"%\"','\"%\" unit:'",
+    "'moisture:\n',''",
+    "'title: Moisture','title: {Moisture'"
+  })
+  void aBrokenFileOfNutrientsKeepsEveryFeedFromBeingChecked(String from, String to)
+      throws IOException {
+    copyExample();
+    String first = from.replace("\\n", "\n");
+    Path file = copy.resolve("nutrients/1-whole.yaml");
+    Files.writeString(file, Files.readString(file).replaceFirst(Pattern.quote(first), to));
+    everyFeedIsBlockedBy("1-whole.yaml");
+  }
+
+  @Test
+  void aFileOfNutrientsInAnotherEncodingKeepsEveryFeedFromBeingChecked() throws IOException {
+    copyExample();
+    Path file = copy.resolve("nutrients/6-vitamins.yaml");
+    Files.write(file, Files.readString(file).getBytes(StandardCharsets.UTF_16));
+    everyFeedIsBlockedBy("6-vitamins.yaml");
+  }
+
+  @Test
+  void aFolderWithoutNutrientsIsOneFinding() throws IOException {
+    copyExample();
+    try (Stream<Path> files = Files.list(copy.resolve("nutrients"))) {
+      for (Path file : files.toList()) {
+        Files.delete(file);
+      }
+    }
+    CheckReport report = Pellucid.check(copy, "", DAY);
+    assertCode(report, "data-no-moisture-nutrient");
+    assertEquals(1, report.findings().size(), FindingText.of(report.findings()));
+    assertEquals("pellucid.yaml", report.findings().get(0).span().file().path());
+    everyFeedIsBlockedBy("nutrients/");
+  }
+
+  /** In every goal, and with one finding at most beside those of the records that are kept. */
+  private void everyFeedIsBlockedBy(String mendFirst) throws IOException {
+    CheckReport report = Pellucid.check(copy, "", DAY);
+    String all = FindingText.of(report.findings());
+    assertTrue(report.count(Severity.ERROR) > 0, all);
+    assertTrue(report.findings().size() <= 3, all);
+    assertEquals(0, report.limits());
+    assertEquals(1, report.notChecked().size(), report.tally());
+    assertTrue(report.tally().endsWith(" (mend " + mendFirst + " first)"), report.tally());
+    SheetReport sheets = Pellucid.batchSheets(copy, "", DAY, path -> new Version("1a2b3c4", true));
+    assertEquals(List.of(), sheets.sheets());
+    assertTrue(sheets.withheld().containsAll(List.of("CG-36", "VIT-WW")));
+    assertEquals(14, Pellucid.figures(copy, "", "", false).unmade().size());
+    assertEquals(
+        "CG-36 cannot be computed: mend " + mendFirst + " first",
+        Pellucid.explain(copy, "", DAY, "CG-36", "crude-protein").problem().orElseThrow());
+    Pellucid.report(copy, "", DAY, List.of(), copy.resolve("target"));
+    CompareReport compared =
+        Pellucid.compare(FolderState.at(EXAMPLE), FolderState.at(copy), DAY, "");
+    assertTrue(compared.text().contains("NOT TO BE TRUSTED, now: "), compared.text());
   }
 
   private void replace(String path, String from, String to) throws IOException {
@@ -112,7 +178,7 @@ class ExampleFolderTest {
       Path file = files.filter(p -> p.endsWith(code + ".recipe")).findFirst().orElseThrow();
       String text = Files.readString(file);
       assertTrue(text.contains(from), text);
-      Files.writeString(file, text.replaceFirst(java.util.regex.Pattern.quote(from), to));
+      Files.writeString(file, text.replaceFirst(Pattern.quote(from), to));
     }
     return Pellucid.check(copy, "", DAY);
   }

@@ -11,7 +11,8 @@ import java.util.List;
  * One thing the tool has to say. Whatever words of a person stand in its sentences, each is one
  * line that can be printed, as {@link Sentence} has it.
  *
- * @param headline one line that is enough on its own, without a full stop
+ * @param headline one line that is enough on its own, without a full stop; a line end or another
+ *     sign without a form, which a name of the data may bring along, becomes a space
  * @param span what is wrong
  * @param label what the excerpt says under the marked stretch; may be empty
  * @param related other places that explain it

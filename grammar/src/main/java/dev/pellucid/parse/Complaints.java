@@ -2,6 +2,7 @@ package dev.pellucid.parse;
 
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Calendar;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Numeral;
@@ -24,6 +25,7 @@ final class Complaints {
   static final Code PHRASE_TWICE = new Code("phrase-twice");
   static final Code BOUND_MISSING = new Code("bound-missing");
   static final Code WORD_UNKNOWN = new Code("word-unknown");
+  static final Code OUT_OF_BOUNDS = new Code("figure-out-of-bounds");
   static final Code DAY_FORM = new Code("day-form");
 
   private Complaints() {}
@@ -60,6 +62,20 @@ final class Complaints {
             "write the part of everything weighed: "
                 + "the weight of the line over the weight of the batch, times 100 %")
         .helping("the batch sheet turns shares into weights; batch 60 kg weighed says how much");
+  }
+
+  /**
+   * @param sentence what can be: "a batch is from 1 g to 10000 t"
+   */
+  static Finding outOfBounds(String written, Span span, String sentence) {
+    return Finding.error(OUT_OF_BOUNDS, span, written + " cannot be, " + sentence)
+        .helping("look for a slipped decimal point or a wrong unit");
+  }
+
+  static Finding dayOutOfBounds(Word day) {
+    return Finding.error(
+            OUT_OF_BOUNDS, day.span(), day.text() + " cannot be, " + Calendar.sentence())
+        .helping("look for a slip in the year: 2027-03-31");
   }
 
   static Finding reversed(Range range) {

@@ -1,7 +1,9 @@
 package dev.pellucid.parse;
 
+import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -10,25 +12,34 @@ import java.util.stream.Collectors;
  *
  * @param example a right one
  */
-record Expected(String example, Set<Kind> kinds) {
-  static final Expected SHARE = of("18.00 %", Kind.SHARE);
-  static final Expected WITHIN = of("within 10 to 20 %", Kind.SHARE);
-  static final Expected FISH = of("fish 50 to 250 g", Kind.MASS);
-  static final Expected BATCH = of("batch 60 kg weighed", Kind.MASS);
-  static final Expected DOSE = of("dose 10 g/kg", Kind.SHARE);
-  static final Expected SUPPLY = of("100 mg/kg", Kind.SHARE, Kind.ACTIVITY);
-  static final Expected EXTRA = of("10 %", Kind.SHARE);
-  static final Expected EXTRA_PER_WEIGHING = of("2 g per weighing", Kind.MASS);
-  static final Expected LINES_BELOW = of("lines below 0.5 %", Kind.SHARE);
-  static final Expected NUTRIENT = of("min 35 %", Kind.SHARE, Kind.ACTIVITY, Kind.ENERGY);
-  static final Expected RATIO = of("min 5.1 %", Kind.SHARE, Kind.SHARE_PER_ENERGY, Kind.ACTIVITY);
-  static final Expected INCLUSION = of("max 40 %", Kind.SHARE);
-  static final Expected COST = of("max 1.25 EUR/kg", Kind.PRICE);
-  static final Expected MOISTURE = of("at 12 % moisture", Kind.SHARE);
-  static final Expected CONFIDENCE = of("in 95 % of batches", Kind.SHARE);
+record Expected(String example, Set<Kind> kinds, Set<Extent> extents) {
+  static final Expected SHARE = of("18.00 %", Extent.SHARE);
+  static final Expected WITHIN = of("within 10 to 20 %", Extent.SHARE);
+  static final Expected FISH = of("fish 50 to 250 g", Extent.FISH);
+  static final Expected BATCH = of("batch 60 kg weighed", Extent.BATCH);
+  static final Expected DOSE = of("dose 10 g/kg", Extent.SHARE);
+  static final Expected SUPPLY = of("100 mg/kg", Extent.SHARE, Extent.ACTIVITY);
+  static final Expected EXTRA = of("10 %", Extent.EXTRA);
+  static final Expected EXTRA_PER_WEIGHING = of("2 g per weighing", Extent.LOSS);
+  static final Expected LINES_BELOW = of("lines below 0.5 %", Extent.SHARE);
+  static final Expected NUTRIENT = of("min 35 %", Extent.SHARE, Extent.ACTIVITY, Extent.ENERGY);
+  static final Expected RATIO = of("min 5.1 %", Extent.RATIO, Extent.PER_ENERGY, Extent.ACTIVITY);
+  static final Expected INCLUSION = of("max 40 %", Extent.SHARE);
+  static final Expected COST =
+      new Expected("max 1.25 EUR/kg", EnumSet.of(Kind.PRICE), EnumSet.noneOf(Extent.class));
+  static final Expected MOISTURE = of("at 12 % moisture", Extent.MOISTURE);
+  static final Expected CONFIDENCE = of("in 95 % of batches", Extent.SHARE);
 
-  static Expected of(String example, Kind first, Kind... more) {
-    return new Expected(example, EnumSet.of(first, more));
+  static Expected of(String example, Extent first, Extent... more) {
+    EnumSet<Extent> extents = EnumSet.of(first, more);
+    EnumSet<Kind> kinds = EnumSet.noneOf(Kind.class);
+    extents.forEach(extent -> kinds.add(extent.kind()));
+    return new Expected(example, kinds, extents);
+  }
+
+  /** How small and how large a figure of a kind can be in this place. */
+  Optional<Extent> extent(Kind kind) {
+    return extents.stream().filter(extent -> extent.kind() == kind).findFirst();
   }
 
   /** "a share, an activity or an energy". */

@@ -1,5 +1,6 @@
 package dev.pellucid.parse;
 
+import dev.pellucid.measure.Calendar;
 import dev.pellucid.parse.generated.FeedLines.BasisContext;
 import dev.pellucid.parse.generated.FeedLines.LeftContext;
 import dev.pellucid.parse.generated.FeedLines.LimitLineContext;
@@ -16,6 +17,7 @@ import dev.pellucid.syntax.Quoted;
 import dev.pellucid.syntax.WaiverLine;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -159,6 +161,8 @@ final class LimitLines {
       Word day = pieces.word(token);
       if (!Days.isDay(day.text())) {
         pieces.remark(Complaints.dayForm(day));
+      } else if (!Calendar.holds(LocalDate.parse(day.text()))) {
+        pieces.say(Complaints.dayOutOfBounds(day));
       }
       return day;
     }

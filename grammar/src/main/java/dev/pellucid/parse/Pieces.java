@@ -1,6 +1,7 @@
 package dev.pellucid.parse;
 
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.parse.generated.FeedLines.AmountContext;
 import dev.pellucid.parse.generated.FeedLines.RangeContext;
@@ -15,6 +16,7 @@ import dev.pellucid.text.Span;
 import dev.pellucid.text.Unseen;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 
@@ -109,7 +111,16 @@ final class Pieces {
   void check(Amount amount, Expected expected) {
     if (!expected.kinds().contains(amount.unit().kind())) {
       say(Complaints.wrongKind(amount, expected));
+    } else {
+      hold(amount.base(), amount.asWritten(), amount.span(), expected.extent(amount.unit().kind()));
     }
+  }
+
+  /** Whether a figure can be at all. */
+  private boolean hold(double base, String written, Span span, Optional<Extent> extent) {
+    Optional<Extent> broken = extent.filter(one -> !one.holds(base));
+    broken.ifPresent(one -> say(Complaints.outOfBounds(written, span, one.sentence())));
+    return broken.isEmpty();
   }
 
   Range range(RangeContext context, Expected expected) {
@@ -121,6 +132,11 @@ final class Pieces {
       say(Complaints.wrongKind(range, expected));
     } else if (low.value().compareTo(high.value()) > 0) {
       say(Complaints.reversed(range));
+    } else {
+      Optional<Extent> extent = expected.extent(range.unit().kind());
+      if (hold(range.lowBase(), range.asWritten(), range.span(), extent)) {
+        hold(range.highBase(), range.asWritten(), range.span(), extent);
+      }
     }
     return range;
   }

@@ -168,7 +168,7 @@ final class ProcessLines {
 
   /** What measures a property, with an example. */
   static Expected expected(Property property) {
-    return Expected.of(property.word() + " " + example(property), property.kind());
+    return Expected.of(property.word() + " " + example(property), property.extent());
   }
 
   private static String example(Property property) {

@@ -20,6 +20,7 @@ public final class SyntaxCodes {
               "day-form",
               "decimal-comma",
               "figure-missing",
+              "figure-out-of-bounds",
               "from-missing",
               "head-line-foreign",
               "head-line-late",

@@ -1,5 +1,6 @@
 package dev.pellucid.syntax;
 
+import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import java.util.Locale;
 import java.util.Optional;
@@ -7,38 +8,43 @@ import java.util.Optional;
 /** What can be said of a step, and what measures it. */
 public enum Property {
   /** The hole of the screen. */
-  SCREEN(Kind.LENGTH),
-  TIME(Kind.TIME),
-  TEMPERATURE(Kind.TEMPERATURE),
+  SCREEN(Extent.HOLE),
+  TIME(Extent.STEP_TIME),
+  TEMPERATURE(Extent.TEMPERATURE),
   /** The temperature before the step. */
-  START(Kind.TEMPERATURE),
+  START(Extent.TEMPERATURE),
   /** Water as a share of the weight of the mix. */
-  ON_MIX(Kind.SHARE),
+  ON_MIX(Extent.ADDED_WATER),
   /** Water until the mix is this moist. */
-  TO_MOISTURE(Kind.SHARE),
+  TO_MOISTURE(Extent.MOISTURE),
   /** The moisture after the step. */
-  MOISTURE(Kind.SHARE),
+  MOISTURE(Extent.MOISTURE),
   /** The hole of the die. */
-  DIE(Kind.LENGTH),
+  DIE(Extent.HOLE),
   /** The length of the cut. */
-  LENGTH(Kind.LENGTH),
+  LENGTH(Extent.HOLE),
   /** How the coat goes on; a word, not a figure: {@code vacuum}, {@code drum} or {@code hand}. */
-  METHOD(Kind.SHARE),
+  METHOD(Extent.SHARE),
   /** What goes into one bag. */
-  BAG(Kind.MASS),
-  SHELF_LIFE(Kind.TIME);
+  BAG(Extent.BAG),
+  SHELF_LIFE(Extent.SHELF_LIFE);
 
-  private final Kind kind;
+  private final Extent extent;
   private final String word;
 
-  Property(Kind kind) {
-    this.kind = kind;
+  Property(Extent extent) {
+    this.extent = extent;
     this.word = name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** What measures it; without meaning for {@link #METHOD}. */
   public Kind kind() {
-    return kind;
+    return extent.kind();
+  }
+
+  /** How small and how large it can be; without meaning for {@link #METHOD}. */
+  public Extent extent() {
+    return extent;
   }
 
   /** Whether a word and not a figure follows. */

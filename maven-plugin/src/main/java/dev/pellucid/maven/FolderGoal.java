@@ -1,12 +1,15 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.FolderLayout;
+import dev.pellucid.engine.NoFeeds;
 import dev.pellucid.engine.Pellucid;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import java.util.Optional;
 import org.apache.maven.plugin.AbstractMojo;
+import org.apache.maven.plugin.MojoExecution;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -34,6 +37,10 @@ abstract class FolderGoal extends AbstractMojo {
   @Parameter(property = "pellucid.skip", defaultValue = "false")
   private boolean skip;
 
+  /** This run of the goal; set by Maven. */
+  @Parameter(defaultValue = "${mojoExecution}", readonly = true)
+  private @Nullable MojoExecution execution;
+
   @Override
   public final void execute() throws MojoExecutionException, MojoFailureException {
     if (skip) {
@@ -45,6 +52,12 @@ abstract class FolderGoal extends AbstractMojo {
           "there is no folder " + folder + "; say which with -Dpellucid.folder=recipes");
     }
     try {
+      if (needsFeeds()) {
+        Optional<String> message = NoFeeds.message(folder.toPath(), goal());
+        if (message.isPresent()) {
+          throw new MojoFailureException(message.get());
+        }
+      }
       work(folder);
     } catch (GitTrouble trouble) {
       throw new MojoFailureException(trouble.getMessage());
@@ -75,6 +88,16 @@ abstract class FolderGoal extends AbstractMojo {
     if (base != null) {
       Pellucid.refuseLinkOut(base.toPath(), to.toPath(), parameter);
     }
+  }
+
+  /** Whether it is a mistake to call it where no feeds are. */
+  boolean needsFeeds() {
+    return true;
+  }
+
+  /** As it is called behind the prefix. */
+  private String goal() {
+    return execution == null ? "check" : execution.getGoal();
   }
 
   /** Whether there is anything to work on. */

@@ -77,7 +77,7 @@ final class Contributors {
     if (subject instanceof Subject.Nutrients sum) {
       double amount = 0;
       for (Nutrient nutrient : sum.nutrients()) {
-        boolean water = nutrient.index() == feed.nutrients().moisture();
+        boolean water = feed.nutrients().isMoisture(nutrient.index());
         boolean open = told && row.composition().maybeMore().get(nutrient.index());
         amount += water ? 0 : row.amount(open ? End.EXPECTED : end, nutrient.index());
       }

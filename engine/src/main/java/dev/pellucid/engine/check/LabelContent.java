@@ -19,7 +19,7 @@ record LabelContent(double fresh, double stored, double untold, boolean unknown)
   static LabelContent of(ComputedFeed feed, Nutrient nutrient) {
     int index = nutrient.index();
     double fresh = feed.content(End.EXPECTED, index);
-    if (index == feed.nutrients().moisture()) {
+    if (feed.nutrients().isMoisture(index)) {
       return new LabelContent(fresh, fresh, 0, false);
     }
     double stored = 0;

@@ -34,7 +34,7 @@ public record ComputedFeed(
 
   /** The amount of a nutrient per kg of finished feed as fed, in the base of its kind. */
   public double content(End end, int nutrient) {
-    if (nutrient == nutrients.moisture()) {
+    if (nutrients.isMoisture(nutrient)) {
       return moisture(end);
     }
     double sum = 0;

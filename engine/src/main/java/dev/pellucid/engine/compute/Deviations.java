@@ -92,7 +92,7 @@ final class Deviations {
     for (int i = 0; i < ingredientOf.length; i++) {
       Row row = feed.rows().get(i);
       for (int nutrient : nutrients) {
-        if (nutrient == feed.nutrients().moisture() && !feed.keepsItsWater(row)) {
+        if (feed.nutrients().isMoisture(nutrient) && !feed.keepsItsWater(row)) {
           continue;
         }
         for (Composition.Derived.Term term : row.composition().net().get(nutrient)) {

@@ -148,7 +148,7 @@ public final class FeedComputer {
 
   private static Balance balance(
       Larder larder, ResolvedRecipe recipe, List<Leaf> leaves, End end, boolean withOverage) {
-    int moisture = larder.nutrients().moisture();
+    int moisture = larder.nutrients().moisture().orElseThrow(() -> unresolved(larder)).index();
     double mix = 0;
     double mixWater = 0;
     double coat = 0;
@@ -172,5 +172,10 @@ public final class FeedComputer {
         end,
         new MassFlow.Poured(mix, mixWater),
         new MassFlow.Poured(coat, coatWater));
+  }
+
+  private static IllegalStateException unresolved(Larder larder) {
+    return new IllegalStateException(
+        "a recipe was resolved before " + larder.nutrients().mendFirst() + " was mended");
   }
 }

@@ -221,7 +221,7 @@ public final class Readings {
   private double amount(int[] nutrients, End content, End mass, double finished, Counting which) {
     double amount = 0;
     for (int index : nutrients) {
-      if (index == feed.nutrients().moisture()) {
+      if (feed.nutrients().isMoisture(index)) {
         amount += feed.content(water(which, content, index), index) * finished;
       } else {
         for (Row row : feed.rows()) {
@@ -298,7 +298,7 @@ public final class Readings {
 
   /** Whether the content of a row reaches the figure at all; water may go off. */
   private boolean counts(Row row, int nutrient) {
-    return nutrient != feed.nutrients().moisture() || feed.keepsItsWater(row);
+    return !feed.nutrients().isMoisture(nutrient) || feed.keepsItsWater(row);
   }
 
   private record Gaps(

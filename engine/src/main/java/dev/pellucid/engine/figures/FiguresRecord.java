@@ -6,6 +6,7 @@ import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.larder.Nutrients;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Basis;
@@ -174,7 +175,7 @@ public final class FiguresRecord {
       Reading reading = readings.at(alone, new Basis.AsFed(), End.EXPECTED);
       String figure = figure(nutrient.unit().fromBase(reading.value()));
       boolean none = new BigDecimal(figure).signum() == 0;
-      if (nutrient.index() != feed.nutrients().moisture() && !none) {
+      if (!nutrient.name().equals(Nutrients.MOISTURE) && !none) {
         String sign = reading.certainty().sign();
         add(FactLine.of(nutrient.name(), sign + figure + " " + nutrient.unit().symbol()));
       }

@@ -47,6 +47,9 @@ public final class FeedFolder {
   /** What a feed hangs on. */
   private static final List<String> MEANT = List.of(".recipe", ".premix", ".limits", ".yaml");
 
+  /** What makes a folder one of feeds. */
+  public static final String SETTINGS = "pellucid.yaml";
+
   private final Path root;
   private final String prefix;
   private final SortedMap<String, Stored> files = new TreeMap<>();
@@ -320,7 +323,9 @@ public final class FeedFolder {
       if (name.startsWith(".")) {
         return FileVisitResult.CONTINUE;
       }
-      if (attributes.isSymbolicLink() && (ours || Files.isDirectory(file))) {
+      if (attributes.isSymbolicLink() && Files.isDirectory(file)) {
+        findings.add(FolderFindings.linkToFolder(prefix + path, prefix + SETTINGS));
+      } else if (attributes.isSymbolicLink() && ours) {
         findings.add(FolderFindings.link(prefix + path));
       } else if (ours && attributes.isOther()) {
         findings.add(FolderFindings.special(prefix + path));
@@ -358,14 +363,17 @@ public final class FeedFolder {
       if (file.equals(root)) {
         throw closed;
       }
-      findings.add(FolderFindings.unreadable(prefix + relative(file)));
+      findings.add(
+          Files.isDirectory(file)
+              ? FolderFindings.unreadableFolder(prefix + relative(file), prefix + SETTINGS)
+              : FolderFindings.unreadable(prefix + relative(file)));
       return FileVisitResult.CONTINUE;
     }
 
     @Override
     public FileVisitResult postVisitDirectory(Path folder, @Nullable IOException closed) {
       if (closed != null) {
-        findings.add(FolderFindings.unreadable(prefix + relative(folder)));
+        findings.add(FolderFindings.unreadableFolder(prefix + relative(folder), prefix + SETTINGS));
       }
       return FileVisitResult.CONTINUE;
     }

@@ -40,9 +40,28 @@ public final class FolderFindings {
         .helping("look whether it is still there and whether you may read it");
   }
 
+  /**
+   * A folder is no place to look at in an editor, so it is named at the settings.
+   *
+   * @param settings the path of pellucid.yaml
+   */
+  static Finding unreadableFolder(String path, String settings) {
+    return Finding.error(UNREADABLE, place(settings), "the folder " + path + " cannot be opened")
+        .helping("look whether it is still there and whether you may read it");
+  }
+
+  /**
+   * @param settings the path of pellucid.yaml
+   */
+  static Finding linkToFolder(String path, String settings) {
+    return Finding.warning(
+            LINK, place(settings), path + " is a link to a folder elsewhere and is not followed")
+        .helping("put the folder itself there, so that its history is kept with the rest");
+  }
+
   static Finding link(String path) {
     return Finding.warning(LINK, place(path), "this is a link to another place and is not followed")
-        .helping("put the file or folder itself here, so that its history is kept with the rest");
+        .helping("put the file itself here, so that its history is kept with the rest");
   }
 
   static Finding clash(String path, String earlier) {

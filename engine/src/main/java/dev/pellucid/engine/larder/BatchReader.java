@@ -8,6 +8,7 @@ import dev.pellucid.engine.larder.BatchRecord.Release;
 import dev.pellucid.engine.larder.BatchRecord.Told;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
@@ -46,7 +47,7 @@ final class BatchReader {
 
   /** Empty where its size cannot be read: without it nothing can be held against a plan. */
   Optional<BatchRecord> read(DataFile file, Fields fields, String code, LocalDate day, int serial) {
-    OptionalDouble size = positive(fields, "size", Kind.MASS);
+    OptionalDouble size = positive(fields, "size", Extent.WEIGHT);
     List<Entry> entries = new ArrayList<>();
     fields.blocks("weighed", Vocabulary.WEIGHED).forEach(it -> entry(it).ifPresent(entries::add));
     QualityReader quality = new QualityReader(figures, findings);
@@ -89,7 +90,7 @@ final class BatchReader {
   }
 
   private Optional<Flushed> flushed(Fields block) {
-    OptionalDouble kg = positive(block, "quantity", Kind.MASS);
+    OptionalDouble kg = positive(block, "quantity", Extent.WEIGHT);
     Optional<Scalar> with = block.text("with").filter(name -> ingredients.check(name, findings));
     return kg.isPresent() && with.isPresent()
         ? Optional.of(
@@ -103,7 +104,7 @@ final class BatchReader {
 
   private Optional<Drying> drying(Fields block) {
     OptionalDouble before = share(block, "before");
-    OptionalDouble load = positive(block, "load", Kind.MASS);
+    OptionalDouble load = positive(block, "load", Extent.WEIGHT);
     if (before.isEmpty()) {
       return Optional.empty();
     }
@@ -134,7 +135,7 @@ final class BatchReader {
                   hours.getAsDouble(), moisture.getAsDouble(), block.placeOf("moisture")))
           : Optional.empty();
     }
-    OptionalDouble tray = positive(block, "tray", Kind.MASS);
+    OptionalDouble tray = positive(block, "tray", Extent.WEIGHT);
     return hours.isPresent() && tray.isPresent()
         ? ofTray(block, hours.getAsDouble(), load.getAsDouble() * (1 - before), tray.getAsDouble())
         : Optional.empty();
@@ -159,7 +160,7 @@ final class BatchReader {
       return Optional.empty();
     }
     OptionalInt full = block.get().text("full").map(figures::count).orElse(OptionalInt.empty());
-    OptionalDouble of = positive(block.get(), "of", Kind.MASS);
+    OptionalDouble of = positive(block.get(), "of", Extent.WEIGHT);
     OptionalDouble rest = amount(block.get(), "rest", Kind.MASS);
     if (full.isPresent() != of.isPresent() || (full.isEmpty() && rest.isEmpty())) {
       if (!block.get().has("full") || !block.get().has("of")) {
@@ -201,10 +202,10 @@ final class BatchReader {
     return fields.text(key).map(value -> figures.base(value, kind)).orElse(OptionalDouble.empty());
   }
 
-  private OptionalDouble positive(Fields fields, String key, Kind kind) {
+  private OptionalDouble positive(Fields fields, String key, Extent extent) {
     return fields
         .text(key)
-        .map(value -> figures.positive(value, kind))
+        .map(value -> figures.positive(value, extent))
         .orElse(OptionalDouble.empty());
   }
 

@@ -2,6 +2,7 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Calendar;
 import dev.pellucid.text.NearNames;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -53,6 +54,10 @@ final class BatchRecords {
     }
     try {
       LocalDate day = LocalDate.parse(number.group(2));
+      if (!Calendar.holds(day)) {
+        findings.add(LotFindings.batch(file.source().beginning(), file.stem()));
+        return;
+      }
       int serial = Integer.parseInt(number.group(3));
       file.fields(Vocabulary.BATCH, findings)
           .flatMap(fields -> reader.read(file, fields, number.group(1), day, serial))

@@ -237,15 +237,17 @@ public final class Compositions {
       if (of.isEmpty()) {
         return Optional.empty();
       }
-      double coefficient =
-          ingredient
-              .digestible(whole, species, kind)
-              .map(d -> d.coefficients().getOrDefault(whole, 0.0))
-              .orElse(high[of.get().index()] == 0 ? 0.0 : -1.0);
-      return coefficient < 0
-          ? Optional.empty()
-          : Optional.of(
-              new Terms(0, List.of(new Composition.Derived.Term(coefficient, of.get().index()))));
+      // Of nothing, nothing is digested, whatever the coefficient.
+      Optional<Double> ofNothing =
+          high[of.get().index()] == 0 ? Optional.of(0.0) : Optional.empty();
+      return ingredient
+          .digestible(whole, species, kind)
+          .map(d -> d.coefficients().getOrDefault(whole, 0.0))
+          .or(() -> ofNothing)
+          .map(
+              coefficient ->
+                  new Terms(
+                      0, List.of(new Composition.Derived.Term(coefficient, of.get().index()))));
     }
 
     private void set(Nutrient nutrient, Terms terms) {

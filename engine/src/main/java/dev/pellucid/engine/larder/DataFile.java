@@ -20,6 +20,11 @@ record DataFile(String relative, SourceFile source, YamlRead read) {
     return new DataFile(relative, source, YamlReader.read(source));
   }
 
+  /** One whose text could not be had. */
+  static DataFile closed(String relative, SourceFile named) {
+    return new DataFile(relative, named, YamlRead.closed());
+  }
+
   /** The name of the file without its ending: {@code maize}. */
   String stem() {
     return source.stem();

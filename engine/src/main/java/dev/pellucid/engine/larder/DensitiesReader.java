@@ -2,7 +2,7 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.larder.Ingredient.Form;
 import dev.pellucid.finding.Finding;
-import dev.pellucid.measure.Kind;
+import dev.pellucid.measure.Extent;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -36,14 +36,14 @@ final class DensitiesReader {
       String word = Vocabulary.words(new Form[] {form}).get(0);
       fields
           .text(word)
-          .map(value -> figures.positive(value, Kind.DENSITY))
+          .map(value -> figures.positive(value, Extent.DENSITY))
           .filter(OptionalDouble::isPresent)
           .ifPresent(density -> byForm.put(form, density.getAsDouble()));
     }
     OptionalDouble wet =
         fields
             .text(WET_MASH)
-            .map(value -> figures.positive(value, Kind.DENSITY))
+            .map(value -> figures.positive(value, Extent.DENSITY))
             .orElse(OptionalDouble.empty());
     return new Densities(byForm, wet);
   }

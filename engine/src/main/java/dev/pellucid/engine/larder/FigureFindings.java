@@ -5,6 +5,7 @@ import static dev.pellucid.engine.larder.KeyFindings.shown;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Calendar;
 import dev.pellucid.measure.Kind;
 import java.util.List;
 
@@ -23,6 +24,7 @@ final class FigureFindings {
   static final Code WRONG_KIND = new Code("data-unit-kind");
   static final Code NEGATIVE = new Code("data-negative");
   static final Code ABOVE_WHOLE = new Code("data-above-whole");
+  static final Code OUT_OF_BOUNDS = new Code("data-out-of-bounds");
   static final Code RANGE = new Code("data-range");
   static final Code DAY = new Code("data-day");
   static final Code NOTHING = new Code("data-nothing");
@@ -44,6 +46,7 @@ final class FigureFindings {
           WRONG_KIND,
           NEGATIVE,
           ABOVE_WHOLE,
+          OUT_OF_BOUNDS,
           RANGE,
           DAY,
           NOTHING,
@@ -94,6 +97,19 @@ final class FigureFindings {
   static Finding aboveWhole(Scalar value) {
     return at(ABOVE_WHOLE, value, "is more than the whole, which is 100 %")
         .helping("look for a slipped decimal point or a wrong unit");
+  }
+
+  /**
+   * @param sentence what can be: "a weight is from 0.01 mg to 100000 t"
+   */
+  static Finding outOfBounds(Scalar value, String sentence) {
+    return at(OUT_OF_BOUNDS, value, "cannot be, " + sentence)
+        .helping("look for a slipped decimal point or a wrong unit");
+  }
+
+  static Finding dayOutOfBounds(Scalar value) {
+    return at(OUT_OF_BOUNDS, value, "cannot be, " + Calendar.sentence())
+        .helping("look for a slip in the year: 2027-03-31");
   }
 
   static Finding day(Scalar value) {

@@ -2,6 +2,8 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Calendar;
+import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.text.Blanks;
@@ -62,14 +64,23 @@ final class FigureReader {
     return figure.isPresent() ? OptionalDouble.of(figure.get().base()) : OptionalDouble.empty();
   }
 
-  /** {@code 5 g} in the base of the kind, more than nothing. */
-  OptionalDouble positive(Scalar value, Kind kind) {
-    OptionalDouble base = base(value, kind);
+  /** {@code 5 g} in the base of the kind, more than nothing and within what can be. */
+  OptionalDouble positive(Scalar value, Extent extent) {
+    OptionalDouble base = base(value, extent.kind());
     if (base.isPresent() && base.getAsDouble() <= 0) {
       findings.add(FigureFindings.nothing(value));
       return OptionalDouble.empty();
     }
-    return base;
+    return base.isPresent() && !holds(value, base.getAsDouble(), Optional.of(extent))
+        ? OptionalDouble.empty()
+        : base;
+  }
+
+  /** Whether a figure can be at all; a finding where not. */
+  private boolean holds(Scalar value, double base, Optional<Extent> extent) {
+    Optional<Extent> broken = extent.filter(one -> !one.holds(base));
+    broken.ifPresent(one -> findings.add(FigureFindings.outOfBounds(value, one.sentence())));
+    return broken.isEmpty();
   }
 
   /** {@code 24}, a count of things. */
@@ -187,7 +198,9 @@ final class FigureReader {
       findings.add(FigureFindings.unitMissing(value, kind, Units.example(kind)));
       return Optional.empty();
     }
-    return Units.of(value, unit.strip(), kind, findings).map(known -> new Figure(number, known));
+    return Units.of(value, unit.strip(), kind, findings)
+        .map(known -> new Figure(number, known))
+        .filter(figure -> holds(value, figure.base(), Extent.of(kind)));
   }
 
   /** {@code 2026-11-01}. */
@@ -195,11 +208,16 @@ final class FigureReader {
     Matcher day = DAY.matcher(value.text());
     if (day.matches()) {
       try {
-        return Optional.of(
+        LocalDate read =
             LocalDate.of(
                 Integer.parseInt(day.group(1)),
                 Integer.parseInt(day.group(2)),
-                Integer.parseInt(day.group(3))));
+                Integer.parseInt(day.group(3)));
+        if (!Calendar.holds(read)) {
+          findings.add(FigureFindings.dayOutOfBounds(value));
+          return Optional.empty();
+        }
+        return Optional.of(read);
       } catch (DateTimeException noSuchDay) {
         findings.add(FigureFindings.day(value));
         return Optional.empty();

@@ -42,7 +42,7 @@ final class IngredientChecks {
    */
   void run(boolean whole) {
     Map<String, Content> general = told(Optional.empty());
-    if (whole && nutrients.moisture() >= 0 && !general.containsKey(Nutrients.MOISTURE)) {
+    if (whole && nutrients.moisture().isPresent() && !general.containsKey(Nutrients.MOISTURE)) {
       findings.add(NutrientFindings.noMoisture(ingredient.declared(), ingredient.name()));
     }
     Set<Content> reported = new LinkedHashSet<>();

@@ -7,7 +7,7 @@ import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
-import dev.pellucid.measure.Kind;
+import dev.pellucid.measure.Extent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -214,7 +214,7 @@ final class IngredientReader {
   private OptionalDouble bulkDensity(Fields fields) {
     return fields
         .text("bulk-density")
-        .map(value -> new FigureReader(findings).positive(value, Kind.DENSITY))
+        .map(value -> new FigureReader(findings).positive(value, Extent.DENSITY))
         .orElse(OptionalDouble.empty());
   }
 

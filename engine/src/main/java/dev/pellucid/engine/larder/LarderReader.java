@@ -34,10 +34,11 @@ public final class LarderReader {
   private final String prefix;
   private final Sources sources;
 
-  private LarderReader(SortedMap<String, SourceFile> files) {
-    List<DataFile> read = new ArrayList<>();
-    files.forEach((relative, file) -> read.add(DataFile.of(relative, file)));
-    this.places = new Places(read);
+  private LarderReader(SortedMap<String, SourceFile> files, SortedMap<String, SourceFile> closed) {
+    SortedMap<String, DataFile> read = new TreeMap<>();
+    files.forEach((relative, file) -> read.put(relative, DataFile.of(relative, file)));
+    closed.forEach((relative, named) -> read.put(relative, DataFile.closed(relative, named)));
+    this.places = new Places(List.copyOf(read.values()));
     this.prefix = prefix(files);
     this.sources = new Sources(places.file(Sources.FILE), findings);
   }
@@ -48,7 +49,17 @@ public final class LarderReader {
    * @param files every YAML file under its path below it: {@code ingredients/maize.yaml}
    */
   public static Stocked read(SortedMap<String, SourceFile> files) {
-    return new LarderReader(files).stocked();
+    return read(files, new TreeMap<>());
+  }
+
+  /**
+   * Reads the data files of one folder of which some have no text that can be had.
+   *
+   * @param closed those, with their names alone; what is wrong with them was said elsewhere
+   */
+  public static Stocked read(
+      SortedMap<String, SourceFile> files, SortedMap<String, SourceFile> closed) {
+    return new LarderReader(files, closed).stocked();
   }
 
   /** Every code that reading a larder can give, those of YAML left out. */
@@ -80,9 +91,9 @@ public final class LarderReader {
         new RetentionReader(sources, findings).read(places.file(RetentionReader.FILE));
     Known classes = classes(retention.keySet());
     NutrientsReader nutrientsReader = new NutrientsReader(sources, classes, findings);
-    Nutrients nutrients = nutrientsReader.read(places.in(Places.NUTRIENTS));
+    Nutrients nutrients =
+        nutrientsReader.read(places.in(Places.NUTRIENTS), settings.place().file());
     Known nutrientNames = nutrientsReader.known();
-    checkMoisture(nutrients, nutrientNames);
     SortedMap<String, Species> species = species();
     Names names =
         new Names(sources, groups(groups.keySet()), nutrientNames, known(species), classes);
@@ -145,18 +156,6 @@ public final class LarderReader {
 
   private static boolean isWhole(Optional<DataFile> file) {
     return file.map(it -> it.read().whole()).orElse(true);
-  }
-
-  private void checkMoisture(Nutrients nutrients, Known names) {
-    boolean whole = places.in(Places.NUTRIENTS).stream().allMatch(it -> it.read().whole());
-    if (nutrients.moisture() < 0 && whole && !names.has(Nutrients.MOISTURE)) {
-      SourceFile place =
-          places.in(Places.NUTRIENTS).stream()
-              .findFirst()
-              .map(DataFile::source)
-              .orElseGet(() -> new SourceFile(prefix + Places.NUTRIENTS, ""));
-      findings.add(NutrientFindings.noMoistureNutrient(place));
-    }
   }
 
   private SortedMap<String, Species> species() {

@@ -3,7 +3,7 @@ package dev.pellucid.engine.larder;
 import dev.pellucid.engine.larder.Ingredient.ContentBlock;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
-import dev.pellucid.measure.Kind;
+import dev.pellucid.measure.Extent;
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -66,7 +66,7 @@ final class LotsReader {
     OptionalDouble kg =
         block
             .text("quantity")
-            .map(value -> figures.positive(value, Kind.MASS))
+            .map(value -> figures.positive(value, Extent.WEIGHT))
             .orElse(OptionalDouble.empty());
     List<ContentBlock> measured = new ContentsReader(nutrients, names, findings).read(block);
     Optional<Lot.Inspection> inspection =

@@ -22,6 +22,9 @@ final class NutrientFindings {
 
   private NutrientFindings() {}
 
+  /**
+   * @param file the first of nutrients/, or the settings where there is none
+   */
   static Finding noMoistureNutrient(SourceFile file) {
     return Finding.error(
             NO_MOISTURE_NUTRIENT, file.beginning(), "the folder has no nutrient called moisture")

@@ -6,11 +6,14 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
+import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * {@code nutrients/}: first every name and its unit, then what each says of the others, since a
@@ -21,7 +24,9 @@ final class NutrientsReader {
   private final Known classes;
   private final List<Finding> findings;
   private final Map<String, Draft> drafts = new LinkedHashMap<>();
-  private boolean whole = true;
+  private final Set<String> mendFirst = new LinkedHashSet<>();
+  private final Set<String> unread = new LinkedHashSet<>();
+  private boolean told;
 
   NutrientsReader(Sources sources, Known classes, List<Finding> findings) {
     this.sources = sources;
@@ -38,25 +43,47 @@ final class NutrientsReader {
 
   /**
    * @param files in the order in which they are shown
+   * @param settings where it is said that there are none
    */
-  Nutrients read(List<DataFile> files) {
+  Nutrients read(List<DataFile> files, SourceFile settings) {
+    told = !files.isEmpty();
     files.forEach(this::names);
+    water(files, settings);
     Known known = known();
     NutrientCycles cycles = new NutrientCycles();
     for (Draft draft : drafts.values()) {
       cycles.add(nutrient(draft, known));
     }
-    return new Nutrients(cycles.broken(findings));
+    return new Nutrients(cycles.broken(findings), List.copyOf(mendFirst));
   }
 
-  /** What the names of nutrients are, for all that name one. */
+  /** What the names of nutrients are, for all that name one; none is unknown where none is told. */
   Known known() {
     return new Known(
-        ReferenceFindings.NUTRIENT, "a nutrient", "nutrients/", drafts.keySet(), whole);
+        ReferenceFindings.NUTRIENT, "a nutrient", "nutrients/", drafts.keySet(), told && whole());
+  }
+
+  private boolean whole() {
+    return unread.isEmpty();
+  }
+
+  /** Without water no feed can be computed; where a file could not be read, it may be in there. */
+  private void water(List<DataFile> files, SourceFile settings) {
+    mendFirst.addAll(unread);
+    Draft water = drafts.get(Nutrients.MOISTURE);
+    if (water != null && water.kind() != Kind.SHARE) {
+      mendFirst.add(water.name().span().file().fileName());
+    } else if (water == null && whole()) {
+      SourceFile place = told ? files.get(0).source() : settings;
+      mendFirst.add(told ? place.fileName() : Places.NUTRIENTS + "/");
+      findings.add(NutrientFindings.noMoistureNutrient(place));
+    }
   }
 
   private void names(DataFile file) {
-    whole &= file.read().whole();
+    if (!file.read().whole()) {
+      unread.add(file.source().fileName());
+    }
     file.fields(Vocabulary.NUTRIENTS, findings)
         .ifPresent(fields -> fields.others().forEach(entry -> name(fields, entry)));
   }
@@ -75,8 +102,9 @@ final class NutrientsReader {
       return;
     }
     Optional<Fields> block = fields.blockOf(entry, Vocabulary.NUTRIENT);
-    whole &= block.isPresent();
-    block.ifPresent(own -> drafts.put(name.text(), draft(name, own)));
+    block.ifPresentOrElse(
+        own -> drafts.put(name.text(), draft(name, own)),
+        () -> unread.add(name.span().file().fileName()));
   }
 
   private Draft draft(Scalar name, Fields own) {

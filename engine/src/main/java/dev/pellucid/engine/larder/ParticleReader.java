@@ -5,7 +5,7 @@ import dev.pellucid.engine.quality.Particles;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
-import dev.pellucid.measure.Kind;
+import dev.pellucid.measure.Extent;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -48,7 +48,7 @@ final class ParticleReader {
   }
 
   private Optional<Particle> ofMass(Scalar value, Source source) {
-    OptionalDouble mass = figures.positive(value, Kind.MASS);
+    OptionalDouble mass = figures.positive(value, Extent.PARTICLE);
     return mass.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -57,11 +57,11 @@ final class ParticleReader {
   }
 
   private Optional<Particle> ofBall(Scalar value, Fields block, Source source) {
-    OptionalDouble diameter = figures.positive(value, Kind.LENGTH);
+    OptionalDouble diameter = figures.positive(value, Extent.LENGTH);
     OptionalDouble density =
         block
             .text("density")
-            .map(told -> figures.positive(told, Kind.DENSITY))
+            .map(told -> figures.positive(told, Extent.DENSITY))
             .orElse(OptionalDouble.empty());
     if (diameter.isEmpty() || density.isEmpty()) {
       return Optional.empty();

@@ -4,6 +4,7 @@ import dev.pellucid.engine.larder.Plant.Coater;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import java.util.Comparator;
 import java.util.List;
@@ -63,11 +64,11 @@ final class PlantReader {
         fields.text("name").map(Scalar::text).orElse(file.stem()),
         shrink.orElse(0),
         base(fields, "air-temperature", Kind.TEMPERATURE).orElse(ROOM),
-        positive(fields, "tray-load", Kind.MASS),
+        positive(fields, "tray-load", Extent.WEIGHT),
         count(fields, "trays"),
         dies(fields),
         fields.oneOf("coater", "a coater", Coater.class),
-        positive(fields, "coater-load", Kind.MASS),
+        positive(fields, "coater-load", Extent.WEIGHT),
         scales(fields),
         count(fields, "most-weighings").orElse(MOST_WEIGHINGS),
         fields.blocks("mixers", Vocabulary.MIXER).stream()
@@ -79,7 +80,7 @@ final class PlantReader {
   /** Where one cannot be read, none are known. */
   private List<Double> dies(Fields fields) {
     List<OptionalDouble> dies =
-        fields.texts("dies").stream().map(die -> figures.positive(die, Kind.LENGTH)).toList();
+        fields.texts("dies").stream().map(die -> figures.positive(die, Extent.LENGTH)).toList();
     return dies.stream().anyMatch(OptionalDouble::isEmpty)
         ? List.of()
         : dies.stream().map(OptionalDouble::getAsDouble).sorted().toList();
@@ -93,9 +94,9 @@ final class PlantReader {
   }
 
   private Optional<Scale> scale(Fields block) {
-    OptionalDouble most = positive(block, "most", Kind.MASS);
-    OptionalDouble division = positive(block, "division", Kind.MASS);
-    OptionalDouble told = positive(block, "least", Kind.MASS);
+    OptionalDouble most = positive(block, "most", Extent.WEIGHT);
+    OptionalDouble division = positive(block, "division", Extent.WEIGHT);
+    OptionalDouble told = positive(block, "least", Extent.WEIGHT);
     if (most.isEmpty() || division.isEmpty() || (block.has("least") && told.isEmpty())) {
       return Optional.empty();
     }
@@ -113,7 +114,7 @@ final class PlantReader {
   }
 
   private Optional<Mixer> mixer(Fields block) {
-    OptionalDouble litres = positive(block, "volume", Kind.VOLUME);
+    OptionalDouble litres = positive(block, "volume", Extent.VOLUME);
     Optional<FigureReader.Ends> fill = block.text("fill").flatMap(value -> figures.part(value));
     return litres.isPresent()
         ? fill.map(ends -> new Mixer(name(block), litres.getAsDouble(), ends.low(), ends.high()))
@@ -128,10 +129,10 @@ final class PlantReader {
     return fields.text(key).map(figures::count).orElse(OptionalInt.empty());
   }
 
-  private OptionalDouble positive(Fields fields, String key, Kind kind) {
+  private OptionalDouble positive(Fields fields, String key, Extent extent) {
     return fields
         .text(key)
-        .map(value -> figures.positive(value, kind))
+        .map(value -> figures.positive(value, extent))
         .orElse(OptionalDouble.empty());
   }
 

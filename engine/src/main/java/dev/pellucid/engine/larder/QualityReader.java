@@ -8,6 +8,7 @@ import dev.pellucid.engine.quality.SieveAnalysis;
 import dev.pellucid.engine.quality.SieveAnalysis.Fraction;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,7 +60,7 @@ final class QualityReader {
     List<Fraction> fractions = new ArrayList<>();
     List<Fields> rows = block.blocks("rows", Vocabulary.SIEVE_ROW);
     for (Fields row : rows) {
-      OptionalDouble opening = positive(row, "opening", Kind.LENGTH);
+      OptionalDouble opening = positive(row, "opening", Extent.LENGTH);
       OptionalDouble mass = amount(row, "mass");
       if (opening.isPresent() && mass.isPresent()) {
         fractions.add(new Fraction(opening.getAsDouble(), mass.getAsDouble()));
@@ -79,7 +80,7 @@ final class QualityReader {
               "write one row for each sieve of the stack, and what was in the pan"));
       return Optional.empty();
     }
-    OptionalDouble charge = positive(block, "charge", Kind.MASS);
+    OptionalDouble charge = positive(block, "charge", Extent.WEIGHT);
     return Optional.of(
         new Sieved(new SieveAnalysis(fractions, pan.orElse(0)), charge, block.place()));
   }
@@ -89,7 +90,7 @@ final class QualityReader {
   }
 
   private Optional<Told<Durability>> durable(Fields block) {
-    OptionalDouble before = positive(block, "before", Kind.MASS);
+    OptionalDouble before = positive(block, "before", Extent.WEIGHT);
     OptionalDouble after = amount(block, "after");
     if (before.isEmpty() || after.isEmpty()) {
       return Optional.empty();
@@ -114,10 +115,10 @@ final class QualityReader {
         .orElse(OptionalDouble.empty());
   }
 
-  private OptionalDouble positive(Fields fields, String key, Kind kind) {
+  private OptionalDouble positive(Fields fields, String key, Extent extent) {
     return fields
         .text(key)
-        .map(value -> figures.positive(value, kind))
+        .map(value -> figures.positive(value, extent))
         .orElse(OptionalDouble.empty());
   }
 }

@@ -7,7 +7,7 @@ import dev.pellucid.engine.larder.Larder.Group;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
-import dev.pellucid.measure.Kind;
+import dev.pellucid.measure.Extent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -152,7 +152,7 @@ final class SequenceReader {
     OptionalDouble kg =
         block
             .text("quantity")
-            .map(value -> new FigureReader(findings).positive(value, Kind.MASS))
+            .map(value -> new FigureReader(findings).positive(value, Extent.WEIGHT))
             .orElse(OptionalDouble.empty());
     Optional<Ingredient> with =
         block

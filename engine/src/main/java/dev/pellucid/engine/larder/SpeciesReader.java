@@ -4,6 +4,7 @@ import dev.pellucid.engine.larder.FigureReader.Ends;
 import dev.pellucid.engine.larder.Species.Size;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -99,7 +100,7 @@ final class SpeciesReader {
   private static OptionalDouble meal(Fields block, FigureReader figures) {
     return block
         .text("daily-meal")
-        .map(value -> figures.positive(value, Kind.SHARE))
+        .map(value -> figures.positive(value, Extent.SHARE))
         .orElse(OptionalDouble.empty());
   }
 }

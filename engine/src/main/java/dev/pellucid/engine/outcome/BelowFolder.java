@@ -35,6 +35,7 @@ public final class BelowFolder {
             outcome.tally(),
             outcome.batches(),
             outcome.limits(),
+            outcome.counts(),
             all(outcome.findings()),
             outcome.recipes().stream().map(this::recipe).toList());
   }

@@ -3,6 +3,7 @@ package dev.pellucid.engine.outcome;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -11,14 +12,26 @@ import java.util.stream.Stream;
  * @param tally one line for people
  * @param batches how many batch records were held against their recipes
  * @param limits how many limits were judged
+ * @param counts how many findings of each severity there are, also those that are not told
  * @param findings in the order of printing
  * @param recipes in the order of their paths
  */
 public record CheckOutcome(
-    String tally, int batches, int limits, List<Finding> findings, List<RecipeOutcome> recipes) {
+    String tally,
+    int batches,
+    int limits,
+    Map<Severity, Long> counts,
+    List<Finding> findings,
+    List<RecipeOutcome> recipes) {
   public CheckOutcome {
+    counts = Map.copyOf(counts);
     findings = List.copyOf(findings);
     recipes = List.copyOf(recipes);
+  }
+
+  /** How many findings of a severity there are, also those that are not told. */
+  public long count(Severity severity) {
+    return counts.getOrDefault(severity, 0L);
   }
 
   public List<Finding> of(Severity severity) {

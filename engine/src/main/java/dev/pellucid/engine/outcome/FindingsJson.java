@@ -38,9 +38,9 @@ final class FindingsJson {
         .put("recipes", outcome.recipes().size())
         .put("batches", outcome.batches())
         .put("limits", outcome.limits())
-        .put("errors", outcome.of(Severity.ERROR).size())
-        .put("warnings", outcome.of(Severity.WARNING).size())
-        .put("notes", outcome.of(Severity.NOTE).size())
+        .put("errors", outcome.count(Severity.ERROR))
+        .put("warnings", outcome.count(Severity.WARNING))
+        .put("notes", outcome.count(Severity.NOTE))
         .put("waived", outcome.waived().size())
         .set("notChecked", Json.texts(outcome.notChecked().map(RecipeOutcome::code).toList()));
   }

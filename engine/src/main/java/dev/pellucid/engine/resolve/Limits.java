@@ -219,7 +219,7 @@ final class Limits {
   Optional<Nutrient> nutrient(Word name) {
     read.add(name.text());
     Optional<Nutrient> nutrient = larder.nutrients().named(name.text());
-    if (nutrient.isEmpty()) {
+    if (nutrient.isEmpty() && larder.nutrients().mendFirst().isEmpty()) {
       findings.add(noSuch(name));
     }
     return nutrient;

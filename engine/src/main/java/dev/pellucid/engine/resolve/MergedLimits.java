@@ -5,6 +5,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * The limits of a recipe and of all it meets, each demand once: of two that ask the same of the
@@ -24,8 +25,8 @@ final class MergedLimits {
   static List<Limit> once(List<Limit> ofOneFile, List<Finding> findings) {
     List<Limit> first = new ArrayList<>();
     for (Limit limit : ofOneFile) {
-      int same = sameDemand(first, limit);
-      if (same < 0) {
+      OptionalInt same = sameDemand(first, limit);
+      if (same.isEmpty()) {
         first.add(limit);
       } else {
         findings.add(
@@ -33,7 +34,7 @@ final class MergedLimits {
                     Lines.TWICE,
                     limit.origin().span(),
                     limit.subject().text() + " " + limit.side().word() + " stands here twice")
-                .seeing("first written", first.get(same).origin().span())
+                .seeing("first written", first.get(same.getAsInt()).origin().span())
                 .helping("keep the one that is meant"));
       }
     }
@@ -43,13 +44,13 @@ final class MergedLimits {
   static List<Limit> of(List<Limit> all, List<Finding> findings) {
     List<Limit> merged = new ArrayList<>();
     for (Limit limit : all) {
-      int same = sameDemand(merged, limit);
-      if (same < 0) {
+      OptionalInt same = sameDemand(merged, limit);
+      if (same.isEmpty()) {
         merged.add(limit);
-      } else if (tighter(limit, merged.get(same))) {
-        merged.set(same, limit);
+      } else if (tighter(limit, merged.get(same.getAsInt()))) {
+        merged.set(same.getAsInt(), limit);
       } else {
-        reportLooser(limit, merged.get(same), findings);
+        reportLooser(limit, merged.get(same.getAsInt()), findings);
       }
     }
     merged.removeAll(contradictions(merged, findings));
@@ -77,13 +78,13 @@ final class MergedLimits {
             : limit.inForce() <= law.bound());
   }
 
-  private static int sameDemand(List<Limit> limits, Limit limit) {
+  private static OptionalInt sameDemand(List<Limit> limits, Limit limit) {
     for (int i = 0; i < limits.size(); i++) {
       if (asksTheSame(limits.get(i), limit)) {
-        return i;
+        return OptionalInt.of(i);
       }
     }
-    return -1;
+    return OptionalInt.empty();
   }
 
   private static boolean asksTheSame(Limit one, Limit other) {

@@ -37,6 +37,7 @@ final class PremixResolver {
   private final SortedSet<String> read = new TreeSet<>();
   private final Materials materials;
   private final Limits limits;
+  private final boolean nutrientsAreKnown;
   private final List<ResolvedPremix.Supply> supplies = new ArrayList<>();
 
   PremixResolver(PremixFile file, Kitchen kitchen) {
@@ -44,10 +45,12 @@ final class PremixResolver {
     this.code = file.source().stem();
     this.materials = new Materials(kitchen, findings, read);
     this.limits = new Limits(kitchen, findings, read);
+    this.nutrientsAreKnown = kitchen.larder().nutrients().mendFirst().isEmpty();
   }
 
   Resolution<ResolvedPremix> resolve() {
-    Optional<ResolvedPremix> premix = file.opening().flatMap(opening -> make());
+    Optional<ResolvedPremix> premix =
+        file.opening().flatMap(opening -> make()).filter(one -> nutrientsAreKnown);
     return new Resolution<>(premix, findings, read);
   }
 

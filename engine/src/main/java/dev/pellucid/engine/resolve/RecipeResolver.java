@@ -30,7 +30,6 @@ final class RecipeResolver {
   static final Code UNKNOWN_PROFILE = new Code("unknown-profile");
   static final Code NOTHING_TO_MEET = new Code("nothing-to-meet");
   static final Code NO_LAW = new Code("no-law");
-  static final Code EMPTY_BATCH = new Code("empty-batch");
 
   private final RecipeFile file;
   private final Kitchen kitchen;
@@ -63,32 +62,35 @@ final class RecipeResolver {
     Optional<List<Line>> lines = lines();
     Span declared =
         file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());
-    if (all.isEmpty()) {
+    boolean known = kitchen.larder().nutrients().mendFirst().isEmpty();
+    if (all.isEmpty() && known) {
       findings.add(
           Finding.warning(NOTHING_TO_MEET, declared, code + " has no limit to meet")
               .helping("name a profile with meets, or write limits of its own"));
     }
     String title = file.opening().flatMap(o -> o.title()).map(t -> t.text()).orElse(code);
     return new Resolution<>(
-        lines.flatMap(
-            list ->
-                passes.map(
-                    inOrder ->
-                        new ResolvedRecipe(
-                            file.source(),
-                            code,
-                            title,
-                            status,
-                            species,
-                            fish,
-                            habit,
-                            batch,
-                            list,
-                            inOrder,
-                            profiles,
-                            all,
-                            label,
-                            declared))),
+        lines
+            .filter(list -> known)
+            .flatMap(
+                list ->
+                    passes.map(
+                        inOrder ->
+                            new ResolvedRecipe(
+                                file.source(),
+                                code,
+                                title,
+                                status,
+                                species,
+                                fish,
+                                habit,
+                                batch,
+                                list,
+                                inOrder,
+                                profiles,
+                                all,
+                                label,
+                                declared))),
         findings,
         read);
   }
@@ -124,21 +126,8 @@ final class RecipeResolver {
     } else if (line instanceof HeadLine.Batch told) {
       BatchBasis basis =
           told.basis().text().equals("finished") ? BatchBasis.FINISHED : BatchBasis.WEIGHED;
-      batch(new BatchSize(told.mass().base(), basis, told.mass()));
+      batch = Optional.of(new BatchSize(told.mass().base(), basis, told.mass()));
     }
-  }
-
-  private void batch(BatchSize size) {
-    if (size.kg() > 0) {
-      batch = Optional.of(size);
-      return;
-    }
-    findings.add(
-        Finding.error(
-                EMPTY_BATCH,
-                size.written().span(),
-                "a batch of " + size.written().asWritten() + " makes no feed")
-            .helping("write how much one batch is: batch 60 kg weighed"));
   }
 
   private void species(Word name) {
@@ -202,6 +191,9 @@ final class RecipeResolver {
     }
     all.addAll(MergedLimits.once(own, findings));
     List<Limit> merged = MergedLimits.of(all, findings);
+    if (!kitchen.larder().nutrients().mendFirst().isEmpty()) {
+      return merged;
+    }
     List<Limit> waived =
         new Waivers(limits, kitchen.days().waivers(), findings)
             .applied(file.waivers().map(section -> section.lines()).orElse(List.of()), merged);

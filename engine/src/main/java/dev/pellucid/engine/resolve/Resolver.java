@@ -2,14 +2,11 @@ package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.ProfileFile;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
 import dev.pellucid.syntax.Left;
-import dev.pellucid.syntax.ShareLine;
-import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -25,8 +22,6 @@ import java.util.TreeSet;
  * number of recipes, one by one and in any thread.
  */
 public final class Resolver {
-  static final Code CYCLE = new Code("premix-cycle");
-
   private final Kitchen kitchen;
 
   private Resolver(Kitchen kitchen) {
@@ -35,7 +30,10 @@ public final class Resolver {
 
   /** The files to be mended before a recipe, of all that it looked up. */
   public List<String> brokenBefore(String recipe, SortedSet<String> read) {
-    List<String> files = new ArrayList<>();
+    List<String> files = new ArrayList<>(kitchen.larder().nutrients().mendFirst());
+    if (!files.isEmpty()) {
+      return files;
+    }
     for (String name : read) {
       Ingredient ingredient = kitchen.larder().ingredients().get(name);
       if (ingredient != null && !ingredient.whole()) {
@@ -144,58 +142,5 @@ public final class Resolver {
   /** The premixes that could be made, by code. */
   public Map<String, ResolvedPremix> premixes() {
     return Map.copyOf(kitchen.premixes());
-  }
-
-  /** Premixes so that each comes after those it is made of; those in a circle are left out. */
-  private static final class PremixOrder {
-    private final Map<String, PremixFile> files = new TreeMap<>();
-    private final List<PremixFile> order = new ArrayList<>();
-    private final SortedSet<String> done = new TreeSet<>();
-    private final List<Finding> findings;
-
-    PremixOrder(List<PremixFile> premixes, List<Finding> findings) {
-      this.findings = findings;
-      premixes.forEach(file -> files.put(file.source().stem(), file));
-    }
-
-    List<PremixFile> inOrder() {
-      files.keySet().forEach(code -> visit(code, new ArrayList<>()));
-      return order;
-    }
-
-    private boolean visit(String code, List<String> above) {
-      PremixFile file = files.get(code);
-      if (file == null || done.contains(code)) {
-        return true;
-      }
-      above.add(code);
-      boolean open = true;
-      for (Word part : parts(file)) {
-        if (above.contains(part.text())) {
-          findings.add(
-              Finding.error(
-                      CYCLE,
-                      part.span(),
-                      "premixes go round in a circle: " + String.join(" > ", above) + " > " + part)
-                  .helping("a premix cannot be made of itself: take one of these lines out"));
-          open = false;
-        } else {
-          open &= visit(part.text(), above);
-        }
-      }
-      above.remove(above.size() - 1);
-      if (done.add(code) && open) {
-        order.add(file);
-      }
-      return open;
-    }
-
-    private static List<Word> parts(PremixFile file) {
-      List<Word> words = new ArrayList<>();
-      file.supply().ifPresent(s -> s.lines().forEach(line -> words.add(line.from())));
-      file.mix().ifPresent(s -> s.lines().stream().map(ShareLine::subject).forEach(words::add));
-      file.carrier().ifPresent(s -> s.lines().stream().map(ShareLine::subject).forEach(words::add));
-      return words;
-    }
   }
 }

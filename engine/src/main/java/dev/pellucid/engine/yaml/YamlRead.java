@@ -8,14 +8,15 @@ import java.util.Optional;
  * What a file says and what was wrong with the text.
  *
  * @param root empty where the file says nothing, or where it could not be read
+ * @param whole whether all that was written is in {@code root}
  */
-public record YamlRead(Optional<Yaml> root, List<Finding> findings) {
+public record YamlRead(Optional<Yaml> root, List<Finding> findings, boolean whole) {
   public YamlRead {
     findings = List.copyOf(findings);
   }
 
-  /** Whether all that was written is in {@link #root}. */
-  public boolean whole() {
-    return findings.isEmpty();
+  /** Of a file whose text could not be had at all, which was said where it was tried. */
+  public static YamlRead closed() {
+    return new YamlRead(Optional.empty(), List.of(), false);
   }
 }

@@ -39,14 +39,14 @@ public final class YamlReader {
     YamlRead read = parse(file);
     return scan.remarks().isEmpty()
         ? read
-        : new YamlRead(read.root(), both(scan.remarks(), read.findings()));
+        : new YamlRead(read.root(), both(scan.remarks(), read.findings()), read.whole());
   }
 
   private static YamlRead parse(SourceFile file) {
     List<Finding> findings = new ArrayList<>();
     try (JsonParser tokens = JACKSON.createParser(ObjectReadContext.empty(), file.text())) {
       Optional<Yaml> root = new TreeBuilder(file, tokens, findings).document();
-      return new YamlRead(root, findings);
+      return new YamlRead(root, findings, findings.isEmpty());
     } catch (JacksonException failed) {
       findings.removeIf(finding -> finding.code().equals(YamlFindings.OVER_LINES));
       if (findings.isEmpty()) {
@@ -61,6 +61,6 @@ public final class YamlReader {
   }
 
   private static YamlRead broken(List<Finding> findings) {
-    return new YamlRead(Optional.empty(), findings);
+    return new YamlRead(Optional.empty(), findings, false);
   }
 }

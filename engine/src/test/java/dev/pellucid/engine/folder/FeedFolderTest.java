@@ -111,8 +111,10 @@ class FeedFolderTest {
     FeedFolder folder = listed();
     assertEquals(List.of("A-1.recipe"), folder.ending(".recipe"));
     assertEquals(
-        List.of("feeds/A-2.recipe", "feeds/elsewhere", "feeds/ring"),
+        List.of("feeds/A-2.recipe", "feeds/pellucid.yaml", "feeds/pellucid.yaml"),
         folder.findings().stream().map(finding -> finding.span().file().path()).toList());
+    String told = FindingText.of(folder.findings());
+    assertTrue(told.contains("feeds/ring is a link to a folder elsewhere"), told);
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.RunCodes;
 import dev.pellucid.engine.folder.FolderFindings;
 import dev.pellucid.engine.yaml.YamlFindings;
 import dev.pellucid.finding.Code;
@@ -36,10 +37,13 @@ class DataPagesTest {
           "file-name-near",
           "file-name-unseen",
           "file-copy",
-          "file-special");
+          "file-special",
+          "more-findings",
+          "day-far-off");
 
   static Set<String> codes() {
-    return Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes())
+    return Stream.of(
+            LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes(), RunCodes.all())
         .flatMap(Collection::stream)
         .map(Code::text)
         .collect(Collectors.toCollection(TreeSet::new));
@@ -48,7 +52,8 @@ class DataPagesTest {
   @Test
   void noCodeIsDeclaredTwice() {
     long declared =
-        Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes())
+        Stream.of(
+                LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes(), RunCodes.all())
             .mapToLong(Collection::size)
             .sum();
     assertEquals(declared, codes().size());

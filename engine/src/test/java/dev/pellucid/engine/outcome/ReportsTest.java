@@ -17,7 +17,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -39,7 +41,9 @@ class ReportsTest {
   }
 
   private static CheckOutcome outcome(List<Finding> findings, List<RecipeOutcome> recipes) {
-    return new CheckOutcome("so many recipes", 0, 0, findings, recipes);
+    Map<Severity, Long> counts =
+        findings.stream().collect(Collectors.groupingBy(Finding::severity, Collectors.counting()));
+    return new CheckOutcome("so many recipes", 0, 0, counts, findings, recipes);
   }
 
   private static List<Finding> many(int number, Severity severity, String headline) {

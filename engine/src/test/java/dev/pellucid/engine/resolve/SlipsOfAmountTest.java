@@ -45,7 +45,7 @@ class SlipsOfAmountTest {
   @Test
   void aBatchOfNothingIsToldAndDividesNothing() throws IOException {
     folder.recipe("  batch  0 kg weighed\nmix\n  rich  50 %\n  lean  50 %\n" + LIMITS);
-    assertEquals(List.of("empty-batch"), folder.codes());
+    assertEquals(List.of("figure-out-of-bounds"), folder.codes());
   }
 
   @Test

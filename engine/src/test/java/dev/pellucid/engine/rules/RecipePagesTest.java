@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.RunCodes;
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.folder.FolderFindings;
@@ -49,7 +50,7 @@ class RecipePagesTest {
   @Test
   void enoughCodesWereFound() throws IOException {
     assertTrue(EngineCodes.all().size() > 50, EngineCodes.all().toString());
-    assertEquals(77, SyntaxCodes.all().size());
+    assertEquals(78, SyntaxCodes.all().size());
   }
 
   @Test
@@ -66,7 +67,7 @@ class RecipePagesTest {
   @Test
   void everyPageBelongsToACode() throws IOException {
     NavigableSet<String> known = codes();
-    Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes())
+    Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes(), RunCodes.all())
         .flatMap(Collection::stream)
         .map(Code::text)
         .forEach(known::add);
