@@ -48,6 +48,12 @@ public final class ExplainMojo extends FolderGoal {
   @Parameter(property = "pellucid.day")
   private @Nullable String day;
 
+  /** What a finding means can be asked anywhere. */
+  @Override
+  boolean needsFeeds() {
+    return rule.isBlank();
+  }
+
   @Override
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     if (rule.isBlank() && (recipe.isBlank() || figure.isBlank())) {

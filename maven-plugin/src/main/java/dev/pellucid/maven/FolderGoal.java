@@ -1,8 +1,11 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.FolderLayout;
+import dev.pellucid.engine.NoFeeds;
 import java.io.File;
 import java.io.IOException;
+import java.util.Locale;
+import java.util.Optional;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -38,10 +41,27 @@ abstract class FolderGoal extends AbstractMojo {
           "there is no folder " + folder + "; say which with -Dpellucid.folder=recipes");
     }
     try {
+      if (needsFeeds()) {
+        Optional<String> message = NoFeeds.message(folder.toPath(), goal());
+        if (message.isPresent()) {
+          throw new MojoFailureException(message.get());
+        }
+      }
       work(folder);
     } catch (IOException broken) {
       throw new MojoExecutionException("reading or writing failed: " + broken.getMessage(), broken);
     }
+  }
+
+  /** Whether it is a mistake to call it where no feeds are. */
+  boolean needsFeeds() {
+    return true;
+  }
+
+  /** As it is called behind the prefix: {@code batch-sheet} of {@code BatchSheetMojo}. */
+  private String goal() {
+    String words = getClass().getSimpleName().replace("Mojo", "");
+    return words.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
   }
 
   /** Whether there is anything to work on. */

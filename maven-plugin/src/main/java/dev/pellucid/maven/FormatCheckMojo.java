@@ -20,6 +20,12 @@ public final class FormatCheckMojo extends FolderGoal {
   @Parameter(property = "pellucid.formatCommand", defaultValue = "mvn pellucid:format")
   private String formatCommand = "mvn pellucid:format";
 
+  /** Where no feeds are, nothing is to be laid out: it stands in the build of many a parent. */
+  @Override
+  boolean needsFeeds() {
+    return false;
+  }
+
   @Override
   void work(File folder) throws IOException, MojoFailureException {
     if (!FolderLayout.isFeedFolder(folder.toPath())) {

@@ -11,6 +11,12 @@ import org.apache.maven.plugins.annotations.Mojo;
  */
 @Mojo(name = "format", threadSafe = true)
 public final class FormatMojo extends FolderGoal {
+  /** Where no feeds are, nothing is to be laid out: it stands in the build of many a parent. */
+  @Override
+  boolean needsFeeds() {
+    return false;
+  }
+
   @Override
   void work(File folder) throws IOException {
     if (!FolderLayout.isFeedFolder(folder.toPath())) {
