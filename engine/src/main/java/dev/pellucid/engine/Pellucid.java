@@ -4,10 +4,12 @@ import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.outcome.BelowFolder;
 import dev.pellucid.engine.outcome.CheckOutcome;
 import dev.pellucid.engine.outcome.ReportFiles;
+import dev.pellucid.measure.Calendar;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -22,6 +24,11 @@ import java.util.function.Function;
  */
 public final class Pellucid {
   private Pellucid() {}
+
+  /** Why a run cannot be of this day; empty where it can. */
+  public static Optional<String> noDay(LocalDate day) {
+    return Calendar.holds(day) ? Optional.empty() : Optional.of(Calendar.sentence());
+  }
 
   /**
    * Checks a folder; writes nothing.
@@ -46,9 +53,24 @@ public final class Pellucid {
    */
   public static CheckReports checkWithReports(Path root, String prefix, LocalDate day)
       throws IOException {
+    return checkWithReports(root, prefix, day, day);
+  }
+
+  /**
+   * The same of a day that was given, with a warning where it lies far from today.
+   *
+   * @param today the day by the clock
+   * @throws IOException where the disk fails
+   */
+  public static CheckReports checkWithReports(
+      Path root, String prefix, LocalDate day, LocalDate today) throws IOException {
     FeedFolder folder = FeedFolder.list(root, prefix);
     FolderRun.Result<String> result = FolderRun.recording(folder, day, FolderRun.Made::path).run();
-    CheckReport report = result.report().with(FiguresRun.findings(folder));
+    CheckReport report =
+        result
+            .report()
+            .with(FiguresRun.findings(folder))
+            .with(FixedDay.of(day, today).map(far -> far.warning(folder)).stream().toList());
     CheckOutcome outcome =
         new CheckOutcome(
             report.tally(),

@@ -5,7 +5,7 @@ import java.util.List;
 
 /** Codes of what a run says that no rule and no reader says. */
 public final class RunCodes {
-  private static final List<Code> ALL = List.of(Shown.MORE);
+  private static final List<Code> ALL = List.of(Shown.MORE, FixedDay.CODE);
 
   private RunCodes() {}
 

@@ -14,12 +14,15 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What README.md shows is what the tool says today. */
 class ReadmeTest {
   private static final String GROWER = "catfish/CG-36.recipe";
+  private static final Path OWN_FOLDER =
+      Path.of("..", "maven-plugin", "src", "it", "an-own-folder-needs-no-parent");
 
   @TempDir Path copy;
 
@@ -80,6 +83,34 @@ class ReadmeTest {
     assertTrue(diff.stream().noneMatch(line -> line.startsWith("-") && after.contains(fact(line))));
     assertTrue(
         diff.stream().noneMatch(line -> line.startsWith("+") && before.contains(fact(line))));
+  }
+
+  /** The project that a new folder begins with is the one that a real build of the plugin uses. */
+  @Test
+  void theProjectOfAnOwnFolderIsOneThatIsBuilt() throws IOException {
+    String pom = Files.readString(OWN_FOLDER.resolve("pom.xml"));
+    assertEquals(pom.strip(), block("xml").strip());
+    assertFalse(pom.contains("<parent>") || pom.contains("pellucid.day"), pom);
+    Matcher version =
+        Pattern.compile("<artifactId>pellucid</artifactId>\\s*(<version>.*</version>)")
+            .matcher(Files.readString(Path.of("..", "pom.xml")));
+    assertTrue(version.find() && pom.contains(version.group(1)), "another version of the plugin");
+  }
+
+  @Test
+  void theFilesOfAnOwnFolderAreThoseOfTheOneThatIsBuilt() throws IOException {
+    List<String> named =
+        block("folder").lines().map(line -> line.split(" ", 2)[0]).sorted().toList();
+    try (Stream<Path> files = Files.walk(OWN_FOLDER)) {
+      assertEquals(
+          files
+              .filter(Files::isRegularFile)
+              .map(file -> OWN_FOLDER.relativize(file).toString().replace('\\', '/'))
+              .filter(path -> !path.matches("pom.xml|invoker.properties|verify.groovy"))
+              .sorted()
+              .toList(),
+          named);
+    }
   }
 
   private List<String> figures() throws IOException {

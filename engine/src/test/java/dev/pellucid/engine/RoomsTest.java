@@ -16,6 +16,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import dev.pellucid.engine.check.LabelVerdict;
+import dev.pellucid.measure.Calendar;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.SectionWord;
@@ -269,29 +270,30 @@ class RoomsTest {
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
         Room.of("engine.folder", 2, "text", "finding", "parse"),
         Room.of(
-            "engine",
-            6,
-            "text",
-            "finding",
-            "syntax",
-            "parse",
-            "format",
-            "show",
-            "engine.floor",
-            "engine.folder",
-            "engine.larder",
-            "engine.made",
-            "engine.outcome",
-            "engine.resolve",
-            "engine.compute",
-            "engine.check",
-            "engine.compare",
-            "engine.site",
-            "engine.explain",
-            "engine.figures",
-            "engine.plan",
-            "engine.label",
-            "engine.report"));
+                "engine",
+                6,
+                "text",
+                "finding",
+                "syntax",
+                "parse",
+                "format",
+                "show",
+                "engine.floor",
+                "engine.folder",
+                "engine.larder",
+                "engine.made",
+                "engine.outcome",
+                "engine.resolve",
+                "engine.compute",
+                "engine.check",
+                "engine.compare",
+                "engine.site",
+                "engine.explain",
+                "engine.figures",
+                "engine.plan",
+                "engine.label",
+                "engine.report")
+            .knowing(Calendar.class));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package dev.pellucid.maven;
 
+import dev.pellucid.engine.FixedDay;
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.SheetReport;
 import dev.pellucid.engine.Version;
@@ -42,6 +43,15 @@ public final class BatchSheetMojo extends FolderGoal {
   @Parameter(property = "pellucid.day")
   private @Nullable String day;
 
+  /**
+   * Whether the day is fixed on purpose, as in an example that must stay the same; then nothing is
+   * said where it lies far from the day by the clock.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.fixedDay", defaultValue = "false")
+  private boolean fixedDay;
+
   @Override
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     LocalDate today = Console.day(day);
@@ -53,6 +63,10 @@ public final class BatchSheetMojo extends FolderGoal {
       throw new MojoFailureException("no recipe was found to make a sheet of in " + folder);
     }
     write(report);
+    FixedDay.of(today, Console.clock(today, fixedDay))
+        .ifPresent(
+            far ->
+                getLog().warn("pellucid: use-by days count from a day far off: " + far.sentence()));
   }
 
   private void write(SheetReport report) throws IOException, MojoExecutionException {

@@ -39,6 +39,15 @@ public final class CheckMojo extends FolderGoal {
   private @Nullable String day;
 
   /**
+   * Whether the day is fixed on purpose, as in an example that must stay the same; then nothing is
+   * said where it lies far from the day by the clock.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.fixedDay", defaultValue = "false")
+  private boolean fixedDay;
+
+  /**
    * Where the reports go: findings.sarif, findings-without-waived.sarif, limits-junit.xml,
    * findings.json and summary.md.
    *
@@ -54,7 +63,9 @@ public final class CheckMojo extends FolderGoal {
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     LocalDate today = Console.day(day);
     getLog().info("pellucid: the day is " + today);
-    CheckReports checked = Pellucid.checkWithReports(folder.toPath(), prefix(folder), today);
+    CheckReports checked =
+        Pellucid.checkWithReports(
+            folder.toPath(), prefix(folder), today, Console.clock(today, fixedDay));
     CheckReport report = checked.check();
     Console.print(report, getLog());
     write(checked);

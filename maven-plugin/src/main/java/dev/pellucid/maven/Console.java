@@ -1,11 +1,13 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.CheckReport;
+import dev.pellucid.engine.Pellucid;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Optional;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.logging.Log;
 import org.jspecify.annotations.Nullable;
@@ -16,11 +18,25 @@ final class Console {
 
   static LocalDate day(@Nullable String day) throws MojoExecutionException {
     try {
-      return day == null ? LocalDate.now(ZoneId.systemDefault()) : LocalDate.parse(day);
+      LocalDate read = day == null ? today() : LocalDate.parse(day);
+      Optional<String> why = Pellucid.noDay(read);
+      if (why.isPresent()) {
+        throw new MojoExecutionException("pellucid.day is " + day + "; " + why.get());
+      }
+      return read;
     } catch (DateTimeException notADay) {
       throw new MojoExecutionException(
           "pellucid.day is " + day + "; write year, month, day: 2027-03-31");
     }
+  }
+
+  /** The day by the clock, to hold the day of a run against; that itself where it is on purpose. */
+  static LocalDate clock(LocalDate day, boolean onPurpose) {
+    return onPurpose ? day : today();
+  }
+
+  private static LocalDate today() {
+    return LocalDate.now(ZoneId.systemDefault());
   }
 
   static String refused(String path) {

@@ -35,10 +35,12 @@ class DataPagesTest {
           "file-name-clash",
           "file-name-twice",
           "file-name-control",
-          "more-findings");
+          "more-findings",
+          "day-far-off");
 
   static Set<String> codes() {
-    return Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes(), RunCodes.all())
+    return Stream.of(
+            LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes(), RunCodes.all())
         .flatMap(Collection::stream)
         .map(Code::text)
         .collect(Collectors.toCollection(TreeSet::new));
@@ -47,7 +49,8 @@ class DataPagesTest {
   @Test
   void noCodeIsDeclaredTwice() {
     long declared =
-        Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes(), RunCodes.all())
+        Stream.of(
+                LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes(), RunCodes.all())
             .mapToLong(Collection::size)
             .sum();
     assertEquals(declared, codes().size());
