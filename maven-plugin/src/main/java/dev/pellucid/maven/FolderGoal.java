@@ -7,6 +7,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecution;
@@ -95,9 +96,10 @@ abstract class FolderGoal extends AbstractMojo {
     return true;
   }
 
-  /** As it is called behind the prefix. */
+  /** As it is called behind the prefix: {@code batch-sheet} of {@code BatchSheetMojo}. */
   private String goal() {
-    return execution == null ? "check" : execution.getGoal();
+    String words = getClass().getSimpleName().replace("Mojo", "");
+    return words.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
   }
 
   /** Whether there is anything to work on. */
