@@ -1,0 +1,67 @@
+package dev.pellucid.maven;
+
+import dev.pellucid.engine.folder.Outputs;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** A folder of feeds under git, in two states that differ in each thing that a goal writes. */
+final class KilledFolder {
+  static final int RECIPES = 12;
+  private static final String MAIZE = "ingredients/maize.yaml";
+
+  private KilledFolder() {}
+
+  static Path plant(Path feeds) throws IOException {
+    Files.createDirectories(feeds);
+    Outputs files = Outputs.into(feeds);
+    files.write("pellucid.yaml", "format: 1\nname: A farm\ncurrency: EUR\njurisdiction: none\n");
+    files.write("groups.yaml", "grains: Grains\n");
+    files.write("sources.yaml", "test: {standing: invented, cite: for tests}\n");
+    files.write(
+        "nutrients/all.yaml",
+        """
+        moisture: {title: Moisture, unit: "%", of-the-whole: yes, stability: stable}
+        crude-protein: {title: Protein, unit: "%", of-the-whole: yes, stability: stable}
+        """);
+    files.write(
+        "prices/2026.yaml",
+        "from: 2026-01-01\nsource: test\nprices:\n  maize: 0.20 EUR/kg\n  wheat: 0.3 EUR/kg\n");
+    files.write("ingredients/wheat.yaml", ingredient("Wheat", "12 %"));
+    maize(feeds, 0);
+    spaced(feeds, 1);
+    PlantedRepository.git(feeds, "init", "-q");
+    PlantedRepository.git(feeds, "add", "-A");
+    PlantedRepository.git(feeds, "commit", "-q", "-m", "First");
+    return feeds;
+  }
+
+  private static String ingredient(String name, String protein) {
+    return "name: "
+        + name
+        + "\ngroups: [grains]\nform: meal\ncontents:\n  - source: test\n    moisture: 12 %\n"
+        + "    crude-protein: "
+        + protein
+        + "\n";
+  }
+
+  /** What every feed holds changes, and in the first state no feed breaks its limit. */
+  static void maize(Path feeds, int state) throws IOException {
+    Outputs.over(feeds).write(MAIZE, ingredient("Maize", state == 0 ? "9.5 %" : "8.9 %"));
+  }
+
+  /** Recipes as a hand wrote them, or as they are laid out. */
+  static void spaced(Path feeds, int state) throws IOException {
+    Outputs files = Outputs.over(feeds);
+    for (int i = 1; i <= RECIPES; i++) {
+      String gap = state == 0 ? "     " : "  ";
+      String text = "# A remark that is long enough to fill a few blocks\n".repeat(200);
+      files.write(
+          "mash/R-" + i + ".recipe",
+          ("recipe R-" + i + "\n  status" + gap + "approved\n  batch" + gap + "60 kg weighed\n\n")
+              + ("mix\n  maize" + gap + (100 - i) + " %\n  wheat" + gap + i + " %\n\n")
+              + ("limits\n  crude-protein" + gap + "min " + (i == 3 ? 9 : 8) + " %\n\n")
+              + text);
+    }
+  }
+}
