@@ -354,7 +354,7 @@ final class FolderRun<T> {
 
   /** Names of the files to be mended first, of all that the recipe at a path looked up. */
   List<String> brokenBefore(String path, SortedSet<String> read) {
-    return resolver.brokenBefore(new SourceFile(path, "").stem(), read);
+    return new MendFirst(trees, resolver).of(path, read);
   }
 
   private static RecipeOutcome recorded(String path, Inspection recipe, List<Finding> said) {

@@ -90,6 +90,11 @@ final class LotsReader {
       return;
     }
     checkDates(block, received.get(), bestBefore);
+    measured.stream()
+        .flatMap(it -> Optional.ofNullable(it.byNutrient().get(Nutrients.MOISTURE)).stream())
+        .filter(Content::isBound)
+        .forEach(
+            it -> findings.add(NutrientFindings.moistureBound(it, "lot " + number.get().text())));
     Lot lot =
         new Lot(
             number.get().text(),
