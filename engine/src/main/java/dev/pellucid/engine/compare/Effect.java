@@ -85,6 +85,52 @@ public record Effect(
   /** A batch before and after. */
   public record Portions(Weighings before, Weighings after) {}
 
+  /** What there is to see where nothing is different. */
+  static final Effect NONE =
+      of(List.of(), List.of(), List.of(), List.of(), Set.of(), List.of(), List.of());
+
+  /** A feed that was not there: nothing of it moved, but what it does not keep is new. */
+  static Effect ofNew(FeedFigures is) {
+    FeedFigures none = is.withoutLimits();
+    return of(
+        limits(none, is, Effect::isBroken),
+        limits(none, is, Effect::isTight),
+        limits(none, is, Effect::isUntold),
+        waivers(none, is),
+        is.waived(),
+        is.unpriced().stream()
+            .map(name -> "none for " + name + ", the cost leaves it out")
+            .toList(),
+        label(none, is));
+  }
+
+  private static Effect of(
+      List<LimitMoved> broken,
+      List<LimitMoved> tight,
+      List<LimitMoved> untold,
+      List<String> waivers,
+      Set<String> waived,
+      List<String> prices,
+      List<Claimed> label) {
+    return new Effect(
+        List.of(),
+        List.of(),
+        broken,
+        List.of(),
+        tight,
+        untold,
+        List.of(),
+        List.of(),
+        List.of(),
+        waivers,
+        waived,
+        prices,
+        label,
+        List.of(),
+        List.of(),
+        Optional.empty());
+  }
+
   /** The difference of two feeds. */
   public static Effect between(FeedFigures was, FeedFigures is) {
     return new Effect(
