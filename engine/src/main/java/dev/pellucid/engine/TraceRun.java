@@ -125,10 +125,15 @@ final class TraceRun {
         + LOTS;
   }
 
+  /** An error, a link that was passed over, or a file whose ending keeps it from being read. */
   private boolean isOfStore(Finding finding) {
     String path = finding.span().file().path();
-    return isStore(path)
-        && (finding.severity() == Severity.ERROR || !folder.has(path) || path.endsWith(".yml"));
+    if (!isStore(path)) {
+      return false;
+    }
+    boolean passedOver =
+        path.endsWith(".yml") || folder.isLink(path.substring(folder.printed("").length()));
+    return finding.severity() == Severity.ERROR || passedOver;
   }
 
   private boolean isStore(String printed) {
@@ -147,9 +152,10 @@ final class TraceRun {
         larder.batches().values().stream().map(record -> record.declared().file().path()).toList();
     for (Finding finding : findings) {
       String path = finding.span().file().path();
-      boolean whole = read.contains(path);
-      String how =
-          whole || path.startsWith(folder.printed(LOTS)) ? "has an error" : "cannot be read";
+      boolean inPart =
+          read.contains(path)
+              || (path.startsWith(folder.printed(LOTS)) && finding.severity() == Severity.ERROR);
+      String how = inPart ? "has an error" : "cannot be read";
       String said = path + " " + how;
       if (unsearched.stream().noneMatch(said::equals)) {
         unsearched.add(said);

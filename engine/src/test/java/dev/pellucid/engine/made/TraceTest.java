@@ -178,6 +178,22 @@ class TraceTest {
     assertEquals(List.of(CF.replace(".yaml", ".yml") + " cannot be read"), trace.unsearched());
   }
 
+  @Test
+  void aWarningInALotIsNoReasonToDoubtTheTrace() throws IOException {
+    assertEquals(List.of(), Pellucid.trace(EXAMPLE, "r/", "SB-0411", "").unsearched());
+    folder().with("lots/2026-11.yaml", "crude-ash: 16.8 %", "crude-ash: 3.0 %");
+    assertEquals(List.of(), Pellucid.trace(copy, "r/", "SB-0411", "").unsearched());
+  }
+
+  @Test
+  void aFileOfLotsThatWouldNotBeReadIsNamed() throws IOException {
+    folder();
+    Files.move(copy.resolve("lots/2026-11.yaml"), copy.resolve("lots/2026-11.yml"));
+    TraceReport trace = Pellucid.trace(copy, "r/", "SB-0411", "");
+    assertTrue(trace.unsearched().contains("r/lots/2026-11.yml cannot be read"), trace.text());
+    assertEquals(28.0, kg("SB-0411", FEED));
+  }
+
   private double kg(String lot, String batch) throws IOException {
     return Pellucid.trace(copy, "", lot, "").onward().get(0).holds().stream()
         .filter(one -> one.batch().number().equals(batch))
