@@ -152,6 +152,8 @@ final class FolderRun<T> {
     outcomes.forEach(outcome -> findings.addAll(outcome.findings()));
     Stock stock = closeBooks(outcomes);
     List<Finding> sorted = Rules.once(findings);
+    Set<String> reckoned = new TreeSet<>(resolver.premixes().keySet());
+    outcomes.stream().filter(Outcome::checked).map(Outcome::code).forEach(reckoned::add);
     int limits = outcomes.stream().mapToInt(Outcome::limits).sum();
     List<String> notChecked =
         notChecked(outcomes.stream().filter(outcome -> !outcome.checked()).toList());
@@ -159,7 +161,7 @@ final class FolderRun<T> {
         outcomes.stream().filter(outcome -> outcome.made().isEmpty()).map(Outcome::code).toList();
     List<T> made = outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList();
     return new Result<>(
-        new CheckReport(sorted, recipes.size(), books.count(), limits, notChecked),
+        new CheckReport(sorted, recipes.size(), books.count(reckoned), limits, notChecked),
         made,
         unmade,
         stock,

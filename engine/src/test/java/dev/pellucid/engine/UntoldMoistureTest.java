@@ -42,6 +42,8 @@ class UntoldMoistureTest {
     CheckReport report = Pellucid.check(copy, "", DAY);
     List<String> codes = report.findings().stream().map(it -> it.code().text()).toList();
     assertEquals(List.of("data-no-moisture"), codes, folder.text());
+    // That of the premix; the two of feeds could not be held against anything.
+    assertEquals(1, report.batches(), report.tally());
     assertTrue(report.tally().contains("(mend soybean-meal-48.yaml first)"), report.tally());
     assertTrue(report.notChecked().get(0).contains("CF-31, CF-32, CG-36, "), report.tally());
   }
