@@ -150,6 +150,8 @@ final class FolderRun<T> {
     outcomes.forEach(outcome -> findings.addAll(outcome.findings()));
     Stock stock = closeBooks(outcomes);
     Shown shown = Shown.of(Rules.once(findings));
+    Set<String> reckoned = new TreeSet<>(resolver.premixes().keySet());
+    outcomes.stream().filter(Outcome::checked).map(Outcome::code).forEach(reckoned::add);
     int limits = outcomes.stream().mapToInt(Outcome::limits).sum();
     List<String> notChecked =
         notChecked(outcomes.stream().filter(outcome -> !outcome.checked()).toList());
@@ -158,7 +160,12 @@ final class FolderRun<T> {
     List<T> made = outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList();
     return new Result<>(
         new CheckReport(
-            shown.findings(), recipes.size(), books.count(), limits, notChecked, shown.more()),
+            shown.findings(),
+            recipes.size(),
+            books.count(reckoned),
+            limits,
+            notChecked,
+            shown.more()),
         made,
         unmade,
         stock,
@@ -350,7 +357,7 @@ final class FolderRun<T> {
 
   /** Names of the files to be mended first, of all that the recipe at a path looked up. */
   List<String> brokenBefore(String path, SortedSet<String> read) {
-    return resolver.brokenBefore(new SourceFile(path, "").stem(), read);
+    return new MendFirst(trees, resolver).of(path, read);
   }
 
   private static RecipeOutcome recorded(String path, Inspection recipe, List<Finding> said) {

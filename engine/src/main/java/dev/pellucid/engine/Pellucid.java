@@ -164,15 +164,17 @@ public final class Pellucid {
   }
 
   /**
-   * Tells which lots are in which batches; writes nothing.
+   * Tells which lots are in which batches, through premixes and rework; writes nothing.
    *
-   * @param lot the number of a lot, to see the batches that hold it; empty for any
-   * @param batch the number of a batch, to see the lots in it; empty for any
+   * @param lot the number of a lot, or of a batch made here, to see the batches that hold it; empty
+   *     for none
+   * @param batch the number of a batch, to see the lots in it and where it went; empty for none,
+   *     and with {@code lot} empty for all
    * @throws IOException where the disk fails
    */
   public static TraceReport trace(Path root, String prefix, String lot, String batch)
       throws IOException {
-    return TraceReport.of(FeedFolder.list(root, prefix), lot, batch);
+    return new TraceRun(FeedFolder.list(root, prefix)).answer(lot, batch);
   }
 
   /**

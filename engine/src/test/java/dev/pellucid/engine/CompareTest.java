@@ -36,7 +36,8 @@ class CompareTest {
   @Test
   void nothingChangedIsNoChange() throws IOException {
     assertEquals(List.of(), codes());
-    assertEquals("no feed changes\n", compared().text());
+    assertTrue(
+        compared().text().startsWith("no feed changes; of all rules only limits were compared, "));
   }
 
   @Test
@@ -126,7 +127,11 @@ class CompareTest {
     assertEquals("CG-36", report.comparison().changes().get(0).code());
     assertTrue(
         report.text().contains("BROKEN crude-protein min 37 % in 95 % of batches"), report.text());
-    assertTrue(report.tally().endsWith("1 limit is newly broken"), report.tally());
+    assertTrue(
+        report
+            .tally()
+            .contains(", 1 limit is newly broken; of all rules only limits were compared, "),
+        report.tally());
   }
 
   @Test
@@ -248,7 +253,7 @@ class CompareTest {
     assertTrue(
         !text.contains("BROKEN") && !text.contains("LABEL") && !text.contains("  vitamin-a "),
         text);
-    assertTrue(text.contains(" cannot be judged any more\n"), text);
+    assertTrue(text.contains(" cannot be judged any more; of all rules only limits"), text);
   }
 
   @Test
@@ -347,7 +352,57 @@ class CompareTest {
         "recipe ZZ-1\n  species african-catfish\nmix\n  maize  100 %\nlimits\n  starch  min 1 %\n");
     String text = compared().text();
     assertTrue(text.contains("TS-48  gone\n"), text);
-    assertTrue(text.contains("ZZ-1  new\n  cost 0.2"), text);
+    assertTrue(text.contains("ZZ-1  new\n  limits: "), text);
+    assertTrue(text.contains("\n  cost 0.2"), text);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"txt", "md", "html", "json"})
+  void aNewRecipeIsJudgedInEachForm(String form) throws IOException {
+    Path grower = copy.resolve(GROWER);
+    String text = Files.readString(grower).replace("recipe CG-36 ", "recipe CX-1 ");
+    Files.writeString(
+        copy.resolve("catfish/CX-1.recipe"),
+        text.replace(
+            "soybean-meal-48              44.00 %", "soybean-meal-48              34.00 %"));
+    CompareReport report = compared();
+    String told =
+        switch (form) {
+          case "txt" -> report.text();
+          case "md" -> report.markdown();
+          case "html" -> report.html();
+          default -> report.json();
+        };
+    Approvals.verify(
+        told, Approvals.NAMES.withParameters(form).forFile().withExtension("." + form));
+    assertTrue(beyond().contains("CX-1 is new and does not keep crude-protein min "), beyond());
+    assertEquals(List.of(), report.beyond(OptionalDouble.empty(), OptionalDouble.empty()));
+  }
+
+  @Test
+  void aNewRecipeThatCannotBeComputedIsCountedAndPassesNoGate() throws IOException {
+    Files.writeString(copy.resolve("ZZ-1.recipe"), "recipe ZZ-1\nmix\n  maise  100 %\n");
+    CompareReport report = compared();
+    assertTrue(
+        report.tally().contains(", 1 feed cannot be computed; of all rules only "), report.tally());
+    assertTrue(beyond().startsWith("ZZ-1 is new and cannot be computed: maise is "), beyond());
+  }
+
+  @Test
+  void everyChangeHasTheSameKeysInJson() throws IOException {
+    Files.delete(copy.resolve("trout/TS-48.recipe"));
+    Files.writeString(
+        copy.resolve("ZZ-1.recipe"),
+        "recipe ZZ-1\nmix\n  maize  100 %\nlimits\n  starch  min 1 %\n");
+    Files.writeString(copy.resolve("ZZ-2.recipe"), "recipe ZZ-2\nmix\n  maise  100 %\n");
+    folder.with("catfish/CF-31.recipe", "  maize ", "  maise ");
+    folder.with("prices/2026-11.yaml", "maize: 0.24", "maize: 0.25");
+    tools.jackson.databind.JsonNode changes =
+        new tools.jackson.databind.ObjectMapper().readTree(compared().json()).get("changes");
+    assertTrue(changes.size() > 5);
+    java.util.Set<List<String>> keys = new java.util.HashSet<>();
+    changes.forEach(change -> keys.add(List.copyOf(change.propertyNames())));
+    assertEquals(1, keys.size(), keys.toString());
   }
 
   private static List<String> files(RecipeChange change) {

@@ -71,6 +71,12 @@ class ReadmeTest {
   }
 
   @Test
+  void theTraceIsThatOfTheExample() throws IOException {
+    String text = Pellucid.trace(Path.of("..", "recipes"), "", "SE1-9042", "").text();
+    assertShortened(text.lines().toList(), block("trace"));
+  }
+
+  @Test
   void theDiffIsWhatTheSlipDoesToTheFigures() throws IOException {
     SlippedFolder folder = new SlippedFolder(copy);
     List<String> before = figures();

@@ -10,7 +10,6 @@ import java.nio.file.NoSuchFileException;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.maven.plugin.AbstractMojo;
-import org.apache.maven.plugin.MojoExecution;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -37,10 +36,6 @@ abstract class FolderGoal extends AbstractMojo {
    */
   @Parameter(property = "pellucid.skip", defaultValue = "false")
   private boolean skip;
-
-  /** This run of the goal; set by Maven. */
-  @Parameter(defaultValue = "${mojoExecution}", readonly = true)
-  private @Nullable MojoExecution execution;
 
   @Override
   public final void execute() throws MojoExecutionException, MojoFailureException {

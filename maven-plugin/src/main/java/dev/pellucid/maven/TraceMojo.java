@@ -9,42 +9,47 @@ import java.io.IOException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Shows which lots are in which batches, through premixes: of one lot the batches that hold it, of
- * one batch the lots in it, of neither the whole table.
+ * Shows which lots are in which batches, through premixes and rework, with kg: of one lot the
+ * batches that hold it or may hold it, of one batch the lots in it and where it went, of neither
+ * what is in every batch. Fails where a number is not known, and where a record cannot be searched.
  */
 @Mojo(name = "trace", threadSafe = true)
 public final class TraceMojo extends FolderGoal {
   /**
-   * The number of a lot, to see the batches that hold it.
+   * The number of a lot of an ingredient, or of a batch made here, to see the batches that hold it.
    *
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.lot")
-  private String lot = "";
+  private @Nullable String lot;
 
   /**
-   * The number of a batch, to see the lots in it; of a batch of a premix also where it went.
+   * The number of a batch, to see the lots in it and where it went.
    *
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.batch")
-  private String batch = "";
+  private @Nullable String batch;
 
   @Override
   void work(File folder) throws IOException, MojoFailureException {
-    TraceReport report =
-        Pellucid.trace(folder.toPath(), prefix(folder), lot.strip(), batch.strip());
+    TraceReport report = Pellucid.trace(folder.toPath(), prefix(folder), asked(lot), asked(batch));
     report.findings().forEach(it -> getLog().error(FindingText.of(it).stripTrailing()));
     report.text().lines().map(Unseen::shown).forEach(getLog()::info);
-    getLog().info("pellucid: " + report.tally());
     if (!report.unknown().isEmpty()) {
+      throw new MojoFailureException(String.join("; ", report.unknown()));
+    }
+    if (!report.unsearched().isEmpty()) {
       throw new MojoFailureException(
-          "no lot or batch of this folder has the number " + String.join(" or ", report.unknown()));
+          "the trace may not be whole, mend these first: "
+              + String.join("; ", report.unsearched()));
     }
-    if (!report.findings().isEmpty()) {
-      throw new MojoFailureException("the trace may not be whole: mend these findings first");
-    }
+  }
+
+  private static String asked(@Nullable String number) {
+    return number == null ? "" : number.strip();
   }
 }

@@ -16,10 +16,14 @@ import java.util.OptionalDouble;
 public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
   private static final double CLOSE = 1e-9;
 
-  /** What moves further, a sentence each; feeds that are new or gone do not move. */
+  /**
+   * What moves further, a sentence each. A new feed does not move, so that it is not allowed to
+   * break a limit; one that is gone is nobody's loss.
+   */
   public List<String> beyond(Comparison comparison) {
     List<String> beyond = new ArrayList<>();
     for (RecipeChange change : comparison.changes()) {
+      alone(change, beyond);
       change
           .effect()
           .ifPresent(
@@ -31,6 +35,27 @@ public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
               });
     }
     return beyond;
+  }
+
+  /** A gate that nothing new could pass unseen. */
+  private void alone(RecipeChange change, List<String> beyond) {
+    if (!change.isNew() || (costRise.isEmpty() && nutrientMove.isEmpty())) {
+      return;
+    }
+    if (change.isLost()) {
+      beyond.add(change.code() + " is new and cannot be computed: " + change.obstacle());
+    }
+    change
+        .effectOrNone()
+        .broken()
+        .forEach(
+            limit ->
+                beyond.add(
+                    change.code()
+                        + " is new and does not keep "
+                        + limit.after().subject()
+                        + " "
+                        + limit.after().bound()));
   }
 
   private void cost(RecipeChange change, Effect effect, List<String> beyond) {

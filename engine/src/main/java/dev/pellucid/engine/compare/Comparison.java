@@ -76,7 +76,8 @@ public record Comparison(List<String> notices, List<RecipeChange> changes) {
         List.of(),
         added ? none : cost,
         added ? cost : none,
-        Optional.empty(),
+        added ? state.figures().map(FeedFigures::kept) : Optional.empty(),
+        added ? state.figures().map(Effect::ofNew) : Optional.empty(),
         added ? state.obstacle() : "");
   }
 
@@ -100,6 +101,7 @@ public record Comparison(List<String> notices, List<RecipeChange> changes) {
             moves ? causes.of(was, is) : List.of(),
             cost(was),
             cost(is),
+            is.figures().map(FeedFigures::kept),
             effect,
             is.obstacle()));
   }

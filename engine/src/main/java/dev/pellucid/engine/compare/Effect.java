@@ -62,7 +62,6 @@ public record Effect(
   static final int LEAST = 4;
 
   private static final double CLOSE = 1e-9;
-  private static final double TIGHT = 0.01;
 
   public Effect {
     shares = List.copyOf(shares);
@@ -85,16 +84,62 @@ public record Effect(
   /** A batch before and after. */
   public record Portions(Weighings before, Weighings after) {}
 
+  /** What there is to see where nothing is different. */
+  static final Effect NONE =
+      of(List.of(), List.of(), List.of(), List.of(), Set.of(), List.of(), List.of());
+
+  /** A feed that was not there: nothing of it moved, but what it does not keep is new. */
+  static Effect ofNew(FeedFigures is) {
+    FeedFigures none = is.withoutLimits();
+    return of(
+        Turns.of(none, is, Turns::isBroken),
+        Turns.of(none, is, Turns::isTight),
+        Turns.of(none, is, Turns::isUntold),
+        waivers(none, is),
+        is.waived(),
+        is.unpriced().stream()
+            .map(name -> "none for " + name + ", the cost leaves it out")
+            .toList(),
+        label(none, is));
+  }
+
+  private static Effect of(
+      List<LimitMoved> broken,
+      List<LimitMoved> tight,
+      List<LimitMoved> untold,
+      List<String> waivers,
+      Set<String> waived,
+      List<String> prices,
+      List<Claimed> label) {
+    return new Effect(
+        List.of(),
+        List.of(),
+        broken,
+        List.of(),
+        tight,
+        untold,
+        List.of(),
+        List.of(),
+        List.of(),
+        waivers,
+        waived,
+        prices,
+        label,
+        List.of(),
+        List.of(),
+        Optional.empty());
+  }
+
   /** The difference of two feeds. */
   public static Effect between(FeedFigures was, FeedFigures is) {
     return new Effect(
         shares(was, is),
         moved(was, is),
-        limits(was, is, Effect::isBroken),
-        limits(was, is, Effect::isMet),
-        limits(was, is, Effect::isTight),
-        limits(was, is, Effect::isUntold),
-        limits(was, is, Effect::isMoved),
+        Turns.of(was, is, Turns::isBroken),
+        Turns.of(was, is, Turns::isMet),
+        Turns.of(was, is, Turns::isTight),
+        Turns.of(was, is, Turns::isUntold),
+        Turns.of(was, is, Turns::isMoved),
         bounds(was, is),
         costs(was, is),
         waivers(was, is),
@@ -188,7 +233,7 @@ public record Effect(
         .min(Comparator.comparingDouble(Held::room));
   }
 
-  private static boolean same(double before, double after) {
+  static boolean same(double before, double after) {
     return Math.abs(after - before) <= CLOSE * Math.max(Math.abs(before), Math.abs(after));
   }
 
@@ -197,51 +242,6 @@ public record Effect(
     double largest = Math.max(Math.abs(one.before()), Math.abs(one.after()));
     double part = Math.abs(one.after() - one.before()) / largest;
     return one.nearest().map(limit -> part / (part + Math.max(0, limit.room()))).orElse(part);
-  }
-
-  /** Tells whether a limit moved in some way; one that is new stands on both sides. */
-  private interface Turn {
-    boolean is(Held then, Held now, boolean isNew);
-  }
-
-  private static boolean isBroken(Held then, Held now, boolean isNew) {
-    return now.broken() && (!then.broken() || isNew);
-  }
-
-  private static boolean isMet(Held then, Held now, boolean isNew) {
-    return now.told() && now.keeps() && then.broken() && !now.waived();
-  }
-
-  private static boolean isTight(Held then, Held now, boolean isNew) {
-    boolean near = now.told() && now.keeps() && now.room() < TIGHT && now.judged() != 0;
-    return near && (isNew || then.room() >= TIGHT && then.keeps());
-  }
-
-  private static boolean isUntold(Held then, Held now, boolean isNew) {
-    return !now.told() && (then.told() || isNew);
-  }
-
-  private static boolean isMoved(Held then, Held now, boolean isNew) {
-    return now.told()
-        && then.told()
-        && now.unit().equals(then.unit())
-        && !same(then.judged(), now.judged())
-        && !isBroken(then, now, isNew)
-        && !isMet(then, now, isNew)
-        && !isTight(then, now, isNew);
-  }
-
-  private static List<LimitMoved> limits(FeedFigures was, FeedFigures is, Turn turn) {
-    List<LimitMoved> limits = new ArrayList<>();
-    is.limits()
-        .forEach(
-            (key, now) -> {
-              Held then = was.limits().getOrDefault(key, now);
-              if (turn.is(then, now, !was.limits().containsKey(key))) {
-                limits.add(new LimitMoved(then, now));
-              }
-            });
-    return limits;
   }
 
   private static List<String> bounds(FeedFigures was, FeedFigures is) {

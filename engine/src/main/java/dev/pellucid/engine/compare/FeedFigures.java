@@ -50,6 +50,27 @@ public record FeedFigures(
     printed = inOrder(printed);
   }
 
+  /** The same feed, of which nothing is asked and nothing told. */
+  FeedFigures withoutLimits() {
+    return new FeedFigures(
+        shares, nutrients, costPerKg, costs, unpriced, bagged, Map.of(), Set.of(), Set.of(),
+        Map.of(), Map.of(), weighings);
+  }
+
+  /** How the limits stand. */
+  Kept kept() {
+    int broken = (int) limits.values().stream().filter(Held::broken).count();
+    int untold = (int) limits.values().stream().filter(one -> !one.told()).count();
+    return new Kept(limits.size() - broken - untold, broken, untold);
+  }
+
+  /**
+   * How many limits stand in which way; a limit with both a minimum and a maximum is two.
+   *
+   * @param untold those that cannot be judged
+   */
+  public record Kept(int kept, int broken, int untold) {}
+
   private static <T> Map<String, T> inOrder(Map<String, T> map) {
     return Collections.unmodifiableMap(new LinkedHashMap<>(map));
   }

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.compare;
 
 import dev.pellucid.engine.compare.FeedFigures.Held;
+import dev.pellucid.engine.compare.FeedFigures.Kept;
 import dev.pellucid.measure.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,9 @@ import java.util.OptionalDouble;
  * @param text lines of its text that are gone, {@code was: ...}, and new, {@code now: ...}
  * @param because the files that moved it, itself among others
  * @param costBefore money per kg in the bags
- * @param effect what it does to the feed; empty where there is but one to look at
+ * @param limits how its limits stand now; empty where it is gone or cannot be computed
+ * @param effect what it does to the feed, of a new one what it does not keep; empty where there is
+ *     nothing to see
  * @param obstacle what keeps it from being computed now; empty where nothing does
  */
 public record RecipeChange(
@@ -24,6 +27,7 @@ public record RecipeChange(
     List<Cause> because,
     OptionalDouble costBefore,
     OptionalDouble costAfter,
+    Optional<Kept> limits,
     Optional<Effect> effect,
     String obstacle) {
   public RecipeChange {
@@ -106,8 +110,23 @@ public record RecipeChange(
     return formerly.map(former -> code + ", formerly " + former).orElse(code);
   }
 
+  /** What it does to the feed; where there is nothing to see, an effect of nothing. */
+  public Effect effectOrNone() {
+    return effect.orElse(Effect.NONE);
+  }
+
+  /** Whether it cannot be computed and did before, or is new. */
+  public boolean isLost() {
+    return how == How.BROKEN || isNew() && costAfter.isEmpty();
+  }
+
+  /** Whether it was not there before. */
+  public boolean isNew() {
+    return how == How.ADDED;
+  }
+
   /** The gravest first. */
   int rank() {
-    return how == How.BROKEN ? 0 : 1 + effect.map(Effect::rank).orElse(Effect.LEAST);
+    return isLost() ? 0 : 1 + effect.map(Effect::rank).orElse(Effect.LEAST);
   }
 }

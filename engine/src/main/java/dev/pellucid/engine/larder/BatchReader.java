@@ -18,24 +18,26 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** One file of {@code batches/}. */
 final class BatchReader {
   private final List<Finding> findings;
-  private final Predicate<Scalar> knownLot;
+  private final Function<Scalar, Optional<String>> knownLot;
   private final Predicate<Scalar> knownBatch;
   private final Known ingredients;
   private final FigureReader figures;
 
   /**
-   * @param knownLot whether a number is that of a lot; says so where not
+   * @param knownLot the number of a lot as the folder writes it; empty, and said so, where there is
+   *     no such lot
    * @param knownBatch the same of a batch that can have been before this one
    * @param ingredients what can be flushed with
    */
   BatchReader(
       List<Finding> findings,
-      Predicate<Scalar> knownLot,
+      Function<Scalar, Optional<String>> knownLot,
       Predicate<Scalar> knownBatch,
       Known ingredients) {
     this.knownBatch = knownBatch;
@@ -79,14 +81,20 @@ final class BatchReader {
 
   private Optional<Entry> entry(Fields block) {
     Optional<Scalar> line = block.text("line");
-    Optional<Scalar> lot = block.text("lot").filter(knownLot);
+    Optional<Scalar> lot = block.text("lot");
     OptionalDouble kg = amount(block, "weight", Kind.MASS);
     Span lotPlace = block.has("lot") ? block.placeOf("lot") : block.placeOf("line");
     Span weight = block.has("weight") ? block.placeOf("weight") : block.placeOf("line");
     return line.map(
         name ->
             new Entry(
-                name.text(), lot.map(Scalar::text).orElse(""), kg, name.span(), lotPlace, weight));
+                name.text(),
+                lot.flatMap(knownLot).orElse(""),
+                lot.map(Scalar::text).orElse(""),
+                kg,
+                name.span(),
+                lotPlace,
+                weight));
   }
 
   private Optional<Flushed> flushed(Fields block) {

@@ -61,14 +61,23 @@ public record BatchRecord(
   /**
    * A line of the batch.
    *
-   * @param lot the number of a lot, or of a batch of a premix; empty where none is told
+   * @param lot the number of a lot or of a batch made here, as the folder writes it; empty where
+   *     none is told, or none that the folder has
+   * @param written the number as it stands in the record, whatever the folder has; empty where none
+   *     is told
    * @param kg what was weighed; empty while the batch is planned
    * @param name where the line is named
    * @param lotPlace where the lot is named, or the line
    * @param weight where the weight stands, or the line
    */
   public record Entry(
-      String line, String lot, OptionalDouble kg, Span name, Span lotPlace, Span weight) {}
+      String line,
+      String lot,
+      String written,
+      OptionalDouble kg,
+      Span name,
+      Span lotPlace,
+      Span weight) {}
 
   /**
    * How drying was followed; moistures are shares.

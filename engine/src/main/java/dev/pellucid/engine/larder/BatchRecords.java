@@ -7,11 +7,12 @@ import dev.pellucid.text.NearNames;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -31,8 +32,9 @@ final class BatchRecords {
 
   SortedMap<String, BatchRecord> read(List<DataFile> files, LotsReader lots) {
     SortedMap<String, BatchRecord> records = new TreeMap<>();
-    Set<String> numbers = new HashSet<>();
+    Set<String> numbers = new TreeSet<>();
     files.forEach(file -> numbers.add(file.stem()));
+    lots.checkAgainst(numbers);
     for (DataFile file : files) {
       record(file, lots, numbers, records);
     }
@@ -76,9 +78,13 @@ final class BatchRecords {
     }
   }
 
-  private boolean checkLot(Scalar lot, LotsReader lots, Set<String> numbers) {
-    boolean known = lots.byNumber().containsKey(lot.text()) || numbers.contains(lot.text());
-    if (!known && !lots.knows(lot.text())) {
+  /** The number as the folder writes it: capitals do not tell one lot from another. */
+  private Optional<String> checkLot(Scalar lot, LotsReader lots, Set<String> numbers) {
+    Optional<String> known =
+        lots.named(lot.text())
+            .map(Lot::number)
+            .or(() -> numbers.stream().filter(lot.text()::equalsIgnoreCase).findFirst());
+    if (known.isEmpty() && !lots.knows(lot.text())) {
       findings.add(unknown(lot, lots, numbers));
     }
     return known;

@@ -17,4 +17,9 @@ public record Content(
       throw new IllegalArgumentException("not a content: " + low + " to " + high);
     }
   }
+
+  /** Whether only the most is told. */
+  public boolean isBound() {
+    return low < high;
+  }
 }

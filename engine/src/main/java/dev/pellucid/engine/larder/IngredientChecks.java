@@ -42,8 +42,13 @@ final class IngredientChecks {
    */
   void run(boolean whole) {
     Map<String, Content> general = told(Optional.empty());
-    if (whole && nutrients.moisture().isPresent() && !general.containsKey(Nutrients.MOISTURE)) {
-      findings.add(NutrientFindings.noMoisture(ingredient.declared(), ingredient.name()));
+    if (whole && nutrients.moisture().isPresent() && !hasMoisture()) {
+      bound()
+          .ifPresentOrElse(
+              it -> findings.add(NutrientFindings.moistureBound(it, ingredient.name())),
+              () ->
+                  findings.add(
+                      NutrientFindings.noMoisture(ingredient.declared(), ingredient.name())));
     }
     Set<Content> reported = new LinkedHashSet<>();
     sum(general, "");
@@ -55,6 +60,20 @@ final class IngredientChecks {
       }
       parts(own, reported);
     }
+  }
+
+  /** Whether it tells a moisture that can be reckoned with, in a folder that tells of moisture. */
+  boolean hasMoisture() {
+    return nutrients.named(Nutrients.MOISTURE).isEmpty()
+        || (told(Optional.empty()).containsKey(Nutrients.MOISTURE) && bound().isEmpty());
+  }
+
+  /** A moisture of which only the most is told: no value, and nothing can be reckoned with it. */
+  private Optional<Content> bound() {
+    return ingredient.contents().stream()
+        .flatMap(block -> Optional.ofNullable(block.byNutrient().get(Nutrients.MOISTURE)).stream())
+        .filter(Content::isBound)
+        .findFirst();
   }
 
   private Set<String> species() {

@@ -39,10 +39,11 @@ final class IngredientReader {
     Optional<Fields> fields = file.fields(Vocabulary.INGREDIENT, findings);
     Ingredient ingredient = fields.map(it -> ingredient(file, it)).orElseGet(() -> unread(file));
     boolean whole = file.read().whole() && fields.isPresent() && !hasErrors(before);
+    IngredientChecks checks = new IngredientChecks(ingredient, nutrients, findings);
     if (fields.isPresent() && file.read().whole()) {
-      new IngredientChecks(ingredient, nutrients, findings).run(whole);
+      checks.run(whole);
     }
-    return whole ? ingredient : partly(ingredient);
+    return whole && checks.hasMoisture() ? ingredient : partly(ingredient);
   }
 
   private boolean hasErrors(int from) {

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param bestBefore its last good day; absent for what does not age
  * @param kg what was received
  * @param inspection absent where nobody has looked yet
+ * @param supplier who sold it, where that is told
  * @param remark what was seen
  * @param measured contents of this lot, as fed
  * @param declared where the number stands
@@ -26,6 +27,7 @@ public record Lot(
     Optional<LocalDate> bestBefore,
     double kg,
     Optional<Inspection> inspection,
+    Optional<String> supplier,
     String remark,
     List<ContentBlock> measured,
     Span declared,

@@ -34,6 +34,11 @@ final class LotFindings {
         .helping("one delivery is one lot: add the letter of the delivery, or mend the number");
   }
 
+  static Finding numberOfBatch(Span number, String batch) {
+    return Finding.error(TWICE, number, "a lot and a batch have the number " + batch)
+        .helping("add a letter to the number of the lot: who names it could mean either");
+  }
+
   static Finding dates(Scalar bestBefore, String received) {
     return Finding.error(
             DATES,

@@ -6,6 +6,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Extent;
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +27,7 @@ final class LotsReader {
   private final FigureReader figures;
   private final SortedMap<String, Lot> lots = new TreeMap<>();
   private final Map<String, Span> told = new HashMap<>();
+  private final Map<String, Lot> byLetters = new HashMap<>();
   private boolean whole = true;
 
   LotsReader(Nutrients nutrients, Names names, Known ingredients, List<Finding> findings) {
@@ -46,6 +48,18 @@ final class LotsReader {
 
   SortedMap<String, Lot> byNumber() {
     return lots;
+  }
+
+  /** The lot of a number, capitals or not. */
+  Optional<Lot> named(String number) {
+    return Optional.ofNullable(byLetters.get(key(number)));
+  }
+
+  /** A finding for each lot that has the number of a batch: who names it could mean either. */
+  void checkAgainst(Collection<String> batches) {
+    for (String batch : batches) {
+      named(batch).ifPresent(lot -> findings.add(LotFindings.numberOfBatch(lot.declared(), batch)));
+    }
   }
 
   /** Every number that was written, also of a lot that could not be read. */
@@ -76,8 +90,12 @@ final class LotsReader {
       return;
     }
     checkDates(block, received.get(), bestBefore);
-    lots.put(
-        number.get().text(),
+    measured.stream()
+        .flatMap(it -> Optional.ofNullable(it.byNutrient().get(Nutrients.MOISTURE)).stream())
+        .filter(Content::isBound)
+        .forEach(
+            it -> findings.add(NutrientFindings.moistureBound(it, "lot " + number.get().text())));
+    Lot lot =
         new Lot(
             number.get().text(),
             ingredient.get().text(),
@@ -85,11 +103,14 @@ final class LotsReader {
             bestBefore,
             kg.getAsDouble(),
             inspection,
+            block.text("supplier").map(Scalar::text),
             block.text("remark").map(Scalar::text).orElse(""),
             measured,
             number.get().span(),
             block.has("best-before") ? block.placeOf("best-before") : number.get().span(),
-            block.has("inspection") ? block.placeOf("inspection") : number.get().span()));
+            block.has("inspection") ? block.placeOf("inspection") : number.get().span());
+    lots.put(lot.number(), lot);
+    byLetters.put(key(lot.number()), lot);
   }
 
   private boolean isNumber(Scalar number) {

@@ -61,6 +61,19 @@ final class NutrientFindings {
         .helping("add moisture to its contents, without it no feed that holds it can be computed");
   }
 
+  static Finding moistureBound(Content told, String whose) {
+    return Finding.error(
+            NO_MOISTURE,
+            told.place(),
+            whose
+                + " tells the most of its moisture, "
+                + KeyFindings.shown(told.asWritten())
+                + ", and not its moisture")
+        .helping(
+            "write what is usual, and how it varies from lot to lot, as in moisture: 9 % ± 1 %;"
+                + " without a value no feed that holds it can be computed");
+  }
+
   static Finding overWhole(Span place, String sum, String species) {
     return Finding.error(OVER_WHOLE, place, "the contents add up to " + sum + " %" + species)
         .helping(

@@ -268,6 +268,7 @@ final class Vocabulary {
           may("best-before", DAY, "its last good day"),
           must("quantity", AMOUNT, "what came"),
           may("inspection", new OneOf(words(Lot.Inspection.values())), "what was found at receipt"),
+          may("supplier", TEXT, "who sold it, for a recall"),
           may("remark", TEXT, "what was seen"),
           may("contents", new ListOf(new Block(CONTENTS)), "what was measured in it, as fed"));
 

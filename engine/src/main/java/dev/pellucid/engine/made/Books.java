@@ -74,9 +74,13 @@ public final class Books {
         .toList();
   }
 
-  /** How many records there are. */
-  public int count() {
-    return larder.batches().size();
+  /**
+   * How many records were held against what they are of.
+   *
+   * @param codes of the recipes and premixes that could be reckoned
+   */
+  public int count(Collection<String> codes) {
+    return (int) larder.batches().values().stream().filter(it -> codes.contains(it.code())).count();
   }
 
   /** Looks at the records of one recipe; gives what they take of lots. */

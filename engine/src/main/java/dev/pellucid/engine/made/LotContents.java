@@ -57,7 +57,7 @@ public record LotContents(Ingredient ingredient, double dry, OptionalDouble prot
   }
 
   private static double dry(Ingredient library, Lot lot) {
-    Optional<Content> here = lot.measured(Nutrients.MOISTURE);
+    Optional<Content> here = lot.measured(Nutrients.MOISTURE).filter(it -> !it.isBound());
     Optional<Content> there = told(library, Nutrients.MOISTURE);
     return here.isEmpty() || there.isEmpty() || there.get().low() >= 1
         ? 1
@@ -84,7 +84,8 @@ public record LotContents(Ingredient ingredient, double dry, OptionalDouble prot
     block
         .byNutrient()
         .forEach(
-            (name, content) ->
+            (name, content) -> {
+              if (!isBoundOfWater(name, content)) {
                 contents.put(
                     name,
                     new Content(
@@ -93,8 +94,15 @@ public record LotContents(Ingredient ingredient, double dry, OptionalDouble prot
                         OptionalDouble.of(content.spread().orElse(0)),
                         content.asWritten(),
                         content.place(),
-                        content.source())));
+                        content.source()));
+              }
+            });
     return new ContentBlock(block.species(), block.source(), contents);
+  }
+
+  /** The most of its moisture is no moisture: that of the library stays. */
+  private static boolean isBoundOfWater(String name, Content content) {
+    return name.equals(Nutrients.MOISTURE) && content.isBound();
   }
 
   private static ContentBlock rescaled(
@@ -104,7 +112,7 @@ public record LotContents(Ingredient ingredient, double dry, OptionalDouble prot
         .byNutrient()
         .forEach(
             (name, content) -> {
-              if (lot.measured(name).isEmpty()) {
+              if (lot.measured(name).filter(it -> !isBoundOfWater(name, it)).isEmpty()) {
                 boolean ofProtein =
                     nutrients
                         .named(name)

@@ -51,7 +51,7 @@ public record MadeBatch(
   }
 
   /** What was weighed; while nothing is, an equal part of what the line asks for. */
-  private static double kg(BatchRecord record, Entry entry, Ask ask) {
+  static double kg(BatchRecord record, Entry entry, Ask ask) {
     OptionalDouble weighed = entry.kg();
     if (weighed.isPresent() || record.isMade()) {
       return weighed.orElse(0);

@@ -1,115 +1,145 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.BatchRecord.Entry;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Lot;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.OptionalDouble;
 
-/**
- * Which lots are in which batches, through premixes of any depth: one step back and one step on,
- * and all of them.
- *
- * @param steps in the order of the days of the batches, and as the record has them
- */
-public record Trace(List<Step> steps) {
-  public Trace {
-    steps = List.copyOf(steps);
+/** What a trace can be asked for, and its answers, as values. */
+public final class Trace {
+  private Trace() {}
+
+  /** Why nobody can say which lot a line was weighed from. */
+  public enum Reason {
+    /** The record tells the line without its lot. */
+    NOT_TOLD,
+    /** The recipe has the line, the record does not tell it. */
+    LEFT_OUT,
+    /** It was run through the line before the batch. */
+    FLUSHED,
+    /** The folder has no lot of the number that is named. */
+    NO_SUCH_LOT,
+    /** The number that is named is that of something else. */
+    LOT_OF_ANOTHER,
+    /** The lot is told: a batch that may hold what is looked for. */
+    TAKEN
   }
 
   /**
-   * A lot in a batch.
+   * A batch.
    *
-   * @param lot the number of a lot of an ingredient
-   * @param ingredient what it is a lot of
-   * @param through the batches of premixes it came in, the outermost first
-   * @param became what was decided of the batch, in a word; {@code planned} while nothing was
-   *     weighed, {@code open} while nothing is decided
+   * @param became what was decided of it, in a word; {@code planned} while nothing was weighed,
+   *     {@code open} while nothing is decided
+   * @param closed whether it is fed or gone
    */
-  public record Step(
-      String lot,
+  public record Batch(String number, String code, LocalDate day, String became, boolean closed) {}
+
+  /**
+   * A number in words.
+   *
+   * @param lot what {@code lots/} tells of it
+   * @param batch what {@code batches/} tells of it
+   */
+  public record Thing(String number, Optional<LotOf> lot, Optional<Batch> batch) {}
+
+  /**
+   * A lot of an ingredient.
+   *
+   * @param title the ingredient for people
+   * @param inspection as the file has it
+   * @param remark may be empty
+   */
+  public record LotOf(
       String ingredient,
-      String batch,
-      LocalDate day,
-      List<String> through,
-      String became) {
-    public Step {
-      through = List.copyOf(through);
+      String title,
+      LocalDate received,
+      double kg,
+      Optional<LocalDate> bestBefore,
+      Optional<String> inspection,
+      Optional<String> supplier,
+      String remark) {}
+
+  /**
+   * One way into a batch.
+   *
+   * @param through the number of the batch that was weighed in and holds it; absent where it was
+   *     weighed in itself
+   */
+  public record Way(Optional<String> through, Kilograms kg) {}
+
+  /**
+   * A number in a batch.
+   *
+   * @param kg over all ways
+   * @param ways its own weighing first
+   */
+  public record Holding(Thing thing, Batch batch, Kilograms kg, List<Way> ways) {
+    public Holding {
+      ways = List.copyOf(ways);
     }
-  }
-
-  /** The whole table. */
-  public static Trace of(Larder larder) {
-    List<Step> steps = new ArrayList<>();
-    List<BatchRecord> records = new ArrayList<>(larder.batches().values());
-    records.sort(java.util.Comparator.comparing(BatchRecord::day));
-    records.forEach(record -> add(record, record, larder, List.of(), steps));
-    return new Trace(new ArrayList<>(new LinkedHashSet<>(steps)));
-  }
-
-  private static void add(
-      BatchRecord of, BatchRecord in, Larder larder, List<String> through, List<Step> steps) {
-    for (Entry entry : in.entries()) {
-      Lot lot = larder.lots().get(entry.lot());
-      BatchRecord premix = larder.batches().get(entry.lot());
-      if (lot != null) {
-        steps.add(
-            new Step(lot.number(), lot.ingredient(), of.number(), of.day(), through, became(of)));
-      } else if (premix != null
-          && !through.contains(premix.number())
-          && !premix.number().equals(of.number())) {
-        List<String> deeper = new ArrayList<>(through);
-        deeper.add(premix.number());
-        add(of, premix, larder, deeper, steps);
-      }
-    }
-  }
-
-  private static String became(BatchRecord record) {
-    if (!record.isMade()) {
-      return "planned";
-    }
-    return record
-        .release()
-        .map(it -> it.decision().name().toLowerCase(java.util.Locale.ROOT))
-        .orElse("open");
-  }
-
-  /** The steps of one lot: the batches that hold it. */
-  public Trace ofLot(String number) {
-    return new Trace(steps.stream().filter(step -> step.lot().equalsIgnoreCase(number)).toList());
   }
 
   /**
-   * The steps of one batch: the lots that are in it; of a batch of a premix also the batches that
-   * it went into.
+   * Why a batch may hold a number.
+   *
+   * @param line its line
+   * @param names the number that is named there; empty where none is
+   * @param of what the line may have been weighed from: the number itself or a batch with it
    */
-  public Trace ofBatch(String number) {
-    return new Trace(
-        steps.stream()
-            .filter(
-                step ->
-                    step.batch().equalsIgnoreCase(number)
-                        || step.through().stream().anyMatch(number::equalsIgnoreCase))
-            .toList());
+  public record Doubt(String line, Reason reason, String names, String of) {}
+
+  /** A batch that may hold a number, and none of its records can say. */
+  public record Maybe(Batch batch, List<Doubt> doubts) {
+    public Maybe {
+      doubts = List.copyOf(doubts);
+    }
   }
 
-  /** The numbers of all batches in it, in their order. */
-  public Set<String> batches() {
-    Set<String> numbers = new LinkedHashSet<>();
-    steps.forEach(step -> numbers.add(step.batch()));
-    return numbers;
+  /**
+   * Where a number went.
+   *
+   * @param holds the batches that hold it, in the order of their days
+   * @param may the batches that may hold it
+   * @param earlier batches with such a line, its lot not told, that were made before it was there
+   */
+  public record Onward(
+      Thing thing,
+      List<Holding> holds,
+      List<Maybe> may,
+      List<String> earlier,
+      List<String> circle) {
+    public Onward {
+      holds = List.copyOf(holds);
+      may = List.copyOf(may);
+      earlier = List.copyOf(earlier);
+      circle = List.copyOf(circle);
+    }
   }
 
-  /** The number as the folder writes it, if it is that of a lot or of a batch. */
-  public static Optional<String> known(String number, Larder larder) {
-    List<String> numbers = new ArrayList<>(larder.lots().keySet());
-    numbers.addAll(larder.batches().keySet());
-    return numbers.stream().filter(number::equalsIgnoreCase).findFirst();
+  /**
+   * A line of which nobody can say what it was weighed from.
+   *
+   * @param batch whose line it is: the batch that was asked for, or one in it
+   * @param of every lot and batch that was there and that it may be
+   */
+  public record Unknown(
+      String batch, String line, Reason reason, String names, OptionalDouble kg, List<String> of) {
+    public Unknown {
+      of = List.copyOf(of);
+    }
+  }
+
+  /**
+   * What is in a batch.
+   *
+   * @param holds lots of ingredients and batches made here, down to the raw materials
+   * @param circle batches that hold themselves, if the records are right
+   */
+  public record Back(Thing thing, List<Holding> holds, List<Unknown> unknown, List<String> circle) {
+    public Back {
+      holds = List.copyOf(holds);
+      unknown = List.copyOf(unknown);
+      circle = List.copyOf(circle);
+    }
   }
 }

@@ -2,6 +2,7 @@ package dev.pellucid.engine.outcome;
 
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.Effect;
+import dev.pellucid.engine.compare.FeedFigures.Kept;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
@@ -9,6 +10,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;
@@ -18,7 +20,7 @@ import tools.jackson.databind.node.ObjectNode;
  * A comparison as plain JSON, for scripts: every figure, to twelve digits. A key never changes its
  * meaning: what is new comes under new keys. Money is per kg in the bags; a nutrient is in the unit
  * that stands beside it, as fed; room is the part of the bound that is left, below nought where it
- * is broken.
+ * is broken. Every change has every key; what there is not is null or an empty list.
  */
 public final class CompareJson {
   private CompareJson() {}
@@ -34,7 +36,7 @@ public final class CompareJson {
 
   private static void change(ObjectNode node, RecipeChange change) {
     node.put("code", change.code());
-    change.formerly().ifPresent(former -> node.put("formerly", former));
+    node.put("formerly", change.formerly().orElse(null));
     node.put("how", change.how().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     node.put("obstacle", change.obstacle());
     node.set("text", Json.texts(change.text()));
@@ -46,11 +48,21 @@ public final class CompareJson {
                 figure(because.addObject().put("file", cause.path()), "cost", cause.costMoved()));
     figure(node, "costBefore", change.costBefore());
     figure(node, "costAfter", change.costAfter());
-    change.effect().ifPresent(effect -> effect(node, effect));
+    limits(node, change);
+    effect(node, change.effectOrNone(), change.isNew());
+  }
+
+  /** Null throughout where there is no feed to judge. */
+  private static void limits(ObjectNode node, RecipeChange change) {
+    Optional<Kept> now = change.limits();
+    node.putObject("limits")
+        .put("kept", now.map(Kept::kept).orElse(null))
+        .put("broken", now.map(Kept::broken).orElse(null))
+        .put("notJudged", now.map(Kept::untold).orElse(null));
   }
 
   private static void figure(ObjectNode node, String key, OptionalDouble figure) {
-    figure.ifPresent(value -> node.put(key, exact(value)));
+    node.put(key, figure.isPresent() ? exact(figure.getAsDouble()) : null);
   }
 
   /** Without what binary rounding leaves behind the twelfth digit; null over nothing. */
@@ -60,12 +72,12 @@ public final class CompareJson {
         : null;
   }
 
-  private static void effect(ObjectNode node, Effect effect) {
-    limits(node.putArray("broken"), effect.broken());
-    limits(node.putArray("met"), effect.met());
-    limits(node.putArray("tight"), effect.tight());
-    limits(node.putArray("notJudged"), effect.untold());
-    limits(node.putArray("judged"), effect.judged());
+  private static void effect(ObjectNode node, Effect effect, boolean isNew) {
+    limits(node.putArray("broken"), effect.broken(), isNew);
+    limits(node.putArray("met"), effect.met(), isNew);
+    limits(node.putArray("tight"), effect.tight(), isNew);
+    limits(node.putArray("notJudged"), effect.untold(), isNew);
+    limits(node.putArray("judged"), effect.judged(), isNew);
     node.set("prices", Json.texts(effect.prices()));
     node.set("bounds", Json.texts(effect.bounds()));
     node.set("waivers", Json.texts(effect.waivers()));
@@ -126,7 +138,8 @@ public final class CompareJson {
         .ifPresent(limit -> node.put("nearest", limit.bound()).put("room", exact(limit.room())));
   }
 
-  private static void limits(ArrayNode array, List<LimitMoved> limits) {
+  /** A feed that is new has no figure before. */
+  private static void limits(ArrayNode array, List<LimitMoved> limits, boolean isNew) {
     limits.forEach(
         one ->
             array
@@ -136,7 +149,7 @@ public final class CompareJson {
                 .put("bound", one.after().bound())
                 .put("unit", one.after().unit())
                 .put("unitBefore", one.before().unit())
-                .put("before", exact(one.before().judged()))
+                .put("before", isNew ? null : exact(one.before().judged()))
                 .put("after", exact(one.after().judged()))
                 .put("room", exact(one.after().room())));
   }

@@ -141,7 +141,12 @@ final class SummaryPage {
     String head =
         "\n## " + title + "\n\n" + row(columns) + "|" + "---|".repeat(columns.size()) + "\n";
     List<String> rows = new ArrayList<>();
-    cells.forEach(line -> rows.add(row(line)));
+    for (List<String> line : cells) {
+      if (line.size() != columns.size()) {
+        throw new IllegalArgumentException(line.size() + " cells under the heads of " + title);
+      }
+      rows.add(row(line));
+    }
     return new Table(head, rows);
   }
 

@@ -56,7 +56,8 @@ sealed interface Block {
   }
 
   /**
-   * A table; a column without a cell is room to write.
+   * A table; an empty cell is room to write. A row that does not fit its head is a bug, and no
+   * table is made of it.
    *
    * @param total whether the last row sums up the others
    */
@@ -64,6 +65,12 @@ sealed interface Block {
     public Table {
       columns = List.copyOf(columns);
       rows = rows.stream().map(List::copyOf).toList();
+      for (List<String> row : rows) {
+        if (row.size() != columns.size()) {
+          throw new IllegalArgumentException(
+              row.size() + " cells under " + columns.size() + " heads: " + row);
+        }
+      }
     }
   }
 

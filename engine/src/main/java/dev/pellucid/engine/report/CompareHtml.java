@@ -58,7 +58,7 @@ public final class CompareHtml {
         change.named(),
         change.how().words(),
         change.effect().map(effect -> String.valueOf(effect.broken().size())).orElse(""),
-        change.effect().filter(Effect::breaksLabel).isPresent() ? "holds no longer" : "",
+        change.effect().filter(Effect::breaksLabel).isPresent() ? CompareWords.label(change) : "",
         money(change.costBefore()),
         money(change.costAfter()),
         CompareWords.costMoved(change));
@@ -73,7 +73,11 @@ public final class CompareHtml {
     if (!change.obstacle().isEmpty()) {
       blocks.add(new Warnings(List.of("Cannot be computed: " + change.obstacle())));
     }
-    change.effect().ifPresent(effect -> warn(effect, blocks));
+    CompareWords.limits(change)
+        .ifPresent(
+            told ->
+                blocks.add(new Words("Limits: " + told.substring(told.indexOf(' ') + 1) + ".")));
+    change.effect().ifPresent(effect -> warn(change, effect, blocks));
     if (!change.because().isEmpty()) {
       blocks.add(new Words("Because of " + CompareWords.because(change) + "."));
     }
@@ -85,13 +89,14 @@ public final class CompareHtml {
     change.effect().ifPresent(effect -> figures(effect, blocks));
   }
 
-  private static void warn(Effect effect, List<Block> blocks) {
+  private static void warn(RecipeChange change, Effect effect, List<Block> blocks) {
     List<String> warnings = new ArrayList<>();
     effect.broken().forEach(one -> warnings.add("Broken: " + CompareWords.limit(one)));
     if (!effect.untold().isEmpty()) {
-      warnings.add("Cannot be judged any more: " + CompareWords.untold(effect));
+      warnings.add(
+          "Cannot be judged" + CompareWords.anyMore(change) + ": " + CompareWords.untold(effect));
     }
-    effect.label().forEach(one -> warnings.add(CompareWords.label(one)));
+    effect.label().forEach(one -> warnings.add(CompareWords.label(one, change)));
     effect.prices().forEach(one -> warnings.add("Price: " + one));
     if (!warnings.isEmpty()) {
       blocks.add(new Warnings(warnings));
@@ -142,6 +147,7 @@ public final class CompareHtml {
             words("Nutrient, as fed"),
             figures("Before"),
             figures("Now"),
+            figures("More"),
             words("Unit"),
             words("Room")),
         effect.moved().stream()

@@ -4,6 +4,7 @@ import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.text.Markdown;
+import java.util.List;
 
 /**
  * A comparison as Markdown for a review: a table of all that fit, then the feeds one by one, the
@@ -66,27 +67,36 @@ public final class CompareMarkdown {
   }
 
   private void table(Comparison comparison, StringBuilder out) {
-    out.append("\n| feed | | broken | label | cost ")
-        .append(Markdown.of(currency))
-        .append("/kg | |\n|---|---|--:|---|--:|--:|\n");
+    List<String> heads =
+        List.of("feed", "how it changed", "broken", "label", "cost " + currency + "/kg", "more");
+    out.append('\n');
+    row(heads, heads, out);
+    out.append("|---|---|--:|---|--:|--:|\n");
     int from = out.length();
     for (RecipeChange change : comparison.changes()) {
       if (out.length() - from > TABLE) {
         return;
       }
-      String[] cells = {
+      row(heads, cells(change), out);
+    }
+  }
+
+  private static List<String> cells(RecipeChange change) {
+    return List.of(
         change.named(),
         change.how().words(),
         change.effect().map(effect -> count(effect.broken().size())).orElse(""),
-        change.effect().filter(Effect::breaksLabel).isPresent() ? "holds no longer" : "",
+        change.effect().filter(Effect::breaksLabel).isPresent() ? CompareWords.label(change) : "",
         change.costAfter().isPresent() ? CompareWords.money(change.costAfter().getAsDouble()) : "",
-        CompareWords.costMoved(change)
-      };
-      for (String cell : cells) {
-        out.append("| ").append(Markdown.of(cell)).append(' ');
-      }
-      out.append("|\n");
+        CompareWords.costMoved(change));
+  }
+
+  private static void row(List<String> heads, List<String> cells, StringBuilder out) {
+    if (cells.size() != heads.size()) {
+      throw new IllegalArgumentException(cells.size() + " cells under " + heads);
     }
+    cells.forEach(cell -> out.append("| ").append(Markdown.of(cell)).append(' '));
+    out.append("|\n");
   }
 
   private static String count(int broken) {

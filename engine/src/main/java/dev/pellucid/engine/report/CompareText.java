@@ -2,6 +2,7 @@ package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.RecipeChange;
+import java.util.List;
 
 /** A comparison for the console, the gravest first. */
 public final class CompareText {
@@ -24,32 +25,33 @@ public final class CompareText {
     return out.append(tally(comparison)).append('\n').toString();
   }
 
-  /** One line for the end of a run. */
+  private static final String ONLY =
+      "; of all rules only limits were compared, run check for the others";
+
+  /**
+   * One line for all: it never tells that no limit is newly broken without telling that other rules
+   * were not looked at.
+   */
   public static String tally(Comparison comparison) {
-    int count = comparison.changes().size();
-    if (count == 0) {
-      return "no feed changes";
+    List<RecipeChange> changes = comparison.changes();
+    if (changes.isEmpty()) {
+      return "no feed changes" + ONLY;
     }
-    long broken =
-        comparison.changes().stream()
-            .flatMap(one -> one.effect().stream())
-            .mapToLong(effect -> effect.broken().size())
-            .sum();
-    long untold =
-        comparison.changes().stream()
-            .flatMap(one -> one.effect().stream())
-            .mapToLong(effect -> effect.untold().size())
-            .sum();
-    long labels =
-        comparison.changes().stream()
-            .filter(one -> one.effect().filter(effect -> effect.breaksLabel()).isPresent())
-            .count();
-    return (count == 1 ? "1 feed changes" : count + " feeds change")
-        + ", "
-        + (broken == 1 ? "1 limit is newly broken" : broken + " limits are newly broken")
-        + (untold == 0 ? "" : ", " + untold + " cannot be judged any more")
-        + (labels == 0
-            ? ""
-            : labels == 1 ? ", 1 label holds no longer" : ", " + labels + " labels hold no longer");
+    StringBuilder out = new StringBuilder();
+    out.append(changes.size() == 1 ? "1 feed changes" : changes.size() + " feeds change");
+    long broken = changes.stream().mapToLong(it -> it.effectOrNone().broken().size()).sum();
+    out.append(
+        broken == 1 ? ", 1 limit is newly broken" : ", " + broken + " limits are newly broken");
+    long untold = changes.stream().mapToLong(it -> it.effectOrNone().untold().size()).sum();
+    out.append(untold == 0 ? "" : ", " + untold + " cannot be judged any more");
+    long labels = changes.stream().filter(it -> it.effectOrNone().breaksLabel()).count();
+    out.append(some(labels, "label holds no longer", "labels hold no longer"));
+    long lost = changes.stream().filter(RecipeChange::isLost).count();
+    out.append(some(lost, "feed cannot be computed", "feeds cannot be computed"));
+    return out.append(ONLY).toString();
+  }
+
+  private static String some(long number, String one, String more) {
+    return number == 0 ? "" : ", " + number + " " + (number == 1 ? one : more);
   }
 }

@@ -16,6 +16,7 @@ import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -44,7 +45,7 @@ final class CompareWords {
     if (!change.obstacle().isEmpty()) {
       lines.add("cannot be computed: " + change.obstacle());
     }
-    change.effect().ifPresent(effect -> grave(effect, lines));
+    change.effect().ifPresent(effect -> grave(change, effect, lines));
     cost(change, lines);
     some(change.text(), lines, "lines of text");
     change.effect().ifPresent(effect -> figures(effect, lines));
@@ -54,12 +55,13 @@ final class CompareWords {
     return lines;
   }
 
-  private static void grave(Effect effect, List<String> lines) {
+  private static void grave(RecipeChange change, Effect effect, List<String> lines) {
+    limits(change).ifPresent(lines::add);
     effect.broken().forEach(one -> lines.add("BROKEN " + limit(one)));
     if (!effect.untold().isEmpty()) {
-      lines.add("CANNOT BE JUDGED any more: " + untold(effect));
+      lines.add("CANNOT BE JUDGED" + anyMore(change) + ": " + untold(effect));
     }
-    effect.label().forEach(one -> lines.add(label(one)));
+    effect.label().forEach(one -> lines.add(label(one, change)));
     effect.prices().forEach(one -> lines.add("PRICE " + one));
     effect.tight().forEach(one -> lines.add("tight " + limit(one)));
     effect.met().forEach(one -> lines.add("met " + limit(one)));
@@ -131,13 +133,38 @@ final class CompareWords {
     return limit.subject() + " " + limit.bound();
   }
 
-  static String label(Claimed claim) {
+  /** How the limits of a new feed stand; of others only what turned is told. */
+  static Optional<String> limits(RecipeChange change) {
+    return change
+        .limits()
+        .filter(now -> change.isNew())
+        .map(
+            now ->
+                "limits: "
+                    + now.kept()
+                    + " kept, "
+                    + now.broken()
+                    + " broken"
+                    + (now.untold() == 0 ? "" : ", " + now.untold() + " cannot be judged"));
+  }
+
+  /** Of a new feed nothing was otherwise before. */
+  static String anyMore(RecipeChange change) {
+    return change.isNew() ? "" : " any more";
+  }
+
+  /** Whether the label holds, in the words of a table. */
+  static String label(RecipeChange change) {
+    return change.isNew() ? "does not hold" : "holds no longer";
+  }
+
+  static String label(Claimed claim, RecipeChange change) {
     String sentence = claim.sentence();
     return switch (claim.outcome()) {
       case KEPT -> "label: " + sentence;
       case SPENDS -> "label takes of its tolerance: " + sentence;
-      case CANNOT_TELL -> "label cannot be told any more: " + sentence;
-      case BEYOND -> "LABEL holds no longer: " + sentence;
+      case CANNOT_TELL -> "label cannot be told" + anyMore(change) + ": " + sentence;
+      case BEYOND -> "LABEL " + label(change) + ": " + sentence;
       case NO_TOLERANCE -> "LABEL has no tolerance: " + sentence;
     };
   }

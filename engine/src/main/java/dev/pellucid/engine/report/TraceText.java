@@ -1,51 +1,272 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.made.Trace;
+import dev.pellucid.engine.made.Kilograms;
+import dev.pellucid.engine.made.Trace.Back;
+import dev.pellucid.engine.made.Trace.Batch;
+import dev.pellucid.engine.made.Trace.Holding;
+import dev.pellucid.engine.made.Trace.LotOf;
+import dev.pellucid.engine.made.Trace.Maybe;
+import dev.pellucid.engine.made.Trace.Onward;
+import dev.pellucid.engine.made.Trace.Thing;
+import dev.pellucid.engine.made.Trace.Way;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.report.Block.Column;
+import dev.pellucid.engine.report.Block.Holds;
+import dev.pellucid.engine.report.Block.Table;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
-/** A trace as a table in plain text, one line for each lot in each batch. */
+/** The answer of a trace in plain text, for a screen. */
 public final class TraceText {
-  private static final List<String> HEADS =
-      List.of("Lot", "Ingredient", "Batch", "Day", "Through", "Batch is");
+  private static final int WIDTH = 160;
+  private static final int FINEST = 6;
+
+  private final StringBuilder text = new StringBuilder();
 
   private TraceText() {}
 
-  public static String of(Trace trace) {
-    if (trace.steps().isEmpty()) {
-      return "no batch record names such a lot or batch\n";
+  /**
+   * Lays an answer out.
+   *
+   * @param searched what was searched, in words
+   * @param unsearched what could not be
+   */
+  public static String of(
+      List<Back> back, List<Onward> onward, String searched, List<String> unsearched) {
+    TraceText made = new TraceText();
+    back.forEach(made::back);
+    onward.forEach(one -> made.onward(one, !back.isEmpty()));
+    if (onward.stream().anyMatch(one -> !one.holds().isEmpty())
+        || back.stream().anyMatch(one -> !one.holds().isEmpty())) {
+      made.line(
+          "kg as weighed in, before water and losses; of a planned batch as its recipe asks.");
     }
-    List<List<String>> rows =
-        trace.steps().stream()
-            .map(
-                step ->
-                    List.of(
-                        step.lot(),
-                        step.ingredient(),
-                        step.batch(),
-                        step.day().toString(),
-                        String.join(" > ", step.through()),
-                        step.became()))
-            .toList();
-    StringBuilder text = new StringBuilder();
-    int[] widths =
-        IntStream.range(0, HEADS.size())
-            .map(
-                column ->
-                    Math.max(
-                        HEADS.get(column).length(),
-                        rows.stream().mapToInt(row -> row.get(column).length()).max().orElse(0)))
-            .toArray();
-    line(text, HEADS, widths);
-    rows.forEach(row -> line(text, row, widths));
-    return text.toString();
+    made.line("Searched: " + searched + ".");
+    if (!unsearched.isEmpty()) {
+      made.line("NOT SEARCHED, so that this answer may not be whole:");
+      unsearched.forEach(one -> made.line("  " + one));
+    }
+    return made.text.toString();
   }
 
-  private static void line(StringBuilder text, List<String> row, int[] widths) {
-    StringBuilder line = new StringBuilder();
-    for (int i = 0; i < row.size(); i++) {
-      line.append(row.get(i)).append(" ".repeat(widths[i] - row.get(i).length() + 2));
+  private void line(String words) {
+    text.append(words).append('\n');
+  }
+
+  private void onward(Onward answer, boolean headed) {
+    if (!headed) {
+      head(answer.thing());
     }
-    text.append(line.toString().stripTrailing()).append('\n');
+    if (answer.holds().isEmpty()) {
+      line("No record that was searched tells that it went into a batch.");
+    } else {
+      line("It went into " + batches(answer.holds().size()) + ":");
+      line("");
+      table(holdings(answer.holds()));
+      answer.thing().lot().ifPresent(lot -> weighedIn(lot, answer.holds()));
+    }
+    line("");
+    may(answer);
+    if (!answer.earlier().isEmpty()) {
+      line(
+          "Not counted: "
+              + String.join(", ", answer.earlier())
+              + "; each has such a line, its lot not told, but is of a day before there was any of "
+              + answer.thing().number()
+              + ".");
+      line("");
+    }
+    circle(answer.circle());
+  }
+
+  /** How much of a lot is told to be gone. */
+  private void weighedIn(LotOf lot, List<Holding> holds) {
+    Kilograms made = direct(holds, false);
+    Kilograms planned = direct(holds, true);
+    line("");
+    line(
+        "Of "
+            + Figures.plain(lot.kg())
+            + " kg that came, "
+            + sum(made)
+            + " kg were weighed in"
+            + (planned.equals(none())
+                ? ""
+                : ", " + sum(planned) + " kg are put aside for planned batches")
+            + ".");
+  }
+
+  private static Kilograms none() {
+    return new Kilograms(0, true);
+  }
+
+  private static Kilograms direct(List<Holding> holds, boolean planned) {
+    double told = 0;
+    boolean whole = true;
+    for (Holding one : holds) {
+      for (Way way : one.ways()) {
+        if (way.through().isEmpty() && one.batch().became().equals("planned") == planned) {
+          told += way.kg().told();
+          whole &= way.kg().whole();
+        }
+      }
+    }
+    return new Kilograms(told, whole);
+  }
+
+  private static String sum(Kilograms kg) {
+    return (kg.whole() ? "" : "at least ") + Figures.plain(kg.told());
+  }
+
+  private void may(Onward answer) {
+    if (answer.may().isEmpty()) {
+      return;
+    }
+    line(
+        "It MAY be in "
+            + batches(answer.may().size())
+            + (answer.holds().isEmpty() ? "" : " more")
+            + ", and no record can say:");
+    line("");
+    List<List<String>> rows = new ArrayList<>();
+    for (Maybe one : answer.may()) {
+      List<String> cells = batch(one.batch());
+      List<String> why =
+          one.doubts().stream()
+              .map(doubt -> TraceWords.why(doubt, answer.thing().number()))
+              .distinct()
+              .toList();
+      add(rows, cells, why);
+    }
+    table(
+        new Table(
+            Stream.concat(BATCH.stream(), Stream.of(new Column("Why", Holds.NAME))).toList(),
+            rows,
+            false));
+    line("");
+  }
+
+  private static final List<Column> BATCH =
+      List.of(
+          new Column("Batch", Holds.NAME),
+          new Column("Day", Holds.NAME),
+          new Column("Batch is", Holds.NAME));
+
+  private static List<String> batch(Batch batch) {
+    return List.of(batch.number(), batch.day().toString(), TraceWords.became(batch));
+  }
+
+  private void back(Back answer) {
+    head(answer.thing());
+    if (answer.holds().isEmpty()) {
+      line("Its record names no lot.");
+    } else {
+      line("In it:");
+      line("");
+      List<List<String>> rows = new ArrayList<>();
+      int decimals = decimals(answer.holds());
+      for (Holding one : answer.holds()) {
+        List<String> cells = new ArrayList<>(List.of(one.thing().number()));
+        cells.add(TraceWords.of(one.thing()));
+        cells.add(kg(one.kg(), decimals));
+        add(rows, cells, one.ways().stream().map(TraceWords::way).toList());
+      }
+      table(
+          new Table(
+              List.of(
+                  new Column("Lot or batch", Holds.NAME),
+                  new Column("Of", Holds.NAME),
+                  new Column("kg in it", Holds.FIGURES),
+                  new Column("Came in", Holds.NAME)),
+              rows,
+              false));
+      line("");
+      answer.holds().stream()
+          .filter(one -> one.thing().lot().isPresent())
+          .forEach(one -> line("  " + TraceWords.facts(one.thing(), ", ")));
+    }
+    line("");
+    if (!answer.unknown().isEmpty()) {
+      line("Lines of which no record can say the lot:");
+      line("");
+      table(
+          new Table(
+              List.of(
+                  new Column("Batch", Holds.NAME),
+                  new Column("Why", Holds.NAME),
+                  new Column("kg", Holds.FIGURES),
+                  new Column("May be of", Holds.WORDS)),
+              answer.unknown().stream().map(TraceWords::unknown).toList(),
+              false));
+      line("");
+    }
+    circle(answer.circle());
+  }
+
+  private void circle(List<String> circle) {
+    if (!circle.isEmpty()) {
+      line(
+          "By their records these batches hold themselves, which cannot be; no kg is told of what"
+              + " passes between them: "
+              + String.join(", ", circle)
+              + ".");
+      line("");
+    }
+  }
+
+  private void head(Thing thing) {
+    line(TraceWords.facts(thing, "\n  "));
+    line("");
+  }
+
+  private static Table holdings(List<Holding> holds) {
+    List<List<String>> rows = new ArrayList<>();
+    int decimals = decimals(holds);
+    for (Holding one : holds) {
+      List<String> row = new ArrayList<>(batch(one.batch()));
+      row.add(kg(one.kg(), decimals));
+      add(rows, row, one.ways().stream().map(TraceWords::way).toList());
+    }
+    return new Table(
+        Stream.concat(
+                BATCH.stream(),
+                Stream.of(new Column("kg of it", Holds.FIGURES), new Column("Came in", Holds.NAME)))
+            .toList(),
+        rows,
+        false);
+  }
+
+  /** A row, and a further one for each further word of its last column. */
+  private static void add(List<List<String>> rows, List<String> cells, List<String> last) {
+    for (int i = 0; i < last.size(); i++) {
+      List<String> row = new ArrayList<>(i == 0 ? cells : cells.stream().map(cell -> "").toList());
+      row.add(last.get(i));
+      rows.add(row);
+    }
+  }
+
+  private static int decimals(List<Holding> holds) {
+    return holds.stream()
+        .mapToDouble(one -> one.kg().told())
+        .filter(kg -> kg > 0)
+        .mapToInt(kg -> Math.min(FINEST, Math.max(0, Figures.decimals(kg) - 1)))
+        .max()
+        .orElse(0);
+  }
+
+  private static String kg(Kilograms kg, int decimals) {
+    if (kg.whole()) {
+      return Figures.fixed(kg.told(), decimals);
+    }
+    return kg.told() > 0 ? "at least " + Figures.fixed(kg.told(), decimals) : "not told";
+  }
+
+  private void table(Table table) {
+    TextTable.lines(table, WIDTH).forEach(row -> line("  " + row.stripTrailing()));
+  }
+
+  private static String batches(int number) {
+    return number + (number == 1 ? " batch" : " batches");
   }
 }

@@ -3,6 +3,7 @@ package dev.pellucid.engine.resolve;
 import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.ProfileFile;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
@@ -10,9 +11,11 @@ import dev.pellucid.syntax.Left;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -23,28 +26,55 @@ import java.util.TreeSet;
  */
 public final class Resolver {
   private final Kitchen kitchen;
+  private final Map<String, Resolution<ResolvedPremix>> unmade;
 
-  private Resolver(Kitchen kitchen) {
+  private Resolver(Kitchen kitchen, Map<String, Resolution<ResolvedPremix>> unmade) {
     this.kitchen = kitchen;
+    this.unmade = Map.copyOf(unmade);
   }
 
-  /** The files to be mended before a recipe, of all that it looked up. */
+  /**
+   * The files to be mended before a recipe, of all that it looked up: of a premix that cannot be
+   * made those that it hangs on, and its own where that is at fault.
+   */
   public List<String> brokenBefore(String recipe, SortedSet<String> read) {
-    List<String> files = new ArrayList<>(kitchen.larder().nutrients().mendFirst());
+    Set<String> files = new LinkedHashSet<>(kitchen.larder().nutrients().mendFirst());
     if (!files.isEmpty()) {
-      return files;
+      return List.copyOf(files);
     }
     for (String name : read) {
-      Ingredient ingredient = kitchen.larder().ingredients().get(name);
-      if (ingredient != null && !ingredient.whole()) {
-        files.add(name + ".yaml");
-      } else if (kitchen.brokenPremixes().contains(name)) {
-        files.add(name + ".premix");
+      if (kitchen.brokenPremixes().contains(name) || isBroken(name)) {
+        files.addAll(broken(name, new TreeSet<>()));
       } else if (!name.equals(recipe)
           && kitchen.recipes().containsKey(name)
           && kitchen.reworks().of(name).isEmpty()) {
         files.add(name + ".recipe");
       }
+    }
+    return List.copyOf(files);
+  }
+
+  private boolean isBroken(String name) {
+    Ingredient ingredient = kitchen.larder().ingredients().get(name);
+    return ingredient != null && !ingredient.whole();
+  }
+
+  private Set<String> broken(String name, Set<String> above) {
+    if (isBroken(name)) {
+      return Set.of(name + ".yaml");
+    }
+    if (!kitchen.brokenPremixes().contains(name) || !above.add(name)) {
+      return Set.of();
+    }
+    Set<String> files = new LinkedHashSet<>();
+    Optional<Resolution<ResolvedPremix>> premix = Optional.ofNullable(unmade.get(name));
+    premix.ifPresent(one -> one.read().forEach(part -> files.addAll(broken(part, above))));
+    boolean own =
+        premix.stream()
+            .flatMap(one -> one.findings().stream())
+            .anyMatch(finding -> finding.severity() == Severity.ERROR);
+    if (own || files.isEmpty()) {
+      files.add(name + ".premix");
     }
     return files;
   }
@@ -81,17 +111,24 @@ public final class Resolver {
     premixes.forEach(file -> broken.add(file.source().stem()));
     Map<String, Profile> named = new HashMap<>();
     Kitchen kitchen = new Kitchen(larder, named, made, broken, recipes, reworks, days);
-    new PremixOrder(premixes, findings).inOrder().forEach(file -> make(file, kitchen, findings));
+    Map<String, Resolution<ResolvedPremix>> unmade = new TreeMap<>();
+    for (PremixFile file : new PremixOrder(premixes, findings).inOrder()) {
+      Resolution<ResolvedPremix> premix = make(file, kitchen, findings);
+      if (premix.thing().isEmpty()) {
+        unmade.put(file.source().stem(), premix);
+      }
+    }
     for (ProfileFile file : profiles) {
       Resolution<Profile> profile = new ProfileResolver(file, kitchen).resolve();
       findings.addAll(profile.findings());
       profile.thing().ifPresent(one -> named.put(one.name(), one));
     }
     lawIsThere(kitchen, findings);
-    return new Prepared(new Resolver(kitchen), findings);
+    return new Prepared(new Resolver(kitchen, unmade), findings);
   }
 
-  private static void make(PremixFile file, Kitchen kitchen, List<Finding> findings) {
+  private static Resolution<ResolvedPremix> make(
+      PremixFile file, Kitchen kitchen, List<Finding> findings) {
     Resolution<ResolvedPremix> premix = new PremixResolver(file, kitchen).resolve();
     findings.addAll(premix.findings());
     premix
@@ -101,6 +138,7 @@ public final class Resolver {
               kitchen.premixes().put(one.code(), one);
               kitchen.brokenPremixes().remove(one.code());
             });
+    return premix;
   }
 
   private static void lawIsThere(Kitchen kitchen, List<Finding> findings) {

@@ -31,7 +31,15 @@ final class Tables {
     return new Head(words, true);
   }
 
-  static DomContent table(String caption, List<Head> heads, Stream<? extends DomContent> rows) {
+  /** A row that does not fit the heads is a bug, and no table is made of it. */
+  static DomContent table(String caption, List<Head> heads, Stream<TrTag> rows) {
+    List<TrTag> fitting = rows.toList();
+    for (TrTag row : fitting) {
+      if (row.getNumChildren() != heads.size()) {
+        throw new IllegalArgumentException(
+            row.getNumChildren() + " cells under " + heads.size() + " heads of: " + caption);
+      }
+    }
     return div(TagCreator.table(
             caption(caption),
             thead(
@@ -42,7 +50,7 @@ final class Tables {
                                     th(head.words())
                                         .attr("scope", "col")
                                         .withCondClass(head.figures(), "n")))),
-            tbody().with(rows.toList())))
+            tbody().with(fitting)))
         .withClass("wide");
   }
 

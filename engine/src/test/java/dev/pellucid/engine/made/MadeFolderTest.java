@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.CheckReport;
 import dev.pellucid.engine.Pellucid;
-import dev.pellucid.engine.TraceReport;
 import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
@@ -86,7 +85,8 @@ class MadeFolderTest {
             .with(CF, "weight: 28.00 kg", "weight: 8.00 kg")
             .with(CF, "water:", "closed: yes\nwater:");
     assertEquals(List.of(), slipped.codes(), slipped.text());
-    assertTrue(Pellucid.trace(copy, "", "SB-0411", "").batches().contains("CF-31-2026-11-18-1"));
+    assertTrue(
+        Pellucid.trace(copy, "", "SB-0411", "").text().contains("2026-11-18  released, closed"));
   }
 
   @Test
@@ -123,29 +123,8 @@ class MadeFolderTest {
     assertEquals(List.of(), slipped.codes(), slipped.text());
     assertFalse(Pellucid.check(copy, "", LocalDate.of(2026, 11, 25)).tally().contains("batch"));
     assertEquals(
-        "no batch record names such a lot or batch\n", Pellucid.trace(copy, "", "", "").text());
-  }
-
-  @Test
-  @DisplayName("trace on: a lot of selenite is in the feed, through the premix batch")
-  void traceOfALot() throws IOException {
-    TraceReport trace = Pellucid.trace(EXAMPLE, "", "se1-9042", "");
-    assertEquals(List.of("MIN-WW-2026-11-12-1", "CF-31-2026-11-18-1"), trace.batches());
-    assertTrue(
-        trace.text().contains("CF-31-2026-11-18-1   2026-11-18  MIN-WW-2026-11-12-1  released"),
-        trace.text());
-    assertEquals(List.of(), trace.unknown());
-  }
-
-  @Test
-  @DisplayName("trace back: every lot of a batch, and where a batch of a premix went")
-  void traceOfABatch() throws IOException {
-    assertEquals(7, Pellucid.trace(EXAMPLE, "", "", "CF-31-2026-11-18-1").text().lines().count());
-    assertEquals(
-        List.of("MIN-WW-2026-11-12-1", "CF-31-2026-11-18-1"),
-        Pellucid.trace(EXAMPLE, "", "", "MIN-WW-2026-11-12-1").batches());
-    assertEquals(3, Pellucid.trace(EXAMPLE, "", "", "").batches().size());
-    assertEquals(List.of("XX"), Pellucid.trace(EXAMPLE, "", "XX", "").unknown());
+        "Searched: 0 batch records of batches/ and 0 lots of lots/.\n",
+        Pellucid.trace(copy, "", "", "").text());
   }
 
   private static long errors(SlippedFolder slipped) throws IOException {

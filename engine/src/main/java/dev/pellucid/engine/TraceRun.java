@@ -1,0 +1,184 @@
+package dev.pellucid.engine;
+
+import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.larder.BatchRecord;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.LarderReader;
+import dev.pellucid.engine.larder.Stocked;
+import dev.pellucid.engine.made.Order;
+import dev.pellucid.engine.made.Trace.Back;
+import dev.pellucid.engine.made.Trace.Onward;
+import dev.pellucid.engine.made.Tracer;
+import dev.pellucid.engine.report.TraceText;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import dev.pellucid.text.NearNames;
+import dev.pellucid.text.SourceFile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+
+/**
+ * One trace: lots and records are read, then the lines of the recipes of those records. A recipe is
+ * reckoned only where a batch of it is still planned, so that a slip anywhere else in the folder
+ * does not stand in the way of a recall.
+ */
+final class TraceRun {
+  private static final String BATCHES = "batches/";
+  private static final String LOTS = "lots/";
+
+  private final FeedFolder folder;
+  private final Larder larder;
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<String> unsearched = new ArrayList<>();
+  private final Tracer tracer;
+  private final Supplier<FolderRun<String>> recipes;
+
+  TraceRun(FeedFolder folder) {
+    this.folder = folder;
+    TreeMap<String, SourceFile> texts = new TreeMap<>();
+    List<Finding> found = new ArrayList<>(folder.findings());
+    for (String path : folder.data()) {
+      folder.read(path, found).ifPresent(text -> texts.put(path, text));
+    }
+    Stocked stocked = LarderReader.read(texts);
+    found.addAll(stocked.findings());
+    this.larder = stocked.larder();
+    this.recipes = new Once<>(() -> FolderRun.asWritten(folder));
+    found.stream().filter(this::isOfStore).forEach(findings::add);
+    look();
+    BatchLines lines = new BatchLines(folder, larder);
+    unsearched.addAll(lines.unread());
+    this.tracer = new Tracer(larder, lines.byCode(), this::order);
+  }
+
+  /** Makes a thing when it is first asked for. */
+  private static final class Once<T> implements Supplier<T> {
+    private final Supplier<T> maker;
+    private Optional<T> made = Optional.empty();
+
+    Once(Supplier<T> maker) {
+      this.maker = maker;
+    }
+
+    @Override
+    public T get() {
+      T thing = made.orElseGet(maker);
+      made = Optional.of(thing);
+      return thing;
+    }
+  }
+
+  TraceReport answer(String lot, String batch) {
+    List<String> unknown = new ArrayList<>();
+    List<Onward> onward = new ArrayList<>();
+    List<Back> back = new ArrayList<>();
+    if (!batch.isEmpty() && isKnown(batch, unknown)) {
+      if (tracer.isBatch(batch)) {
+        back.add(tracer.back(batch));
+        onward.add(tracer.onward(batch));
+      } else {
+        unknown.add(noBatch(batch));
+      }
+    }
+    if (!lot.isEmpty() && isKnown(lot, unknown)) {
+      onward.add(tracer.onward(lot));
+    }
+    if (lot.isEmpty() && batch.isEmpty()) {
+      tracer.batches().forEach(number -> back.add(tracer.back(number)));
+    }
+    String text = TraceText.of(back, onward, searched(), unsearched);
+    return new TraceReport(text, onward, back, unknown, unsearched, findings);
+  }
+
+  private boolean isKnown(String number, List<String> unknown) {
+    if (tracer.knows(number) || paths(BATCHES).stream().anyMatch(path -> isOf(path, number))) {
+      return true;
+    }
+    List<String> near = NearNames.of(number, tracer.numbers());
+    String meant = near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?";
+    unknown.add("no lot or batch of this folder has the number " + number + meant);
+    return false;
+  }
+
+  private String noBatch(String number) {
+    return paths(BATCHES).stream().anyMatch(path -> isOf(path, number))
+        ? "the record of " + number + " cannot be read: mend it first"
+        : number + " is a lot and no batch; -Dpellucid.lot=" + number + " tells where it went";
+  }
+
+  private static boolean isOf(String path, String number) {
+    return new SourceFile(path, "").stem().equalsIgnoreCase(number);
+  }
+
+  /** {@code 3 batch records and 7 lots of 1 file}. */
+  private String searched() {
+    return Counted.of(larder.batches().size(), "batch record")
+        + " of "
+        + BATCHES
+        + " and "
+        + Counted.of(larder.lots().size(), "lot")
+        + " of "
+        + LOTS;
+  }
+
+  /** An error, a link that was passed over, or a file whose ending keeps it from being read. */
+  private boolean isOfStore(Finding finding) {
+    String path = finding.span().file().path();
+    if (!isStore(path)) {
+      return false;
+    }
+    boolean passedOver =
+        path.endsWith(".yml") || folder.isLink(path.substring(folder.printed("").length()));
+    return finding.severity() == Severity.ERROR || passedOver;
+  }
+
+  private boolean isStore(String printed) {
+    return List.of(BATCHES, LOTS).stream()
+        .map(place -> folder.printed(place))
+        .anyMatch(place -> (printed + "/").startsWith(place));
+  }
+
+  private List<String> paths(String place) {
+    return folder.data().stream().filter(path -> path.startsWith(place)).toList();
+  }
+
+  /** Names every file of lots and records that was not read, or not in full. */
+  private void look() {
+    List<String> read =
+        larder.batches().values().stream().map(record -> record.declared().file().path()).toList();
+    for (Finding finding : findings) {
+      String path = finding.span().file().path();
+      boolean inPart =
+          read.contains(path)
+              || (path.startsWith(folder.printed(LOTS)) && finding.severity() == Severity.ERROR);
+      String how = inPart ? "has an error" : "cannot be read";
+      String said = path + " " + how;
+      if (unsearched.stream().noneMatch(said::equals)) {
+        unsearched.add(said);
+      }
+    }
+    for (String path : paths(BATCHES)) {
+      boolean told = unsearched.stream().anyMatch(it -> it.startsWith(folder.printed(path) + " "));
+      if (!told && !read.contains(folder.printed(path))) {
+        unsearched.add(folder.printed(path) + " cannot be read");
+      }
+    }
+  }
+
+  private Optional<Order> order(BatchRecord record) {
+    FolderRun<String> run = recipes.get();
+    return Optional.ofNullable(run.resolvedPremixes().get(record.code()))
+        .map(premix -> Order.of(premix, record.kg()))
+        .or(
+            () ->
+                run.feed(record.code())
+                    .map(
+                        feed ->
+                            Order.of(
+                                feed, record.kg(), FloorPlanner.plan(feed, record.kg(), larder))));
+  }
+}

@@ -1,0 +1,58 @@
+package dev.pellucid.engine.compare;
+
+import dev.pellucid.engine.compare.FeedFigures.Held;
+import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
+import java.util.ArrayList;
+import java.util.List;
+
+/** In which way a limit turned, and the limits that turned so. */
+final class Turns {
+  private static final double TIGHT = 0.01;
+
+  private Turns() {}
+
+  /** Tells whether a limit moved in some way; one that is new stands on both sides. */
+  interface Turn {
+    boolean is(Held then, Held now, boolean isNew);
+  }
+
+  static boolean isBroken(Held then, Held now, boolean isNew) {
+    return now.broken() && (!then.broken() || isNew);
+  }
+
+  static boolean isMet(Held then, Held now, boolean isNew) {
+    return now.told() && now.keeps() && then.broken() && !now.waived();
+  }
+
+  static boolean isTight(Held then, Held now, boolean isNew) {
+    boolean near = now.told() && now.keeps() && now.room() < TIGHT && now.judged() != 0;
+    return near && (isNew || then.room() >= TIGHT && then.keeps());
+  }
+
+  static boolean isUntold(Held then, Held now, boolean isNew) {
+    return !now.told() && (then.told() || isNew);
+  }
+
+  static boolean isMoved(Held then, Held now, boolean isNew) {
+    return now.told()
+        && then.told()
+        && now.unit().equals(then.unit())
+        && !Effect.same(then.judged(), now.judged())
+        && !isBroken(then, now, isNew)
+        && !isMet(then, now, isNew)
+        && !isTight(then, now, isNew);
+  }
+
+  static List<LimitMoved> of(FeedFigures was, FeedFigures is, Turn turn) {
+    List<LimitMoved> limits = new ArrayList<>();
+    is.limits()
+        .forEach(
+            (key, now) -> {
+              Held then = was.limits().getOrDefault(key, now);
+              if (turn.is(then, now, !was.limits().containsKey(key))) {
+                limits.add(new LimitMoved(then, now));
+              }
+            });
+    return limits;
+  }
+}

@@ -1,0 +1,101 @@
+package dev.pellucid.engine.report;
+
+import dev.pellucid.engine.made.Trace.Batch;
+import dev.pellucid.engine.made.Trace.Doubt;
+import dev.pellucid.engine.made.Trace.LotOf;
+import dev.pellucid.engine.made.Trace.Reason;
+import dev.pellucid.engine.made.Trace.Thing;
+import dev.pellucid.engine.made.Trace.Unknown;
+import dev.pellucid.engine.made.Trace.Way;
+import dev.pellucid.engine.quantity.Figures;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The words of a trace. */
+final class TraceWords {
+  private TraceWords() {}
+
+  /**
+   * {@code SE1-9042: lot of selenite-1 (...), 5 kg came on 2026-09-14, ...}.
+   *
+   * @param between what stands between what it is and how it came
+   */
+  static String facts(Thing thing, String between) {
+    List<String> facts = new ArrayList<>();
+    thing.lot().ifPresent(lot -> facts.add(lot(lot, between)));
+    thing
+        .batch()
+        .ifPresent(
+            batch ->
+                facts.add(
+                    "batch of " + batch.code() + " of " + batch.day() + ", " + became(batch)));
+    if (facts.isEmpty()) {
+      facts.add("named in batch records, told by no file of lots/");
+    }
+    return thing.number() + ": " + String.join("; and ", facts);
+  }
+
+  private static String lot(LotOf lot, String between) {
+    return "lot of "
+        + lot.ingredient()
+        + " ("
+        + lot.title()
+        + ")"
+        + between
+        + Figures.plain(lot.kg())
+        + " kg came on "
+        + lot.received()
+        + lot.supplier().map(it -> " from " + it).orElse(", supplier not told")
+        + lot.bestBefore().map(day -> ", best before " + day).orElse("")
+        + lot.inspection().map(it -> ", inspection " + it).orElse(", not inspected")
+        + (lot.remark().isEmpty() ? "" : ", " + lot.remark());
+  }
+
+  /** What a number is of. */
+  static String of(Thing thing) {
+    return thing
+        .batch()
+        .map(batch -> batch.code() + ", " + became(batch))
+        .or(() -> thing.lot().map(LotOf::ingredient))
+        .orElse("told by no file of lots/");
+  }
+
+  static String became(Batch batch) {
+    return (batch.became().equals("open") ? "not decided" : batch.became())
+        + (batch.closed() ? ", closed" : "");
+  }
+
+  static String way(Way way) {
+    return way.through().map(batch -> "with " + batch).orElse("weighed in itself");
+  }
+
+  /** Why a batch may hold a number. */
+  static String why(Doubt doubt, String asked) {
+    String of =
+        doubt.of().equals(asked) || doubt.reason() == Reason.TAKEN
+            ? ""
+            : ", may be of " + doubt.of();
+    return doubt.reason() == Reason.TAKEN
+        ? doubt.line() + ": of " + doubt.of() + ", which may hold it"
+        : words(doubt.line(), doubt.reason(), doubt.names()) + of;
+  }
+
+  static List<String> unknown(Unknown line) {
+    return List.of(
+        line.batch(),
+        words(line.line(), line.reason(), line.names()),
+        line.kg().isPresent() ? Figures.plain(line.kg().getAsDouble()) : "not told",
+        line.of().isEmpty() ? "no lot of it is told" : String.join(", ", line.of()));
+  }
+
+  private static String words(String line, Reason reason, String names) {
+    return switch (reason) {
+      case NOT_TOLD -> line + ": the lot of that line is not told";
+      case LEFT_OUT -> line + ": in the recipe, not told in the record";
+      case FLUSHED -> line + ": the line was flushed with it, its lot is not told";
+      case NO_SUCH_LOT -> line + ": lot " + names + ", which no file of lots/ tells";
+      case LOT_OF_ANOTHER -> line + ": lot " + names + ", which is of something else";
+      case TAKEN -> line;
+    };
+  }
+}
