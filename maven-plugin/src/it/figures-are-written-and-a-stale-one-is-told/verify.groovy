@@ -1,6 +1,6 @@
 String log = new File(basedir, 'build.log').text
 // A warning, which by itself fails no build.
-assert log.contains('A-1.figures:19:32: warning: crude-protein is now 8.500 %, the record says 8.700 %; ' +
+assert log.contains('A-1.figures:20:32: warning: crude-protein is now 8.500 %, the record says 8.700 %; ' +
                     '1 more line differs [figures-stale]')
 assert log.contains('C-9.figures:1:1: warning: these figures have no recipe C-9 beside them [figures-without-recipe]')
 assert log =~ /written .*A-1\.figures/

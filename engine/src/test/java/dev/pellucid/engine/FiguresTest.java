@@ -141,9 +141,9 @@ class FiguresTest extends FiguresOfTheExample {
     Path before = Files.createDirectories(copy.resolveSibling(copy.getFileName() + "-before"));
     SlippedFolder.withRecords(before);
     written();
-    assertEquals(
-        "no feed changes\n",
-        Pellucid.compare(FolderState.at(before), FolderState.at(copy), DAY, "compare.html").text());
+    String told =
+        Pellucid.compare(FolderState.at(before), FolderState.at(copy), DAY, "compare.html").text();
+    assertTrue(told.startsWith("no feed changes"), told);
   }
 
   @Test

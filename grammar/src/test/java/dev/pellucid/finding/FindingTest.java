@@ -11,9 +11,8 @@ class FindingTest {
   private static final Code CODE = new Code("die-not-at-plant");
 
   @Test
-  void aLineEndInANameBecomesASpace() {
-    assertEquals(
-        "River mill has no die of 4 mm", headline("River\r\nmill\u2028has no\tdie of 4 mm"));
+  void aLineEndInANameIsShown() {
+    assertEquals("River<U+000A>mill<U+2028>has no die", headline("River\nmill\u2028has no die"));
   }
 
   @Test

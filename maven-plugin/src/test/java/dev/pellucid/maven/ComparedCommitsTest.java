@@ -68,8 +68,8 @@ class ComparedCommitsTest {
 
   @Test
   void layoutAloneAndARevertReportNothing() throws Exception {
-    assertEquals("no feed changes\n", compared(planted.feeds(), "s7", "s8").text());
-    assertEquals("no feed changes\n", compared(planted.feeds(), "s0", "s2").text());
+    assertTrue(compared(planted.feeds(), "s7", "s8").text().startsWith("no feed changes"));
+    assertTrue(compared(planted.feeds(), "s0", "s2").text().startsWith("no feed changes"));
   }
 
   @Test
@@ -89,7 +89,7 @@ class ComparedCommitsTest {
     PlantedRepository.git(
         elsewhere, "clone", "-q", "--depth", "1", root.toUri().toString(), shallow.toString());
     Path feeds = shallow.resolve("mill/feeds");
-    assertEquals("no feed changes\n", compared(feeds, "HEAD", "").text());
+    assertTrue(compared(feeds, "HEAD", "").text().startsWith("no feed changes"));
     GitTrouble unknown = assertThrows(GitTrouble.class, () -> compared(feeds, "HEAD~1", ""));
     String said = String.valueOf(unknown.getMessage());
     assertTrue(said.contains("git fetch --unshallow"), said);

@@ -1,11 +1,11 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.check.Contributors.Contributor;
-import dev.pellucid.engine.compute.Certainty;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Subject;

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.compute.Certainty;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
+import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;

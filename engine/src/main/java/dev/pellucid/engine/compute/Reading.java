@@ -1,5 +1,7 @@
 package dev.pellucid.engine.compute;
 
+import dev.pellucid.engine.quantity.Certainty;
+
 /**
  * A figure of a feed at one end, in the base of its kind.
  *

@@ -3,7 +3,7 @@ package dev.pellucid.engine.figures;
 import dev.pellucid.engine.check.Judge;
 import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.check.Verdict;
-import dev.pellucid.engine.compute.Certainty;
+import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.measure.Unit;

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.plan;
 
-import dev.pellucid.engine.compute.Certainty;
+import dev.pellucid.engine.quantity.Certainty;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -112,7 +112,7 @@ class TemperatureBandTest {
       double from = low;
       double to = high;
       if (!text.isEmpty()) {
-        String[] words = text.strip().split(" ");
+        String[] words = text.strip().split(" ", -1);
         from = Math.min(from, Double.parseDouble(words[1]));
         to = Math.max(to, Double.parseDouble(words[3]));
       }

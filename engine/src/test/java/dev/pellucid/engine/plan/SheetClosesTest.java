@@ -78,7 +78,7 @@ class SheetClosesTest {
     for (String line : text.lines().toList()) {
       within = line.startsWith(" ") ? within : line.startsWith("process");
       if (within && line.startsWith("  ")) {
-        String step = line.strip().split(" ")[0];
+        String step = line.strip().split(" ", 2)[0];
         if (steps.isEmpty() || !steps.get(steps.size() - 1).get(0).strip().startsWith(step + " ")) {
           steps.add(new ArrayList<>());
         }

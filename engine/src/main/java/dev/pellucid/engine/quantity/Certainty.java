@@ -1,4 +1,4 @@
-package dev.pellucid.engine.compute;
+package dev.pellucid.engine.quantity;
 
 /** How a figure stands to what is really there, where some content is not told or only bounded. */
 public enum Certainty {
@@ -22,7 +22,7 @@ public enum Certainty {
     return sign;
   }
 
-  static Certainty of(boolean maybeMore, boolean maybeLess) {
+  public static Certainty of(boolean maybeMore, boolean maybeLess) {
     if (maybeMore && maybeLess) {
       return UNSURE;
     }
