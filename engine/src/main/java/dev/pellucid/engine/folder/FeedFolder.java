@@ -6,6 +6,8 @@ import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Unseen;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +25,9 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.BiPredicate;
+import org.apache.commons.compress.archivers.tar.TarArchiveEntry;
+import org.apache.commons.compress.archivers.tar.TarArchiveInputStream;
+import org.apache.commons.io.input.BoundedInputStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +42,9 @@ import org.jspecify.annotations.Nullable;
 public final class FeedFolder {
   /** The longest file that is read, in bytes: 1 MiB. */
   static final long LONGEST = 1 << 20;
+
+  /** Tar archives are written in whole records of so many bytes, the last one filled up. */
+  private static final int TAR_RECORD = 10240;
 
   private static final List<String> READ =
       List.of(".recipe", ".premix", ".limits", ".figures", ".yaml", ".yml");
@@ -122,7 +130,7 @@ public final class FeedFolder {
    */
   public static FeedFolder packed(InputStream tar, String prefix) throws IOException {
     FeedFolder folder = new FeedFolder(Path.of(""), prefix);
-    new TarReader(tar).read(folder.new Unpacker());
+    folder.unpack(tar);
     folder.clashes();
     return folder;
   }
@@ -280,26 +288,32 @@ public final class FeedFolder {
   }
 
   /** Takes from an archive what a lister would find on the disk. */
-  private final class Unpacker implements TarReader.Entries {
-    @Override
-    public boolean wants(String path, long size) {
-      if (isReadAt(path) && size > LONGEST) {
-        files.put(path, new InMemory(size, new byte[0]));
-        return false;
+  private void unpack(InputStream packed) throws IOException {
+    BoundedInputStream counted = BoundedInputStream.builder().setInputStream(packed).get();
+    TarArchiveInputStream tar = new TarArchiveInputStream(counted, StandardCharsets.UTF_8.name());
+    for (TarArchiveEntry entry = tar.getNextEntry(); entry != null; entry = tar.getNextEntry()) {
+      if (!entry.isCheckSumOK()) {
+        throw new IOException("this is not a tar archive, or it is damaged");
       }
-      return isReadAt(path);
-    }
-
-    @Override
-    public void file(String path, byte[] bytes) {
-      files.put(path, new InMemory(bytes.length, bytes));
-    }
-
-    @Override
-    public void link(String path) {
-      if (isReadAt(path)) {
-        findings.add(FolderFindings.link(prefix + path));
+      if (isReadAt(entry.getName())) {
+        unpack(entry, tar);
       }
+    }
+    // What is left is filling; whoever writes it must be able to end.
+    counted.transferTo(OutputStream.nullOutputStream());
+    if (counted.getCount() == 0 || counted.getCount() % TAR_RECORD != 0) {
+      throw new IOException("the archive is cut off");
+    }
+  }
+
+  private void unpack(TarArchiveEntry entry, InputStream content) throws IOException {
+    String path = entry.getName();
+    if (entry.isSymbolicLink()) {
+      findings.add(FolderFindings.link(prefix + path));
+    } else if (entry.isFile()) {
+      long size = entry.getSize();
+      byte[] bytes = size > LONGEST ? new byte[0] : content.readNBytes((int) size);
+      files.put(path, new InMemory(size, bytes));
     }
   }
 
