@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 
 /** A goal that works on a folder of feeds: which one, and whether to work at all. */
 abstract class FolderGoal extends AbstractMojo {
+  private static final String FULL =
+      "there is not enough memory for this folder; give Maven more, as in MAVEN_OPTS=-Xmx1g";
+
   /**
    * The folder of recipes.
    *
@@ -59,6 +62,9 @@ abstract class FolderGoal extends AbstractMojo {
       throw new MojoFailureException(trouble.getMessage());
     } catch (IOException broken) {
       throw new MojoExecutionException(said(broken));
+    } catch (OutOfMemoryError full) {
+      // What was in flight is given up by then, so that there is room for a sentence.
+      throw new MojoExecutionException(FULL);
     }
   }
 

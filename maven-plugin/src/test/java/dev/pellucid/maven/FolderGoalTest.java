@@ -1,0 +1,49 @@
+package dev.pellucid.maven;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.io.File;
+import java.io.IOException;
+import java.lang.reflect.Field;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What stops a goal is told in a sentence, whatever it is. */
+class FolderGoalTest {
+  @TempDir Path root = Path.of("");
+
+  @Test
+  void memoryThatRunsOutIsToldInASentence() throws Exception {
+    assertEquals(
+        "there is not enough memory for this folder; give Maven more, as in MAVEN_OPTS=-Xmx1g",
+        told(new OutOfMemoryError("Java heap space"), new IOException()));
+  }
+
+  @Test
+  void aFullDiskIsToldInASentence() throws Exception {
+    assertEquals("the disk is full", told(null, new IOException("the disk is full")));
+  }
+
+  private String told(@Nullable Error error, IOException other) throws Exception {
+    FolderGoal goal =
+        new FolderGoal() {
+          @Override
+          void work(File folder) throws IOException {
+            if (error != null) {
+              throw error;
+            }
+            throw other;
+          }
+        };
+    Files.writeString(root.resolve("pellucid.yaml"), "format: 1\n");
+    Field folder = FolderGoal.class.getDeclaredField("folder");
+    folder.setAccessible(true);
+    folder.set(goal, root.toFile());
+    return String.valueOf(assertThrows(MojoExecutionException.class, goal::execute).getMessage());
+  }
+}
