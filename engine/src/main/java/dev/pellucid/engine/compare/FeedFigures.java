@@ -1,6 +1,7 @@
 package dev.pellucid.engine.compare;
 
 import dev.pellucid.engine.check.LabelVerdict;
+import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.measure.Unit;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -97,7 +98,9 @@ public record FeedFigures(
    * @param profile that asks for it; empty for the recipe itself
    * @param written its bound with basis and confidence, whatever is waived
    * @param bound the one in force, of a waiver where there is one
-   * @param judged in the unit of the bound
+   * @param judged in the unit of the bound; what is told alone, where only a bound of the rest
+   *     breaks it
+   * @param certainty of that figure
    * @param unit of the bound; empty for a plain quotient
    * @param room what is left to the bound as a part of it; below nought where it is broken
    * @param told whether it could be judged at all
@@ -108,6 +111,7 @@ public record FeedFigures(
       String written,
       String bound,
       double judged,
+      Certainty certainty,
       String unit,
       double room,
       boolean keeps,

@@ -142,7 +142,8 @@ public final class FigureTaking {
     Verdict verdict = standing.verdict();
     Limit limit = verdict.limit();
     Bound.Limit inForce = limit.writtenInForce();
-    double judged = shown(verdict.judged(), inForce);
+    Verdict.Shown known = verdict.shown();
+    double judged = shown(known.figure(), inForce);
     double bound = shown(limit.inForce(), inForce);
     double room = limit.side() == Bound.Side.MIN ? judged - bound : bound - judged;
     return new Held(
@@ -151,6 +152,7 @@ public final class FigureTaking {
         words(limit, limit.written()),
         words(limit, inForce),
         judged,
+        known.certainty(),
         inForce instanceof Bound.Limit.Measured measured ? measured.amount().unit().symbol() : "",
         bound == 0 ? room : room / Math.abs(bound),
         verdict.keeps(),

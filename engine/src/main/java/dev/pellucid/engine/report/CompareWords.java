@@ -118,9 +118,15 @@ final class CompareWords {
     boolean same = then.told() && then.unit().equals(now.unit());
     if (moved && same) {
       Figures.Pair figures = pair(then.judged(), now.judged());
-      return asked(now) + ": " + figures.value() + " -> " + figures.other();
+      return asked(now)
+          + ": "
+          + then.certainty().sign()
+          + figures.value()
+          + " -> "
+          + now.certainty().sign()
+          + figures.other();
     }
-    return asked(now) + ": " + Figures.plain(now.judged());
+    return asked(now) + ": " + now.certainty().sign() + Figures.plain(now.judged());
   }
 
   static String untold(Effect effect) {

@@ -28,11 +28,11 @@ final class Charts {
    * flag on it points to the side that is allowed. The bar of a broken limit is hollow.
    */
   static DomContent bullet(String what, Held held) {
-    double most = Math.max(held.judged(), held.limit()) * ROOM;
+    double most = Math.max(held.shown(), held.limit()) * ROOM;
     if (!(most > 0) || Double.isInfinite(most)) {
       return svg(what + ", no picture");
     }
-    double end = held.judged() / most * WIDE;
+    double end = held.shown() / most * WIDE;
     double bound = held.limit() / most * WIDE;
     boolean min = held.bound().startsWith("min");
     double flag = min ? bound + 6 : bound - 6;

@@ -70,7 +70,10 @@ final class ProfilePage {
         asked(feed),
         cell(
             a(Site.named(feed.code(), feed.title())).withHref("../feeds/" + feed.code() + ".html")),
-        figure(limit.told() ? Figures.plain(limit.judged()) + " " + limit.unit() : ""),
+        figure(
+            limit.told()
+                ? limit.certainty().sign() + Figures.plain(limit.judged()) + " " + limit.unit()
+                : ""),
         figure(limit.told() ? Figures.fixed(100 * limit.room(), 1) : ""),
         cell(kept(limit)));
   }
