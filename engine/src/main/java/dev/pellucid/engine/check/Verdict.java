@@ -57,17 +57,25 @@ public record Verdict(Limit limit, End end, Reading reading, double margin, bool
     }
     boolean ratio = limit.subject() instanceof Subject.Ratio;
     if (!max && !ratio) {
-      boolean more = reading.unknownShare() > A_TRACE;
+      boolean bounded = reading.unknownShare() == 0 && reading.certainty() != Certainty.TOLD;
+      boolean more = bounded || reading.unknownShare() > A_TRACE;
       return new Shown(judged(), more ? Certainty.AT_LEAST : Certainty.TOLD);
     }
     if (reading.sure() == reading.value()) {
       return new Shown(judged(), Certainty.TOLD);
     }
     double sure = reading.sure() + margin;
-    boolean untold = reading.withoutUntold() != reading.value();
-    if (untold || !Judge.keeps(limit.side(), sure, limit.inForce())) {
+    boolean toldBreaks = !keeps(withoutUntold());
+    if (!keeps(sure) && toldBreaks) {
       return new Shown(sure, ratio ? Certainty.UNSURE : Certainty.AT_LEAST);
     }
-    return new Shown(judged(), max ? Certainty.AT_MOST : Certainty.AT_LEAST);
+    if (toldBreaks) {
+      return new Shown(withoutUntold(), max ? Certainty.AT_MOST : Certainty.AT_LEAST);
+    }
+    return new Shown(sure, ratio ? Certainty.UNSURE : Certainty.AT_LEAST);
+  }
+
+  private boolean keeps(double figure) {
+    return Judge.keeps(limit.side(), figure, limit.inForce());
   }
 }

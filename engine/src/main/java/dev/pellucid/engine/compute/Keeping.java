@@ -127,13 +127,27 @@ final class Keeping {
     Optional<Retention.Range> kept = told.flatMap(at -> row.through(step, at.least(), at.most()));
     if (kept.isEmpty()) {
       gaps.add(RetentionGap.of(row.stability(), heating.pass(), told.map(Setting::most)));
-      return end == End.POOREST ? leftInGap : 1;
+      return end == End.POOREST ? leftInGap : asFarAsTold(row, step, told, end);
     }
     return switch (end) {
       case EXPECTED -> row.through(step, told.orElseThrow().aim()).orElseThrow();
       case POOREST -> kept.get().least();
       case RICHEST -> kept.get().most();
     };
+  }
+
+  /**
+   * Of a band that reaches beyond what is told, the part that is told; all is kept where none is.
+   */
+  private static double asFarAsTold(Retention row, Step step, Optional<Setting> told, End end) {
+    if (told.isEmpty()) {
+      return 1;
+    }
+    if (end == End.EXPECTED) {
+      return row.through(step, told.get().aim()).orElse(1);
+    }
+    double hottest = row.hottest(step).orElse(told.get().least());
+    return row.through(step, told.get().least(), hottest).map(Retention.Range::most).orElse(1.0);
   }
 
   private static boolean heats(Step step) {

@@ -115,14 +115,15 @@ final class MassFlow {
     Optional<Setting> onMix = pass.setting(Property.ON_MIX);
     Optional<Setting> toMoisture = pass.setting(Property.TO_MOISTURE);
     if (onMix.isPresent()) {
-      added = onMix.get().aim() * (dry + water);
+      added = at(onMix.get()) * (dry + water);
     } else if (toMoisture.isPresent()) {
-      double target = toMoisture.get().aim();
+      double target = at(toMoisture.get());
       added = dry / (1 - target) - dry - water;
-      if (added < 0) {
+      if (added < 0 && end == End.EXPECTED) {
         obstacle = Optional.of(new Obstacle.WetsDownwards(pass, before, target));
         return;
       }
+      added = Math.max(0, added);
       set = Optional.of(new Balance.MoistureSet(pass, toMoisture.get(), kernel.isPresent()));
     }
     waterAdded += added;
@@ -191,13 +192,15 @@ final class MassFlow {
     double before = moisture();
     OptionalDouble evaporable = evaporable(pass);
     Optional<Setting> target = pass.setting(Property.MOISTURE);
+    temperature = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(temperature);
     if (target.isEmpty()) {
       untold = pass.step() == Step.DRY ? Optional.of(pass) : untold;
       stages.add(stage(pass, 0, 0, before, evaporable));
       return;
     }
     double aim = target.get().aim();
-    if (aim > before * (1 + 1e-12)) {
+    // At another end than the one aimed at, the feed may come dry enough already.
+    if (aim > before * (1 + 1e-12) && end == End.EXPECTED) {
       obstacle = Optional.of(new Obstacle.DriesUpwards(pass, before, aim));
       return;
     }
@@ -208,7 +211,6 @@ final class MassFlow {
     untold = Optional.empty();
     set = Optional.of(new Balance.MoistureSet(pass, target.get(), kernel.isPresent()));
     stages.add(stage(pass, 0, off, before, evaporable));
-    temperature = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(temperature);
   }
 
   /**

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.compute;
 
+import dev.pellucid.engine.larder.Composition;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.resolve.Basis;
@@ -242,15 +243,17 @@ public final class Readings {
   }
 
   private static End end(Counting which, Row row, End content, int nutrient) {
-    boolean asked =
-        switch (which) {
-          case AT_BOUNDS -> true;
-          case TOLD -> !row.composition().unknown().get(nutrient);
-          case SURE ->
-              !row.composition().maybeMore().get(nutrient)
-                  && !row.composition().maybeLess().get(nutrient);
-        };
-    return asked ? content : End.EXPECTED;
+    Composition composition = row.composition();
+    return switch (which) {
+      case AT_BOUNDS -> content;
+      case TOLD -> composition.unknown().get(nutrient) ? End.EXPECTED : content;
+      case SURE ->
+          content == End.RICHEST && composition.maybeLess().get(nutrient)
+              ? End.POOREST
+              : composition.maybeMore().get(nutrient) || composition.maybeLess().get(nutrient)
+                  ? End.EXPECTED
+                  : content;
+    };
   }
 
   private Gaps gaps(int[] nutrients, End end) {
@@ -286,7 +289,8 @@ public final class Readings {
       }
       boolean untold = false;
       for (int index : nutrients) {
-        untold |= row.composition().unknown().get(index);
+        untold |=
+            row.composition().unknown().get(index) && row.composition().maybeMore().get(index);
         unbounded |= row.composition().unbounded().get(index);
         spreadUnknown |= row.composition().spreadUnknown().get(index);
         more |= row.composition().maybeMore().get(index) && counts(row, index);

@@ -161,7 +161,11 @@ public final class Explainer {
   }
 
   private static boolean isUntold(Row row, Subject.Nutrients sum) {
-    return sum.nutrients().stream().anyMatch(one -> row.composition().unknown().get(one.index()));
+    return sum.nutrients().stream()
+        .anyMatch(
+            one ->
+                row.composition().unknown().get(one.index())
+                    || row.composition().maybeMore().get(one.index()));
   }
 
   private static double amount(Row row, List<Nutrient> nutrients) {

@@ -18,8 +18,8 @@ import java.util.List;
  *     gross energy protein stands with 6.4 kJ/g, since what is protein is not carbohydrate
  * @param unknown what is absent and does not follow from what is there
  * @param unbounded what is unknown and nothing bounds: {@code high} is 0 there and means nothing
- * @param maybeMore of what there may be more than expected: what is unknown, what is told as below
- *     a figure, and what follows from it
+ * @param maybeMore of what there may be more than expected: what is unknown and has room, what is
+ *     told as below a figure, and what follows from these
  * @param maybeLess of what there may be less than expected
  * @param spreadAssumed whose spread is the default of practice
  * @param spreadUnknown who has content and no spread at all

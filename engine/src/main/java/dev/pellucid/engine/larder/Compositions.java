@@ -122,13 +122,27 @@ public final class Compositions {
           net,
           unknown,
           unbounded,
-          apart(expected, high, unknown),
+          apart(expected, high, unseen()),
           apart(low, expected, new BitSet()),
           spreadAssumed,
           spreadUnknown,
           classes,
           decaying,
           followingFrom(decaying));
+    }
+
+    /**
+     * What is not told and no figure bounds. Where a bound says that there can be none, as of
+     * lysine where there is no protein, nothing is missing.
+     */
+    private BitSet unseen() {
+      BitSet unseen = (BitSet) unbounded.clone();
+      for (Nutrient nutrient : nutrients.inOrder()) {
+        if (nutrient.whereTold() && unknown.get(nutrient.index())) {
+          unseen.set(nutrient.index());
+        }
+      }
+      return unseen;
     }
 
     /** Where the upper figure lies above the lower one, and more. */

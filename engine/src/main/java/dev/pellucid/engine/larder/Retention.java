@@ -38,6 +38,14 @@ public record Retention(
     return read(bySteps.getOrDefault(step, List.of()), temperature);
   }
 
+  /** The hottest row of a step, in °C; beyond it nothing is told. */
+  public OptionalDouble hottest(Step step) {
+    List<Row> rows = bySteps.getOrDefault(step, List.of());
+    return rows.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(rows.get(rows.size() - 1).temperature());
+  }
+
   /** The least and the most that is kept at any temperature of a band. */
   public record Range(double least, double most) {}
 

@@ -246,8 +246,9 @@ final class CompareWords {
 
   /** A difference is taken before it is rounded, so that it is the same wherever it stands. */
   private static String signed(double difference, int decimals) {
-    String figure = Figures.fixed(difference, decimals);
-    return (difference > 0 && !figure.equals(Figures.fixed(0, decimals)) ? "+" : "") + figure;
+    String figure = Figures.visible(difference, decimals);
+    boolean more = difference > 0 && !figure.equals(Figures.fixed(0, decimals));
+    return (more ? "+" : "") + figure;
   }
 
   private static String share(Shifted one) {

@@ -41,7 +41,8 @@ public final class ExplainText {
         blocks.add(new Words("None is in " + names(sum.none()) + "."));
       }
       if (!sum.untold().isEmpty()) {
-        blocks.add(new Words("Not told by " + names(sum.untold()) + UNTOLD));
+        blocks.add(
+            new Words("Not told, or told as below a figure, by " + names(sum.untold()) + UNTOLD));
       }
       if (!sum.assumed().isEmpty()) {
         blocks.add(
@@ -81,7 +82,7 @@ public final class ExplainText {
       return varies;
     }
     String set = "set by the process: " + sum.taken().get();
-    return sum.varies().isEmpty() ? set : set + ", and " + varies + " of the coat";
+    return sum.varies().isEmpty() ? set : set + ", and " + varies + " of what else is in it";
   }
 
   /** The deviation has a column where there is one. */

@@ -43,8 +43,15 @@ public record Passes(List<Pass> inOrder) {
     return Optional.empty();
   }
 
-  /** The holes that the pellets come out of. */
+  /** The holes that the pellets come out of: those of the last pass through a die. */
   public Optional<Setting> die() {
-    return setting(Step.EXTRUDE, Property.DIE).or(() -> setting(Step.PELLET, Property.DIE));
+    for (int i = inOrder.size() - 1; i >= 0; i--) {
+      Pass pass = inOrder.get(i);
+      boolean shapes = pass.step() == Step.EXTRUDE || pass.step() == Step.PELLET;
+      if (shapes && pass.setting(Property.DIE).isPresent()) {
+        return pass.setting(Property.DIE);
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -61,6 +61,7 @@ final class ProcessLines {
     }
     passes.forEach(this::needTemperature);
     twice(passes);
+    passes.forEach(this::waterOneWay);
     List<Finding> order = ProcessOrder.findings(passes);
     findings.addAll(order);
     coat.filter(heading -> passes.stream().noneMatch(pass -> pass.step() == Step.COAT))
@@ -79,6 +80,22 @@ final class ProcessLines {
 
   private static boolean isAfterAll(Step step) {
     return step == Step.SIEVE || step == Step.PACK || step == Step.STORE;
+  }
+
+  /** Water is told as a share of the mix or as a moisture to reach: two different sums. */
+  private void waterOneWay(Pass pass) {
+    Optional<Setting> onMix = pass.setting(Property.ON_MIX);
+    Optional<Setting> toMoisture = pass.setting(Property.TO_MOISTURE);
+    if (onMix.isPresent() && toMoisture.isPresent()) {
+      sound = false;
+      findings.add(
+          Finding.error(
+                  TWICE,
+                  toMoisture.get().written().propertyAsWritten().span(),
+                  "add-water is told in two ways, on-mix and to-moisture")
+              .seeing("told first", onMix.get().written().propertyAsWritten().span())
+              .helping("keep one of the two lines"));
+    }
   }
 
   /** The same setting twice: of one pass, or of all passes of a step that happens once. */

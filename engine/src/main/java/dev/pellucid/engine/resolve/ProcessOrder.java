@@ -5,8 +5,12 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -27,30 +31,44 @@ final class ProcessOrder {
 
   private static final Set<Step> SHAPING = EnumSet.of(Step.PELLET, Step.EXTRUDE);
 
-  private final List<Pass> passes;
-  private final List<Pair> wrong = new ArrayList<>();
+  /** So many steps out of place are told at once; the others follow when these are right. */
+  private static final int MOST = 20;
 
-  /** The places of two passes that cannot follow each other so. */
-  private record Pair(int earlier, int later) {
-    boolean has(int place) {
-      return earlier == place || later == place;
-    }
-  }
+  private final List<Pass> passes;
+
+  /** For each pass, to how many others it stands wrongly. */
+  private final int[] wrong;
 
   private ProcessOrder(List<Pass> passes) {
     this.passes = passes;
-    for (int i = 0; i < passes.size(); i++) {
-      for (int j = i + 1; j < passes.size(); j++) {
-        if (cannotPrecede(passes.get(i).step(), passes.get(j).step())) {
-          wrong.add(new Pair(i, j));
-        }
-      }
+    this.wrong = new int[passes.size()];
+    Map<Step, Integer> before = new EnumMap<>(Step.class);
+    Map<Step, Integer> after = new EnumMap<>(Step.class);
+    passes.forEach(pass -> after.merge(pass.step(), 1, Integer::sum));
+    for (int place = 0; place < wrong.length; place++) {
+      int i = place;
+      Step step = passes.get(i).step();
+      after.merge(step, -1, Integer::sum);
+      before.forEach((earlier, count) -> count(i, cannotPrecede(earlier, step), count));
+      after.forEach((later, count) -> count(i, cannotPrecede(step, later), count));
+      before.merge(step, 1, Integer::sum);
     }
+  }
+
+  private void count(int place, boolean isWrong, int count) {
+    wrong[place] += isWrong ? count : 0;
   }
 
   /** A finding for each step that cannot stand where it stands. */
   static List<Finding> findings(List<Pass> passes) {
     return new ProcessOrder(passes).told();
+  }
+
+  /** Whether two passes cannot follow each other as they do. */
+  private boolean isWrong(int one, int other) {
+    int earlier = Math.min(one, other);
+    int later = Math.max(one, other);
+    return one != other && cannotPrecede(passes.get(earlier).step(), passes.get(later).step());
   }
 
   private static boolean cannotPrecede(Step earlier, Step later) {
@@ -68,38 +86,39 @@ final class ProcessOrder {
 
   private List<Finding> told() {
     List<Finding> findings = new ArrayList<>();
-    while (!wrong.isEmpty()) {
-      int worst = worst();
-      findings.add(finding(worst));
-      wrong.removeIf(pair -> pair.has(worst));
+    BitSet left = new BitSet();
+    left.set(0, wrong.length);
+    for (int worst = worst(left); worst >= 0 && findings.size() < MOST; worst = worst(left)) {
+      findings.add(finding(worst, left));
+      left.clear(worst);
+      for (int other = 0; other < wrong.length; other++) {
+        wrong[other] -= isWrong(worst, other) ? 1 : 0;
+      }
     }
     return findings;
   }
 
-  /** Of several that are wrong to as many others the last one written. */
-  private int worst() {
-    int worst = 0;
-    long most = 0;
-    for (int i = 0; i < passes.size(); i++) {
-      long count = pairs(i).size();
-      if (count >= most) {
+  /** Of several that are wrong to as many others the last one written; -1 where none is wrong. */
+  private int worst(BitSet left) {
+    int worst = -1;
+    int most = 1;
+    for (int i = left.nextSetBit(0); i >= 0; i = left.nextSetBit(i + 1)) {
+      if (wrong[i] >= most) {
         worst = i;
-        most = count;
+        most = wrong[i];
       }
     }
     return worst;
   }
 
-  private List<Pair> pairs(int place) {
-    return wrong.stream().filter(pair -> pair.has(place)).toList();
-  }
-
-  private Finding finding(int place) {
-    List<Pair> pairs = pairs(place);
-    OptionalInt tooEarlyFor =
-        pairs.stream().filter(pair -> pair.earlier() == place).mapToInt(Pair::later).max();
+  /**
+   * @param left those that no finding speaks of yet
+   */
+  private Finding finding(int place, BitSet left) {
+    int[] others = left.stream().filter(other -> isWrong(place, other)).toArray();
+    OptionalInt tooEarlyFor = Arrays.stream(others).filter(other -> other > place).max();
     Pass pass = passes.get(place);
-    Pass other = passes.get(tooEarlyFor.orElseGet(() -> pairs.get(0).earlier()));
+    Pass other = passes.get(tooEarlyFor.orElse(others[0]));
     String word = pass.step().word();
     String beside = other.step().word();
     boolean twice = pass.step() == other.step();

@@ -64,6 +64,18 @@ class WhatIsToldTest {
     assertTrue(folder.text().contains("selenium is 2.5 mg/kg, the maximum"), folder.text());
   }
 
+  /** Nothing is sure of it, and the bounds alone may break the maximum. */
+  @Test
+  void aMaximumOfWhichOnlyBoundsAreTold() throws IOException {
+    folder
+        .ingredient("told", "moisture: 10 %, selenium: below 4 mg/kg")
+        .ingredient("other", "moisture: 10 %");
+    limit("selenium max 1.0 mg/kg");
+    assertTrue(
+        folder.text().contains("selenium may be as much as 2.0 mg/kg, the maximum is 1.0 mg/kg"),
+        folder.text());
+  }
+
   @Test
   void aMinimumOfWhichHalfTheFeedTellsNothing() throws IOException {
     folder.ingredient("other", "moisture: 10 %");

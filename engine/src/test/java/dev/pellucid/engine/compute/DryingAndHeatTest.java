@@ -81,6 +81,41 @@ class DryingAndHeatTest {
         folder.text());
   }
 
+  /** 100 kg at 10 % to 25 %: 120 kg; to 30 %: 128.57 kg, where 40 kg of protein are 31.11 %. */
+  @Test
+  void waterToAMoistureIsABandToo() throws IOException {
+    process("add-water to-moisture 25 % accept 21 to 30 %");
+    limits("crude-protein min 31.2 %");
+    assertTrue(folder.text().contains("crude-protein is 31.1 %, the minimum is 31.2 %"));
+    limits("moisture max 29 %");
+    assertTrue(folder.text().contains("moisture is 30.0 %, the maximum is 29.0 %"), folder.text());
+  }
+
+  /** 25 kg of water on 100 kg make 40 kg of protein 32 %. */
+  @Test
+  void waterOnTheMixIsABandToo() throws IOException {
+    process("add-water on-mix 15 to 25 %");
+    limits("crude-protein min 32.1 %");
+    assertTrue(folder.text().contains("crude-protein is 32.0 %, the minimum is 32.1 %"));
+  }
+
+  /** At the dry end of the dryer the cooler finds the feed dry enough already. */
+  @Test
+  void aCoolerAfterTheDryEndOfADryerTakesNothing() throws IOException {
+    process(
+        "add-water on-mix 20 %",
+        "dry temperature 60 °C",
+        "dry moisture 12 % accept 10 to 13 %",
+        "cool temperature 30 °C",
+        "cool moisture 11 %");
+    limits("crude-protein max 39.9 %");
+    assertEquals(List.of("above-maximum"), withoutCooler(), folder.text());
+  }
+
+  private List<String> withoutCooler() throws IOException {
+    return folder.codes().stream().filter(code -> !code.equals("cooler-cannot-dry")).toList();
+  }
+
   private String steps = "";
 
   private void process(String... lines) {

@@ -94,6 +94,26 @@ class ProcessOrderTest {
   }
 
   @Test
+  void waterToldInTwoWaysIsAnError() throws IOException {
+    process(beside("add-water to-moisture 25 %"));
+    assertEquals(List.of("setting-twice"), folder.codes(), folder.text());
+    assertTrue(folder.text().contains("told in two ways, on-mix and to-moisture"), folder.text());
+  }
+
+  /** A file of nothing else is answered at once, with the first of them. */
+  @Test
+  void ofTensOfThousandsOutOfPlaceTwentyAreTold() throws IOException {
+    List<String> steps = new ArrayList<>();
+    for (int i = 0; i < 12000; i++) {
+      steps.add("extrude temperature 90 °C");
+      steps.add("blend time 12 min");
+    }
+    process(steps);
+    long order = folder.codes().stream().filter(code -> code.equals("process-order")).count();
+    assertEquals(20, order);
+  }
+
+  @Test
   void aGoodOrderIsSilent() throws IOException {
     process(GOOD);
     assertFalse(folder.codes().contains("process-order"), folder.text());
