@@ -89,7 +89,12 @@ final class TaskWords {
     Fact read = write("Temperature read, °C");
     return task.evaporated().isZero()
         ? List.of(read)
-        : List.of(new Fact("From", from(task)), new Fact("To", mass(task)), off(task), read);
+        : List.of(
+            new Fact("From", from(task)),
+            new Fact("To", mass(task)),
+            off(task),
+            read,
+            write("Moisture measured, %"));
   }
 
   private static Fact water(Task task, BatchPlan plan) {

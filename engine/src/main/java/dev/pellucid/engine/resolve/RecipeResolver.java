@@ -11,8 +11,10 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
 import dev.pellucid.syntax.HeadLine;
 import dev.pellucid.syntax.LimitLine;
+import dev.pellucid.syntax.ProcessLine;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.Section;
+import dev.pellucid.syntax.Step;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
@@ -29,6 +31,7 @@ import java.util.TreeSet;
 final class RecipeResolver {
   static final Code UNKNOWN_PROFILE = new Code("unknown-profile");
   static final Code NOTHING_TO_MEET = new Code("nothing-to-meet");
+  static final Code NOTHING_TO_COAT = new Code("nothing-to-coat");
   static final Code NO_LAW = new Code("no-law");
 
   private final RecipeFile file;
@@ -100,10 +103,26 @@ final class RecipeResolver {
     if (!file.process().map(Section::whole).orElse(true)) {
       return Optional.empty();
     }
+    List<ProcessLine> process = file.process().map(Section::lines).orElse(List.of());
+    if (file.coat().isEmpty()) {
+      process.stream()
+          .filter(line -> line.step() == Step.COAT)
+          .findFirst()
+          .ifPresent(line -> findings.add(nothingToCoat(line)));
+    }
     return ProcessLines.passes(
-        file.process().map(Section::lines).orElse(List.of()),
+        process,
         file.coat().filter(coat -> !coat.lines().isEmpty()).map(Section::heading),
         findings);
+  }
+
+  /** Where the heading of the coat is lost, its oil goes into the mixer. */
+  private static Finding nothingToCoat(ProcessLine line) {
+    return Finding.error(
+            NOTHING_TO_COAT,
+            line.stepAsWritten().span(),
+            "coat is a step of the process, and the recipe has no section coat")
+        .helping("list what goes on the kernel in a section coat, or take the lines of coat out");
   }
 
   private boolean addsForStability() {

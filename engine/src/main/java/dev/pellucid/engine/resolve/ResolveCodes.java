@@ -37,6 +37,7 @@ public final class ResolveCodes {
           ProcessOrder.CODE,
           ProfileResolver.UNKNOWN_SPECIES,
           RecipeResolver.UNKNOWN_PROFILE,
+          RecipeResolver.NOTHING_TO_COAT,
           RecipeResolver.NOTHING_TO_MEET,
           RecipeResolver.NO_LAW,
           PremixOrder.CYCLE,
