@@ -2,9 +2,9 @@ package dev.pellucid.engine;
 
 import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Passed;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.made.Order;
 import dev.pellucid.engine.made.Trace.Back;
@@ -15,11 +15,16 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Unseen;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One trace: lots and records are read, then the lines of the recipes of those records. A recipe is
@@ -39,17 +44,13 @@ final class TraceRun {
 
   TraceRun(FeedFolder folder) {
     this.folder = folder;
-    TreeMap<String, SourceFile> texts = new TreeMap<>();
-    List<Finding> found = new ArrayList<>(folder.findings());
-    for (String path : folder.data()) {
-      folder.read(path, found).ifPresent(text -> texts.put(path, text));
-    }
-    Stocked stocked = LarderReader.read(texts);
+    List<Finding> found = new ArrayList<>();
+    Stocked stocked = DataTexts.of(folder, found).stocked();
     found.addAll(stocked.findings());
     this.larder = stocked.larder();
     this.recipes = new Once<>(() -> FolderRun.asWritten(folder));
-    found.stream().filter(this::isOfStore).forEach(findings::add);
-    look();
+    passedOver();
+    notRead(Stream.concat(folder.findings().stream(), found.stream()).sorted().toList());
     BatchLines lines = new BatchLines(folder, larder);
     unsearched.addAll(lines.unread());
     this.tracer = new Tracer(larder, lines.byCode(), this::order);
@@ -125,46 +126,70 @@ final class TraceRun {
         + LOTS;
   }
 
-  /** An error, a link that was passed over, or a file whose ending keeps it from being read. */
-  private boolean isOfStore(Finding finding) {
-    String path = finding.span().file().path();
-    if (!isStore(path)) {
-      return false;
+  /** Names what was not opened and could be, or could hold, a file of lots or records. */
+  private void passedOver() {
+    for (Passed passed : folder.passedOver()) {
+      if (passed.path().isEmpty() || isInStore(passed.path())) {
+        String path = folder.printed(passed.path());
+        findings.add(passed.finding());
+        unsearched.add(Unseen.shownOnOneLine(path) + " " + passed.why().words());
+      }
     }
-    boolean passedOver =
-        path.endsWith(".yml") || folder.isLink(path.substring(folder.printed("").length()));
-    return finding.severity() == Severity.ERROR || passedOver;
   }
 
-  private boolean isStore(String printed) {
-    return List.of(BATCHES, LOTS).stream()
-        .map(place -> folder.printed(place))
-        .anyMatch(place -> (printed + "/").startsWith(place));
+  /**
+   * An error in lots and records, or a word that a file of them is in no place where it is read.
+   */
+  private boolean isOfStore(Finding finding) {
+    String printed = finding.span().file().path();
+    if (!printed.startsWith(folder.printed(""))) {
+      return false;
+    }
+    String path = printed.substring(folder.printed("").length());
+    boolean misplaced =
+        folder.has(path)
+            && !(path.endsWith(".yaml") && Stream.of(BATCHES, LOTS).anyMatch(path::startsWith));
+    return isInStore(path) && (finding.severity() == Severity.ERROR || misplaced);
+  }
+
+  /** Whether people take a path for one of lots or records, whatever its capitals and signs. */
+  private static boolean isInStore(String path) {
+    String letters = path.replaceAll("[^\\p{Alnum}/]", "").toLowerCase(Locale.ROOT) + "/";
+    return Stream.of(BATCHES, LOTS).anyMatch(letters::startsWith);
   }
 
   private List<String> paths(String place) {
     return folder.data().stream().filter(path -> path.startsWith(place)).toList();
   }
 
-  /** Names every file of lots and records that was not read, or not in full. */
-  private void look() {
-    List<String> read =
-        larder.batches().values().stream().map(record -> record.declared().file().path()).toList();
-    for (Finding finding : findings) {
-      String path = finding.span().file().path();
-      boolean inPart =
-          read.contains(path)
-              || (path.startsWith(folder.printed(LOTS)) && finding.severity() == Severity.ERROR);
-      String how = inPart ? "has an error" : "cannot be read";
-      String said = path + " " + how;
-      if (unsearched.stream().noneMatch(said::equals)) {
-        unsearched.add(said);
+  private Set<String> read() {
+    return larder.batches().values().stream()
+        .map(record -> record.declared().file().path())
+        .collect(Collectors.toSet());
+  }
+
+  /** Names every other file of lots and records that was not read, or not in full. */
+  private void notRead(List<Finding> found) {
+    Set<String> read = read();
+    Set<String> told = new HashSet<>();
+    findings.forEach(finding -> told.add(finding.span().file().path()));
+    Set<Finding> passed = new HashSet<>(findings);
+    for (Finding finding : found) {
+      if (isOfStore(finding) && !passed.contains(finding)) {
+        String path = finding.span().file().path();
+        boolean inPart =
+            read.contains(path)
+                || (path.startsWith(folder.printed(LOTS)) && finding.severity() == Severity.ERROR);
+        findings.add(finding);
+        if (told.add(path)) {
+          unsearched.add(path + (inPart ? " has an error" : " cannot be read"));
+        }
       }
     }
     for (String path : paths(BATCHES)) {
-      boolean told = unsearched.stream().anyMatch(it -> it.startsWith(folder.printed(path) + " "));
-      if (!told && !read.contains(folder.printed(path))) {
-        unsearched.add(folder.printed(path) + " cannot be read");
+      String printed = folder.printed(path);
+      if (!read.contains(printed) && told.add(printed)) {
+        unsearched.add(printed + " cannot be read");
       }
     }
   }

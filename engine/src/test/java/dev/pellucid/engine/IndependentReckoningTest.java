@@ -44,7 +44,7 @@ class IndependentReckoningTest {
     for (String path : folder.data()) {
       data.put(path, folder.read(path, findings).orElseThrow());
     }
-    Larder larder = LarderReader.read(data).larder();
+    Larder larder = LarderReader.read(data, new TreeMap<>()).larder();
     List<FeedFile.PremixFile> premixes = new ArrayList<>();
     for (String path : folder.ending(".premix")) {
       premixes.add((FeedFile.PremixFile) parsed(folder, path, findings));

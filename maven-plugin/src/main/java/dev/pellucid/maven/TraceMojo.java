@@ -6,6 +6,8 @@ import dev.pellucid.show.FindingText;
 import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -36,20 +38,35 @@ public final class TraceMojo extends FolderGoal {
 
   @Override
   void work(File folder) throws IOException, MojoFailureException {
-    TraceReport report = Pellucid.trace(folder.toPath(), prefix(folder), asked(lot), asked(batch));
+    String lotAsked = asked(lot, "pellucid.lot");
+    String batchAsked = asked(batch, "pellucid.batch");
+    TraceReport report = Pellucid.trace(folder.toPath(), prefix(folder), lotAsked, batchAsked);
     report.findings().forEach(it -> getLog().error(FindingText.of(it).stripTrailing()));
     report.text().lines().map(Unseen::shown).forEach(getLog()::info);
-    if (!report.unknown().isEmpty()) {
-      throw new MojoFailureException(String.join("; ", report.unknown()));
-    }
+    List<String> failed = new ArrayList<>(report.unknown());
     if (!report.unsearched().isEmpty()) {
-      throw new MojoFailureException(
+      failed.add(
           "the trace may not be whole, mend these first: "
               + String.join("; ", report.unsearched()));
     }
+    if (!failed.isEmpty()) {
+      throw new MojoFailureException(String.join("; ", failed));
+    }
   }
 
-  private static String asked(@Nullable String number) {
-    return number == null ? "" : number.strip();
+  /** A parameter without a number behind it is a slip, as of a variable that holds none. */
+  private static String asked(@Nullable String number, String parameter)
+      throws MojoFailureException {
+    if (number == null) {
+      return "";
+    }
+    if (number.isBlank()) {
+      throw new MojoFailureException(
+          "-D"
+              + parameter
+              + " is empty; write a number behind it, or leave it out to see what is in every"
+              + " batch");
+    }
+    return number.strip();
   }
 }

@@ -3,7 +3,6 @@ package dev.pellucid.engine.folder;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.SourceBytes;
 import dev.pellucid.text.SourceFile;
-import dev.pellucid.text.Unseen;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -16,15 +15,14 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.BiPredicate;
+import java.util.stream.Stream;
 import org.apache.commons.compress.archivers.tar.TarArchiveEntry;
 import org.apache.commons.compress.archivers.tar.TarArchiveInputStream;
 import org.apache.commons.io.input.BoundedInputStream;
@@ -61,51 +59,13 @@ public final class FeedFolder {
   private final Path root;
   private final String prefix;
   private final SortedMap<String, Stored> files = new TreeMap<>();
-  private final List<Finding> findings = new ArrayList<>();
-
-  /** Where the bytes of a file are. */
-  private interface Stored {
-    long size() throws IOException;
-
-    byte[] bytes() throws IOException;
-  }
-
-  private record OnDisk(Path file) implements Stored {
-    @Override
-    public long size() throws IOException {
-      return Files.size(file);
-    }
-
-    @Override
-    public byte[] bytes() throws IOException {
-      return Files.readAllBytes(file);
-    }
-  }
-
-  /** Out of an archive; of one that is too long to be read there are no bytes. */
-  private static final class InMemory implements Stored {
-    private final long size;
-    private final byte[] bytes;
-
-    InMemory(long size, byte[] bytes) {
-      this.size = size;
-      this.bytes = bytes;
-    }
-
-    @Override
-    public long size() {
-      return size;
-    }
-
-    @Override
-    public byte[] bytes() {
-      return bytes.clone();
-    }
-  }
+  private final List<Finding> clashes = new ArrayList<>();
+  private final PassedOver passed;
 
   private FeedFolder(Path root, String prefix) {
     this.root = root;
     this.prefix = prefix;
+    this.passed = new PassedOver(prefix);
   }
 
   /**
@@ -154,7 +114,15 @@ public final class FeedFolder {
 
   /** What was wrong with names and links. */
   public List<Finding> findings() {
-    return findings.stream().sorted().toList();
+    return Stream.concat(passed.findings().stream(), clashes.stream()).sorted().toList();
+  }
+
+  /**
+   * What was found and not read though it could be meant to be: whoever must have seen every file
+   * asks for it. A copy is not among them where the file that it is a copy of is there.
+   */
+  public List<Passed> passedOver() {
+    return passed.lost(this::has);
   }
 
   /** Paths below the folder of every file that is read, in order. */
@@ -174,9 +142,7 @@ public final class FeedFolder {
 
   /** Whether a link to another place was found there and passed over. */
   public boolean isLink(String path) {
-    return findings.stream()
-        .filter(finding -> finding.code().equals(FolderFindings.LINK))
-        .anyMatch(finding -> finding.span().file().path().equals(printed(path)));
+    return passed.isLink(path);
   }
 
   /** Paths below the folder that end so, in order. */
@@ -254,12 +220,12 @@ public final class FeedFolder {
         String name = path.substring(path.lastIndexOf('/') + 1);
         String other = byName.putIfAbsent(name, path);
         if (other != null) {
-          findings.add(FolderFindings.twice(prefix + path, prefix + other));
+          clashes.add(FolderFindings.twice(prefix + path, prefix + other));
         }
       }
       String earlier = byLetters.putIfAbsent(path.toLowerCase(Locale.ROOT), path);
       if (earlier != null) {
-        findings.add(FolderFindings.clash(prefix + path, prefix + earlier));
+        clashes.add(FolderFindings.clash(prefix + path, prefix + earlier));
       }
     }
   }
@@ -309,18 +275,15 @@ public final class FeedFolder {
   private void unpack(TarArchiveEntry entry, InputStream content) throws IOException {
     String path = entry.getName();
     if (entry.isSymbolicLink()) {
-      findings.add(FolderFindings.link(prefix + path));
-    } else if (entry.isFile()) {
+      passed.link(path);
+    } else if (entry.isFile() && !passed.unseen(path)) {
       long size = entry.getSize();
       byte[] bytes = size > LONGEST ? new byte[0] : content.readNBytes((int) size);
-      files.put(path, new InMemory(size, bytes));
+      files.put(path, new Stored.InMemory(size, bytes));
     }
   }
 
   private final class Lister extends SimpleFileVisitor<Path> {
-    /** Names with characters that cannot be seen, of which a finding has spoken. */
-    private final Set<String> told = new HashSet<>();
-
     @Override
     public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
       return isPassedOver(String.valueOf(folder.getFileName())) && !folder.equals(root)
@@ -337,39 +300,27 @@ public final class FeedFolder {
       if (name.startsWith(".")) {
         return FileVisitResult.CONTINUE;
       }
-      if (attributes.isSymbolicLink() && Files.isDirectory(file)) {
-        findings.add(FolderFindings.linkToFolder(prefix + path, prefix + SETTINGS));
-      } else if (attributes.isSymbolicLink() && ours) {
-        findings.add(FolderFindings.link(prefix + path));
+      if (attributes.isSymbolicLink()) {
+        link(file, path, ours);
       } else if (ours && attributes.isOther()) {
-        findings.add(FolderFindings.special(prefix + path));
-      } else if (ours && unseen(path) >= 0) {
-        unseenTold(path, unseen(path));
+        passed.special(path);
+      } else if (ours && passed.unseen(path)) {
+        return FileVisitResult.CONTINUE;
       } else if (attributes.isRegularFile() && isRead(name)) {
-        files.put(path, new OnDisk(file));
+        files.put(path, new Stored.OnDisk(file));
       } else if (attributes.isRegularFile()) {
-        near.ifPresent(it -> findings.add(FolderFindings.near(prefix + path, it)));
+        near.ifPresent(it -> passed.near(path, it));
       }
       return FileVisitResult.CONTINUE;
     }
 
-    /** A folder is told once, and not for each of its files. */
-    private void unseenTold(String path, int at) {
-      int end = path.indexOf('/', at);
-      String named = end < 0 ? path : path.substring(0, end);
-      if (told.add(named)) {
-        findings.add(FolderFindings.unseen(prefix + named, prefix.length() + at));
+    /** What a link that leads nowhere would be, a folder or a file, nobody can say. */
+    private void link(Path file, String path, boolean ours) {
+      if (Files.isDirectory(file)) {
+        passed.linkToFolder(path);
+      } else if (ours || !Files.exists(file)) {
+        passed.link(path);
       }
-    }
-
-    /** Where a path has a character that cannot be seen, line ends and tabs among them; or -1. */
-    private int unseen(String path) {
-      for (int at = 0; at < path.length(); at++) {
-        if ("\t\r\n".indexOf(path.charAt(at)) >= 0) {
-          return at;
-        }
-      }
-      return Unseen.find(path, 0);
     }
 
     @Override
@@ -377,17 +328,18 @@ public final class FeedFolder {
       if (file.equals(root)) {
         throw closed;
       }
-      findings.add(
-          Files.isDirectory(file)
-              ? FolderFindings.unreadableFolder(prefix + relative(file), prefix + SETTINGS)
-              : FolderFindings.unreadable(prefix + relative(file)));
+      if (Files.isDirectory(file)) {
+        passed.closedFolder(relative(file));
+      } else {
+        passed.closed(relative(file));
+      }
       return FileVisitResult.CONTINUE;
     }
 
     @Override
     public FileVisitResult postVisitDirectory(Path folder, @Nullable IOException closed) {
       if (closed != null) {
-        findings.add(FolderFindings.unreadableFolder(prefix + relative(folder), prefix + SETTINGS));
+        passed.closedFolder(relative(folder));
       }
       return FileVisitResult.CONTINUE;
     }

@@ -81,8 +81,15 @@ public final class FolderFindings {
         ? Finding.note(COPY, place(path), "this file is a copy that is laid by, and is not read")
             .helping("delete it, or rename it to " + name.meant() + " if it is the one that counts")
         : Finding.warning(
-                NEAR, place(path), "this file is not read, for its name ends in " + name.ending())
+                NEAR,
+                place(path),
+                "this file is not read, for its name ends in " + shown(name.ending()))
             .helping("rename it to " + name.meant() + ", or move it out of the folder");
+  }
+
+  /** A point at the end of a sentence would be taken for its own. */
+  private static String shown(String ending) {
+    return ending.strip().replaceAll("\\.$", " and a point");
   }
 
   static Finding special(String path) {

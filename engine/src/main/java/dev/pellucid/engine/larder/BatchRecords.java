@@ -7,10 +7,13 @@ import dev.pellucid.text.NearNames;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -25,6 +28,9 @@ final class BatchRecords {
   private final Known ingredients;
   private final List<Finding> findings;
 
+  /** The number of each file, by its letters in small ones. */
+  private final Map<String, String> byLetters = new HashMap<>();
+
   BatchRecords(Known ingredients, List<Finding> findings) {
     this.ingredients = ingredients;
     this.findings = findings;
@@ -32,8 +38,9 @@ final class BatchRecords {
 
   SortedMap<String, BatchRecord> read(List<DataFile> files, LotsReader lots) {
     SortedMap<String, BatchRecord> records = new TreeMap<>();
-    Set<String> numbers = new TreeSet<>();
+    SortedSet<String> numbers = new TreeSet<>();
     files.forEach(file -> numbers.add(file.stem()));
+    numbers.forEach(number -> byLetters.putIfAbsent(LotsReader.key(number), number));
     lots.checkAgainst(numbers);
     for (DataFile file : files) {
       record(file, lots, numbers, records);
@@ -83,7 +90,7 @@ final class BatchRecords {
     Optional<String> known =
         lots.named(lot.text())
             .map(Lot::number)
-            .or(() -> numbers.stream().filter(lot.text()::equalsIgnoreCase).findFirst());
+            .or(() -> Optional.ofNullable(byLetters.get(LotsReader.key(lot.text()))));
     if (known.isEmpty() && !lots.knows(lot.text())) {
       findings.add(unknown(lot, lots, numbers));
     }

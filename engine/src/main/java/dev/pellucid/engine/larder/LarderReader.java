@@ -47,15 +47,8 @@ public final class LarderReader {
    * Reads the data files of one folder.
    *
    * @param files every YAML file under its path below it: {@code ingredients/maize.yaml}
-   */
-  public static Stocked read(SortedMap<String, SourceFile> files) {
-    return read(files, new TreeMap<>());
-  }
-
-  /**
-   * Reads the data files of one folder of which some have no text that can be had.
-   *
-   * @param closed those, with their names alone; what is wrong with them was said elsewhere
+   * @param closed those that have no text that can be had, with their names alone; what is wrong
+   *     with them was said elsewhere
    */
   public static Stocked read(
       SortedMap<String, SourceFile> files, SortedMap<String, SourceFile> closed) {

@@ -67,7 +67,8 @@ final class LotsReader {
     return !whole || told.containsKey(key(number));
   }
 
-  private static String key(String number) {
+  /** A number without regard to capitals. */
+  static String key(String number) {
     return number.toLowerCase(Locale.ROOT);
   }
 

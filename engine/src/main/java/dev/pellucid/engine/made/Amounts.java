@@ -3,97 +3,104 @@ package dev.pellucid.engine.made;
 import dev.pellucid.engine.made.Ledger.Page;
 import dev.pellucid.engine.made.Ledger.Taken;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
- * How many kg of a number are in a batch, as weighed in at its first weighing: of a batch that was
- * taken in part, that part of what it holds, water and losses apart.
+ * How many kg of one number are in the batches that hold it, as weighed in at its first weighing:
+ * of a batch that was taken in part, that part of what it holds, water and losses apart.
  *
- * <p>Records that are right hold no circle. Where batches name each other as lots all the same, no
- * kg is told of what passes between them.
+ * <p>They are reckoned in one pass, each batch after those that it takes. Records that are right
+ * hold no circle. Where batches name each other as lots all the same, no kg is told of what passes
+ * between them.
  */
 final class Amounts {
-  private final Ledger ledger;
-  private final Map<String, List<Page>> takers = new HashMap<>();
-  private final Map<String, Set<String>> holders = new HashMap<>();
-  private final Map<String, Map<String, Kilograms>> known = new HashMap<>();
+  private final Descent descent;
+  private final BitSet found = new BitSet();
+  private final Set<String> holders = new LinkedHashSet<>();
+  private final Kilograms[] in;
 
-  Amounts(Ledger ledger) {
-    this.ledger = ledger;
-    for (Page page : ledger.pages()) {
-      for (Taken taken : page.taken()) {
-        List<Page> of = takers.computeIfAbsent(taken.key(), none -> new ArrayList<>());
-        if (!of.contains(page)) {
-          of.add(page);
+  private Amounts(Descent descent, OptionalInt place, int last) {
+    this.descent = descent;
+    this.in = new Kilograms[descent.size()];
+    Arrays.fill(in, Kilograms.NONE);
+    if (place.isPresent()) {
+      find(place.getAsInt(), last);
+      reckon(place.getAsInt());
+    }
+  }
+
+  /** Of a number, in every batch. */
+  static Amounts of(Descent descent, String key) {
+    return new Amounts(descent, descent.place(key), descent.size() - 1);
+  }
+
+  /** Of a number, in one batch and in those through which it came there. */
+  static Amounts in(Descent descent, String key, Page batch) {
+    return new Amounts(descent, descent.place(key), descent.of(batch));
+  }
+
+  /** The batches that hold the number, through any others; the number itself only in a circle. */
+  Set<String> holders() {
+    return holders;
+  }
+
+  boolean isIn(String batch) {
+    return holders.contains(batch);
+  }
+
+  private void find(int place, int last) {
+    Deque<Integer> next = new ArrayDeque<>(List.of(place));
+    while (!next.isEmpty()) {
+      for (int taker : descent.takers(next.remove())) {
+        if (descent.isBeforeOrWith(taker, last) && !found.get(taker)) {
+          found.set(taker);
+          holders.add(descent.key(taker));
+          next.add(taker);
         }
       }
     }
   }
 
-  /** The batches that name a number. */
-  List<Page> takers(String key) {
-    return takers.getOrDefault(key, List.of());
-  }
-
-  /** The batches that hold a number, through any others; the number itself only in a circle. */
-  Set<String> holders(String key) {
-    Set<String> told = holders.get(key);
-    if (told == null) {
-      told = new LinkedHashSet<>();
-      Deque<String> next = new ArrayDeque<>(List.of(key));
-      while (!next.isEmpty()) {
-        for (Page page : takers(next.remove())) {
-          if (told.add(page.key())) {
-            next.add(page.key());
-          }
-        }
+  /** Places tell the order: what a batch takes is reckoned before it. */
+  private void reckon(int of) {
+    for (int at = found.nextSetBit(0); at >= 0; at = found.nextSetBit(at + 1)) {
+      List<Taken> lines = descent.page(at).taken();
+      int[] taken = descent.taken(at);
+      Kilograms told = Kilograms.NONE;
+      for (int i = 0; i < taken.length; i++) {
+        Kilograms kg = lines.get(i).kg();
+        told = told.plus(taken[i] == of ? kg : through(taken[i], kg, at));
       }
-      holders.put(key, told);
+      in[at] = told;
     }
-    return told;
   }
 
-  /** Whether a batch holds itself, if the records are right. */
-  boolean isInCircle(String key) {
-    return holders(key).contains(key);
+  /** kg of the number that come into a batch with another batch that it takes. */
+  Kilograms through(Taken taken, Page page) {
+    OptionalInt from = descent.place(taken.key());
+    return from.isPresent()
+        ? through(from.getAsInt(), taken.kg(), descent.of(page))
+        : Kilograms.NONE;
   }
 
-  /** kg of a number in a batch. */
-  private Kilograms in(String key, Page page) {
-    Map<String, Kilograms> ofKey = known.computeIfAbsent(key, none -> new HashMap<>());
-    Kilograms told = ofKey.get(page.key());
-    if (told == null) {
-      told = Kilograms.NONE;
-      for (Taken taken : page.taken()) {
-        told = told.plus(taken.key().equals(key) ? taken.kg() : through(key, taken, page));
-      }
-      ofKey.put(page.key(), told);
-    }
-    return told;
-  }
-
-  /** kg of a number that come into a batch with another batch that it takes. */
-  Kilograms through(String key, Taken taken, Page page) {
-    if (!holders(key).contains(taken.key())) {
+  private Kilograms through(int from, Kilograms kg, int to) {
+    if (!found.get(from)) {
       return Kilograms.NONE;
     }
-    boolean circle = isInCircle(taken.key()) && holders(page.key()).contains(taken.key());
-    if (circle) {
+    if (descent.areTogether(from, to)) {
       return Kilograms.NOT_TOLD;
     }
-    Page from = ledger.page(taken.key()).orElseThrow();
-    boolean told = taken.kg().whole() && from.made().isPresent();
-    return in(key, from)
-        .part(
-            told
-                ? OptionalDouble.of(taken.kg().told() / from.made().getAsDouble())
-                : OptionalDouble.empty());
+    OptionalDouble made = descent.page(from).made();
+    return in[from].part(
+        kg.whole() && made.isPresent()
+            ? OptionalDouble.of(kg.told() / made.getAsDouble())
+            : OptionalDouble.empty());
   }
 }

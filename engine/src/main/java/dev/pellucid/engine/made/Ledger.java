@@ -17,8 +17,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -50,16 +52,14 @@ final class Ledger {
   /**
    * One record.
    *
+   * @param key its number
    * @param made kg that other batches can be weighed from; absent where not all of it is told
    */
-  record Page(BatchRecord record, List<Taken> taken, List<Open> open, OptionalDouble made) {
+  record Page(
+      String key, BatchRecord record, List<Taken> taken, List<Open> open, OptionalDouble made) {
     Page {
       taken = List.copyOf(taken);
       open = List.copyOf(open);
-    }
-
-    String key() {
-      return Ledger.key(record.number());
     }
   }
 
@@ -71,6 +71,9 @@ final class Ledger {
   private final SortedMap<String, String> numbers = new TreeMap<>();
   private final Map<String, Page> pages = new LinkedHashMap<>();
   private final Map<String, List<Page>> open = new HashMap<>();
+
+  /** By number, the kinds of the lines that name it. */
+  private final Map<String, Set<String>> named = new HashMap<>();
 
   /**
    * @param lines the names of the lines of each recipe and premix, by its code
@@ -96,7 +99,7 @@ final class Ledger {
         Comparator.comparing(BatchRecord::day)
             .thenComparing(BatchRecord::code)
             .thenComparing(BatchRecord::serial));
-    records.forEach(record -> pages.put(key(record.number()), page(record)));
+    records.stream().map(this::page).forEach(page -> pages.put(page.key(), page));
     for (Page page : pages.values()) {
       page.open().stream()
           .map(Open::kind)
@@ -159,6 +162,7 @@ final class Ledger {
       String key = key(entry.written());
       numbers.putIfAbsent(key, entry.written().strip());
       taken.add(new Taken(key, entry.line(), Kilograms.of(kg)));
+      named.computeIfAbsent(key, none -> new TreeSet<>()).add(kind);
       slip(key, kind, record)
           .ifPresent(why -> open.add(new Open(kind, entry.line(), why, entry.written(), kg)));
     }
@@ -177,7 +181,7 @@ final class Ledger {
                         Reason.FLUSHED,
                         "",
                         OptionalDouble.of(it.kg()))));
-    return new Page(record, taken, open, made(record));
+    return new Page(key(record.number()), record, taken, open, made(record));
   }
 
   /** What is wrong with a number, so that the line may be of another lot. */
@@ -246,10 +250,7 @@ final class Ledger {
     lot(key).ifPresent(lot -> kinds.add(lot.ingredient()));
     page(key).ifPresent(page -> kinds.add(page.record().code()));
     if (kinds.isEmpty()) {
-      pages.values().stream()
-          .flatMap(page -> page.taken().stream())
-          .filter(taken -> taken.key().equals(key))
-          .forEach(taken -> kinds.add(kind(taken.line())));
+      kinds.addAll(named.getOrDefault(key, Set.of()));
     }
     return kinds.stream().distinct().sorted().toList();
   }

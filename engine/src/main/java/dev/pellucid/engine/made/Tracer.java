@@ -20,7 +20,6 @@ import dev.pellucid.engine.made.Trace.Unknown;
 import dev.pellucid.engine.made.Trace.Way;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -41,7 +40,7 @@ import java.util.function.Function;
 public final class Tracer {
   private final Larder larder;
   private final Ledger ledger;
-  private final Amounts amounts;
+  private final Descent descent;
 
   /**
    * @param lines the names of the lines of each recipe and premix, by its code
@@ -53,7 +52,7 @@ public final class Tracer {
       Function<BatchRecord, Optional<Order>> orders) {
     this.larder = larder;
     this.ledger = new Ledger(larder, lines, orders);
-    this.amounts = new Amounts(ledger);
+    this.descent = new Descent(ledger.pages());
   }
 
   /** Whether any lot, batch or line of a record has the number, capitals or not. */
@@ -79,7 +78,8 @@ public final class Tracer {
   /** From a lot or a batch to every batch that holds it, or may. */
   public Onward onward(String number) {
     String key = Ledger.key(number);
-    Set<String> holds = amounts.holders(key);
+    Amounts amounts = Amounts.of(descent, key);
+    Set<String> holds = amounts.holders();
     Map<String, Set<Doubt>> may = doubts(key, holds);
     List<Holding> held = new ArrayList<>();
     List<Maybe> maybe = new ArrayList<>();
@@ -87,7 +87,7 @@ public final class Tracer {
     List<String> kinds = ledger.kinds(key);
     for (Page page : ledger.pages()) {
       if (holds.contains(page.key())) {
-        held.add(holding(key, page));
+        held.add(holding(key, page, amounts));
       } else if (may.containsKey(page.key())) {
         maybe.add(new Maybe(batch(page), List.copyOf(may.get(page.key()))));
       } else if (!page.key().equals(key)
@@ -118,8 +118,10 @@ public final class Tracer {
     List<Holding> holds =
         in.stream()
             .filter(one -> !one.equals(key))
-            .sorted(Comparator.comparing(this::rank))
-            .map(one -> holding(one, asked))
+            .map(one -> Map.entry(rank(one), one))
+            .sorted(Map.Entry.comparingByKey())
+            .map(Map.Entry::getValue)
+            .map(one -> holding(one, asked, Amounts.in(descent, one, asked)))
             .toList();
     return new Back(thing(key), holds, unknown, circle(in));
   }
@@ -135,15 +137,15 @@ public final class Tracer {
     return ledger.page(key).map(Page::taken).orElse(List.of());
   }
 
-  private Holding holding(String key, Page page) {
+  private Holding holding(String key, Page page, Amounts amounts) {
     Map<String, Kilograms> ways = new LinkedHashMap<>();
     page.taken().stream()
         .filter(taken -> taken.key().equals(key))
         .forEach(taken -> ways.merge("", taken.kg(), Kilograms::plus));
     Map<String, Kilograms> through = new TreeMap<>();
     for (Taken taken : page.taken()) {
-      if (!taken.key().equals(key) && amounts.holders(key).contains(taken.key())) {
-        through.merge(taken.key(), amounts.through(key, taken, page), Kilograms::plus);
+      if (!taken.key().equals(key) && amounts.isIn(taken.key())) {
+        through.merge(taken.key(), amounts.through(taken, page), Kilograms::plus);
       }
     }
     ways.putAll(through);
@@ -168,7 +170,7 @@ public final class Tracer {
       boolean certain = from.equals(key) || holds.contains(from);
       Map<String, Set<Doubt>> found = new LinkedHashMap<>();
       if (!certain) {
-        amounts.takers(from).forEach(page -> add(found, page, taking(page, from)));
+        descent.takers(from).forEach(page -> add(found, page, taking(page, from)));
       }
       ledger
           .kinds(from)
@@ -228,7 +230,7 @@ public final class Tracer {
 
   private List<String> circle(Set<String> among) {
     return new TreeSet<>(among)
-        .stream().filter(one -> amounts.isInCircle(one)).map(ledger::written).toList();
+        .stream().filter(one -> descent.isInCircle(one)).map(ledger::written).toList();
   }
 
   private Thing thing(String key) {

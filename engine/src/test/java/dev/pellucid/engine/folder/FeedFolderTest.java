@@ -1,6 +1,7 @@
 package dev.pellucid.engine.folder;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -115,6 +116,21 @@ class FeedFolderTest {
         folder.findings().stream().map(finding -> finding.span().file().path()).toList());
     String told = FindingText.of(folder.findings());
     assertTrue(told.contains("feeds/ring is a link to a folder elsewhere"), told);
+    assertTrue(folder.isLink("ring") && folder.isLink("A-2.recipe"));
+    assertFalse(folder.isLink(FeedFolder.SETTINGS));
+    assertEquals(
+        List.of("A-2.recipe", "elsewhere", "ring"),
+        folder.passedOver().stream().map(Passed::path).sorted().toList());
+  }
+
+  @Test
+  void aLinkThatLeadsNowhereIsNamed() throws IOException {
+    Files.createSymbolicLink(root.resolve("batches"), root.resolve("unmounted"));
+    assertEquals(
+        "feeds/batches:1:1: warning: this is a link to another place and is not followed"
+            + " [file-link]",
+        FindingText.firstLine(listed().findings().get(0)));
+    assertTrue(listed().isLink("batches"));
   }
 
   @Test
@@ -170,6 +186,15 @@ class FeedFolderTest {
         """,
         FindingText.of(listed().findings()));
     assertEquals(List.of("catfish/CG-37.recipe"), listed().paths());
+  }
+
+  @Test
+  void aPointBehindTheEndingIsTold() throws IOException {
+    file("catfish/CG-36.recipe.", "x");
+    assertEquals(
+        "feeds/catfish/CG-36.recipe.:1:1: warning: this file is not read, for its name ends in"
+            + " .recipe and a point [file-name-near]",
+        FindingText.firstLine(listed().findings().get(0)));
   }
 
   @Test

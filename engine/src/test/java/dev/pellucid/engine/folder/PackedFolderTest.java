@@ -100,6 +100,24 @@ class PackedFolderTest {
   }
 
   @Test
+  void aNameWithWhatCannotBeSeenIsToldAsOnADisk() throws IOException {
+    file("A\u202E-1.recipe", "recipe A-1\n");
+    file("x\u200By/A-2.recipe", "recipe A-2\n");
+    file("x\u200By/A-3.recipe", "recipe A-3\n");
+    file("A-4.recipe", "recipe A-4\n");
+    tar.writeBytes(new byte[10240 - tar.size() % 10240]);
+    FeedFolder folder = folder(tar.toByteArray());
+    assertEquals(List.of("A-4.recipe"), folder.paths());
+    assertEquals(
+        List.of(
+            "A<U+202E>-1.recipe:1:1: error: the name holds a character that cannot be seen,"
+                + " U+202E, right-to-left override [file-name-unseen]",
+            "x<U+200B>y:1:1: error: the name holds a character that cannot be seen, U+200B, zero"
+                + " width space [file-name-unseen]"),
+        folder.findings().stream().map(FindingText::firstLine).toList());
+  }
+
+  @Test
   void onePackedElsewhereTakesThePlaceOfOneOnTheDisk() throws IOException {
     FeedFolder folder = folder(whole());
     assertEquals(3, folder.with("a/A-1.recipe", folder(new byte[10240])).paths().size());

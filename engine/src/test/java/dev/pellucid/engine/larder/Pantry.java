@@ -96,6 +96,6 @@ public final class Pantry {
   }
 
   public Stocked stocked() {
-    return LarderReader.read(files);
+    return LarderReader.read(files, new TreeMap<>());
   }
 }

@@ -56,7 +56,7 @@ class MolarMassTest {
     for (String path : folder.data()) {
       data.put(path, folder.read(path, new ArrayList<>()).orElseThrow());
     }
-    larder = LarderReader.read(data).larder();
+    larder = LarderReader.read(data, new TreeMap<>()).larder();
   }
 
   @ParameterizedTest(name = "{0}: {1} is {5} % of what it is made of, times its purity")

@@ -61,7 +61,7 @@ public final class ExamplePlans {
       for (String path : folder.data()) {
         texts.put(path, read(folder, path));
       }
-      Larder larder = LarderReader.read(texts).larder();
+      Larder larder = LarderReader.read(texts, new TreeMap<>()).larder();
       List<PremixFile> premixes = new ArrayList<>();
       for (String path : folder.ending(".premix")) {
         premixes.add((PremixFile) parsed(read(folder, path)));
