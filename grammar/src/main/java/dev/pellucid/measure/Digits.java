@@ -1,6 +1,8 @@
 package dev.pellucid.measure;
 
-/** The digits of a figure, in the words that recipes and data are told in where they have others. */
+/**
+ * The digits of a figure, in the words that recipes and data are told in where they have others.
+ */
 public final class Digits {
   /** Behind a figure such as 0x12. */
   public static final String HEXADECIMAL = "counts in sixteens, a figure counts in tens";

@@ -71,8 +71,7 @@ final class Complaints {
   }
 
   static Finding dayOutOfBounds(Word day) {
-    return Finding.error(
-            OUT_OF_BOUNDS, day.span(), day.text() + " " + Calendar.cannotBe())
+    return Finding.error(OUT_OF_BOUNDS, day.span(), day.text() + " " + Calendar.cannotBe())
         .helping(Calendar.REMEDY);
   }
 

@@ -23,8 +23,7 @@ final class Hexadecimal implements Slip {
       return Optional.empty();
     }
     return Optional.of(
-        Finding.error(
-                CODE, lexeme.span(), lexeme.text() + " " + Digits.HEXADECIMAL)
+        Finding.error(CODE, lexeme.span(), lexeme.text() + " " + Digits.HEXADECIMAL)
             .helping(Digits.HEXADECIMAL_REMEDY));
   }
 }

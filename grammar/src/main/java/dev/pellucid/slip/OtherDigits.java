@@ -24,9 +24,7 @@ final class OtherDigits implements Slip {
     Optional<String> plain = other ? plain(text) : Optional.empty();
     return plain.map(
         mended -> {
-          Finding finding =
-              Finding.error(
-                  CODE, lexeme.span(), text + " " + Digits.OTHER);
+          Finding finding = Finding.error(CODE, lexeme.span(), text + " " + Digits.OTHER);
           return NUMBER.matcher(mended).matches()
               ? finding.helping("write " + mended).mending(lexeme.span(), mended)
               : finding.helping("write the figure in the digits 0 to 9, with one point at most");

@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
  * Words of a person for a Markdown page of a code host, where they are words and nothing else: no
  * mark does anything, nobody is called by name, and nothing becomes a link.
  *
- * <p>A dollar sign would begin mathematics on some hosts, and before a number it would be a link
- * on others, as a percent sign or an ampersand is there.
+ * <p>A dollar sign would begin mathematics on some hosts, and before a number it would be a link on
+ * others, as a percent sign or an ampersand is there.
  *
  * <p>Hosts look for names, numbers and addresses after they have made HTML of the Markdown, so that
  * a backslash does not keep them from it. A space without width does, and it is written as a

@@ -25,8 +25,8 @@ import java.util.Set;
  *   <li>one selector of a variant, behind a letter of a script that has variants, or a symbol.
  * </ul>
  *
- * <p>Flags that are spelt in tag characters and families that are joined from faces are refused with the
- * rest: no language needs them, and tag characters can hold a whole hidden sentence.
+ * <p>Flags that are spelt in tag characters and families that are joined from faces are refused
+ * with the rest: no language needs them, and tag characters can hold a whole hidden sentence.
  */
 public final class Unseen {
   private static final int PARTS_WORDS = 0x200B;

@@ -103,7 +103,8 @@ final class Git {
   <T> T packed(String commit, TimedProgram.Reading<T> reading) throws IOException {
     // The format is named: it is the one that no setting can have another program write.
     String[] words = {"archive", "--format=tar", commit, "."};
-    TimedProgram.Ended<T> ended = run(filters(), limits.packing(), limits.archive(), reading, words);
+    TimedProgram.Ended<T> ended =
+        run(filters(), limits.packing(), limits.archive(), reading, words);
     if (ended.exit() != 0) {
       throw GitTrouble.refused(words[0], ended.complaint());
     }
@@ -112,7 +113,8 @@ final class Git {
 
   private TimedProgram.Ended<String> ask(String... words) throws GitTrouble {
     try {
-      TimedProgram.Ended<String> ended = run(List.of(), limits.question(), limits.answer(), Git::text, words);
+      TimedProgram.Ended<String> ended =
+          run(List.of(), limits.question(), limits.answer(), Git::text, words);
       if (ended.unread().isPresent()) {
         whole(ended, words[0], limits.answer());
       }
@@ -128,8 +130,7 @@ final class Git {
     return new String(output.readAllBytes(), StandardCharsets.UTF_8).stripTrailing();
   }
 
-  private <T> T whole(TimedProgram.Ended<T> ended, String what, long most)
-      throws IOException {
+  private <T> T whole(TimedProgram.Ended<T> ended, String what, long most) throws IOException {
     Optional<IOException> unread = ended.unread();
     if (unread.isPresent()) {
       throw unread.get() instanceof TimedProgram.TooMuch

@@ -55,7 +55,8 @@ class FolderGoalTest {
     return String.valueOf(stopped(error, other).getMessage());
   }
 
-  private MojoExecutionException stopped(@Nullable Error error, IOException other) throws Exception {
+  private MojoExecutionException stopped(@Nullable Error error, IOException other)
+      throws Exception {
     FolderGoal goal =
         new FolderGoal() {
           @Override

@@ -96,18 +96,15 @@ final class FigureFindings {
   }
 
   static Finding aboveWhole(Scalar value) {
-    return at(ABOVE_WHOLE, value, "is more than the whole, which is 100 %")
-        .helping(Extent.REMEDY);
+    return at(ABOVE_WHOLE, value, "is more than the whole, which is 100 %").helping(Extent.REMEDY);
   }
 
   static Finding outOfBounds(Scalar value, Extent extent) {
-    return at(OUT_OF_BOUNDS, value, extent.cannotBe())
-        .helping(Extent.REMEDY);
+    return at(OUT_OF_BOUNDS, value, extent.cannotBe()).helping(Extent.REMEDY);
   }
 
   static Finding dayOutOfBounds(Scalar value) {
-    return at(OUT_OF_BOUNDS, value, Calendar.cannotBe())
-        .helping(Calendar.REMEDY);
+    return at(OUT_OF_BOUNDS, value, Calendar.cannotBe()).helping(Calendar.REMEDY);
   }
 
   static Finding day(Scalar value) {

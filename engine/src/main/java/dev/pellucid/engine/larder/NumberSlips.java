@@ -65,9 +65,7 @@ final class NumberSlips {
                       "write the digits without a gap, and a point for the decimals")),
           Slip.of(".*[0-9],[0-9].*", NumberSlips::comma),
           Slip.figure(
-              "(?:below\\s+)?0x[0-9a-f]+(?:\\s.*)?",
-              Digits.HEXADECIMAL,
-              Digits.HEXADECIMAL_REMEDY),
+              "(?:below\\s+)?0x[0-9a-f]+(?:\\s.*)?", Digits.HEXADECIMAL, Digits.HEXADECIMAL_REMEDY),
           Slip.figure(
               "(?:below\\s+)?[0-9.]+(?::[0-9.]+)+(?:\\s.*)?",
               "has a colon, a figure is one number",

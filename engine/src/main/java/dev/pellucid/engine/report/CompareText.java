@@ -44,7 +44,8 @@ public final class CompareText {
     out.append(
         broken == 1 ? ", 1 limit is newly broken" : ", " + broken + " limits are newly broken");
     long untold = changes.stream().mapToLong(it -> it.effectOrNone().untold().size()).sum();
-    String anyMore = before(changes, it -> !it.effectOrNone().untold().isEmpty()) ? " any more" : "";
+    String anyMore =
+        before(changes, it -> !it.effectOrNone().untold().isEmpty()) ? " any more" : "";
     out.append(untold == 0 ? "" : ", " + untold + " cannot be judged" + anyMore);
     long labels = changes.stream().filter(it -> it.effectOrNone().breaksLabel()).count();
     out.append(

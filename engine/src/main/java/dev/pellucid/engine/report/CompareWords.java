@@ -139,7 +139,10 @@ final class CompareWords {
     return limit.subject() + " " + limit.bound();
   }
 
-  /** {@code 12 kept, 1 broken}: how the limits of a new feed stand; of others only what turned is told. */
+  /**
+   * {@code 12 kept, 1 broken}: how the limits of a new feed stand; of others only what turned is
+   * told.
+   */
   static Optional<String> limits(RecipeChange change) {
     return change
         .limits()

@@ -32,8 +32,8 @@ public final class Resolver {
   }
 
   /**
-   * The files to be mended before a recipe, of all that it looked up: what {@link #brokenData} says,
-   * and recipes whose feed is worked in again and cannot be computed.
+   * The files to be mended before a recipe, of all that it looked up: what {@link #brokenData}
+   * says, and recipes whose feed is worked in again and cannot be computed.
    */
   public List<String> brokenBefore(String recipe, SortedSet<String> read) {
     Set<String> files = new LinkedHashSet<>(brokenData(read));
@@ -144,8 +144,7 @@ public final class Resolver {
 
   /** A recipe whose feed is worked into others, as it is made without rework. */
   public Resolution<ResolvedRecipe> source(RecipeFile file) {
-    Resolution<ResolvedRecipe> source =
-        new RecipeResolver(file, kitchen.ofSource()).resolve();
+    Resolution<ResolvedRecipe> source = new RecipeResolver(file, kitchen.ofSource()).resolve();
     return new Resolution<>(
         source.thing().map(ResolvedRecipe::withoutRework), source.findings(), source.read());
   }

@@ -118,8 +118,7 @@ class ReportsTest {
   @Test
   void aLongTallyIsCutBeforeItIsEscaped() {
     String tally = "x".repeat(1998) + "#1 and more";
-    String page =
-        SummaryPage.of(new CheckOutcome(tally, 0, 0, Map.of(), List.of(), List.of()));
+    String page = SummaryPage.of(new CheckOutcome(tally, 0, 0, Map.of(), List.of(), List.of()));
     assertTrue(page.endsWith("xx\\#&#8203;1…\n"), page);
   }
 

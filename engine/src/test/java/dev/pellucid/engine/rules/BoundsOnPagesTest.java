@@ -43,8 +43,7 @@ class BoundsOnPagesTest {
 
   @Test
   void thePageOfRecipesTellsWhatALineOfARecipeIsHeldTo() {
-    Stream<Extent> ofProperties =
-        Arrays.stream(Property.values()).map(Property::extent);
+    Stream<Extent> ofProperties = Arrays.stream(Property.values()).map(Property::extent);
     Stream<Extent> ofLines =
         Stream.of(
             Extent.SHARE,
@@ -64,8 +63,7 @@ class BoundsOnPagesTest {
   @Test
   void thePageOfDataTellsWhatAnyFigureOfAKindIsHeldTo() {
     Stream<Extent> ofKinds = Arrays.stream(Kind.values()).flatMap(kind -> Extent.of(kind).stream());
-    Stream<Extent> ofPlaces =
-        Stream.of(Extent.SHARE, Extent.WEIGHT, Extent.PARTICLE, Extent.HOLE);
+    Stream<Extent> ofPlaces = Stream.of(Extent.SHARE, Extent.WEIGHT, Extent.PARTICLE, Extent.HOLE);
     Stream.concat(ofKinds, ofPlaces)
         .forEach(one -> assertTrue(OF_DATA.contains(one.cannotBe()), one.cannotBe()));
     assertTrue(OF_DATA.contains(Calendar.cannotBe()));
