@@ -375,7 +375,7 @@ final class FolderRun<T> {
     return trees
         .path(code)
         .flatMap(path -> trees.recipe(path, new ArrayList<>()))
-        .flatMap(resolver::source)
+        .flatMap(tree -> resolver.source(tree).thing())
         .flatMap(recipe -> computer.compute(recipe).feed())
         .map(Finished::of);
   }

@@ -13,11 +13,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
-import java.util.TreeSet;
 
 /**
  * Which files keep a recipe from being computed, where they are not its own: of a feed that is
  * worked in again those that it hangs on, and its own where that is at fault.
+ *
+ * <p>What is worked in again is made without its own rework, so no other feed stands behind it.
  */
 final class MendFirst {
   private static final String RECIPE = ".recipe";
@@ -32,30 +33,25 @@ final class MendFirst {
 
   /** The names of the files, of all that the recipe at a path looked up. */
   List<String> of(String path, SortedSet<String> read) {
-    String code = new SourceFile(path, "").stem();
-    return List.copyOf(of(code, read, new TreeSet<>(Set.of(code))));
-  }
-
-  private Set<String> of(String code, SortedSet<String> read, Set<String> above) {
     Set<String> files = new LinkedHashSet<>();
-    for (String file : resolver.brokenBefore(code, read)) {
-      String worked = file.substring(0, Math.max(0, file.length() - RECIPE.length()));
-      if (file.endsWith(RECIPE) && above.add(worked)) {
-        files.addAll(behind(worked, file, above));
+    for (String file : resolver.brokenBefore(new SourceFile(path, "").stem(), read)) {
+      if (file.endsWith(RECIPE)) {
+        files.addAll(behind(file));
       } else {
         files.add(file);
       }
     }
-    return files;
+    return List.copyOf(files);
   }
 
-  private Set<String> behind(String code, String file, Set<String> above) {
+  private Set<String> behind(String file) {
+    String code = file.substring(0, file.length() - RECIPE.length());
     List<Finding> own = new ArrayList<>();
     Optional<RecipeFile> tree = trees.path(code).flatMap(path -> trees.recipe(path, own));
-    Optional<Resolution<ResolvedRecipe>> resolution = tree.map(resolver::recipe);
-    resolution.ifPresent(one -> own.addAll(one.findings()));
+    Optional<Resolution<ResolvedRecipe>> source = tree.map(resolver::source);
+    source.ifPresent(one -> own.addAll(one.findings()));
     Set<String> files = new LinkedHashSet<>();
-    resolution.ifPresent(one -> files.addAll(of(code, one.read(), above)));
+    source.ifPresent(one -> files.addAll(resolver.brokenData(one.read())));
     if (files.isEmpty() || own.stream().anyMatch(it -> it.severity() == Severity.ERROR)) {
       files.add(file);
     }

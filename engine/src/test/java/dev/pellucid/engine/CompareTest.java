@@ -1,6 +1,7 @@
 package dev.pellucid.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
@@ -254,6 +255,21 @@ class CompareTest {
         !text.contains("BROKEN") && !text.contains("LABEL") && !text.contains("  vitamin-a "),
         text);
     assertTrue(text.contains(" cannot be judged any more; of all rules only limits"), text);
+  }
+
+  /** Of a new feed nothing could be judged before. */
+  @Test
+  void whatCannotBeJudgedOfANewFeedIsNotToldAsOtherwiseBefore() throws IOException {
+    Files.writeString(
+        copy.resolve("trout/TX-1.recipe"),
+        Files.readString(copy.resolve(TROUT))
+            .replace("recipe TG-44 ", "recipe TX-1 ")
+            .replace("temperature       115 °C", "temperature       140 °C"));
+    CompareReport report = compared();
+    assertTrue(report.tally().contains(" cannot be judged; of all rules only"), report.tally());
+    for (String form : List.of(report.text(), report.markdown(), report.html())) {
+      assertFalse(form.contains("any more") || form.contains("no longer"), form);
+    }
   }
 
   @Test

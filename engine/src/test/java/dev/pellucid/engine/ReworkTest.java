@@ -140,6 +140,27 @@ class ReworkTest {
     assertTrue(report.notChecked().contains("CG-36"), report.notChecked().toString());
   }
 
+  /** Each of the three is sound; what they hold is not. */
+  @Test
+  void twoThatTakeAThirdAndAllHoldABrokenPremixNameThePremixAlone() throws IOException {
+    SlippedFolder folder = new SlippedFolder(copy);
+    folder.with("premixes/VIT-WW.premix", "carrier\n", "carrier\n  no-such-thing  1 %\n");
+    for (String code : List.of("RW-1", "RW-2", "RW-3")) {
+      Files.writeString(
+          copy.resolve(code + ".recipe"),
+          "recipe "
+              + code
+              + "\n  species african-catfish\nmix\n  maize  90 %\n  VIT-WW  1 %\n"
+              + (code.equals("RW-3") ? "  wheat  rest\n" : "  rework RW-3  rest\n")
+              + "limits\n  crude-protein  min 1 %\n");
+    }
+    folder.with(GROWER, SALT, SALT + "  rework RW-1   1 %\n  rework RW-2   1 %\n");
+    CheckReport report = Pellucid.check(copy, "", DAY);
+    String said = String.join("; ", report.notChecked());
+    assertTrue(said.contains("CG-36, ") && said.endsWith(" (mend VIT-WW.premix first)"), said);
+    assertEquals(1, report.notChecked().size(), said);
+  }
+
   private Map<String, ComputedFeed> feeds() throws IOException {
     Map<String, ComputedFeed> feeds = new TreeMap<>();
     new FolderRun<>(FeedFolder.list(copy, ""), DAY, FolderRun.Made::feed)

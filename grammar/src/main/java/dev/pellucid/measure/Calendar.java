@@ -10,6 +10,9 @@ public final class Calendar {
   /** The last day; the end of the longest shelf life begun on it is a day still. */
   public static final LocalDate LAST = LocalDate.of(2199, 12, 31);
 
+  /** What to do about a day that cannot be. */
+  public static final String REMEDY = "look for a slip in the year: 2027-03-31";
+
   private Calendar() {}
 
   public static boolean holds(LocalDate day) {
@@ -19,5 +22,10 @@ public final class Calendar {
   /** {@code a day is from 1900-01-01 to 2199-12-31}. */
   public static String sentence() {
     return "a day is from " + FIRST + " to " + LAST;
+  }
+
+  /** Behind a day: {@code cannot be, a day is from 1900-01-01 to 2199-12-31}. */
+  public static String cannotBe() {
+    return "cannot be, " + sentence();
   }
 }

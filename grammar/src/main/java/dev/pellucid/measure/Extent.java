@@ -57,6 +57,9 @@ public enum Extent {
   /** From expanded flakes to heavy metal. */
   DENSITY("a density", "0.01", Unit.KG_PER_L, "25", Unit.KG_PER_L);
 
+  /** What to do about a figure that cannot be. */
+  public static final String REMEDY = "look for a slipped decimal point or a wrong unit";
+
   /** Figures as near as this to a bound are at it. */
   private static final double SAME = 1e-9;
 
@@ -104,8 +107,8 @@ public enum Extent {
     return base >= least * (1 - SAME) && base <= most * (1 + SAME);
   }
 
-  /** {@code a batch is from 1 g to 10000 t}. */
-  public String sentence() {
-    return what + " is " + words;
+  /** Behind a figure: {@code cannot be, a batch is from 1 g to 10000 t}. */
+  public String cannotBe() {
+    return "cannot be, " + what + " is " + words;
   }
 }

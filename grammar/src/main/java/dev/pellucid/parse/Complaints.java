@@ -3,6 +3,7 @@ package dev.pellucid.parse;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Calendar;
+import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Numeral;
@@ -64,18 +65,14 @@ final class Complaints {
         .helping("the batch sheet turns shares into weights; batch 60 kg weighed says how much");
   }
 
-  /**
-   * @param sentence what can be: "a batch is from 1 g to 10000 t"
-   */
-  static Finding outOfBounds(String written, Span span, String sentence) {
-    return Finding.error(OUT_OF_BOUNDS, span, written + " cannot be, " + sentence)
-        .helping("look for a slipped decimal point or a wrong unit");
+  static Finding outOfBounds(String written, Span span, Extent extent) {
+    return Finding.error(OUT_OF_BOUNDS, span, written + " " + extent.cannotBe())
+        .helping(Extent.REMEDY);
   }
 
   static Finding dayOutOfBounds(Word day) {
-    return Finding.error(
-            OUT_OF_BOUNDS, day.span(), day.text() + " cannot be, " + Calendar.sentence())
-        .helping("look for a slip in the year: 2027-03-31");
+    return Finding.error(OUT_OF_BOUNDS, day.span(), day.text() + " " + Calendar.cannotBe())
+        .helping(Calendar.REMEDY);
   }
 
   static Finding reversed(Range range) {

@@ -119,7 +119,7 @@ final class Pieces {
   /** Whether a figure can be at all. */
   private boolean hold(double base, String written, Span span, Optional<Extent> extent) {
     Optional<Extent> broken = extent.filter(one -> !one.holds(base));
-    broken.ifPresent(one -> say(Complaints.outOfBounds(written, span, one.sentence())));
+    broken.ifPresent(one -> say(Complaints.outOfBounds(written, span, one)));
     return broken.isEmpty();
   }
 

@@ -2,6 +2,7 @@ package dev.pellucid.slip;
 
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Digits;
 import dev.pellucid.syntax.Lexeme;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -22,8 +23,7 @@ final class Hexadecimal implements Slip {
       return Optional.empty();
     }
     return Optional.of(
-        Finding.error(
-                CODE, lexeme.span(), lexeme.text() + " counts in sixteens, a figure counts in tens")
-            .helping("look the figure up again and write it in the digits 0 to 9"));
+        Finding.error(CODE, lexeme.span(), lexeme.text() + " " + Digits.HEXADECIMAL)
+            .helping(Digits.HEXADECIMAL_REMEDY));
   }
 }

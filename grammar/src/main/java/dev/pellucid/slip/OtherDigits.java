@@ -2,6 +2,7 @@ package dev.pellucid.slip;
 
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Digits;
 import dev.pellucid.syntax.Lexeme;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -23,9 +24,7 @@ final class OtherDigits implements Slip {
     Optional<String> plain = other ? plain(text) : Optional.empty();
     return plain.map(
         mended -> {
-          Finding finding =
-              Finding.error(
-                  CODE, lexeme.span(), text + " is not in the digits 0 to 9 that figures have");
+          Finding finding = Finding.error(CODE, lexeme.span(), text + " " + Digits.OTHER);
           return NUMBER.matcher(mended).matches()
               ? finding.helping("write " + mended).mending(lexeme.span(), mended)
               : finding.helping("write the figure in the digits 0 to 9, with one point at most");

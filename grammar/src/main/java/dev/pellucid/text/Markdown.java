@@ -7,19 +7,23 @@ import java.util.regex.Pattern;
  * Words of a person for a Markdown page of a code host, where they are words and nothing else: no
  * mark does anything, nobody is called by name, and nothing becomes a link.
  *
+ * <p>A dollar sign would begin mathematics on some hosts, and before a number it would be a link on
+ * others, as a percent sign or an ampersand is there.
+ *
  * <p>Hosts look for names, numbers and addresses after they have made HTML of the Markdown, so that
  * a backslash does not keep them from it. A space without width does, and it is written as a
  * reference that a reader of the source sees.
  */
 public final class Markdown {
-  private static final String MARKS = "\\`*_[]<|#~";
+  private static final String MARKS = "\\`*_[]<|#~$";
   private static final String BREAK = "&#8203;";
 
   /** What is followed by something that a host would make a link, a call or a picture of. */
   private static final Pattern CALLS =
       Pattern.compile(
           "@(?=\\S)"
-              + "|[#!](?=[0-9])"
+              + "|[#!&$](?=[0-9])"
+              + "|%(?=[0-9A-Za-z_\"])"
               + "|(?i:\\bGH)(?=-[0-9])"
               + "|:(?=[A-Za-z0-9_+-]+:)"
               + "|:(?=//)"

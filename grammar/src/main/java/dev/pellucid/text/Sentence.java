@@ -21,8 +21,9 @@ public final class Sentence {
   private static final String GAP = "\u2026";
   private static final Pattern LONG_WORD =
       Pattern.compile("[^\\s\"]{" + (LONGEST_PIECE + 1) + ",}+");
-  private static final Pattern LONG_QUOTE =
-      Pattern.compile("(?<=\")[^\"]{" + (LONGEST_PIECE + 1) + ",}+(?=\")");
+
+  /** Both marks belong to it: what stands between two quotes is ours. */
+  private static final Pattern QUOTE = Pattern.compile("\"([^\"]*+)\"");
 
   private Sentence() {}
 
@@ -31,15 +32,18 @@ public final class Sentence {
     if (line.length() <= LONGEST_PIECE) {
       return line;
     }
-    String quotes =
-        LONG_QUOTE.matcher(line).replaceAll(quote -> quoted(cut(quote.group(), HEAD, TAIL)));
+    String quotes = QUOTE.matcher(line).replaceAll(quote -> literal(shortened(quote.group(1))));
     String words =
-        LONG_WORD.matcher(quotes).replaceAll(word -> quoted(cut(word.group(), HEAD, TAIL)));
+        LONG_WORD.matcher(quotes).replaceAll(word -> literal(cut(word.group(), HEAD, TAIL)));
     return words.length() > LONGEST ? cut(words, LONGEST / 2, LONGEST / 4) : words;
   }
 
-  private static String quoted(String literal) {
-    return Matcher.quoteReplacement(literal);
+  private static String shortened(String quoted) {
+    return '"' + (quoted.length() > LONGEST_PIECE ? cut(quoted, HEAD, TAIL) : quoted) + '"';
+  }
+
+  private static String literal(String text) {
+    return Matcher.quoteReplacement(text);
   }
 
   /** The ends of a text, never half of a pair. */

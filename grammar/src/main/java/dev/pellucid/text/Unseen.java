@@ -7,9 +7,10 @@ import java.util.Set;
 
 /**
  * Characters that cannot be seen and that no file may hold, since with them a text is not what it
- * seems to be: controls other than tab and line ends, marks of direction, tags, halves of pairs,
- * fillers, and whatever else has no width. This is their only definition, for recipes and for data,
- * for what is read and for what is printed.
+ * seems to be: control characters other than tab and line ends; marks that turn the direction of
+ * writing; tag characters, which spell hidden words; one half of a character that a text stores in
+ * two; letters and signs that leave no ink; and whatever else has no width. This is their only
+ * definition, for recipes and for data, for what is read and for what is printed.
  *
  * <p>Some of them are part of the spelling of a language and do not deceive there. They may stand
  * where that language puts them and nowhere else:
@@ -24,8 +25,8 @@ import java.util.Set;
  *   <li>one selector of a variant, behind a letter of a script that has variants, or a symbol.
  * </ul>
  *
- * <p>Flags that are spelt in tags and families that are joined from faces are refused with the
- * rest: no language needs them, and tags can hold a whole hidden sentence.
+ * <p>Flags that are spelt in tag characters and families that are joined from faces are refused
+ * with the rest: no language needs them, and tag characters can hold a whole hidden sentence.
  */
 public final class Unseen {
   private static final int PARTS_WORDS = 0x200B;

@@ -25,6 +25,9 @@ class MarkdownTest {
         "fixes deadbee and 0123456789abcdef ¦ fixes d&#8203;eadbee and 0&#8203;123456789abcdef",
         "<b> | *x* [y](z) `q` _u_ ~~s~~ ¦ \\<b> \\| \\*x\\* \\[y\\](z) \\`q\\` \\_u\\_ \\~\\~s\\~\\~",
         "&#64;here & co ¦ &amp;\\#&#8203;64;here &amp; co",
+        "$x$ is a sum, $12 a link ¦ \\$x\\$ is a sum, \\$&#8203;12 a link",
+        "see %12, %next, %\"v 2\" ¦ see %&#8203;12, %&#8203;next, %&#8203;\"v 2\"",
+        "see &4 and mill&5 ¦ see &amp;&#8203;4 and mill&amp;&#8203;5",
         "- a list ¦ \\- a list",
         "+ a list ¦ \\+ a list",
         "12. a list ¦ 12\\. a list",
@@ -47,6 +50,7 @@ class MarkdownTest {
         "no @ alone, no # alone, well done!",
         "facade and decade",
         "-0.5 %",
+        "12 %, (5%), 3 % to 4%",
         "Корм для карпа 4 мм"
       })
   void plainWordsStayAsTheyAre(String words) {

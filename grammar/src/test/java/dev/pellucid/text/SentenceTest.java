@@ -38,6 +38,19 @@ class SentenceTest {
   }
 
   @Test
+  void ourOwnWordsBetweenTwoQuotesStay() {
+    String ours =
+        " is the first of many names that a folder holds; this sentence of ours goes on for more"
+            + " than eighty letters before ";
+    String sentence = "\"A\"" + ours + "\"B\"";
+    assertEquals(sentence, Sentence.of(sentence));
+    String title = "A feed for carp ".repeat(20);
+    assertEquals(
+        "\"A\"" + ours + "\"" + title.substring(0, 48) + "…" + title.substring(296) + "\"",
+        Sentence.of("\"A\"" + ours + "\"" + title + "\""));
+  }
+
+  @Test
   void aSentenceOfAMillionShortWordsIsCut() {
     String cut = Sentence.of("is it " + "so or ".repeat(200_000) + "not");
     assertTrue(cut.startsWith("is it so or") && cut.endsWith("so or not"), cut);

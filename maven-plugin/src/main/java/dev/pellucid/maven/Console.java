@@ -30,7 +30,10 @@ final class Console {
     }
   }
 
-  /** The day by the clock, to hold the day of a run against; that itself where it is on purpose. */
+  /**
+   * The day that the day of a run is held against: today, or where that day was fixed on purpose
+   * the same day, so that it is never far off.
+   */
   static LocalDate clock(LocalDate day, boolean onPurpose) {
     return onPurpose ? day : today();
   }

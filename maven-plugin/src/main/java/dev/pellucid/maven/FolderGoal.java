@@ -6,7 +6,9 @@ import dev.pellucid.engine.Pellucid;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.maven.plugin.AbstractMojo;
@@ -52,7 +54,7 @@ abstract class FolderGoal extends AbstractMojo {
     }
     try {
       if (needsFeeds()) {
-        Optional<String> message = NoFeeds.message(folder.toPath(), goal());
+        Optional<String> message = NoFeeds.message(folder.toPath(), called(folder));
         if (message.isPresent()) {
           throw new MojoFailureException(message.get());
         }
@@ -61,7 +63,7 @@ abstract class FolderGoal extends AbstractMojo {
     } catch (GitTrouble trouble) {
       throw new MojoFailureException(trouble.getMessage());
     } catch (IOException broken) {
-      throw new MojoExecutionException(said(broken));
+      throw new MojoExecutionException(said(broken), broken);
     } catch (OutOfMemoryError full) {
       // What was in flight is given up by then, so that there is room for a sentence.
       throw new MojoExecutionException(FULL);
@@ -76,6 +78,10 @@ abstract class FolderGoal extends AbstractMojo {
       return closed.getFile() + " cannot be opened; see whether you may read it";
     }
     String words = broken.getMessage();
+    if (broken instanceof FileSystemException) {
+      // Its words begin with the path, and most often are nothing else.
+      return "cannot read or write " + words;
+    }
     return words == null ? "reading or writing failed: " + broken : words;
   }
 
@@ -95,6 +101,11 @@ abstract class FolderGoal extends AbstractMojo {
   /** Whether it is a mistake to call it where no feeds are. */
   boolean needsFeeds() {
     return true;
+  }
+
+  private NoFeeds.Called called(File feeds) {
+    File base = project == null ? feeds : project;
+    return new NoFeeds.Called(goal(), Path.of(""), base.toPath());
   }
 
   /** As it is called behind the prefix: {@code batch-sheet} of {@code BatchSheetMojo}. */

@@ -20,7 +20,10 @@ public final class FormatCheckMojo extends FolderGoal {
   @Parameter(property = "pellucid.formatCommand", defaultValue = "mvn pellucid:format")
   private String formatCommand = "mvn pellucid:format";
 
-  /** Where no feeds are, nothing is to be laid out: it stands in the build of many a parent. */
+  /**
+   * Where no feeds are, nothing is to be laid out: a parent project, which has none itself, often
+   * names this goal for all the projects below it.
+   */
   @Override
   boolean needsFeeds() {
     return false;

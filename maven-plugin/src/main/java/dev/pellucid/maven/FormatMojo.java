@@ -11,7 +11,10 @@ import org.apache.maven.plugins.annotations.Mojo;
  */
 @Mojo(name = "format", threadSafe = true)
 public final class FormatMojo extends FolderGoal {
-  /** Where no feeds are, nothing is to be laid out: it stands in the build of many a parent. */
+  /**
+   * Where no feeds are, nothing is to be laid out: a parent project, which has none itself, often
+   * names this goal for all the projects below it.
+   */
   @Override
   boolean needsFeeds() {
     return false;

@@ -29,10 +29,12 @@ final class Git {
    *
    * @param question for an answer of a few lines
    * @param packing for an archive
-   * @param bytes of one answer
+   * @param answer bytes of an answer; a list of all files of a large folder is one
+   * @param archive bytes of an archive
    */
-  record Limits(Duration question, Duration packing, long bytes) {
-    static final Limits USUAL = new Limits(Duration.ofSeconds(30), Duration.ofMinutes(5), 4L << 30);
+  record Limits(Duration question, Duration packing, long answer, long archive) {
+    static final Limits USUAL =
+        new Limits(Duration.ofSeconds(30), Duration.ofMinutes(5), 64L << 20, 4L << 30);
   }
 
   Git(File folder) {
@@ -101,18 +103,20 @@ final class Git {
   <T> T packed(String commit, TimedProgram.Reading<T> reading) throws IOException {
     // The format is named: it is the one that no setting can have another program write.
     String[] words = {"archive", "--format=tar", commit, "."};
-    TimedProgram.Ended<T> ended = run(filters(), limits.packing(), reading, words);
+    TimedProgram.Ended<T> ended =
+        run(filters(), limits.packing(), limits.archive(), reading, words);
     if (ended.exit() != 0) {
       throw GitTrouble.refused(words[0], ended.complaint());
     }
-    return whole(ended, words[0]);
+    return whole(ended, words[0], limits.archive());
   }
 
   private TimedProgram.Ended<String> ask(String... words) throws GitTrouble {
     try {
-      TimedProgram.Ended<String> ended = run(List.of(), limits.question(), Git::text, words);
+      TimedProgram.Ended<String> ended =
+          run(List.of(), limits.question(), limits.answer(), Git::text, words);
       if (ended.unread().isPresent()) {
-        whole(ended, words[0]);
+        whole(ended, words[0], limits.answer());
       }
       return ended;
     } catch (GitTrouble told) {
@@ -126,11 +130,11 @@ final class Git {
     return new String(output.readAllBytes(), StandardCharsets.UTF_8).stripTrailing();
   }
 
-  private <T> T whole(TimedProgram.Ended<T> ended, String what) throws IOException {
+  private <T> T whole(TimedProgram.Ended<T> ended, String what, long most) throws IOException {
     Optional<IOException> unread = ended.unread();
     if (unread.isPresent()) {
       throw unread.get() instanceof TimedProgram.TooMuch
-          ? GitTrouble.tooMuch(what, limits.bytes())
+          ? GitTrouble.tooMuch(what, most)
           : unread.get();
     }
     return ended.said().orElseThrow();
@@ -151,7 +155,11 @@ final class Git {
   }
 
   private <T> TimedProgram.Ended<T> run(
-      List<String> turnedOff, Duration most, TimedProgram.Reading<T> reading, String... words)
+      List<String> turnedOff,
+      Duration most,
+      long bytes,
+      TimedProgram.Reading<T> reading,
+      String... words)
       throws GitTrouble {
     List<String> command = new ArrayList<>();
     command.add(program.orElseThrow(GitTrouble::notInstalled).getPath());
@@ -160,7 +168,7 @@ final class Git {
     ProcessBuilder git = new ProcessBuilder(command).directory(folder);
     GitSettings.into(git.environment(), turnedOff);
     try {
-      return TimedProgram.run(git, most, limits.bytes(), reading);
+      return TimedProgram.run(git, most, bytes, reading);
     } catch (TimeoutException late) {
       throw GitTrouble.hung(words[0], most);
     } catch (IOException cannotRun) {

@@ -1,5 +1,6 @@
 package dev.pellucid.maven;
 
+import dev.pellucid.text.Sentence;
 import java.io.File;
 import java.io.IOException;
 import java.time.Duration;
@@ -7,7 +8,6 @@ import java.time.Duration;
 /** Why git gave no answer. The message is a sentence that says what to do. */
 final class GitTrouble extends IOException {
   private static final long serialVersionUID = 1;
-  private static final int LONGEST = 400;
 
   private final boolean isUsual;
 
@@ -64,8 +64,8 @@ final class GitTrouble extends IOException {
         false,
         shown(name)
             + " is a range, and one revision is taken here; for what came on this branch since it"
-            + " left main name the commit where it left: -Dpellucid.from=$(git merge-base"
-            + " origin/main HEAD)");
+            + " left main name the commit where it left: run git merge-base origin/main HEAD and"
+            + " give -Dpellucid.from= what it prints");
   }
 
   static GitTrouble unknown(String name, boolean isShallow) {
@@ -107,9 +107,8 @@ final class GitTrouble extends IOException {
     return new GitTrouble(false, "git " + what + " failed: " + shown(first));
   }
 
-  /** As it can be printed: on one line, not too long, and nothing that steers a terminal. */
+  /** As it can be printed, on one line. */
   private static String shown(String text) {
-    String plain = text.replaceAll("\\p{Cntrl}", "?");
-    return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + "...";
+    return Sentence.of(text);
   }
 }

@@ -36,7 +36,7 @@ public final class ReportMojo extends FolderGoal implements MavenReport {
 
   /**
    * How many of the last commits that changed the folder are looked at for the history of each
-   * feed; nought for none.
+   * feed; zero for none.
    *
    * @since 0.1.0
    */

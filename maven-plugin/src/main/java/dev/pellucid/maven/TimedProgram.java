@@ -43,8 +43,8 @@ final class TimedProgram<T> {
   /**
    * How it ended.
    *
-   * @param exit its exit code, nought for success; of one that was stopped since its output could
-   *     not be read there is none to speak of, and it is nought too
+   * @param exit its exit code, zero for success; of one that was stopped since its output could not
+   *     be read there is none to speak of, and it is zero too
    * @param complaint the beginning of what it printed as an error
    * @param said what was read of its output; empty where that failed
    * @param unread why it could not be read

@@ -1,12 +1,16 @@
 package dev.pellucid.maven;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.File;
 import java.io.IOException;
 import java.lang.reflect.Field;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.jspecify.annotations.Nullable;
@@ -29,7 +33,30 @@ class FolderGoalTest {
     assertEquals("the disk is full", told(null, new IOException("the disk is full")));
   }
 
+  @Test
+  void whatIsOnlyAPathIsToldInASentence() throws Exception {
+    assertEquals(
+        "cannot read or write target/pages", told(null, new NotDirectoryException("target/pages")));
+    assertEquals(
+        "cannot read or write target/pages: it is in use",
+        told(null, new FileSystemException("target/pages", null, "it is in use")));
+    assertEquals(
+        "A-1.recipe is gone; another program took it away, run the goal again",
+        told(null, new NoSuchFileException("A-1.recipe")));
+  }
+
+  @Test
+  void theCauseIsKeptForWhoeverAsksForIt() throws Exception {
+    IOException cause = new IOException("the disk is full");
+    assertSame(cause, stopped(null, cause).getCause());
+  }
+
   private String told(@Nullable Error error, IOException other) throws Exception {
+    return String.valueOf(stopped(error, other).getMessage());
+  }
+
+  private MojoExecutionException stopped(@Nullable Error error, IOException other)
+      throws Exception {
     FolderGoal goal =
         new FolderGoal() {
           @Override
@@ -44,6 +71,6 @@ class FolderGoalTest {
     Field folder = FolderGoal.class.getDeclaredField("folder");
     folder.setAccessible(true);
     folder.set(goal, root.toFile());
-    return String.valueOf(assertThrows(MojoExecutionException.class, goal::execute).getMessage());
+    return assertThrows(MojoExecutionException.class, goal::execute);
   }
 }

@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StrangeGitTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final Git.Limits SHORT =
-      new Git.Limits(Duration.ofSeconds(2), Duration.ofSeconds(2), 1 << 20);
+      new Git.Limits(Duration.ofSeconds(2), Duration.ofSeconds(2), 1 << 16, 1 << 20);
 
   @TempDir Path root = Path.of("");
   private Path feeds = Path.of("");
@@ -120,7 +120,7 @@ class StrangeGitTest {
     Git asked = strange("rev-parse", script);
     String said = trouble(() -> NamedState.of(asked, "HEAD"));
     assertTrue(
-        said.contains("printed more than 1048576 bytes and was stopped")
+        said.contains("printed more than 65536 bytes and was stopped")
             || said.contains("no answer within 2 s"),
         said);
     assertStopped();
@@ -160,6 +160,8 @@ class StrangeGitTest {
       assertTrue(said.startsWith(range + " is a range, and one revision is taken here"), said);
       assertTrue(said.contains("git merge-base origin/main HEAD"), said);
     }
+    assertTrue(
+        trouble(() -> NamedState.of(git, "main\u202Ex")).startsWith("main<U+202E>x is neither"));
     for (String no : List.of("^HEAD", "HEAD^{tree}", "HEAD:feeds", ":/nothing", "@{upstream}")) {
       assertTrue(trouble(() -> NamedState.of(git, no)).startsWith(no + " is neither"), no);
     }

@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * A premix supplies more than five times the minimum of a nutrient: most often a nought too many or
- * a slipped point. Who means it asks for it, by a higher minimum of the recipe or its profile. The
- * other slip, a nought too few, shows as a broken minimum and is named there ({@link Suspects}): a
+ * A premix supplies more than five times the minimum of a nutrient: most often a zero too many or a
+ * slipped point. Who means it asks for it, by a higher minimum of the recipe or its profile. The
+ * other slip, a zero too few, shows as a broken minimum and is named there ({@link Suspects}): a
  * small supply alone is no slip while the ingredients bring the rest.
  *
  * <p>Five times: common practice, no source.

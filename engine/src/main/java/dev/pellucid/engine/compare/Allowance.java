@@ -37,7 +37,10 @@ public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
     return beyond;
   }
 
-  /** A gate that nothing new could pass unseen. */
+  /**
+   * Of a new feed there is nothing to rise or move from; where a gate is set it is held to its own
+   * limits, or it would pass every gate.
+   */
   private void alone(RecipeChange change, List<String> beyond) {
     if (!change.isNew() || (costRise.isEmpty() && nutrientMove.isEmpty())) {
       return;

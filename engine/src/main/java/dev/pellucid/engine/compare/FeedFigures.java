@@ -102,7 +102,7 @@ public record FeedFigures(
    *     breaks it
    * @param certainty of that figure
    * @param unit of the bound; empty for a plain quotient
-   * @param room what is left to the bound as a part of it; below nought where it is broken
+   * @param room what is left to the bound as a part of it; below zero where it is broken
    * @param told whether it could be judged at all
    */
   public record Held(

@@ -89,16 +89,16 @@ public record RecipeChange(
   /**
    * What a line adds to the cost of a kg in the bags.
    *
-   * @param priceBefore money for a kg of it; nought where it was not there
+   * @param priceBefore money for a kg of it; zero where it was not there
    */
   public record CostMoved(String line, double moved, double priceBefore, double priceAfter) {}
 
   /**
-   * kg on the scales in one load, or round, before and after; nought where the line was not there.
+   * kg on the scales in one load, or round, before and after; zero where the line was not there.
    */
   public record WeightMoved(String line, double before, double after) {}
 
-  /** What it adds to a kg in the bags; nought where one of the two is not known. */
+  /** What it adds to a kg in the bags; zero where one of the two is not known. */
   public double costMoved() {
     return costBefore.isPresent() && costAfter.isPresent()
         ? costAfter.getAsDouble() - costBefore.getAsDouble()

@@ -82,6 +82,7 @@ public final class Explainer {
               one.holds(),
               one.kept(),
               varies(one.deviation() / finished, unit, decimals),
+              brings.get(i).doubleValue(),
               shown(brings.get(i), one.amount()),
               one.source()));
     }
@@ -315,6 +316,7 @@ public final class Explainer {
                         holds.apply(rows.get(i)),
                         "",
                         "",
+                        brings.get(i).doubleValue(),
                         shown(brings.get(i), amount.applyAsDouble(rows.get(i))),
                         rows.get(i).price().map(price -> source(price.source())).orElse("")))
             .toList();

@@ -65,8 +65,9 @@ public record Explanation(
    * @param holds its content as it is written, or where it is not, what counts
    * @param kept percent of it that the process leaves; empty where there is nothing to keep
    * @param varies one standard deviation of what it brings; empty where it does not vary
-   * @param brings to a kg of feed; {@code <0.001} where it is less than the last digit of the
+   * @param amount what it brings to a kg of feed in the unit of the sum, to the last digit of the
    *     figure
+   * @param brings the same in words; {@code <0.001} where it is less than that digit
    * @param source of the content, with its standing
    */
   public record Part(
@@ -75,12 +76,7 @@ public record Explanation(
       String holds,
       String kept,
       String varies,
+      double amount,
       String brings,
-      String source) {
-
-    /** What is brought as a figure, with the digits that are printed. */
-    public double amount() {
-      return brings.startsWith("<") ? 0 : Double.parseDouble(brings);
-    }
-  }
+      String source) {}
 }

@@ -217,7 +217,7 @@ public final class FloorPlanner {
     return OptionalDouble.of(litres);
   }
 
-  /** The mix with the water that is added to it; nought where none is, or its density is untold. */
+  /** The mix with the water that is added to it; zero where none is, or its density is untold. */
   private double wetLitres() {
     OptionalDouble density = practice.densities().wetMash();
     boolean wet = balance.waterAdded() > 0 && density.isPresent();

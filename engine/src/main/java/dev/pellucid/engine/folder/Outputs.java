@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -239,14 +240,16 @@ public final class Outputs {
   }
 
   /** Ages are taken from the disk, which need not agree with a clock. */
-  private static void sweep(Path folder, Path half) throws IOException {
-    Instant old = Files.getLastModifiedTime(half).toInstant().minus(LEFT_BEHIND);
+  private static void sweep(Path folder, Path half) {
     try (DirectoryStream<Path> beside = Files.newDirectoryStream(folder, BESIDE + "*" + HALF)) {
+      Instant old = Files.getLastModifiedTime(half).toInstant().minus(LEFT_BEHIND);
       for (Path left : beside) {
         if (isOlder(left, FileTime.from(old))) {
           forget(left);
         }
       }
+    } catch (IOException | DirectoryIteratorException stay) {
+      // A folder may be written and not listed. What is left there is hidden and harmless.
     }
   }
 

@@ -6,6 +6,7 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Calendar;
+import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import java.util.List;
 
@@ -95,21 +96,15 @@ final class FigureFindings {
   }
 
   static Finding aboveWhole(Scalar value) {
-    return at(ABOVE_WHOLE, value, "is more than the whole, which is 100 %")
-        .helping("look for a slipped decimal point or a wrong unit");
+    return at(ABOVE_WHOLE, value, "is more than the whole, which is 100 %").helping(Extent.REMEDY);
   }
 
-  /**
-   * @param sentence what can be: "a weight is from 0.01 mg to 100000 t"
-   */
-  static Finding outOfBounds(Scalar value, String sentence) {
-    return at(OUT_OF_BOUNDS, value, "cannot be, " + sentence)
-        .helping("look for a slipped decimal point or a wrong unit");
+  static Finding outOfBounds(Scalar value, Extent extent) {
+    return at(OUT_OF_BOUNDS, value, extent.cannotBe()).helping(Extent.REMEDY);
   }
 
   static Finding dayOutOfBounds(Scalar value) {
-    return at(OUT_OF_BOUNDS, value, "cannot be, " + Calendar.sentence())
-        .helping("look for a slip in the year: 2027-03-31");
+    return at(OUT_OF_BOUNDS, value, Calendar.cannotBe()).helping(Calendar.REMEDY);
   }
 
   static Finding day(Scalar value) {

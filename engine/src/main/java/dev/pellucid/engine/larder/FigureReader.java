@@ -79,7 +79,7 @@ final class FigureReader {
   /** Whether a figure can be at all; a finding where not. */
   private boolean holds(Scalar value, double base, Optional<Extent> extent) {
     Optional<Extent> broken = extent.filter(one -> !one.holds(base));
-    broken.ifPresent(one -> findings.add(FigureFindings.outOfBounds(value, one.sentence())));
+    broken.ifPresent(one -> findings.add(FigureFindings.outOfBounds(value, one)));
     return broken.isEmpty();
   }
 

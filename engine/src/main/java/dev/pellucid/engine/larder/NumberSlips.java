@@ -3,6 +3,7 @@ package dev.pellucid.engine.larder;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Digits;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -64,16 +65,14 @@ final class NumberSlips {
                       "write the digits without a gap, and a point for the decimals")),
           Slip.of(".*[0-9],[0-9].*", NumberSlips::comma),
           Slip.figure(
-              "(?:below\\s+)?0x[0-9a-f]+(?:\\s.*)?",
-              "counts in sixteens, a figure counts in tens",
-              "look the figure up again and write it in the digits 0 to 9"),
+              "(?:below\\s+)?0x[0-9a-f]+(?:\\s.*)?", Digits.HEXADECIMAL, Digits.HEXADECIMAL_REMEDY),
           Slip.figure(
               "(?:below\\s+)?[0-9.]+(?::[0-9.]+)+(?:\\s.*)?",
               "has a colon, a figure is one number",
               "write a time in one unit, as in 90 min, and a ratio as one number"),
           Slip.figure(
               ".*[\\p{Nd}&&[^0-9]].*",
-              "is not in the digits 0 to 9 that figures have",
+              Digits.OTHER,
               "write the same figure in the digits 0 to 9, and a point for the decimals"),
           Slip.figure(
               "(?:n/?a|n\\.?d\\.?|nil|null|~|\\?+|-+|–|unknown|tr(?:ace)?s?)",

@@ -57,7 +57,10 @@ final class NutrientsReader {
     return new Nutrients(cycles.broken(findings), List.copyOf(mendFirst));
   }
 
-  /** What the names of nutrients are, for all that name one; none is unknown where none is told. */
+  /**
+   * What the names of nutrients are, for all that name one. Where no file tells any, or one could
+   * not be read, no name is called unknown: it may stand in what is missing.
+   */
   Known known() {
     return new Known(
         ReferenceFindings.NUTRIENT, "a nutrient", "nutrients/", drafts.keySet(), told && whole());

@@ -80,7 +80,7 @@ final class PlantReader {
   /** Where one cannot be read, none are known. */
   private List<Double> dies(Fields fields) {
     List<OptionalDouble> dies =
-        fields.texts("dies").stream().map(die -> figures.positive(die, Extent.LENGTH)).toList();
+        fields.texts("dies").stream().map(die -> figures.positive(die, Extent.HOLE)).toList();
     return dies.stream().anyMatch(OptionalDouble::isEmpty)
         ? List.of()
         : dies.stream().map(OptionalDouble::getAsDouble).sorted().toList();

@@ -56,7 +56,7 @@ final class SummaryPage {
 
   static String of(CheckOutcome outcome) {
     String title =
-        "# Check of the feeds\n\n" + cut(Markdown.of(outcome.tally()), LONGEST_TALLY) + "\n";
+        "# Check of the feeds\n\n" + Markdown.of(cut(outcome.tally(), LONGEST_TALLY)) + "\n";
     List<Table> tables = tables(outcome);
     StringBuilder page = new StringBuilder(title);
     for (int i = 0; i < tables.size(); i++) {

@@ -51,7 +51,7 @@ public record Expectation(
       Optional<LocalDate> waivedUntil,
       boolean keeps) {
 
-    /** What is left to the bound, in percent of it; below nought where it is broken. */
+    /** What is left to the bound, in percent of it; below zero where it is broken. */
     public double roomPercent() {
       double room = bound.startsWith("min") ? judged - limit : limit - judged;
       return limit == 0 ? (room == 0 ? 0 : Double.POSITIVE_INFINITY * room) : 100 * room / limit;

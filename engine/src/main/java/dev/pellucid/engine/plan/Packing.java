@@ -8,7 +8,7 @@ import java.math.RoundingMode;
  *
  * @param bag kg in a full bag
  * @param full how many
- * @param remainder in the last bag; nought when there is none
+ * @param remainder in the last bag; zero when there is none
  */
 public record Packing(Mass bag, long full, Mass remainder) {
 

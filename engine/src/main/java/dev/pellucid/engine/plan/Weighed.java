@@ -15,7 +15,7 @@ import java.util.List;
  *     harms by the gram, or less than 1 % of the feed (common practice, no source)
  * @param liquid whether it goes in after the dry lines, slowly
  * @param lot which to take; empty where it is written by hand
- * @param perKgKernel to weigh per kg of kernel; nought in the mix
+ * @param perKgKernel to weigh per kg of kernel; zero in the mix
  */
 public record Weighed(
     Line.Place place,

@@ -9,7 +9,7 @@ import java.util.List;
  * memory, sure). Ten samples of about 100 g at equal intervals are usual (WFP, page on the
  * coefficient of variation).
  *
- * @param readings in any one unit, two at least, not all of them nought
+ * @param readings in any one unit, two at least, not all of them zero
  */
 public record MixerTest(List<Double> readings) {
   /** Fewer samples than this tell little. */

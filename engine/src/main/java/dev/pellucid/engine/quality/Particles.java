@@ -8,7 +8,7 @@ package dev.pellucid.engine.quality;
  * sqrt(n)}: 100 grains give 10 %, 400 give 5 % (Zinn, A Guide to Feed Mixing, UC Davis). Neither
  * time nor a pre-blend changes the number of grains.
  *
- * @param number on average in one sample, here one meal of one fish; more than nought
+ * @param number on average in one sample, here one meal of one fish; more than zero
  */
 public record Particles(double number) {
   private static final double MICROLITRES_A_LITRE = 1e6;

@@ -73,10 +73,7 @@ public final class CompareHtml {
     if (!change.obstacle().isEmpty()) {
       blocks.add(new Warnings(List.of("Cannot be computed: " + change.obstacle())));
     }
-    CompareWords.limits(change)
-        .ifPresent(
-            told ->
-                blocks.add(new Words("Limits: " + told.substring(told.indexOf(' ') + 1) + ".")));
+    CompareWords.limits(change).ifPresent(told -> blocks.add(new Words("Limits: " + told + ".")));
     change.effect().ifPresent(effect -> warn(change, effect, blocks));
     if (!change.because().isEmpty()) {
       blocks.add(new Words("Because of " + CompareWords.because(change) + "."));

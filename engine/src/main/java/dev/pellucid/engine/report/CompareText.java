@@ -3,6 +3,7 @@ package dev.pellucid.engine.report;
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.RecipeChange;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** A comparison for the console, the gravest first. */
 public final class CompareText {
@@ -43,12 +44,22 @@ public final class CompareText {
     out.append(
         broken == 1 ? ", 1 limit is newly broken" : ", " + broken + " limits are newly broken");
     long untold = changes.stream().mapToLong(it -> it.effectOrNone().untold().size()).sum();
-    out.append(untold == 0 ? "" : ", " + untold + " cannot be judged any more");
+    String anyMore =
+        before(changes, it -> !it.effectOrNone().untold().isEmpty()) ? " any more" : "";
+    out.append(untold == 0 ? "" : ", " + untold + " cannot be judged" + anyMore);
     long labels = changes.stream().filter(it -> it.effectOrNone().breaksLabel()).count();
-    out.append(some(labels, "label holds no longer", "labels hold no longer"));
+    out.append(
+        before(changes, it -> it.effectOrNone().breaksLabel())
+            ? some(labels, "label holds no longer", "labels hold no longer")
+            : some(labels, "label does not hold", "labels do not hold"));
     long lost = changes.stream().filter(RecipeChange::isLost).count();
     out.append(some(lost, "feed cannot be computed", "feeds cannot be computed"));
     return out.append(ONLY).toString();
+  }
+
+  /** Whether all such feeds were there before; of a new one nothing was otherwise. */
+  private static boolean before(List<RecipeChange> changes, Predicate<RecipeChange> such) {
+    return changes.stream().filter(such).noneMatch(RecipeChange::isNew);
   }
 
   private static String some(long number, String one, String more) {

@@ -56,7 +56,7 @@ final class CompareWords {
   }
 
   private static void grave(RecipeChange change, Effect effect, List<String> lines) {
-    limits(change).ifPresent(lines::add);
+    limits(change).ifPresent(told -> lines.add("limits: " + told));
     effect.broken().forEach(one -> lines.add("BROKEN " + limit(one)));
     if (!effect.untold().isEmpty()) {
       lines.add("CANNOT BE JUDGED" + anyMore(change) + ": " + untold(effect));
@@ -139,15 +139,17 @@ final class CompareWords {
     return limit.subject() + " " + limit.bound();
   }
 
-  /** How the limits of a new feed stand; of others only what turned is told. */
+  /**
+   * {@code 12 kept, 1 broken}: how the limits of a new feed stand; of others only what turned is
+   * told.
+   */
   static Optional<String> limits(RecipeChange change) {
     return change
         .limits()
         .filter(now -> change.isNew())
         .map(
             now ->
-                "limits: "
-                    + now.kept()
+                now.kept()
                     + " kept, "
                     + now.broken()
                     + " broken"

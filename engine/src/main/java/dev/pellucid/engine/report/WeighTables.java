@@ -19,7 +19,7 @@ final class WeighTables {
   private static final String OVERAGE =
       "Overage is weighed on top of the recipe: what is lost in handling, and what decays.";
   private static final String GIVES_WAY =
-      " Where it is below nought, the line gives way to the overage of others.";
+      " Where it is below zero, the line gives way to the overage of others.";
 
   private final List<Column> columns = new ArrayList<>();
   private final List<List<String>> rows = new ArrayList<>();

@@ -7,6 +7,7 @@ import dev.pellucid.syntax.ShareLine;
 import dev.pellucid.syntax.Word;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -14,7 +15,9 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * Premixes so that each comes after those it is made of. Those in a circle are left out, and those
@@ -43,6 +46,7 @@ final class PremixOrder {
   private final Map<String, List<Word>> parts = new HashMap<>();
   private final Map<String, Opening> opened = new HashMap<>();
   private final List<PremixFile> order = new ArrayList<>();
+  private final Set<String> atFault = new HashSet<>();
   private final List<Finding> findings;
 
   /** How deep a premix is and to how many ingredients it comes. */
@@ -71,6 +75,31 @@ final class PremixOrder {
     }
     circles(waitingFor.keySet());
     return order;
+  }
+
+  /**
+   * A premix that is not in the order.
+   *
+   * @param parts what it is made of
+   * @param own whether its own file has a finding about it, and not one that it holds
+   */
+  record LeftOut(String code, SortedSet<String> parts, boolean own) {
+    LeftOut {
+      parts = Collections.unmodifiableSortedSet(new TreeSet<>(parts));
+    }
+  }
+
+  /** Those that are not in the order. */
+  List<LeftOut> leftOut() {
+    List<LeftOut> leftOut = new ArrayList<>();
+    for (String code : files.keySet()) {
+      if (!opened.containsKey(code)) {
+        TreeSet<String> names = new TreeSet<>();
+        partsOf(code).forEach(part -> names.add(part.text()));
+        leftOut.add(new LeftOut(code, names, atFault.contains(code)));
+      }
+    }
+    return leftOut;
   }
 
   private static void addIf(boolean now, String code, Deque<String> ready) {
@@ -104,13 +133,18 @@ final class PremixOrder {
       ingredients += of == null ? 1 : of.ingredients();
     }
     if (deep >= DEEPEST) {
-      findings.add(tooDeep(code));
+      say(code, tooDeep(code));
     } else if (ingredients > MOST_PARTS) {
-      findings.add(tooMany(code, ingredients));
+      say(code, tooMany(code, ingredients));
     } else {
       opened.put(code, new Opening(deep + 1, ingredients));
       order.add(file(code));
     }
+  }
+
+  private void say(String code, Finding finding) {
+    atFault.add(code);
+    findings.add(finding);
   }
 
   private List<Word> partsOf(String code) {
@@ -198,7 +232,7 @@ final class PremixOrder {
       }
       Word part = left.getFirst().next();
       if (onTheWay.contains(part.text())) {
-        findings.add(circle(above, part));
+        say(above.get(above.size() - 1), circle(above, part));
       } else if (waiting.contains(part.text()) && !done.contains(part.text())) {
         above.add(part.text());
         onTheWay.add(part.text());

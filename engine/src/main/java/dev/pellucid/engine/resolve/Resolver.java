@@ -1,9 +1,7 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.finding.Finding;
-import dev.pellucid.finding.Severity;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.ProfileFile;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
@@ -26,57 +24,35 @@ import java.util.TreeSet;
  */
 public final class Resolver {
   private final Kitchen kitchen;
-  private final Map<String, Resolution<ResolvedPremix>> unmade;
+  private final Unmade unmade;
 
-  private Resolver(Kitchen kitchen, Map<String, Resolution<ResolvedPremix>> unmade) {
+  private Resolver(Kitchen kitchen, Unmade unmade) {
     this.kitchen = kitchen;
-    this.unmade = Map.copyOf(unmade);
+    this.unmade = unmade;
   }
 
   /**
-   * The files to be mended before a recipe, of all that it looked up: of a premix that cannot be
-   * made those that it hangs on, and its own where that is at fault.
+   * The files to be mended before a recipe, of all that it looked up: what {@link #brokenData}
+   * says, and recipes whose feed is worked in again and cannot be computed.
    */
   public List<String> brokenBefore(String recipe, SortedSet<String> read) {
-    Set<String> files = new LinkedHashSet<>(kitchen.larder().nutrients().mendFirst());
-    if (!files.isEmpty()) {
-      return List.copyOf(files);
-    }
-    for (String name : read) {
-      if (kitchen.brokenPremixes().contains(name) || isBroken(name)) {
-        files.addAll(broken(name, new TreeSet<>()));
-      } else if (!name.equals(recipe)
-          && kitchen.recipes().containsKey(name)
-          && kitchen.reworks().of(name).isEmpty()) {
-        files.add(name + ".recipe");
-      }
+    Set<String> files = new LinkedHashSet<>(brokenData(read));
+    if (kitchen.larder().nutrients().mendFirst().isEmpty()) {
+      read.stream()
+          .filter(name -> !name.equals(recipe) && kitchen.recipes().containsKey(name))
+          .filter(name -> !unmade.isBroken(name) && kitchen.reworks().of(name).isEmpty())
+          .forEach(name -> files.add(name + ".recipe"));
     }
     return List.copyOf(files);
   }
 
-  private boolean isBroken(String name) {
-    Ingredient ingredient = kitchen.larder().ingredients().get(name);
-    return ingredient != null && !ingredient.whole();
-  }
-
-  private Set<String> broken(String name, Set<String> above) {
-    if (isBroken(name)) {
-      return Set.of(name + ".yaml");
-    }
-    if (!kitchen.brokenPremixes().contains(name) || !above.add(name)) {
-      return Set.of();
-    }
-    Set<String> files = new LinkedHashSet<>();
-    Optional<Resolution<ResolvedPremix>> premix = Optional.ofNullable(unmade.get(name));
-    premix.ifPresent(one -> one.read().forEach(part -> files.addAll(broken(part, above))));
-    boolean own =
-        premix.stream()
-            .flatMap(one -> one.findings().stream())
-            .anyMatch(finding -> finding.severity() == Severity.ERROR);
-    if (own || files.isEmpty()) {
-      files.add(name + ".premix");
-    }
-    return files;
+  /**
+   * The data and premixes to be mended, of all that a recipe looked up: of a premix that cannot be
+   * made those that it hangs on, and its own where that is at fault.
+   */
+  public List<String> brokenData(SortedSet<String> read) {
+    List<String> nutrients = kitchen.larder().nutrients().mendFirst();
+    return nutrients.isEmpty() ? unmade.atFault(read) : nutrients;
   }
 
   /** By name, those of law included. */
@@ -111,13 +87,15 @@ public final class Resolver {
     premixes.forEach(file -> broken.add(file.source().stem()));
     Map<String, Profile> named = new HashMap<>();
     Kitchen kitchen = new Kitchen(larder, named, made, broken, recipes, reworks, days);
-    Map<String, Resolution<ResolvedPremix>> unmade = new TreeMap<>();
-    for (PremixFile file : new PremixOrder(premixes, findings).inOrder()) {
+    Unmade unmade = new Unmade(kitchen);
+    PremixOrder order = new PremixOrder(premixes, findings);
+    for (PremixFile file : order.inOrder()) {
       Resolution<ResolvedPremix> premix = make(file, kitchen, findings);
       if (premix.thing().isEmpty()) {
-        unmade.put(file.source().stem(), premix);
+        unmade.add(file.source().stem(), premix);
       }
     }
+    order.leftOut().forEach(unmade::add);
     for (ProfileFile file : profiles) {
       Resolution<Profile> profile = new ProfileResolver(file, kitchen).resolve();
       findings.addAll(profile.findings());
@@ -165,11 +143,10 @@ public final class Resolver {
   }
 
   /** A recipe whose feed is worked into others, as it is made without rework. */
-  public Optional<ResolvedRecipe> source(RecipeFile file) {
-    return new RecipeResolver(file, kitchen.ofSource())
-        .resolve()
-        .thing()
-        .map(ResolvedRecipe::withoutRework);
+  public Resolution<ResolvedRecipe> source(RecipeFile file) {
+    Resolution<ResolvedRecipe> source = new RecipeResolver(file, kitchen.ofSource()).resolve();
+    return new Resolution<>(
+        source.thing().map(ResolvedRecipe::withoutRework), source.findings(), source.read());
   }
 
   /** What the left side of a limit is about; a finding where it names nothing. */

@@ -46,7 +46,7 @@ final class Charts {
             .attr("fill", "#000"));
   }
 
-  /** A part of the largest of its kind; what is below nought is hollow. */
+  /** A part of the largest of its kind; what is below zero is hollow. */
   static DomContent bar(String what, double part) {
     return svg(
         what,

@@ -137,7 +137,7 @@ final class FeedPage {
             "A minimum is judged where the feed is poorest, a maximum where it is richest. The bar"
                 + " ends at the figure that is judged, the thick line is the bound, its flag points"
                 + " to the side that is allowed; the bar of a broken limit is hollow. Room is"
-                + " what is left to the bound, in percent of it; below nought it is broken."));
+                + " what is left to the bound, in percent of it; below zero it is broken."));
     out.add(
         table(
             "What is asked of the feed",
@@ -305,10 +305,10 @@ final class FeedPage {
   }
 
   private DomContent contribution(Sum sum) {
-    double largest = sum.parts().stream().mapToDouble(FeedPage::brings).max().orElse(0);
+    double largest = sum.parts().stream().mapToDouble(Part::amount).max().orElse(0);
     Stream<TrTag> parts =
         sum.parts().stream()
-            .filter(part -> brings(part) != 0)
+            .filter(part -> part.amount() != 0)
             .map(
                 part ->
                     row(
@@ -321,7 +321,7 @@ final class FeedPage {
                         picture(
                             Charts.bar(
                                 part.line() + " brings " + part.brings(),
-                                brings(part) / largest))));
+                                part.amount() / largest))));
     String title = sum.title() + ": " + sum.figure() + " " + sum.unit();
     return details(
         summary(title),
@@ -336,9 +336,5 @@ final class FeedPage {
                 figures("Brings " + sum.unit()),
                 words("Picture")),
             parts));
-  }
-
-  private static double brings(Part part) {
-    return part.amount();
   }
 }

@@ -130,7 +130,7 @@ class RecipeRulesTest {
   }
 
   @Test
-  void aNoughtTooManyInAPremixIsSaidOnceForAllRecipes() throws IOException {
+  void aZeroTooManyInAPremixIsSaidOnceForAllRecipes() throws IOException {
     SlippedFolder folder =
         slip(VITAMINS, "vitamin-e                    160 mg/kg", "vitamin-e   1600 mg/kg");
     assertEquals(
@@ -159,7 +159,7 @@ class RecipeRulesTest {
   }
 
   @Test
-  void aNoughtTooFewIsNamedWithTheBrokenMinimum() throws IOException {
+  void aZeroTooFewIsNamedWithTheBrokenMinimum() throws IOException {
     SlippedFolder folder =
         slip(VITAMINS, "vitamin-c                    120 mg/kg", "vitamin-c   12 mg/kg");
     String told = folder.text();

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -50,6 +51,21 @@ class OutputsTest {
     assertEquals(List.of("A-1.recipe", "new/folder/pages/A-1.html"), files());
     assertEquals("\uFEFF20 °C\r\n", Files.readString(root.resolve("new/folder/pages/A-1.html")));
     assertEquals("two\n", Files.readString(root.resolve("A-1.recipe")));
+  }
+
+  /** What earlier runs left there stays; that is no reason not to write. */
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void writesIntoAFolderThatCannotBeListed() throws IOException {
+    Path closed = Files.createDirectories(root.resolve("closed"));
+    Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("-wx------"));
+    try {
+      assumeFalse(Files.isReadable(closed), "whoever runs this may list any folder");
+      Outputs.into(closed).write("A-1.html", "one\n");
+    } finally {
+      Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("rwx------"));
+    }
+    assertEquals(List.of("closed/A-1.html"), files());
   }
 
   @Test

@@ -114,6 +114,14 @@ class ReportsTest {
     assertTrue(page.indexOf("| Z-9 ") < page.indexOf("| R-1 "), page);
   }
 
+  /** What is too long is cut where a person wrote it, never inside an escape of ours. */
+  @Test
+  void aLongTallyIsCutBeforeItIsEscaped() {
+    String tally = "x".repeat(1998) + "#1 and more";
+    String page = SummaryPage.of(new CheckOutcome(tally, 0, 0, Map.of(), List.of(), List.of()));
+    assertTrue(page.endsWith("xx\\#&#8203;1…\n"), page);
+  }
+
   @Test
   void marksOfMarkdownAndHtmlDoNothing() {
     String page =

@@ -92,6 +92,30 @@ class DeepPremixesTest {
     assertEquals(10, codes.size());
   }
 
+  /** The file to be mended is the one that the finding is in, not one that holds it. */
+  @Test
+  void whatHoldsOneThatIsTooDeepIsNotNamedAsTheFileToMend() throws IOException {
+    chain(12);
+    feedWith("P-1");
+    assertEquals(List.of("premix-too-deep"), folder.codes());
+    assertTrue(folder.findings().get(0).span().place().endsWith("P-4.premix:3:3"));
+    assertEquals(List.of("A-1 (mend P-4.premix first)"), notChecked());
+  }
+
+  @Test
+  void whatHoldsACircleIsNotNamedAsTheFileToMend() throws IOException {
+    chain(4);
+    folder.with("P-4.premix", premix("P-4", "P-3"));
+    feedWith("P-1");
+    assertEquals(List.of("premix-cycle"), folder.codes());
+    assertTrue(folder.findings().get(0).span().place().endsWith("P-4.premix:3:3"));
+    assertEquals(List.of("A-1 (mend P-4.premix first)"), notChecked());
+  }
+
+  private List<String> notChecked() throws IOException {
+    return Pellucid.check(root, "", DAY).notChecked();
+  }
+
   private void chain(int length) throws IOException {
     for (int i = 1; i <= length; i++) {
       folder.with("P-" + i + ".premix", premix("P-" + i, i == length ? "" : "P-" + (i + 1)));
