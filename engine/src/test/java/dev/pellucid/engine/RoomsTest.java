@@ -277,7 +277,8 @@ class RoomsTest {
             .knowing(LabelVerdict.Outcome.class)
             .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
-        Room.of("engine.folder", 2, "text", "finding", "parse"),
+        Room.of("engine.folder", 2, "text", "finding", "parse")
+            .using("org.apache.commons.compress..", "org.apache.commons.io.."),
         Room.of(
                 "engine",
                 6,

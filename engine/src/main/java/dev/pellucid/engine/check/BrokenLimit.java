@@ -30,6 +30,9 @@ import java.util.stream.Collectors;
 final class BrokenLimit implements Rule {
   private static final int NAMED = 3;
 
+  /** The least share that shows with one decimal of a percent. */
+  private static final double SHOWS = 0.0005;
+
   private final Code code;
   private final Bound.Side side;
 
@@ -182,7 +185,7 @@ final class BrokenLimit implements Rule {
           told.noting(
               "on target and fresh it is " + words.figure(expected) + words.unit() + " on average");
     }
-    if (verdict.reading().unknownShare() > 0) {
+    if (verdict.reading().unknownShare() >= SHOWS) {
       told = told.noting(unknownPart(verdict));
     }
     Optional<Waiver> waiver = limit.waiver();

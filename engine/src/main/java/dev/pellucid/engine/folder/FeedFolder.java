@@ -44,6 +44,11 @@ public final class FeedFolder {
   /** Tar archives are written in whole records of so many bytes, the last one filled up. */
   private static final int TAR_RECORD = 10240;
 
+  private static final String CUT_OFF = "the archive is cut off";
+
+  /** What the library says where an entry ends before its bytes do. */
+  private static final String CUT = "Truncated TAR archive";
+
   private static final List<String> READ =
       List.of(".recipe", ".premix", ".limits", ".figures", ".yaml", ".yml");
 
@@ -90,7 +95,12 @@ public final class FeedFolder {
    */
   public static FeedFolder packed(InputStream tar, String prefix) throws IOException {
     FeedFolder folder = new FeedFolder(Path.of(""), prefix);
-    folder.unpack(tar);
+    try {
+      folder.unpack(tar);
+    } catch (IOException broken) {
+      // What the stream itself has to say goes on as it is.
+      throw CUT.equals(broken.getMessage()) ? new IOException(CUT_OFF, broken) : broken;
+    }
     folder.clashes();
     return folder;
   }
@@ -268,7 +278,7 @@ public final class FeedFolder {
     // What is left is filling; whoever writes it must be able to end.
     counted.transferTo(OutputStream.nullOutputStream());
     if (counted.getCount() == 0 || counted.getCount() % TAR_RECORD != 0) {
-      throw new IOException("the archive is cut off");
+      throw new IOException(CUT_OFF);
     }
   }
 
