@@ -5,6 +5,7 @@ import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.folder.Passed;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.made.Order;
 import dev.pellucid.engine.made.Trace.Back;
@@ -175,8 +176,8 @@ final class TraceRun {
     findings.forEach(finding -> told.add(finding.span().file().path()));
     Set<Finding> passed = new HashSet<>(findings);
     for (Finding finding : found) {
+      String path = finding.span().file().path();
       if (isOfStore(finding) && !passed.contains(finding)) {
-        String path = finding.span().file().path();
         boolean inPart =
             read.contains(path)
                 || (path.startsWith(folder.printed(LOTS)) && finding.severity() == Severity.ERROR);
@@ -184,6 +185,9 @@ final class TraceRun {
         if (told.add(path)) {
           unsearched.add(path + (inPart ? " has an error" : " cannot be read"));
         }
+      } else if (LarderReader.isMisplaced(finding) && told.add(path)) {
+        findings.add(finding);
+        unsearched.add(path + " is in no place where data is read, and may be a record");
       }
     }
     for (String path : paths(BATCHES)) {

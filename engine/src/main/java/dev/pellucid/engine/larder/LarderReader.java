@@ -55,6 +55,11 @@ public final class LarderReader {
     return new LarderReader(files, closed).stocked();
   }
 
+  /** Whether a finding says that a file stands where no data is read, whatever it holds. */
+  public static boolean isMisplaced(Finding finding) {
+    return finding.code().equals(Places.MISPLACED);
+  }
+
   /** Every code that reading a larder can give, those of YAML left out. */
   public static List<Code> codes() {
     return Stream.of(

@@ -59,6 +59,19 @@ class TraceUnsearchedTest {
     assertEquals(List.of("r/batches is a link and is not followed"), unsearched());
   }
 
+  /** Nobody reads a file there, and nobody knows that it is no record. */
+  @Test
+  void aRecordInAPlaceOfItsOwn() throws IOException {
+    Files.createDirectory(copy.resolve("records"));
+    Files.move(copy.resolve(TG), copy.resolve(TG.replace("batches/", "records/")));
+    assertEquals(
+        List.of(
+            "r/"
+                + TG.replace("batches/", "records/")
+                + " is in no place where data is read, and may be a record"),
+        unsearched());
+  }
+
   @Test
   void aRecordThatIsALink() throws IOException {
     moveBehindALink(TG);
