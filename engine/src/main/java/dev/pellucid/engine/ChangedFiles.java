@@ -51,7 +51,7 @@ final class ChangedFiles implements Comparison.Causes {
         if (path.equals(is.path()) && !is.saysTheSameAs(was)) {
           causes.add(new Cause(path, OptionalDouble.empty()));
         }
-      } else if (is.couldHangOn(path) || was.couldHangOn(path)) {
+      } else if (is.hangsOn().test(path) || was.hangsOn().test(path)) {
         cause(path, is).ifPresent(causes::add);
       }
     }

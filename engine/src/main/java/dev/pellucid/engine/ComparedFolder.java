@@ -1,11 +1,11 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.FigureTaking;
 import dev.pellucid.engine.compare.RecipeState;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.SourceFile;
@@ -14,9 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -57,7 +55,7 @@ final class ComparedFolder {
     List<Finding> errors =
         run.sharedFindings().stream()
             .filter(one -> one.severity() == Severity.ERROR)
-            .filter(one -> !one.span().file().path().matches("(lots|batches)/.*|.*\\.figures"))
+            .filter(one -> DependsOn.bearsOnFeeds(one.span().file().path()))
             .toList();
     return errors.stream()
         .findFirst()
@@ -72,10 +70,6 @@ final class ComparedFolder {
 
   private RecipeState state(String path) {
     FolderRun.Opened opened = run.opened(path);
-    Set<String> reads = new TreeSet<>(opened.read());
-    opened.inspection().flatMap(Inspection::feed).stream()
-        .flatMap(feed -> feed.rows().stream())
-        .forEach(row -> reads.addAll(row.path()));
     Optional<FeedFigures> figures = figures(opened);
     String obstacle =
         opened.own().stream()
@@ -87,7 +81,7 @@ final class ComparedFolder {
         new SourceFile(path, "").stem(),
         path,
         words(path),
-        reads,
+        run.dependsOn(path, opened.reads())::on,
         figures,
         figures.isPresent() ? "" : obstacle);
   }

@@ -2,10 +2,10 @@ package dev.pellucid.engine;
 
 import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.check.Standing;
-import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.figures.FiguresRecord;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.SourceFile;
@@ -88,10 +88,12 @@ final class FiguresRun {
   /** The record of the recipe at a path. */
   Made made(String path) {
     FolderRun.Opened opened = run.opened(path);
-    Set<String> mendFirst = new TreeSet<>(run.brokenBefore(path, opened.read()));
+    Set<String> mendFirst = new TreeSet<>(run.brokenBefore(path, opened.reads()));
+    DependsOn hangs = run.dependsOn(path, opened.reads());
     shared.stream()
         .map(finding -> finding.span().file())
-        .filter(file -> bearsOn(opened, file))
+        .filter(file -> !file.fileName().endsWith(RECIPE))
+        .filter(file -> hangs.on(file.path().substring(folder.printed("").length())))
         .forEach(file -> mendFirst.add(file.fileName()));
     boolean sound = opened.own().stream().noneMatch(one -> one.severity() == Severity.ERROR);
     return new Made(
@@ -106,33 +108,6 @@ final class FiguresRun {
             feed ->
                 FiguresRecord.of(
                     feed, Standing.ofLimits(recipe), run.larder().settings().currency()));
-  }
-
-  /** Whether a recipe hangs on a shared file: on its own ingredients, premixes and limits only. */
-  private boolean bearsOn(FolderRun.Opened opened, SourceFile file) {
-    String name = file.fileName();
-    if (file.path().startsWith(folder.printed("lots/"))
-        || file.path().startsWith(folder.printed("batches/"))
-        || name.endsWith(FiguresRecord.ENDING)
-        || name.endsWith(RECIPE)) {
-      return false;
-    }
-    if (name.endsWith(".limits")) {
-      return opened.inspection().stream()
-          .flatMap(one -> one.recipe().profiles().stream())
-          .anyMatch(met -> met.profile().name().equals(file.stem()));
-    }
-    boolean named =
-        name.endsWith(".premix") || file.path().startsWith(folder.printed("ingredients/"));
-    return !named || reads(opened, file.stem());
-  }
-
-  private static boolean reads(FolderRun.Opened opened, String name) {
-    Optional<ComputedFeed> feed = opened.inspection().flatMap(Inspection::feed);
-    return opened.read().contains(name)
-        || feed.stream()
-            .flatMap(one -> one.rows().stream())
-            .anyMatch(row -> row.path().contains(name));
   }
 
   /** The path of the record of a recipe. */

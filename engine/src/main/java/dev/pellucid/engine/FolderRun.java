@@ -19,12 +19,15 @@ import dev.pellucid.engine.made.Stock;
 import dev.pellucid.engine.made.Use;
 import dev.pellucid.engine.outcome.RecipeOutcome;
 import dev.pellucid.engine.resolve.Days;
+import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.Profile;
+import dev.pellucid.engine.resolve.Reads;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.Resolver;
+import dev.pellucid.engine.resolve.Reworks;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
@@ -40,7 +43,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -135,7 +137,7 @@ final class FolderRun<T> {
             trees.all(".premix", PremixFile.class, findings),
             trees.all(".limits", ProfileFile.class, findings),
             trees.codes(),
-            this::reworked,
+            new Sources(),
             days);
     findings.addAll(prepared.findings());
     this.resolver = prepared.resolver();
@@ -231,25 +233,11 @@ final class FolderRun<T> {
 
   /** One recipe as it is written, whatever its limits say. */
   Optional<ComputedFeed> feed(String code) {
-    return trees.path(code).flatMap(path -> looked(path).feed());
-  }
-
-  /**
-   * One recipe, whatever its limits say.
-   *
-   * @param reads the names that it looked up, those in its premixes too
-   */
-  record Looked(Set<String> reads, Optional<ComputedFeed> feed) {}
-
-  Looked looked(String path) {
-    Optional<Resolution<ResolvedRecipe>> resolution =
-        trees.recipe(path, new ArrayList<>()).map(resolver::recipe);
-    Optional<ComputedFeed> feed =
-        resolution.flatMap(Resolution::thing).flatMap(recipe -> computer.compute(recipe).feed());
-    Set<String> reads = new TreeSet<>();
-    resolution.ifPresent(one -> reads.addAll(one.read()));
-    feed.ifPresent(one -> one.rows().forEach(row -> reads.addAll(row.path())));
-    return new Looked(reads, feed);
+    return trees
+        .path(code)
+        .flatMap(path -> trees.recipe(path, new ArrayList<>()))
+        .flatMap(tree -> resolver.recipe(tree).thing())
+        .flatMap(recipe -> computer.compute(recipe).feed());
   }
 
   /** What a limit of these words would be about. */
@@ -290,7 +278,7 @@ final class FolderRun<T> {
     return resolution
         .thing()
         .map(resolved -> checked(path, resolved, own))
-        .orElseGet(() -> unchecked(path, brokenBefore(path, resolution.read()), own));
+        .orElseGet(() -> unchecked(path, brokenBefore(path, resolution.reads()), own));
   }
 
   private Outcome<T> unchecked(String path, List<String> broken, List<Finding> own) {
@@ -343,7 +331,7 @@ final class FolderRun<T> {
    * @param inspection absent where the recipe cannot be resolved
    * @param own what is wrong with its words
    */
-  record Opened(Optional<Inspection> inspection, List<Finding> own, SortedSet<String> read) {}
+  record Opened(Optional<Inspection> inspection, List<Finding> own, Reads reads) {}
 
   Opened opened(String path) {
     List<Finding> own = new ArrayList<>();
@@ -352,12 +340,12 @@ final class FolderRun<T> {
     return new Opened(
         resolution.flatMap(Resolution::thing).map(this::inspection),
         own,
-        resolution.map(Resolution::read).orElse(new TreeSet<>()));
+        resolution.map(Resolution::reads).orElse(Reads.NONE));
   }
 
   /** Names of the files to be mended first, of all that the recipe at a path looked up. */
-  List<String> brokenBefore(String path, SortedSet<String> read) {
-    return new MendFirst(trees, resolver).of(path, read);
+  List<String> brokenBefore(String path, Reads reads) {
+    return new MendFirst(trees, resolver).of(path, reads);
   }
 
   private static RecipeOutcome recorded(String path, Inspection recipe, List<Finding> said) {
@@ -367,17 +355,35 @@ final class FolderRun<T> {
   }
 
   /** What rework of a recipe is made of, worked out once; empty where it must be mended first. */
-  private Optional<Material.Reworked> reworked(String code) {
-    return reworked.computeIfAbsent(code, this::finished);
+  private final class Sources implements Reworks {
+    @Override
+    public Optional<Material.Reworked> of(String recipe) {
+      return reworked.computeIfAbsent(recipe, this::made);
+    }
+
+    @Override
+    public Reads behind(String recipe) {
+      return source(recipe).map(Resolution::reads).orElse(Reads.NONE);
+    }
+
+    private Optional<Material.Reworked> made(String recipe) {
+      return source(recipe)
+          .flatMap(Resolution::thing)
+          .flatMap(one -> computer.compute(one).feed())
+          .map(Finished::of);
+    }
+
+    private Optional<Resolution<ResolvedRecipe>> source(String recipe) {
+      return trees
+          .path(recipe)
+          .flatMap(path -> trees.recipe(path, new ArrayList<>()))
+          .map(resolver::source);
+    }
   }
 
-  private Optional<Material.Reworked> finished(String code) {
-    return trees
-        .path(code)
-        .flatMap(path -> trees.recipe(path, new ArrayList<>()))
-        .flatMap(tree -> resolver.source(tree).thing())
-        .flatMap(recipe -> computer.compute(recipe).feed())
-        .map(Finished::of);
+  /** All that the recipe at a path hangs on. */
+  DependsOn dependsOn(String path, Reads reads) {
+    return resolver.dependsOn(path, reads);
   }
 
   /** The batch on the scales of the plant, and its feed computed again with what they show. */

@@ -1,5 +1,6 @@
 package dev.pellucid.engine;
 
+import dev.pellucid.engine.resolve.Reads;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.Resolver;
@@ -12,7 +13,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
 
 /**
  * Which files keep a recipe from being computed, where they are not its own: of a feed that is
@@ -32,9 +32,9 @@ final class MendFirst {
   }
 
   /** The names of the files, of all that the recipe at a path looked up. */
-  List<String> of(String path, SortedSet<String> read) {
+  List<String> of(String path, Reads reads) {
     Set<String> files = new LinkedHashSet<>();
-    for (String file : resolver.brokenBefore(new SourceFile(path, "").stem(), read)) {
+    for (String file : resolver.brokenBefore(new SourceFile(path, "").stem(), reads)) {
       if (file.endsWith(RECIPE)) {
         files.addAll(behind(file));
       } else {
@@ -51,7 +51,7 @@ final class MendFirst {
     Optional<Resolution<ResolvedRecipe>> source = tree.map(resolver::source);
     source.ifPresent(one -> own.addAll(one.findings()));
     Set<String> files = new LinkedHashSet<>();
-    source.ifPresent(one -> files.addAll(resolver.brokenData(one.read())));
+    source.ifPresent(one -> files.addAll(resolver.brokenData(one.reads())));
     if (files.isEmpty() || own.stream().anyMatch(it -> it.severity() == Severity.ERROR)) {
       files.add(file);
     }

@@ -10,6 +10,7 @@ import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.engine.outcome.LimitOutcome;
 import dev.pellucid.engine.outcome.RecipeOutcome;
+import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.site.FeedView;
 import dev.pellucid.engine.site.FeedView.Past;
 import dev.pellucid.engine.site.FeedViews;
@@ -17,7 +18,6 @@ import dev.pellucid.engine.site.Site;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.show.FindingText;
-import dev.pellucid.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -27,7 +27,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -80,7 +79,7 @@ final class SiteRun {
     Site site = new Site(run.larder(), day, Outputs.into(to)::write);
     for (RecipeOutcome outcome : result.recorded()) {
       List<String> own = new ArrayList<>();
-      doubt(run.opened(outcome.path()).read()).ifPresent(own::add);
+      doubt(outcome.path()).ifPresent(own::add);
       own.addAll(Optional.ofNullable(findings.remove(prefix + outcome.path())).orElse(List.of()));
       site.add(view(outcome, own));
     }
@@ -95,11 +94,12 @@ final class SiteRun {
   /**
    * What is wrong with shared files that a recipe could hang on stands above all of its figures.
    */
-  private Optional<String> doubt(SortedSet<String> read) {
+  private Optional<String> doubt(String recipe) {
+    DependsOn hangs = run.dependsOn(recipe, run.opened(recipe).reads());
     List<Finding> errors =
         shared.stream()
             .filter(one -> one.severity() == Severity.ERROR)
-            .filter(one -> bearsOn(one.span().file(), read))
+            .filter(one -> hangs.on(one.span().file().path().substring(prefix.length())))
             .toList();
     return errors.stream()
         .findFirst()
@@ -109,16 +109,6 @@ final class SiteRun {
                     + Counted.of(errors.size(), "error")
                     + " in files that feeds share, the first in "
                     + first.span().place());
-  }
-
-  /** Whether a recipe could hang on a shared file: one it looked up, or one that all hang on. */
-  private boolean bearsOn(SourceFile file, SortedSet<String> read) {
-    String path = file.path().substring(prefix.length());
-    if (path.startsWith("lots/") || path.startsWith("batches/") || path.endsWith(".figures")) {
-      return false;
-    }
-    boolean named = path.startsWith("ingredients/") || path.endsWith(".premix");
-    return !named || read.contains(file.stem());
   }
 
   private FeedView view(RecipeOutcome outcome, List<String> findings) {

@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Trees to things: premixes first, each after those it is made of, then profiles; after that any
@@ -25,20 +26,47 @@ import java.util.TreeSet;
 public final class Resolver {
   private final Kitchen kitchen;
   private final Unmade unmade;
+  private final Map<Ref, Reads> shared;
 
-  private Resolver(Kitchen kitchen, Unmade unmade) {
+  private Resolver(Kitchen kitchen, Unmade unmade, Map<Ref, Reads> shared) {
     this.kitchen = kitchen;
     this.unmade = unmade;
+    this.shared = shared;
+  }
+
+  /**
+   * All that a file hangs on.
+   *
+   * @param path of it, below the folder
+   * @param reads what was looked up to make it
+   */
+  public DependsOn dependsOn(String path, Reads reads) {
+    return new DependsOn(path, reads, this::behind);
+  }
+
+  /** What was looked up for a premix, a profile, the law, or a feed that is worked in again. */
+  private Stream<Reads> behind(Ref ref) {
+    return switch (ref.kind()) {
+      case PREMIX, PROFILE -> Optional.ofNullable(shared.get(ref)).stream();
+      case LAW ->
+          Stream.of(
+              Reads.of(
+                  kitchen.law().stream()
+                      .map(one -> new Ref(Ref.Kind.PROFILE, one.name()))
+                      .toList()));
+      case REWORK -> Stream.of(kitchen.reworks().behind(ref.name()));
+      default -> Stream.of();
+    };
   }
 
   /**
    * The files to be mended before a recipe, of all that it looked up: what {@link #brokenData}
    * says, and recipes whose feed is worked in again and cannot be computed.
    */
-  public List<String> brokenBefore(String recipe, SortedSet<String> read) {
-    Set<String> files = new LinkedHashSet<>(brokenData(read));
+  public List<String> brokenBefore(String recipe, Reads reads) {
+    Set<String> files = new LinkedHashSet<>(brokenData(reads));
     if (kitchen.larder().nutrients().mendFirst().isEmpty()) {
-      read.stream()
+      reads.names(Ref.Kind.REWORK).stream()
           .filter(name -> !name.equals(recipe) && kitchen.recipes().containsKey(name))
           .filter(name -> !unmade.isBroken(name) && kitchen.reworks().of(name).isEmpty())
           .forEach(name -> files.add(name + ".recipe"));
@@ -50,9 +78,11 @@ public final class Resolver {
    * The data and premixes to be mended, of all that a recipe looked up: of a premix that cannot be
    * made those that it hangs on, and its own where that is at fault.
    */
-  public List<String> brokenData(SortedSet<String> read) {
+  public List<String> brokenData(Reads reads) {
     List<String> nutrients = kitchen.larder().nutrients().mendFirst();
-    return nutrients.isEmpty() ? unmade.atFault(read) : nutrients;
+    return nutrients.isEmpty()
+        ? unmade.atFault(reads.names(Ref.Kind.INGREDIENT, Ref.Kind.PREMIX))
+        : nutrients;
   }
 
   /** By name, those of law included. */
@@ -88,21 +118,27 @@ public final class Resolver {
     Map<String, Profile> named = new HashMap<>();
     Kitchen kitchen = new Kitchen(larder, named, made, broken, recipes, reworks, days);
     Unmade unmade = new Unmade(kitchen);
+    Map<Ref, Reads> shared = new HashMap<>();
     PremixOrder order = new PremixOrder(premixes, findings);
     for (PremixFile file : order.inOrder()) {
       Resolution<ResolvedPremix> premix = make(file, kitchen, findings);
+      shared.put(new Ref(Ref.Kind.PREMIX, file.source().stem()), premix.reads());
       if (premix.thing().isEmpty()) {
         unmade.add(file.source().stem(), premix);
       }
     }
-    order.leftOut().forEach(unmade::add);
+    for (PremixOrder.LeftOut one : order.leftOut()) {
+      unmade.add(one);
+      shared.put(new Ref(Ref.Kind.PREMIX, one.code()), one.reads());
+    }
     for (ProfileFile file : profiles) {
       Resolution<Profile> profile = new ProfileResolver(file, kitchen).resolve();
       findings.addAll(profile.findings());
+      shared.put(new Ref(Ref.Kind.PROFILE, file.source().stem()), profile.reads());
       profile.thing().ifPresent(one -> named.put(one.name(), one));
     }
     lawIsThere(kitchen, findings);
-    return new Prepared(new Resolver(kitchen, unmade), findings);
+    return new Prepared(new Resolver(kitchen, unmade, shared), findings);
   }
 
   private static Resolution<ResolvedPremix> make(
@@ -146,12 +182,12 @@ public final class Resolver {
   public Resolution<ResolvedRecipe> source(RecipeFile file) {
     Resolution<ResolvedRecipe> source = new RecipeResolver(file, kitchen.ofSource()).resolve();
     return new Resolution<>(
-        source.thing().map(ResolvedRecipe::withoutRework), source.findings(), source.read());
+        source.thing().map(ResolvedRecipe::withoutRework), source.findings(), source.reads());
   }
 
   /** What the left side of a limit is about; a finding where it names nothing. */
   public Optional<Subject> subject(Left left, List<Finding> findings) {
-    return new Limits(kitchen, findings, new TreeSet<>()).subject(left);
+    return new Limits(new Scope(kitchen), findings).subject(left);
   }
 
   /** The premixes that could be made, by code. */
