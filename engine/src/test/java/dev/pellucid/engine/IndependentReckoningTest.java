@@ -51,7 +51,7 @@ class IndependentReckoningTest {
     }
     LocalDate day = LocalDate.of(2026, 11, 25);
     Resolver resolver =
-        Resolver.prepare(larder, premixes, List.of(), Map.of(), Reworks.NONE, Days.on(day))
+        Resolver.prepare(new Resolver.Named(larder, premixes, List.of(), Map.of(), Reworks.NONE, Days.on(day)), java.util.Optional.empty())
             .resolver();
     FeedFile recipe = parsed(folder, "catfish/CG-36.recipe", findings);
     var resolved = resolver.recipe((FeedFile.RecipeFile) recipe).thing().orElseThrow();

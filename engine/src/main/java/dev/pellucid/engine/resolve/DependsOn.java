@@ -54,6 +54,16 @@ public final class DependsOn {
         : refs.contains(told);
   }
 
+  /** Whether a premix of this code was looked up on the way. */
+  public boolean holdsPremix(String code) {
+    return refs.contains(new Ref(Ref.Kind.PREMIX, code));
+  }
+
+  /** Whether what is left in the store hangs on files of this place. */
+  public static boolean bearsOnStock(String path) {
+    return path.startsWith("lots/") || path.startsWith("batches/");
+  }
+
   /** Whether feeds hang on files of this place at all: on lots and records of batches none does. */
   public static boolean bearsOnFeeds(String path) {
     return !toldBy(path).isEmpty();

@@ -32,11 +32,13 @@ public record Kitchen(
   /** Stands for a premix whose own file says why it cannot be used. */
   private static final Object BROKEN = "broken";
 
+  private static final Material.Reworked NOTHING =
+      new Material.Reworked(ResolvedPremix.nothing(), Optional.empty());
+
   /** The same for a recipe whose feed is to be worked into others: its own rework is left out. */
   Kitchen ofSource() {
-    Material.Reworked none = new Material.Reworked(ResolvedPremix.nothing(), Optional.empty());
     return new Kitchen(
-        larder, profiles, premixes, brokenPremixes, recipes, code -> Optional.of(none), days);
+        larder, profiles, premixes, brokenPremixes, recipes, code -> Optional.of(NOTHING), days);
   }
 
   /** What a reference finds here. */

@@ -39,7 +39,8 @@ class DataPagesTest {
           "file-copy",
           "file-special",
           "more-findings",
-          "day-far-off");
+          "day-far-off",
+          "fault-of-pellucid");
 
   static Set<String> codes() {
     return Stream.of(

@@ -50,7 +50,7 @@ public final class ExamplePlans {
     this.profileFiles = profileFiles;
     this.larder = larder;
     this.resolver =
-        Resolver.prepare(larder, premixFiles, profileFiles, Map.of(), Reworks.NONE, Days.on(DAY))
+        Resolver.prepare(new Resolver.Named(larder, premixFiles, profileFiles, Map.of(), Reworks.NONE, Days.on(DAY)), java.util.Optional.empty())
             .resolver();
   }
 
