@@ -1,6 +1,6 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.Material;
@@ -23,9 +23,9 @@ import java.util.stream.Stream;
  */
 final class BatchLines {
   private final Map<String, List<String>> byCode = new TreeMap<>();
-  private final List<String> unread = new ArrayList<>();
+  private final List<Unsearched> unread = new ArrayList<>();
 
-  BatchLines(FeedFolder folder, Larder larder) {
+  BatchLines(Texts folder, Larder larder) {
     FeedTrees trees = new FeedTrees(folder);
     List<PremixFile> premixes = trees.all(".premix", PremixFile.class, new ArrayList<>());
     TreeSet<String> codes = new TreeSet<>();
@@ -38,7 +38,7 @@ final class BatchLines {
       premix.ifPresent(this::premix);
       recipe.ifPresent(this::recipe);
       if (byCode.getOrDefault(code, List.of()).isEmpty()) {
-        unread.add(code + " has no recipe or premix that can be read");
+        unread.add(new Unsearched.Code(code));
       }
     }
   }
@@ -47,8 +47,8 @@ final class BatchLines {
     return byCode;
   }
 
-  /** Recipes and premixes that do not tell all of their lines, each in a sentence. */
-  List<String> unread() {
+  /** Recipes and premixes that do not tell all of their lines. */
+  List<Unsearched> unread() {
     return unread;
   }
 
@@ -80,7 +80,7 @@ final class BatchLines {
   }
 
   private void unread(SourceFile source) {
-    unread.add(source.path() + " has lines that cannot be read");
+    unread.add(new Unsearched.File(source.path(), "has lines that cannot be read"));
   }
 
   private static String name(ShareLine line) {

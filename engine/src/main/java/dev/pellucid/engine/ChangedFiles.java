@@ -5,7 +5,7 @@ import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.RecipeChange.Cause;
 import dev.pellucid.engine.compare.RecipeState;
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,7 +75,7 @@ final class ChangedFiles implements Comparison.Causes {
   }
 
   private ComparedFolder without(String path) {
-    return new ComparedFolder(after.folder().with(path, before.folder()), day);
+    return new ComparedFolder(after.folder().with(List.of(path), before.folder()), day);
   }
 
   /** Paths of files that say something else; one that only lies elsewhere does not. */
@@ -109,7 +109,7 @@ final class ChangedFiles implements Comparison.Causes {
 
   private static Map<String, List<String>> words(ComparedFolder state) {
     Map<String, List<String>> words = new TreeMap<>();
-    FeedFolder folder = state.folder();
+    Texts folder = state.folder();
     folder.data().forEach(path -> words.put(path, List.of(state.text(path))));
     for (String kind : List.of(".premix", ".limits", ".recipe")) {
       folder.ending(kind).forEach(path -> words.put(path, state.words(path)));

@@ -2,8 +2,8 @@ package dev.pellucid.engine;
 
 import dev.pellucid.engine.compare.Allowance;
 import dev.pellucid.engine.compare.Comparison;
-import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.folder.Outputs;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.outcome.CompareJson;
 import dev.pellucid.engine.report.CompareHtml;
 import dev.pellucid.engine.report.CompareMarkdown;
@@ -27,7 +27,7 @@ import java.util.OptionalDouble;
 public record CompareReport(
     Comparison comparison, String text, String markdown, String html, String json) {
 
-  static CompareReport of(FeedFolder from, FeedFolder to, LocalDate day, String fullAt) {
+  static CompareReport of(Texts from, Texts to, LocalDate day, String fullAt) {
     ComparedFolder before = new ComparedFolder(from, day);
     ComparedFolder after = new ComparedFolder(to, day);
     Comparison comparison =

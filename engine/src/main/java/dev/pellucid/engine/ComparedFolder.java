@@ -5,7 +5,7 @@ import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.FigureTaking;
 import dev.pellucid.engine.compare.RecipeState;
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.SourceFile;
@@ -22,15 +22,15 @@ import java.util.stream.Collectors;
 
 /** One of two states of a folder, with the figures of its recipes. */
 final class ComparedFolder {
-  private final FeedFolder folder;
+  private final Texts folder;
   private final FolderRun<String> run;
 
-  ComparedFolder(FeedFolder folder, LocalDate day) {
+  ComparedFolder(Texts folder, LocalDate day) {
     this.folder = folder;
     this.run = new FolderRun<>(folder, day, FolderRun.Made::path);
   }
 
-  FeedFolder folder() {
+  Texts folder() {
     return folder;
   }
 

@@ -1,6 +1,6 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.finding.Finding;
@@ -18,15 +18,14 @@ import java.util.TreeMap;
 record DataTexts(SortedMap<String, SourceFile> read, SortedMap<String, SourceFile> closed) {
 
   /** Reads them; what cannot be read is a finding. */
-  static DataTexts of(FeedFolder folder, List<Finding> findings) {
+  static DataTexts of(Texts folder, List<Finding> findings) {
     SortedMap<String, SourceFile> read = new TreeMap<>();
     SortedMap<String, SourceFile> closed = new TreeMap<>();
     for (String path : folder.data()) {
       folder
           .read(path, findings)
           .ifPresentOrElse(
-              text -> read.put(path, text),
-              () -> closed.put(path, new SourceFile(folder.printed(path), "")));
+              text -> read.put(path, text), () -> closed.put(path, new SourceFile(path, "")));
     }
     return new DataTexts(read, closed);
   }

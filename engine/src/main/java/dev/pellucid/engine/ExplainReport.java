@@ -2,7 +2,7 @@ package dev.pellucid.engine;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.explain.Explainer;
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.report.ExplainText;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.Finding;
@@ -42,7 +42,7 @@ public record ExplainReport(String text, Optional<String> problem) {
   }
 
   /** A figure of a recipe, down to its sources. */
-  static ExplainReport ofFigure(FeedFolder folder, LocalDate day, String recipe, String figure) {
+  static ExplainReport ofFigure(Texts folder, LocalDate day, String recipe, String figure) {
     FolderRun<ComputedFeed> run = new FolderRun<>(folder, day, FolderRun.Made::feed);
     if (!run.recipes().contains(recipe)) {
       List<String> near = NearNames.of(recipe, run.recipes());

@@ -1,6 +1,6 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.FeedParser;
 import dev.pellucid.parse.Parsed;
@@ -17,9 +17,9 @@ import java.util.TreeMap;
 
 /** The recipes, premixes and profiles of a folder as trees, read when they are asked for. */
 final class FeedTrees {
-  private final FeedFolder folder;
+  private final Texts folder;
 
-  FeedTrees(FeedFolder folder) {
+  FeedTrees(Texts folder) {
     this.folder = folder;
   }
 

@@ -2,8 +2,8 @@ package dev.pellucid.engine;
 
 import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.figures.FiguresRecord;
-import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.folder.Outputs;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.text.Choices;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.SourceFile;
@@ -21,7 +21,7 @@ import java.util.TreeSet;
  * @param changes the records that are not there yet, or not as they would be
  * @param unchanged how many are
  * @param unmade recipes without one, and why
- * @param withoutRecipe paths of records whose recipe is gone, as they are printed
+ * @param withoutRecipe paths of records whose recipe is gone, below the folder
  * @param problem why nothing was made, and what to do
  */
 public record FiguresReport(
@@ -45,7 +45,7 @@ public record FiguresReport(
    */
   public record Change(String path, String text) {}
 
-  static FiguresReport of(FeedFolder folder, String recipe, boolean kept) {
+  static FiguresReport of(Texts folder, String recipe, boolean kept) {
     List<String> named = named(folder, recipe);
     if (named.isEmpty()) {
       return problem(unknown(folder, recipe));
@@ -64,7 +64,7 @@ public record FiguresReport(
       if (text.isEmpty()) {
         unmade.add(unmade(stem(path), made.get(i).mendFirst()));
       } else if (folder.isLink(path)) {
-        unmade.add(stem(path) + ", " + folder.printed(path) + " is a link to another place");
+        unmade.add(stem(path) + ", " + path + " is a link to another place");
       } else if (!(records.contains(path) && isThere(folder, path, text.get()))) {
         changes.add(
             new Change(
@@ -76,13 +76,13 @@ public record FiguresReport(
         changes, unchanged, unmade, withoutRecipe(folder, recipe), Optional.empty());
   }
 
-  private static List<String> named(FeedFolder folder, String recipe) {
+  private static List<String> named(Texts folder, String recipe) {
     return folder.ending(RECIPE).stream()
         .filter(path -> recipe.isEmpty() || stem(path).equals(recipe))
         .toList();
   }
 
-  private static String unknown(FeedFolder folder, String recipe) {
+  private static String unknown(Texts folder, String recipe) {
     TreeSet<String> codes = new TreeSet<>();
     folder.ending(RECIPE).forEach(path -> codes.add(stem(path)));
     if (codes.isEmpty()) {
@@ -104,7 +104,7 @@ public record FiguresReport(
         : code + ", mend " + String.join(", ", mendFirst) + " first";
   }
 
-  private static boolean isThere(FeedFolder folder, String path, String text) {
+  private static boolean isThere(Texts folder, String path, String text) {
     return folder
         .read(path, new ArrayList<>())
         .filter(kept -> FiguresFindings.same(kept.text(), text))
@@ -112,18 +112,17 @@ public record FiguresReport(
   }
 
   /** With the line ends and the byte order mark of the record that is kept. */
-  private static String likeKept(FeedFolder folder, String path, String text) {
+  private static String likeKept(Texts folder, String path, String text) {
     String kept = folder.read(path, new ArrayList<>()).map(SourceFile::text).orElse("");
     String mark = kept.startsWith("\uFEFF") ? "\uFEFF" : "";
     return mark + (kept.contains("\r\n") ? text.replace("\n", "\r\n") : text);
   }
 
-  private static List<String> withoutRecipe(FeedFolder folder, String recipe) {
+  private static List<String> withoutRecipe(Texts folder, String recipe) {
     Set<String> recipes = new TreeSet<>(folder.ending(RECIPE));
     return folder.ending(FiguresRecord.ENDING).stream()
         .filter(path -> recipe.isEmpty() || stem(path).equals(recipe))
         .filter(path -> !recipes.contains(FiguresRun.recipeOf(path)))
-        .map(folder::printed)
         .toList();
   }
 

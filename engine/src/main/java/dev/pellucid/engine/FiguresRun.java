@@ -5,7 +5,7 @@ import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.figures.FiguresRecord;
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.SourceFile;
@@ -23,7 +23,7 @@ import java.util.TreeSet;
 final class FiguresRun {
   private static final String RECIPE = ".recipe";
 
-  private final FeedFolder folder;
+  private final Texts folder;
   private final FolderRun<String> run;
   private final Set<String> recipes;
   private final List<Finding> shared;
@@ -36,7 +36,7 @@ final class FiguresRun {
    */
   record Made(Optional<String> text, List<String> mendFirst) {}
 
-  FiguresRun(FeedFolder folder) {
+  FiguresRun(Texts folder) {
     this.folder = folder;
     this.recipes = new TreeSet<>(folder.ending(RECIPE));
     this.run = FolderRun.asWritten(folder);
@@ -47,7 +47,7 @@ final class FiguresRun {
   }
 
   /** What is wrong with the records that a folder keeps. */
-  static List<Finding> findings(FeedFolder folder) {
+  static List<Finding> findings(Texts folder) {
     List<String> kept = folder.ending(FiguresRecord.ENDING);
     if (kept.isEmpty()) {
       return List.of();
@@ -63,7 +63,7 @@ final class FiguresRun {
     Optional<SourceFile> recorded = folder.read(path, found);
     String recipe = recipeOf(path);
     if (!recipes.contains(recipe)) {
-      SourceFile named = recorded.orElseGet(() -> new SourceFile(folder.printed(path), ""));
+      SourceFile named = recorded.orElseGet(() -> new SourceFile(path, ""));
       found.add(FiguresFindings.withoutRecipe(named, elsewhere(named.stem())));
     } else if (recorded.isPresent() && found.isEmpty()) {
       made(recipe)
@@ -77,7 +77,7 @@ final class FiguresRun {
   private Set<String> elsewhere(String code) {
     Set<String> paths = new TreeSet<>();
     for (String path : recipes) {
-      SourceFile named = new SourceFile(folder.printed(path), "");
+      SourceFile named = new SourceFile(path, "");
       if (named.stem().equals(code)) {
         paths.add(named.path());
       }
@@ -111,8 +111,8 @@ final class FiguresRun {
   /** Whether a recipe hangs on a shared file: on its own ingredients, premixes and limits only. */
   private boolean bearsOn(FolderRun.Opened opened, SourceFile file) {
     String name = file.fileName();
-    if (file.path().startsWith(folder.printed("lots/"))
-        || file.path().startsWith(folder.printed("batches/"))
+    if (file.path().startsWith("lots/")
+        || file.path().startsWith("batches/")
         || name.endsWith(FiguresRecord.ENDING)
         || name.endsWith(RECIPE)) {
       return false;
@@ -122,8 +122,7 @@ final class FiguresRun {
           .flatMap(one -> one.recipe().profiles().stream())
           .anyMatch(met -> met.profile().name().equals(file.stem()));
     }
-    boolean named =
-        name.endsWith(".premix") || file.path().startsWith(folder.printed("ingredients/"));
+    boolean named = name.endsWith(".premix") || file.path().startsWith("ingredients/");
     return !named || reads(opened, file.stem());
   }
 

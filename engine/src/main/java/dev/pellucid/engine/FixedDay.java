@@ -1,6 +1,6 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
@@ -38,12 +38,12 @@ public record FixedDay(LocalDate day, LocalDate today) {
         + today;
   }
 
-  Finding warning(FeedFolder folder) {
+  Finding warning(Texts folder) {
     SourceFile settings =
-        Optional.of(FeedFolder.SETTINGS)
+        Optional.of(Texts.SETTINGS)
             .filter(folder::has)
             .flatMap(path -> folder.read(path, new ArrayList<>()))
-            .orElseGet(() -> new SourceFile(folder.printed(FeedFolder.SETTINGS), ""));
+            .orElseGet(() -> new SourceFile(Texts.SETTINGS, ""));
     return Finding.warning(CODE, settings.beginning(), sentence())
         .noting("by that day waivers end, lots expire, prices count and use-by days are reckoned")
         .helping("take pellucid.day out of pom.xml, then each run has the day of the clock")

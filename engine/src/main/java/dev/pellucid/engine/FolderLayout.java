@@ -1,7 +1,7 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.folder.Outputs;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.format.Formatter;
 import dev.pellucid.parse.FeedParser;
@@ -45,19 +45,15 @@ public record FolderLayout(
 
   /** Whether this is a folder of feeds at all: it has settings. */
   public static boolean isFeedFolder(Path root) {
-    return FeedFolder.holds(root, FeedFolder.SETTINGS);
+    return Texts.holds(root, Texts.SETTINGS);
   }
 
   /** A file and its text as it would be laid out. */
-  public record Change(String relative, SourceFile source, String laidOut) {}
+  public record Change(SourceFile source, String laidOut) {}
 
-  /**
-   * Looks at a folder and writes nothing.
-   *
-   * @param prefix what is printed before each path
-   */
-  public static FolderLayout of(Path root, String prefix) throws IOException {
-    FeedFolder folder = FeedFolder.list(root, prefix);
+  /** Looks at a folder and writes nothing. */
+  public static FolderLayout of(Path root) throws IOException {
+    Texts folder = Texts.at(root);
     Formatter formatter = new Formatter(Lexing::lexemes);
     List<Change> changes = new ArrayList<>();
     List<String> leftAlone = new ArrayList<>();
@@ -73,14 +69,14 @@ public record FolderLayout(
                 && findings.isEmpty()
                 && FeedParser.parse(text.get()).findings().isEmpty();
         if (!readable) {
-          leftAlone.add(prefix + path);
+          leftAlone.add(path);
           continue;
         }
         Optional<String> laidOut = formatter.format(text.get());
         if (laidOut.isEmpty()) {
-          refused.add(prefix + path);
+          refused.add(path);
         } else if (!laidOut.get().equals(text.get().text())) {
-          changes.add(new Change(path, text.get(), laidOut.get()));
+          changes.add(new Change(text.get(), laidOut.get()));
         }
       }
     }
@@ -91,7 +87,7 @@ public record FolderLayout(
   public void write(Path root) throws IOException {
     Outputs outputs = Outputs.over(root);
     for (Change change : changes) {
-      outputs.write(change.relative(), change.laidOut());
+      outputs.write(change.source().path(), change.laidOut());
     }
   }
 }

@@ -11,7 +11,7 @@ import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Finished;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.made.Books;
@@ -52,7 +52,7 @@ import java.util.function.Function;
  * words of the same place in a shared file is said once.
  */
 final class FolderRun<T> {
-  private final FeedFolder folder;
+  private final Texts folder;
   private final FeedTrees trees;
   private final LocalDate day;
   private final Function<Made, T> maker;
@@ -108,21 +108,21 @@ final class FolderRun<T> {
       Stock stock,
       List<RecipeOutcome> recorded) {}
 
-  FolderRun(FeedFolder folder, LocalDate day, Function<Made, T> maker) {
+  FolderRun(Texts folder, LocalDate day, Function<Made, T> maker) {
     this(folder, Days.on(day), maker, false);
   }
 
   /** A run that keeps of each recipe what reports need. */
-  static <T> FolderRun<T> recording(FeedFolder folder, LocalDate day, Function<Made, T> maker) {
+  static <T> FolderRun<T> recording(Texts folder, LocalDate day, Function<Made, T> maker) {
     return new FolderRun<>(folder, Days.on(day), maker, true);
   }
 
   /** A run to which no day has come, and none has passed. */
-  static FolderRun<String> asWritten(FeedFolder folder) {
+  static FolderRun<String> asWritten(Texts folder) {
     return new FolderRun<>(folder, Days.AS_WRITTEN, Made::path, false);
   }
 
-  private FolderRun(FeedFolder folder, Days days, Function<Made, T> maker, boolean recording) {
+  private FolderRun(Texts folder, Days days, Function<Made, T> maker, boolean recording) {
     this.recording = recording;
     this.folder = folder;
     this.trees = new FeedTrees(folder);

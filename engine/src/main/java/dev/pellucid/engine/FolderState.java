@@ -1,6 +1,6 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -42,7 +42,7 @@ public abstract sealed class FolderState {
 
   /** What is made of it while it is open. */
   interface Work<T> {
-    T with(FeedFolder folder) throws IOException;
+    T with(Texts folder) throws IOException;
   }
 
   abstract <T> T open(Work<T> work) throws IOException;
@@ -56,7 +56,7 @@ public abstract sealed class FolderState {
 
     @Override
     <T> T open(Work<T> work) throws IOException {
-      return work.with(FeedFolder.list(root, ""));
+      return work.with(Texts.at(root));
     }
   }
 
@@ -69,9 +69,9 @@ public abstract sealed class FolderState {
 
     @Override
     <T> T open(Work<T> work) throws IOException {
-      AtomicReference<FeedFolder> read = new AtomicReference<>();
-      packing.into(tar -> read.set(FeedFolder.packed(tar, "")));
-      FeedFolder folder = read.get();
+      AtomicReference<Texts> read = new AtomicReference<>();
+      packing.into(tar -> read.set(Texts.packed(tar)));
+      Texts folder = read.get();
       if (folder == null) {
         throw new IOException("nothing was packed");
       }

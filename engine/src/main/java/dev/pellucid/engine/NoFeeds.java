@@ -1,6 +1,6 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -40,7 +40,7 @@ public final class NoFeeds {
     private String on(Path folder) throws IOException {
       Path feeds = folder.toAbsolutePath().normalize();
       String command = "mvn pellucid:" + goal;
-      if (FeedFolder.holds(feeds, "pom.xml")) {
+      if (Texts.holds(feeds, "pom.xml")) {
         return command + " -f " + word("", seen(working, feeds));
       }
       String from = project.equals(working) ? "" : " -f " + word("", seen(working, project));
@@ -69,7 +69,7 @@ public final class NoFeeds {
     if (FolderLayout.isFeedFolder(root)) {
       return Optional.empty();
     }
-    FeedFolder below = FeedFolder.list(root, "");
+    Texts below = Texts.at(root);
     List<String> folders = folders(below);
     if (!folders.isEmpty()) {
       return Optional.of(elsewhere(root, called, folders));
@@ -80,11 +80,11 @@ public final class NoFeeds {
         .map(path -> withoutSettings(root, path));
   }
 
-  private static List<String> folders(FeedFolder below) {
+  private static List<String> folders(Texts below) {
     TreeSet<String> folders = new TreeSet<>();
     for (String path : below.paths()) {
-      if (path.endsWith("/" + FeedFolder.SETTINGS)) {
-        folders.add(path.substring(0, path.length() - FeedFolder.SETTINGS.length() - 1));
+      if (path.endsWith("/" + Texts.SETTINGS)) {
+        folders.add(path.substring(0, path.length() - Texts.SETTINGS.length() - 1));
       }
     }
     return List.copyOf(folders);
@@ -95,7 +95,7 @@ public final class NoFeeds {
     List<String> lines = new ArrayList<>();
     lines.add(
         "there is no "
-            + FeedFolder.SETTINGS
+            + Texts.SETTINGS
             + " in "
             + root
             + ", so it is no folder of feeds; below it "
@@ -113,7 +113,7 @@ public final class NoFeeds {
   private static String withoutSettings(Path root, String path) {
     return String.join(
         "\n",
-        "there is no " + FeedFolder.SETTINGS + " in " + root + ", and " + path + " lies below it;",
+        "there is no " + Texts.SETTINGS + " in " + root + ", and " + path + " lies below it;",
         "if this is your folder of feeds, write that file with these lines:",
         "  format: 1",
         "  name: the name of your mill or farm",

@@ -1,11 +1,11 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.folder.Outputs;
-import dev.pellucid.engine.outcome.BelowFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.outcome.CheckOutcome;
 import dev.pellucid.engine.outcome.ReportFiles;
 import dev.pellucid.measure.Calendar;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -34,29 +34,27 @@ public final class Pellucid {
   }
 
   /**
-   * Checks a folder; writes nothing.
+   * Checks a folder; writes nothing. Paths in findings are below the folder.
    *
-   * @param prefix what is printed before each path
    * @param day judges waivers and prices
    * @throws IOException where the disk fails
    */
-  public static CheckReport check(Path root, String prefix, LocalDate day) throws IOException {
-    FeedFolder folder = FeedFolder.list(root, prefix);
+  public static CheckReport check(Path root, LocalDate day) throws IOException {
+    Texts folder = Texts.at(root);
     CheckReport report = new FolderRun<>(folder, day, made -> made.path()).run().report();
     return report.with(FiguresRun.findings(folder));
   }
 
   /**
-   * Checks a folder and makes the reports of it for machines; writes nothing. Paths in reports are
-   * below the folder, without the prefix.
+   * Checks a folder and makes the reports of it for machines; writes nothing.
    *
-   * @param prefix what is printed before each path
+   * @param paths how files are called in the reports
    * @param day judges waivers and prices
    * @throws IOException where the disk fails
    */
-  public static CheckReports checkWithReports(Path root, String prefix, LocalDate day)
+  public static CheckReports checkWithReports(Path root, PrintedPaths paths, LocalDate day)
       throws IOException {
-    return checkWithReports(root, prefix, day, day);
+    return checkWithReports(root, paths, day, day);
   }
 
   /**
@@ -66,8 +64,8 @@ public final class Pellucid {
    * @throws IOException where the disk fails
    */
   public static CheckReports checkWithReports(
-      Path root, String prefix, LocalDate day, LocalDate today) throws IOException {
-    FeedFolder folder = FeedFolder.list(root, prefix);
+      Path root, PrintedPaths paths, LocalDate day, LocalDate today) throws IOException {
+    Texts folder = Texts.at(root);
     FolderRun.Result<String> result = FolderRun.recording(folder, day, FolderRun.Made::path).run();
     CheckReport report =
         result
@@ -82,8 +80,7 @@ public final class Pellucid {
             report.counts(),
             report.findings(),
             result.recorded());
-    BelowFolder below = new BelowFolder(prefix, folder.paths());
-    return new CheckReports(report, ReportFiles.of(below.of(outcome)));
+    return new CheckReports(report, ReportFiles.of(outcome, paths));
   }
 
   /**
@@ -93,10 +90,9 @@ public final class Pellucid {
    * @param version of a recipe or premix, by its path below the folder
    * @throws IOException where the disk fails
    */
-  public static SheetReport batchSheets(
-      Path root, String prefix, LocalDate day, Function<String, Version> version)
+  public static SheetReport batchSheets(Path root, LocalDate day, Function<String, Version> version)
       throws IOException {
-    return new SheetRun(FeedFolder.list(root, prefix), day, version).run();
+    return new SheetRun(Texts.at(root), day, version).run();
   }
 
   /**
@@ -121,23 +117,23 @@ public final class Pellucid {
    * @param kept whether only those are asked for that have a record already
    * @throws IOException where the disk fails
    */
-  public static FiguresReport figures(Path root, String prefix, String recipe, boolean kept)
-      throws IOException {
-    return FiguresReport.of(FeedFolder.list(root, prefix), recipe, kept);
+  public static FiguresReport figures(Path root, String recipe, boolean kept) throws IOException {
+    return FiguresReport.of(Texts.at(root), recipe, kept);
   }
 
   /**
    * Writes pages about a folder, to be opened from the disk.
    *
-   * @param prefix what is printed before each path
+   * @param paths how files are called on the pages
    * @param day judges waivers and prices, in the past states too
    * @param past earlier states, the newest first
    * @param to where the pages go, {@code index.html} first
    * @throws IOException where the disk fails
    */
   public static SiteReport report(
-      Path root, String prefix, LocalDate day, List<PastState> past, Path to) throws IOException {
-    return new SiteRun(FeedFolder.list(root, prefix), prefix, day, past).write(to);
+      Path root, PrintedPaths paths, LocalDate day, List<PastState> past, Path to)
+      throws IOException {
+    return new SiteRun(Texts.at(root), paths, day, past).write(to);
   }
 
   /**
@@ -148,9 +144,9 @@ public final class Pellucid {
    * @param figure named as a limit names it: {@code lysine : crude-protein}
    * @throws IOException where the disk fails
    */
-  public static ExplainReport explain(
-      Path root, String prefix, LocalDate day, String recipe, String figure) throws IOException {
-    return ExplainReport.ofFigure(FeedFolder.list(root, prefix), day, recipe, figure);
+  public static ExplainReport explain(Path root, LocalDate day, String recipe, String figure)
+      throws IOException {
+    return ExplainReport.ofFigure(Texts.at(root), day, recipe, figure);
   }
 
   /**
@@ -166,15 +162,16 @@ public final class Pellucid {
   /**
    * Tells which lots are in which batches, through premixes and rework; writes nothing.
    *
+   * @param paths how files are called in the answer
    * @param lot the number of a lot, or of a batch made here, to see the batches that hold it; empty
    *     for none
    * @param batch the number of a batch, to see the lots in it and where it went; empty for none,
    *     and with {@code lot} empty for all
    * @throws IOException where the disk fails
    */
-  public static TraceReport trace(Path root, String prefix, String lot, String batch)
+  public static TraceReport trace(Path root, PrintedPaths paths, String lot, String batch)
       throws IOException {
-    return new TraceRun(FeedFolder.list(root, prefix)).answer(lot, batch);
+    return new TraceRun(Texts.at(root)).answer(lot, batch, paths);
   }
 
   /**
@@ -188,7 +185,7 @@ public final class Pellucid {
   public static boolean isAs(
       Path root, Map<String, String> committed, BiPredicate<byte[], String> bears)
       throws IOException {
-    return FeedFolder.list(root, "").isAs(committed, bears);
+    return Texts.at(root).isAs(committed, bears);
   }
 
   /**

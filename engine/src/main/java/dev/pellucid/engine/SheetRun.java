@@ -2,7 +2,7 @@ package dev.pellucid.engine;
 
 import dev.pellucid.engine.Sheet.PrintedLabel;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Larder;
@@ -63,7 +63,7 @@ final class SheetRun {
     }
   }
 
-  SheetRun(FeedFolder folder, LocalDate day, Function<String, Version> version) {
+  SheetRun(Texts folder, LocalDate day, Function<String, Version> version) {
     this.version = version;
     this.day = day;
     this.run = new FolderRun<>(folder, day, this::ofRecipe);

@@ -6,8 +6,8 @@ import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.RecipeState;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.folder.Outputs;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.outcome.LimitOutcome;
 import dev.pellucid.engine.outcome.RecipeOutcome;
 import dev.pellucid.engine.site.FeedView;
@@ -17,6 +17,7 @@ import dev.pellucid.engine.site.Site;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.show.FindingText;
+import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -37,7 +38,7 @@ import java.util.TreeSet;
  * and not the page.
  */
 final class SiteRun {
-  private final String prefix;
+  private final PrintedPaths paths;
   private final LocalDate day;
   private final FolderRun<String> run;
   private final List<Finding> shared = new ArrayList<>();
@@ -45,9 +46,9 @@ final class SiteRun {
   private final Map<String, String> days = new TreeMap<>();
   private final Set<String> faulty = new TreeSet<>();
 
-  SiteRun(FeedFolder folder, String prefix, LocalDate day, List<PastState> states)
+  SiteRun(Texts folder, PrintedPaths paths, LocalDate day, List<PastState> states)
       throws IOException {
-    this.prefix = prefix;
+    this.paths = paths;
     this.day = day;
     this.run = FolderRun.recording(folder, day, FolderRun.Made::path);
     for (PastState state : states) {
@@ -56,7 +57,7 @@ final class SiteRun {
     }
   }
 
-  private Map<String, FeedFigures> figures(FeedFolder then) {
+  private Map<String, FeedFigures> figures(Texts then) {
     Map<String, FeedFigures> figures = new TreeMap<>();
     for (RecipeState state : new ComparedFolder(then, day).states().values()) {
       state.figures().ifPresent(all -> figures.put(state.code(), all));
@@ -75,13 +76,13 @@ final class SiteRun {
       }
       findings
           .computeIfAbsent(finding.span().file().path(), none -> new ArrayList<>())
-          .add(FindingText.of(finding).stripTrailing());
+          .add(FindingText.of(finding, paths).stripTrailing());
     }
     Site site = new Site(run.larder(), day, Outputs.into(to)::write);
     for (RecipeOutcome outcome : result.recorded()) {
       List<String> own = new ArrayList<>();
       doubt(run.opened(outcome.path()).read()).ifPresent(own::add);
-      own.addAll(Optional.ofNullable(findings.remove(prefix + outcome.path())).orElse(List.of()));
+      own.addAll(Optional.ofNullable(findings.remove(outcome.path())).orElse(List.of()));
       site.add(view(outcome, own));
     }
     int pages =
@@ -108,12 +109,12 @@ final class SiteRun {
                 "NOT TO BE TRUSTED: "
                     + Counted.of(errors.size(), "error")
                     + " in files that feeds share, the first in "
-                    + first.span().place());
+                    + paths.place(first.span()));
   }
 
   /** Whether a recipe could hang on a shared file: one it looked up, or one that all hang on. */
   private boolean bearsOn(SourceFile file, SortedSet<String> read) {
-    String path = file.path().substring(prefix.length());
+    String path = file.path();
     if (path.startsWith("lots/") || path.startsWith("batches/") || path.endsWith(".figures")) {
       return false;
     }
@@ -154,7 +155,7 @@ final class SiteRun {
     if (outcome.count(LimitOutcome.State.NOT_JUDGED) > 0) {
       return FeedView.Standing.NOT_JUDGED;
     }
-    if (faulty.contains(prefix + outcome.path())) {
+    if (faulty.contains(outcome.path())) {
       return FeedView.Standing.FAULTY;
     }
     if (outcome.limits().isEmpty()) {

@@ -1,8 +1,8 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.floor.FloorPlanner;
-import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.folder.Passed;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
@@ -15,8 +15,8 @@ import dev.pellucid.engine.report.TraceText;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.NearNames;
+import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.SourceFile;
-import dev.pellucid.text.Unseen;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -35,15 +35,16 @@ import java.util.stream.Stream;
 final class TraceRun {
   private static final String BATCHES = "batches/";
   private static final String LOTS = "lots/";
+  private static final String CLOSED = "cannot be read";
 
-  private final FeedFolder folder;
+  private final Texts folder;
   private final Larder larder;
   private final List<Finding> findings = new ArrayList<>();
-  private final List<String> unsearched = new ArrayList<>();
+  private final List<Unsearched> unsearched = new ArrayList<>();
   private final Tracer tracer;
   private final Supplier<FolderRun<String>> recipes;
 
-  TraceRun(FeedFolder folder) {
+  TraceRun(Texts folder) {
     this.folder = folder;
     List<Finding> found = new ArrayList<>();
     Stocked stocked = DataTexts.of(folder, found).stocked();
@@ -74,7 +75,12 @@ final class TraceRun {
     }
   }
 
-  TraceReport answer(String lot, String batch) {
+  /**
+   * What came of it.
+   *
+   * @param paths how files are called in the answer
+   */
+  TraceReport answer(String lot, String batch, PrintedPaths paths) {
     List<String> unknown = new ArrayList<>();
     List<Onward> onward = new ArrayList<>();
     List<Back> back = new ArrayList<>();
@@ -92,8 +98,9 @@ final class TraceRun {
     if (lot.isEmpty() && batch.isEmpty()) {
       tracer.batches().forEach(number -> back.add(tracer.back(number)));
     }
-    String text = TraceText.of(back, onward, searched(), unsearched);
-    return new TraceReport(text, onward, back, unknown, unsearched, findings);
+    List<String> missed = unsearched.stream().map(one -> one.sentence(paths)).toList();
+    String text = TraceText.of(back, onward, searched(), missed);
+    return new TraceReport(text, onward, back, unknown, missed, findings);
   }
 
   private boolean isKnown(String number, List<String> unknown) {
@@ -131,9 +138,8 @@ final class TraceRun {
   private void passedOver() {
     for (Passed passed : folder.passedOver()) {
       if (passed.path().isEmpty() || isInStore(passed.path())) {
-        String path = folder.printed(passed.path());
         findings.add(passed.finding());
-        unsearched.add(Unseen.shownOnOneLine(path) + " " + passed.why().words());
+        unsearched.add(new Unsearched.File(passed.path(), passed.why().words()));
       }
     }
   }
@@ -142,11 +148,7 @@ final class TraceRun {
    * An error in lots and records, or a word that a file of them is in no place where it is read.
    */
   private boolean isOfStore(Finding finding) {
-    String printed = finding.span().file().path();
-    if (!printed.startsWith(folder.printed(""))) {
-      return false;
-    }
-    String path = printed.substring(folder.printed("").length());
+    String path = finding.span().file().path();
     boolean misplaced =
         folder.has(path)
             && !(path.endsWith(".yaml") && Stream.of(BATCHES, LOTS).anyMatch(path::startsWith));
@@ -179,21 +181,20 @@ final class TraceRun {
       String path = finding.span().file().path();
       if (isOfStore(finding) && !passed.contains(finding)) {
         boolean inPart =
-            read.contains(path)
-                || (path.startsWith(folder.printed(LOTS)) && finding.severity() == Severity.ERROR);
+            read.contains(path) || (path.startsWith(LOTS) && finding.severity() == Severity.ERROR);
         findings.add(finding);
         if (told.add(path)) {
-          unsearched.add(path + (inPart ? " has an error" : " cannot be read"));
+          unsearched.add(new Unsearched.File(path, inPart ? "has an error" : CLOSED));
         }
       } else if (LarderReader.isMisplaced(finding) && told.add(path)) {
         findings.add(finding);
-        unsearched.add(path + " is in no place where data is read, and may be a record");
+        unsearched.add(
+            new Unsearched.File(path, "is in no place where data is read, and may be a record"));
       }
     }
     for (String path : paths(BATCHES)) {
-      String printed = folder.printed(path);
-      if (!read.contains(printed) && told.add(printed)) {
-        unsearched.add(printed + " cannot be read");
+      if (!read.contains(path) && told.add(path)) {
+        unsearched.add(new Unsearched.File(path, CLOSED));
       }
     }
   }

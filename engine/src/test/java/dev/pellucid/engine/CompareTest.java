@@ -279,7 +279,7 @@ class CompareTest {
     assertTrue(report.text().contains("BROKEN calcium : astaxanthin max 100: ∞"), report.text());
     assertTrue(report.json().contains("\"after\": null"), report.json());
     assertTrue(
-        Pellucid.explain(copy, "", DAY, "TG-44", "calcium : astaxanthin")
+        Pellucid.explain(copy, DAY, "TG-44", "calcium : astaxanthin")
             .text()
             .contains("cannot be told: the feed holds no astaxanthin"));
   }

@@ -83,7 +83,7 @@ class ExplainTest {
       })
   void saysWhatIsWrongWithTheQuestion(String recipe, String figure, String words)
       throws IOException {
-    ExplainReport report = Pellucid.explain(EXAMPLE, "", DAY, recipe, figure);
+    ExplainReport report = Pellucid.explain(EXAMPLE, DAY, recipe, figure);
     assertTrue(report.problem().orElseThrow().contains(words), report.problem().get());
   }
 
@@ -109,7 +109,7 @@ class ExplainTest {
   }
 
   private static String explained(String recipe, String figure) throws IOException {
-    ExplainReport report = Pellucid.explain(EXAMPLE, "", DAY, recipe, figure);
+    ExplainReport report = Pellucid.explain(EXAMPLE, DAY, recipe, figure);
     assertTrue(report.problem().isEmpty(), () -> report.problem().orElse(""));
     return report.text();
   }

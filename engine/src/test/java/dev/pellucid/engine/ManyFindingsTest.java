@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.pellucid.engine.check.SmallFolder;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -69,6 +70,6 @@ class ManyFindingsTest {
   }
 
   private CheckReports check() throws IOException {
-    return Pellucid.checkWithReports(root, "", DAY);
+    return Pellucid.checkWithReports(root, PrintedPaths.BELOW_FOLDER, DAY);
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,7 +45,6 @@ class ReadmeTest {
     String sheet =
         Pellucid.batchSheets(
                 Path.of("..", "recipes"),
-                "",
                 LocalDate.of(2026, 11, 25),
                 path -> new Version("1a2b3c4", true))
             .sheets()
@@ -72,7 +72,8 @@ class ReadmeTest {
 
   @Test
   void theTraceIsThatOfTheExample() throws IOException {
-    String text = Pellucid.trace(Path.of("..", "recipes"), "", "SE1-9042", "").text();
+    String text =
+        Pellucid.trace(Path.of("..", "recipes"), PrintedPaths.BELOW_FOLDER, "SE1-9042", "").text();
     assertShortened(text.lines().toList(), block("trace"));
   }
 
@@ -120,7 +121,7 @@ class ReadmeTest {
   }
 
   private List<String> figures() throws IOException {
-    String text = Pellucid.figures(copy, "", "CG-36", false).changes().get(0).text();
+    String text = Pellucid.figures(copy, "CG-36", false).changes().get(0).text();
     return text.lines().toList();
   }
 

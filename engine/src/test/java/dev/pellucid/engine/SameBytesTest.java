@@ -52,7 +52,7 @@ class SameBytesTest {
 
   /** Findings, tally, and each sheet twice. */
   private String everything() throws IOException {
-    SheetReport report = Pellucid.batchSheets(copy, "", DAY, path -> new Version("1a2b3c4", true));
+    SheetReport report = Pellucid.batchSheets(copy, DAY, path -> new Version("1a2b3c4", true));
     StringBuilder all = new StringBuilder();
     all.append(FindingText.of(report.check().findings()));
     all.append(report.check().tally()).append('\n').append(report.withheld()).append('\n');

@@ -182,6 +182,6 @@ class SheetRunTest {
   }
 
   private static SheetReport sheets(Path folder) throws IOException {
-    return Pellucid.batchSheets(folder, "", DAY, path -> new Version("1a2b3c4", true));
+    return Pellucid.batchSheets(folder, DAY, path -> new Version("1a2b3c4", true));
   }
 }

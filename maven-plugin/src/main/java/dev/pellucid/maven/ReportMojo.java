@@ -123,7 +123,7 @@ public final class ReportMojo extends FolderGoal implements MavenReport {
     refuseLinkOut(target, "pellucid.pages");
     SiteReport report =
         Pellucid.report(
-            folder.toPath(), prefix(folder), Console.day(day), past(folder), target.toPath());
+            folder.toPath(), paths(folder), Console.day(day), past(folder), target.toPath());
     getLog().info("pellucid: " + report.check().tally());
     getLog().info("pellucid: " + report.tally() + " in " + target);
   }

@@ -88,7 +88,7 @@ public final class CheckBenchmark {
 
   /** Checks a folder and makes sure that all of it was checked. */
   private static CheckReport check(BenchmarkFolder folder) throws IOException {
-    CheckReport report = Pellucid.check(folder.root(), "", DAY);
+    CheckReport report = Pellucid.check(folder.root(), DAY);
     int count = folder.recipes().size();
     boolean whole =
         report.recipes() == count

@@ -61,7 +61,7 @@ public final class SlippedFolder {
   }
 
   public List<Finding> findings() throws IOException {
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     return report.findings();
   }
 

@@ -55,7 +55,7 @@ class WatchedSubstancesTest {
   }
 
   private int checked() throws IOException {
-    CheckReport report = Pellucid.check(copy, "", LocalDate.of(2026, 11, 25));
+    CheckReport report = Pellucid.check(copy, LocalDate.of(2026, 11, 25));
     return report.limits();
   }
 }

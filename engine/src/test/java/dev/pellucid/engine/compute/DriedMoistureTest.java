@@ -82,7 +82,7 @@ class DriedMoistureTest {
   }
 
   private String explained(String figure) throws IOException {
-    ExplainReport report = Pellucid.explain(root, "", LocalDate.of(2026, 11, 25), "A-1", figure);
+    ExplainReport report = Pellucid.explain(root, LocalDate.of(2026, 11, 25), "A-1", figure);
     return report.text();
   }
 

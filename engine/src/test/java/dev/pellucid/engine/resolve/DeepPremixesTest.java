@@ -113,7 +113,7 @@ class DeepPremixesTest {
   }
 
   private List<String> notChecked() throws IOException {
-    return Pellucid.check(root, "", DAY).notChecked();
+    return Pellucid.check(root, DAY).notChecked();
   }
 
   private void chain(int length) throws IOException {
@@ -132,6 +132,6 @@ class DeepPremixesTest {
   }
 
   private SheetReport sheets() throws IOException {
-    return Pellucid.batchSheets(root, "", DAY, path -> new Version("1a2b3c4", true));
+    return Pellucid.batchSheets(root, DAY, path -> new Version("1a2b3c4", true));
   }
 }
