@@ -28,6 +28,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.function.BiPredicate;
 
 /**
@@ -170,17 +171,18 @@ public final class Pellucid {
   }
 
   /**
-   * Whether the recipes, premixes, profiles and data files of a folder are exactly those that were
-   * committed.
+   * Recipes, premixes, profiles and data files of a folder that are not exactly as they were
+   * committed, new and missing ones too.
    *
    * @param committed what each was called for its content, by its path below the folder
    * @param bears whether a content is called so
+   * @return their paths below the folder
    * @throws IOException where the disk fails
    */
-  public static boolean isAs(
+  public static SortedSet<String> uncommitted(
       Path root, Map<String, String> committed, BiPredicate<byte[], String> bears)
       throws IOException {
-    return Texts.at(root).isAs(committed, bears);
+    return Texts.at(root).differing(committed, bears);
   }
 
   /**

@@ -10,6 +10,9 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.engine.goal.CheckReports;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -56,12 +59,12 @@ class CheckReportsTest {
     ReportedFolder.copyTo(folder);
   }
 
-  private SortedMap<String, String> reports(String prefix) throws IOException {
-    return Pellucid.checkWithReports(folder, prefix, DAY).files();
+  private SortedMap<String, String> reports(String before) throws IOException {
+    return Pellucid.checkWithReports(folder, new PrintedPaths(before), DAY).files();
   }
 
   private String report(String name) throws IOException {
-    return text(Pellucid.checkWithReports(folder, "", DAY), name);
+    return text(Pellucid.checkWithReports(folder, PrintedPaths.BELOW_FOLDER, DAY), name);
   }
 
   private static String text(CheckReports reports, String name) {
@@ -81,8 +84,7 @@ class CheckReportsTest {
   void readsAsAccepted(String name) throws IOException {
     String stem = GOLDENS.resolve(name).toAbsolutePath().toString();
     Approvals.verify(
-        text(Pellucid.checkWithReports(folder, "farm/", DAY), name),
-        new Options().forFile().withNamer(new NamerWrapper(() -> stem, () -> "")));
+        report(name), new Options().forFile().withNamer(new NamerWrapper(() -> stem, () -> "")));
   }
 
   @Test
@@ -94,21 +96,12 @@ class CheckReportsTest {
 
   @Test
   void theCheckItselfSaysTheSameAsWithoutReports() throws IOException {
-    CheckReport plain = Pellucid.check(folder, "farm/", DAY);
-    CheckReport reported = Pellucid.checkWithReports(folder, "farm/", DAY).check();
+    CheckReport plain = Pellucid.check(folder, DAY);
+    CheckReport reported =
+        Pellucid.checkWithReports(folder, new PrintedPaths("farm/"), DAY).check();
     assertEquals(plain.tally(), reported.tally());
     assertEquals(plain.findings().toString(), reported.findings().toString());
     assertTrue(reported.findings().size() > 4, reported::tally);
-  }
-
-  /** The name of the folder is in what people read, and in no report. */
-  @Test
-  void sameBytesWhateverTheFolderIsCalled() throws IOException {
-    assertEquals(reports(""), reports("farm/"));
-    assertEquals(reports(""), reports("ingredients/"));
-    assertTrue(
-        Pellucid.check(folder, "farm/", DAY).findings().stream()
-            .anyMatch(one -> one.helps().toString().contains("farm/ingredients/peas.yaml")));
   }
 
   @Test
@@ -251,7 +244,7 @@ class CheckReportsTest {
   @Test
   void anEmptyFolderHasReportsToo() throws IOException {
     Path empty = Files.createDirectory(folder.resolve("empty"));
-    CheckReports reports = Pellucid.checkWithReports(empty, "", DAY);
+    CheckReports reports = Pellucid.checkWithReports(empty, PrintedPaths.BELOW_FOLDER, DAY);
     assertEquals(List.of(), told(sarifSchema(), text(reports, SARIF)));
     reports.write(folder.resolve("out"));
     assertEquals(text(reports, "summary.md"), Files.readString(folder.resolve("out/summary.md")));

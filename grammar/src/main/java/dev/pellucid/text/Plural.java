@@ -5,6 +5,8 @@ public final class Plural {
   private Plural() {}
 
   /**
+   * So many of them.
+   *
    * @param thing one of them, in a word that takes an s
    */
   public static String of(long number, String thing) {

@@ -1,8 +1,9 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.FolderLayout;
-import dev.pellucid.engine.NoFeeds;
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.goal.FolderLayout;
+import dev.pellucid.engine.goal.NoFeeds;
+import dev.pellucid.text.PrintedPaths;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -121,8 +122,8 @@ abstract class FolderGoal extends AbstractMojo {
 
   abstract void work(File folder) throws IOException, MojoExecutionException, MojoFailureException;
 
-  /** What is printed before each path: the folder's own name. */
-  static String prefix(File folder) {
-    return folder.getName() + "/";
+  /** How files are called: by the folder's own name and their path below it. */
+  static PrintedPaths paths(File folder) {
+    return new PrintedPaths(folder.getName() + "/");
   }
 }

@@ -1,10 +1,10 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.text.Plural;
 import dev.pellucid.engine.workspace.Shown;
 import dev.pellucid.engine.workspace.Whole;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.Plural;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;

@@ -25,10 +25,7 @@ public final class CompareGoal {
     ComparedState after = ComparedState.of(to, day);
     Comparison comparison =
         Comparison.of(
-            notices(before, after),
-            before.byCode(),
-            after.byCode(),
-            new TakenBack(before, after));
+            notices(before, after), before.byCode(), after.byCode(), new TakenBack(before, after));
     String currency = after.currency();
     return new CompareReport(
         comparison,

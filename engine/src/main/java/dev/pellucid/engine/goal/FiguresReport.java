@@ -1,7 +1,7 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.text.Plural;
 import dev.pellucid.engine.folder.Outputs;
+import dev.pellucid.text.Plural;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

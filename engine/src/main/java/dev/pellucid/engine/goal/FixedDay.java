@@ -1,9 +1,9 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.text.Plural;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Plural;
 import dev.pellucid.text.SourceFile;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;

@@ -1,12 +1,12 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.text.Plural;
 import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.format.Formatter;
 import dev.pellucid.parse.FeedParser;
 import dev.pellucid.parse.Lexing;
+import dev.pellucid.text.Plural;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Path;

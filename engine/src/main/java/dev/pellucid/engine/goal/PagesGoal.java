@@ -1,6 +1,5 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.text.Plural;
 import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compare.Effect;
@@ -18,7 +17,6 @@ import dev.pellucid.engine.site.FeedViews;
 import dev.pellucid.engine.site.Site;
 import dev.pellucid.engine.workspace.Checked;
 import dev.pellucid.engine.workspace.ReadFolder;
-import dev.pellucid.engine.workspace.Streamed;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
 import dev.pellucid.engine.workspace.Summary;
@@ -26,6 +24,7 @@ import dev.pellucid.engine.workspace.Whole;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.show.FindingText;
+import dev.pellucid.text.Plural;
 import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Path;

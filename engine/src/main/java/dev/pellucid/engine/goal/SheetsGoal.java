@@ -1,9 +1,9 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.goal.Sheet.PrintedLabel;
 import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.goal.Sheet.PrintedLabel;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Larder;
@@ -154,8 +154,7 @@ public final class SheetsGoal {
             Optional.ofNullable(sound.get(code))
                 .flatMap(
                     one ->
-                        BatchPlan.of(
-                            one, orders, shared.larder(), ofPremix(code, path, approved)))
+                        BatchPlan.of(one, orders, shared.larder(), ofPremix(code, path, approved)))
                 .ifPresentOrElse(
                     plan -> sheets.add(sheet(picking.into(plan), Optional.empty())),
                     () -> withheld.add(code)));
@@ -166,8 +165,7 @@ public final class SheetsGoal {
     DependsOn own = shared.premixDependsOn(code, path);
     List<DependsOn> holders =
         approved.stream().map(OfRecipe::hangs).filter(one -> one.holdsPremix(code)).toList();
-    return provenance(
-        file -> own.on(file) || holders.stream().anyMatch(one -> one.on(file)), day);
+    return provenance(file -> own.on(file) || holders.stream().anyMatch(one -> one.on(file)), day);
   }
 
   private OfRecipe ofRecipe(Checked recipe, ComputedFeed feed) {

@@ -1,6 +1,5 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.text.Plural;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.folder.Passed;
@@ -15,11 +14,12 @@ import dev.pellucid.engine.made.Tracer;
 import dev.pellucid.engine.report.TraceText;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.workspace.ReadFolder;
-import dev.pellucid.engine.workspace.Streamed;
 import dev.pellucid.engine.workspace.Shared;
+import dev.pellucid.engine.workspace.Streamed;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.NearNames;
+import dev.pellucid.text.Plural;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;

@@ -31,7 +31,6 @@ import java.util.stream.Stream;
 public final class LarderReader {
   private final List<Finding> findings = new ArrayList<>();
   private final Places places;
-  private final String prefix;
   private final Sources sources;
 
   private LarderReader(SortedMap<String, SourceFile> files, SortedMap<String, SourceFile> closed) {
@@ -39,7 +38,6 @@ public final class LarderReader {
     files.forEach((relative, file) -> read.put(relative, DataFile.of(relative, file)));
     closed.forEach((relative, named) -> read.put(relative, DataFile.closed(relative, named)));
     this.places = new Places(List.copyOf(read.values()));
-    this.prefix = prefix(files);
     this.sources = new Sources(places.file(Sources.FILE), findings);
   }
 
@@ -82,7 +80,7 @@ public final class LarderReader {
 
   private Stocked stocked() {
     places.warn(findings);
-    Settings settings = new SettingsReader(findings).read(places.file(SettingsReader.FILE), prefix);
+    Settings settings = new SettingsReader(findings).read(places.file(SettingsReader.FILE));
     SortedMap<String, Group> groups =
         new GroupsReader(findings).read(places.file(GroupsReader.FILE));
     Map<String, Retention> retention =
@@ -285,16 +283,5 @@ public final class LarderReader {
     }
     return files.stream()
         .allMatch(file -> file.read().whole() && !broken.contains(file.source().path()));
-  }
-
-  /** What the printed paths have before the path below the folder. */
-  private static String prefix(SortedMap<String, SourceFile> files) {
-    for (var each : files.entrySet()) {
-      String path = each.getValue().path();
-      if (path.endsWith(each.getKey())) {
-        return path.substring(0, path.length() - each.getKey().length());
-      }
-    }
-    return "";
   }
 }

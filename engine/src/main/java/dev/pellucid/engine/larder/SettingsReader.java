@@ -25,9 +25,9 @@ final class SettingsReader {
   }
 
   /** The settings; where they cannot be read, ones that ask for nothing. */
-  Settings read(Optional<DataFile> file, String prefix) {
+  Settings read(Optional<DataFile> file) {
     if (file.isEmpty()) {
-      SourceFile absent = new SourceFile(prefix + FILE, "");
+      SourceFile absent = new SourceFile(FILE, "");
       findings.add(
           Finding.error(MISSING, absent.beginning(), "the folder has no file pellucid.yaml")
               .helping("write one with format: 1, name, currency and jurisdiction"));

@@ -146,13 +146,7 @@ public final class Resolver {
     Map<String, Profile> profiles = new HashMap<>();
     Kitchen kitchen =
         new Kitchen(
-            named.larder(),
-            profiles,
-            made,
-            broken,
-            named.recipes(),
-            named.reworks(),
-            named.days());
+            named.larder(), profiles, made, broken, named.recipes(), named.reworks(), named.days());
     Unmade unmade = new Unmade(kitchen);
     Resolver resolver = new Resolver(kitchen, unmade);
     PremixOrder order = new PremixOrder(named.premixes(), findings);

@@ -51,8 +51,7 @@ public final class Checks {
   private static Checked judged(Shared shared, SourceBytes.Decoded text) {
     String path = text.source().path();
     Parsed parsed = FeedParser.parse(text);
-    Resolution<ResolvedRecipe> resolved =
-        shared.resolver().recipe((RecipeFile) parsed.file());
+    Resolution<ResolvedRecipe> resolved = shared.resolver().recipe((RecipeFile) parsed.file());
     List<Finding> findings = new ArrayList<>(parsed.findings());
     findings.addAll(resolved.findings());
     Optional<Inspection> recipe = resolved.thing().map(one -> inspection(shared, one));

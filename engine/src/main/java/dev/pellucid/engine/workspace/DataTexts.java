@@ -25,8 +25,7 @@ public record DataTexts(SortedMap<String, SourceFile> read, SortedMap<String, So
       texts
           .read(path, findings)
           .ifPresentOrElse(
-              text -> read.put(path, text),
-              () -> closed.put(path, new SourceFile(path, "")));
+              text -> read.put(path, text), () -> closed.put(path, new SourceFile(path, "")));
     }
     return new DataTexts(read, closed);
   }

@@ -34,8 +34,7 @@ final class ReworkSources implements Reworks {
    * @param text of the recipe; empty where it cannot be read
    * @param feed empty where the recipe must be mended first
    */
-  private record Source(
-      Optional<SourceFile> text, Reads reads, Optional<Material.Reworked> feed) {
+  private record Source(Optional<SourceFile> text, Reads reads, Optional<Material.Reworked> feed) {
     static final Source NONE = new Source(Optional.empty(), Reads.NONE, Optional.empty());
 
     /** Whether the same would come of a later state. */

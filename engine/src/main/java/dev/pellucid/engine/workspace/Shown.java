@@ -3,13 +3,13 @@ package dev.pellucid.engine.workspace;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.Plural;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import dev.pellucid.text.Plural;
 
 /**
  * The findings that are shown of a folder: of one file the first thousand, and then how many more
@@ -31,6 +31,8 @@ public record Shown(List<Finding> findings, Map<Severity, Long> more) {
   }
 
   /**
+   * Those that are shown of all.
+   *
    * @param sorted in the order of printing, so that those of one file are together
    */
   public static Shown of(List<Finding> sorted) {

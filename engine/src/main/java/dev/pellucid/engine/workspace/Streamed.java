@@ -1,7 +1,7 @@
 package dev.pellucid.engine.workspace;
 
-import dev.pellucid.parse.SourceBytes;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.parse.SourceBytes;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;

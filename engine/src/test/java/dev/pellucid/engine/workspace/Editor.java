@@ -27,7 +27,7 @@ final class Editor {
       return back(folder);
     }
     String path = favoured(paths);
-    String text = folder.get(path);
+    String text = folder.getOrDefault(path, "");
     return switch (random.nextInt(14)) {
       case 0, 1, 2 -> Edit.write("change a digit of", path, digit(text));
       case 3 -> Edit.write("drop a line of", path, withoutLine(text));
@@ -71,7 +71,7 @@ final class Editor {
         });
     List<String> from = changed.isEmpty() ? List.copyOf(base.keySet()) : changed;
     String path = from.get(random.nextInt(from.size()));
-    return Edit.write("bring back", path, base.get(path));
+    return Edit.write("bring back", path, base.getOrDefault(path, ""));
   }
 
   private String digit(String text) {
@@ -116,7 +116,7 @@ final class Editor {
   private String swapped(String text, SortedMap<String, String> folder) {
     List<String> words = words(text);
     List<String> paths = List.copyOf(folder.keySet());
-    List<String> others = words(folder.get(paths.get(random.nextInt(paths.size()))));
+    List<String> others = words(folder.getOrDefault(paths.get(random.nextInt(paths.size())), ""));
     if (words.isEmpty() || others.isEmpty()) {
       return text + " ";
     }
@@ -136,7 +136,9 @@ final class Editor {
   private String renamed(String path) {
     int slash = path.lastIndexOf('/') + 1;
     Optional<String> place =
-        random.nextInt(3) == 0 ? Optional.of(path.substring(0, slash) + "other/") : Optional.empty();
+        random.nextInt(3) == 0
+            ? Optional.of(path.substring(0, slash) + "other/")
+            : Optional.empty();
     return place.orElse(path.substring(0, slash)) + random.nextInt(3) + path.substring(slash);
   }
 }
