@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
@@ -84,7 +85,8 @@ class CheckReportsTest {
   void readsAsAccepted(String name) throws IOException {
     String stem = GOLDENS.resolve(name).toAbsolutePath().toString();
     Approvals.verify(
-        report(name), new Options().forFile().withNamer(new NamerWrapper(() -> stem, () -> "")));
+        text(Pellucid.checkWithReports(folder, new PrintedPaths("farm/"), DAY), name),
+        new Options().forFile().withNamer(new NamerWrapper(() -> stem, () -> "")));
   }
 
   @Test
@@ -102,6 +104,28 @@ class CheckReportsTest {
     assertEquals(plain.tally(), reported.tally());
     assertEquals(plain.findings().toString(), reported.findings().toString());
     assertTrue(reported.findings().size() > 4, reported::tally);
+  }
+
+  /** What a finding is known by stays the same wherever the reader stands. */
+  @Test
+  void onlyAddressesChangeWithTheReader() throws IOException {
+    SortedMap<String, String> here = reports("");
+    SortedMap<String, String> fromTheRoot = reports("mill/trial feeds/");
+    for (Map.Entry<String, String> file : fromTheRoot.entrySet()) {
+      String before =
+          file.getKey().endsWith(".sarif") ? "mill/trial%20feeds/" : "mill/trial feeds/";
+      assertTrue(file.getValue().contains(before), file::getKey);
+      assertEquals(here.get(file.getKey()), file.getValue().replace(before, ""));
+      assertFalse(file.getValue().contains("|" + before), file::getKey);
+    }
+    String sarif = String.valueOf(fromTheRoot.get(SARIF));
+    for (String address : sarif.split("\"uri\": \"", -1)) {
+      assertTrue(address.startsWith("mill/") || address.startsWith("{"), address);
+    }
+    String json = String.valueOf(fromTheRoot.get("findings.json"));
+    for (String place : json.split("\"file\": \"", -1)) {
+      assertTrue(place.startsWith("mill/") || place.startsWith("{"), place);
+    }
   }
 
   @Test

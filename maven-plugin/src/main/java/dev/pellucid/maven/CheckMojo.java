@@ -66,8 +66,7 @@ public final class CheckMojo extends FolderGoal {
     getLog().info("pellucid: the day is " + today);
     PrintedPaths paths = paths(folder);
     CheckReports checked =
-        Pellucid.checkWithReports(
-            folder.toPath(), PrintedPaths.BELOW_FOLDER, today, Console.clock(today, fixedDay));
+        Pellucid.checkWithReports(folder.toPath(), paths, today, Console.clock(today, fixedDay));
     CheckReport report = checked.check();
     Console.print(report, paths, getLog());
     write(checked);

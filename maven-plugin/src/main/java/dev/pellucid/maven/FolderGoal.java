@@ -36,6 +36,20 @@ abstract class FolderGoal extends AbstractMojo {
   private @Nullable File project;
 
   /**
+   * The folder from which files are named on the console, in reports and on pages; it holds the
+   * folder of recipes. Where none is given it is the root of the repository, and without a
+   * repository the folder where Maven was started.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.pathRoot")
+  private @Nullable File pathRoot;
+
+  /** The folder where Maven was started. */
+  @Parameter(defaultValue = "${session.executionRootDirectory}", readonly = true)
+  private @Nullable File started;
+
+  /**
    * Whether to do nothing.
    *
    * @since 0.1.0
@@ -122,8 +136,8 @@ abstract class FolderGoal extends AbstractMojo {
 
   abstract void work(File folder) throws IOException, MojoExecutionException, MojoFailureException;
 
-  /** How files are called: by the folder's own name and their path below it. */
-  static PrintedPaths paths(File folder) {
-    return new PrintedPaths(folder.getName() + "/");
+  /** How files are named on the console, in reports and on pages. */
+  final PrintedPaths paths(File folder) throws MojoFailureException {
+    return PathRoot.paths(folder, pathRoot, started);
   }
 }

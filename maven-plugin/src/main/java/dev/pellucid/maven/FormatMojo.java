@@ -4,6 +4,7 @@ import dev.pellucid.engine.goal.FolderLayout;
 import dev.pellucid.text.PrintedPaths;
 import java.io.File;
 import java.io.IOException;
+import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 
 /**
@@ -22,7 +23,7 @@ public final class FormatMojo extends FolderGoal {
   }
 
   @Override
-  void work(File folder) throws IOException {
+  void work(File folder) throws IOException, MojoFailureException {
     if (!FolderLayout.isFeedFolder(folder.toPath())) {
       getLog().info("pellucid: no pellucid.yaml in " + folder + ", nothing to lay out");
       return;

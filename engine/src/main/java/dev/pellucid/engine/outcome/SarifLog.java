@@ -25,7 +25,7 @@ import tools.jackson.databind.node.ObjectNode;
 final class SarifLog {
   private static final String SCHEMA =
       "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
-  private static final String FOLDER = "FEEDS";
+  private static final String ROOT = "%SRCROOT%";
   private static final String FINGERPRINT = "pellucid/v1";
   private static final String UNRESERVED = "-._~/";
 
@@ -49,8 +49,8 @@ final class SarifLog {
     ObjectNode driver = run.putObject("tool").putObject("driver").put("name", "Pellucid");
     ArrayNode described = driver.putArray("rules");
     rules.forEach(code -> rule(described.addObject(), code));
-    ObjectNode folder = run.putObject("originalUriBaseIds").putObject(FOLDER);
-    text(folder, "description", "The folder of feeds.");
+    ObjectNode root = run.putObject("originalUriBaseIds").putObject(ROOT);
+    text(root, "description", "The folder from which files are named.");
     run.put("columnKind", "utf16CodeUnits");
     ArrayNode results = run.putArray("results");
     told.forEach(one -> result(results.addObject(), one));
@@ -144,7 +144,7 @@ final class SarifLog {
   private void artifact(ObjectNode node, Span span) {
     node.putObject("artifactLocation")
         .put("uri", uri(paths.of(span.file())))
-        .put("uriBaseId", FOLDER);
+        .put("uriBaseId", ROOT);
   }
 
   private static void region(ObjectNode region, Span span) {
