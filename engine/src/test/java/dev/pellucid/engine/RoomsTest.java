@@ -117,15 +117,7 @@ class RoomsTest {
             // Jackson hands the parser's own exceptions through, their marks say where.
             .using("tools.jackson..", "org.snakeyaml.engine.v2.."),
         // Retention and bounds are told by step of the process: the word, not the tree.
-        Room.of(
-                "engine.larder",
-                45,
-                "text",
-                "measure",
-                "finding",
-                "engine.quantity",
-                "engine.quality",
-                "engine.yaml")
+        Room.of("engine.larder", 45, "text", "measure", "finding", "engine.quality", "engine.yaml")
             .knowing(Step.class),
         Room.of(
             "engine.resolve",

@@ -2,12 +2,9 @@ package dev.pellucid.engine.compute;
 
 import static java.util.Objects.requireNonNull;
 
-import dev.pellucid.engine.larder.Composition;
-import dev.pellucid.engine.larder.Compositions;
 import dev.pellucid.engine.larder.Digestibility.ProcessKind;
 import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Retentions;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -39,7 +36,7 @@ public final class FeedComputer {
   public FeedComputer(Larder larder) {
     this.larder = larder;
     this.retentions = new Retentions(larder.practice());
-    this.compositions = new Compositions(larder, retentions);
+    this.compositions = new Compositions(larder.nutrients(), larder.practice(), retentions);
   }
 
   /**

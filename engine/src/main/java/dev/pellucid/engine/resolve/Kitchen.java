@@ -1,5 +1,6 @@
 package dev.pellucid.engine.resolve;
 
+import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Price;
@@ -59,6 +60,9 @@ public record Kitchen(
       case MATERIALS -> Optional.of(materials());
       case PROFILES -> Optional.of(profileNames());
       case RECIPES -> Optional.of(recipes.keySet());
+      case RECORDS -> Optional.of(records(name));
+      case STORE ->
+          Optional.of(List.of(larder.lots(), larder.batches(), larder.ingredients()));
     };
   }
 
@@ -98,6 +102,11 @@ public record Kitchen(
     names.addAll(premixes.keySet());
     names.addAll(brokenPremixes);
     return names;
+  }
+
+  /** The records of batches of a recipe or premix, by their numbers. */
+  List<BatchRecord> records(String code) {
+    return larder.batches().values().stream().filter(one -> one.code().equals(code)).toList();
   }
 
   /** The ingredient that had this name before. */

@@ -15,7 +15,8 @@ import java.util.stream.Stream;
  * since a folder keeps one of these for each of its recipes.
  */
 public final class Reads {
-  private static final Object ABSENT = "absent";
+  /** Stands where nothing was found; no name can be equal to it. */
+  private static final Object ABSENT = new Object();
 
   /** Nothing was looked up. */
   public static final Reads NONE = new Reads(new TreeMap<>());
@@ -33,6 +34,16 @@ public final class Reads {
   static Reads of(Collection<Ref> refs) {
     Map<Ref, Optional<?>> seen = new TreeMap<>();
     refs.forEach(ref -> seen.put(ref, Optional.empty()));
+    return new Reads(seen);
+  }
+
+  /** The same with what else was looked up in one state. */
+  Reads and(List<Ref> more, Kitchen kitchen) {
+    Map<Ref, Optional<?>> seen = new TreeMap<>();
+    for (int i = 0; i < refs.length; i++) {
+      seen.put(refs[i], found[i] == ABSENT ? Optional.empty() : Optional.of(found[i]));
+    }
+    more.forEach(ref -> seen.put(ref, kitchen.find(ref)));
     return new Reads(seen);
   }
 
@@ -70,7 +81,7 @@ public final class Reads {
 
   private static boolean isSame(Ref ref, Object then, Object now) {
     return switch (ref.kind()) {
-      case LAW, FORMER_NAME, MATERIALS, PROFILES, RECIPES -> then.equals(now);
+      case LAW, FORMER_NAME, MATERIALS, PROFILES, RECIPES, RECORDS, STORE -> then.equals(now);
       default -> then == now;
     };
   }

@@ -40,7 +40,11 @@ public record Ref(Kind kind, String name) implements Comparable<Ref> {
     /** The names of all profiles. */
     PROFILES,
     /** The codes of all recipes. */
-    RECIPES
+    RECIPES,
+    /** The records of batches of a recipe or premix, by its code. */
+    RECORDS,
+    /** Lots, batches and ingredients of every name: what a record names, and what is like it. */
+    STORE
   }
 
   /** One that is the only one of its kind. */

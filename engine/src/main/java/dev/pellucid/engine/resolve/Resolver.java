@@ -202,6 +202,17 @@ public final class Resolver {
     return looked.holdIn(kitchen);
   }
 
+  /**
+   * What was looked up for a recipe with its records: those of its code; and where there are any,
+   * everything that they may name.
+   */
+  public Reads withRecords(Reads looked, String code) {
+    Ref own = new Ref(Ref.Kind.RECORDS, code);
+    return looked.and(
+        kitchen.records(code).isEmpty() ? List.of(own) : List.of(own, Ref.only(Ref.Kind.STORE)),
+        kitchen);
+  }
+
   /** The same of what was looked up for a feed that is worked in again. */
   public boolean holdForSource(Reads looked) {
     return looked.holdIn(kitchen.ofSource());

@@ -75,7 +75,7 @@ public final class Checks {
         judged.recipe(),
         findings,
         judged.feed().map(shared.books()::look).orElse(Books.Looked.NOTHING),
-        judged.reads(),
+        shared.resolver().withRecords(judged.reads(), judged.code()),
         judged.mendFirst(),
         Optional.empty());
   }

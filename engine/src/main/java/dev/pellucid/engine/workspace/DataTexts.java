@@ -1,8 +1,6 @@
 package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.larder.LarderReader;
-import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
 import java.util.List;
@@ -15,10 +13,10 @@ import java.util.TreeMap;
  * @param read those that could be read
  * @param closed those that could not, with their names alone
  */
-public record DataTexts(SortedMap<String, SourceFile> read, SortedMap<String, SourceFile> closed) {
+record DataTexts(SortedMap<String, SourceFile> read, SortedMap<String, SourceFile> closed) {
 
   /** Reads them; what cannot be read is a finding. */
-  public static DataTexts of(Texts texts, List<Finding> findings) {
+  static DataTexts of(Texts texts, List<Finding> findings) {
     SortedMap<String, SourceFile> read = new TreeMap<>();
     SortedMap<String, SourceFile> closed = new TreeMap<>();
     for (String path : texts.data()) {
@@ -28,9 +26,5 @@ public record DataTexts(SortedMap<String, SourceFile> read, SortedMap<String, So
               text -> read.put(path, text), () -> closed.put(path, new SourceFile(path, "")));
     }
     return new DataTexts(read, closed);
-  }
-
-  public Stocked stocked() {
-    return LarderReader.read(read, closed);
   }
 }

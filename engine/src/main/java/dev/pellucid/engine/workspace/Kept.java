@@ -111,6 +111,8 @@ public final class Kept<T> {
 
   private Memo<T> make(String path, Optional<SourceFile> text) {
     Checked recipe = Streamed.one(shared, path, route.of);
-    return new Memo<>(text, recipe.reads(), taken.apply(recipe));
+    // Where this program broke nobody knows what was looked up.
+    boolean known = recipe.fault().isEmpty();
+    return new Memo<>(text.filter(it -> known), recipe.reads(), taken.apply(recipe));
   }
 }

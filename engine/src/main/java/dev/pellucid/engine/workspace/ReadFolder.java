@@ -2,6 +2,7 @@ package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.LarderState;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.finding.Finding;
 import java.util.ArrayList;
@@ -12,9 +13,11 @@ import java.util.Optional;
  * A folder as it is written, before any day has come to it: its data, and its premixes and profiles
  * as trees.
  *
+ * @param data the same as the next state needs it
  * @param findings what is wrong with files, names and data
  */
-public record ReadFolder(Texts texts, Trees trees, Larder larder, List<Finding> findings) {
+public record ReadFolder(
+    Texts texts, Trees trees, LarderState data, Larder larder, List<Finding> findings) {
   public ReadFolder {
     findings = List.copyOf(findings);
   }
@@ -29,9 +32,11 @@ public record ReadFolder(Texts texts, Trees trees, Larder larder, List<Finding> 
     List<Finding> findings = new ArrayList<>();
     DataTexts data = DataTexts.of(texts, findings);
     findings.addAll(texts.findings());
-    Stocked stocked = data.stocked();
+    LarderState read =
+        earlier.map(ReadFolder::data).orElseGet(LarderState::empty).next(data.read(), data.closed());
+    Stocked stocked = read.stocked();
     findings.addAll(stocked.findings());
     Trees trees = Trees.after(earlier.map(ReadFolder::trees), texts);
-    return new ReadFolder(texts, trees, stocked.larder(), findings);
+    return new ReadFolder(texts, trees, read, stocked.larder(), findings);
   }
 }

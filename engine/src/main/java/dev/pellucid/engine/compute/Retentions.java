@@ -1,5 +1,8 @@
-package dev.pellucid.engine.larder;
+package dev.pellucid.engine.compute;
 
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.larder.Practice;
+import dev.pellucid.engine.larder.Retention;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

@@ -1,4 +1,4 @@
-package dev.pellucid.engine.larder;
+package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.quantity.Dense;
 import java.util.BitSet;

@@ -1,6 +1,12 @@
-package dev.pellucid.engine.larder;
+package dev.pellucid.engine.compute;
 
+import dev.pellucid.engine.larder.Content;
 import dev.pellucid.engine.larder.Digestibility.ProcessKind;
+import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.larder.Practice;
+import dev.pellucid.engine.larder.Species;
 import dev.pellucid.engine.quantity.Dense;
 import dev.pellucid.measure.Kind;
 import java.util.ArrayList;
@@ -23,24 +29,26 @@ import java.util.stream.IntStream;
  * the digestible part of, when all that it needs is known. What is absent is bounded by the room
  * that the known parts of the same whole leave.
  */
-public final class Compositions {
+final class Compositions {
   /** Figures that miss zero by less than rounding does are not held there. */
   private static final double HELD = 1e-9;
 
-  private final Larder larder;
+  private final Nutrients nutrients;
+  private final Practice practice;
   private final Retentions retentions;
   private final List<Nutrient> derivedInOrder;
   private final Map<Key, Composition> made = new ConcurrentHashMap<>();
 
   private record Key(String ingredient, String lot, String species, ProcessKind kind) {}
 
-  public Compositions(Larder larder, Retentions retentions) {
-    this.larder = larder;
+  Compositions(Nutrients nutrients, Practice practice, Retentions retentions) {
+    this.nutrients = nutrients;
+    this.practice = practice;
     this.retentions = retentions;
-    this.derivedInOrder = inOrder(larder.nutrients());
+    this.derivedInOrder = inOrder(nutrients);
   }
 
-  public Composition of(Ingredient ingredient, Optional<Species> species, ProcessKind kind) {
+  Composition of(Ingredient ingredient, Optional<Species> species, ProcessKind kind) {
     Key key =
         new Key(ingredient.name(), ingredient.lot(), species.map(Species::name).orElse(""), kind);
     Composition known = made.get(key);
@@ -88,7 +96,6 @@ public final class Compositions {
     private final Ingredient ingredient;
     private final Optional<Species> species;
     private final ProcessKind kind;
-    private final Nutrients nutrients = larder.nutrients();
     private final double[] expected = new double[nutrients.count()];
     private final double[] low = new double[nutrients.count()];
     private final double[] high = new double[nutrients.count()];
@@ -197,7 +204,7 @@ public final class Compositions {
 
     private void spread(Nutrient nutrient, Content told) {
       int index = nutrient.index();
-      OptionalDouble assumed = larder.practice().spread(nutrient.name());
+      OptionalDouble assumed = practice.spread(nutrient.name());
       if (told.spread().isPresent()) {
         spread[index] = told.spread().getAsDouble();
       } else if (assumed.isPresent()) {
