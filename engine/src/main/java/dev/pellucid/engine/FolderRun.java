@@ -388,8 +388,7 @@ final class FolderRun<T> {
     if (plan.isEmpty() || larder.plant().isEmpty()) {
       return Optional.empty();
     }
-    return computer
-        .again(feed, plan.get().asRounded(recipe))
+    return feed.weighed(plan.get().asRounded(recipe))
         .feed()
         .map(again -> new OnTheFloor(larder.plant().get(), plan.get(), Judge.verdicts(again)));
   }

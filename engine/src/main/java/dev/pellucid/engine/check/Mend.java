@@ -1,7 +1,6 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.quantity.Figures;
@@ -27,14 +26,12 @@ final class Mend {
   private static final double PROBE = 0.01;
   private static final int TRIES = 8;
 
-  private final FeedComputer computer;
   private final ComputedFeed feed;
   private final Verdict broken;
   private final Line rest;
   private final List<Verdict> before;
 
   private Mend(Inspection recipe, ComputedFeed feed, Verdict broken, Line rest) {
-    this.computer = recipe.computer();
     this.feed = feed;
     this.broken = broken;
     this.rest = rest;
@@ -153,8 +150,6 @@ final class Mend {
     inFeed.set(line.index(), inFeed.get(line.index()) + points);
     inFeed.set(rest.index(), inFeed.get(rest.index()) - points);
     boolean possible = inFeed.get(line.index()) >= 0 && inFeed.get(rest.index()) >= 0;
-    return possible
-        ? computer.again(feed, new Weighing(inFeed, written.onTop())).feed()
-        : Optional.empty();
+    return possible ? feed.weighed(new Weighing(inFeed, written.onTop())).feed() : Optional.empty();
   }
 }

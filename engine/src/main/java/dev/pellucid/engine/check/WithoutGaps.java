@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.syntax.Bound;
 import java.util.List;
 
@@ -21,12 +21,7 @@ final class WithoutGaps {
       return List.of();
     }
     List<Verdict> without =
-        recipe
-            .computer()
-            .asIfGapsKeptAll(recipe.recipe(), Weighing.of(recipe.feed().get()))
-            .feed()
-            .map(Judge::verdicts)
-            .orElse(List.of());
+        recipe.feed().map(ComputedFeed::asIfGapsKeptAll).map(Judge::verdicts).orElse(List.of());
     return broken.stream().filter(v -> without.get(recipe.verdicts().indexOf(v)).keeps()).toList();
   }
 }

@@ -1,12 +1,8 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.syntax.Bound;
-import java.util.Collections;
-import java.util.List;
 import java.util.Optional;
 
 /** The maxima that the recipe breaks only because of what it weighs on top for handling. */
@@ -21,20 +17,12 @@ final class WithoutOverage {
     return recipe
         .feed()
         .filter(feed -> feed.recipe().lines().stream().anyMatch(WithoutOverage::hasOverage))
-        .flatMap(feed -> again(recipe.computer(), feed, recipe.verdicts().indexOf(broken)))
+        .flatMap(ComputedFeed::withOverageLost)
+        .map(without -> Judge.verdicts(without).get(recipe.verdicts().indexOf(broken)))
         .filter(Verdict::keeps);
   }
 
   static boolean hasOverage(Line line) {
     return line.hasOnTop();
-  }
-
-  private static Optional<Verdict> again(FeedComputer computer, ComputedFeed feed, int index) {
-    List<Double> inFeed = Weighing.of(feed).inFeed();
-    Weighing bare = new Weighing(inFeed, Collections.nCopies(inFeed.size(), 0.0));
-    return computer
-        .compute(feed.recipe(), bare)
-        .feed()
-        .map(without -> Judge.verdicts(without).get(index));
   }
 }

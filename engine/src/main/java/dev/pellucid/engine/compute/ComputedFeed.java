@@ -5,10 +5,13 @@ import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The feed as it will be fed: the sum of its rows.
  *
+ * @param surroundings where it is made
+ * @param weighing what was weighed of each line
  * @param shrink the part of the finished feed that never reaches a bag
  * @param retentionGaps where the folder does not say what is kept
  * @param unpriced ingredients without a price on the day, sorted
@@ -16,6 +19,8 @@ import java.util.List;
 public record ComputedFeed(
     ResolvedRecipe recipe,
     Nutrients nutrients,
+    Surroundings surroundings,
+    Weighing weighing,
     Balances balances,
     List<Row> rows,
     double shrink,
@@ -27,9 +32,40 @@ public record ComputedFeed(
     unpriced = List.copyOf(unpriced);
   }
 
-  /** The same feed of another weighing. */
-  ComputedFeed weighedAs(Balances other, List<Row> weighed) {
-    return new ComputedFeed(recipe, nutrients, other, weighed, shrink, retentionGaps, unpriced);
+  /**
+   * What the feed would be if so much were weighed of each line. Nothing is resolved or opened
+   * again: rows keep what they keep of each nutrient, and only the mass goes through the process
+   * once more.
+   */
+  public Computation weighed(Weighing other) {
+    List<Row> weighed = rows.stream().map(row -> row.weighed(other)).toList();
+    Balances anew =
+        new Balancing(recipe.process(), nutrients, surroundings)
+            .of(weighed.stream().map(Row::leaf).toList());
+    return new Computation(
+        anew,
+        anew.obstacle().isPresent() ? Optional.empty() : Optional.of(with(other, anew, weighed)));
+  }
+
+  /** What it would be with all lost that is weighed on top for handling. */
+  public Optional<ComputedFeed> withOverageLost() {
+    return weighed(weighing.withoutOnTop()).feed();
+  }
+
+  /** What it would be if every step for which the folder does not tell what is kept kept all. */
+  public ComputedFeed asIfGapsKeptAll() {
+    return with(weighing, balances, rows.stream().map(Row::asIfGapsKeptAll).toList());
+  }
+
+  private ComputedFeed with(Weighing other, Balances anew, List<Row> weighed) {
+    return new ComputedFeed(
+        recipe, nutrients, surroundings, other, anew, weighed, shrink, retentionGaps, unpriced);
+  }
+
+  /** The same feed of which all that is finished comes into bags. */
+  public ComputedFeed withoutShrink() {
+    return new ComputedFeed(
+        recipe, nutrients, surroundings, weighing, balances, rows, 0, retentionGaps, unpriced);
   }
 
   /** The amount of a nutrient per kg of finished feed as fed, in the base of its kind. */

@@ -17,15 +17,30 @@ import java.util.TreeMap;
 public final class Row {
   private final Leaf leaf;
   private final Kept kept;
+  private final Kept asIfGapsKeptAll;
 
-  Row(Leaf leaf, Kept kept) {
+  /**
+   * @param asIfGapsKeptAll what would be kept if every step of which the folder tells nothing kept
+   *     all
+   */
+  Row(Leaf leaf, Kept kept, Kept asIfGapsKeptAll) {
     this.leaf = leaf;
     this.kept = kept;
+    this.asIfGapsKeptAll = asIfGapsKeptAll;
+  }
+
+  Leaf leaf() {
+    return leaf;
   }
 
   /** The same of another weighing of the recipe. */
-  Row weighedAs(Leaf other) {
-    return new Row(other, kept);
+  Row weighed(Weighing other) {
+    double kg = other.inFeed().get(line().index());
+    return new Row(leaf.weighed(kg, other.richest(line())), kept, asIfGapsKeptAll);
+  }
+
+  Row asIfGapsKeptAll() {
+    return new Row(leaf, asIfGapsKeptAll, asIfGapsKeptAll);
   }
 
   /** The line of the recipe to blame. */

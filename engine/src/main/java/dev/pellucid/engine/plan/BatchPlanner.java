@@ -3,7 +3,6 @@ package dev.pellucid.engine.plan;
 import dev.pellucid.engine.check.Judge;
 import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.larder.Larder;
@@ -122,7 +121,7 @@ final class BatchPlanner {
 
   /** The feed of what the scales show: rounded, with overage as often as it is weighed out. */
   private Optional<ComputedFeed> asWeighed(FloorPlan floor) {
-    return FeedComputer.again(larder, feed, floor.asRounded(recipe)).feed();
+    return feed.weighed(floor.asRounded(recipe)).feed();
   }
 
   /** What is lost beside so much in the bags. */
