@@ -1,7 +1,6 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.check.Inspection;
-import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.FigureTaking;
 import dev.pellucid.engine.compare.RecipeState;
@@ -97,9 +96,7 @@ final class ComparedFolder {
         .inspection()
         .flatMap(
             recipe ->
-                recipe
-                    .feed()
-                    .map(feed -> FigureTaking.of(feed, Standing.ofLimits(recipe), run.larder())));
+                recipe.feed().map(feed -> FigureTaking.of(feed, recipe.judgement(), run.larder())));
   }
 
   /** The text of a file. */

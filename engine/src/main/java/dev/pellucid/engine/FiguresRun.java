@@ -1,7 +1,6 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.check.Inspection;
-import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.figures.FiguresRecord;
@@ -102,10 +101,7 @@ final class FiguresRun {
   private Optional<String> text(Inspection recipe) {
     return recipe
         .feed()
-        .map(
-            feed ->
-                FiguresRecord.of(
-                    feed, Standing.ofLimits(recipe), run.larder().settings().currency()));
+        .map(feed -> FiguresRecord.of(feed, recipe.limits(), run.larder().settings().currency()));
   }
 
   /** Whether a recipe hangs on a shared file: on its own ingredients, premixes and limits only. */

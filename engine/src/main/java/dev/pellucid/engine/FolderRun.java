@@ -1,10 +1,9 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.check.Inspection;
-import dev.pellucid.engine.check.Judge;
 import dev.pellucid.engine.check.OnTheFloor;
+import dev.pellucid.engine.check.Remark;
 import dev.pellucid.engine.check.Rules;
-import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
@@ -12,6 +11,9 @@ import dev.pellucid.engine.compute.Finished;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.judge.Judge;
+import dev.pellucid.engine.judge.Judgement;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.engine.made.Books;
@@ -68,7 +70,7 @@ final class FolderRun<T> {
   record Made(
       String path,
       ComputedFeed feed,
-      List<Verdict> verdicts,
+      List<LimitStatus> limits,
       Larder larder,
       List<Books.Planned> planned) {}
 
@@ -303,20 +305,21 @@ final class FolderRun<T> {
   private Outcome<T> checked(String path, ResolvedRecipe recipe, List<Finding> own) {
     Inspection inspection = inspection(recipe);
     Optional<ComputedFeed> computed = inspection.feed();
-    List<Verdict> verdicts = inspection.verdicts();
-    Rules.ALL.forEach(rule -> rule.look(inspection, own::add));
+    List<LimitStatus> limits = inspection.limits();
+    List<Remark> said = Rules.remarks(inspection);
+    said.forEach(remark -> own.add(remark.finding()));
     List<Finding> ofRecords = new ArrayList<>();
     List<Use> uses = computed.map(feed -> books.look(feed, ofRecords::add)).orElse(List.of());
     boolean makeable = own.stream().noneMatch(f -> f.severity() == Severity.ERROR);
     Optional<T> made =
         computed
             .filter(feed -> makeable)
-            .map(feed -> maker.apply(new Made(path, feed, verdicts, larder, books.planned(feed))));
+            .map(feed -> maker.apply(new Made(path, feed, limits, larder, books.planned(feed))));
     Optional<RecipeOutcome> recorded =
-        recording ? Optional.of(recorded(path, inspection, own)) : Optional.empty();
+        recording ? Optional.of(recorded(path, inspection, said, own)) : Optional.empty();
     own.addAll(ofRecords);
     return new Outcome<>(
-        recipe.code(), List.of(), own, verdicts.size(), computed.isPresent(), made, uses, recorded);
+        recipe.code(), List.of(), own, limits.size(), computed.isPresent(), made, uses, recorded);
   }
 
   private Inspection inspection(ResolvedRecipe recipe) {
@@ -324,10 +327,9 @@ final class FolderRun<T> {
     return new Inspection(
         recipe,
         larder,
-        computer,
         computed.balances(),
         computed.feed(),
-        computed.feed().map(Judge::verdicts).orElse(List.of()),
+        computed.feed().map(feed -> Judgement.of(feed, larder)).orElse(Judgement.NONE),
         computed.feed().flatMap(this::onTheFloor),
         day);
   }
@@ -360,10 +362,11 @@ final class FolderRun<T> {
     return new MendFirst(trees, resolver).of(path, read);
   }
 
-  private static RecipeOutcome recorded(String path, Inspection recipe, List<Finding> said) {
+  private static RecipeOutcome recorded(
+      String path, Inspection recipe, List<Remark> said, List<Finding> own) {
     return recipe.feed().isPresent()
         ? Recorder.checked(path, recipe, said)
-        : Recorder.unchecked(path, recipe.recipe().code(), List.of(), said);
+        : Recorder.unchecked(path, recipe.recipe().code(), List.of(), own);
   }
 
   /** What rework of a recipe is made of, worked out once; empty where it must be mended first. */

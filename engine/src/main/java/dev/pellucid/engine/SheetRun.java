@@ -147,7 +147,7 @@ final class SheetRun {
 
   private OfRecipe ofRecipe(FolderRun.Made made) {
     BatchPlan plan =
-        BatchPlan.of(made.feed(), made.verdicts(), made.larder(), provenance(made.path()));
+        BatchPlan.of(made.feed(), made.limits(), made.larder(), provenance(made.path()));
     return new OfRecipe(
         plan,
         label(made.feed(), made.larder(), plan),
@@ -161,7 +161,7 @@ final class SheetRun {
     BatchPlan plan =
         BatchPlan.of(
             batch.feed(),
-            batch.verdicts(),
+            batch.limits(),
             made.larder(),
             new Provenance(from.commit(), from.clean(), record.day()),
             record.number(),

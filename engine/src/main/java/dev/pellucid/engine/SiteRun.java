@@ -1,7 +1,6 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.check.Inspection;
-import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.RecipeState;
@@ -139,9 +138,7 @@ final class SiteRun {
   }
 
   private Optional<FeedView.Figured> figured(Inspection recipe) {
-    return recipe
-        .feed()
-        .map(feed -> FeedViews.of(feed, Standing.ofLimits(recipe), run.larder(), day));
+    return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), run.larder(), day));
   }
 
   private FeedView.Standing standing(RecipeOutcome outcome) {

@@ -5,10 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
-import dev.pellucid.engine.check.Standing;
-import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.site.FeedView.Figured;
 import dev.pellucid.engine.site.FeedView.Flow;
 import dev.pellucid.engine.site.FeedView.FlowKind;
@@ -21,7 +20,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -273,11 +271,6 @@ class SiteTest {
     return pages;
   }
 
-  /** The example keeps all of its limits. */
-  private static Standing kept(Verdict verdict) {
-    return new Standing(verdict, Standing.State.KEPT, Optional.empty());
-  }
-
   private static Map<String, Figured> figured(Path folder) throws IOException {
     Map<String, Figured> figured = new TreeMap<>();
     new FolderRun<>(
@@ -287,10 +280,7 @@ class SiteTest {
                 Map.entry(
                     made.feed().recipe().code(),
                     FeedViews.of(
-                        made.feed(),
-                        made.verdicts().stream().map(SiteTest::kept).toList(),
-                        made.larder(),
-                        DAY)))
+                        made.feed(), Judgement.of(made.feed(), made.larder()), made.larder(), DAY)))
         .run()
         .made()
         .forEach(one -> figured.put(one.getKey(), one.getValue()));

@@ -4,6 +4,7 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.resolve.Line;
