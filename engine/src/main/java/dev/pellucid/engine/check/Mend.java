@@ -137,7 +137,7 @@ final class Mend {
   }
 
   private Optional<ComputedFeed> changed(Line line, double points) {
-    Weighing written = Weighing.of(feed);
+    Weighing written = feed.weighing();
     List<Double> inFeed = new ArrayList<>(written.inFeed());
     inFeed.set(line.index(), inFeed.get(line.index()) + points);
     inFeed.set(rest.index(), inFeed.get(rest.index()) - points);

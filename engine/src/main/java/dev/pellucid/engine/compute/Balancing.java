@@ -28,6 +28,11 @@ final class Balancing {
         overage ? balance(leaves, End.RICHEST, false) : richest);
   }
 
+  /** How much finished feed their dry matter comes to. */
+  Whole whole(List<Leaf> leaves, Balances balances) {
+    return Whole.of(leaves, moisture, balances.expected());
+  }
+
   private Balance balance(List<Leaf> leaves, End end, boolean withOverage) {
     double mix = 0;
     double mixWater = 0;

@@ -1,9 +1,11 @@
 package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,13 +40,27 @@ public record ComputedFeed(
    * once more.
    */
   public Computation weighed(Weighing other) {
-    List<Row> weighed = rows.stream().map(row -> row.weighed(other)).toList();
-    Balances anew =
-        new Balancing(recipe.process(), nutrients, surroundings)
-            .of(weighed.stream().map(Row::leaf).toList());
+    List<Leaf> leaves = rows.stream().map(row -> other.of(row.leaf())).toList();
+    Balancing balancing = new Balancing(recipe.process(), nutrients, surroundings);
+    Balances anew = balancing.of(leaves);
     return new Computation(
         anew,
-        anew.obstacle().isPresent() ? Optional.empty() : Optional.of(with(other, anew, weighed)));
+        anew.obstacle().isPresent()
+            ? Optional.empty()
+            : Optional.of(with(other, anew, weighed(leaves, balancing.whole(leaves, anew)))));
+  }
+
+  private List<Row> weighed(List<Leaf> leaves, Whole whole) {
+    List<Row> weighed = new ArrayList<>(leaves.size());
+    for (int i = 0; i < leaves.size(); i++) {
+      weighed.add(rows.get(i).weighed(leaves.get(i), whole));
+    }
+    return weighed;
+  }
+
+  /** What comes of one line, in the order of its premixes. */
+  public List<Row> rows(Line line) {
+    return rows.stream().filter(row -> row.line().index() == line.index()).toList();
   }
 
   /** What it would be with all lost that is weighed on top for handling. */

@@ -55,13 +55,13 @@ public final class FeedComputer {
   /** A recipe as it is weighed. */
   public Computation compute(ResolvedRecipe recipe, Weighing weighing) {
     List<Leaf> leaves = leaves(recipe, weighing);
-    Balances balances =
-        new Balancing(recipe.process(), larder.nutrients(), surroundings).of(leaves);
+    Balancing balancing = new Balancing(recipe.process(), larder.nutrients(), surroundings);
+    Balances balances = balancing.of(leaves);
     if (balances.obstacle().isPresent()) {
       return new Computation(balances, Optional.empty());
     }
     Keeping keeping = new Keeping(retentions, recipe.process(), surroundings.airTemperature(), 0);
-    List<Row> rows = rows(recipe, leaves, keeping);
+    List<Row> rows = rows(recipe, leaves, keeping, balancing.whole(leaves, balances));
     return new Computation(
         balances,
         Optional.of(
@@ -78,7 +78,8 @@ public final class FeedComputer {
   }
 
   /** What would be kept without gaps is worked out only where there are some. */
-  private List<Row> rows(ResolvedRecipe recipe, List<Leaf> leaves, Keeping keeping) {
+  private static List<Row> rows(
+      ResolvedRecipe recipe, List<Leaf> leaves, Keeping keeping, Whole whole) {
     boolean stored = recipe.process().has(Step.STORE);
     RowMaker maker = new RowMaker(keeping, stored);
     List<Kept> kept = leaves.stream().map(maker::kept).toList();
@@ -89,7 +90,7 @@ public final class FeedComputer {
     }
     List<Row> rows = new ArrayList<>(leaves.size());
     for (int i = 0; i < leaves.size(); i++) {
-      rows.add(new Row(leaves.get(i), kept.get(i), without.get(i)));
+      rows.add(new Row(leaves.get(i), kept.get(i), without.get(i), whole));
     }
     return rows;
   }

@@ -37,6 +37,12 @@ public record Weighing(List<Double> inFeed, List<Double> onTop) {
     return new Weighing(inFeed, Collections.nCopies(inFeed.size(), 0.0));
   }
 
+  /** A leaf of a line that is weighed so. */
+  Leaf of(Leaf leaf) {
+    Line line = leaf.line();
+    return leaf.weighed(inFeed.get(line.index()), richest(line));
+  }
+
   /** A line with all that is weighed of it. */
   double richest(Line line) {
     return inFeed.get(line.index()) + onTop.get(line.index());

@@ -56,7 +56,7 @@ public final class Cooked {
     return this;
   }
 
-  Cooked premix(String code, String text) {
+  public Cooked premix(String code, String text) {
     Parsed parsed = FeedParser.parse(new SourceFile(code + ".premix", text));
     require(parsed.findings().isEmpty(), FindingText.of(parsed.findings()));
     premixes.add((FeedFile.PremixFile) parsed.file());
