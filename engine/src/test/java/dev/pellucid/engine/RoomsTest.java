@@ -15,8 +15,9 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
-import dev.pellucid.engine.check.LabelVerdict;
+import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.folder.Outputs;
+import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.measure.Calendar;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Property;
@@ -137,6 +138,16 @@ class RoomsTest {
             "engine.quantity",
             "engine.larder",
             "engine.resolve"),
+        // What it decides is told by others: no finding, and no words.
+        Room.of(
+            "engine.judge",
+            9,
+            "measure",
+            "syntax",
+            "engine.quantity",
+            "engine.larder",
+            "engine.resolve",
+            "engine.compute"),
         Room.of(
             "engine.check",
             30,
@@ -149,6 +160,7 @@ class RoomsTest {
             "engine.larder",
             "engine.resolve",
             "engine.compute",
+            "engine.judge",
             "engine.floor"),
         Room.of(
             "engine.sequence",
@@ -175,6 +187,7 @@ class RoomsTest {
                 "engine.resolve",
                 "engine.compute",
                 "engine.check",
+                "engine.judge",
                 "engine.floor",
                 "engine.label")
             .using("com.github.difflib.."),
@@ -189,7 +202,7 @@ class RoomsTest {
             "engine.larder",
             "engine.resolve",
             "engine.compute",
-            "engine.check"),
+            "engine.judge"),
         Room.of("engine.quality", 5),
         Room.of(
                 "engine.floor",
@@ -211,10 +224,11 @@ class RoomsTest {
                 "engine.resolve",
                 "engine.compute",
                 "engine.check",
+                "engine.judge",
                 "engine.floor",
                 "engine.sequence")
             .knowing(Step.class, Property.class),
-        // A plan prints the verdicts beside the analysis it expects; it makes no finding.
+        // A plan prints how limits stand beside the analysis it expects; it makes no finding.
         Room.of(
             "engine.plan",
             15,
@@ -225,7 +239,7 @@ class RoomsTest {
             "engine.larder",
             "engine.resolve",
             "engine.compute",
-            "engine.check",
+            "engine.judge",
             "engine.floor",
             "engine.sequence"),
         Room.of(
@@ -260,7 +274,7 @@ class RoomsTest {
                 "engine.larder",
                 "engine.resolve",
                 "engine.compute",
-                "engine.check",
+                "engine.judge",
                 "engine.compare",
                 "engine.explain",
                 "engine.plan")
@@ -285,7 +299,8 @@ class RoomsTest {
             "engine.made",
             "engine.resolve",
             "engine.compute",
-            "engine.check"),
+            "engine.check",
+            "engine.judge"),
         Room.of(
             "engine.goal",
             15,
@@ -303,6 +318,7 @@ class RoomsTest {
             "engine.resolve",
             "engine.compute",
             "engine.check",
+            "engine.judge",
             "engine.compare",
             "engine.site",
             "engine.explain",
@@ -373,6 +389,16 @@ class RoomsTest {
   @Test
   void noRoomsInARing() {
     slices().matching("dev.pellucid.(**)").should().beFreeOfCycles().check(HOUSE);
+  }
+
+  @Test
+  void noRuleComputesAFeed() {
+    noClasses()
+        .that(resideInAnyPackage("dev.pellucid.engine.check", "dev.pellucid.engine.judge"))
+        .should()
+        .dependOnClassesThat(
+            describe("computers of feeds", type -> type.isEquivalentTo(FeedComputer.class)))
+        .check(HOUSE);
   }
 
   @Test

@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
-import dev.pellucid.engine.check.Standing;
-import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compare.RecipeChange;
+import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.PastState;
 import dev.pellucid.engine.goal.SiteReport;
+import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.site.FeedView.Figured;
 import dev.pellucid.engine.site.FeedView.Flow;
@@ -30,7 +30,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -282,19 +281,14 @@ class SiteTest {
     return pages;
   }
 
-  /** The example keeps all of its limits. */
-  private static Standing kept(Verdict verdict) {
-    return new Standing(verdict, Standing.State.KEPT, Optional.empty());
-  }
-
   private static Map<String, Figured> figured(Path folder) throws IOException {
     Map<String, Figured> figured = new TreeMap<>();
     Shared shared = Shared.of(ReadFolder.of(Texts.at(folder)), Days.on(DAY));
     for (Checked one : Streamed.check(shared, checked -> checked)) {
       if (one.isSound()) {
-        List<Standing> kept =
-            one.recipe().orElseThrow().verdicts().stream().map(SiteTest::kept).toList();
-        figured.put(one.code(), FeedViews.of(one.feed().orElseThrow(), kept, shared.larder(), DAY));
+        ComputedFeed feed = one.feed().orElseThrow();
+        Judgement judgement = one.recipe().orElseThrow().judgement();
+        figured.put(one.code(), FeedViews.of(feed, judgement, shared.larder(), DAY));
       }
     }
     assertTrue(figured.size() > 10, figured.keySet().toString());

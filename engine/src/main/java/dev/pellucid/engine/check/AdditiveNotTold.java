@@ -14,7 +14,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Consumer;
 
 /**
  * An ingredient that is by its traits an additive and whose file does not say so: a label with
@@ -32,7 +31,7 @@ final class AdditiveNotTold implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     boolean apart = recipe.larder().label().filter(LabelRules::additivesApart).isPresent();
     if (!apart || recipe.recipe().label().isEmpty() || recipe.feed().isEmpty()) {
       return;

@@ -2,8 +2,8 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.check.Contributors.Contributor;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
-import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.quantity.Figures;
@@ -17,7 +17,6 @@ import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
@@ -47,26 +46,21 @@ final class BrokenLimit implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
-    if (recipe.feed().isEmpty()) {
-      return;
-    }
-    ComputedFeed feed = recipe.feed().get();
-    List<Verdict> unjudged = WithoutGaps.unjudged(recipe);
-    for (Verdict verdict : recipe.verdicts()) {
-      boolean mine =
-          verdict.limit().side() == side
-              && !verdict.keeps()
-              && !unjudged.contains(verdict)
-              && !Untold.breaks(verdict);
-      if (mine && WithoutOverage.keeps(recipe, verdict).isEmpty()) {
-        out.accept(finding(recipe, feed, verdict));
+  public void look(Inspection recipe, Remarks out) {
+    recipe.feed().ifPresent(feed -> look(recipe, feed, out));
+  }
+
+  private void look(Inspection recipe, ComputedFeed feed, Remarks out) {
+    for (LimitStatus status : recipe.limits()) {
+      if (status.limit().side() == side && status.state() == LimitStatus.State.BROKEN) {
+        out.accept(finding(recipe, feed, status), status);
       }
     }
   }
 
-  private Finding finding(Inspection recipe, ComputedFeed feed, Verdict verdict) {
-    Limit limit = verdict.limit();
+  private Finding finding(Inspection recipe, ComputedFeed feed, LimitStatus status) {
+    Verdict verdict = status.verdict();
+    Limit limit = status.limit();
     Contributors contributors = Contributors.of(feed, verdict);
     Optional<Contributor> largest = contributors.largest();
     Span span = largest.map(one -> one.line().name()).orElse(MoistureTarget.place(feed));
@@ -78,7 +72,7 @@ final class BrokenLimit implements Rule {
     if (limit.waiver().isPresent()) {
       finding = finding.seeing("waiver written", limit.waiver().get().span());
     }
-    finding = Suspects.named(noting(finding, feed, verdict, contributors), feed, verdict);
+    finding = Suspects.named(noting(finding, status, contributors), feed, verdict);
     List<String> path = largest.map(one -> one.most().path()).orElse(List.of());
     About.Side about = side == Bound.Side.MIN ? About.Side.MIN : About.Side.MAX;
     return help(finding, recipe, feed, verdict, largest)
@@ -165,8 +159,8 @@ final class BrokenLimit implements Rule {
         : untold(verdict, largest) ? "may supply " : "supplies ";
   }
 
-  private static Finding noting(
-      Finding finding, ComputedFeed feed, Verdict verdict, Contributors contributors) {
+  private static Finding noting(Finding finding, LimitStatus status, Contributors contributors) {
+    Verdict verdict = status.verdict();
     Finding told = finding;
     List<Contributor> most = contributors.largestFirst().stream().limit(NAMED).toList();
     if (most.size() > 1) {
@@ -179,7 +173,7 @@ final class BrokenLimit implements Rule {
     }
     LimitWords words = new LimitWords(verdict.limit());
     Limit limit = verdict.limit();
-    double expected = new Readings(feed).at(limit.subject(), limit.basis(), End.EXPECTED).value();
+    double expected = status.expected().value();
     if (!words.figure(expected).equals(words.figure(verdict.shown().figure()))) {
       told =
           told.noting(

@@ -21,7 +21,7 @@ final class CannotBeWeighed implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     recipe.floor().ifPresent(floor -> look(floor, out));
   }
 

@@ -8,7 +8,6 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.List;
-import java.util.function.Consumer;
 
 /** Choline or trace salts lie beside vitamins in a premix that is kept: they destroy them. */
 final class CholineBesideVitamins implements Rule {
@@ -20,7 +19,7 @@ final class CholineBesideVitamins implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     for (Line line : recipe.recipe().lines()) {
       boolean kept =
           line.material() instanceof Material.Premixed premixed

@@ -12,7 +12,6 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** A constituent that the label rules ask for and the label does not tell. */
 final class ConstituentNotDeclared implements Rule {
@@ -24,7 +23,7 @@ final class ConstituentNotDeclared implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     Optional<LabelRules> rules = recipe.larder().label();
     Optional<Label> label = recipe.recipe().label();
     if (rules.isEmpty() || label.isEmpty() || recipe.feed().isEmpty()) {

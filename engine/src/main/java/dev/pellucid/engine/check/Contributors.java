@@ -4,6 +4,7 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.resolve.Line;
@@ -50,8 +51,7 @@ final class Contributors {
     List<Contributor> found = new ArrayList<>();
     double whole = feed.rows().stream().mapToDouble(brings).sum();
     for (Line line : whole > 0 ? feed.recipe().lines() : List.<Line>of()) {
-      List<Row> rows =
-          feed.rows().stream().filter(row -> row.line().index() == line.index()).toList();
+      List<Row> rows = feed.rows(line);
       double sum = rows.stream().mapToDouble(brings).sum();
       rows.stream()
           .max(Comparator.comparingDouble(brings))

@@ -8,7 +8,6 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.text.Span;
-import java.util.function.Consumer;
 
 /** A cooler that is to take off more water than the heat of the pellet can evaporate. */
 final class CoolerCannotDry implements Rule {
@@ -20,7 +19,7 @@ final class CoolerCannotDry implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     recipe.balances().expected().stages().stream()
         .filter(stage -> stage.pass().step() == Step.COOL && stage.evaporable().isPresent())
         .filter(stage -> stage.evaporated() > stage.evaporable().getAsDouble() * (1 + 1e-9))

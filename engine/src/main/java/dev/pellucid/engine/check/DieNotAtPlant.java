@@ -11,7 +11,6 @@ import dev.pellucid.text.Choices;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** A die that the plant does not have, where the plant tells its dies. */
 final class DieNotAtPlant implements Rule {
@@ -25,7 +24,7 @@ final class DieNotAtPlant implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     Passes passes = recipe.recipe().process();
     Optional<Setting> die = passes.die();
     Optional<Plant> plant = recipe.larder().plant().filter(one -> !one.dies().isEmpty());

@@ -11,7 +11,6 @@ import dev.pellucid.engine.resolve.Material.Reworked;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
@@ -19,7 +18,6 @@ import dev.pellucid.text.Span;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -36,7 +34,7 @@ final class FeedOutsidePractice implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     OutsidePractice practice = new OutsidePractice(CODE, recipe.larder().practice(), out);
     recipe.feed().ifPresent(feed -> new Look(recipe, feed, practice).all());
   }

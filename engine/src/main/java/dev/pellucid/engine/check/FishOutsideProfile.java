@@ -28,7 +28,7 @@ final class FishOutsideProfile implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     recipe.recipe().fish().ifPresent(fish -> look(recipe, fish, out));
   }
 

@@ -1,15 +1,15 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.check.LabelVerdict.Outcome;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.judge.LabelVerdict;
+import dev.pellucid.engine.judge.LabelVerdict.Outcome;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Consumer;
 
 /** A figure of the label that cannot be computed: ingredients that do not tell it could decide. */
 final class LabelCannotBeTold implements Rule {
@@ -22,8 +22,8 @@ final class LabelCannotBeTold implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
-    for (LabelVerdict verdict : LabelJudge.verdicts(recipe)) {
+  public void look(Inspection recipe, Remarks out) {
+    for (LabelVerdict verdict : recipe.judgement().claims()) {
       if (verdict.outcome() == Outcome.CANNOT_TELL) {
         recipe.feed().ifPresent(feed -> out.accept(finding(verdict, feed)));
       }

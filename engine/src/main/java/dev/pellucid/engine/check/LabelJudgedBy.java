@@ -1,13 +1,13 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.check.LabelVerdict.Outcome;
+import dev.pellucid.engine.judge.LabelVerdict;
+import dev.pellucid.engine.judge.LabelVerdict.Outcome;
 import dev.pellucid.engine.larder.Tolerance.Side;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import java.util.List;
-import java.util.function.Consumer;
 
 /**
  * A figure of the label that the feed does not bear out. The tolerance of the law is for sampling
@@ -28,8 +28,8 @@ final class LabelJudgedBy implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
-    LabelJudge.verdicts(recipe).stream()
+  public void look(Inspection recipe, Remarks out) {
+    recipe.judgement().claims().stream()
         .filter(verdict -> verdict.outcome() == outcome)
         .forEach(verdict -> out.accept(finding(verdict)));
   }

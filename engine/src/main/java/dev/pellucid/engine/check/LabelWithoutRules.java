@@ -3,7 +3,6 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.resolve.Label;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
-import java.util.function.Consumer;
 
 /** A label that nothing is held against, since the folder names no rules for labels. */
 final class LabelWithoutRules implements Rule {
@@ -15,7 +14,7 @@ final class LabelWithoutRules implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     if (recipe.larder().settings().label().isEmpty()) {
       recipe.recipe().label().ifPresent(label -> out.accept(finding(recipe, label)));
     }

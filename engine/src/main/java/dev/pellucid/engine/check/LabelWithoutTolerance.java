@@ -1,12 +1,12 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.check.LabelVerdict.Outcome;
+import dev.pellucid.engine.judge.LabelVerdict;
+import dev.pellucid.engine.judge.LabelVerdict.Outcome;
 import dev.pellucid.engine.larder.LabelRules;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.List;
-import java.util.function.Consumer;
 
 /**
  * A declaration for which the label rules tell no tolerance: nobody can say what would break it.
@@ -20,8 +20,8 @@ final class LabelWithoutTolerance implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
-    for (LabelVerdict verdict : LabelJudge.verdicts(recipe)) {
+  public void look(Inspection recipe, Remarks out) {
+    for (LabelVerdict verdict : recipe.judgement().claims()) {
       if (verdict.outcome() == Outcome.NO_TOLERANCE) {
         recipe.larder().label().ifPresent(rules -> out.accept(finding(verdict, rules)));
       }

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.larder.Tolerance.Side;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Label.Claim;

@@ -9,13 +9,14 @@ import dev.pellucid.syntax.Bound;
  * The figures of one limit in the unit in which its bound was written, with as many decimals as
  * were written there and never so few that a figure shows less than two digits.
  */
-final class LimitWords {
+public final class LimitWords {
   private static final int MOST_DECIMALS = 9;
 
   private final Limit limit;
   private final Bound.Limit written;
 
-  LimitWords(Limit limit) {
+  /** The words of one limit. */
+  public LimitWords(Limit limit) {
     this.limit = limit;
     this.written = limit.writtenInForce();
   }
@@ -53,6 +54,20 @@ final class LimitWords {
         + (limit.inBatches().isPresent()
             ? " in " + Figures.plain(limit.inBatches().getAsDouble() * 100) + " % of batches"
             : "");
+  }
+
+  /**
+   * What the limit is called in its recipe, without its figure, so that it keeps its name when the
+   * figure changes: {@code crude-protein min in 95 % of batches (catfish-grower)}.
+   */
+  public String name() {
+    return limit.subject().text()
+        + " "
+        + limit.side().word()
+        + terms()
+        + " ("
+        + limit.origin().name()
+        + ")";
   }
 
   private int decimals(double value) {

@@ -6,7 +6,6 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.List;
-import java.util.function.Consumer;
 
 /** Oil of marine animals turns rancid, and nothing in the recipe keeps it. */
 final class MarineOilWithoutAntioxidant implements Rule {
@@ -18,7 +17,7 @@ final class MarineOilWithoutAntioxidant implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     List<Line> lines = recipe.recipe().lines();
     if (lines.stream().anyMatch(line -> !Carried.with(line, Trait.ANTIOXIDANT).isEmpty())) {
       return;

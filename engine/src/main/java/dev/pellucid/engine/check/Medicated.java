@@ -7,7 +7,6 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.List;
-import java.util.function.Consumer;
 
 /** A medicated ingredient: a prescription and a licensed mill decide on it, no recipe here does. */
 final class Medicated implements Rule {
@@ -19,7 +18,7 @@ final class Medicated implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     for (Line line : recipe.recipe().lines()) {
       Carried.with(line, Trait.MEDICATED).forEach(one -> out.accept(finding(line, one)));
     }

@@ -1,13 +1,14 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.judge.Judge;
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
-import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -27,18 +28,16 @@ final class Mend {
   private static final double PROBE = 0.01;
   private static final int TRIES = 8;
 
-  private final FeedComputer computer;
   private final ComputedFeed feed;
   private final Verdict broken;
   private final Line rest;
-  private final List<Verdict> before;
+  private final List<LimitStatus> before;
 
   private Mend(Inspection recipe, ComputedFeed feed, Verdict broken, Line rest) {
-    this.computer = recipe.computer();
     this.feed = feed;
     this.broken = broken;
     this.rest = rest;
-    this.before = recipe.verdicts();
+    this.before = recipe.limits();
   }
 
   /** More, or where negative less, of a line in place of the rest. */
@@ -69,7 +68,7 @@ final class Mend {
   }
 
   private Optional<Change> change(Line line) {
-    double short0 = -gain(broken.judged());
+    double short0 = -broken.room();
     OptionalDouble probe = gain(line, PROBE);
     double slope = probe.isPresent() ? (probe.getAsDouble() + short0) / PROBE : 0;
     if (short0 <= 0 || slope == 0) {
@@ -123,38 +122,26 @@ final class Mend {
     if (changed.isEmpty()) {
       return OptionalDouble.empty();
     }
-    return OptionalDouble.of(
-        gain(Judge.verdict(new Readings(changed.get()), broken.limit()).judged()));
-  }
-
-  private double gain(double judged) {
-    double over = judged - broken.limit().inForce();
-    return broken.limit().side() == Bound.Side.MIN ? over : -over;
+    return OptionalDouble.of(Judge.verdict(new Readings(changed.get()), broken.limit()).room());
   }
 
   private boolean mends(Line line, double points) {
-    Optional<ComputedFeed> changed = changed(line, points);
-    if (changed.isEmpty()) {
-      return false;
-    }
-    List<Verdict> after = Judge.verdicts(changed.get());
-    for (int i = 0; i < after.size(); i++) {
-      boolean mustKeep = before.get(i).keeps() || after.get(i).limit().equals(broken.limit());
-      if (mustKeep && !after.get(i).keeps()) {
-        return false;
-      }
-    }
-    return true;
+    return changed(line, points).map(Readings::new).filter(this::keepsAll).isPresent();
+  }
+
+  /** Whether what was kept is kept still, and what was broken is too. */
+  private boolean keepsAll(Readings after) {
+    return before.stream()
+        .filter(status -> status.state().isKept() || status.limit().equals(broken.limit()))
+        .allMatch(status -> Judge.verdict(after, status.limit()).keeps());
   }
 
   private Optional<ComputedFeed> changed(Line line, double points) {
-    Weighing written = Weighing.of(feed);
+    Weighing written = feed.weighing();
     List<Double> inFeed = new ArrayList<>(written.inFeed());
     inFeed.set(line.index(), inFeed.get(line.index()) + points);
     inFeed.set(rest.index(), inFeed.get(rest.index()) - points);
     boolean possible = inFeed.get(line.index()) >= 0 && inFeed.get(rest.index()) >= 0;
-    return possible
-        ? computer.again(feed, new Weighing(inFeed, written.onTop())).feed()
-        : Optional.empty();
+    return possible ? feed.weighed(new Weighing(inFeed, written.onTop())).feed() : Optional.empty();
   }
 }

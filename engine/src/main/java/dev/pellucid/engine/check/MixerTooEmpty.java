@@ -5,7 +5,6 @@ import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
-import java.util.function.Consumer;
 
 /** A batch that fills no mixer of the plant enough to be mixed evenly. */
 final class MixerTooEmpty implements Rule {
@@ -17,7 +16,7 @@ final class MixerTooEmpty implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     if (recipe.floor().isPresent() && recipe.recipe().batch().isPresent()) {
       BatchSize batch = recipe.recipe().batch().get();
       recipe

@@ -9,7 +9,6 @@ import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.text.Span;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** A process that cannot be reckoned through: no figure of the feed can be told. */
 final class Obstacles implements Rule {
@@ -27,7 +26,7 @@ final class Obstacles implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     recipe
         .balances()
         .obstacle()

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.floor.FloorPlan;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.larder.Plant;
 import java.util.List;
 

@@ -5,7 +5,6 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Range;
 import java.util.List;
-import java.util.function.Consumer;
 
 /**
  * A share outside the freedom that its own line allows; silent where these freedoms leave no feed
@@ -20,7 +19,7 @@ final class OutsideWithin implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     List<Line> lines = recipe.recipe().lines();
     boolean tooHigh = WithinLeavesNoFeed.floorsTooHigh(lines);
     boolean tooLow = WithinLeavesNoFeed.ceilingsTooLow(lines);

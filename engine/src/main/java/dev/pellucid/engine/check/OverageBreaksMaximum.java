@@ -1,5 +1,7 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Line;
@@ -9,7 +11,6 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** A maximum that the feed keeps when handling overage is lost and breaks when it is not. */
 final class OverageBreaksMaximum implements Rule {
@@ -21,14 +22,15 @@ final class OverageBreaksMaximum implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
-    for (Verdict broken : recipe.verdicts()) {
-      WithoutOverage.keeps(recipe, broken)
-          .ifPresent(without -> out.accept(finding(recipe, broken, without)));
+  public void look(Inspection recipe, Remarks out) {
+    for (LimitStatus status : recipe.limits()) {
+      status
+          .withoutOverage()
+          .ifPresent(without -> out.accept(finding(recipe, status.verdict(), without), status));
     }
   }
 
-  private static Finding finding(Inspection recipe, Verdict broken, Verdict without) {
+  private static Finding finding(Inspection recipe, Verdict broken, double without) {
     Limit limit = broken.limit();
     LimitWords words = new LimitWords(limit);
     Figures.Pair figures = words.against(broken.shown().figure());
@@ -50,7 +52,7 @@ final class OverageBreaksMaximum implements Rule {
     return Finding.error(CODE, span, headline)
         .labelled("part of it is weighed on top")
         .seeing("limit written", limit.origin().span())
-        .noting("without overage it is " + words.figure(without.judged()) + words.unit())
+        .noting("without overage it is " + words.figure(without) + words.unit())
         .helping("lower the overage of " + name + ", or its share")
         .about(
             new About(
@@ -67,7 +69,7 @@ final class OverageBreaksMaximum implements Rule {
             feed ->
                 Contributors.of(feed, broken).largestFirst().stream()
                     .map(Contributors.Contributor::line)
-                    .filter(WithoutOverage::hasOverage)
+                    .filter(Line::hasOnTop)
                     .findFirst());
   }
 }

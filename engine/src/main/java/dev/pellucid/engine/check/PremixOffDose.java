@@ -9,7 +9,6 @@ import dev.pellucid.finding.Finding;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
@@ -27,7 +26,7 @@ final class PremixOffDose implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     Map<String, Supplied.Used> together = new LinkedHashMap<>();
     Supplied.premixes(
         recipe.recipe(), used -> together.merge(used.premix().code(), used, PremixOffDose::plus));

@@ -7,13 +7,11 @@ import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** A setting of the process, as it is written, outside what the trade does. */
 final class ProcessOutsidePractice implements Rule {
@@ -25,7 +23,7 @@ final class ProcessOutsidePractice implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     OutsidePractice practice = new OutsidePractice(CODE, recipe.larder().practice(), out);
     Passes passes = recipe.recipe().process();
     boolean steamed = passes.has(Step.CONDITION);

@@ -10,7 +10,6 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.measure.Unit;
 import java.util.List;
-import java.util.function.Consumer;
 
 /**
  * Raw animal matter, which carries germs, or raw legumes, which hold what hinders digestion, in a
@@ -25,7 +24,7 @@ final class RawNeedsHeat implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     boolean heated = Heat.isCertain(recipe);
     String from = Figures.plain(Heat.from(recipe), Unit.CELSIUS);
     for (Line line : recipe.recipe().lines()) {

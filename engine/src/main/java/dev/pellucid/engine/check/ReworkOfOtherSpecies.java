@@ -6,7 +6,6 @@ import dev.pellucid.engine.resolve.Material.Reworked;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * Feed for one species worked into feed for another. What it holds is counted in every limit; what
@@ -21,7 +20,7 @@ final class ReworkOfOtherSpecies implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     Optional<Species> here = recipe.recipe().species();
     for (Line line : recipe.recipe().lines()) {
       if (here.isPresent() && line.material() instanceof Reworked rework) {

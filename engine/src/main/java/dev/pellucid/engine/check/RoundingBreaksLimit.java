@@ -1,6 +1,8 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.floor.FloorLine;
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
@@ -8,7 +10,6 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** A limit that the recipe keeps as written, and no more once its weights are rounded. */
@@ -21,16 +22,16 @@ final class RoundingBreaksLimit implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     recipe.floor().ifPresent(floor -> look(recipe, floor, out));
   }
 
-  private static void look(Inspection recipe, OnTheFloor floor, Consumer<Finding> out) {
-    for (int i = 0; i < recipe.verdicts().size(); i++) {
-      Verdict written = recipe.verdicts().get(i);
+  private static void look(Inspection recipe, OnTheFloor floor, Remarks out) {
+    for (int i = 0; i < recipe.limits().size(); i++) {
+      LimitStatus written = recipe.limits().get(i);
       Verdict rounded = floor.asRounded().get(i);
-      if (written.keeps() && !rounded.keeps()) {
-        out.accept(finding(recipe, floor, written, rounded));
+      if (written.state().isKept() && !rounded.keeps()) {
+        out.accept(finding(recipe, floor, written.verdict(), rounded), written);
       }
     }
   }

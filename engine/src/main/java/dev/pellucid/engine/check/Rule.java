@@ -1,8 +1,6 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.finding.Code;
-import dev.pellucid.finding.Finding;
-import java.util.function.Consumer;
 
 /** One thing that is looked at in every recipe. Its code has a page of the same name. */
 public interface Rule {
@@ -14,5 +12,5 @@ public interface Rule {
   }
 
   /** Looks at one recipe and says what it finds; silent on what cannot be judged. */
-  void look(Inspection recipe, Consumer<Finding> out);
+  void look(Inspection recipe, Remarks out);
 }

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.Obstacle;
+import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
@@ -62,8 +63,8 @@ public final class Rules {
           new AdditiveNotTold(),
           new LabelWithoutRules());
 
-  /** Those that hold a feed against its limits, for a feed as it was made. */
-  public static final List<Rule> LIMITS =
+  /** Those that say which limits are broken. */
+  private static final List<Rule> LIMITS =
       ALL.stream()
           .filter(rule -> rule instanceof BrokenLimit || rule instanceof OverageBreaksMaximum)
           .toList();
@@ -72,6 +73,22 @@ public final class Rules {
       ALL.stream().filter(Rule::oncePerPlace).map(Rule::code).collect(Collectors.toSet());
 
   private Rules() {}
+
+  /** All that the rules say of a recipe, in their order. */
+  public static List<Remark> remarks(Inspection recipe) {
+    return remarks(ALL, recipe);
+  }
+
+  /** What they say of the limits that it breaks, for a feed as it was made. */
+  public static List<Remark> ofLimits(Inspection recipe) {
+    return remarks(LIMITS, recipe);
+  }
+
+  private static List<Remark> remarks(List<Rule> rules, Inspection recipe) {
+    Remarks remarks = new Remarks();
+    rules.forEach(rule -> rule.look(recipe, remarks));
+    return remarks.all();
+  }
 
   /**
    * What all recipes of a folder show, each thing once: not again in the same words, and what is

@@ -41,7 +41,7 @@ final class SaltForElement implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     recipe.feed().ifPresent(feed -> look(recipe, feed, out));
   }
 

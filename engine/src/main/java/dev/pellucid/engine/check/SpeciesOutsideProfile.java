@@ -9,7 +9,6 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
 import java.util.List;
-import java.util.function.Consumer;
 
 /** A recipe asks to meet a profile that was written for another species. */
 final class SpeciesOutsideProfile implements Rule {
@@ -21,7 +20,7 @@ final class SpeciesOutsideProfile implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     for (Met met : recipe.recipe().profiles()) {
       if (!fits(recipe.recipe(), met.profile())) {
         recipe

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
 
 /** Two premixes of a recipe supply the same nutrient: what they bring adds up. */
 final class SuppliedByTwoPremixes implements Rule {
@@ -20,7 +19,7 @@ final class SuppliedByTwoPremixes implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     Map<String, Supplied> first = new LinkedHashMap<>();
     Map<List<String>, List<Pair>> twice = new LinkedHashMap<>();
     for (Supplied one : Supplied.to(recipe.recipe())) {

@@ -3,6 +3,7 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Figures;

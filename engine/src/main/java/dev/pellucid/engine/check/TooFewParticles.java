@@ -22,7 +22,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
@@ -40,7 +39,7 @@ final class TooFewParticles implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     Optional<PracticeBound> bound = recipe.larder().practice().bound(BoundOf.MIXING_VARIATION);
     Optional<Meal> meal = meal(recipe);
     if (bound.isPresent() && meal.isPresent() && recipe.feed().isPresent()) {

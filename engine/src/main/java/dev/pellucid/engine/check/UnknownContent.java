@@ -3,6 +3,7 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Subject;
@@ -31,24 +32,24 @@ final class UnknownContent implements Rule {
   private static final int NAMED = 6;
 
   /** A limit and the rows that keep it from being judged, the one most in the way first. */
-  private record Unjudged(Verdict verdict, List<Row> rows) {
-    static Unjudged of(ComputedFeed feed, Verdict verdict) {
-      Unjudged all = new Unjudged(verdict, feed.rows());
+  private record Unjudged(LimitStatus status, List<Row> rows) {
+    static Unjudged of(ComputedFeed feed, LimitStatus status) {
+      Unjudged all = new Unjudged(status, feed.rows());
       List<Row> rows =
           feed.rows().stream()
               .filter(row -> row.kg(End.RICHEST) > 0 && all.untold(row).findAny().isPresent())
               .sorted(Comparator.comparingDouble(all::weight).reversed())
               .toList();
-      return new Unjudged(verdict, rows);
+      return new Unjudged(status, rows);
     }
 
     Limit limit() {
-      return verdict.limit();
+      return status.limit();
     }
 
     /** Whether what bounds the content is above the limit; else nothing bounds it. */
     boolean passesBound() {
-      return !verdict.keeps();
+      return status.state().hangsOnContent();
     }
 
     /** How much may be in it, or where nothing bounds that, how much there is of it. */
@@ -75,29 +76,20 @@ final class UnknownContent implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     recipe.feed().ifPresent(feed -> look(recipe, feed, out));
   }
 
   private static void look(Inspection recipe, ComputedFeed feed, Consumer<Finding> out) {
     Map<String, List<Unjudged>> byIngredient = new TreeMap<>();
-    for (Verdict verdict : recipe.verdicts()) {
-      boolean unbounded =
-          verdict.keeps() && verdict.reading().unbounded() && mayBreak(verdict.limit());
-      boolean passesBound =
-          Untold.breaks(verdict) && WithoutOverage.keeps(recipe, verdict).isEmpty();
-      if (unbounded || passesBound) {
-        Unjudged one = Unjudged.of(feed, verdict);
+    for (LimitStatus status : recipe.limits()) {
+      if (status.state().isAsTold() || status.state().hangsOnContent()) {
+        Unjudged one = Unjudged.of(feed, status);
         String name = one.first().ingredient().name();
         byIngredient.computeIfAbsent(name, key -> new ArrayList<>()).add(one);
       }
     }
     byIngredient.values().forEach(same -> out.accept(finding(recipe, same)));
-  }
-
-  /** What is not told can only raise a sum; a ratio it can move either way. */
-  static boolean mayBreak(Limit limit) {
-    return isMaximum(limit) || limit.subject() instanceof Subject.Ratio;
   }
 
   private static boolean isMaximum(Limit limit) {
@@ -132,7 +124,7 @@ final class UnknownContent implements Rule {
             .distinct()
             .toList();
     if (same.size() == 1 && one.passesBound()) {
-      String most = BrokenLimit.headline(recipe, one.verdict().limit(), one.verdict().atWorst());
+      String most = BrokenLimit.headline(recipe, one.limit(), one.status().verdict().atWorst());
       finding = finding.noting("with the most that it can be, " + most);
     }
     if (!others.isEmpty()) {

@@ -3,6 +3,7 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.RetentionGap;
 import dev.pellucid.engine.compute.Retentions;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Subject;
@@ -29,7 +30,7 @@ final class UnknownRetention implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     recipe.feed().ifPresent(feed -> look(recipe, feed, out));
   }
 
@@ -40,14 +41,15 @@ final class UnknownRetention implements Rule {
         feed.retentionGaps().stream().filter(gap -> !saidMissing(gap)).toList()) {
       byStep.computeIfAbsent(step(gap) + gap.span().place(), key -> new ArrayList<>()).add(gap);
     }
-    List<Verdict> unjudged = WithoutGaps.unjudged(recipe);
+    List<LimitStatus> unjudged =
+        recipe.limits().stream().filter(status -> status.state().hangsOnLoss()).toList();
     Retentions retentions = new Retentions(recipe.larder().practice());
     for (List<RetentionGap> same : byStep.values()) {
       List<String> classes =
           same.stream().map(RetentionGap::stability).distinct().sorted().toList();
       List<String> minima =
           unjudged.stream()
-              .map(verdict -> verdict.limit().subject())
+              .map(status -> status.limit().subject())
               .filter(subject -> hangs(subject, feed, retentions, classes))
               .map(Subject::text)
               .distinct()

@@ -3,6 +3,8 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.About;
@@ -11,7 +13,6 @@ import dev.pellucid.finding.Finding;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** Confidence is asked for, and for some content nothing says how far lots differ. */
@@ -24,12 +25,13 @@ final class UnknownSpread implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     recipe
         .feed()
         .ifPresent(
             feed ->
-                recipe.verdicts().stream()
+                recipe.limits().stream()
+                    .map(LimitStatus::verdict)
                     .filter(v -> v.limit().inBatches().isPresent() && v.reading().spreadUnknown())
                     .forEach(v -> out.accept(finding(feed, v))));
   }

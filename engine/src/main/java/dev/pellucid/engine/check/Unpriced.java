@@ -25,7 +25,7 @@ final class Unpriced implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     Optional<Limit> limit =
         recipe.recipe().limits().stream()
             .filter(one -> one.subject() instanceof Subject.Cost)

@@ -12,7 +12,6 @@ import dev.pellucid.measure.Unit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** A form that does not stand heat in a mix that is heated. */
 final class UnprotectedVitamin implements Rule {
@@ -24,7 +23,7 @@ final class UnprotectedVitamin implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     Optional<Setting> heat = Heat.possible(recipe);
     if (heat.isEmpty()) {
       return;

@@ -9,7 +9,6 @@ import dev.pellucid.syntax.Range;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
@@ -29,7 +28,7 @@ final class WithinLeavesNoFeed implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Consumer<Finding> out) {
+  public void look(Inspection recipe, Remarks out) {
     List<Line> lines = recipe.recipe().lines();
     if (floorsTooHigh(lines)) {
       out.accept(finding(lines, true));

@@ -1,6 +1,5 @@
 package dev.pellucid.engine.compare;
 
-import dev.pellucid.engine.check.LabelVerdict.Outcome;
 import dev.pellucid.engine.compare.FeedFigures.Amount;
 import dev.pellucid.engine.compare.FeedFigures.Claimed;
 import dev.pellucid.engine.compare.FeedFigures.Held;
@@ -11,6 +10,7 @@ import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
 import dev.pellucid.engine.compare.RecipeChange.Shifted;
 import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
+import dev.pellucid.engine.judge.LabelVerdict.Outcome;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;

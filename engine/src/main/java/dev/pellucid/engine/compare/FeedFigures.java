@@ -1,6 +1,6 @@
 package dev.pellucid.engine.compare;
 
-import dev.pellucid.engine.check.LabelVerdict;
+import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.measure.Unit;
 import java.util.Collections;

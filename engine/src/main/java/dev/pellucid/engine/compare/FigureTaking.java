@@ -1,10 +1,6 @@
 package dev.pellucid.engine.compare;
 
-import dev.pellucid.engine.check.LabelJudge;
-import dev.pellucid.engine.check.LabelVerdict;
 import dev.pellucid.engine.check.LabelWords;
-import dev.pellucid.engine.check.Standing;
-import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compare.FeedFigures.Amount;
 import dev.pellucid.engine.compare.FeedFigures.Claimed;
 import dev.pellucid.engine.compare.FeedFigures.Held;
@@ -18,6 +14,10 @@ import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.floor.FloorLine;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.judge.Judgement;
+import dev.pellucid.engine.judge.LabelVerdict;
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.label.BagLabel.Statement;
 import dev.pellucid.engine.larder.Larder;
@@ -39,18 +39,18 @@ import java.util.stream.Collectors;
 /** Takes down the figures of a computed feed. */
 public final class FigureTaking {
   private final ComputedFeed feed;
-  private final List<Standing> standings;
+  private final Judgement judgement;
   private final Larder larder;
 
-  private FigureTaking(ComputedFeed feed, List<Standing> standings, Larder larder) {
+  private FigureTaking(ComputedFeed feed, Judgement judgement, Larder larder) {
     this.feed = feed;
-    this.standings = standings;
+    this.judgement = judgement;
     this.larder = larder;
   }
 
   /** The figures of a feed, how it stands with its limits, its label and its weighings. */
-  public static FeedFigures of(ComputedFeed feed, List<Standing> standings, Larder larder) {
-    FigureTaking taking = new FigureTaking(feed, standings, larder);
+  public static FeedFigures of(ComputedFeed feed, Judgement judgement, Larder larder) {
+    FigureTaking taking = new FigureTaking(feed, judgement, larder);
     return new FeedFigures(
         taking.shares(),
         taking.nutrients(),
@@ -120,7 +120,7 @@ public final class FigureTaking {
 
   private Map<String, Held> limits() {
     Map<String, Held> limits = new LinkedHashMap<>();
-    standings.forEach(one -> limits.put(key(one.verdict().limit()), held(one)));
+    judgement.limits().forEach(one -> limits.put(key(one.limit()), held(one)));
     return limits;
   }
 
@@ -138,8 +138,8 @@ public final class FigureTaking {
         + limit.inBatches();
   }
 
-  private static Held held(Standing standing) {
-    Verdict verdict = standing.verdict();
+  private static Held held(LimitStatus status) {
+    Verdict verdict = status.verdict();
     Limit limit = verdict.limit();
     Bound.Limit inForce = limit.writtenInForce();
     Verdict.Shown known = verdict.shown();
@@ -156,7 +156,7 @@ public final class FigureTaking {
         inForce instanceof Bound.Limit.Measured measured ? measured.amount().unit().symbol() : "",
         bound == 0 ? room : room / Math.abs(bound),
         verdict.keeps(),
-        standing.state() != Standing.State.NOT_JUDGED);
+        status.state().isJudged());
   }
 
   private static String words(Limit limit, Bound.Limit bound) {
@@ -175,8 +175,8 @@ public final class FigureTaking {
 
   private Set<String> waivers() {
     Set<String> waivers = new TreeSet<>();
-    for (Standing standing : standings) {
-      Limit limit = standing.verdict().limit();
+    for (LimitStatus status : judgement.limits()) {
+      Limit limit = status.limit();
       String about = limit.subject().text() + " " + limit.side().word() + " ";
       limit
           .waiver()
@@ -188,8 +188,8 @@ public final class FigureTaking {
   }
 
   private Set<String> waived() {
-    return standings.stream()
-        .map(standing -> standing.verdict().limit())
+    return judgement.limits().stream()
+        .map(LimitStatus::limit)
         .filter(limit -> limit.waiver().isPresent())
         .map(limit -> limit.subject().text())
         .collect(Collectors.toSet());
@@ -197,7 +197,7 @@ public final class FigureTaking {
 
   private Map<String, Claimed> claims() {
     Map<String, Claimed> claims = new LinkedHashMap<>();
-    for (LabelVerdict verdict : LabelJudge.verdicts(feed, larder)) {
+    for (LabelVerdict verdict : judgement.claims()) {
       if (isUntold(verdict.claim().nutrient())) {
         continue;
       }

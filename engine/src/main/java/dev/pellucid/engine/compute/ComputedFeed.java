@@ -1,14 +1,19 @@
 package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The feed as it will be fed: the sum of its rows.
  *
+ * @param surroundings where it is made
+ * @param weighing what was weighed of each line
  * @param shrink the part of the finished feed that never reaches a bag
  * @param retentionGaps where the folder does not say what is kept
  * @param unpriced ingredients without a price on the day, sorted
@@ -16,6 +21,8 @@ import java.util.List;
 public record ComputedFeed(
     ResolvedRecipe recipe,
     Nutrients nutrients,
+    Surroundings surroundings,
+    Weighing weighing,
     Balances balances,
     List<Row> rows,
     double shrink,
@@ -27,9 +34,54 @@ public record ComputedFeed(
     unpriced = List.copyOf(unpriced);
   }
 
-  /** The same feed of another weighing. */
-  ComputedFeed weighedAs(Balances other, List<Row> weighed) {
-    return new ComputedFeed(recipe, nutrients, other, weighed, shrink, retentionGaps, unpriced);
+  /**
+   * What the feed would be if so much were weighed of each line. Nothing is resolved or opened
+   * again: rows keep what they keep of each nutrient, and only the mass goes through the process
+   * once more.
+   */
+  public Computation weighed(Weighing other) {
+    List<Leaf> leaves = rows.stream().map(row -> other.of(row.leaf())).toList();
+    Balancing balancing = new Balancing(recipe.process(), nutrients, surroundings);
+    Balances anew = balancing.of(leaves);
+    return new Computation(
+        anew,
+        anew.obstacle().isPresent()
+            ? Optional.empty()
+            : Optional.of(with(other, anew, weighed(leaves, balancing.whole(leaves, anew)))));
+  }
+
+  private List<Row> weighed(List<Leaf> leaves, Whole whole) {
+    List<Row> weighed = new ArrayList<>(leaves.size());
+    for (int i = 0; i < leaves.size(); i++) {
+      weighed.add(rows.get(i).weighed(leaves.get(i), whole));
+    }
+    return weighed;
+  }
+
+  /** What comes of one line, in the order of its premixes. */
+  public List<Row> rows(Line line) {
+    return rows.stream().filter(row -> row.line().index() == line.index()).toList();
+  }
+
+  /** What it would be with all lost that is weighed on top for handling. */
+  public Optional<ComputedFeed> withOverageLost() {
+    return weighed(weighing.withoutOnTop()).feed();
+  }
+
+  /** What it would be if every step for which the folder does not tell what is kept kept all. */
+  public ComputedFeed asIfGapsKeptAll() {
+    return with(weighing, balances, rows.stream().map(Row::asIfGapsKeptAll).toList());
+  }
+
+  private ComputedFeed with(Weighing other, Balances anew, List<Row> weighed) {
+    return new ComputedFeed(
+        recipe, nutrients, surroundings, other, anew, weighed, shrink, retentionGaps, unpriced);
+  }
+
+  /** The same feed of which all that is finished comes into bags. */
+  public ComputedFeed withoutShrink() {
+    return new ComputedFeed(
+        recipe, nutrients, surroundings, weighing, balances, rows, 0, retentionGaps, unpriced);
   }
 
   /** The amount of a nutrient per kg of finished feed as fed, in the base of its kind. */

@@ -31,11 +31,10 @@ public final class Finished {
   private final Balance balance;
   private final double dryMatter;
 
-  private Finished(ComputedFeed feed, Nutrients nutrients) {
+  private Finished(ComputedFeed feed) {
     this.feed = feed;
     this.balance = feed.balances().expected();
-    int moisture = nutrients.named(Nutrients.MOISTURE).orElseThrow().index();
-    this.dryMatter = feed.rows().stream().mapToDouble(row -> dry(row, moisture)).sum();
+    this.dryMatter = feed.rows().stream().mapToDouble(Row::dryMatter).sum();
   }
 
   /** What rework of the feed is made of. */
@@ -46,7 +45,7 @@ public final class Finished {
             code,
             "Rework of " + code,
             Optional.empty(),
-            new Finished(feed, feed.nutrients()).parts(),
+            new Finished(feed).parts(),
             List.of(),
             Optional.empty(),
             new Passes(List.of()),
@@ -55,39 +54,33 @@ public final class Finished {
   }
 
   private List<Part> parts() {
-    int moisture = feed.nutrients().named(Nutrients.MOISTURE).orElseThrow().index();
     List<Part> parts = new ArrayList<>();
     Share left = Share.WHOLE;
-    List<Row> rows = feed.rows().stream().filter(row -> dry(row, moisture) > 0).toList();
+    List<Row> rows = feed.rows().stream().filter(row -> row.dryMatter() > 0).toList();
     for (int i = 0; i < rows.size(); i++) {
       Row row = rows.get(i);
-      double of = dry(row, moisture) / dryMatter;
+      double of = row.dryMatter() / dryMatter;
       boolean last = i + 1 == rows.size();
       Share share = last ? left : new Share(BigDecimal.valueOf(of).movePointRight(2));
       left = left.minus(share);
-      parts.add(new Part(part(row, of, i), share, share, Share.ZERO, row.line().name()));
+      parts.add(new Part(part(row, i), share, share, Share.ZERO, row.line().name()));
     }
     return parts;
-  }
-
-  private static double dry(Row row, int moisture) {
-    return row.kg() * (1 - row.composition().expected().at(moisture));
   }
 
   /**
    * An ingredient as the process has left it.
    *
-   * @param of its share of the finished feed
    * @param index tells it apart from others of the same name in the cache of compositions
    */
-  private Material.Single part(Row row, double of, int index) {
+  private Material.Single part(Row row, int index) {
     Ingredient ingredient = row.ingredient();
     Optional<Source> source = ingredient.contents().stream().map(ContentBlock::source).findFirst();
     Map<String, Content> contents = new HashMap<>();
     for (Nutrient nutrient : feed.nutrients().inOrder()) {
       boolean told = !row.composition().unknown().get(nutrient.index());
       if (told && nutrient.formula().isEmpty() && source.isPresent()) {
-        contents.put(nutrient.name(), content(row, nutrient, of, source.get()));
+        contents.put(nutrient.name(), content(row, nutrient, source.get()));
       }
     }
     List<ContentBlock> blocks =
@@ -97,15 +90,15 @@ public final class Finished {
     String lot = "rework " + feed.recipe().code() + " " + index;
     return new Material.Single(
         ingredient.worked(lot, blocks),
-        row.price().map(price -> paid(price, row.kgRichest() / (of * balance.finished()))));
+        row.price().map(price -> paid(price, row.kgRichest() / row.finished())));
   }
 
-  private Content content(Row row, Nutrient nutrient, double of, Source source) {
+  private Content content(Row row, Nutrient nutrient, Source source) {
     if (nutrient.name().equals(Nutrients.MOISTURE)) {
       return content(balance.moisture(), balance.moisture(), OptionalDouble.empty(), row, source);
     }
     int index = nutrient.index();
-    double per = of * balance.finished();
+    double per = row.finished();
     Composition composition = row.composition();
     double value = row.amount(End.EXPECTED, index) / per;
     // Of "below X" there may be as much as X, and there may be none.

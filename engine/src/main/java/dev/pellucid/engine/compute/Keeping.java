@@ -47,6 +47,11 @@ final class Keeping {
             .toList();
   }
 
+  /** The same if every step of which nothing is told kept all. */
+  Keeping asIfGapsKeptAll() {
+    return new Keeping(retentions, passes, storageTemperatureUntold, 1);
+  }
+
   Set<RetentionGap> gaps() {
     return gaps;
   }

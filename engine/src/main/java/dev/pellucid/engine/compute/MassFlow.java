@@ -1,6 +1,5 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.SteamTable;
 import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Passes;
@@ -53,20 +52,21 @@ final class MassFlow {
   /** What is there when the coat goes on. */
   private record Kernel(double kg, double moisture) {}
 
-  private MassFlow(Larder larder, End end, Poured mix, Poured coat) {
-    this.steamTable = larder.practice().steam();
+  private MassFlow(Surroundings surroundings, End end, Poured mix, Poured coat) {
+    this.steamTable = surroundings.steam();
     this.end = end;
     this.mix = mix;
     this.coat = coat;
     this.dry = mix.kg() - mix.water();
     this.water = mix.water();
-    this.airTemperature = larder.plant().map(plant -> plant.airTemperature()).orElse(25.0);
+    this.airTemperature = surroundings.airTemperature();
     this.temperature = airTemperature;
     this.atDie = moisture();
   }
 
-  static Balance balance(Passes passes, Larder larder, End end, Poured mix, Poured coat) {
-    MassFlow flow = new MassFlow(larder, end, mix, coat);
+  static Balance balance(
+      Passes passes, Surroundings surroundings, End end, Poured mix, Poured coat) {
+    MassFlow flow = new MassFlow(surroundings, end, mix, coat);
     for (Pass pass : passes.inOrder()) {
       if (flow.obstacle.isEmpty()) {
         flow.take(pass);

@@ -15,11 +15,17 @@ final class Opened {
   private final List<Leaf> leaves;
 
   /** What was opened on the way down. */
-  private record Way(List<String> path, List<ResolvedPremix> through) {
-    Way into(Material material) {
-      return new Way(
-          plus(path, material.name()),
-          material instanceof Material.Blended blended ? plus(through, blended.premix()) : through);
+  private record Way(List<String> path, List<ResolvedPremix> through, List<Leaf.Taken> taken) {
+    static Way of(Material material) {
+      return new Way(List.of(material.name()), through(List.of(), material), List.of());
+    }
+
+    Way into(Material material, Leaf.Taken part) {
+      return new Way(plus(path, material.name()), through(through, material), plus(taken, part));
+    }
+
+    private static List<ResolvedPremix> through(List<ResolvedPremix> before, Material material) {
+      return material instanceof Material.Blended blended ? plus(before, blended.premix()) : before;
     }
 
     private static <T> List<T> plus(List<T> list, T more) {
@@ -39,20 +45,22 @@ final class Opened {
   }
 
   void open(Material material, double kg, double richest) {
-    open(material, new Way(List.of(), List.of()).into(material), kg, richest);
+    open(material, Way.of(material), kg, richest);
   }
 
   private void open(Material material, Way way, double kg, double richest) {
     if (material instanceof Material.Single single) {
       Composition composition = compositions.apply(single.ingredient());
-      leaves.add(new Leaf(line, way.path(), single, composition, way.through(), kg, richest));
+      leaves.add(
+          new Leaf(line, way.path(), single, composition, way.through(), way.taken(), kg, richest));
     } else if (material instanceof Material.Blended blended) {
       List<ResolvedPremix.Part> parts = blended.premix().parts();
       double whole = 1 + parts.stream().mapToDouble(part -> part.onTop().part()).sum();
       for (ResolvedPremix.Part part : parts) {
         double share = part.share().part();
         double most = Math.max(share, (share + part.onTop().part()) / whole);
-        open(part.material(), way.into(part.material()), kg * share, richest * most);
+        Way down = way.into(part.material(), new Leaf.Taken(share, most));
+        open(part.material(), down, kg * share, richest * most);
       }
     }
   }

@@ -16,15 +16,41 @@ import java.util.TreeMap;
 public final class Row {
   private final Leaf leaf;
   private final Kept kept;
+  private final Kept asIfGapsKeptAll;
+  private final Whole whole;
 
-  Row(Leaf leaf, Kept kept) {
+  /**
+   * @param asIfGapsKeptAll what would be kept if every step of which the folder tells nothing kept
+   *     all
+   * @param whole all that the feed is made of
+   */
+  Row(Leaf leaf, Kept kept, Kept asIfGapsKeptAll, Whole whole) {
     this.leaf = leaf;
     this.kept = kept;
+    this.asIfGapsKeptAll = asIfGapsKeptAll;
+    this.whole = whole;
+  }
+
+  Leaf leaf() {
+    return leaf;
   }
 
   /** The same of another weighing of the recipe. */
-  Row weighedAs(Leaf other) {
-    return new Row(other, kept);
+  Row weighed(Leaf other, Whole another) {
+    return new Row(other, kept, asIfGapsKeptAll, another);
+  }
+
+  Row asIfGapsKeptAll() {
+    return new Row(leaf, asIfGapsKeptAll, asIfGapsKeptAll, whole);
+  }
+
+  /**
+   * What it would be of one kg of its line, at each end. Masses, amounts and money grow in step
+   * with the kg of the line; of another weighing they are so many times these. The mass of the feed
+   * does not grow so, for which see {@link ComputedFeed#weighed(Weighing)}.
+   */
+  public Row ofOneKg() {
+    return new Row(leaf.weighed(1, 1), kept, asIfGapsKeptAll, whole);
   }
 
   /** The line of the recipe to blame. */
@@ -62,6 +88,19 @@ public final class Row {
   /** The mass with all handling overage. */
   public double kgRichest() {
     return leaf.richest();
+  }
+
+  /** The dry matter of it, on target. */
+  public double dryMatter() {
+    return Whole.dryMatter(leaf, whole.moisture());
+  }
+
+  /**
+   * What of the finished feed comes from it, on target: its dry matter, with as much of the water
+   * as the feed has for each kg of dry matter.
+   */
+  public double finished() {
+    return whole.finished(dryMatter());
   }
 
   /** The mass at an end. */

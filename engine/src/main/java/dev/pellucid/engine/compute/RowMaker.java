@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** A leaf to its row: what it keeps of each nutrient, times its mass. */
+/** What a leaf keeps of each nutrient on its way. */
 final class RowMaker {
   private final Keeping keeping;
   private final boolean stored;
@@ -25,10 +25,9 @@ final class RowMaker {
   /** The parts kept: fresh for what is expected and for the richest, stored for the poorest. */
   private record Parts(double expected, double poorest, double richest) {}
 
-  Row row(Leaf leaf) {
+  Kept kept(Leaf leaf) {
     Composition composition = leaf.composition();
-    return new Row(
-        leaf, composition.decaying().isEmpty() ? Kept.all(composition) : kept(composition, leaf));
+    return composition.decaying().isEmpty() ? Kept.all(composition) : kept(composition, leaf);
   }
 
   private Kept kept(Composition composition, Leaf leaf) {

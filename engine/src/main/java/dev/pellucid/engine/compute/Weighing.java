@@ -2,7 +2,7 @@ package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -32,10 +32,19 @@ public record Weighing(List<Double> inFeed, List<Double> onTop) {
     return of(feed.recipe(), feed.recipe().batch().map(feed::weighed).orElse(UNTOLD_KG));
   }
 
-  /** The kg of each line at an end. */
-  double[] kg(List<Line> lines, End end) {
-    double[] kg = new double[lines.size()];
-    Arrays.setAll(kg, i -> inFeed.get(i) + (end == End.RICHEST ? onTop.get(i) : 0));
-    return kg;
+  /** The same of a batch that loses all that is weighed on top. */
+  public Weighing withoutOnTop() {
+    return new Weighing(inFeed, Collections.nCopies(inFeed.size(), 0.0));
+  }
+
+  /** A leaf of a line that is weighed so. */
+  Leaf of(Leaf leaf) {
+    Line line = leaf.line();
+    return leaf.weighed(inFeed.get(line.index()), richest(line));
+  }
+
+  /** A line with all that is weighed of it. */
+  double richest(Line line) {
+    return inFeed.get(line.index()) + onTop.get(line.index());
   }
 }

@@ -1,10 +1,10 @@
 package dev.pellucid.engine.figures;
 
-import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
 import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.larder.Nutrients;
 import dev.pellucid.engine.quantity.Figures;
@@ -52,13 +52,13 @@ public final class FiguresRecord {
    * The record of a feed.
    *
    * @param feed at the newest prices
-   * @param standings of its limits, waived ones as if no waiver ever ended
+   * @param limits how it stands with them, waived ones as if no waiver ever ended
    */
-  public static String of(ComputedFeed feed, List<Standing> standings, String currency) {
-    return new FiguresRecord(feed, currency).text(standings);
+  public static String of(ComputedFeed feed, List<LimitStatus> limits, String currency) {
+    return new FiguresRecord(feed, currency).text(limits);
   }
 
-  private String text(List<Standing> standings) {
+  private String text(List<LimitStatus> limits) {
     lines.add("# Written by mvn pellucid:figures; a change by hand does not last.");
     lines.add("# Nutrients are as fed, on target and fresh; limits show the figure they judge.");
     lines.add(
@@ -67,11 +67,11 @@ public final class FiguresRecord {
     recipe(feed.recipe());
     shares("mix", Line.Place.MIX);
     shares("coat", Line.Place.COAT);
-    product(standings);
+    product(limits);
     nutrients();
-    if (!standings.isEmpty()) {
+    if (!limits.isEmpty()) {
       heading(LIMITS);
-      standings.forEach(one -> add(LimitLine.of(one)));
+      limits.forEach(one -> add(LimitLine.of(one)));
     }
     return String.join("\n", lines) + "\n";
   }
@@ -123,7 +123,7 @@ public final class FiguresRecord {
     return percent.setScale(decimals, RoundingMode.HALF_UP).toPlainString() + " %";
   }
 
-  private void product(List<Standing> standings) {
+  private void product(List<LimitStatus> limits) {
     heading("product");
     add(
         FactLine.of(
@@ -136,25 +136,25 @@ public final class FiguresRecord {
     add(
         FactLine.of(
             "cost", Figures.fixed(feed.costPerKg(), MONEY) + " " + currency + "/kg", unpriced));
-    if (!standings.isEmpty()) {
-      add(FactLine.of("limits", tally(standings)));
+    if (!limits.isEmpty()) {
+      add(FactLine.of("limits", tally(limits)));
     }
   }
 
   /** {@code 63 kept, 1 BROKEN: crude-protein}, so that one that is newly broken shows at once. */
-  private static String tally(List<Standing> standings) {
+  private static String tally(List<LimitStatus> limits) {
     EnumMap<LimitLine.Word, Integer> counts = new EnumMap<>(LimitLine.Word.class);
-    standings.forEach(one -> counts.merge(LimitLine.word(one), 1, Integer::sum));
+    limits.forEach(one -> counts.merge(LimitLine.word(one), 1, Integer::sum));
     List<String> words = new ArrayList<>();
     counts.forEach((word, count) -> words.add(count + " " + word.text()));
-    return String.join(", ", words) + broken(standings);
+    return String.join(", ", words) + broken(limits);
   }
 
-  private static String broken(List<Standing> standings) {
+  private static String broken(List<LimitStatus> limits) {
     List<String> broken =
-        standings.stream()
+        limits.stream()
             .filter(one -> LimitLine.word(one) == LimitLine.Word.BROKEN)
-            .map(one -> one.verdict().limit().subject().text())
+            .map(one -> one.limit().subject().text())
             .distinct()
             .toList();
     if (broken.isEmpty()) {

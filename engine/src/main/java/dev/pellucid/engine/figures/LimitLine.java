@@ -1,8 +1,7 @@
 package dev.pellucid.engine.figures;
 
-import dev.pellucid.engine.check.Judge;
-import dev.pellucid.engine.check.Standing;
-import dev.pellucid.engine.check.Verdict;
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
@@ -37,7 +36,7 @@ final class LimitLine {
     }
   }
 
-  private final Standing standing;
+  private final LimitStatus status;
   private final Limit limit;
   private final Bound.Limit written;
   private final Certainty certainty;
@@ -45,9 +44,9 @@ final class LimitLine {
   private final double inForce;
   private final int decimals;
 
-  private LimitLine(Standing standing) {
-    Verdict verdict = standing.verdict();
-    this.standing = standing;
+  private LimitLine(LimitStatus status) {
+    Verdict verdict = status.verdict();
+    this.status = status;
     this.limit = verdict.limit();
     this.written = limit.writtenInForce();
     this.certainty = verdict.shown().certainty();
@@ -56,8 +55,8 @@ final class LimitLine {
     this.decimals = decimals(judged, inForce);
   }
 
-  static FactLine of(Standing standing) {
-    LimitLine line = new LimitLine(standing);
+  static FactLine of(LimitStatus status) {
+    LimitLine line = new LimitLine(status);
     return FactLine.of(
         line.limit.subject().text(),
         line.figure() + line.unit(),
@@ -108,23 +107,18 @@ final class LimitLine {
         + batches;
   }
 
-  static Word word(Standing standing) {
-    return switch (standing.state()) {
-      case BROKEN -> Word.BROKEN;
-      case NOT_JUDGED -> Word.NOT_JUDGED;
-      case KEPT -> byItself(standing) ? Word.KEPT : Word.WAIVED;
-      case KEPT_AS_TOLD -> byItself(standing) ? Word.AS_TOLD : Word.WAIVED;
+  static Word word(LimitStatus status) {
+    return switch (status.state()) {
+      case KEPT -> Word.KEPT;
+      case KEPT_AS_TOLD -> Word.AS_TOLD;
+      case KEPT_BY_WAIVER, KEPT_AS_TOLD_BY_WAIVER -> Word.WAIVED;
+      case BROKEN, BROKEN_BY_OVERAGE -> Word.BROKEN;
+      case CONTENT_NOT_TOLD, LOSS_NOT_TOLD, CONTENT_AND_LOSS_NOT_TOLD -> Word.NOT_JUDGED;
     };
   }
 
-  /** Whether the bound that was written is kept without the help of its waiver. */
-  private static boolean byItself(Standing standing) {
-    Limit limit = standing.verdict().limit();
-    return Judge.keeps(limit.side(), standing.verdict().judged(), limit.bound());
-  }
-
   private String standing() {
-    Word word = word(standing);
+    Word word = word(status);
     String waiver =
         limit
             .waiver()

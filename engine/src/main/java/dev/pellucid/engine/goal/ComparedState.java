@@ -1,7 +1,6 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.check.Inspection;
-import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.FigureTaking;
 import dev.pellucid.engine.compare.RecipeState;
@@ -47,9 +46,7 @@ final class ComparedState {
     }
 
     private static Optional<FeedFigures> figures(Inspection recipe) {
-      return recipe
-          .feed()
-          .map(feed -> FigureTaking.of(feed, Standing.ofLimits(recipe), recipe.larder()));
+      return recipe.feed().map(feed -> FigureTaking.of(feed, recipe.judgement(), recipe.larder()));
     }
   }
 

@@ -1,7 +1,6 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.check.Inspection;
-import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.figures.FiguresRecord;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.DependsOn;
@@ -59,9 +58,7 @@ record FeedRecord(Optional<String> text, List<String> mendFirst) {
     return recipe
         .feed()
         .map(
-            feed ->
-                FiguresRecord.of(
-                    feed, Standing.ofLimits(recipe), recipe.larder().settings().currency()));
+            feed -> FiguresRecord.of(feed, recipe.limits(), recipe.larder().settings().currency()));
   }
 
   /** The path of the record of a recipe. */

@@ -2,7 +2,9 @@ package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.check.LetPass;
-import dev.pellucid.engine.check.Standing;
+import dev.pellucid.engine.check.LimitWords;
+import dev.pellucid.engine.check.Remark;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.outcome.LimitOutcome;
 import dev.pellucid.engine.outcome.RecipeOutcome;
 import dev.pellucid.engine.outcome.WaivedFinding;
@@ -21,18 +23,18 @@ final class Outcomes {
   static RecipeOutcome of(Checked recipe) {
     Optional<Inspection> judged = recipe.recipe().filter(one -> one.feed().isPresent());
     return judged.isPresent()
-        ? checked(recipe.path(), judged.get(), recipe.findings())
+        ? checked(recipe.path(), judged.get(), recipe.remarks())
         : unchecked(recipe.path(), recipe.code(), recipe.mendFirst(), recipe.findings());
   }
 
   /** One whose limits were judged. */
-  private static RecipeOutcome checked(String path, Inspection recipe, List<Finding> said) {
+  private static RecipeOutcome checked(String path, Inspection recipe, List<Remark> said) {
     return new RecipeOutcome(
         path,
         recipe.recipe().code(),
         true,
         List.of(),
-        Standing.of(recipe, said).stream().map(Outcomes::limit).toList(),
+        recipe.limits().stream().map(status -> limit(status, said)).toList(),
         LetPass.of(recipe).stream().map(Outcomes::waived).toList(),
         List.of());
   }
@@ -45,16 +47,25 @@ final class Outcomes {
     return RecipeOutcome.unchecked(path, code, mendFirst, Shown.of(errors).findings());
   }
 
-  private static LimitOutcome limit(Standing standing) {
-    return new LimitOutcome(standing.name(), state(standing.state()), standing.finding());
+  /** A limit counts as broken too where it is so only once weights are rounded, or on the label. */
+  private static LimitOutcome limit(LimitStatus status, List<Remark> said) {
+    Optional<Finding> error =
+        said.stream()
+            .filter(remark -> remark.isErrorAbout(status))
+            .map(Remark::finding)
+            .findFirst();
+    LimitOutcome.State state =
+        error.isPresent() ? LimitOutcome.State.BROKEN : state(status.state());
+    return new LimitOutcome(new LimitWords(status.limit()).name(), state, error);
   }
 
-  private static LimitOutcome.State state(Standing.State state) {
+  private static LimitOutcome.State state(LimitStatus.State state) {
     return switch (state) {
-      case KEPT -> LimitOutcome.State.KEPT;
-      case BROKEN -> LimitOutcome.State.BROKEN;
-      case NOT_JUDGED -> LimitOutcome.State.NOT_JUDGED;
-      case KEPT_AS_TOLD -> LimitOutcome.State.KEPT_AS_TOLD;
+      case KEPT, KEPT_BY_WAIVER -> LimitOutcome.State.KEPT;
+      case KEPT_AS_TOLD, KEPT_AS_TOLD_BY_WAIVER -> LimitOutcome.State.KEPT_AS_TOLD;
+      case BROKEN, BROKEN_BY_OVERAGE -> LimitOutcome.State.BROKEN;
+      case CONTENT_NOT_TOLD, LOSS_NOT_TOLD, CONTENT_AND_LOSS_NOT_TOLD ->
+          LimitOutcome.State.NOT_JUDGED;
     };
   }
 

@@ -1,7 +1,6 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.check.Inspection;
-import dev.pellucid.engine.check.Standing;
 import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compute.ComputedFeed;
@@ -145,9 +144,7 @@ public final class PagesGoal {
   }
 
   private Optional<FeedView.Figured> figured(Inspection recipe) {
-    return recipe
-        .feed()
-        .map(feed -> FeedViews.of(feed, Standing.ofLimits(recipe), shared.larder(), day));
+    return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.larder(), day));
   }
 
   private static FeedView.Standing standing(RecipeOutcome outcome, Whole whole) {

@@ -174,7 +174,7 @@ public final class SheetsGoal {
     BatchPlan plan =
         BatchPlan.of(
             feed,
-            recipe.recipe().map(Inspection::verdicts).orElse(List.of()),
+            recipe.recipe().map(Inspection::limits).orElse(List.of()),
             larder,
             provenance(hangs::on, day));
     return new OfRecipe(
@@ -190,7 +190,7 @@ public final class SheetsGoal {
     BatchPlan plan =
         BatchPlan.of(
             batch.feed(),
-            batch.verdicts(),
+            batch.limits(),
             shared.larder(),
             provenance(hangs::on, record.day()),
             record.number(),

@@ -41,8 +41,7 @@ final class FrameReader {
 
   private Frame frame() {
     Sources sources = new Sources(nodes.file(Sources.FILE), remarks);
-    Settings settings =
-        new SettingsReader(remarks).read(nodes.file(SettingsReader.FILE));
+    Settings settings = new SettingsReader(remarks).read(nodes.file(SettingsReader.FILE));
     SortedMap<String, Group> groups = new GroupsReader(remarks).read(nodes.file(GroupsReader.FILE));
     Map<String, Retention> retention =
         new RetentionReader(sources, remarks).read(nodes.file(RetentionReader.FILE));

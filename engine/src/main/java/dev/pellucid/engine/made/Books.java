@@ -1,11 +1,12 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.check.Judge;
-import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.judge.Judge;
+import dev.pellucid.engine.judge.Judgement;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -127,9 +128,9 @@ public final class Books {
   }
 
   /** A batch that lots were put aside for, as it will be made of them. */
-  public record Planned(BatchRecord record, ComputedFeed feed, List<Verdict> verdicts) {
+  public record Planned(BatchRecord record, ComputedFeed feed, List<LimitStatus> limits) {
     public Planned {
-      verdicts = List.copyOf(verdicts);
+      limits = List.copyOf(limits);
     }
   }
 
@@ -141,7 +142,7 @@ public final class Books {
         recipes
             .of(feed.recipe(), record, order(feed, record))
             .flatMap(recipe -> computer.compute(recipe).feed())
-            .ifPresent(made -> planned.add(new Planned(record, made, Judge.verdicts(made))));
+            .ifPresent(made -> planned.add(new Planned(record, made, Judge.limits(made))));
       }
     }
     return planned;
@@ -205,9 +206,8 @@ public final class Books {
             record,
             order,
             larder,
-            computer,
             made,
-            made.flatMap(Computation::feed).map(Judge::verdicts).orElse(List.of()),
+            made.flatMap(Computation::feed).map(Judgement::ofLimits).orElse(Judgement.NONE),
             day);
     if (!record.closed()) {
       RULES.forEach(rule -> rule.look(batch, out));

@@ -1,8 +1,7 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.Computation;
-import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.BatchRecord.Entry;
 import dev.pellucid.engine.larder.Larder;
@@ -17,19 +16,15 @@ import java.util.OptionalDouble;
  * A batch record beside what it was ordered by.
  *
  * @param made the feed of what was weighed from the lots that were named; absent for a premix
- * @param verdicts the limits of the recipe held against it
+ * @param judgement how it stands with the limits of the recipe
  */
 public record MadeBatch(
     BatchRecord record,
     Order order,
     Larder larder,
-    FeedComputer computer,
     Optional<Computation> made,
-    List<Verdict> verdicts,
+    Judgement judgement,
     LocalDate day) {
-  public MadeBatch {
-    verdicts = List.copyOf(verdicts);
-  }
 
   /** Weighed, or to be weighed: what of a lot goes into a line of the order. */
   public record Used(Entry entry, Ask ask, double kg) {}

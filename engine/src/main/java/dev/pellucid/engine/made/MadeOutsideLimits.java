@@ -36,13 +36,12 @@ final class MadeOutsideLimits implements RecordRule {
         new Inspection(
             feed.get().recipe(),
             batch.larder(),
-            batch.computer(),
             feed.get().balances(),
             feed,
-            batch.verdicts(),
+            batch.judgement(),
             Optional.empty(),
             batch.day());
-    Rules.LIMITS.forEach(rule -> rule.look(inspection, found -> out.accept(told(batch, found))));
+    Rules.ofLimits(inspection).forEach(said -> out.accept(told(batch, said.finding())));
   }
 
   private static Finding told(MadeBatch batch, Finding found) {

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.plan;
 
-import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -69,19 +69,19 @@ public record BatchPlan(
 
   /** The plan of a batch of the size that the recipe names. */
   public static BatchPlan of(
-      ComputedFeed feed, List<Verdict> verdicts, Larder larder, Provenance provenance) {
-    return new BatchPlanner(feed, verdicts, larder, provenance).feed();
+      ComputedFeed feed, List<LimitStatus> limits, Larder larder, Provenance provenance) {
+    return new BatchPlanner(feed, limits, larder, provenance).feed();
   }
 
   /** The plan of a batch that is written down under a number, of a size of its own. */
   public static BatchPlan of(
       ComputedFeed feed,
-      List<Verdict> verdicts,
+      List<LimitStatus> limits,
       Larder larder,
       Provenance provenance,
       String number,
       double kg) {
-    return new BatchPlanner(feed, verdicts, larder, provenance).feed(number, kg);
+    return new BatchPlanner(feed, limits, larder, provenance).feed(number, kg);
   }
 
   /** The same with lots to take. */

@@ -1,11 +1,10 @@
 package dev.pellucid.engine.plan;
 
-import dev.pellucid.engine.check.Judge;
-import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.judge.Judge;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
@@ -29,14 +28,14 @@ final class BatchPlanner {
   private static final double HOURS_A_DAY = 24;
 
   private final ComputedFeed feed;
-  private final List<Verdict> verdicts;
+  private final List<LimitStatus> limits;
   private final Larder larder;
   private final Provenance provenance;
   private final ResolvedRecipe recipe;
 
-  BatchPlanner(ComputedFeed feed, List<Verdict> verdicts, Larder larder, Provenance provenance) {
+  BatchPlanner(ComputedFeed feed, List<LimitStatus> limits, Larder larder, Provenance provenance) {
     this.feed = feed;
-    this.verdicts = verdicts;
+    this.limits = limits;
     this.larder = larder;
     this.provenance = provenance;
     this.recipe = feed.recipe();
@@ -85,7 +84,7 @@ final class BatchPlanner {
     Optional<FloorPlan> floor = FloorPlanner.plan(feed, weighed, larder);
     Optional<OnScales> scales = floor.map(plan -> ScalePlanner.plan(feed, plan, larder));
     ComputedFeed asWeighed = floor.flatMap(this::asWeighed).orElse(feed);
-    List<Verdict> judged = floor.isPresent() ? Judge.verdicts(asWeighed) : verdicts;
+    List<LimitStatus> judged = floor.isPresent() ? Judge.limits(asWeighed) : limits;
     WeighList list = new WeighList(feed, weighed, scales);
     Cautions cautions = new Cautions(feed, larder.practice());
     List<Caution> mixCautions = cautions.ofMix();
@@ -115,14 +114,14 @@ final class BatchPlanner {
         packing(balance),
         storing(),
         feed.balances().expected().moisture(),
-        Expectations.of(asWeighed, judged),
-        Expectations.waived(verdicts),
+        Expectations.of(judged),
+        Expectations.waived(limits),
         premixing);
   }
 
   /** The feed of what the scales show: rounded, with overage as often as it is weighed out. */
   private Optional<ComputedFeed> asWeighed(FloorPlan floor) {
-    return FeedComputer.again(larder, feed, floor.asRounded(recipe)).feed();
+    return feed.weighed(floor.asRounded(recipe)).feed();
   }
 
   /** What is lost beside so much in the bags. */
@@ -153,7 +152,7 @@ final class BatchPlanner {
       reasons.add("the status of the recipe is " + recipe.status() + ", not approved");
     }
     reasons.addAll(uncommitted());
-    long broken = verdicts.stream().filter(verdict -> !verdict.keeps()).count();
+    long broken = limits.stream().filter(one -> !one.state().isKept()).count();
     if (broken > 0) {
       reasons.add("limits not kept: " + broken);
     }

@@ -1,10 +1,8 @@
 package dev.pellucid.engine.plan;
 
-import dev.pellucid.engine.check.Verdict;
-import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
-import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.plan.Expectation.Held;
 import dev.pellucid.engine.quantity.Figures;
@@ -20,29 +18,28 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * Groups verdicts by what they are about. Cost has no place on the floor, and an inclusion is no
+ * Groups limits by what they are about. Cost has no place on the floor, and an inclusion is no
  * analysis; both stay out.
  */
 public final class Expectations {
   private Expectations() {}
 
-  /** What is told of a feed and its limits, in their order. */
-  public static List<Expectation> of(ComputedFeed feed, List<Verdict> verdicts) {
-    Map<String, List<Verdict>> bySubject = new LinkedHashMap<>();
-    for (Verdict verdict : verdicts) {
-      Subject subject = verdict.limit().subject();
+  /** What is told of a feed by its limits, in their order. */
+  public static List<Expectation> of(List<LimitStatus> limits) {
+    Map<String, List<LimitStatus>> bySubject = new LinkedHashMap<>();
+    for (LimitStatus status : limits) {
+      Subject subject = status.limit().subject();
       if (subject instanceof Subject.Nutrients || subject instanceof Subject.Ratio) {
-        String key = subject.text() + verdict.limit().basis().words();
-        bySubject.computeIfAbsent(key, none -> new ArrayList<>()).add(verdict);
+        String key = subject.text() + status.limit().basis().words();
+        bySubject.computeIfAbsent(key, none -> new ArrayList<>()).add(status);
       }
     }
-    Readings readings = new Readings(feed);
-    return bySubject.values().stream().map(group -> expectation(readings, group)).toList();
+    return bySubject.values().stream().map(Expectations::expectation).toList();
   }
 
-  private static Expectation expectation(Readings readings, List<Verdict> group) {
+  private static Expectation expectation(List<LimitStatus> group) {
     Limit first = group.get(0).limit();
-    Reading reading = readings.at(first.subject(), first.basis(), End.EXPECTED);
+    Reading reading = group.get(0).expected();
     Bound.Limit written = first.writtenInForce();
     return new Expectation(
         title(first.subject()),
@@ -53,8 +50,9 @@ public final class Expectations {
         group.stream().map(Expectations::held).toList());
   }
 
-  private static Held held(Verdict verdict) {
-    Limit limit = verdict.limit();
+  private static Held held(LimitStatus status) {
+    Verdict verdict = status.verdict();
+    Limit limit = status.limit();
     Bound.Limit written = limit.writtenInForce();
     return new Held(
         limit.side().word() + " " + written.asWritten() + batches(limit),
@@ -76,9 +74,9 @@ public final class Expectations {
   }
 
   /** The limits that another stands in for. */
-  static List<Waived> waived(List<Verdict> verdicts) {
-    return verdicts.stream()
-        .map(Verdict::limit)
+  static List<Waived> waived(List<LimitStatus> limits) {
+    return limits.stream()
+        .map(LimitStatus::limit)
         .flatMap(limit -> limit.waiver().stream().map(waiver -> waived(limit, waiver)))
         .toList();
   }

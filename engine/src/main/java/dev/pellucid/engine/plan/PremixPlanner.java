@@ -36,22 +36,11 @@ final class PremixPlanner {
     return new FeedComputer(larder)
         .compute(recipe)
         .feed()
-        .map(PremixPlanner::withoutShrink)
+        .map(ComputedFeed::withoutShrink)
         .map(
             feed ->
                 new BatchPlanner(feed, List.of(), larder, provenance)
                     .premix(order.batch().asDouble(), premixing(feed)));
-  }
-
-  private static ComputedFeed withoutShrink(ComputedFeed feed) {
-    return new ComputedFeed(
-        feed.recipe(),
-        feed.nutrients(),
-        feed.balances(),
-        feed.rows(),
-        0,
-        feed.retentionGaps(),
-        feed.unpriced());
   }
 
   private Premixing premixing(ComputedFeed feed) {

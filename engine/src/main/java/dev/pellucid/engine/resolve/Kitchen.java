@@ -61,8 +61,7 @@ public record Kitchen(
       case PROFILES -> Optional.of(profileNames());
       case RECIPES -> Optional.of(recipes.keySet());
       case RECORDS -> Optional.of(records(name));
-      case STORE ->
-          Optional.of(List.of(larder.lots(), larder.batches(), larder.ingredients()));
+      case STORE -> Optional.of(List.of(larder.lots(), larder.batches(), larder.ingredients()));
     };
   }
 

@@ -50,7 +50,7 @@ public record Limit(
   }
 
   /** The same limit as if nothing stood in its place. */
-  Limit withoutWaiver() {
+  public Limit withoutWaiver() {
     return waiver.isEmpty()
         ? this
         : new Limit(subject, side, bound, written, basis, inBatches, origin, Optional.empty());

@@ -1,13 +1,13 @@
 package dev.pellucid.engine.site;
 
-import dev.pellucid.engine.check.Standing;
-import dev.pellucid.engine.check.Verdict;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.FigureTaking;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.explain.Explainer;
+import dev.pellucid.engine.judge.Judgement;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.Expectations;
@@ -36,28 +36,24 @@ public final class FeedViews {
   private static final double NOTHING = 1e-9;
 
   private final ComputedFeed feed;
-  private final List<Verdict> verdicts;
+  private final List<LimitStatus> limits;
 
-  private FeedViews(ComputedFeed feed, List<Verdict> verdicts) {
+  private FeedViews(ComputedFeed feed, List<LimitStatus> limits) {
     this.feed = feed;
-    this.verdicts = verdicts;
+    this.limits = limits;
   }
 
   /** The figures of a feed and how it stands with its limits; one not judged has no figure. */
-  public static Figured of(
-      ComputedFeed feed, List<Standing> standings, Larder larder, LocalDate day) {
-    List<Verdict> verdicts =
-        standings.stream()
-            .filter(standing -> standing.state() != Standing.State.NOT_JUDGED)
-            .map(Standing::verdict)
-            .toList();
-    FeedViews views = new FeedViews(feed, verdicts);
-    BatchPlan plan = BatchPlan.of(feed, verdicts, larder, new Provenance("", false, day));
-    FeedFigures taken = FigureTaking.of(feed, standings, larder);
+  public static Figured of(ComputedFeed feed, Judgement judgement, Larder larder, LocalDate day) {
+    List<LimitStatus> judged =
+        judgement.limits().stream().filter(one -> one.state().isJudged()).toList();
+    FeedViews views = new FeedViews(feed, judged);
+    BatchPlan plan = BatchPlan.of(feed, judged, larder, new Provenance("", false, day));
+    FeedFigures taken = FigureTaking.of(feed, judgement, larder);
     return new Figured(
         feed.recipe().batch().map(FeedViews::words).orElse(""),
         plan.weighing().stream().map(FeedViews::line).toList(),
-        Expectations.of(feed, verdicts),
+        Expectations.of(judged),
         taken,
         views.flow(),
         views.subjects().stream()
@@ -86,9 +82,8 @@ public final class FeedViews {
 
   private List<Subject> subjects() {
     Map<String, Subject> subjects = new LinkedHashMap<>();
-    verdicts.forEach(
-        verdict ->
-            subjects.putIfAbsent(verdict.limit().subject().text(), verdict.limit().subject()));
+    limits.forEach(
+        one -> subjects.putIfAbsent(one.limit().subject().text(), one.limit().subject()));
     subjects.putIfAbsent("cost", new Subject.Cost());
     return List.copyOf(subjects.values());
   }

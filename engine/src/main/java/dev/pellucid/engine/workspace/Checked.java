@@ -1,6 +1,7 @@
 package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.Remark;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.resolve.Reads;
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param path below the folder
  * @param recipe absent where it could not be resolved
  * @param findings what is wrong with its words, and what the rules say
+ * @param remarks what the rules say, each with the limit that it is about
  * @param records what is said of its batch records, and what they take
  * @param reads everything that was looked up for it
  * @param mendFirst names of the files to be mended before it can be checked, where they are not its
@@ -27,12 +29,14 @@ public record Checked(
     String path,
     Optional<Inspection> recipe,
     List<Finding> findings,
+    List<Remark> remarks,
     Books.Looked records,
     Reads reads,
     List<String> mendFirst,
     Optional<Throwable> fault) {
   public Checked {
     findings = List.copyOf(findings);
+    remarks = List.copyOf(remarks);
     mendFirst = List.copyOf(mendFirst);
   }
 
@@ -42,6 +46,7 @@ public record Checked(
         path,
         Optional.empty(),
         findings,
+        List.of(),
         Books.Looked.NOTHING,
         Reads.NONE,
         List.of(),
@@ -54,6 +59,7 @@ public record Checked(
         file.path(),
         Optional.empty(),
         List.of(Fault.finding(file, fault)),
+        List.of(),
         Books.Looked.NOTHING,
         Reads.NONE,
         List.of(),

@@ -1,13 +1,15 @@
 package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.check.Inspection;
-import dev.pellucid.engine.check.Judge;
 import dev.pellucid.engine.check.OnTheFloor;
+import dev.pellucid.engine.check.Remark;
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.judge.Judge;
+import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.resolve.Resolution;
@@ -61,6 +63,7 @@ public final class Checks {
         path,
         recipe,
         findings,
+        List.of(),
         Books.Looked.NOTHING,
         resolved.reads(),
         mendFirst,
@@ -69,11 +72,13 @@ public final class Checks {
 
   private static Checked ruled(Shared shared, Checked judged) {
     List<Finding> findings = new ArrayList<>(judged.findings());
-    judged.recipe().ifPresent(one -> Rules.ALL.forEach(rule -> rule.look(one, findings::add)));
+    List<Remark> remarks = judged.recipe().map(Rules::remarks).orElse(List.of());
+    remarks.forEach(remark -> findings.add(remark.finding()));
     return new Checked(
         judged.path(),
         judged.recipe(),
         findings,
+        remarks,
         judged.feed().map(shared.books()::look).orElse(Books.Looked.NOTHING),
         shared.resolver().withRecords(judged.reads(), judged.code()),
         judged.mendFirst(),
@@ -85,10 +90,9 @@ public final class Checks {
     return new Inspection(
         recipe,
         shared.larder(),
-        shared.computer(),
         computed.balances(),
         computed.feed(),
-        computed.feed().map(Judge::verdicts).orElse(List.of()),
+        computed.feed().map(feed -> Judgement.of(feed, shared.larder())).orElse(Judgement.NONE),
         computed.feed().flatMap(feed -> onTheFloor(shared, feed)),
         shared.day());
   }
@@ -102,9 +106,7 @@ public final class Checks {
     if (plan.isEmpty() || larder.plant().isEmpty()) {
       return Optional.empty();
     }
-    return shared
-        .computer()
-        .again(feed, plan.get().asRounded(recipe))
+    return feed.weighed(plan.get().asRounded(recipe))
         .feed()
         .map(again -> new OnTheFloor(larder.plant().get(), plan.get(), Judge.verdicts(again)));
   }

@@ -33,7 +33,10 @@ public record ReadFolder(
     DataTexts data = DataTexts.of(texts, findings);
     findings.addAll(texts.findings());
     LarderState read =
-        earlier.map(ReadFolder::data).orElseGet(LarderState::empty).next(data.read(), data.closed());
+        earlier
+            .map(ReadFolder::data)
+            .orElseGet(LarderState::empty)
+            .next(data.read(), data.closed());
     Stocked stocked = read.stocked();
     findings.addAll(stocked.findings());
     Trees trees = Trees.after(earlier.map(ReadFolder::trees), texts);

@@ -38,7 +38,7 @@ public record Summary(
     return new Summary(
         recipe.path(),
         all,
-        recipe.recipe().map(one -> one.verdicts().size()).orElse(0),
+        recipe.recipe().map(one -> one.limits().size()).orElse(0),
         recipe.feed().isPresent(),
         recipe.isSound(),
         recipe.mendFirst(),

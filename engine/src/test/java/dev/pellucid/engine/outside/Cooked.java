@@ -26,7 +26,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A feed from a few lines of text: ingredients with their contents, premixes and one recipe. */
-final class Cooked {
+public final class Cooked {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
   private final Pantry pantry = lawless();
@@ -39,7 +39,7 @@ final class Cooked {
   }
 
   /** Adds an ingredient; {@code contents} is {@code moisture: 10 %, crude-protein: 44 %}. */
-  Cooked ingredient(String name, String contents) {
+  public Cooked ingredient(String name, String contents) {
     pantry.with(
         "ingredients/" + name + ".yaml",
         "name: "
@@ -51,12 +51,12 @@ final class Cooked {
   }
 
   /** Lays any file over the pantry. */
-  Cooked with(String path, String text) {
+  public Cooked with(String path, String text) {
     pantry.with(path, text);
     return this;
   }
 
-  Cooked premix(String code, String text) {
+  public Cooked premix(String code, String text) {
     Parsed parsed = FeedParser.parse(new SourceFile(code + ".premix", text));
     require(parsed.findings().isEmpty(), FindingText.of(parsed.findings()));
     premixes.add((FeedFile.PremixFile) parsed.file());
@@ -80,12 +80,18 @@ final class Cooked {
     return resolution.thing().orElseThrow();
   }
 
-  ComputedFeed feed(String lines) {
-    ResolvedRecipe recipe = resolved(lines);
+  /** The feed of the lines below the opening of a recipe. */
+  public ComputedFeed feed(String lines) {
+    return feedOf(resolved(lines));
+  }
+
+  /** The feed of a recipe that is resolved. */
+  public ComputedFeed feedOf(ResolvedRecipe recipe) {
     return new FeedComputer(larder()).compute(recipe).feed().orElseThrow();
   }
 
-  private Larder larder() {
+  /** All that is in the pantry. */
+  public Larder larder() {
     Stocked stocked = pantry.stocked();
     require(
         stocked.findings().stream().noneMatch(f -> f.severity() == Severity.ERROR),

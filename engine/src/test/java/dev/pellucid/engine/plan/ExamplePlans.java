@@ -1,9 +1,9 @@
 package dev.pellucid.engine.plan;
 
-import dev.pellucid.engine.check.Judge;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
@@ -112,13 +112,13 @@ public final class ExamplePlans {
 
   public BatchPlan plan(String path, Provenance provenance, UnaryOperator<String> change) {
     ComputedFeed feed = feed(path, change);
-    return BatchPlan.of(feed, Judge.verdicts(feed), larder, provenance);
+    return BatchPlan.of(feed, Judge.limits(feed), larder, provenance);
   }
 
   /** Empty where the recipe is refused or cannot be computed. */
   Optional<BatchPlan> planIfComputed(String path, UnaryOperator<String> change) {
     return computed(path, change)
-        .map(feed -> BatchPlan.of(feed, Judge.verdicts(feed), larder, CLEAN));
+        .map(feed -> BatchPlan.of(feed, Judge.limits(feed), larder, CLEAN));
   }
 
   public Larder larder() {
@@ -127,7 +127,7 @@ public final class ExamplePlans {
 
   public Optional<BagLabel> label(String path, UnaryOperator<String> change) {
     ComputedFeed feed = feed(path, change);
-    return BagLabel.of(feed, larder, BatchPlan.of(feed, Judge.verdicts(feed), larder, CLEAN));
+    return BagLabel.of(feed, larder, BatchPlan.of(feed, Judge.limits(feed), larder, CLEAN));
   }
 
   public ComputedFeed feed(String path, UnaryOperator<String> change) {

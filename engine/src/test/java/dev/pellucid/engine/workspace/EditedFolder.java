@@ -9,8 +9,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * A small folder with something of every kind: rework, a premix in a premix, a former name, waivers,
- * lots, records of batches that follow each other, and records of figures.
+ * A small folder with something of every kind: rework, a premix in a premix, a former name,
+ * waivers, lots, records of batches that follow each other, and records of figures.
  */
 final class EditedFolder {
   private static final Path RESOURCES = Path.of("src", "test", "resources");

@@ -1,7 +1,7 @@
-package dev.pellucid.engine.check;
+package dev.pellucid.engine.judge;
 
-import dev.pellucid.engine.check.LabelVerdict.Outcome;
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.judge.LabelVerdict.Outcome;
 import dev.pellucid.engine.larder.LabelRules;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Nutrient;
@@ -31,11 +31,6 @@ public final class LabelJudge {
   private LabelJudge(LabelRules rules, ComputedFeed feed) {
     this.rules = rules;
     this.feed = feed;
-  }
-
-  /** One verdict for each claim; none without rules, label or feed. */
-  static List<LabelVerdict> verdicts(Inspection recipe) {
-    return recipe.feed().map(feed -> verdicts(feed, recipe.larder())).orElse(List.of());
   }
 
   /** One verdict for each claim of a feed; none without rules or label. */

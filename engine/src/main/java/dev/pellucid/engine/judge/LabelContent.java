@@ -1,4 +1,4 @@
-package dev.pellucid.engine.check;
+package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;

@@ -1,4 +1,4 @@
-package dev.pellucid.engine.check;
+package dev.pellucid.engine.judge;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;

@@ -1,4 +1,4 @@
-package dev.pellucid.engine.check;
+package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Readings;
@@ -12,7 +12,12 @@ public final class Judge {
 
   private Judge() {}
 
-  /** One verdict for each limit on which there is anything told, in their order. */
+  /** How a feed stands with each limit on which there is anything told, in their order. */
+  public static List<LimitStatus> limits(ComputedFeed feed) {
+    return new Judging(feed).limits();
+  }
+
+  /** The figures alone that are judged, one verdict for each such limit. */
   public static List<Verdict> verdicts(ComputedFeed feed) {
     Readings readings = new Readings(feed);
     return feed.recipe().limits().stream()
@@ -22,7 +27,7 @@ public final class Judge {
   }
 
   /** One limit against the figures of a feed. */
-  static Verdict verdict(Readings readings, Limit limit) {
+  public static Verdict verdict(Readings readings, Limit limit) {
     boolean spread = limit.inBatches().isPresent();
     Readings.At at = readings.judged(limit.subject(), limit.basis(), limit.side(), spread);
     double margin =

@@ -1,4 +1,4 @@
-package dev.pellucid.engine.check;
+package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
@@ -28,9 +28,45 @@ public record Verdict(Limit limit, End end, Reading reading, double margin, bool
     return reading.value() + margin;
   }
 
+  /** What is left to the bound in force; below zero beyond it. */
+  public double room() {
+    double over = judged() - limit.inForce();
+    return limit.side() == Bound.Side.MIN ? over : -over;
+  }
+
+  /** The same figure held against the bound that a waiver stands in for. */
+  Verdict withoutWaiver() {
+    Limit written = limit.withoutWaiver();
+    return new Verdict(
+        written, end, reading, margin, Judge.keeps(written.side(), judged(), written.inForce()));
+  }
+
   /** The same without the contents that are not told. */
-  double withoutUntold() {
+  private double withoutUntold() {
     return reading.withoutUntold() + margin;
+  }
+
+  /**
+   * Whether nothing bounds what is not told and could break the limit. It can only raise a sum; a
+   * ratio it can move either way.
+   */
+  boolean isOpen() {
+    return reading.unbounded()
+        && (limit.side() == Bound.Side.MAX || limit.subject() instanceof Subject.Ratio);
+  }
+
+  /**
+   * Whether what is not told breaks the limit alone. For a maximum, and on both sides of a ratio,
+   * it counts as the worst that it can be; a limit that is kept without it is not broken, it cannot
+   * be judged.
+   */
+  boolean untoldBreaks() {
+    boolean ratio = limit.subject() instanceof Subject.Ratio;
+    boolean sum = limit.subject() instanceof Subject.Nutrients;
+    return !keeps
+        && (ratio || (sum && limit.side() == Bound.Side.MAX))
+        && withoutUntold() != judged()
+        && keeps(withoutUntold());
   }
 
   /**
@@ -41,7 +77,7 @@ public record Verdict(Limit limit, End end, Reading reading, double margin, bool
   public record Shown(double figure, Certainty certainty) {}
 
   /** The figure that is judged, as it would be shown if every bound were a content. */
-  Shown atWorst() {
+  public Shown atWorst() {
     return new Shown(judged(), Certainty.TOLD);
   }
 

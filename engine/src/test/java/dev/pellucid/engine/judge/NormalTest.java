@@ -1,4 +1,4 @@
-package dev.pellucid.engine.check;
+package dev.pellucid.engine.judge;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,0 +1,65 @@
+package dev.pellucid.engine.compute;
+
+import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.engine.resolve.Passes;
+import java.util.List;
+
+/** The mass of a feed at each end: what its leaves pour in, through every pass. */
+final class Balancing {
+  private final Passes passes;
+  private final int moisture;
+  private final Surroundings surroundings;
+
+  Balancing(Passes passes, Nutrients nutrients, Surroundings surroundings) {
+    this.passes = passes;
+    this.moisture = nutrients.moisture().orElseThrow(() -> unresolved(nutrients)).index();
+    this.surroundings = surroundings;
+  }
+
+  Balances of(List<Leaf> leaves) {
+    boolean overage = leaves.stream().anyMatch(leaf -> leaf.richest() > leaf.kg());
+    Balance richest = balance(leaves, End.RICHEST, overage);
+    return new Balances(
+        balance(leaves, End.EXPECTED, false),
+        balance(leaves, End.POOREST, false),
+        richest,
+        overage ? balance(leaves, End.RICHEST, false) : richest);
+  }
+
+  /** How much finished feed their dry matter comes to. */
+  Whole whole(List<Leaf> leaves, Balances balances) {
+    return Whole.of(leaves, moisture, balances.expected());
+  }
+
+  private Balance balance(List<Leaf> leaves, End end, boolean withOverage) {
+    double mix = 0;
+    double mixWater = 0;
+    double coat = 0;
+    double coatWater = 0;
+    for (Leaf leaf : leaves) {
+      double kg = withOverage ? leaf.richest() : leaf.kg();
+      Composition composition = leaf.composition();
+      double water =
+          kg * (end == End.RICHEST ? composition.high() : composition.low()).at(moisture);
+      if (leaf.line().place() == Place.MIX) {
+        mix += kg;
+        mixWater += water;
+      } else {
+        coat += kg;
+        coatWater += water;
+      }
+    }
+    return MassFlow.balance(
+        passes,
+        surroundings,
+        end,
+        new MassFlow.Poured(mix, mixWater),
+        new MassFlow.Poured(coat, coatWater));
+  }
+
+  private static IllegalStateException unresolved(Nutrients nutrients) {
+    return new IllegalStateException(
+        "a recipe was resolved before " + nutrients.mendFirst() + " was mended");
+  }
+}

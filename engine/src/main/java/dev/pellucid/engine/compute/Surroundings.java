@@ -1,0 +1,21 @@
+package dev.pellucid.engine.compute;
+
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.SteamTable;
+import java.util.Optional;
+
+/**
+ * What the process takes from the place where the feed is made.
+ *
+ * @param steam the table of saturated steam, where the folder has one
+ * @param airTemperature in °C, of the air that mix and coat come from
+ */
+public record Surroundings(Optional<SteamTable> steam, double airTemperature) {
+  private static final double AIR_UNTOLD = 25;
+
+  static Surroundings of(Larder larder) {
+    return new Surroundings(
+        larder.practice().steam(),
+        larder.plant().map(plant -> plant.airTemperature()).orElse(AIR_UNTOLD));
+  }
+}
