@@ -11,7 +11,6 @@ import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
-import dev.pellucid.syntax.Bound.Limit.Measured;
 import java.util.Optional;
 
 /**
@@ -78,7 +77,7 @@ final class Suspects {
   }
 
   private static boolean isFigureOf(Line line, Verdict broken) {
-    return broken.limit().writtenInForce() instanceof Measured
+    return broken.limit().writtenInForce().measured().isPresent()
         && Math.abs(line.designed().part() / broken.limit().inForce() - 1) < 1e-6;
   }
 }

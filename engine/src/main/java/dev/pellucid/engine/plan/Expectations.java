@@ -44,8 +44,8 @@ public final class Expectations {
     return new Expectation(
         title(first.subject()),
         first.basis().words(),
-        unit(written),
-        shown(reading.value(), written),
+        written.unit(),
+        written.fromBase(reading.value()),
         reading.certainty(),
         group.stream().map(Expectations::held).toList());
   }
@@ -56,11 +56,11 @@ public final class Expectations {
     Bound.Limit written = limit.writtenInForce();
     return new Held(
         limit.side().word() + " " + written.asWritten() + batches(limit),
-        shown(verdict.judged(), written),
-        shown(verdict.shown().figure(), written),
+        written.fromBase(verdict.judged()),
+        written.fromBase(verdict.shown().figure()),
         verdict.shown().certainty(),
-        shown(limit.inForce(), written),
-        unit(written),
+        written.fromBase(limit.inForce()),
+        written.unit(),
         limit.origin().kind().word(),
         limit.origin().name(),
         limit.waiver().map(Waiver::until),
@@ -100,17 +100,5 @@ public final class Expectations {
       return title(ratio.over()) + " : " + title(ratio.under());
     }
     return subject.text();
-  }
-
-  private static double shown(double base, Bound.Limit written) {
-    return written instanceof Bound.Limit.Measured measured
-        ? measured.amount().unit().fromBase(base)
-        : base;
-  }
-
-  private static String unit(Bound.Limit written) {
-    return written instanceof Bound.Limit.Measured measured
-        ? measured.amount().unit().symbol()
-        : "";
   }
 }
