@@ -106,12 +106,13 @@ final class Limits {
   }
 
   static Basis basis(Optional<dev.pellucid.syntax.Basis> written) {
-    if (written.isEmpty()) {
-      return new Basis.AsFed();
-    }
-    return written.get() instanceof dev.pellucid.syntax.Basis.AtMoisture at
-        ? new Basis.AtMoisture(at.moisture().base(), at.moisture().asWritten())
-        : new Basis.DryMatter();
+    return written.map(Limits::basis).orElse(new Basis.AsFed());
+  }
+
+  private static Basis basis(dev.pellucid.syntax.Basis written) {
+    return written.byKind(
+        dry -> new Basis.DryMatter(),
+        at -> new Basis.AtMoisture(at.moisture().base(), at.moisture().asWritten()));
   }
 
   Optional<Subject> subject(Left left) {
@@ -249,24 +250,24 @@ final class Limits {
   }
 
   private OptionalDouble withUnit(Subject subject, Amount amount) {
-    boolean fits = fits(subject, amount) && (kind(subject) != Kind.PRICE || currencyFits(amount));
+    boolean fits =
+        fits(subject, amount) && (subject.figure() != Kind.PRICE || currencyFits(amount));
     return fits ? OptionalDouble.of(amount.base()) : OptionalDouble.empty();
   }
 
-  private static boolean isPerEnergy(Subject subject) {
-    return subject instanceof Subject.Ratio ratio && ratio.kind() == Subject.RatioKind.PER_ENERGY;
-  }
-
   private OptionalDouble withoutUnit(Subject subject, Numeral number) {
-    if (!isPerEnergy(subject)) {
+    if (subject.figure() != Kind.SHARE_PER_ENERGY) {
       return OptionalDouble.of(number.value().doubleValue());
     }
-    String meant = number.text() + " " + example(kind(subject));
+    String meant = number.text() + " " + example(subject.figure());
     findings.add(
         Finding.error(
                 OTHER_KIND,
                 number.span(),
-                subject.text() + " is told in " + example(kind(subject)) + ", and this has no unit")
+                subject.text()
+                    + " is told in "
+                    + example(subject.figure())
+                    + ", and this has no unit")
             .helping("write " + meant)
             .mending(number.span(), meant));
     return OptionalDouble.empty();
@@ -274,7 +275,7 @@ final class Limits {
 
   /** Whether a figure is in a unit of the subject's kind; a finding where not. */
   boolean fits(Subject subject, Amount amount) {
-    Kind needed = kind(subject);
+    Kind needed = subject.figure();
     boolean fits = amount.unit().kind() == needed;
     if (!fits) {
       findings.add(otherKind(subject, amount, needed));
@@ -312,15 +313,5 @@ final class Limits {
       case PRICE -> "EUR/kg, in the currency of the folder";
       default -> kind.base();
     };
-  }
-
-  private static Kind kind(Subject subject) {
-    if (subject instanceof Subject.Nutrients sum) {
-      return sum.nutrients().get(0).unit().kind();
-    }
-    if (subject instanceof Subject.Ratio ratio) {
-      return ratio.kind() == Subject.RatioKind.PLAIN ? Kind.SHARE : Kind.SHARE_PER_ENERGY;
-    }
-    return subject instanceof Subject.Inclusion ? Kind.SHARE : Kind.PRICE;
   }
 }
