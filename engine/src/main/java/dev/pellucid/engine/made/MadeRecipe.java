@@ -165,8 +165,7 @@ final class MadeRecipe {
   private static void dried(List<Pass> passes, double moisture) {
     for (int i = passes.size() - 1; i >= 0; i--) {
       Pass pass = passes.get(i);
-      boolean dries = pass.step() == Step.DRY || pass.step() == Step.COOL;
-      if (dries && pass.setting(Property.MOISTURE).isPresent()) {
+      if (pass.step().dries() && pass.setting(Property.MOISTURE).isPresent()) {
         passes.set(
             i,
             with(
