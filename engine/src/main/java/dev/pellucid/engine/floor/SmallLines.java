@@ -4,7 +4,6 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
-import dev.pellucid.engine.resolve.Material;
 import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.Set;
@@ -31,7 +30,7 @@ public final class SmallLines {
     for (Row row : feed.rows()) {
       Line line = row.line();
       boolean apart =
-          line.material() instanceof Material.Premixed
+          line.material().premixed().isPresent()
               || line.designed().kgPer100() < SMALL_PERCENT
               || harmsByTheGram(row);
       if (apart && !line.rest()) {

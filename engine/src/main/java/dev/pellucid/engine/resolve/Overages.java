@@ -179,14 +179,7 @@ final class Overages {
       return share.compareTo(Lines.exact(below.share())) < 0 ? 3 : NO_MATCH;
     }
     String name = ((OverageLine.Target.Named) target).name().text();
-    if (name.equals(material.name())) {
-      return 1;
-    }
-    if (material instanceof Material.Single single) {
-      boolean before = single.ingredient().formerly().contains(name);
-      return before ? 1 : single.ingredient().groups().contains(name) ? 2 : NO_MATCH;
-    }
-    return NO_MATCH;
+    return material.isCalled(name) ? 1 : material.isIn(name) ? 2 : NO_MATCH;
   }
 
   private static Finding fitsNothing(OverageLine rule) {
