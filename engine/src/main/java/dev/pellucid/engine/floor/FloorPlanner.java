@@ -124,7 +124,7 @@ public final class FloorPlanner {
     }
     Placing placing = micro.place(target);
     Optional<Dilution> dilution =
-        placing instanceof Placing.TooLittle && target > 0
+        placing.isTooLittle() && target > 0
             ? carrier.flatMap(
                 from -> diluter().plan(target, portions, from, portion(from, portions) - taken))
             : Optional.empty();
