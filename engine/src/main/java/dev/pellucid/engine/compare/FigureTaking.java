@@ -210,17 +210,13 @@ public final class FigureTaking {
   }
 
   private static String words(Statement statement) {
-    if (statement instanceof Statement.Figures figures) {
-      return figures.figures().stream()
-          .map(fact -> fact.name() + " " + fact.value())
-          .collect(Collectors.joining("; "));
-    }
-    if (statement instanceof Statement.Names names) {
-      return String.join("; ", names.names());
-    }
-    return statement instanceof Statement.Sentences sentences
-        ? String.join(" ", sentences.sentences())
-        : "";
+    return statement.byKind(
+        figures ->
+            figures.figures().stream()
+                .map(fact -> fact.name() + " " + fact.value())
+                .collect(Collectors.joining("; ")),
+        names -> String.join("; ", names.names()),
+        sentences -> String.join(" ", sentences.sentences()));
   }
 
   private Weighings weighings() {

@@ -145,16 +145,14 @@ final class ProcessLines {
   private static Setting setting(ProcessLine line) {
     Optional<Setting.Band> accept = line.accept().map(ProcessLines::band);
     Optional<String> ingredient = line.ingredient().map(word -> word.text());
-    ProcessLine.Target target = line.target();
-    if (target instanceof ProcessLine.Target.Exactly exactly) {
-      double figure = exactly.amount().base();
-      return new Setting(line.property(), ingredient, figure, figure, accept, "", line);
-    }
-    if (target instanceof ProcessLine.Target.Between between) {
-      Setting.Band band = band(between.range());
-      return new Setting(line.property(), ingredient, band.low(), band.high(), accept, "", line);
-    }
-    return new Setting(line.property(), ingredient, 0, 0, accept, target.asWritten(), line);
+    Setting.Band aim =
+        line.target()
+            .byKind(
+                exactly -> new Setting.Band(exactly.amount().base(), exactly.amount().base()),
+                between -> band(between.range()),
+                manner -> new Setting.Band(0, 0));
+    String manner = line.target().byKind(exactly -> "", between -> "", word -> word.asWritten());
+    return new Setting(line.property(), ingredient, aim.low(), aim.high(), accept, manner, line);
   }
 
   private static Setting.Band band(Range range) {
