@@ -1,29 +1,42 @@
 package dev.pellucid.engine;
 
-import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.folder.Outputs;
-import dev.pellucid.engine.outcome.BelowFolder;
-import dev.pellucid.engine.outcome.CheckOutcome;
-import dev.pellucid.engine.outcome.ReportFiles;
+import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.goal.CheckGoal;
+import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.engine.goal.CheckReports;
+import dev.pellucid.engine.goal.CompareGoal;
+import dev.pellucid.engine.goal.CompareReport;
+import dev.pellucid.engine.goal.ExplainGoal;
+import dev.pellucid.engine.goal.ExplainReport;
+import dev.pellucid.engine.goal.FiguresGoal;
+import dev.pellucid.engine.goal.FiguresReport;
+import dev.pellucid.engine.goal.FolderState;
+import dev.pellucid.engine.goal.PagesGoal;
+import dev.pellucid.engine.goal.PastState;
+import dev.pellucid.engine.goal.SheetReport;
+import dev.pellucid.engine.goal.SheetsGoal;
+import dev.pellucid.engine.goal.SiteReport;
+import dev.pellucid.engine.goal.TraceGoal;
+import dev.pellucid.engine.goal.TraceReport;
+import dev.pellucid.engine.goal.Version;
 import dev.pellucid.measure.Calendar;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.function.BiPredicate;
-import java.util.function.Function;
 
 /**
- * What the toolkit does, one method for each goal.
+ * What the toolkit does, one method for each goal; a class of {@code goal} does each of them.
  *
- * <p>The route of a check: {@code folder} lists the files; the data files become the {@code
- * larder}; premixes and profiles are parsed and {@code resolve}d; then each recipe by itself is
- * parsed, resolved, {@code compute}d at three ends, judged limit by limit and looked at by every
- * rule of {@code check}. A batch sheet goes on from there: {@code plan}, then {@code report}.
- * Layout is {@link FolderLayout}. Records of figures that are kept are made anew and held against
- * what is there.
+ * <p>The route of a check: {@code folder} lists the files; {@code workspace} reads what all recipes
+ * share, and then checks each recipe by itself: parsed, resolved, computed at three ends, judged
+ * limit by limit and looked at by every rule. A goal takes down what it wants of each.
  */
 public final class Pellucid {
   private Pellucid() {}
@@ -34,29 +47,25 @@ public final class Pellucid {
   }
 
   /**
-   * Checks a folder; writes nothing.
+   * Checks a folder; writes nothing. Paths in findings are below the folder.
    *
-   * @param prefix what is printed before each path
    * @param day judges waivers and prices
    * @throws IOException where the disk fails
    */
-  public static CheckReport check(Path root, String prefix, LocalDate day) throws IOException {
-    FeedFolder folder = FeedFolder.list(root, prefix);
-    CheckReport report = new FolderRun<>(folder, day, made -> made.path()).run().report();
-    return report.with(FiguresRun.findings(folder));
+  public static CheckReport check(Path root, LocalDate day) throws IOException {
+    return CheckGoal.check(Texts.at(root), day);
   }
 
   /**
-   * Checks a folder and makes the reports of it for machines; writes nothing. Paths in reports are
-   * below the folder, without the prefix.
+   * Checks a folder and makes the reports of it for machines; writes nothing.
    *
-   * @param prefix what is printed before each path
+   * @param paths how files are called in the reports
    * @param day judges waivers and prices
    * @throws IOException where the disk fails
    */
-  public static CheckReports checkWithReports(Path root, String prefix, LocalDate day)
+  public static CheckReports checkWithReports(Path root, PrintedPaths paths, LocalDate day)
       throws IOException {
-    return checkWithReports(root, prefix, day, day);
+    return checkWithReports(root, paths, day, day);
   }
 
   /**
@@ -66,37 +75,20 @@ public final class Pellucid {
    * @throws IOException where the disk fails
    */
   public static CheckReports checkWithReports(
-      Path root, String prefix, LocalDate day, LocalDate today) throws IOException {
-    FeedFolder folder = FeedFolder.list(root, prefix);
-    FolderRun.Result<String> result = FolderRun.recording(folder, day, FolderRun.Made::path).run();
-    CheckReport report =
-        result
-            .report()
-            .with(FiguresRun.findings(folder))
-            .with(FixedDay.of(day, today).map(far -> far.warning(folder)).stream().toList());
-    CheckOutcome outcome =
-        new CheckOutcome(
-            report.tally(),
-            report.batches(),
-            report.limits(),
-            report.counts(),
-            report.findings(),
-            result.recorded());
-    BelowFolder below = new BelowFolder(prefix, folder.paths());
-    return new CheckReports(report, ReportFiles.of(below.of(outcome)));
+      Path root, PrintedPaths paths, LocalDate day, LocalDate today) throws IOException {
+    return CheckGoal.withReports(Texts.at(root), paths, day, today);
   }
 
   /**
    * Makes the batch sheet of every recipe and premix that no error keeps from being made; writes
    * nothing.
    *
-   * @param version of a recipe or premix, by its path below the folder
+   * @param version what the version control says of the folder
    * @throws IOException where the disk fails
    */
-  public static SheetReport batchSheets(
-      Path root, String prefix, LocalDate day, Function<String, Version> version)
+  public static SheetReport batchSheets(Path root, LocalDate day, Version version)
       throws IOException {
-    return new SheetRun(FeedFolder.list(root, prefix), day, version).run();
+    return new SheetsGoal(Texts.at(root), day, version).run();
   }
 
   /**
@@ -110,7 +102,7 @@ public final class Pellucid {
    */
   public static CompareReport compare(
       FolderState from, FolderState to, LocalDate day, String fullAt) throws IOException {
-    return from.open(before -> to.open(after -> CompareReport.of(before, after, day, fullAt)));
+    return from.open(before -> to.open(after -> CompareGoal.of(before, after, day, fullAt)));
   }
 
   /**
@@ -121,23 +113,23 @@ public final class Pellucid {
    * @param kept whether only those are asked for that have a record already
    * @throws IOException where the disk fails
    */
-  public static FiguresReport figures(Path root, String prefix, String recipe, boolean kept)
-      throws IOException {
-    return FiguresReport.of(FeedFolder.list(root, prefix), recipe, kept);
+  public static FiguresReport figures(Path root, String recipe, boolean kept) throws IOException {
+    return FiguresGoal.of(Texts.at(root), recipe, kept);
   }
 
   /**
    * Writes pages about a folder, to be opened from the disk.
    *
-   * @param prefix what is printed before each path
+   * @param paths how files are called on the pages
    * @param day judges waivers and prices, in the past states too
    * @param past earlier states, the newest first
    * @param to where the pages go, {@code index.html} first
    * @throws IOException where the disk fails
    */
   public static SiteReport report(
-      Path root, String prefix, LocalDate day, List<PastState> past, Path to) throws IOException {
-    return new SiteRun(FeedFolder.list(root, prefix), prefix, day, past).write(to);
+      Path root, PrintedPaths paths, LocalDate day, List<PastState> past, Path to)
+      throws IOException {
+    return new PagesGoal(Texts.at(root), paths, day, past).write(to);
   }
 
   /**
@@ -148,9 +140,9 @@ public final class Pellucid {
    * @param figure named as a limit names it: {@code lysine : crude-protein}
    * @throws IOException where the disk fails
    */
-  public static ExplainReport explain(
-      Path root, String prefix, LocalDate day, String recipe, String figure) throws IOException {
-    return ExplainReport.ofFigure(FeedFolder.list(root, prefix), day, recipe, figure);
+  public static ExplainReport explain(Path root, LocalDate day, String recipe, String figure)
+      throws IOException {
+    return ExplainGoal.ofFigure(Texts.at(root), day, recipe, figure);
   }
 
   /**
@@ -160,35 +152,37 @@ public final class Pellucid {
    * @throws IOException where the page cannot be read
    */
   public static ExplainReport explainRule(String code) throws IOException {
-    return ExplainReport.ofRule(code);
+    return ExplainGoal.ofRule(code);
   }
 
   /**
    * Tells which lots are in which batches, through premixes and rework; writes nothing.
    *
+   * @param paths how files are called in the answer
    * @param lot the number of a lot, or of a batch made here, to see the batches that hold it; empty
    *     for none
    * @param batch the number of a batch, to see the lots in it and where it went; empty for none,
    *     and with {@code lot} empty for all
    * @throws IOException where the disk fails
    */
-  public static TraceReport trace(Path root, String prefix, String lot, String batch)
+  public static TraceReport trace(Path root, PrintedPaths paths, String lot, String batch)
       throws IOException {
-    return new TraceRun(FeedFolder.list(root, prefix)).answer(lot, batch);
+    return new TraceGoal(Texts.at(root)).answer(lot, batch, paths);
   }
 
   /**
-   * Whether the recipes, premixes, profiles and data files of a folder are exactly those that were
-   * committed.
+   * Recipes, premixes, profiles and data files of a folder that are not exactly as they were
+   * committed, new and missing ones too.
    *
    * @param committed what each was called for its content, by its path below the folder
    * @param bears whether a content is called so
+   * @return their paths below the folder
    * @throws IOException where the disk fails
    */
-  public static boolean isAs(
+  public static SortedSet<String> uncommitted(
       Path root, Map<String, String> committed, BiPredicate<byte[], String> bears)
       throws IOException {
-    return FeedFolder.list(root, "").isAs(committed, bears);
+    return Texts.at(root).differing(committed, bears);
   }
 
   /**

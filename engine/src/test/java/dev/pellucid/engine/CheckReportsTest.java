@@ -10,6 +10,9 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.engine.goal.CheckReports;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -20,6 +23,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
@@ -56,12 +60,12 @@ class CheckReportsTest {
     ReportedFolder.copyTo(folder);
   }
 
-  private SortedMap<String, String> reports(String prefix) throws IOException {
-    return Pellucid.checkWithReports(folder, prefix, DAY).files();
+  private SortedMap<String, String> reports(String before) throws IOException {
+    return Pellucid.checkWithReports(folder, new PrintedPaths(before), DAY).files();
   }
 
   private String report(String name) throws IOException {
-    return text(Pellucid.checkWithReports(folder, "", DAY), name);
+    return text(Pellucid.checkWithReports(folder, PrintedPaths.BELOW_FOLDER, DAY), name);
   }
 
   private static String text(CheckReports reports, String name) {
@@ -81,7 +85,7 @@ class CheckReportsTest {
   void readsAsAccepted(String name) throws IOException {
     String stem = GOLDENS.resolve(name).toAbsolutePath().toString();
     Approvals.verify(
-        text(Pellucid.checkWithReports(folder, "farm/", DAY), name),
+        text(Pellucid.checkWithReports(folder, new PrintedPaths("farm/"), DAY), name),
         new Options().forFile().withNamer(new NamerWrapper(() -> stem, () -> "")));
   }
 
@@ -94,21 +98,34 @@ class CheckReportsTest {
 
   @Test
   void theCheckItselfSaysTheSameAsWithoutReports() throws IOException {
-    CheckReport plain = Pellucid.check(folder, "farm/", DAY);
-    CheckReport reported = Pellucid.checkWithReports(folder, "farm/", DAY).check();
+    CheckReport plain = Pellucid.check(folder, DAY);
+    CheckReport reported =
+        Pellucid.checkWithReports(folder, new PrintedPaths("farm/"), DAY).check();
     assertEquals(plain.tally(), reported.tally());
     assertEquals(plain.findings().toString(), reported.findings().toString());
     assertTrue(reported.findings().size() > 4, reported::tally);
   }
 
-  /** The name of the folder is in what people read, and in no report. */
+  /** What a finding is known by stays the same wherever the reader stands. */
   @Test
-  void sameBytesWhateverTheFolderIsCalled() throws IOException {
-    assertEquals(reports(""), reports("farm/"));
-    assertEquals(reports(""), reports("ingredients/"));
-    assertTrue(
-        Pellucid.check(folder, "farm/", DAY).findings().stream()
-            .anyMatch(one -> one.helps().toString().contains("farm/ingredients/peas.yaml")));
+  void onlyAddressesChangeWithTheReader() throws IOException {
+    SortedMap<String, String> here = reports("");
+    SortedMap<String, String> fromTheRoot = reports("mill/trial feeds/");
+    for (Map.Entry<String, String> file : fromTheRoot.entrySet()) {
+      String before =
+          file.getKey().endsWith(".sarif") ? "mill/trial%20feeds/" : "mill/trial feeds/";
+      assertTrue(file.getValue().contains(before), file::getKey);
+      assertEquals(here.get(file.getKey()), file.getValue().replace(before, ""));
+      assertFalse(file.getValue().contains("|" + before), file::getKey);
+    }
+    String sarif = String.valueOf(fromTheRoot.get(SARIF));
+    for (String address : sarif.split("\"uri\": \"", -1)) {
+      assertTrue(address.startsWith("mill/") || address.startsWith("{"), address);
+    }
+    String json = String.valueOf(fromTheRoot.get("findings.json"));
+    for (String place : json.split("\"file\": \"", -1)) {
+      assertTrue(place.startsWith("mill/") || place.startsWith("{"), place);
+    }
   }
 
   @Test
@@ -251,7 +268,7 @@ class CheckReportsTest {
   @Test
   void anEmptyFolderHasReportsToo() throws IOException {
     Path empty = Files.createDirectory(folder.resolve("empty"));
-    CheckReports reports = Pellucid.checkWithReports(empty, "", DAY);
+    CheckReports reports = Pellucid.checkWithReports(empty, PrintedPaths.BELOW_FOLDER, DAY);
     assertEquals(List.of(), told(sarifSchema(), text(reports, SARIF)));
     reports.write(folder.resolve("out"));
     assertEquals(text(reports, "summary.md"), Files.readString(folder.resolve("out/summary.md")));

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.engine.compare.RecipeChange;
+import dev.pellucid.engine.goal.CompareReport;
+import dev.pellucid.engine.goal.FolderState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -279,7 +281,7 @@ class CompareTest {
     assertTrue(report.text().contains("BROKEN calcium : astaxanthin max 100: ∞"), report.text());
     assertTrue(report.json().contains("\"after\": null"), report.json());
     assertTrue(
-        Pellucid.explain(copy, "", DAY, "TG-44", "calcium : astaxanthin")
+        Pellucid.explain(copy, DAY, "TG-44", "calcium : astaxanthin")
             .text()
             .contains("cannot be told: the feed holds no astaxanthin"));
   }

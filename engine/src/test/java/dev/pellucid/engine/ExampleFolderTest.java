@@ -3,9 +3,15 @@ package dev.pellucid.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.engine.goal.CompareReport;
+import dev.pellucid.engine.goal.FolderState;
+import dev.pellucid.engine.goal.SheetReport;
+import dev.pellucid.engine.goal.Version;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.show.FindingText;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,7 +34,7 @@ class ExampleFolderTest {
 
   @Test
   void passesWithoutAFinding() throws IOException {
-    CheckReport report = Pellucid.check(EXAMPLE, "", DAY);
+    CheckReport report = Pellucid.check(EXAMPLE, DAY);
     assertEquals("", FindingText.of(report.findings()));
     assertEquals(14, report.recipes());
     assertTrue(report.limits() > 700, report.tally());
@@ -46,7 +52,7 @@ class ExampleFolderTest {
   void theTallySaysWhichFileKeepsARecipeFromBeingChecked() throws IOException {
     copyExample();
     replace("ingredients/squid-meal.yaml", "moisture:", "moistur:");
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     assertTrue(
         report.notChecked().stream().allMatch(one -> one.endsWith(" (mend squid-meal.yaml first)")),
         report.tally());
@@ -57,7 +63,7 @@ class ExampleFolderTest {
   void aBrokenFileOfPricesIsTheOnlyThingSaidAboutPrices() throws IOException {
     copyExample();
     replace("prices/2026-11.yaml", "maize:", "maise:");
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     assertEquals(1, report.findings().size(), FindingText.of(report.findings()));
   }
 
@@ -94,7 +100,7 @@ class ExampleFolderTest {
         Files.delete(file);
       }
     }
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     assertCode(report, "data-no-moisture-nutrient");
     assertEquals(1, report.findings().size(), FindingText.of(report.findings()));
     assertEquals("pellucid.yaml", report.findings().get(0).span().file().path());
@@ -103,21 +109,21 @@ class ExampleFolderTest {
 
   /** In every goal, and with one finding at most beside those of the records that are kept. */
   private void everyFeedIsBlockedBy(String mendFirst) throws IOException {
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     String all = FindingText.of(report.findings());
     assertTrue(report.count(Severity.ERROR) > 0, all);
     assertTrue(report.findings().size() <= 3, all);
     assertEquals(0, report.limits());
     assertEquals(1, report.notChecked().size(), report.tally());
     assertTrue(report.tally().endsWith(" (mend " + mendFirst + " first)"), report.tally());
-    SheetReport sheets = Pellucid.batchSheets(copy, "", DAY, path -> new Version("1a2b3c4", true));
+    SheetReport sheets = Pellucid.batchSheets(copy, DAY, Version.committed("1a2b3c4"));
     assertEquals(List.of(), sheets.sheets());
     assertTrue(sheets.withheld().containsAll(List.of("CG-36", "VIT-WW")));
-    assertEquals(14, Pellucid.figures(copy, "", "", false).unmade().size());
+    assertEquals(14, Pellucid.figures(copy, "", false).unmade().size());
     assertEquals(
         "CG-36 cannot be computed: mend " + mendFirst + " first",
-        Pellucid.explain(copy, "", DAY, "CG-36", "crude-protein").problem().orElseThrow());
-    Pellucid.report(copy, "", DAY, List.of(), copy.resolve("target"));
+        Pellucid.explain(copy, DAY, "CG-36", "crude-protein").problem().orElseThrow());
+    Pellucid.report(copy, PrintedPaths.BELOW_FOLDER, DAY, List.of(), copy.resolve("target"));
     CompareReport compared =
         Pellucid.compare(FolderState.at(EXAMPLE), FolderState.at(copy), DAY, "");
     assertTrue(compared.text().contains("NOT TO BE TRUSTED, now: "), compared.text());
@@ -145,7 +151,7 @@ class ExampleFolderTest {
   @Test
   void anExpiredWaiverIsNamed() throws IOException {
     copyExample();
-    CheckReport report = Pellucid.check(copy, "", LocalDate.of(2027, 4, 1));
+    CheckReport report = Pellucid.check(copy, LocalDate.of(2027, 4, 1));
     assertCode(report, "waiver-expired");
   }
 
@@ -159,7 +165,7 @@ class ExampleFolderTest {
   @Test
   void theLastDayOfAWaiverStillCounts() throws IOException {
     copyExample();
-    CheckReport report = Pellucid.check(copy, "", LocalDate.of(2027, 3, 31));
+    CheckReport report = Pellucid.check(copy, LocalDate.of(2027, 3, 31));
     assertEquals(0, report.count(Severity.ERROR), FindingText.of(report.findings()));
   }
 
@@ -180,7 +186,7 @@ class ExampleFolderTest {
       assertTrue(text.contains(from), text);
       Files.writeString(file, text.replaceFirst(Pattern.quote(from), to));
     }
-    return Pellucid.check(copy, "", DAY);
+    return Pellucid.check(copy, DAY);
   }
 
   private void copyExample() throws IOException {

@@ -3,6 +3,7 @@ package dev.pellucid.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.goal.ExplainReport;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -83,7 +84,7 @@ class ExplainTest {
       })
   void saysWhatIsWrongWithTheQuestion(String recipe, String figure, String words)
       throws IOException {
-    ExplainReport report = Pellucid.explain(EXAMPLE, "", DAY, recipe, figure);
+    ExplainReport report = Pellucid.explain(EXAMPLE, DAY, recipe, figure);
     assertTrue(report.problem().orElseThrow().contains(words), report.problem().get());
   }
 
@@ -109,7 +110,7 @@ class ExplainTest {
   }
 
   private static String explained(String recipe, String figure) throws IOException {
-    ExplainReport report = Pellucid.explain(EXAMPLE, "", DAY, recipe, figure);
+    ExplainReport report = Pellucid.explain(EXAMPLE, DAY, recipe, figure);
     assertTrue(report.problem().isEmpty(), () -> report.problem().orElse(""));
     return report.text();
   }

@@ -1,6 +1,7 @@
 package dev.pellucid.engine;
 
 import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.engine.goal.FiguresReport;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
 import java.io.IOException;
@@ -32,7 +33,7 @@ abstract class FiguresOfTheExample {
   }
 
   FiguresReport made() throws IOException {
-    return Pellucid.figures(copy, "", "", false);
+    return Pellucid.figures(copy, "", false);
   }
 
   FiguresReport written() throws IOException {
@@ -43,7 +44,7 @@ abstract class FiguresOfTheExample {
 
   /** What a check says of records. */
   List<Finding> said(LocalDate day) throws IOException {
-    return Pellucid.check(copy, "", day).findings().stream()
+    return Pellucid.check(copy, day).findings().stream()
         .filter(finding -> finding.span().file().path().endsWith(".figures"))
         .toList();
   }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.pellucid.engine.check.SmallFolder;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -31,7 +32,9 @@ class FixedDayTest {
   void thirtyDaysAreNothingOdd() throws IOException {
     assertEquals(List.of(), on(DAY.plusDays(30)));
     assertEquals(List.of(), on(DAY.minusDays(30)));
-    assertEquals(List.of(), Pellucid.checkWithReports(root, "", DAY).check().findings());
+    assertEquals(
+        List.of(),
+        Pellucid.checkWithReports(root, PrintedPaths.BELOW_FOLDER, DAY).check().findings());
   }
 
   @Test
@@ -41,7 +44,7 @@ class FixedDayTest {
     Finding only = findings.get(0);
     assertEquals(Severity.WARNING, only.severity());
     assertEquals("day-far-off", only.code().text());
-    assertEquals("feeds/pellucid.yaml:1:1", only.span().place());
+    assertEquals("pellucid.yaml:1:1", only.span().place());
     assertEquals(
         "the day is 2026-11-25, which is 400 days before today, 2027-12-30", only.headline());
     assertTrue(only.notes().get(0).contains("use-by"), only.notes().toString());
@@ -56,6 +59,8 @@ class FixedDayTest {
   }
 
   private List<Finding> on(LocalDate today) throws IOException {
-    return Pellucid.checkWithReports(root, "feeds/", DAY, today).check().findings();
+    return Pellucid.checkWithReports(root, PrintedPaths.BELOW_FOLDER, DAY, today)
+        .check()
+        .findings();
   }
 }

@@ -8,7 +8,7 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Stage;
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.resolve.Days;
@@ -38,7 +38,7 @@ class IndependentReckoningTest {
 
   @BeforeAll
   static void compute() throws IOException {
-    FeedFolder folder = FeedFolder.list(Path.of("..", "recipes"), "");
+    Texts folder = Texts.at(Path.of("..", "recipes"));
     List<Finding> findings = new ArrayList<>();
     TreeMap<String, SourceFile> data = new TreeMap<>();
     for (String path : folder.data()) {
@@ -51,14 +51,17 @@ class IndependentReckoningTest {
     }
     LocalDate day = LocalDate.of(2026, 11, 25);
     Resolver resolver =
-        Resolver.prepare(larder, premixes, List.of(), Map.of(), Reworks.NONE, Days.on(day))
+        Resolver.prepare(
+                new Resolver.Named(
+                    larder, premixes, List.of(), Map.of(), Reworks.NONE, Days.on(day)),
+                java.util.Optional.empty())
             .resolver();
     FeedFile recipe = parsed(folder, "catfish/CG-36.recipe", findings);
     var resolved = resolver.recipe((FeedFile.RecipeFile) recipe).thing().orElseThrow();
     feed = new FeedComputer(larder).compute(resolved).feed().orElseThrow();
   }
 
-  private static FeedFile parsed(FeedFolder folder, String path, List<Finding> findings)
+  private static FeedFile parsed(Texts folder, String path, List<Finding> findings)
       throws IOException {
     return FeedParser.parse(folder.read(path, findings).orElseThrow()).file();
   }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.goal.CheckReports;
+import dev.pellucid.text.PrintedPaths;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -40,7 +42,7 @@ class LimitsJunitTest {
   }
 
   private String report() throws IOException {
-    return text(Pellucid.checkWithReports(folder, "", DAY));
+    return text(Pellucid.checkWithReports(folder, PrintedPaths.BELOW_FOLDER, DAY));
   }
 
   private static String text(CheckReports reports) {
@@ -158,7 +160,8 @@ class LimitsJunitTest {
 
   @Test
   void theExampleHasACaseForEachOfItsLimits() throws IOException {
-    CheckReports example = Pellucid.checkWithReports(Path.of("..", "recipes"), "", DAY);
+    CheckReports example =
+        Pellucid.checkWithReports(Path.of("..", "recipes"), PrintedPaths.BELOW_FOLDER, DAY);
     String xml = text(example);
     long cases = xml.lines().filter(line -> line.contains("<testcase ")).count();
     assertEquals(example.check().limits(), cases);

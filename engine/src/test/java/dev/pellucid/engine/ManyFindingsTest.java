@@ -4,8 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SmallFolder;
+import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.engine.goal.CheckReports;
+import dev.pellucid.engine.workspace.Shown;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -69,6 +73,6 @@ class ManyFindingsTest {
   }
 
   private CheckReports check() throws IOException {
-    return Pellucid.checkWithReports(root, "", DAY);
+    return Pellucid.checkWithReports(root, PrintedPaths.BELOW_FOLDER, DAY);
   }
 }

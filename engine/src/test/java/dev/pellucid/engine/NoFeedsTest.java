@@ -2,6 +2,7 @@ package dev.pellucid.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.pellucid.engine.goal.NoFeeds;
 import dev.pellucid.finding.Finding;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -93,7 +94,7 @@ class NoFeedsTest {
     file("pellucid.yaml", String.join("\n", lines) + "\n");
     assertEquals(Optional.empty(), NoFeeds.message(root, called("check", root)));
     List<Finding> findings =
-        Pellucid.check(root, "", LocalDate.of(2026, 11, 25)).findings().stream()
+        Pellucid.check(root, LocalDate.of(2026, 11, 25)).findings().stream()
             .filter(one -> one.span().file().path().equals("pellucid.yaml"))
             .filter(one -> !one.code().text().equals("data-no-moisture-nutrient"))
             .toList();

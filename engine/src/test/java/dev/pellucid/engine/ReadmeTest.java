@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.engine.goal.FolderState;
+import dev.pellucid.engine.goal.Version;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,10 +46,7 @@ class ReadmeTest {
   void theSheetIsTheExampleSheetWithLinesLeftOut() throws IOException {
     String sheet =
         Pellucid.batchSheets(
-                Path.of("..", "recipes"),
-                "",
-                LocalDate.of(2026, 11, 25),
-                path -> new Version("1a2b3c4", true))
+                Path.of("..", "recipes"), LocalDate.of(2026, 11, 25), Version.committed("1a2b3c4"))
             .sheets()
             .stream()
             .filter(one -> one.code().equals("CG-36"))
@@ -72,7 +72,8 @@ class ReadmeTest {
 
   @Test
   void theTraceIsThatOfTheExample() throws IOException {
-    String text = Pellucid.trace(Path.of("..", "recipes"), "", "SE1-9042", "").text();
+    String text =
+        Pellucid.trace(Path.of("..", "recipes"), PrintedPaths.BELOW_FOLDER, "SE1-9042", "").text();
     assertShortened(text.lines().toList(), block("trace"));
   }
 
@@ -120,7 +121,7 @@ class ReadmeTest {
   }
 
   private List<String> figures() throws IOException {
-    String text = Pellucid.figures(copy, "", "CG-36", false).changes().get(0).text();
+    String text = Pellucid.figures(copy, "CG-36", false).changes().get(0).text();
     return text.lines().toList();
   }
 

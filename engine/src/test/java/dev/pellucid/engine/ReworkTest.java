@@ -7,10 +7,16 @@ import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.resolve.Basis;
+import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.engine.workspace.Checked;
+import dev.pellucid.engine.workspace.ReadFolder;
+import dev.pellucid.engine.workspace.Shared;
+import dev.pellucid.engine.workspace.Streamed;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,7 +56,7 @@ class ReworkTest {
             + code
             + "  100 %\nlimits\n  crude-protein  min 1 %\n");
     Map<String, ComputedFeed> feeds = feeds();
-    assertTrue(feeds.containsKey("RW-1"), Pellucid.check(copy, "", DAY).findings().toString());
+    assertTrue(feeds.containsKey("RW-1"), Pellucid.check(copy, DAY).findings().toString());
     ComputedFeed source = feed(feeds, code);
     ComputedFeed again = feed(feeds, "RW-1");
     int compared = 0;
@@ -125,7 +131,7 @@ class ReworkTest {
     SlippedFolder folder = new SlippedFolder(copy);
     folder.with(GROWER, SALT, SALT + "  rework CF-31                 3.00 %\n");
     folder.with("catfish/CF-31.recipe", "  maize ", "  maise ");
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     assertTrue(
         report.notChecked().contains("CG-36 (mend CF-31.recipe first)"),
         report.notChecked().toString());
@@ -136,7 +142,7 @@ class ReworkTest {
     SlippedFolder folder = new SlippedFolder(copy);
     folder.with(GROWER, SALT, SALT + "  rework CG-36                 3.00 %\n");
     folder.with(GROWER, "  maize ", "  maise ");
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     assertTrue(report.notChecked().contains("CG-36"), report.notChecked().toString());
   }
 
@@ -155,7 +161,7 @@ class ReworkTest {
               + "limits\n  crude-protein  min 1 %\n");
     }
     folder.with(GROWER, SALT, SALT + "  rework RW-1   1 %\n  rework RW-2   1 %\n");
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     String said = String.join("; ", report.notChecked());
     assertTrue(said.contains("CG-36, ") && said.endsWith(" (mend VIT-WW.premix first)"), said);
     assertEquals(1, report.notChecked().size(), said);
@@ -163,10 +169,10 @@ class ReworkTest {
 
   private Map<String, ComputedFeed> feeds() throws IOException {
     Map<String, ComputedFeed> feeds = new TreeMap<>();
-    new FolderRun<>(FeedFolder.list(copy, ""), DAY, FolderRun.Made::feed)
-        .run()
-        .made()
-        .forEach(feed -> feeds.put(feed.recipe().code(), feed));
+    Shared shared = Shared.of(ReadFolder.of(Texts.at(copy)), Days.on(DAY));
+    for (Checked one : Streamed.check(shared, checked -> checked)) {
+      one.feed().filter(feed -> one.isSound()).ifPresent(feed -> feeds.put(one.code(), feed));
+    }
     return feeds;
   }
 

@@ -118,15 +118,7 @@ class RoomsTest {
             // Jackson hands the parser's own exceptions through, their marks say where.
             .using("tools.jackson..", "org.snakeyaml.engine.v2.."),
         // Retention and bounds are told by step of the process: the word, not the tree.
-        Room.of(
-                "engine.larder",
-                45,
-                "text",
-                "measure",
-                "finding",
-                "engine.quantity",
-                "engine.quality",
-                "engine.yaml")
+        Room.of("engine.larder", 45, "text", "measure", "finding", "engine.quality", "engine.yaml")
             .knowing(Step.class),
         Room.of(
             "engine.resolve",
@@ -293,32 +285,50 @@ class RoomsTest {
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
         Room.of("engine.folder", 2, "text", "finding", "parse")
             .using("org.apache.commons.compress..", "org.apache.commons.io.."),
+        // The route of one recipe, and the two ways of keeping what comes of many.
         Room.of(
-                "engine",
-                6,
-                "text",
-                "finding",
-                "syntax",
-                "parse",
-                "format",
-                "show",
-                "engine.floor",
-                "engine.folder",
-                "engine.larder",
-                "engine.made",
-                "engine.outcome",
-                "engine.resolve",
-                "engine.compute",
-                "engine.check",
-                "engine.judge",
-                "engine.compare",
-                "engine.site",
-                "engine.explain",
-                "engine.figures",
-                "engine.plan",
-                "engine.label",
-                "engine.report")
-            .knowing(Calendar.class));
+            "engine.workspace",
+            8,
+            "text",
+            "finding",
+            "syntax",
+            "parse",
+            "engine.floor",
+            "engine.folder",
+            "engine.larder",
+            "engine.made",
+            "engine.resolve",
+            "engine.compute",
+            "engine.check",
+            "engine.judge"),
+        Room.of(
+            "engine.goal",
+            15,
+            "text",
+            "finding",
+            "syntax",
+            "parse",
+            "format",
+            "show",
+            "engine.floor",
+            "engine.folder",
+            "engine.larder",
+            "engine.made",
+            "engine.outcome",
+            "engine.resolve",
+            "engine.compute",
+            "engine.check",
+            "engine.judge",
+            "engine.compare",
+            "engine.site",
+            "engine.explain",
+            "engine.figures",
+            "engine.plan",
+            "engine.label",
+            "engine.report",
+            "engine.workspace"),
+        // The facade: it opens folders, and hands them to a goal.
+        Room.of("engine", 1, "text", "engine.folder", "engine.goal").knowing(Calendar.class));
   }
 
   @Test

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.engine.goal.SheetReport;
+import dev.pellucid.engine.goal.Version;
 import dev.pellucid.show.FindingText;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -52,7 +54,7 @@ class SameBytesTest {
 
   /** Findings, tally, and each sheet twice. */
   private String everything() throws IOException {
-    SheetReport report = Pellucid.batchSheets(copy, "", DAY, path -> new Version("1a2b3c4", true));
+    SheetReport report = Pellucid.batchSheets(copy, DAY, Version.committed("1a2b3c4"));
     StringBuilder all = new StringBuilder();
     all.append(FindingText.of(report.check().findings()));
     all.append(report.check().tally()).append('\n').append(report.withheld()).append('\n');

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.goal.Sheet;
+import dev.pellucid.engine.goal.SheetReport;
+import dev.pellucid.engine.goal.Version;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -182,6 +185,6 @@ class SheetRunTest {
   }
 
   private static SheetReport sheets(Path folder) throws IOException {
-    return Pellucid.batchSheets(folder, "", DAY, path -> new Version("1a2b3c4", true));
+    return Pellucid.batchSheets(folder, DAY, Version.committed("1a2b3c4"));
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -40,7 +41,7 @@ class SiteBrowserTest {
   static void write() throws IOException {
     browser = NAMES.stream().filter(SiteBrowserTest::isThere).findFirst().orElse("");
     assumeTrue(!browser.isEmpty(), "there is no chromium on the path: its tests are skipped");
-    Pellucid.report(Path.of("..", "recipes"), "recipes/", DAY, List.of(), site);
+    Pellucid.report(Path.of("..", "recipes"), new PrintedPaths("recipes/"), DAY, List.of(), site);
   }
 
   private static boolean isThere(String name) {

@@ -6,13 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.engine.compare.RecipeChange;
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.goal.FolderState;
+import dev.pellucid.engine.goal.PastState;
+import dev.pellucid.engine.goal.SiteReport;
 import dev.pellucid.engine.judge.Judgement;
+import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.site.FeedView.Figured;
 import dev.pellucid.engine.site.FeedView.Flow;
 import dev.pellucid.engine.site.FeedView.FlowKind;
 import dev.pellucid.engine.site.FeedView.Use;
 import dev.pellucid.engine.site.FeedViews;
+import dev.pellucid.engine.workspace.Checked;
+import dev.pellucid.engine.workspace.ReadFolder;
+import dev.pellucid.engine.workspace.Shared;
+import dev.pellucid.engine.workspace.Streamed;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,7 +63,7 @@ class SiteTest {
         "limits/grower.html"
       })
   void readsAsAccepted(String page) throws IOException {
-    Pellucid.report(SMALL, "farm/", DAY, List.of(), out);
+    Pellucid.report(SMALL, new PrintedPaths("farm/"), DAY, List.of(), out);
     Approvals.verify(
         Files.readString(out.resolve(page)),
         Approvals.NAMES
@@ -65,7 +74,7 @@ class SiteTest {
 
   @Test
   void everyFeedIngredientAndProfileHasAPageAndEveryLinkLeadsToOne() throws IOException {
-    SiteReport report = Pellucid.report(EXAMPLE, "recipes/", DAY, List.of(), out);
+    SiteReport report = Pellucid.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, List.of(), out);
     Map<Path, String> pages = pages();
     assertEquals(report.pages(), pages.size());
     int links = 0;
@@ -159,7 +168,7 @@ class SiteTest {
             new PastState("cccccc1", "2026-11-24", FolderState.at(EXAMPLE)),
             new PastState("bbbbbb1", "2026-11-20", FolderState.at(copy)),
             new PastState("aaaaaa1", "2026-11-10", FolderState.at(copy)));
-    Pellucid.report(EXAMPLE, "recipes/", DAY, past, out);
+    Pellucid.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, past, out);
     String grower = Files.readString(out.resolve("feeds/CG-36.html"));
     assertTrue(grower.contains("bbbbbb1</th><td>2026-11-20</td>"), "the other state");
     assertFalse(grower.contains("cccccc1"), "a state with the same figures as now");
@@ -174,7 +183,7 @@ class SiteTest {
     new SlippedFolder(copy)
         .with(GROWER, "\"African catfish grower, 4 mm\"", "\"<script>alert(1)</script> & 'co'\"")
         .with("pellucid.yaml", "name: ", "name: <b>x</b> ");
-    Pellucid.report(copy, "<i>/", DAY, List.of(), out);
+    Pellucid.report(copy, new PrintedPaths("<i>/"), DAY, List.of(), out);
     for (Map.Entry<Path, String> page : pages().entrySet()) {
       String text = page.getValue();
       assertFalse(
@@ -189,7 +198,7 @@ class SiteTest {
   @Test
   void aBrokenRecipeIsThereWithItsFindings() throws IOException {
     new SlippedFolder(copy).with(GROWER, "  maize ", "  maise ");
-    Pellucid.report(copy, "recipes/", DAY, List.of(), out);
+    Pellucid.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
     assertTrue(
         Files.readString(out.resolve("feeds/CG-36.html")).contains("maise is not an ingredient")
             || Files.readString(out.resolve("feeds/CG-36.html")).contains("[unknown-ingredient]"));
@@ -204,7 +213,7 @@ class SiteTest {
         .with(GROWER, "44.00 %      within 30 to 48 %", "44.00 %      within 45 to 48 %")
         .with("pellucid.yaml", "jurisdiction: EU", "jurisdiction: none");
     Files.writeString(copy.resolve("A-1.recipe"), "recipe A-1\nmix\n  maize 100 %\n");
-    Pellucid.report(copy, "recipes/", DAY, List.of(), out);
+    Pellucid.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
     assertTrue(standing("CG-36").contains(">kept, with other errors</span>"), standing("CG-36"));
     assertTrue(standing("A-1").contains(">nothing asked</span>"), standing("A-1"));
     assertTrue(standing("TG-44").contains("<span>kept</span>"), standing("TG-44"));
@@ -217,7 +226,7 @@ class SiteTest {
 
   @Test
   void anIngredientTellsWhatToMind() throws IOException {
-    Pellucid.report(EXAMPLE, "recipes/", DAY, List.of(), out);
+    Pellucid.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, List.of(), out);
     String cassava = Files.readString(out.resolve("ingredients/cassava-meal.html"));
     assertTrue(cassava.contains("What to mind") && cassava.contains("At most "), cassava);
     assertFalse(
@@ -231,7 +240,7 @@ class SiteTest {
         .with("trout/TG-44.recipe", "temperature       115 °C", "temperature       140 °C")
         .with("trout/TG-44.recipe", "limits\n", "limits\n  calcium : astaxanthin  max 100\n")
         .with("prices/2026-11.yaml", "  fish-meal-65:", "  fish-meal-99:");
-    Pellucid.report(copy, "recipes/", DAY, List.of(), out);
+    Pellucid.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
     String page = Files.readString(out.resolve("feeds/TG-44.html"));
     assertTrue(page.contains("CANNOT BE JUDGED</span> "), "limits on vitamins");
     assertTrue(page.contains("NO PRICE</span> fish-meal-65: the cost leaves it out"), "the price");
@@ -242,19 +251,19 @@ class SiteTest {
   @Test
   void errorsOfSharedFilesStandOnEachPage() throws IOException {
     new SlippedFolder(copy).with("nutrients/1-whole.yaml", "unit: \"%\"", "unit: \"%%\"");
-    Pellucid.report(copy, "recipes/", DAY, List.of(), out);
+    Pellucid.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
     assertTrue(Files.readString(out.resolve("feeds/TG-44.html")).contains("NOT TO BE TRUSTED"));
   }
 
   @Test
   @ResourceLock(Resources.LOCALE)
   void sameBytesInAnotherLocale() throws IOException {
-    Pellucid.report(SMALL, "farm/", DAY, List.of(), out);
+    Pellucid.report(SMALL, new PrintedPaths("farm/"), DAY, List.of(), out);
     Map<Path, String> here = pages();
     Locale usual = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-      Pellucid.report(SMALL, "farm/", DAY, List.of(), out);
+      Pellucid.report(SMALL, new PrintedPaths("farm/"), DAY, List.of(), out);
     } finally {
       Locale.setDefault(usual);
     }
@@ -273,17 +282,14 @@ class SiteTest {
 
   private static Map<String, Figured> figured(Path folder) throws IOException {
     Map<String, Figured> figured = new TreeMap<>();
-    new FolderRun<>(
-            FeedFolder.list(folder, ""),
-            DAY,
-            made ->
-                Map.entry(
-                    made.feed().recipe().code(),
-                    FeedViews.of(
-                        made.feed(), Judgement.of(made.feed(), made.larder()), made.larder(), DAY)))
-        .run()
-        .made()
-        .forEach(one -> figured.put(one.getKey(), one.getValue()));
+    Shared shared = Shared.of(ReadFolder.of(Texts.at(folder)), Days.on(DAY));
+    for (Checked one : Streamed.check(shared, checked -> checked)) {
+      if (one.isSound()) {
+        Judgement judgement = one.recipe().orElseThrow().judgement();
+        figured.put(
+            one.code(), FeedViews.of(one.feed().orElseThrow(), judgement, shared.larder(), DAY));
+      }
+    }
     assertTrue(figured.size() > 10, figured.keySet().toString());
     return figured;
   }

@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.goal.CheckReports;
+import dev.pellucid.engine.goal.FiguresReport;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.show.FindingText;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -129,7 +132,7 @@ class StaleFiguresTest extends FiguresOfTheExample {
       throws IOException {
     written();
     folder.with(path, from, to);
-    assertTrue(Pellucid.check(copy, "", DAY).count(Severity.ERROR) > 0);
+    assertTrue(Pellucid.check(copy, DAY).count(Severity.ERROR) > 0);
     assertFalse(said().contains(RECORD), said());
     FiguresReport report = made();
     assertTrue(report.unmade().contains(words), report.unmade().toString());
@@ -212,15 +215,14 @@ class StaleFiguresTest extends FiguresOfTheExample {
   }
 
   @Test
-  void theReportsTellThemBelowTheFolder() throws IOException {
+  void theReportsTellThemWhereTheyLie() throws IOException {
     written();
     folder.with("prices/2026-11.yaml", "soybean-meal-48: 0.44", "soybean-meal-48: 0.47");
-    CheckReports reports = Pellucid.checkWithReports(copy, "feeds/", DAY);
+    CheckReports reports = Pellucid.checkWithReports(copy, new PrintedPaths("feeds/"), DAY);
     assertEquals(0, reports.check().count(Severity.ERROR));
     for (String name : List.of("findings.sarif", "findings.json", "summary.md")) {
       String text = text(reports, name);
-      assertTrue(text.contains("figures-stale") && text.contains(RECORD), text);
-      assertFalse(text.contains("feeds/"), name);
+      assertTrue(text.contains("figures-stale") && text.contains("feeds/" + RECORD), text);
     }
     assertFalse(text(reports, "limits-junit.xml").contains("figures"));
   }

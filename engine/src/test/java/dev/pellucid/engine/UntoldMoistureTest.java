@@ -5,7 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.engine.goal.ExplainReport;
+import dev.pellucid.engine.goal.FolderState;
+import dev.pellucid.engine.goal.SheetReport;
+import dev.pellucid.engine.goal.Version;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,7 +45,7 @@ class UntoldMoistureTest {
   @Test
   void itsFeedsAreNotCheckedAndNothingElseIsSaidOfThem() throws IOException {
     SlippedFolder folder = folder();
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     List<String> codes = report.findings().stream().map(it -> it.code().text()).toList();
     assertEquals(List.of("data-no-moisture"), codes, folder.text());
     // That of the premix; the two of feeds could not be held against anything.
@@ -51,7 +57,9 @@ class UntoldMoistureTest {
   @Test
   void reportsForMachinesSayThatTheyAreNotChecked() throws IOException {
     folder();
-    String all = String.join("\n", Pellucid.checkWithReports(copy, "", DAY).files().values());
+    String all =
+        String.join(
+            "\n", Pellucid.checkWithReports(copy, PrintedPaths.BELOW_FOLDER, DAY).files().values());
     String json = all.replaceAll("\\s+", "");
     assertTrue(json.contains("\"checked\":false"), all);
     assertTrue(json.contains("\"mendFirst\":[\"soybean-meal-48.yaml\"]"), all);
@@ -61,10 +69,10 @@ class UntoldMoistureTest {
   @Test
   void noSheetNoFiguresNoExplanation() throws IOException {
     folder();
-    SheetReport sheets = Pellucid.batchSheets(copy, "", DAY, path -> new Version("1", true));
+    SheetReport sheets = Pellucid.batchSheets(copy, DAY, Version.committed("1"));
     assertTrue(sheets.sheets().stream().noneMatch(sheet -> sheet.code().equals("CG-36")));
-    assertEquals(List.of(), Pellucid.figures(copy, "", "CG-36", false).changes());
-    ExplainReport report = Pellucid.explain(copy, "", DAY, "CG-36", "crude-protein");
+    assertEquals(List.of(), Pellucid.figures(copy, "CG-36", false).changes());
+    ExplainReport report = Pellucid.explain(copy, DAY, "CG-36", "crude-protein");
     assertTrue(report.text().isEmpty(), report.text());
   }
 
@@ -81,7 +89,7 @@ class UntoldMoistureTest {
   @Test
   void throughAPremixTheFileAtFaultIsNamed() throws IOException {
     without(example(), "ingredients/selenite-1.yaml");
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     assertEquals(1, report.notChecked().size(), report.tally());
     assertTrue(
         report.notChecked().get(0).endsWith(" (mend selenite-1.yaml first)"), report.tally());
@@ -92,7 +100,7 @@ class UntoldMoistureTest {
     SlippedFolder folder = without(example(), "ingredients/groundnut-cake.yaml");
     folder.with(
         "catfish/CG-36.recipe", "  salt ", "  rework CF-31                 3.00 %\n  salt ");
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     assertTrue(
         report.notChecked().stream()
             .anyMatch(
@@ -113,7 +121,7 @@ class UntoldMoistureTest {
           - source: scenario
             crude-protein: 34 %
         """);
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     assertEquals(1, report.findings().size(), folder.text());
     assertEquals(List.of(), report.notChecked());
   }

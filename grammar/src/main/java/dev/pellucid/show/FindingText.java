@@ -3,6 +3,7 @@ package dev.pellucid.show;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Related;
 import dev.pellucid.text.Position;
+import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
 import java.util.List;
 
@@ -23,23 +24,34 @@ import java.util.List;
 public final class FindingText {
   private FindingText() {}
 
-  /** All of them in their order, a blank line between. */
+  /** All of them in their order, with paths below the folder, a blank line between. */
   public static String of(List<Finding> findings) {
+    return of(findings, PrintedPaths.BELOW_FOLDER);
+  }
+
+  /** All of them in their order, their places as a reader elsewhere knows them. */
+  public static String of(List<Finding> findings, PrintedPaths paths) {
     StringBuilder out = new StringBuilder();
     for (Finding finding : findings.stream().sorted().toList()) {
       if (!out.isEmpty()) {
         out.append('\n');
       }
-      out.append(of(finding));
+      out.append(of(finding, paths));
     }
     return out.toString();
   }
 
+  /** One, with paths below the folder. */
   public static String of(Finding finding) {
-    StringBuilder out = new StringBuilder(firstLine(finding)).append('\n');
+    return of(finding, PrintedPaths.BELOW_FOLDER);
+  }
+
+  /** One, its places as a reader elsewhere knows them. */
+  public static String of(Finding finding, PrintedPaths paths) {
+    StringBuilder out = new StringBuilder(firstLine(finding, paths)).append('\n');
     excerpt(out, finding);
     for (Related related : finding.related()) {
-      line(out, "note", related.text() + " at " + related.span().place());
+      line(out, "note", related.text() + " at " + paths.place(related.span()));
     }
     finding.notes().forEach(note -> line(out, "note", note));
     finding.helps().forEach(help -> line(out, "help", help));
@@ -48,7 +60,11 @@ public final class FindingText {
 
   /** {@code path:line:column: severity: headline [code]}. */
   public static String firstLine(Finding finding) {
-    return finding.span().place()
+    return firstLine(finding, PrintedPaths.BELOW_FOLDER);
+  }
+
+  private static String firstLine(Finding finding, PrintedPaths paths) {
+    return paths.place(finding.span())
         + ": "
         + finding.severity().word()
         + ": "

@@ -12,7 +12,9 @@ import java.util.Arrays;
 public final class SourceFile {
   private final String path;
   private final String text;
-  private int[] lineStarts = {};
+
+  /** Found when first asked for; a text in memory is asked by several threads at once. */
+  private volatile int[] lineStarts = {};
 
   public SourceFile(String path, String text) {
     this.path = Unseen.shownOnOneLine(path);
@@ -72,10 +74,12 @@ public final class SourceFile {
   }
 
   private int[] starts() {
-    if (lineStarts.length == 0) {
-      lineStarts = findLineStarts();
+    int[] starts = lineStarts;
+    if (starts.length == 0) {
+      starts = findLineStarts();
+      lineStarts = starts;
     }
-    return lineStarts;
+    return starts;
   }
 
   private int[] findLineStarts() {

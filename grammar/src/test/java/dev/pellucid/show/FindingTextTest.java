@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.SourceFile;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The excerpt marks the stretch, however long and strange its line. */
@@ -63,6 +65,28 @@ class FindingTextTest {
       String shown = shown(text + "maize" + text, "maize");
       assertEquals(-1, shown.indexOf("<U+"), shown);
     }
+  }
+
+  /** Not before what stands in prose, which names files below the folder. */
+  @Test
+  void eachPlaceIsCalledAsTheReaderKnowsIt() {
+    SourceFile file = new SourceFile("a.recipe", "mix\n");
+    Finding finding =
+        Finding.error(CODE, file.span(0, 3), "see limits/b.limits")
+            .seeing("limit written", new SourceFile("limits/b.limits", "").beginning())
+            .helping("look at c.premix");
+    String text =
+        """
+        feeds/a.recipe:1:1: error: see limits/b.limits [some-code]
+            1 | mix
+              | ^^^
+         note: limit written at feeds/limits/b.limits:1:1
+         help: look at c.premix
+        """;
+    PrintedPaths paths = new PrintedPaths("feeds/");
+    assertEquals(text, FindingText.of(finding, paths));
+    assertEquals(text + "\n" + text, FindingText.of(List.of(finding, finding), paths));
+    assertEquals(text.replace("feeds/", ""), FindingText.of(finding));
   }
 
   private static String shown(String text, String marked) {

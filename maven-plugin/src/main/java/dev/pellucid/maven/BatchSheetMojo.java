@@ -1,9 +1,9 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.FixedDay;
 import dev.pellucid.engine.Pellucid;
-import dev.pellucid.engine.SheetReport;
-import dev.pellucid.engine.Version;
+import dev.pellucid.engine.goal.FixedDay;
+import dev.pellucid.engine.goal.SheetReport;
+import dev.pellucid.engine.goal.Version;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -58,9 +58,8 @@ public final class BatchSheetMojo extends FolderGoal {
     GitState git = GitState.of(folder);
     git.trouble()
         .ifPresent(trouble -> getLog().warn("pellucid: every sheet is a draft: " + trouble));
-    Version version = new Version(git.commit(), git.clean());
-    SheetReport report =
-        Pellucid.batchSheets(folder.toPath(), prefix(folder), today, path -> version);
+    Version version = new Version(git.commit(), git.uncommitted());
+    SheetReport report = Pellucid.batchSheets(folder.toPath(), today, version);
     if (report.check().recipes() == 0) {
       throw new MojoFailureException("no recipe was found to make a sheet of in " + folder);
     }

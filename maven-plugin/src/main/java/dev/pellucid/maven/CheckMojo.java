@@ -1,9 +1,10 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.CheckReport;
-import dev.pellucid.engine.CheckReports;
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.engine.goal.CheckReports;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.PrintedPaths;
 import java.io.File;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -63,11 +64,11 @@ public final class CheckMojo extends FolderGoal {
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     LocalDate today = Console.day(day);
     getLog().info("pellucid: the day is " + today);
+    PrintedPaths paths = paths(folder);
     CheckReports checked =
-        Pellucid.checkWithReports(
-            folder.toPath(), prefix(folder), today, Console.clock(today, fixedDay));
+        Pellucid.checkWithReports(folder.toPath(), paths, today, Console.clock(today, fixedDay));
     CheckReport report = checked.check();
-    Console.print(report, getLog());
+    Console.print(report, paths, getLog());
     write(checked);
     if (report.recipes() == 0) {
       throw new MojoFailureException("no recipe was found to check in " + folder);

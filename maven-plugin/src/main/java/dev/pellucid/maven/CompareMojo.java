@@ -1,7 +1,7 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.CompareReport;
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.goal.CompareReport;
 import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;

@@ -1,9 +1,10 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.CheckReport;
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
+import dev.pellucid.text.PrintedPaths;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -46,13 +47,13 @@ final class Console {
     return "left alone, a fault of the formatter and not of the file: " + path;
   }
 
-  static void print(CheckReport report, Log log) {
-    report.findings().forEach(finding -> print(finding, log));
+  static void print(CheckReport report, PrintedPaths paths, Log log) {
+    report.findings().forEach(finding -> print(finding, paths, log));
     log.info("pellucid: " + report.tally());
   }
 
-  private static void print(Finding finding, Log log) {
-    String text = FindingText.of(finding).stripTrailing();
+  private static void print(Finding finding, PrintedPaths paths, Log log) {
+    String text = FindingText.of(finding, paths).stripTrailing();
     switch (finding.severity()) {
       case ERROR -> log.error(text);
       case WARNING -> log.warn(text);

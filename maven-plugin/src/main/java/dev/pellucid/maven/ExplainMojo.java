@@ -1,7 +1,7 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.ExplainReport;
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.goal.ExplainReport;
 import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;
@@ -64,8 +64,7 @@ public final class ExplainMojo extends FolderGoal {
     }
     ExplainReport report =
         rule.isBlank()
-            ? Pellucid.explain(
-                folder.toPath(), prefix(folder), Console.day(day), recipe.strip(), figure.strip())
+            ? Pellucid.explain(folder.toPath(), Console.day(day), recipe.strip(), figure.strip())
             : Pellucid.explainRule(rule.strip());
     if (report.problem().isPresent()) {
       throw new MojoFailureException(report.problem().get());

@@ -1,7 +1,8 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.FiguresReport;
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.goal.FiguresReport;
+import dev.pellucid.text.PrintedPaths;
 import java.io.File;
 import java.io.IOException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -33,16 +34,18 @@ public final class FiguresMojo extends FolderGoal {
 
   @Override
   void work(File folder) throws IOException, MojoFailureException {
-    FiguresReport report = Pellucid.figures(folder.toPath(), prefix(folder), recipe.strip(), kept);
+    FiguresReport report = Pellucid.figures(folder.toPath(), recipe.strip(), kept);
     if (report.problem().isPresent()) {
       throw new MojoFailureException(report.problem().get());
     }
+    PrintedPaths paths = paths(folder);
     report.write(folder.toPath());
-    report.changes().forEach(change -> getLog().info("written " + prefix(folder) + change.path()));
+    report.changes().forEach(change -> getLog().info("written " + paths.of(change.path())));
     report.unmade().forEach(one -> getLog().warn("pellucid: no figures of " + one));
     report
         .withoutRecipe()
-        .forEach(path -> getLog().warn("pellucid: its recipe is gone, delete it: " + path));
+        .forEach(
+            path -> getLog().warn("pellucid: its recipe is gone, delete it: " + paths.of(path)));
     getLog().info("pellucid: " + report.tally());
   }
 }

@@ -1,8 +1,9 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.FolderLayout;
-import dev.pellucid.engine.NoFeeds;
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.goal.FolderLayout;
+import dev.pellucid.engine.goal.NoFeeds;
+import dev.pellucid.text.PrintedPaths;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -33,6 +34,20 @@ abstract class FolderGoal extends AbstractMojo {
   /** The folder of the project; what is written below it stays in it. */
   @Parameter(defaultValue = "${project.basedir}", readonly = true)
   private @Nullable File project;
+
+  /**
+   * The folder from which files are named on the console, in reports and on pages; it holds the
+   * folder of recipes. Where none is given it is the root of the repository, and without a
+   * repository the folder where Maven was started.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.pathRoot")
+  private @Nullable File pathRoot;
+
+  /** The folder where Maven was started. */
+  @Parameter(defaultValue = "${session.executionRootDirectory}", readonly = true)
+  private @Nullable File started;
 
   /**
    * Whether to do nothing.
@@ -121,8 +136,8 @@ abstract class FolderGoal extends AbstractMojo {
 
   abstract void work(File folder) throws IOException, MojoExecutionException, MojoFailureException;
 
-  /** What is printed before each path: the folder's own name. */
-  static String prefix(File folder) {
-    return folder.getName() + "/";
+  /** How files are named on the console, in reports and on pages. */
+  final PrintedPaths paths(File folder) throws MojoFailureException {
+    return PathRoot.paths(folder, pathRoot, started);
   }
 }

@@ -1,7 +1,8 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.FolderLayout;
+import dev.pellucid.engine.goal.FolderLayout;
 import dev.pellucid.engine.report.LayoutDiff;
+import dev.pellucid.text.PrintedPaths;
 import java.io.File;
 import java.io.IOException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -35,12 +36,15 @@ public final class FormatCheckMojo extends FolderGoal {
       getLog().info("pellucid: no pellucid.yaml in " + folder + ", nothing to lay out");
       return;
     }
-    FolderLayout layout = FolderLayout.of(folder.toPath(), prefix(folder));
+    FolderLayout layout = FolderLayout.of(folder.toPath());
+    PrintedPaths paths = paths(folder);
     for (FolderLayout.Change change : layout.changes()) {
-      getLog().error(String.join("\n", LayoutDiff.of(change.source(), change.laidOut())));
+      getLog().error(String.join("\n", LayoutDiff.of(change.source(), change.laidOut(), paths)));
     }
-    layout.leftAlone().forEach(path -> getLog().warn("not looked at, it has slips: " + path));
-    layout.refused().forEach(path -> getLog().warn(Console.refused(path)));
+    layout
+        .leftAlone()
+        .forEach(path -> getLog().warn("not looked at, it has slips: " + paths.of(path)));
+    layout.refused().forEach(path -> getLog().warn(Console.refused(paths.of(path))));
     if (!layout.changes().isEmpty()) {
       throw new MojoFailureException(layout.tally() + "; run: " + formatCommand);
     }

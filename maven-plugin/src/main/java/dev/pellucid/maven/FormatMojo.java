@@ -1,8 +1,10 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.FolderLayout;
+import dev.pellucid.engine.goal.FolderLayout;
+import dev.pellucid.text.PrintedPaths;
 import java.io.File;
 import java.io.IOException;
+import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 
 /**
@@ -21,16 +23,19 @@ public final class FormatMojo extends FolderGoal {
   }
 
   @Override
-  void work(File folder) throws IOException {
+  void work(File folder) throws IOException, MojoFailureException {
     if (!FolderLayout.isFeedFolder(folder.toPath())) {
       getLog().info("pellucid: no pellucid.yaml in " + folder + ", nothing to lay out");
       return;
     }
-    FolderLayout layout = FolderLayout.of(folder.toPath(), prefix(folder));
+    FolderLayout layout = FolderLayout.of(folder.toPath());
+    PrintedPaths paths = paths(folder);
     layout.write(folder.toPath());
-    layout.changes().forEach(change -> getLog().info("laid out " + change.source().path()));
-    layout.leftAlone().forEach(path -> getLog().warn("left alone, it has slips: " + path));
-    layout.refused().forEach(path -> getLog().warn(Console.refused(path)));
+    layout.changes().forEach(change -> getLog().info("laid out " + paths.of(change.source())));
+    layout
+        .leftAlone()
+        .forEach(path -> getLog().warn("left alone, it has slips: " + paths.of(path)));
+    layout.refused().forEach(path -> getLog().warn(Console.refused(paths.of(path))));
     getLog()
         .info("pellucid: " + layout.changes().size() + " of " + layout.files() + " files laid out");
   }

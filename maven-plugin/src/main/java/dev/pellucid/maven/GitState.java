@@ -12,6 +12,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
 
 /**
@@ -23,12 +24,12 @@ import java.util.TreeMap;
  * that git gives to contents.
  *
  * @param commit the short name of the commit that is checked out
- * @param clean whether every recipe, premix, profile and data file below the folder is as that
- *     commit has it, its line ends aside, and none is missing; one that git does not know, or is
- *     told to ignore, is not
+ * @param uncommitted recipes, premixes, profiles and data files below the folder that are not as
+ *     that commit has them, their line ends aside, missing ones too, and those that git does not
+ *     know or is told to ignore; absent where nobody knows
  * @param trouble why git gave no answer, where a person should know
  */
-record GitState(String commit, boolean clean, Optional<String> trouble) {
+record GitState(String commit, Optional<SortedSet<String>> uncommitted, Optional<String> trouble) {
   private static final int FULL_SHA_1 = 40;
 
   static GitState of(File folder) {
@@ -43,14 +44,14 @@ record GitState(String commit, boolean clean, Optional<String> trouble) {
       if (full.isEmpty() || commit.isEmpty()) {
         return none(Optional.empty());
       }
-      return new GitState(commit.get(), isClean(git, full.get()), Optional.empty());
+      return new GitState(commit.get(), uncommitted(git, full.get()), Optional.empty());
     } catch (GitTrouble trouble) {
       return none(trouble.isUsual() ? Optional.empty() : Optional.ofNullable(trouble.getMessage()));
     }
   }
 
   private static GitState none(Optional<String> trouble) {
-    return new GitState("", false, trouble);
+    return new GitState("", Optional.empty(), trouble);
   }
 
   /**
@@ -86,7 +87,7 @@ record GitState(String commit, boolean clean, Optional<String> trouble) {
     return last;
   }
 
-  private static boolean isClean(Git git, String commit) throws GitTrouble {
+  private static Optional<SortedSet<String>> uncommitted(Git git, String commit) throws GitTrouble {
     Map<String, String> names = new TreeMap<>();
     for (String entry : git.said("ls-tree", "-r", "-z", commit).orElse("").split("\0", -1)) {
       // "MODE blob NAME<tab>PATH", and links are of another mode.
@@ -97,9 +98,9 @@ record GitState(String commit, boolean clean, Optional<String> trouble) {
       }
     }
     try {
-      return Pellucid.isAs(git.folder().toPath(), names, GitState::bears);
+      return Optional.of(Pellucid.uncommitted(git.folder().toPath(), names, GitState::bears));
     } catch (IOException unreadable) {
-      return false;
+      return Optional.empty();
     }
   }
 

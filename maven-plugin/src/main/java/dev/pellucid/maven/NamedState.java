@@ -1,6 +1,6 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.FolderState;
+import dev.pellucid.engine.goal.FolderState;
 import java.io.File;
 import java.util.Optional;
 

@@ -1,8 +1,8 @@
 package dev.pellucid.maven;
 
-import dev.pellucid.engine.PastState;
 import dev.pellucid.engine.Pellucid;
-import dev.pellucid.engine.SiteReport;
+import dev.pellucid.engine.goal.PastState;
+import dev.pellucid.engine.goal.SiteReport;
 import java.io.File;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -123,7 +123,7 @@ public final class ReportMojo extends FolderGoal implements MavenReport {
     refuseLinkOut(target, "pellucid.pages");
     SiteReport report =
         Pellucid.report(
-            folder.toPath(), prefix(folder), Console.day(day), past(folder), target.toPath());
+            folder.toPath(), paths(folder), Console.day(day), past(folder), target.toPath());
     getLog().info("pellucid: " + report.check().tally());
     getLog().info("pellucid: " + report.tally() + " in " + target);
   }

@@ -1,8 +1,9 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.Pellucid;
-import dev.pellucid.engine.TraceReport;
+import dev.pellucid.engine.goal.TraceReport;
 import dev.pellucid.show.FindingText;
+import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;
@@ -40,8 +41,9 @@ public final class TraceMojo extends FolderGoal {
   void work(File folder) throws IOException, MojoFailureException {
     String lotAsked = asked(lot, "pellucid.lot");
     String batchAsked = asked(batch, "pellucid.batch");
-    TraceReport report = Pellucid.trace(folder.toPath(), prefix(folder), lotAsked, batchAsked);
-    report.findings().forEach(it -> getLog().error(FindingText.of(it).stripTrailing()));
+    PrintedPaths paths = paths(folder);
+    TraceReport report = Pellucid.trace(folder.toPath(), paths, lotAsked, batchAsked);
+    report.findings().forEach(it -> getLog().error(FindingText.of(it, paths).stripTrailing()));
     report.text().lines().map(Unseen::shown).forEach(getLog()::info);
     List<String> failed = new ArrayList<>(report.unknown());
     if (!report.unsearched().isEmpty()) {

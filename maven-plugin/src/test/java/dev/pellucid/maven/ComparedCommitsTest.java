@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.CompareReport;
-import dev.pellucid.engine.FolderState;
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.compare.RecipeChange.Cause;
 import dev.pellucid.engine.compare.RecipeChange.How;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
+import dev.pellucid.engine.goal.CompareReport;
+import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.maven.PlantedRepository.State;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -156,7 +156,7 @@ class StrangeGitTest {
     File folder = feeds.toFile();
     Git none = new Git(folder, Optional.empty(), SHORT);
     assertTrue(trouble(() -> NamedState.of(none, "HEAD")).startsWith("the program git was not"));
-    assertEquals(new GitState("", false, Optional.empty()), GitState.of(none));
+    assertEquals(new GitState("", Optional.empty(), Optional.empty()), GitState.of(none));
 
     Git git = new Git(folder);
     assertEquals(

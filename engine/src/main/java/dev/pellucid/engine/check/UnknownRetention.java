@@ -2,9 +2,9 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.RetentionGap;
+import dev.pellucid.engine.compute.Retentions;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.larder.Retentions;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.About;

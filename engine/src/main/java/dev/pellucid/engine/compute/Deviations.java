@@ -1,6 +1,5 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Composition;
 import java.util.Arrays;
 import java.util.SortedMap;
 import java.util.SortedSet;

@@ -1,6 +1,5 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Composition;
 import dev.pellucid.engine.larder.Content;
 import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Ingredient.ContentBlock;

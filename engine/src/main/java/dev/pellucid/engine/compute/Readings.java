@@ -1,6 +1,5 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Composition;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.resolve.Basis;

@@ -1,6 +1,5 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Composition;
 import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Price;
 import dev.pellucid.engine.resolve.Line;
@@ -18,18 +17,18 @@ public final class Row {
   private final Leaf leaf;
   private final Kept kept;
   private final Kept asIfGapsKeptAll;
-  private final Whole whole;
+  private final FeedYield ofFeed;
 
   /**
    * @param asIfGapsKeptAll what would be kept if every step of which the folder tells nothing kept
    *     all
-   * @param whole all that the feed is made of
+   * @param ofFeed how much finished feed there is for all dry matter
    */
-  Row(Leaf leaf, Kept kept, Kept asIfGapsKeptAll, Whole whole) {
+  Row(Leaf leaf, Kept kept, Kept asIfGapsKeptAll, FeedYield ofFeed) {
     this.leaf = leaf;
     this.kept = kept;
     this.asIfGapsKeptAll = asIfGapsKeptAll;
-    this.whole = whole;
+    this.ofFeed = ofFeed;
   }
 
   Leaf leaf() {
@@ -37,12 +36,12 @@ public final class Row {
   }
 
   /** The same of another weighing of the recipe. */
-  Row weighed(Leaf other, Whole another) {
-    return new Row(other, kept, asIfGapsKeptAll, another);
+  Row weighed(Leaf other, FeedYield yielding) {
+    return new Row(other, kept, asIfGapsKeptAll, yielding);
   }
 
   Row asIfGapsKeptAll() {
-    return new Row(leaf, asIfGapsKeptAll, asIfGapsKeptAll, whole);
+    return new Row(leaf, asIfGapsKeptAll, asIfGapsKeptAll, ofFeed);
   }
 
   /**
@@ -51,7 +50,7 @@ public final class Row {
    * does not grow so, for which see {@link ComputedFeed#weighed(Weighing)}.
    */
   public Row ofOneKg() {
-    return new Row(leaf.weighed(1, 1), kept, asIfGapsKeptAll, whole);
+    return new Row(leaf.weighed(1, 1), kept, asIfGapsKeptAll, ofFeed);
   }
 
   /** The line of the recipe to blame. */
@@ -93,7 +92,7 @@ public final class Row {
 
   /** The dry matter of it, on target. */
   public double dryMatter() {
-    return Whole.dryMatter(leaf, whole.moisture());
+    return FeedYield.dryMatter(leaf, ofFeed.moisture());
   }
 
   /**
@@ -101,7 +100,7 @@ public final class Row {
    * as the feed has for each kg of dry matter.
    */
   public double finished() {
-    return whole.finished(dryMatter());
+    return ofFeed.finished(dryMatter());
   }
 
   /** The mass at an end. */

@@ -1,12 +1,12 @@
 package dev.pellucid.engine.explain;
 
+import dev.pellucid.engine.compute.Composition;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.explain.Explanation.Part;
 import dev.pellucid.engine.explain.Explanation.Sum;
-import dev.pellucid.engine.larder.Composition;
 import dev.pellucid.engine.larder.Content;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.larder.Nutrients;

@@ -43,19 +43,20 @@ public final class FolderFindings {
   /**
    * A folder is no place to look at in an editor, so it is named at the settings.
    *
-   * @param settings the path of pellucid.yaml
+   * @param path empty for the folder of feeds itself
    */
-  static Finding unreadableFolder(String path, String settings) {
-    return Finding.error(UNREADABLE, place(settings), "the folder " + path + " cannot be opened")
+  static Finding unreadableFolder(String path) {
+    String named = path.isEmpty() ? "itself" : path;
+    return Finding.error(
+            UNREADABLE, place(Texts.SETTINGS), "the folder " + named + " cannot be opened")
         .helping("look whether it is still there and whether you may read it");
   }
 
-  /**
-   * @param settings the path of pellucid.yaml
-   */
-  static Finding linkToFolder(String path, String settings) {
+  static Finding linkToFolder(String path) {
     return Finding.warning(
-            LINK, place(settings), path + " is a link to a folder elsewhere and is not followed")
+            LINK,
+            place(Texts.SETTINGS),
+            path + " is a link to a folder elsewhere and is not followed")
         .helping("put the folder itself there, so that its history is kept with the rest");
   }
 

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.folder;
 
 import dev.pellucid.finding.Finding;
+import java.util.Optional;
 
 /**
  * A file or folder that was found, could be meant to be read, and was not.
@@ -9,6 +10,17 @@ import dev.pellucid.finding.Finding;
  * @param finding what was said of it
  */
 public record Passed(String path, Why why, Finding finding) {
+  boolean is(String path, Why why) {
+    return this.why == why && this.path.equals(path);
+  }
+
+  /** Of a copy, the path of what it is a copy of. */
+  Optional<String> original() {
+    String name = Names.ofFile(path);
+    String folder = path.substring(0, path.length() - name.length());
+    return why == Why.COPY ? NearName.of(name).map(it -> folder + it.meant()) : Optional.empty();
+  }
+
   /** Why it was not read. */
   public enum Why {
     /** It leads to another place. */

@@ -7,63 +7,59 @@ import dev.pellucid.engine.larder.BatchRecord.Flushed;
 import dev.pellucid.engine.larder.BatchRecord.Release;
 import dev.pellucid.engine.larder.BatchRecord.Told;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.text.Span;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.function.Function;
-import java.util.function.Predicate;
 
 /** One file of {@code batches/}. */
 final class BatchReader {
-  private final List<Finding> findings;
-  private final Function<Scalar, Optional<String>> knownLot;
-  private final Predicate<Scalar> knownBatch;
-  private final Known ingredients;
+  private final Remarks remarks;
+  private final BatchNames names;
   private final FigureReader figures;
 
-  /**
-   * @param knownLot the number of a lot as the folder writes it; empty, and said so, where there is
-   *     no such lot
-   * @param knownBatch the same of a batch that can have been before this one
-   * @param ingredients what can be flushed with
-   */
-  BatchReader(
-      List<Finding> findings,
-      Function<Scalar, Optional<String>> knownLot,
-      Predicate<Scalar> knownBatch,
-      Known ingredients) {
-    this.knownBatch = knownBatch;
-    this.ingredients = ingredients;
-    this.findings = findings;
-    this.knownLot = knownLot;
-    this.figures = new FigureReader(findings);
+  private BatchReader(BatchNames names, Remarks remarks) {
+    this.names = names;
+    this.remarks = remarks;
+    this.figures = new FigureReader(remarks);
+  }
+
+  static Read<Optional<BatchRecord>> read(DataFile file, BatchNames names) {
+    Remarks remarks = new Remarks();
+    Optional<BatchNumber> number = BatchNumber.of(file.stem());
+    if (number.isEmpty()) {
+      remarks.add(LotFindings.batch(file.source().beginning(), file.stem()));
+      return file.read(Optional.empty(), remarks);
+    }
+    BatchReader reader = new BatchReader(names, remarks);
+    return file.read(
+        file.fields(Vocabulary.BATCH, remarks)
+            .flatMap(fields -> reader.record(file, fields, number.get())),
+        remarks);
   }
 
   /** Empty where its size cannot be read: without it nothing can be held against a plan. */
-  Optional<BatchRecord> read(DataFile file, Fields fields, String code, LocalDate day, int serial) {
+  private Optional<BatchRecord> record(DataFile file, Fields fields, BatchNumber number) {
     OptionalDouble size = positive(fields, "size", Extent.WEIGHT);
     List<Entry> entries = new ArrayList<>();
     fields.blocks("weighed", Vocabulary.WEIGHED).forEach(it -> entry(it).ifPresent(entries::add));
-    QualityReader quality = new QualityReader(figures, findings);
+    QualityReader quality = new QualityReader(figures, remarks);
     BatchRecord record =
         new BatchRecord(
             file.stem(),
-            code,
-            day,
-            serial,
+            number.code(),
+            number.day(),
+            number.serial(),
             size.orElse(1),
             fields
                 .text("after")
-                .filter(knownBatch)
-                .map(number -> new Told<>(number.text(), number.span())),
+                .filter(before -> names.isBefore(before, file.stem(), remarks))
+                .map(before -> new Told<>(before.text(), before.span())),
             fields.block("flushed", Vocabulary.FLUSH).flatMap(this::flushed),
             entries,
             told(fields, "water", amount(fields, "water", Kind.MASS)),
@@ -89,7 +85,7 @@ final class BatchReader {
         name ->
             new Entry(
                 name.text(),
-                lot.flatMap(knownLot).orElse(""),
+                lot.flatMap(it -> names.lot(it, remarks)).orElse(""),
                 lot.map(Scalar::text).orElse(""),
                 kg,
                 name.span(),
@@ -99,7 +95,8 @@ final class BatchReader {
 
   private Optional<Flushed> flushed(Fields block) {
     OptionalDouble kg = positive(block, "quantity", Extent.WEIGHT);
-    Optional<Scalar> with = block.text("with").filter(name -> ingredients.check(name, findings));
+    Optional<Scalar> with =
+        block.text("with").filter(name -> names.ingredients().check(name, remarks));
     return kg.isPresent() && with.isPresent()
         ? Optional.of(
             new Flushed(
@@ -128,7 +125,7 @@ final class BatchReader {
   private Optional<Drying.Read> reading(Fields block, double before, OptionalDouble load) {
     OptionalDouble hours = amount(block, "at", Kind.TIME);
     if (block.has("moisture") == block.has("tray") || (block.has("tray") && load.isEmpty())) {
-      findings.add(
+      remarks.add(
           LotFindings.record(
               block.place(),
               "a reading is a moisture, or the weight of a tray whose load is told",
@@ -152,7 +149,7 @@ final class BatchReader {
   /** Dry matter stays on the tray, so that its share of the weight tells the moisture. */
   private Optional<Drying.Read> ofTray(Fields block, double hours, double dry, double tray) {
     if (tray < dry) {
-      findings.add(
+      remarks.add(
           LotFindings.record(
               block.placeOf("tray"),
               "the tray weighs less than the dry matter that was loaded onto it",
@@ -172,7 +169,7 @@ final class BatchReader {
     OptionalDouble rest = amount(block.get(), "rest", Kind.MASS);
     if (full.isPresent() != of.isPresent() || (full.isEmpty() && rest.isEmpty())) {
       if (!block.get().has("full") || !block.get().has("of")) {
-        findings.add(
+        remarks.add(
             LotFindings.record(
                 block.get().place(),
                 "bags are told by how many are full, of what, and the rest",

@@ -6,7 +6,6 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,16 +15,16 @@ final class BoundsReader {
   static final String FILE = "practice/bounds.yaml";
 
   private final Sources sources;
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  BoundsReader(Sources sources, List<Finding> findings) {
+  BoundsReader(Sources sources, Remarks remarks) {
     this.sources = sources;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   Map<BoundOf, PracticeBound> read(Optional<DataFile> file) {
     Map<BoundOf, PracticeBound> bounds = new EnumMap<>(BoundOf.class);
-    Optional<Fields> fields = file.flatMap(it -> it.fields(Vocabulary.BOUNDS, findings));
+    Optional<Fields> fields = file.flatMap(it -> it.fields(Vocabulary.BOUNDS, remarks));
     if (fields.isPresent()) {
       for (BoundOf of : BoundOf.values()) {
         fields
@@ -43,7 +42,7 @@ final class BoundsReader {
     Optional<Scalar> from = block.text("from");
     Optional<Scalar> to = block.text("to");
     if (!block.has("from") && !block.has("to")) {
-      findings.add(
+      remarks.add(
           KeyFindings.missingKey(block.place(), "to", block.keys(), "the high end, or from"));
       return Optional.empty();
     }
@@ -53,7 +52,7 @@ final class BoundsReader {
       return Optional.empty();
     }
     if (low.orElse(0) > high.orElse(Double.MAX_VALUE)) {
-      to.ifPresent(value -> findings.add(belowItsLow(value)));
+      to.ifPresent(value -> remarks.add(belowItsLow(value)));
       return Optional.empty();
     }
     return Optional.of(
@@ -68,7 +67,7 @@ final class BoundsReader {
 
   private OptionalDouble end(Optional<Scalar> value, Kind kind) {
     return value
-        .map(text -> new FigureReader(findings).base(text, kind))
+        .map(text -> new FigureReader(remarks).base(text, kind))
         .orElse(OptionalDouble.empty());
   }
 

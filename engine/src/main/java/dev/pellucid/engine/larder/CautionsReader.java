@@ -1,7 +1,6 @@
 package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,8 +13,8 @@ final class CautionsReader {
 
   private final Map<String, List<String>> byWord = new LinkedHashMap<>();
 
-  CautionsReader(Optional<DataFile> file, List<Finding> findings) {
-    Optional<Fields> fields = file.flatMap(it -> it.fields(Vocabulary.CAUTIONS, findings));
+  CautionsReader(Optional<DataFile> file, Remarks remarks) {
+    Optional<Fields> fields = file.flatMap(it -> it.fields(Vocabulary.CAUTIONS, remarks));
     for (String word : Vocabulary.CAUTIONS.words()) {
       List<String> sentences =
           fields.map(it -> it.texts(word).stream().map(Scalar::text).toList()).orElse(List.of());

@@ -3,7 +3,6 @@ package dev.pellucid.engine.larder;
 import dev.pellucid.engine.larder.Ingredient.ContentBlock;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,13 +16,13 @@ import java.util.Optional;
 final class ContentsReader {
   private final Nutrients nutrients;
   private final Names names;
-  private final List<Finding> findings;
+  private final Remarks remarks;
   private final Map<String, Span> told = new HashMap<>();
 
-  ContentsReader(Nutrients nutrients, Names names, List<Finding> findings) {
+  ContentsReader(Nutrients nutrients, Names names, Remarks remarks) {
     this.nutrients = nutrients;
     this.names = names;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   /** Blocks for a species before the general ones, else in their order. */
@@ -39,7 +38,7 @@ final class ContentsReader {
   private ContentBlock block(Fields block) {
     Source source = names.sources().of(block);
     Optional<Scalar> species = block.text("species");
-    species.ifPresent(word -> names.species().check(word, findings));
+    species.ifPresent(word -> names.species().check(word, remarks));
     Map<String, Content> contents = new LinkedHashMap<>();
     for (Entry entry : block.others()) {
       content(block, entry, species, source)
@@ -51,7 +50,7 @@ final class ContentsReader {
   private Optional<Content> content(
       Fields block, Entry entry, Optional<Scalar> species, Source source) {
     Scalar name = entry.key();
-    if (!names.nutrients().check(name, block.keys().words(), findings)) {
+    if (!names.nutrients().check(name, block.keys().words(), remarks)) {
       return Optional.empty();
     }
     Optional<Scalar> value = block.textOf(entry);
@@ -59,7 +58,7 @@ final class ContentsReader {
     if (value.isEmpty() || nutrient.isEmpty() || isTold(name, species)) {
       return Optional.empty();
     }
-    return new FigureReader(findings).content(value.get(), nutrient.get().unit().kind(), source);
+    return new FigureReader(remarks).content(value.get(), nutrient.get().unit().kind(), source);
   }
 
   private boolean isTold(Scalar name, Optional<Scalar> species) {
@@ -67,7 +66,7 @@ final class ContentsReader {
     Span earlier = told.putIfAbsent(whom + " " + name.text(), name.span());
     if (earlier != null) {
       String block = whom.isEmpty() ? "in this ingredient" : whom;
-      findings.add(ReferenceFindings.nutrientTwice(name, block, earlier));
+      remarks.add(ReferenceFindings.nutrientTwice(name, block, earlier));
     }
     return earlier != null;
   }

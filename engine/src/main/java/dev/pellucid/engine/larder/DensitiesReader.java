@@ -1,10 +1,8 @@
 package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.larder.Ingredient.Form;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Extent;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,22 +13,22 @@ final class DensitiesReader {
   static final String WET_MASH = "wet-mash";
 
   private final Sources sources;
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  DensitiesReader(Sources sources, List<Finding> findings) {
+  DensitiesReader(Sources sources, Remarks remarks) {
     this.sources = sources;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   Densities read(Optional<DataFile> file) {
-    return file.flatMap(it -> it.fields(Vocabulary.DENSITIES, findings))
+    return file.flatMap(it -> it.fields(Vocabulary.DENSITIES, remarks))
         .map(this::densities)
         .orElse(Densities.NONE);
   }
 
   private Densities densities(Fields fields) {
     sources.of(fields);
-    FigureReader figures = new FigureReader(findings);
+    FigureReader figures = new FigureReader(remarks);
     Map<Form, Double> byForm = new EnumMap<>(Form.class);
     for (Form form : Form.values()) {
       String word = Vocabulary.words(new Form[] {form}).get(0);

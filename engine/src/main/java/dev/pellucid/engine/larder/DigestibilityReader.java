@@ -3,7 +3,6 @@ package dev.pellucid.engine.larder;
 import dev.pellucid.engine.larder.Digestibility.ProcessKind;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,13 +15,13 @@ import java.util.OptionalDouble;
 final class DigestibilityReader {
   private final Nutrients nutrients;
   private final Names names;
-  private final List<Finding> findings;
+  private final Remarks remarks;
   private final Map<String, Span> told = new HashMap<>();
 
-  DigestibilityReader(Nutrients nutrients, Names names, List<Finding> findings) {
+  DigestibilityReader(Nutrients nutrients, Names names, Remarks remarks) {
     this.nutrients = nutrients;
     this.names = names;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   List<Digestibility> read(Fields ingredient) {
@@ -52,22 +51,22 @@ final class DigestibilityReader {
   }
 
   private String species(Scalar word) {
-    names.species().check(word, findings);
+    names.species().check(word, remarks);
     return word.text();
   }
 
   private OptionalDouble coefficient(Fields block, Entry entry, String whom) {
     Scalar name = entry.key();
-    if (!names.nutrients().check(name, block.keys().words(), findings)
+    if (!names.nutrients().check(name, block.keys().words(), remarks)
         || nutrients.named(name.text()).isEmpty()) {
       return OptionalDouble.empty();
     }
     Span earlier = told.putIfAbsent(whom + "/" + name.text(), name.span());
     if (earlier != null) {
       String where = whom.isEmpty() ? "in this digestibility" : whom;
-      findings.add(ReferenceFindings.nutrientTwice(name, where, earlier));
+      remarks.add(ReferenceFindings.nutrientTwice(name, where, earlier));
     }
     Optional<Scalar> value = block.textOf(entry);
-    return value.map(new FigureReader(findings)::share).orElse(OptionalDouble.empty());
+    return value.map(new FigureReader(remarks)::share).orElse(OptionalDouble.empty());
   }
 }

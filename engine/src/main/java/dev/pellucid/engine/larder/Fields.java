@@ -6,7 +6,6 @@ import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Mapping;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.engine.yaml.Yaml.Sequence;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -23,29 +22,38 @@ import java.util.function.Function;
 final class Fields {
   private final Mapping mapping;
   private final Keys keys;
-  private final List<Finding> findings;
+  private final Remarks remarks;
   private final Map<String, Entry> named = new HashMap<>();
   private final List<Entry> others = new ArrayList<>();
   private final Span place;
 
-  private Fields(Mapping mapping, Keys keys, Span place, List<Finding> findings) {
+  private Fields(Mapping mapping, Keys keys, Span place, Remarks remarks) {
     this.mapping = mapping;
     this.keys = keys;
     this.place = place;
-    this.findings = findings;
+    this.remarks = remarks;
     mapping.entries().forEach(this::sort);
     keys.names().forEach(this::require);
+  }
+
+  private Fields(Fields same, Remarks remarks) {
+    this.mapping = same.mapping;
+    this.keys = same.keys;
+    this.place = same.place;
+    this.remarks = remarks;
+    this.named.putAll(same.named);
+    this.others.addAll(same.others);
   }
 
   /**
    * @param place where to point when a key is missing and the mapping has no key at all
    */
-  static Optional<Fields> of(Yaml node, Keys keys, Span place, List<Finding> findings) {
+  static Optional<Fields> of(Yaml node, Keys keys, Span place, Remarks remarks) {
     if (node instanceof Mapping mapping) {
       Span first = mapping.entries().isEmpty() ? place : mapping.entries().get(0).key().span();
-      return Optional.of(new Fields(mapping, keys, first, findings));
+      return Optional.of(new Fields(mapping, keys, first, remarks));
     }
-    findings.add(KeyFindings.shape(placeOf(node, place), keys.thing(), node));
+    remarks.add(KeyFindings.shape(placeOf(node, place), keys.thing(), node));
     return Optional.empty();
   }
 
@@ -55,13 +63,13 @@ final class Fields {
     } else if (keys.others().isPresent()) {
       others.add(entry);
     } else {
-      findings.add(KeyFindings.unknownKey(entry.key(), keys));
+      remarks.add(KeyFindings.unknownKey(entry.key(), keys));
     }
   }
 
   private void require(Key key) {
     if (key.required() && !named.containsKey(key.name())) {
-      findings.add(KeyFindings.missing(place, key, keys));
+      remarks.add(KeyFindings.missing(place, key, keys));
     }
   }
 
@@ -72,6 +80,16 @@ final class Fields {
 
   Keys keys() {
     return keys;
+  }
+
+  /** Where what is wrong with it is said. */
+  Remarks remarks() {
+    return remarks;
+  }
+
+  /** The same, of which what is wrong is said elsewhere. */
+  Fields into(Remarks elsewhere) {
+    return new Fields(this, elsewhere);
   }
 
   boolean has(String name) {
@@ -142,9 +160,7 @@ final class Fields {
 
   /** The block behind any entry. */
   Optional<Fields> blockOf(Entry entry, Keys inner) {
-    return isBare(entry)
-        ? Optional.empty()
-        : of(entry.value(), inner, entry.key().span(), findings);
+    return isBare(entry) ? Optional.empty() : of(entry.value(), inner, entry.key().span(), remarks);
   }
 
   List<Fields> blocks(String name, Keys inner) {
@@ -154,7 +170,7 @@ final class Fields {
             + inner.words().get(0)
             + ": \", and write its other keys below";
     for (Yaml item : items(name, found -> shape)) {
-      of(item, inner, placeOf(item, placeOf(name)), findings).ifPresent(blocks::add);
+      of(item, inner, placeOf(item, placeOf(name)), remarks).ifPresent(blocks::add);
     }
     return blocks;
   }
@@ -167,13 +183,13 @@ final class Fields {
     if (entry.value() instanceof Sequence sequence) {
       return sequence.items();
     }
-    findings.add(KeyFindings.noList(placeOf(name), entry.value(), shape.apply(entry.value())));
+    remarks.add(KeyFindings.noList(placeOf(name), entry.value(), shape.apply(entry.value())));
     return List.of();
   }
 
   private boolean isBare(Entry entry) {
     if (entry.value() instanceof Scalar text && text.text().isBlank()) {
-      findings.add(KeyFindings.empty(entry.key()));
+      remarks.add(KeyFindings.empty(entry.key()));
       return true;
     }
     return false;
@@ -182,19 +198,19 @@ final class Fields {
   private Optional<Scalar> scalar(Yaml node, Span otherwise) {
     if (node instanceof Scalar text) {
       if (text.text().isBlank()) {
-        findings.add(KeyFindings.emptyItem(placeOf(node, otherwise)));
+        remarks.add(KeyFindings.emptyItem(placeOf(node, otherwise)));
         return Optional.empty();
       }
       return Optional.of(text);
     }
-    findings.add(KeyFindings.shape(placeOf(node, otherwise), "text", node));
+    remarks.add(KeyFindings.shape(placeOf(node, otherwise), "text", node));
     return Optional.empty();
   }
 
   private boolean isOneOf(Scalar word, String what, Collection<String> words) {
     boolean known = words.contains(word.text());
     if (!known) {
-      findings.add(KeyFindings.unknownWord(word, what, words));
+      remarks.add(KeyFindings.unknownWord(word, what, words));
     }
     return known;
   }

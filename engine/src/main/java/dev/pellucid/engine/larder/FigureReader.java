@@ -9,7 +9,6 @@ import dev.pellucid.measure.Unit;
 import dev.pellucid.text.Blanks;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -37,10 +36,10 @@ final class FigureReader {
   private static final Pattern DAY = Pattern.compile("^([0-9]{4})-([0-9]{2})-([0-9]{2})$");
   private static final int MOST_DIGITS = 12;
 
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  FigureReader(List<Finding> findings) {
-    this.findings = findings;
+  FigureReader(Remarks remarks) {
+    this.remarks = remarks;
   }
 
   /** {@code 18 %}. */
@@ -52,7 +51,7 @@ final class FigureReader {
   OptionalDouble share(Scalar value) {
     Optional<Figure> figure = figure(value, Kind.SHARE);
     if (figure.isPresent() && figure.get().base() > 1) {
-      findings.add(FigureFindings.aboveWhole(value));
+      remarks.add(FigureFindings.aboveWhole(value));
       return OptionalDouble.empty();
     }
     return figure.isPresent() ? OptionalDouble.of(figure.get().base()) : OptionalDouble.empty();
@@ -68,7 +67,7 @@ final class FigureReader {
   OptionalDouble positive(Scalar value, Extent extent) {
     OptionalDouble base = base(value, extent.kind());
     if (base.isPresent() && base.getAsDouble() <= 0) {
-      findings.add(FigureFindings.nothing(value));
+      remarks.add(FigureFindings.nothing(value));
       return OptionalDouble.empty();
     }
     return base.isPresent() && !holds(value, base.getAsDouble(), Optional.of(extent))
@@ -79,14 +78,14 @@ final class FigureReader {
   /** Whether a figure can be at all; a finding where not. */
   private boolean holds(Scalar value, double base, Optional<Extent> extent) {
     Optional<Extent> broken = extent.filter(one -> !one.holds(base));
-    broken.ifPresent(one -> findings.add(FigureFindings.outOfBounds(value, one)));
+    broken.ifPresent(one -> remarks.add(FigureFindings.outOfBounds(value, one)));
     return broken.isEmpty();
   }
 
   /** {@code 24}, a count of things. */
   OptionalInt count(Scalar value) {
     if (!value.text().matches("[1-9][0-9]{0,5}")) {
-      findings.add(FigureFindings.count(value));
+      remarks.add(FigureFindings.count(value));
       return OptionalInt.empty();
     }
     return OptionalInt.of(Integer.parseInt(value.text()));
@@ -97,9 +96,9 @@ final class FigureReader {
     Matcher range = RANGE.matcher(spaced(value));
     if (!range.matches()) {
       if (AMOUNT.matcher(spaced(value)).matches()) {
-        findings.add(NumberSlips.oneFigureForRange(value));
+        remarks.add(NumberSlips.oneFigureForRange(value));
       } else {
-        findings.add(NumberSlips.explain(value));
+        remarks.add(NumberSlips.explain(value));
       }
       return Optional.empty();
     }
@@ -109,7 +108,7 @@ final class FigureReader {
       return Optional.empty();
     }
     if (low.get().base() > high.get().base()) {
-      findings.add(FigureFindings.backwards(value));
+      remarks.add(FigureFindings.backwards(value));
       return Optional.empty();
     }
     return Optional.of(new Ends(low.get().base(), high.get().base()));
@@ -119,11 +118,11 @@ final class FigureReader {
   Optional<Ends> part(Scalar value) {
     Optional<Ends> ends = range(value, Kind.SHARE);
     if (ends.isPresent() && ends.get().high() > 1) {
-      findings.add(FigureFindings.aboveWhole(value));
+      remarks.add(FigureFindings.aboveWhole(value));
       return Optional.empty();
     }
     if (ends.isPresent() && ends.get().high() <= 0) {
-      findings.add(FigureFindings.nothing(value));
+      remarks.add(FigureFindings.nothing(value));
       return Optional.empty();
     }
     return ends;
@@ -168,7 +167,7 @@ final class FigureReader {
 
   private Optional<Figure> withinWhole(Scalar value, Optional<Figure> figure) {
     if (figure.isPresent() && figure.get().unit().kind() == Kind.SHARE && figure.get().base() > 1) {
-      findings.add(FigureFindings.aboveWhole(value));
+      remarks.add(FigureFindings.aboveWhole(value));
       return Optional.empty();
     }
     return figure;
@@ -177,7 +176,7 @@ final class FigureReader {
   private Optional<Figure> amount(Scalar value, String text, Kind kind) {
     Matcher amount = AMOUNT.matcher(text);
     if (NumberSlips.isExponent(text) || !amount.matches()) {
-      findings.add(NumberSlips.explain(value));
+      remarks.add(NumberSlips.explain(value));
       return Optional.empty();
     }
     return checked(value, amount.group(1), amount.group(2), kind);
@@ -186,7 +185,7 @@ final class FigureReader {
   /** A bare number before a name, as formulas write it; empty where it breaks the number rule. */
   Optional<String> number(Scalar value, String number) {
     Optional<Finding> slip = NumberSlips.inDigits(value, number, MOST_DIGITS);
-    slip.ifPresent(findings::add);
+    slip.ifPresent(remarks::add);
     return slip.isPresent() ? Optional.empty() : Optional.of(number);
   }
 
@@ -195,10 +194,10 @@ final class FigureReader {
       return Optional.empty();
     }
     if (unit == null) {
-      findings.add(FigureFindings.unitMissing(value, kind, Units.example(kind)));
+      remarks.add(FigureFindings.unitMissing(value, kind, Units.example(kind)));
       return Optional.empty();
     }
-    return Units.of(value, unit.strip(), kind, findings)
+    return Units.of(value, unit.strip(), kind, remarks)
         .map(known -> new Figure(number, known))
         .filter(figure -> holds(value, figure.base(), Extent.of(kind)));
   }
@@ -214,16 +213,16 @@ final class FigureReader {
                 Integer.parseInt(day.group(2)),
                 Integer.parseInt(day.group(3)));
         if (!Calendar.holds(read)) {
-          findings.add(FigureFindings.dayOutOfBounds(value));
+          remarks.add(FigureFindings.dayOutOfBounds(value));
           return Optional.empty();
         }
         return Optional.of(read);
       } catch (DateTimeException noSuchDay) {
-        findings.add(FigureFindings.day(value));
+        remarks.add(FigureFindings.day(value));
         return Optional.empty();
       }
     }
-    findings.add(FigureFindings.day(value));
+    remarks.add(FigureFindings.day(value));
     return Optional.empty();
   }
 
@@ -243,6 +242,6 @@ final class FigureReader {
 
   /** The unit that a symbol means, for those who need no figure. */
   Optional<Unit> unit(Scalar value) {
-    return Units.ofNutrient(value, findings);
+    return Units.ofNutrient(value, remarks);
   }
 }

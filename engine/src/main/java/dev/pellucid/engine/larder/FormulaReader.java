@@ -2,7 +2,6 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.larder.Nutrient.Formula.Term;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
 import java.math.BigDecimal;
@@ -26,7 +25,7 @@ final class FormulaReader {
   private final Kind kind;
   private final Function<String, Optional<Kind>> kindOf;
   private final Known nutrients;
-  private final List<Finding> findings;
+  private final Remarks remarks;
   private final List<Term> terms = new ArrayList<>();
   private double constant;
   private boolean hasFactor;
@@ -37,12 +36,12 @@ final class FormulaReader {
       Kind kind,
       Function<String, Optional<Kind>> kindOf,
       Known nutrients,
-      List<Finding> findings) {
+      Remarks remarks) {
     this.formula = formula;
     this.kind = kind;
     this.kindOf = kindOf;
     this.nutrients = nutrients;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   /** The formula as a sum. */
@@ -112,7 +111,7 @@ final class FormulaReader {
 
   private void add(String shown, Kind result, Term term) {
     if (result != kind) {
-      findings.add(NutrientFindings.formulaKind(formula, shown, result, kind));
+      remarks.add(NutrientFindings.formulaKind(formula, shown, result, kind));
       whole = false;
       return;
     }
@@ -133,7 +132,7 @@ final class FormulaReader {
   private boolean name(String name) {
     boolean known = nutrients.has(name);
     if (!known) {
-      nutrients.check(new Scalar(name, false, formula.span()), findings);
+      nutrients.check(new Scalar(name, false, formula.span()), remarks);
       whole = false;
     }
     return known;
@@ -157,12 +156,12 @@ final class FormulaReader {
       return Optional.empty();
     }
     Optional<Unit> unit = Unit.of(symbol);
-    if (new FigureReader(findings).number(formula, number).isEmpty()) {
+    if (new FigureReader(remarks).number(formula, number).isEmpty()) {
       whole = false;
       return Optional.empty();
     }
     if (!symbol.isEmpty() && unit.isEmpty()) {
-      findings.add(
+      remarks.add(
           FigureFindings.unitUnknown(formula, symbol)
               .helping("write figure, unit and name, as in 23.6 MJ/kg crude-fat"));
       whole = false;
@@ -172,7 +171,7 @@ final class FormulaReader {
   }
 
   private void refuse(String sentence, String help) {
-    findings.add(NutrientFindings.formula(formula, sentence, help));
+    remarks.add(NutrientFindings.formula(formula, sentence, help));
     whole = false;
   }
 }

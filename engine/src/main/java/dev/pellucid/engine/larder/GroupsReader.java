@@ -3,8 +3,6 @@ package dev.pellucid.engine.larder;
 import dev.pellucid.engine.larder.Larder.Group;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
-import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -13,15 +11,15 @@ import java.util.TreeMap;
 final class GroupsReader {
   static final String FILE = "groups.yaml";
 
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  GroupsReader(List<Finding> findings) {
-    this.findings = findings;
+  GroupsReader(Remarks remarks) {
+    this.remarks = remarks;
   }
 
   SortedMap<String, Group> read(Optional<DataFile> file) {
     SortedMap<String, Group> groups = new TreeMap<>();
-    file.flatMap(it -> it.fields(Vocabulary.GROUPS, findings))
+    file.flatMap(it -> it.fields(Vocabulary.GROUPS, remarks))
         .ifPresent(fields -> fields.others().forEach(entry -> group(fields, entry, groups)));
     return groups;
   }
@@ -29,7 +27,7 @@ final class GroupsReader {
   private void group(Fields fields, Entry entry, SortedMap<String, Group> groups) {
     Scalar name = entry.key();
     if (!name.text().matches(Vocabulary.NAME)) {
-      findings.add(KeyFindings.name(name.span(), name.text(), "a group"));
+      remarks.add(KeyFindings.name(name.span(), name.text(), "a group"));
       return;
     }
     String title = fields.textOf(entry).map(Scalar::text).orElse("");

@@ -1,11 +1,9 @@
 package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.larder.Ingredient.ContentBlock;
-import dev.pellucid.finding.Finding;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -29,12 +27,12 @@ final class IngredientChecks {
 
   private final Ingredient ingredient;
   private final Nutrients nutrients;
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  IngredientChecks(Ingredient ingredient, Nutrients nutrients, List<Finding> findings) {
+  IngredientChecks(Ingredient ingredient, Nutrients nutrients, Remarks remarks) {
     this.ingredient = ingredient;
     this.nutrients = nutrients;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   /**
@@ -45,9 +43,9 @@ final class IngredientChecks {
     if (whole && nutrients.moisture().isPresent() && !hasMoisture()) {
       bound()
           .ifPresentOrElse(
-              it -> findings.add(NutrientFindings.moistureBound(it, ingredient.name())),
+              it -> remarks.add(NutrientFindings.moistureBound(it, ingredient.name())),
               () ->
-                  findings.add(
+                  remarks.add(
                       NutrientFindings.noMoisture(ingredient.declared(), ingredient.name())));
     }
     Set<Content> reported = new LinkedHashSet<>();
@@ -124,7 +122,7 @@ final class IngredientChecks {
     }
     if (sum > MOST + ROUNDING) {
       String percent = String.format(Locale.ROOT, "%.2f", sum * 100);
-      findings.add(NutrientFindings.overWhole(ingredient.declared(), percent, whom));
+      remarks.add(NutrientFindings.overWhole(ingredient.declared(), percent, whom));
     }
   }
 
@@ -135,7 +133,7 @@ final class IngredientChecks {
       Content part = each.getValue();
       boolean over = most != null && part.low() > most.high() * (1 + ROUNDING);
       if (most != null && over && part.low() < PURE && reported.add(part)) {
-        findings.add(NutrientFindings.partOverWhole(part, each.getKey(), most, whole.orElse("")));
+        remarks.add(NutrientFindings.partOverWhole(part, each.getKey(), most, whole.orElse("")));
       }
     }
   }

@@ -5,12 +5,9 @@ import dev.pellucid.engine.larder.Ingredient.Form;
 import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
-import dev.pellucid.finding.Severity;
 import dev.pellucid.measure.Extent;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,47 +22,65 @@ import java.util.Set;
 final class IngredientReader {
   private final Nutrients nutrients;
   private final Names names;
-  private final List<Finding> findings;
-  private final Map<String, List<Scalar>> formerly = new LinkedHashMap<>();
+  private final Remarks remarks;
+  private final List<Scalar> formerly = new ArrayList<>();
 
-  IngredientReader(Nutrients nutrients, Names names, List<Finding> findings) {
-    this.nutrients = nutrients;
-    this.names = names;
-    this.findings = findings;
+  private IngredientReader(Frame frame, Remarks remarks) {
+    this.nutrients = frame.nutrients();
+    this.names = frame.names();
+    this.remarks = remarks;
   }
 
-  Ingredient read(DataFile file) {
-    int before = findings.size();
-    Optional<Fields> fields = file.fields(Vocabulary.INGREDIENT, findings);
+  /**
+   * What a file declares.
+   *
+   * @param hasKeys whether any key of the file could be read
+   * @param formerly where its former names stand
+   */
+  record Declared(Ingredient ingredient, boolean hasKeys, List<Scalar> formerly) {
+    Declared {
+      formerly = List.copyOf(formerly);
+    }
+  }
+
+  static Read<Optional<Declared>> read(DataFile file, Frame frame) {
+    Remarks remarks = new Remarks();
+    Optional<Declared> declared =
+        file.isNamed("an ingredient", remarks)
+            ? Optional.of(new IngredientReader(frame, remarks).declared(file))
+            : Optional.empty();
+    return file.read(declared, remarks);
+  }
+
+  private Declared declared(DataFile file) {
+    Optional<Fields> fields = file.fields(Vocabulary.INGREDIENT, remarks);
     Ingredient ingredient = fields.map(it -> ingredient(file, it)).orElseGet(() -> unread(file));
-    boolean whole = file.read().whole() && fields.isPresent() && !hasErrors(before);
-    IngredientChecks checks = new IngredientChecks(ingredient, nutrients, findings);
+    boolean whole = file.read().whole() && fields.isPresent() && remarks.isSound();
+    IngredientChecks checks = new IngredientChecks(ingredient, nutrients, remarks);
     if (fields.isPresent() && file.read().whole()) {
       checks.run(whole);
     }
-    return whole && checks.hasMoisture() ? ingredient : partly(ingredient);
-  }
-
-  private boolean hasErrors(int from) {
-    return findings.subList(from, findings.size()).stream()
-        .anyMatch(finding -> finding.severity() == Severity.ERROR);
+    return new Declared(
+        whole && checks.hasMoisture() ? ingredient : partly(ingredient),
+        fields.isPresent(),
+        formerly);
   }
 
   private Ingredient ingredient(DataFile file, Fields fields) {
     return new Ingredient(
         file.stem(),
         fields.text("name").map(Scalar::text).orElse(file.stem()),
-        formerly(file.stem(), fields),
+        formerly(fields),
         groups(fields),
         form(fields),
         traits(fields),
-        new ContentsReader(nutrients, names, findings).read(fields),
-        new DigestibilityReader(nutrients, names, findings).read(fields),
+        new ContentsReader(nutrients, names, remarks).read(fields),
+        new DigestibilityReader(nutrients, names, remarks).read(fields),
         stability(fields),
         protein(fields),
         caps(fields),
         bulkDensity(fields),
-        new ParticleReader(names.sources(), findings).read(fields),
+        new ParticleReader(names.sources(), remarks).read(fields),
         wettest(fields),
         fields.texts("cautions").stream().map(Scalar::text).toList(),
         fields.block("additive", LabelVocabulary.ADDITIVE).map(this::additive),
@@ -120,28 +135,21 @@ final class IngredientReader {
         one.declared());
   }
 
-  /** Where the former names of each ingredient read so far stand. */
-  Map<String, List<Scalar>> formerly() {
-    return formerly;
-  }
-
-  private List<String> formerly(String ingredient, Fields fields) {
-    List<Scalar> old = new ArrayList<>();
+  private List<String> formerly(Fields fields) {
     for (Scalar name : fields.texts("formerly")) {
       if (name.text().matches(Vocabulary.NAME)) {
-        old.add(name);
+        formerly.add(name);
       } else {
-        findings.add(KeyFindings.name(name.span(), name.text(), "an ingredient"));
+        remarks.add(KeyFindings.name(name.span(), name.text(), "an ingredient"));
       }
     }
-    formerly.put(ingredient, old);
-    return old.stream().map(Scalar::text).toList();
+    return formerly.stream().map(Scalar::text).toList();
   }
 
   private Set<String> groups(Fields fields) {
     Set<String> groups = new LinkedHashSet<>();
     for (Scalar group : fields.texts("groups")) {
-      names.groups().check(group, findings);
+      names.groups().check(group, remarks);
       groups.add(group.text());
     }
     return groups;
@@ -164,12 +172,12 @@ final class IngredientReader {
   }
 
   private void stability(Fields block, Entry entry, Map<String, String> classes) {
-    boolean known = names.nutrients().check(entry.key(), findings);
+    boolean known = names.nutrients().check(entry.key(), remarks);
     Optional<Scalar> word = block.textOf(entry);
     if (known && word.isPresent()) {
       String name = word.get().text();
       if (name.equals(Nutrient.STABLE)
-          || names.classes().check(word.get(), List.of(Nutrient.STABLE), findings)) {
+          || names.classes().check(word.get(), List.of(Nutrient.STABLE), remarks)) {
         classes.put(entry.key().text(), name);
       }
     }
@@ -178,7 +186,7 @@ final class IngredientReader {
   private List<String> protein(Fields fields) {
     List<String> species = new ArrayList<>();
     for (Scalar one : fields.texts("protein")) {
-      names.species().check(one, findings);
+      names.species().check(one, remarks);
       species.add(one.text());
     }
     return species;
@@ -194,9 +202,9 @@ final class IngredientReader {
 
   private Optional<Cap> cap(Fields block) {
     Optional<Scalar> species = block.text("species");
-    species.ifPresent(word -> names.species().check(word, findings));
+    species.ifPresent(word -> names.species().check(word, remarks));
     Optional<Scalar> max = block.text("max");
-    OptionalDouble most = max.map(new FigureReader(findings)::share).orElse(OptionalDouble.empty());
+    OptionalDouble most = max.map(new FigureReader(remarks)::share).orElse(OptionalDouble.empty());
     String because = block.text("because").map(Scalar::text).orElse("");
     Source source = names.sources().of(block);
     if (species.isEmpty() || max.isEmpty() || most.isEmpty()) {
@@ -215,13 +223,13 @@ final class IngredientReader {
   private OptionalDouble bulkDensity(Fields fields) {
     return fields
         .text("bulk-density")
-        .map(value -> new FigureReader(findings).positive(value, Extent.DENSITY))
+        .map(value -> new FigureReader(remarks).positive(value, Extent.DENSITY))
         .orElse(OptionalDouble.empty());
   }
 
   private Additive additive(Fields block) {
     Optional<Scalar> nutrient = block.text("nutrient");
-    nutrient.ifPresent(word -> names.nutrients().check(word, findings));
+    nutrient.ifPresent(word -> names.nutrients().check(word, remarks));
     return new Additive(
         block.text("functional-group").map(Scalar::text).orElse(""),
         block.text("number").map(Scalar::text),
@@ -232,7 +240,7 @@ final class IngredientReader {
   private OptionalDouble wettest(Fields fields) {
     return fields
         .text("use-below-moisture")
-        .map(new FigureReader(findings)::share)
+        .map(new FigureReader(remarks)::share)
         .orElse(OptionalDouble.empty());
   }
 }

@@ -2,10 +2,8 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
-import dev.pellucid.finding.Finding;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -14,25 +12,14 @@ import java.util.Set;
  *
  * <p>Where a file that declares such names could not be read, no word is called unknown: the
  * finding about that file says it once.
+ *
+ * @param what such a name is, with its article: "a source"
+ * @param where the file or folder that declares them
+ * @param whole whether all of their files could be read
  */
-final class Known {
-  private final Code code;
-  private final String what;
-  private final String where;
-  private final Set<String> names;
-  private final boolean whole;
-
-  /**
-   * @param what such a name is, with its article: "a source"
-   * @param where the file or folder that declares them
-   * @param whole whether all of their files could be read
-   */
-  Known(Code code, String what, String where, Collection<String> names, boolean whole) {
-    this.code = code;
-    this.what = what;
-    this.where = where;
-    this.names = new HashSet<>(names);
-    this.whole = whole;
+record Known(Code code, String what, String where, Set<String> names, boolean whole) {
+  Known {
+    names = Set.copyOf(names);
   }
 
   boolean has(String name) {
@@ -40,14 +27,14 @@ final class Known {
   }
 
   /** Whether a word is one of the names; an unknown one is a finding. */
-  boolean check(Scalar word, List<Finding> findings) {
-    return check(word, List.of(), findings);
+  boolean check(Scalar word, Remarks remarks) {
+    return check(word, List.of(), remarks);
   }
 
   /**
    * @param alsoHere other words that would be right in this place, for the remedy
    */
-  boolean check(Scalar word, Collection<String> alsoHere, List<Finding> findings) {
+  boolean check(Scalar word, Collection<String> alsoHere, Remarks remarks) {
     if (names.contains(word.text())) {
       return true;
     }
@@ -55,7 +42,7 @@ final class Known {
       List<String> candidates = new ArrayList<>(names);
       candidates.addAll(alsoHere);
       candidates.sort(null);
-      findings.add(ReferenceFindings.unknown(code, word, what, where, candidates));
+      remarks.add(ReferenceFindings.unknown(code, word, what, where, candidates));
     }
     return false;
   }

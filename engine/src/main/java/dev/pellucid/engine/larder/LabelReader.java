@@ -4,7 +4,6 @@ import dev.pellucid.engine.larder.LabelRules.Compulsory;
 import dev.pellucid.engine.larder.LabelRules.DayOrder;
 import dev.pellucid.engine.larder.LabelVocabulary.AdditivesStand;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -18,16 +17,25 @@ import java.util.OptionalDouble;
 final class LabelReader {
   private final Nutrients nutrients;
   private final Names names;
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  LabelReader(Nutrients nutrients, Names names, List<Finding> findings) {
-    this.nutrients = nutrients;
-    this.names = names;
-    this.findings = findings;
+  private LabelReader(Frame frame, Remarks remarks) {
+    this.nutrients = frame.nutrients();
+    this.names = frame.names();
+    this.remarks = remarks;
   }
 
-  Optional<LabelRules> read(DataFile file) {
-    return file.fields(LabelVocabulary.LABEL, findings).map(fields -> rules(file, fields));
+  static Read<Optional<LabelRules>> read(DataFile file, Frame frame) {
+    Remarks remarks = new Remarks();
+    Optional<LabelRules> rules =
+        file.isNamed("a set of label rules", remarks)
+            ? new LabelReader(frame, remarks).named(file)
+            : Optional.empty();
+    return file.read(rules, remarks);
+  }
+
+  private Optional<LabelRules> named(DataFile file) {
+    return file.fields(LabelVocabulary.LABEL, remarks).map(fields -> rules(file, fields));
   }
 
   private LabelRules rules(DataFile file, Fields fields) {
@@ -55,7 +63,7 @@ final class LabelReader {
   private double rounding(Fields fields) {
     return fields
         .text("rounding")
-        .map(new FigureReader(findings)::share)
+        .map(new FigureReader(remarks)::share)
         .orElse(OptionalDouble.empty())
         .orElse(0);
   }
@@ -68,21 +76,22 @@ final class LabelReader {
       for (Scalar word : block.texts("constituents")) {
         Span earlier = told.putIfAbsent(word.text(), word.span());
         if (earlier != null) {
-          findings.add(ReferenceFindings.nutrientTwice(word, "in these tolerances", earlier));
+          remarks.add(ReferenceFindings.nutrientTwice(word, "in these tolerances", earlier));
         } else {
           nutrient(word).ifPresent(constituents::add);
         }
       }
       if (!constituents.isEmpty()) {
-        ToleranceReader.read(block, constituents, findings)
-            .ifPresent(one -> constituents.forEach(n -> tolerances.put(n.name(), one)));
+        Read<Optional<Tolerance>> read = ToleranceReader.read(block, constituents);
+        remarks.addAll(read.findings());
+        read.thing().ifPresent(one -> constituents.forEach(n -> tolerances.put(n.name(), one)));
       }
     }
     return tolerances;
   }
 
   private Optional<Nutrient> nutrient(Scalar word) {
-    names.nutrients().check(word, findings);
+    names.nutrients().check(word, remarks);
     return nutrients.named(word.text());
   }
 
@@ -90,7 +99,7 @@ final class LabelReader {
     List<Compulsory> all = new ArrayList<>();
     for (Fields block : fields.blocks("compulsory", LabelVocabulary.COMPULSORY)) {
       Optional<Scalar> species = block.text("species");
-      species.ifPresent(word -> names.species().check(word, findings));
+      species.ifPresent(word -> names.species().check(word, remarks));
       for (Scalar word : block.texts("constituents")) {
         nutrient(word).ifPresent(one -> all.add(compulsory(one, block, species, word.span())));
       }
@@ -103,7 +112,7 @@ final class LabelReader {
     OptionalDouble above =
         block
             .text("above")
-            .map(value -> new FigureReader(findings).base(value, nutrient.unit().kind()))
+            .map(value -> new FigureReader(remarks).base(value, nutrient.unit().kind()))
             .orElse(OptionalDouble.empty());
     return new Compulsory(nutrient.name(), above, species.map(Scalar::text), place);
   }

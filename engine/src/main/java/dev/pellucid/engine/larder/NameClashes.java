@@ -2,7 +2,6 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.larder.Larder.Group;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
 import java.util.Collection;
 import java.util.HashMap;
@@ -15,12 +14,12 @@ import java.util.Map;
  */
 final class NameClashes {
   private final Map<String, Owner> owners = new HashMap<>();
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
   private record Owner(String what, Span place) {}
 
-  NameClashes(List<Finding> findings) {
-    this.findings = findings;
+  NameClashes(Remarks remarks) {
+    this.remarks = remarks;
   }
 
   /**
@@ -38,7 +37,7 @@ final class NameClashes {
   private void ingredient(Ingredient one) {
     Owner earlier = owners.putIfAbsent(one.name(), new Owner("an ingredient", one.declared()));
     if (earlier != null) {
-      findings.add(
+      remarks.add(
           ReferenceFindings.nameTwice(
               one.name(), "an ingredient", one.declared(), earlier.place(), earlier.what()));
     }
@@ -48,7 +47,7 @@ final class NameClashes {
     for (Scalar old : formerly) {
       Owner now = owners.putIfAbsent(old.text(), new Owner("what is now " + name, old.span()));
       if (now != null) {
-        findings.add(ReferenceFindings.formerly(old, now.what(), now.place()));
+        remarks.add(ReferenceFindings.formerly(old, now.what(), now.place()));
       }
     }
   }

@@ -1,6 +1,5 @@
 package dev.pellucid.engine.larder;
 
-import dev.pellucid.finding.Finding;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -26,16 +25,16 @@ final class NutrientCycles {
   }
 
   /** The nutrients in their order, without rings. */
-  List<Nutrient> broken(List<Finding> findings) {
+  List<Nutrient> broken(Remarks remarks) {
     for (String name : nutrients.keySet()) {
-      walk(name, findings);
+      walk(name, remarks);
     }
     return nutrients.values().stream()
         .map(nutrient -> inRing.contains(nutrient.name()) ? loosened(nutrient) : nutrient)
         .toList();
   }
 
-  private void walk(String name, List<Finding> findings) {
+  private void walk(String name, Remarks remarks) {
     Nutrient nutrient = nutrients.get(name);
     if (nutrient == null || done.containsKey(name) && Boolean.TRUE.equals(done.get(name))) {
       return;
@@ -45,11 +44,11 @@ final class NutrientCycles {
       List<String> ring = new ArrayList<>(path.subList(before, path.size()));
       inRing.addAll(ring);
       ring.add(name);
-      findings.add(NutrientFindings.cycle(nutrient.declared(), ring));
+      remarks.add(NutrientFindings.cycle(nutrient.declared(), ring));
       return;
     }
     path.add(name);
-    ties(nutrient).forEach(other -> walk(other, findings));
+    ties(nutrient).forEach(other -> walk(other, remarks));
     path.remove(path.size() - 1);
     done.put(name, true);
   }

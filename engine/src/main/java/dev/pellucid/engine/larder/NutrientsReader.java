@@ -3,7 +3,6 @@ package dev.pellucid.engine.larder;
 import dev.pellucid.engine.larder.Nutrient.Formula;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.text.SourceFile;
@@ -22,16 +21,16 @@ import java.util.Set;
 final class NutrientsReader {
   private final Sources sources;
   private final Known classes;
-  private final List<Finding> findings;
+  private final Remarks remarks;
   private final Map<String, Draft> drafts = new LinkedHashMap<>();
   private final Set<String> mendFirst = new LinkedHashSet<>();
   private final Set<String> unread = new LinkedHashSet<>();
   private boolean told;
 
-  NutrientsReader(Sources sources, Known classes, List<Finding> findings) {
+  NutrientsReader(Sources sources, Known classes, Remarks remarks) {
     this.sources = sources;
     this.classes = classes;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   /** A nutrient of which so far only its own words are known. */
@@ -54,7 +53,7 @@ final class NutrientsReader {
     for (Draft draft : drafts.values()) {
       cycles.add(nutrient(draft, known));
     }
-    return new Nutrients(cycles.broken(findings), List.copyOf(mendFirst));
+    return new Nutrients(cycles.broken(remarks), List.copyOf(mendFirst));
   }
 
   /**
@@ -79,7 +78,7 @@ final class NutrientsReader {
     } else if (water == null && whole()) {
       SourceFile place = told ? files.get(0).source() : settings;
       mendFirst.add(told ? place.fileName() : Places.NUTRIENTS + "/");
-      findings.add(NutrientFindings.noMoistureNutrient(place));
+      remarks.add(NutrientFindings.noMoistureNutrient(place));
     }
   }
 
@@ -87,19 +86,19 @@ final class NutrientsReader {
     if (!file.read().whole()) {
       unread.add(file.source().fileName());
     }
-    file.fields(Vocabulary.NUTRIENTS, findings)
+    file.fields(Vocabulary.NUTRIENTS, remarks)
         .ifPresent(fields -> fields.others().forEach(entry -> name(fields, entry)));
   }
 
   private void name(Fields fields, Entry entry) {
     Scalar name = entry.key();
     if (!name.text().matches(Vocabulary.NAME)) {
-      findings.add(KeyFindings.name(name.span(), name.text(), "a nutrient"));
+      remarks.add(KeyFindings.name(name.span(), name.text(), "a nutrient"));
       return;
     }
     Draft earlier = drafts.get(name.text());
     if (earlier != null) {
-      findings.add(
+      remarks.add(
           ReferenceFindings.nameTwice(
               name.text(), "a nutrient", name.span(), earlier.name().span(), "another"));
       return;
@@ -112,7 +111,7 @@ final class NutrientsReader {
 
   private Draft draft(Scalar name, Fields own) {
     Optional<Scalar> symbol = own.text("unit");
-    Unit unit = symbol.flatMap(text -> new FigureReader(findings).unit(text)).orElse(Unit.PERCENT);
+    Unit unit = symbol.flatMap(text -> new FigureReader(remarks).unit(text)).orElse(Unit.PERCENT);
     return new Draft(name, own, symbol, unit);
   }
 
@@ -142,7 +141,7 @@ final class NutrientsReader {
   }
 
   private Optional<Scalar> other(Fields own, String key, Known known) {
-    return own.text(key).filter(name -> known.check(name, findings));
+    return own.text(key).filter(name -> known.check(name, remarks));
   }
 
   private Optional<Formula> formula(Draft draft, Scalar text, Known known) {
@@ -152,11 +151,11 @@ final class NutrientsReader {
             draft.kind(),
             name -> Optional.ofNullable(drafts.get(name)).map(Draft::kind),
             known,
-            findings);
+            remarks);
     Optional<FormulaReader.Sum> sum = reader.read();
     Fields own = draft.fields();
     if (sum.isPresent() && sum.get().hasFactor() && !own.has("source")) {
-      findings.add(
+      remarks.add(
           KeyFindings.missingKey(
               text.span(), "source", Vocabulary.NUTRIENT, "where the factors come from"));
     }
@@ -169,11 +168,11 @@ final class NutrientsReader {
     if (word.isPresent()) {
       boolean known =
           word.get().text().equals(Nutrient.STABLE)
-              || classes.check(word.get(), List.of(Nutrient.STABLE), findings);
+              || classes.check(word.get(), List.of(Nutrient.STABLE), remarks);
       return known ? word.get().text() : Nutrient.STABLE;
     }
     if (!own.has("stability") && !own.has("formula") && !own.has("digestible-of")) {
-      findings.add(
+      remarks.add(
           KeyFindings.missingKey(
               own.place(), "stability", Vocabulary.NUTRIENT, "stable, or the class it decays by"));
     }
@@ -188,15 +187,15 @@ final class NutrientsReader {
     Scalar symbol = draft.symbol().get();
     boolean share = draft.kind() == Kind.SHARE;
     if (!share && draft.name().text().equals(Nutrients.MOISTURE)) {
-      findings.add(NutrientFindings.wholeKind(symbol, "moisture is one"));
+      remarks.add(NutrientFindings.wholeKind(symbol, "moisture is one"));
     } else if (!share && ofTheWhole) {
-      findings.add(NutrientFindings.wholeKind(symbol, "parts of the whole add up to 100 %"));
+      remarks.add(NutrientFindings.wholeKind(symbol, "parts of the whole add up to 100 %"));
     } else if (!share && partOf.isPresent()) {
-      findings.add(NutrientFindings.wholeKind(symbol, "a part is told as its whole is"));
+      remarks.add(NutrientFindings.wholeKind(symbol, "a part is told as its whole is"));
     }
     Optional<Kind> whole = digestibleOf.map(Scalar::text).map(drafts::get).map(Draft::kind);
     if (whole.isPresent() && whole.get() != draft.kind()) {
-      findings.add(
+      remarks.add(
           FigureFindings.wrongKind(
               symbol, symbol.text(), draft.kind(), whole.get(), "the unit of its whole"));
     }

@@ -6,7 +6,6 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Extent;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -15,13 +14,13 @@ final class ParticleReader {
   static final Code PARTICLE = new Code("data-particle");
 
   private final Sources sources;
-  private final List<Finding> findings;
+  private final Remarks remarks;
   private final FigureReader figures;
 
-  ParticleReader(Sources sources, List<Finding> findings) {
+  ParticleReader(Sources sources, Remarks remarks) {
     this.sources = sources;
-    this.findings = findings;
-    this.figures = new FigureReader(findings);
+    this.remarks = remarks;
+    this.figures = new FigureReader(remarks);
   }
 
   Optional<Particle> read(Fields ingredient) {
@@ -33,7 +32,7 @@ final class ParticleReader {
     boolean byMass = block.has("mass");
     boolean byBall = block.has("diameter") && block.has("density");
     if (byMass == byBall || (byMass && (block.has("diameter") || block.has("density")))) {
-      findings.add(
+      remarks.add(
           Finding.error(
                   PARTICLE,
                   block.place(),

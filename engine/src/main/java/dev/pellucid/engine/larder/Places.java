@@ -6,9 +6,8 @@ import dev.pellucid.text.Choices;
 import dev.pellucid.text.NearNames;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
-/** The data files of a folder by their places, which alone say what a file tells. */
+/** The places of data files, which alone say what a file tells. */
 final class Places {
   static final Code MISPLACED = new Code("data-misplaced-file");
 
@@ -39,47 +38,21 @@ final class Places {
           CautionsReader.FILE,
           SequenceReader.FILE);
 
-  private final List<DataFile> files;
+  private Places() {}
 
-  /**
-   * @param files in the order of their paths
-   */
-  Places(List<DataFile> files) {
-    this.files = List.copyOf(files);
+  /** Whether a file lies where it is read. */
+  static boolean isPlaced(String relative) {
+    return SINGLE.contains(relative)
+        || (isYaml(relative)
+            && FOLDERS.stream().anyMatch(folder -> relative.startsWith(folder + "/")));
   }
 
-  /** All of them, in the order of their paths. */
-  List<DataFile> files() {
-    return files;
-  }
-
-  /** The file of a single place. */
-  Optional<DataFile> file(String relative) {
-    return files.stream().filter(it -> it.relative().equals(relative)).findFirst();
-  }
-
-  /** The files of a folder, in the order of their paths. */
-  List<DataFile> in(String folder) {
-    return files.stream().filter(it -> it.isIn(folder) && isYaml(it.relative())).toList();
-  }
-
-  /** A warning for each file that is in no place where it would be read. */
-  void warn(List<Finding> findings) {
-    for (DataFile file : files) {
-      boolean placed =
-          SINGLE.contains(file.relative())
-              || (isYaml(file.relative()) && FOLDERS.stream().anyMatch(file::isIn));
-      if (!placed) {
-        findings.add(misplaced(file));
-      }
-    }
-  }
-
-  private static boolean isYaml(String relative) {
+  static boolean isYaml(String relative) {
     return relative.endsWith(".yaml");
   }
 
-  private static Finding misplaced(DataFile file) {
+  /** That a file is in no place where it would be read. */
+  static Finding misplaced(DataFile file) {
     Finding finding =
         Finding.warning(
             MISPLACED, file.source().beginning(), "the file is in no place where data is read");

@@ -25,16 +25,25 @@ final class PlantReader {
   /** Common practice, no source. */
   private static final int MOST_WEIGHINGS = 4;
 
-  private final List<Finding> findings;
+  private final Remarks remarks;
   private final FigureReader figures;
 
-  PlantReader(List<Finding> findings) {
-    this.findings = findings;
-    this.figures = new FigureReader(findings);
+  private PlantReader(Remarks remarks) {
+    this.remarks = remarks;
+    this.figures = new FigureReader(remarks);
   }
 
-  Plant read(DataFile file) {
-    return file.fields(Vocabulary.PLANT, findings)
+  static Read<Optional<Plant>> read(DataFile file) {
+    Remarks remarks = new Remarks();
+    Optional<Plant> plant =
+        file.isNamed("a plant", remarks)
+            ? Optional.of(new PlantReader(remarks).named(file))
+            : Optional.empty();
+    return file.read(plant, remarks);
+  }
+
+  private Plant named(DataFile file) {
+    return file.fields(Vocabulary.PLANT, remarks)
         .map(fields -> plant(file, fields))
         .orElseGet(() -> unread(file));
   }
@@ -102,7 +111,7 @@ final class PlantReader {
     }
     double least = told.orElse(division.getAsDouble() * LEAST_DIVISIONS);
     if (least < division.getAsDouble() || most.getAsDouble() < least) {
-      findings.add(
+      remarks.add(
           Finding.error(
                   SCALE,
                   block.placeOf("most"),

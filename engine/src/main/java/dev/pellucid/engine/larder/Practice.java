@@ -37,6 +37,11 @@ public record Practice(
     inspection = List.copyOf(inspection);
   }
 
+  /** The same with what may follow what on one line. */
+  Practice following(List<Carryover> rows) {
+    return new Practice(bounds, retention, spreads, densities, steam, cautions, rows, inspection);
+  }
+
   /** What practice bounds; in files in lower case with hyphens. */
   public enum BoundOf {
     /** Moisture of the finished feed, a share. */

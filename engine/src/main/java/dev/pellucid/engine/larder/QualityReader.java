@@ -7,7 +7,6 @@ import dev.pellucid.engine.quality.MixerTest;
 import dev.pellucid.engine.quality.SieveAnalysis;
 import dev.pellucid.engine.quality.SieveAnalysis.Fraction;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import java.util.ArrayList;
@@ -18,11 +17,11 @@ import java.util.OptionalDouble;
 /** Mixer test, sieve analysis and durability of a batch record. */
 final class QualityReader {
   private final FigureReader figures;
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  QualityReader(FigureReader figures, List<Finding> findings) {
+  QualityReader(FigureReader figures, Remarks remarks) {
     this.figures = figures;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   Optional<Told<MixerTest>> mixer(Fields record) {
@@ -42,7 +41,7 @@ final class QualityReader {
       return Optional.empty();
     }
     if (readings.size() < 2 || readings.stream().allMatch(it -> it == 0)) {
-      findings.add(
+      remarks.add(
           LotFindings.record(
               block.placeOf("readings"),
               "a mixer test needs two readings at least, and not all of them nothing",
@@ -73,7 +72,7 @@ final class QualityReader {
     long different = fractions.stream().mapToDouble(Fraction::opening).distinct().count();
     double all = fractions.stream().mapToDouble(Fraction::mass).sum() + pan.orElse(0);
     if (fractions.isEmpty() || different < fractions.size() || all <= 0) {
-      findings.add(
+      remarks.add(
           LotFindings.record(
               block.place(),
               "a sieve analysis needs sieves, each once, and something on them",
@@ -96,7 +95,7 @@ final class QualityReader {
       return Optional.empty();
     }
     if (after.getAsDouble() > before.getAsDouble()) {
-      findings.add(
+      remarks.add(
           LotFindings.record(
               block.placeOf("after"),
               "more pellets came out of the tumbling box than went in",

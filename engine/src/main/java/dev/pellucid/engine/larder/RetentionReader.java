@@ -3,7 +3,6 @@ package dev.pellucid.engine.larder;
 import dev.pellucid.engine.larder.Retention.Row;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
@@ -23,16 +22,16 @@ final class RetentionReader {
   static final List<Step> STEPS = List.of(Step.CONDITION, Step.PELLET, Step.EXTRUDE, Step.DRY);
 
   private final Sources sources;
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  RetentionReader(Sources sources, List<Finding> findings) {
+  RetentionReader(Sources sources, Remarks remarks) {
     this.sources = sources;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   Map<String, Retention> read(Optional<DataFile> file) {
     Map<String, Retention> classes = new HashMap<>();
-    file.flatMap(it -> it.fields(Vocabulary.RETENTION, findings))
+    file.flatMap(it -> it.fields(Vocabulary.RETENTION, remarks))
         .ifPresent(fields -> fields.others().forEach(entry -> read(fields, entry, classes)));
     return classes;
   }
@@ -40,7 +39,7 @@ final class RetentionReader {
   private void read(Fields fields, Entry entry, Map<String, Retention> classes) {
     Scalar name = entry.key();
     if (!name.text().matches(Vocabulary.NAME) || name.text().equals(Nutrient.STABLE)) {
-      findings.add(KeyFindings.name(name.span(), name.text(), "a stability class"));
+      remarks.add(KeyFindings.name(name.span(), name.text(), "a stability class"));
       return;
     }
     fields
@@ -75,7 +74,7 @@ final class RetentionReader {
   }
 
   private void row(Fields inner, Entry entry, List<Row> rows) {
-    FigureReader figures = new FigureReader(findings);
+    FigureReader figures = new FigureReader(remarks);
     OptionalDouble temperature = figures.base(entry.key(), Kind.TEMPERATURE);
     OptionalDouble keeps = inner.textOf(entry).map(figures::share).orElse(OptionalDouble.empty());
     if (temperature.isPresent() && keeps.isPresent()) {

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** {@code practice/sequence.yaml}: what may follow what on one line. */
@@ -26,35 +27,34 @@ final class SequenceReader {
   private final Names names;
   private final Nutrients nutrients;
   private final Map<String, Group> groups;
-  private final Map<String, Ingredient> ingredients;
+  private final Function<String, Optional<Ingredient>> ingredients;
   private final Known holdable;
   private final Known flushable;
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
   /**
+   * @param ingredients the ingredient of a name
    * @param holdable names of groups and of ingredients
    * @param flushable names of ingredients
    */
   SequenceReader(
-      Names names,
-      Nutrients nutrients,
-      Map<String, Group> groups,
-      Map<String, Ingredient> ingredients,
+      Frame frame,
+      Function<String, Optional<Ingredient>> ingredients,
       Known holdable,
       Known flushable,
-      List<Finding> findings) {
-    this.names = names;
-    this.nutrients = nutrients;
-    this.groups = groups;
+      Remarks remarks) {
+    this.names = frame.names();
+    this.nutrients = frame.nutrients();
+    this.groups = frame.groups();
     this.ingredients = ingredients;
     this.holdable = holdable;
     this.flushable = flushable;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   List<Carryover> read(Optional<DataFile> file) {
     List<Carryover> rows = new ArrayList<>();
-    file.flatMap(it -> it.fields(SequenceVocabulary.SEQUENCE, findings))
+    file.flatMap(it -> it.fields(SequenceVocabulary.SEQUENCE, remarks))
         .ifPresent(
             fields ->
                 fields
@@ -69,12 +69,12 @@ final class SequenceReader {
     List<Scalar> before = block.texts("before");
     List<String> known =
         before.stream()
-            .filter(word -> names.species().check(word, findings))
+            .filter(word -> names.species().check(word, remarks))
             .map(Scalar::text)
             .toList();
     boolean never = block.word("never", "an answer", List.of(YES)).isPresent();
     if (block.has("never") == block.has("flush")) {
-      findings.add(
+      remarks.add(
           Finding.error(CODE, block.place(), "a row of the sequence needs one of flush and never")
               .helping("write flush: {quantity: 25 kg, with: maize, to: what becomes of it}")
               .helping("or write never: yes"));
@@ -97,7 +97,7 @@ final class SequenceReader {
   private Optional<Left> left(Fields block) {
     long told = Stream.of("holds", "trait", "nutrient").filter(block::has).count();
     if (told != 1 || block.has("nutrient") != block.has("above")) {
-      findings.add(
+      remarks.add(
           Finding.error(
                   CODE,
                   block.place(),
@@ -109,7 +109,7 @@ final class SequenceReader {
     if (block.has("holds")) {
       return block
           .text("holds")
-          .filter(name -> holdable.check(name, findings))
+          .filter(name -> holdable.check(name, remarks))
           .map(name -> new Left.Held(name.text(), title(name.text())));
     }
     if (block.has("trait")) {
@@ -117,16 +117,16 @@ final class SequenceReader {
     }
     return block
         .text("nutrient")
-        .filter(name -> names.nutrients().check(name, findings))
+        .filter(name -> names.nutrients().check(name, remarks))
         .flatMap(name -> nutrients.named(name.text()))
         .flatMap(nutrient -> above(nutrient, block));
   }
 
   private String title(String name) {
-    Ingredient ingredient = ingredients.get(name);
+    Optional<Ingredient> ingredient = ingredients.apply(name);
     Group group = groups.get(name);
-    if (ingredient != null) {
-      return ingredient.title();
+    if (ingredient.isPresent()) {
+      return ingredient.get().title();
     }
     return group == null || group.title().isEmpty() ? name : group.title();
   }
@@ -141,7 +141,7 @@ final class SequenceReader {
     Optional<Scalar> written = block.text("above");
     OptionalDouble most =
         written
-            .map(value -> new FigureReader(findings).base(value, nutrient.unit().kind()))
+            .map(value -> new FigureReader(remarks).base(value, nutrient.unit().kind()))
             .orElse(OptionalDouble.empty());
     return most.isEmpty()
         ? Optional.empty()
@@ -152,13 +152,13 @@ final class SequenceReader {
     OptionalDouble kg =
         block
             .text("quantity")
-            .map(value -> new FigureReader(findings).positive(value, Extent.WEIGHT))
+            .map(value -> new FigureReader(remarks).positive(value, Extent.WEIGHT))
             .orElse(OptionalDouble.empty());
     Optional<Ingredient> with =
         block
             .text("with")
-            .filter(name -> flushable.check(name, findings))
-            .map(name -> ingredients.get(name.text()));
+            .filter(name -> flushable.check(name, remarks))
+            .flatMap(name -> ingredients.apply(name.text()));
     Optional<String> to = block.text("to").map(Scalar::text);
     return kg.isEmpty() || with.isEmpty() || to.isEmpty()
         ? Optional.empty()

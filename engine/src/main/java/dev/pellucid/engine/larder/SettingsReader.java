@@ -18,22 +18,22 @@ final class SettingsReader {
 
   static final List<Code> CODES = List.of(MISSING, OTHER_FORMAT, VALUE);
 
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  SettingsReader(List<Finding> findings) {
-    this.findings = findings;
+  SettingsReader(Remarks remarks) {
+    this.remarks = remarks;
   }
 
   /** The settings; where they cannot be read, ones that ask for nothing. */
-  Settings read(Optional<DataFile> file, String prefix) {
+  Settings read(Optional<DataFile> file) {
     if (file.isEmpty()) {
-      SourceFile absent = new SourceFile(prefix + FILE, "");
-      findings.add(
+      SourceFile absent = new SourceFile(FILE, "");
+      remarks.add(
           Finding.error(MISSING, absent.beginning(), "the folder has no file pellucid.yaml")
               .helping("write one with format: 1, name, currency and jurisdiction"));
       return none(absent.beginning());
     }
-    Optional<Fields> fields = file.get().fields(Vocabulary.SETTINGS, findings);
+    Optional<Fields> fields = file.get().fields(Vocabulary.SETTINGS, remarks);
     return fields.map(this::settings).orElseGet(() -> none(file.get().place()));
   }
 
@@ -55,7 +55,7 @@ final class SettingsReader {
 
   private void format(Scalar format) {
     if (!format.text().equals(FORMAT)) {
-      findings.add(
+      remarks.add(
           Finding.error(
                   OTHER_FORMAT,
                   format.span(),
@@ -71,7 +71,7 @@ final class SettingsReader {
   private Optional<String> matching(Fields fields, String key, String pattern, String shape) {
     Optional<Scalar> value = fields.text(key);
     if (value.isPresent() && !value.get().text().matches(pattern)) {
-      findings.add(
+      remarks.add(
           Finding.error(
                   VALUE,
                   value.get().span(),

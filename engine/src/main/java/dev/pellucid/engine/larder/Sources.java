@@ -3,9 +3,7 @@ package dev.pellucid.engine.larder;
 import dev.pellucid.engine.larder.Source.Standing;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
-import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -15,13 +13,11 @@ final class Sources {
   static final String FILE = "sources.yaml";
 
   private final SortedMap<String, Source> byId = new TreeMap<>();
-  private final List<Finding> findings;
   private final Known known;
 
-  Sources(Optional<DataFile> file, List<Finding> findings) {
-    this.findings = findings;
-    file.flatMap(it -> it.fields(Vocabulary.SOURCES, findings))
-        .ifPresent(fields -> fields.others().forEach(entry -> read(fields, entry)));
+  Sources(Optional<DataFile> file, Remarks remarks) {
+    file.flatMap(it -> it.fields(Vocabulary.SOURCES, remarks))
+        .ifPresent(fields -> fields.others().forEach(entry -> read(fields, entry, remarks)));
     boolean whole = file.map(it -> it.read().whole()).orElse(true);
     known = new Known(ReferenceFindings.SOURCE, "a source", FILE, byId.keySet(), whole);
   }
@@ -30,21 +26,21 @@ final class Sources {
     return byId;
   }
 
-  private void read(Fields fields, Entry entry) {
+  private void read(Fields fields, Entry entry, Remarks remarks) {
     Scalar id = entry.key();
     byId.put(id.text(), unknown(id.text(), id.span()));
     if (!id.text().matches(Vocabulary.NAME)) {
-      findings.add(KeyFindings.name(id.span(), id.text(), "a source"));
+      remarks.add(KeyFindings.name(id.span(), id.text(), "a source"));
     }
     fields
         .blockOf(entry, Vocabulary.SOURCE_ENTRY)
-        .ifPresent(block -> byId.put(id.text(), source(id, block)));
+        .ifPresent(block -> byId.put(id.text(), source(id, block, remarks)));
   }
 
-  private Source source(Scalar id, Fields block) {
+  private static Source source(Scalar id, Fields block, Remarks remarks) {
     Optional<Standing> standing = block.oneOf("standing", "a standing", Standing.class);
     Optional<Scalar> read = block.text("read");
-    read.ifPresent(day -> new FigureReader(findings).day(day));
+    read.ifPresent(day -> new FigureReader(remarks).day(day));
     return new Source(
         id.text(),
         standing.orElse(Standing.INVENTED),
@@ -61,7 +57,7 @@ final class Sources {
     if (id.isEmpty()) {
       return unknown("", block.place());
     }
-    known.check(id.get(), findings);
+    known.check(id.get(), block.remarks());
     Source source = byId.get(id.get().text());
     return source == null ? unknown(id.get().text(), id.get().span()) : source;
   }

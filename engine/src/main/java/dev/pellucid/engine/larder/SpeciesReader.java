@@ -3,7 +3,6 @@ package dev.pellucid.engine.larder;
 import dev.pellucid.engine.larder.FigureReader.Ends;
 import dev.pellucid.engine.larder.Species.Size;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
-import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import java.util.ArrayList;
@@ -19,15 +18,15 @@ final class SpeciesReader {
   static final List<String> HABITS = List.of("floating", "sinking", "slow-sinking");
 
   private final Sources sources;
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  SpeciesReader(Sources sources, List<Finding> findings) {
+  SpeciesReader(Sources sources, Remarks remarks) {
     this.sources = sources;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   Species read(DataFile file) {
-    return file.fields(Vocabulary.SPECIES, findings)
+    return file.fields(Vocabulary.SPECIES, remarks)
         .map(fields -> species(file, fields))
         .orElseGet(
             () ->
@@ -62,7 +61,7 @@ final class SpeciesReader {
       if (group.text().matches(Vocabulary.NAME)) {
         groups.add(group.text());
       } else {
-        findings.add(KeyFindings.name(group.span(), group.text(), "a group of species"));
+        remarks.add(KeyFindings.name(group.span(), group.text(), "a group of species"));
       }
     }
     return groups;
@@ -75,7 +74,7 @@ final class SpeciesReader {
   }
 
   private Optional<Size> size(Fields block) {
-    FigureReader figures = new FigureReader(findings);
+    FigureReader figures = new FigureReader(remarks);
     Source source = sources.of(block);
     Optional<Scalar> fish = block.text("fish");
     Optional<Ends> mass = fish.flatMap(value -> figures.range(value, Kind.MASS));

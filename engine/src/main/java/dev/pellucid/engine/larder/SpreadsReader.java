@@ -2,9 +2,7 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.larder.Practice.DefaultSpread;
 import dev.pellucid.engine.yaml.Yaml.Entry;
-import dev.pellucid.finding.Finding;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,17 +13,17 @@ final class SpreadsReader {
 
   private final Sources sources;
   private final Known nutrients;
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  SpreadsReader(Sources sources, Known nutrients, List<Finding> findings) {
+  SpreadsReader(Sources sources, Known nutrients, Remarks remarks) {
     this.sources = sources;
     this.nutrients = nutrients;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   Map<String, DefaultSpread> read(Optional<DataFile> file) {
     Map<String, DefaultSpread> spreads = new HashMap<>();
-    file.flatMap(it -> it.fields(Vocabulary.SPREADS, findings))
+    file.flatMap(it -> it.fields(Vocabulary.SPREADS, remarks))
         .ifPresent(
             fields -> {
               Source source = sources.of(fields);
@@ -36,9 +34,9 @@ final class SpreadsReader {
 
   private void spread(
       Fields fields, Entry entry, Source source, Map<String, DefaultSpread> spreads) {
-    boolean known = nutrients.check(entry.key(), fields.keys().words(), findings);
+    boolean known = nutrients.check(entry.key(), fields.keys().words(), remarks);
     OptionalDouble share =
-        fields.textOf(entry).map(new FigureReader(findings)::share).orElse(OptionalDouble.empty());
+        fields.textOf(entry).map(new FigureReader(remarks)::share).orElse(OptionalDouble.empty());
     if (known && share.isPresent()) {
       spreads.put(entry.key().text(), new DefaultSpread(share.getAsDouble(), source));
     }

@@ -24,15 +24,15 @@ final class SteamReader {
       Pattern.compile("^(" + Vocabulary.FIGURE + ")\\s*(\\S+)$");
 
   private final Sources sources;
-  private final List<Finding> findings;
+  private final Remarks remarks;
 
-  SteamReader(Sources sources, List<Finding> findings) {
+  SteamReader(Sources sources, Remarks remarks) {
     this.sources = sources;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   Optional<SteamTable> read(Optional<DataFile> file) {
-    return file.flatMap(it -> it.fields(Vocabulary.STEAM, findings)).flatMap(this::table);
+    return file.flatMap(it -> it.fields(Vocabulary.STEAM, remarks)).flatMap(this::table);
   }
 
   private Optional<SteamTable> table(Fields fields) {
@@ -46,7 +46,7 @@ final class SteamReader {
       return Optional.of(new SteamTable(rows, source));
     }
     if (fields.has("rows") && blocks.size() < 2) {
-      findings.add(
+      remarks.add(
           Finding.error(ROWS, fields.placeOf("rows"), "a steam table needs at least two rows")
               .helping("add rows of a steam table from the mash's temperature to the steam's"));
     }
@@ -58,7 +58,7 @@ final class SteamReader {
     if (rises) {
       rows.add(row);
     } else {
-      findings.add(
+      remarks.add(
           Finding.error(
                   ROWS,
                   block.placeOf("temperature"),
@@ -71,7 +71,7 @@ final class SteamReader {
     OptionalDouble temperature =
         block
             .text("temperature")
-            .map(value -> new FigureReader(findings).base(value, Kind.TEMPERATURE))
+            .map(value -> new FigureReader(remarks).base(value, Kind.TEMPERATURE))
             .orElse(OptionalDouble.empty());
     OptionalDouble liquid = enthalpy(block, "liquid");
     OptionalDouble vapour = enthalpy(block, "vapour");
@@ -90,18 +90,18 @@ final class SteamReader {
   private OptionalDouble enthalpy(Scalar value) {
     Matcher figure = ENTHALPY.matcher(FigureReader.spaced(value));
     if (!figure.matches()) {
-      findings.add(
+      remarks.add(
           value.text().matches(Vocabulary.FIGURE)
               ? FigureFindings.unitMissing(value, Kind.ENERGY, "kJ/kg")
               : NumberSlips.explain(value));
       return OptionalDouble.empty();
     }
     if (!figure.group(3).equals("kJ/kg")) {
-      findings.add(
+      remarks.add(
           FigureFindings.unitUnknown(value, figure.group(3)).helping("steam is told in kJ/kg"));
       return OptionalDouble.empty();
     }
-    return new FigureReader(findings)
+    return new FigureReader(remarks)
         .number(value, figure.group(1))
         .map(number -> OptionalDouble.of(Double.parseDouble(number)))
         .orElse(OptionalDouble.empty());

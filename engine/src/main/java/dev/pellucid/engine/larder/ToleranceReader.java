@@ -29,14 +29,14 @@ final class ToleranceReader {
   private static final Pattern FORMULA =
       Pattern.compile("(" + Vocabulary.FIGURE + ")\\s*/\\s*X\\s*\\+\\s*(.+)");
 
-  private final List<Finding> findings;
+  private final Remarks remarks;
   private final Kind kind;
   private final boolean bare;
 
-  private ToleranceReader(Kind kind, boolean bare, List<Finding> findings) {
+  private ToleranceReader(Kind kind, boolean bare, Remarks remarks) {
     this.kind = kind;
     this.bare = bare;
-    this.findings = findings;
+    this.remarks = remarks;
   }
 
   /**
@@ -44,9 +44,14 @@ final class ToleranceReader {
    *
    * @param constituents what it is for, at least one
    */
-  static Optional<Tolerance> read(
-      Fields fields, List<Nutrient> constituents, List<Finding> findings) {
-    int before = findings.size();
+  static Read<Optional<Tolerance>> read(Fields block, List<Nutrient> constituents) {
+    Remarks remarks = new Remarks();
+    Optional<Tolerance> read = read(block.into(remarks), constituents, remarks);
+    return new Read<>(read.filter(it -> remarks.isSound()), remarks.findings(), remarks.isSound());
+  }
+
+  private static Optional<Tolerance> read(
+      Fields fields, List<Nutrient> constituents, Remarks remarks) {
     List<Fields> below = fields.blocks("below", LabelVocabulary.BAND);
     List<Fields> above = fields.blocks("above", LabelVocabulary.BAND);
     List<Scalar> measures =
@@ -56,24 +61,24 @@ final class ToleranceReader {
             .toList();
     boolean bare = measures.stream().anyMatch(value -> BARE.matcher(value.text()).matches());
     if (!bare && !measures.isEmpty()) {
-      oneKind(fields, constituents, findings);
+      oneKind(fields, constituents, remarks);
     }
-    ToleranceReader reader = new ToleranceReader(constituents.get(0).unit().kind(), bare, findings);
+    ToleranceReader reader = new ToleranceReader(constituents.get(0).unit().kind(), bare, remarks);
     List<Band> under = reader.bands(below, fields.placeOf("below"));
     List<Band> over = reader.above(fields, above, under);
-    return findings.size() > before || under.isEmpty() || over.isEmpty()
+    return under.isEmpty() || over.isEmpty()
         ? Optional.empty()
         : Optional.of(new Tolerance(under, over, bare, fields.place()));
   }
 
-  private static void oneKind(Fields fields, List<Nutrient> constituents, List<Finding> findings) {
+  private static void oneKind(Fields fields, List<Nutrient> constituents, Remarks remarks) {
     Nutrient first = constituents.get(0);
     constituents.stream()
         .filter(other -> other.unit().kind() != first.unit().kind())
         .findFirst()
         .ifPresent(
             other ->
-                findings.add(
+                remarks.add(
                     Finding.error(
                             CODE,
                             fields.placeOf("constituents"),
@@ -87,7 +92,7 @@ final class ToleranceReader {
   private List<Band> above(Fields fields, List<Fields> above, List<Band> below) {
     Optional<Scalar> times = fields.text("above-times");
     if (fields.has("above") == times.isPresent()) {
-      findings.add(
+      remarks.add(
           Finding.error(CODE, fields.place(), "a tolerance needs one of above and above-times")
               .helping("write the bands above the label, or how many times those below it count"));
       return List.of();
@@ -109,14 +114,14 @@ final class ToleranceReader {
       OptionalDouble end = measure(block, "under");
       boolean last = i == blocks.size() - 1;
       if (block.has("under") == last) {
-        findings.add(
+        remarks.add(
             Finding.error(
                     CODE,
                     block.place(),
                     last ? "the last band has an end" : "a band before the last has no end")
                 .helping("give each band but the last the key under, by rising figure"));
       } else if (end.isPresent() && end.getAsDouble() <= lastEnd) {
-        findings.add(
+        remarks.add(
             Finding.error(CODE, block.placeOf("under"), "the band ends where it should begin")
                 .helping("write the bands by rising figure"));
       }
@@ -124,7 +129,7 @@ final class ToleranceReader {
       bands.add(band(block, end));
     }
     if (blocks.isEmpty()) {
-      findings.add(
+      remarks.add(
           Finding.error(CODE, place, "a tolerance without a band takes nothing")
               .helping("write a band: absolute: 1 %"));
     }
@@ -134,7 +139,7 @@ final class ToleranceReader {
   private Band band(Fields block, OptionalDouble end) {
     long told = Stream.of("absolute", "relative", "no-limit").filter(block::has).count();
     if (told != 1) {
-      findings.add(
+      remarks.add(
           Finding.error(CODE, block.place(), "a band needs one of absolute, relative and no-limit")
               .helping("write absolute: 1 %, or relative: 12.5 %, or no-limit: yes"));
     }
@@ -153,7 +158,7 @@ final class ToleranceReader {
   }
 
   private double share(Scalar value) {
-    return new FigureReader(findings).share(value).orElse(0);
+    return new FigureReader(remarks).share(value).orElse(0);
   }
 
   private OptionalDouble measure(Fields block, String key) {
@@ -161,17 +166,17 @@ final class ToleranceReader {
     if (value.isEmpty()) {
       return OptionalDouble.empty();
     }
-    return bare ? number(value.get()) : new FigureReader(findings).base(value.get(), kind);
+    return bare ? number(value.get()) : new FigureReader(remarks).base(value.get(), kind);
   }
 
   private OptionalDouble number(Scalar value) {
     if (!BARE.matcher(value.text()).matches()) {
-      findings.add(
+      remarks.add(
           FigureFindings.at(FigureFindings.FIGURE, value, "is no bare number")
               .helping("write the number alone: it counts in the unit of the label"));
       return OptionalDouble.empty();
     }
-    return new FigureReader(findings)
+    return new FigureReader(remarks)
         .number(value, value.text())
         .map(text -> OptionalDouble.of(new BigDecimal(text).doubleValue()))
         .orElse(OptionalDouble.empty());

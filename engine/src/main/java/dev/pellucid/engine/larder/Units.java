@@ -21,24 +21,24 @@ final class Units {
   private Units() {}
 
   /** The unit, where it is one of the kind. */
-  static Optional<Unit> of(Scalar value, String symbol, Kind kind, List<Finding> findings) {
+  static Optional<Unit> of(Scalar value, String symbol, Kind kind, Remarks remarks) {
     Optional<Unit> unit = Unit.of(symbol);
     if (unit.isEmpty()) {
-      findings.add(suggesting(FigureFindings.unitUnknown(value, symbol), symbol, candidates(kind)));
+      remarks.add(suggesting(FigureFindings.unitUnknown(value, symbol), symbol, candidates(kind)));
     } else if (unit.get().kind() != kind) {
-      findings.add(FigureFindings.wrongKind(value, symbol, unit.get().kind(), kind, example(kind)));
+      remarks.add(FigureFindings.wrongKind(value, symbol, unit.get().kind(), kind, example(kind)));
     }
     return unit.filter(known -> known.kind() == kind);
   }
 
   /** The unit of a nutrient. */
-  static Optional<Unit> ofNutrient(Scalar value, List<Finding> findings) {
+  static Optional<Unit> ofNutrient(Scalar value, Remarks remarks) {
     Optional<Unit> unit = Unit.of(value.text());
     if (unit.isEmpty()) {
-      findings.add(
+      remarks.add(
           suggesting(FigureFindings.unitUnknown(value, value.text()), value.text(), ofNutrients()));
     } else if (!OF_NUTRIENTS.contains(unit.get().kind())) {
-      findings.add(
+      remarks.add(
           Finding.error(
                   FigureFindings.WRONG_KIND,
                   value.span(),

@@ -10,12 +10,14 @@ import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.sequence.Residue;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.NearNames;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,8 +26,8 @@ import java.util.stream.Stream;
 
 /**
  * The lots and batch records of a folder. The records of a recipe are looked at together with it,
- * in any thread; what they take of lots is added up at the end. Where a folder has neither, nothing
- * is done.
+ * in any thread; what they take of lots is added up at the end. Nothing is kept here between the
+ * two. Where a folder has neither, nothing is done.
  */
 public final class Books {
   static final Code NO_RECIPE = new Code("record-of-no-recipe");
@@ -84,20 +86,45 @@ public final class Books {
     return (int) larder.batches().values().stream().filter(it -> codes.contains(it.code())).count();
   }
 
-  /** Looks at the records of one recipe; gives what they take of lots. */
-  public List<Use> look(ComputedFeed planned, Consumer<Finding> out) {
+  /**
+   * What came of looking at the records of one recipe or premix.
+   *
+   * @param uses what they take of lots
+   * @param left what each batch leaves behind on the line, by its number, where another follows it
+   */
+  public record Looked(List<Use> uses, Map<String, Residue> left, List<Finding> findings) {
+    /** Of a recipe without records. */
+    public static final Looked NOTHING = new Looked(List.of(), Map.of(), List.of());
+
+    public Looked {
+      uses = List.copyOf(uses);
+      left = Map.copyOf(left);
+      findings = List.copyOf(findings);
+    }
+  }
+
+  /** Looks at the records of one recipe. */
+  public Looked look(ComputedFeed planned) {
+    List<BatchRecord> records = of(planned.recipe().code());
+    if (records.isEmpty()) {
+      return Looked.NOTHING;
+    }
     List<Use> uses = new ArrayList<>();
-    for (BatchRecord record : of(planned.recipe().code())) {
+    Map<String, Residue> left = new HashMap<>();
+    List<Finding> findings = new ArrayList<>();
+    for (BatchRecord record : records) {
       Order order = order(planned, record);
       Optional<Computation> made =
           record.closed()
               ? Optional.empty()
               : recipes.of(planned.recipe(), record, order).map(computer::compute);
-      made.filter(it -> it.feed().isEmpty()).ifPresent(it -> out.accept(notReckoned(record)));
-      following.see(record, () -> made.flatMap(Computation::feed).or(() -> Optional.of(planned)));
-      uses.addAll(look(record, order, made, out));
+      made.filter(it -> it.feed().isEmpty()).ifPresent(it -> findings.add(notReckoned(record)));
+      following
+          .left(record, () -> made.flatMap(Computation::feed).or(() -> Optional.of(planned)))
+          .ifPresent(residue -> left.put(record.number(), residue));
+      uses.addAll(look(record, order, made, findings::add));
     }
-    return uses;
+    return new Looked(uses, left, findings);
   }
 
   /** A batch that lots were put aside for, as it will be made of them. */
@@ -125,14 +152,18 @@ public final class Books {
     return Order.of(planned, record.kg(), FloorPlanner.plan(planned, record.kg(), larder));
   }
 
-  /** Looks at the records of one premix; gives what they take of lots. */
-  public List<Use> look(ResolvedPremix premix, Consumer<Finding> out) {
+  /** Looks at the records of one premix. */
+  public Looked look(ResolvedPremix premix) {
     List<Use> uses = new ArrayList<>();
+    Map<String, Residue> left = new HashMap<>();
+    List<Finding> findings = new ArrayList<>();
     for (BatchRecord record : of(premix.code())) {
-      following.see(record, () -> computer.compute(premix.asRecipe("approved")).feed());
-      uses.addAll(look(record, Order.of(premix, record.kg()), Optional.empty(), out));
+      following
+          .left(record, () -> computer.compute(premix.asRecipe("approved")).feed())
+          .ifPresent(residue -> left.put(record.number(), residue));
+      uses.addAll(look(record, Order.of(premix, record.kg()), Optional.empty(), findings::add));
     }
-    return uses;
+    return new Looked(uses, left, findings);
   }
 
   /**
@@ -140,9 +171,16 @@ public final class Books {
    * lots that are unlike their ingredient, batches that follow what they should not.
    *
    * @param codes of every recipe and premix of the folder, sound or not
+   * @param looked what came of all of them, in the order in which they were looked at
    * @return what is left
    */
-  public Stock close(Collection<String> codes, List<Use> uses, Consumer<Finding> out) {
+  public Stock close(Collection<String> codes, List<Looked> looked, Consumer<Finding> out) {
+    List<Use> uses = new ArrayList<>();
+    Map<String, Residue> left = new HashMap<>();
+    for (Looked one : looked) {
+      uses.addAll(one.uses());
+      left.putAll(one.left());
+    }
     for (BatchRecord record : larder.batches().values()) {
       if (!codes.contains(record.code())) {
         out.accept(noRecipe(record, codes));
@@ -151,7 +189,7 @@ public final class Books {
     Stock stock = new Stock(larder, uses);
     stock.check(out);
     UnlikeLibrary.look(larder, out);
-    following.check(out);
+    following.check(left, out);
     return stock;
   }
 

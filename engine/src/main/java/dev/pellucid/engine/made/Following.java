@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -41,7 +40,6 @@ final class Following {
 
   private final Larder larder;
   private final Set<String> neighbours = new HashSet<>();
-  private final Map<String, Residue> residues = new ConcurrentHashMap<>();
 
   Following(Larder larder) {
     this.larder = larder;
@@ -60,20 +58,22 @@ final class Following {
   }
 
   /**
-   * Keeps what a batch leaves behind, where another one follows it; from any thread.
+   * What a batch leaves behind, where another one follows it.
    *
    * @param feed asked for only then
    */
-  void see(BatchRecord record, Supplier<Optional<ComputedFeed>> feed) {
-    if (neighbours.contains(record.number())) {
-      feed.get()
-          .map(it -> Residue.of(it, larder.practice().sequence()))
-          .ifPresent(residue -> residues.put(record.number(), residue));
-    }
+  Optional<Residue> left(BatchRecord record, Supplier<Optional<ComputedFeed>> feed) {
+    return neighbours.contains(record.number())
+        ? feed.get().map(it -> Residue.of(it, larder.practice().sequence()))
+        : Optional.empty();
   }
 
-  /** When every batch was seen; what could not be reckoned is silent here. */
-  void check(Consumer<Finding> out) {
+  /**
+   * Looks at all of them; what could not be reckoned is silent here.
+   *
+   * @param residues what each batch leaves behind, by its number
+   */
+  void check(Map<String, Residue> residues, Consumer<Finding> out) {
     for (BatchRecord record : larder.batches().values()) {
       Residue here = residues.get(record.number());
       Residue before = record.after().map(it -> residues.get(it.thing())).orElse(null);

@@ -3,6 +3,7 @@ package dev.pellucid.engine.outcome;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Position;
+import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
 import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
@@ -14,9 +15,17 @@ import tools.jackson.databind.node.ObjectNode;
  * place after the last letter.
  */
 final class FindingsJson {
-  private FindingsJson() {}
+  private final PrintedPaths paths;
 
-  static String of(CheckOutcome outcome, List<Told> told) {
+  private FindingsJson(PrintedPaths paths) {
+    this.paths = paths;
+  }
+
+  static String of(CheckOutcome outcome, List<Told> told, PrintedPaths paths) {
+    return Json.written(new FindingsJson(paths).root(outcome, told));
+  }
+
+  private ObjectNode root(CheckOutcome outcome, List<Told> told) {
     ObjectNode root = Json.object().put("format", 1);
     tally(root.putObject("tally"), outcome);
     ArrayNode recipes = root.putArray("recipes");
@@ -30,7 +39,7 @@ final class FindingsJson {
         waived(waived.addObject(), one, one.waived().get());
       }
     }
-    return Json.written(root);
+    return root;
   }
 
   private static void tally(ObjectNode tally, CheckOutcome outcome) {
@@ -45,9 +54,9 @@ final class FindingsJson {
         .set("notChecked", Json.texts(outcome.notChecked().map(RecipeOutcome::code).toList()));
   }
 
-  private static void recipe(ObjectNode node, RecipeOutcome recipe) {
+  private void recipe(ObjectNode node, RecipeOutcome recipe) {
     node.put("code", recipe.code())
-        .put("file", recipe.path())
+        .put("file", paths.of(recipe.path()))
         .put("checked", recipe.checked())
         .put("kept", recipe.kept())
         .put("broken", recipe.count(LimitOutcome.State.BROKEN))
@@ -56,14 +65,14 @@ final class FindingsJson {
         .set("mendFirst", Json.texts(recipe.mendFirst()));
   }
 
-  private static void waived(ObjectNode node, Told one, WaivedFinding waived) {
+  private void waived(ObjectNode node, Told one, WaivedFinding waived) {
     finding(node, one);
     ObjectNode waiver = node.putObject("waiver");
     place(waiver, waived.waiver());
     waiver.put("until", waived.until()).put("by", waived.by()).put("because", waived.because());
   }
 
-  private static void finding(ObjectNode node, Told one) {
+  private void finding(ObjectNode node, Told one) {
     Finding finding = one.finding();
     node.put("code", finding.code().text())
         .put("severity", finding.severity().word())
@@ -86,10 +95,10 @@ final class FindingsJson {
     node.put("fingerprint", one.fingerprint());
   }
 
-  private static void place(ObjectNode node, Span span) {
+  private void place(ObjectNode node, Span span) {
     Position from = span.from();
     Position to = span.to();
-    node.put("file", span.file().path())
+    node.put("file", paths.of(span.file()))
         .put("line", from.line())
         .put("column", from.column())
         .put("endLine", to.line())

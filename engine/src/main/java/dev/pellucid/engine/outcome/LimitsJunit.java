@@ -2,6 +2,7 @@ package dev.pellucid.engine.outcome;
 
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
+import dev.pellucid.text.PrintedPaths;
 import java.io.StringWriter;
 import java.util.HashMap;
 import java.util.List;
@@ -27,16 +28,18 @@ final class LimitsJunit {
       "kept as far as it is told; the findings of the recipe say what is not";
 
   private final XMLStreamWriter xml;
+  private final PrintedPaths paths;
 
-  private LimitsJunit(XMLStreamWriter xml) {
+  private LimitsJunit(XMLStreamWriter xml, PrintedPaths paths) {
     this.xml = xml;
+    this.paths = paths;
   }
 
-  static String of(CheckOutcome outcome) {
+  static String of(CheckOutcome outcome, PrintedPaths paths) {
     StringWriter text = new StringWriter();
     try {
       XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
-      new LimitsJunit(xml).suites(outcome.recipes());
+      new LimitsJunit(xml, paths).suites(outcome.recipes());
       xml.close();
     } catch (XMLStreamException broken) {
       throw new IllegalStateException(broken);
@@ -138,7 +141,7 @@ final class LimitsJunit {
     xml.writeStartElement(element);
     attribute("type", type);
     attribute("message", message);
-    xml.writeCharacters(clean("\n" + first + FindingText.of(said)));
+    xml.writeCharacters(clean("\n" + first + FindingText.of(said, paths)));
     xml.writeEndElement();
   }
 

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.outcome;
 
+import dev.pellucid.text.PrintedPaths;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -14,15 +15,20 @@ public final class ReportFiles {
 
   private ReportFiles() {}
 
-  public static SortedMap<String, String> of(CheckOutcome outcome) {
+  /**
+   * The text of each.
+   *
+   * @param paths how files are called in the reports
+   */
+  public static SortedMap<String, String> of(CheckOutcome outcome, PrintedPaths paths) {
     List<Told> told = Told.of(outcome);
     List<Told> open = told.stream().filter(one -> one.waived().isEmpty()).toList();
     TreeMap<String, String> files = new TreeMap<>();
-    files.put(SARIF, SarifLog.of(told));
-    files.put(SARIF_WITHOUT_WAIVED, SarifLog.of(open));
-    files.put(JUNIT, LimitsJunit.of(outcome));
-    files.put(JSON, FindingsJson.of(outcome, told));
-    files.put(SUMMARY, SummaryPage.of(outcome));
+    files.put(SARIF, SarifLog.of(told, paths));
+    files.put(SARIF_WITHOUT_WAIVED, SarifLog.of(open, paths));
+    files.put(JUNIT, LimitsJunit.of(outcome, paths));
+    files.put(JSON, FindingsJson.of(outcome, told, paths));
+    files.put(SUMMARY, SummaryPage.of(outcome, paths));
     return files;
   }
 }

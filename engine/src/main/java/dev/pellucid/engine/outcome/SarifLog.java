@@ -5,6 +5,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Related;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Position;
+import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
 import dev.pellucid.text.TextEdit;
 import java.nio.charset.StandardCharsets;
@@ -24,20 +25,22 @@ import tools.jackson.databind.node.ObjectNode;
 final class SarifLog {
   private static final String SCHEMA =
       "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
-  private static final String FOLDER = "FEEDS";
+  private static final String ROOT = "%SRCROOT%";
   private static final String FINGERPRINT = "pellucid/v1";
   private static final String UNRESERVED = "-._~/";
 
   private final List<Told> told;
+  private final PrintedPaths paths;
   private final List<Code> rules;
 
-  private SarifLog(List<Told> told) {
+  private SarifLog(List<Told> told, PrintedPaths paths) {
     this.told = told;
+    this.paths = paths;
     this.rules = told.stream().map(one -> one.finding().code()).distinct().sorted().toList();
   }
 
-  static String of(List<Told> told) {
-    return Json.written(new SarifLog(told).log());
+  static String of(List<Told> told, PrintedPaths paths) {
+    return Json.written(new SarifLog(told, paths).log());
   }
 
   private ObjectNode log() {
@@ -46,8 +49,8 @@ final class SarifLog {
     ObjectNode driver = run.putObject("tool").putObject("driver").put("name", "Pellucid");
     ArrayNode described = driver.putArray("rules");
     rules.forEach(code -> rule(described.addObject(), code));
-    ObjectNode folder = run.putObject("originalUriBaseIds").putObject(FOLDER);
-    text(folder, "description", "The folder of feeds.");
+    ObjectNode root = run.putObject("originalUriBaseIds").putObject(ROOT);
+    text(root, "description", "The folder from which files are named.");
     run.put("columnKind", "utf16CodeUnits");
     ArrayNode results = run.putArray("results");
     told.forEach(one -> result(results.addObject(), one));
@@ -96,7 +99,7 @@ final class SarifLog {
     return text.replace("{", "{{").replace("}", "}}");
   }
 
-  private static void related(ObjectNode result, Finding finding) {
+  private void related(ObjectNode result, Finding finding) {
     if (finding.related().isEmpty()) {
       return;
     }
@@ -109,7 +112,7 @@ final class SarifLog {
   }
 
   /** The edits of a mend are one fix, since they go together. */
-  private static void fixes(ObjectNode result, Finding finding) {
+  private void fixes(ObjectNode result, Finding finding) {
     if (finding.edits().isEmpty()) {
       return;
     }
@@ -123,7 +126,7 @@ final class SarifLog {
     }
   }
 
-  private static void suppressions(ArrayNode suppressions, Optional<WaivedFinding> waived) {
+  private void suppressions(ArrayNode suppressions, Optional<WaivedFinding> waived) {
     waived.ifPresent(
         waiver -> {
           ObjectNode suppression = suppressions.addObject().put("kind", "inSource");
@@ -132,14 +135,16 @@ final class SarifLog {
         });
   }
 
-  private static void location(ObjectNode location, Span span) {
+  private void location(ObjectNode location, Span span) {
     ObjectNode place = location.putObject("physicalLocation");
     artifact(place, span);
     region(place.putObject("region"), span);
   }
 
-  private static void artifact(ObjectNode node, Span span) {
-    node.putObject("artifactLocation").put("uri", uri(span.file().path())).put("uriBaseId", FOLDER);
+  private void artifact(ObjectNode node, Span span) {
+    node.putObject("artifactLocation")
+        .put("uri", uri(paths.of(span.file())))
+        .put("uriBaseId", ROOT);
   }
 
   private static void region(ObjectNode region, Span span) {

@@ -3,6 +3,7 @@ package dev.pellucid.engine.outcome;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Markdown;
+import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -52,9 +53,17 @@ final class SummaryPage {
     }
   }
 
-  private SummaryPage() {}
+  private final PrintedPaths paths;
 
-  static String of(CheckOutcome outcome) {
+  private SummaryPage(PrintedPaths paths) {
+    this.paths = paths;
+  }
+
+  static String of(CheckOutcome outcome, PrintedPaths paths) {
+    return new SummaryPage(paths).page(outcome);
+  }
+
+  private String page(CheckOutcome outcome) {
     String title =
         "# Check of the feeds\n\n" + Markdown.of(cut(outcome.tally(), LONGEST_TALLY)) + "\n";
     List<Table> tables = tables(outcome);
@@ -69,7 +78,7 @@ final class SummaryPage {
     return page.toString();
   }
 
-  private static List<Table> tables(CheckOutcome outcome) {
+  private List<Table> tables(CheckOutcome outcome) {
     return Stream.of(
             findings("Errors", outcome.of(Severity.ERROR)),
             recipes(outcome.recipes()),
@@ -80,7 +89,7 @@ final class SummaryPage {
         .toList();
   }
 
-  private static Table findings(String title, List<Finding> findings) {
+  private Table findings(String title, List<Finding> findings) {
     return table(
         title + " (" + findings.size() + ")",
         List.of("Where", "What", "Code"),
@@ -89,7 +98,7 @@ final class SummaryPage {
             .toList());
   }
 
-  private static Table waived(List<WaivedFinding> waived) {
+  private Table waived(List<WaivedFinding> waived) {
     return table(
         "Let pass by a waiver (" + waived.size() + ")",
         List.of("Where", "What", "Why"),
@@ -154,8 +163,8 @@ final class SummaryPage {
     return "| " + String.join(" | ", cells) + " |\n";
   }
 
-  private static String place(Span span) {
-    return text(span.file().path() + ":" + span.from().line());
+  private String place(Span span) {
+    return text(paths.of(span.file()) + ":" + span.from().line());
   }
 
   private static String code(String code) {

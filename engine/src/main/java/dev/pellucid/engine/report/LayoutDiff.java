@@ -2,6 +2,7 @@ package dev.pellucid.engine.report;
 
 import com.github.difflib.DiffUtils;
 import com.github.difflib.UnifiedDiffUtils;
+import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.SourceFile;
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,12 +16,13 @@ public final class LayoutDiff {
   /**
    * Lines of the diff, cut after a dozen.
    *
+   * @param paths how the file is called
    * @param laidOut the text of the file as the formatter would have it
    */
-  public static List<String> of(SourceFile file, String laidOut) {
+  public static List<String> of(SourceFile file, String laidOut, PrintedPaths paths) {
     List<String> before = lines(file.text());
     List<String> after = lines(laidOut);
-    String path = file.path();
+    String path = paths.of(file);
     List<String> diff =
         UnifiedDiffUtils.generateUnifiedDiff(path, path, before, DiffUtils.diff(before, after), 0);
     if (diff.size() <= MOST_LINES) {

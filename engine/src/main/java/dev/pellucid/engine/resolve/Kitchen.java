@@ -1,12 +1,15 @@
 package dev.pellucid.engine.resolve;
 
+import dev.pellucid.engine.larder.BatchRecord;
+import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.Price;
 import dev.pellucid.text.Span;
-import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -27,36 +30,90 @@ public record Kitchen(
     Map<String, Span> recipes,
     Reworks reworks,
     Days days) {
+  /** Stands for a premix whose own file says why it cannot be used. */
+  private static final Object BROKEN = "broken";
+
+  private static final Material.Reworked NOTHING =
+      new Material.Reworked(ResolvedPremix.nothing(), Optional.empty());
 
   /** The same for a recipe whose feed is to be worked into others: its own rework is left out. */
   Kitchen ofSource() {
-    Material.Reworked none = new Material.Reworked(ResolvedPremix.nothing(), Optional.empty());
     return new Kitchen(
-        larder, profiles, premixes, brokenPremixes, recipes, code -> Optional.of(none), days);
+        larder, profiles, premixes, brokenPremixes, recipes, code -> Optional.of(NOTHING), days);
+  }
+
+  /** What a reference finds here. */
+  Optional<?> find(Ref ref) {
+    String name = ref.name();
+    return switch (ref.kind()) {
+      case FRAME -> Optional.of(larder.nutrients());
+      case PRACTICE -> Optional.of(larder.practice());
+      case PLANT -> larder.plant();
+      case LABEL -> larder.label();
+      case LAW -> Optional.of(law());
+      case INGREDIENT -> ingredient(name);
+      case FORMER_NAME -> formerly(name);
+      case PRICE -> price(name);
+      case PREMIX -> brokenPremixes.contains(name) ? Optional.of(BROKEN) : premix(name);
+      case PROFILE -> profile(name);
+      case REWORK -> reworks.of(name);
+      case MATERIALS -> Optional.of(materials());
+      case PROFILES -> Optional.of(profileNames());
+      case RECIPES -> Optional.of(recipes.keySet());
+      case RECORDS -> Optional.of(records(name));
+      case STORE -> Optional.of(List.of(larder.lots(), larder.batches(), larder.ingredients()));
+    };
+  }
+
+  Optional<Ingredient> ingredient(String name) {
+    return Optional.ofNullable(larder.ingredients().get(name));
+  }
+
+  Optional<Price> price(String ingredient) {
+    return larder.price(ingredient, days.prices());
+  }
+
+  Optional<ResolvedPremix> premix(String code) {
+    return Optional.ofNullable(premixes.get(code));
+  }
+
+  Optional<Profile> profile(String name) {
+    return Optional.ofNullable(profiles.get(name));
+  }
+
+  SortedSet<String> profileNames() {
+    return new TreeSet<>(profiles.keySet());
+  }
+
+  /** The profiles of law of the jurisdiction, by name. */
+  List<Profile> law() {
+    Optional<String> jurisdiction = larder.settings().jurisdiction();
+    return profiles.values().stream()
+        .filter(profile -> jurisdiction.isPresent() && profile.kind() == Limit.Kind.LAW)
+        .filter(profile -> profile.jurisdiction().equals(jurisdiction))
+        .sorted(Comparator.comparing(Profile::name))
+        .toList();
   }
 
   /** All that can stand as the subject of a line. */
-  Collection<String> materials() {
+  SortedSet<String> materials() {
     TreeSet<String> names = new TreeSet<>(larder.ingredients().keySet());
     names.addAll(premixes.keySet());
     names.addAll(brokenPremixes);
     return names;
   }
 
-  /** Whether this can stand as the subject of a line. */
-  boolean isMaterial(String name) {
-    return larder.ingredients().containsKey(name)
-        || premixes.containsKey(name)
-        || brokenPremixes.contains(name);
+  /** The records of batches of a recipe or premix, by their numbers. */
+  List<BatchRecord> records(String code) {
+    return larder.batches().values().stream().filter(one -> one.code().equals(code)).toList();
   }
 
   /** The ingredient that had this name before. */
-  Map<String, String> formerNames() {
-    Map<String, String> former = new TreeMap<>();
-    larder
-        .ingredients()
-        .values()
-        .forEach(one -> one.formerly().forEach(old -> former.put(old, one.name())));
-    return former;
+  Optional<String> formerly(String name) {
+    String now = null;
+    for (Ingredient one : larder.ingredients().values()) {
+      now = one.formerly().contains(name) ? one.name() : now;
+    }
+    return Optional.ofNullable(now);
   }
 }

@@ -18,7 +18,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -31,16 +30,14 @@ final class Limits {
   static final Code IN_BATCHES = new Code("part-of-batches");
   static final Code UNKNOWN_SOURCE = new Code("unknown-source");
 
-  private final Kitchen kitchen;
+  private final Scope scope;
   private final Larder larder;
   private final List<Finding> findings;
-  private final SortedSet<String> read;
 
-  Limits(Kitchen kitchen, List<Finding> findings, SortedSet<String> read) {
-    this.kitchen = kitchen;
-    this.larder = kitchen.larder();
+  Limits(Scope scope, List<Finding> findings) {
+    this.scope = scope;
+    this.larder = scope.frame();
     this.findings = findings;
-    this.read = read;
   }
 
   /** One limit for each bound of the line. */
@@ -95,7 +92,6 @@ final class Limits {
   }
 
   Optional<Source> source(Word id) {
-    read.add(id.text());
     Source source = larder.sources().get(id.text());
     if (source == null) {
       findings.add(
@@ -194,15 +190,14 @@ final class Limits {
     boolean all = true;
     List<String> names = new ArrayList<>();
     for (Word name : inclusion.names()) {
-      read.add(name.text());
-      boolean known = kitchen.isMaterial(name.text()) || larder.groups().containsKey(name.text());
-      String now = known ? null : kitchen.formerNames().get(name.text());
+      boolean known = scope.isMaterial(name.text()) || larder.groups().containsKey(name.text());
+      String now = known ? null : scope.formerly(name.text()).orElse(null);
       names.add(now == null ? name.text() : now);
       if (now != null) {
         findings.add(Materials.renamed(name, now));
       } else if (!known) {
         all = false;
-        TreeSet<String> near = new TreeSet<>(kitchen.materials());
+        TreeSet<String> near = new TreeSet<>(scope.materials());
         near.addAll(larder.groups().keySet());
         findings.add(
             near(
@@ -217,7 +212,6 @@ final class Limits {
   }
 
   Optional<Nutrient> nutrient(Word name) {
-    read.add(name.text());
     Optional<Nutrient> nutrient = larder.nutrients().named(name.text());
     if (nutrient.isEmpty() && larder.nutrients().mendFirst().isEmpty()) {
       findings.add(noSuch(name));
@@ -227,7 +221,7 @@ final class Limits {
 
   private Finding noSuch(Word name) {
     boolean group = larder.groups().containsKey(name.text());
-    if (group || kitchen.isMaterial(name.text())) {
+    if (group || scope.isMaterial(name.text())) {
       String what = group ? " is a group of ingredients" : " is an ingredient";
       return Finding.error(NOT_A_NUTRIENT, name.span(), name + what + ", not a nutrient")
           .helping("to bound its share write: inclusion " + name + " max 20 %");

@@ -7,7 +7,6 @@ import dev.pellucid.syntax.Word;
 import dev.pellucid.text.NearNames;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedSet;
 
 /** The subject of a line to the material it names. */
 final class Materials {
@@ -16,34 +15,30 @@ final class Materials {
   static final Code NO_SUCH_FEED = new Code("rework-of-no-recipe");
   static final Code RENAMED = new Code("renamed");
 
-  private final Kitchen kitchen;
+  private final Scope scope;
   private final List<Finding> findings;
-  private final SortedSet<String> read;
 
-  Materials(Kitchen kitchen, List<Finding> findings, SortedSet<String> read) {
-    this.kitchen = kitchen;
+  Materials(Scope scope, List<Finding> findings) {
+    this.scope = scope;
     this.findings = findings;
-    this.read = read;
   }
 
   /** The material; empty after a finding, or where a finding elsewhere has said why. */
   Optional<Material> named(Word name) {
-    read.add(name.text());
-    Ingredient ingredient = kitchen.larder().ingredients().get(name.text());
-    if (ingredient != null) {
-      return single(ingredient);
+    Optional<Ingredient> ingredient = scope.ingredient(name.text());
+    if (ingredient.isPresent()) {
+      return single(ingredient.get());
     }
-    ResolvedPremix premix = kitchen.premixes().get(name.text());
-    if (premix != null) {
-      return Optional.of(new Material.Premixed(premix));
+    Optional<ResolvedPremix> premix = scope.premix(name.text());
+    if (premix.isPresent()) {
+      return Optional.of(new Material.Premixed(premix.get()));
     }
-    String now = kitchen.formerNames().get(name.text());
-    Ingredient renamed = now == null ? null : kitchen.larder().ingredients().get(now);
-    if (now != null && renamed != null) {
-      findings.add(renamed(name, now));
-      return single(renamed);
+    Optional<Ingredient> renamed = scope.formerly(name.text()).flatMap(scope::ingredient);
+    if (renamed.isPresent()) {
+      findings.add(renamed(name, renamed.get().name()));
+      return single(renamed.get());
     }
-    if (!kitchen.brokenPremixes().contains(name.text())) {
+    if (!scope.isBrokenPremix(name.text())) {
       findings.add(missing(name));
     }
     return Optional.empty();
@@ -51,9 +46,8 @@ final class Materials {
 
   /** Finished feed; empty after a finding, or where the recipe itself says why. */
   Optional<Material> reworked(Word recipe) {
-    read.add(recipe.text());
-    if (!kitchen.recipes().containsKey(recipe.text())) {
-      List<String> near = NearNames.of(recipe.text(), kitchen.recipes().keySet());
+    if (!scope.recipes().containsKey(recipe.text())) {
+      List<String> near = NearNames.of(recipe.text(), scope.recipes().keySet());
       findings.add(
           Finding.error(
                   NO_SUCH_FEED,
@@ -65,7 +59,7 @@ final class Materials {
                       : "did you mean " + String.join(" or ", near) + "?"));
       return Optional.empty();
     }
-    return kitchen.reworks().of(recipe.text()).map(Material.class::cast);
+    return scope.reworked(recipe.text()).map(Material.class::cast);
   }
 
   static Finding renamed(Word name, String now) {
@@ -76,28 +70,26 @@ final class Materials {
 
   private Optional<Material> single(Ingredient ingredient) {
     return ingredient.whole()
-        ? Optional.of(
-            new Material.Single(
-                ingredient, kitchen.larder().price(ingredient.name(), kitchen.days().prices())))
+        ? Optional.of(new Material.Single(ingredient, scope.price(ingredient.name())))
         : Optional.empty();
   }
 
   private Finding missing(Word name) {
-    if (kitchen.larder().nutrients().named(name.text()).isPresent()) {
+    if (scope.frame().nutrients().named(name.text()).isPresent()) {
       return Finding.error(
               NOT_AN_INGREDIENT, name.span(), name + " is a nutrient, not an ingredient")
           .helping("name an ingredient here; what a nutrient must reach stands under limits");
     }
-    if (kitchen.recipes().containsKey(name.text())) {
+    if (scope.recipes().containsKey(name.text())) {
       return Finding.error(NOT_AN_INGREDIENT, name.span(), name + " is a recipe, not an ingredient")
           .helping("feed that is worked in again is written: rework " + name)
           .helping("a blend that goes into feeds is a premix: move it to " + name + ".premix");
     }
-    if (kitchen.larder().groups().containsKey(name.text())) {
+    if (scope.frame().groups().containsKey(name.text())) {
       return Finding.error(NOT_AN_INGREDIENT, name.span(), name + " is a group of ingredients")
           .helping("name one ingredient of the group");
     }
-    List<String> near = NearNames.of(name.text(), kitchen.materials());
+    List<String> near = NearNames.of(name.text(), scope.materials());
     Finding finding =
         Finding.error(UNKNOWN, name.span(), name + " is not known in this folder")
             .helping(

@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Premixes so that each comes after those it is made of. Those in a circle are left out, and those
@@ -86,6 +87,16 @@ final class PremixOrder {
   record LeftOut(String code, SortedSet<String> parts, boolean own) {
     LeftOut {
       parts = Collections.unmodifiableSortedSet(new TreeSet<>(parts));
+    }
+
+    /** The same as what was looked up; a part may be either an ingredient or a premix. */
+    Reads reads() {
+      return Reads.of(
+          parts.stream()
+              .flatMap(
+                  part ->
+                      Stream.of(new Ref(Ref.Kind.INGREDIENT, part), new Ref(Ref.Kind.PREMIX, part)))
+              .toList());
     }
   }
 

@@ -18,8 +18,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /**
  * A premix file to the premix as it is made: content is supply over dose, a source weighs content
@@ -34,7 +32,7 @@ final class PremixResolver {
   private final PremixFile file;
   private final String code;
   private final List<Finding> findings = new ArrayList<>();
-  private final SortedSet<String> read = new TreeSet<>();
+  private final Scope scope;
   private final Materials materials;
   private final Limits limits;
   private final boolean nutrientsAreKnown;
@@ -43,15 +41,16 @@ final class PremixResolver {
   PremixResolver(PremixFile file, Kitchen kitchen) {
     this.file = file;
     this.code = file.source().stem();
-    this.materials = new Materials(kitchen, findings, read);
-    this.limits = new Limits(kitchen, findings, read);
-    this.nutrientsAreKnown = kitchen.larder().nutrients().mendFirst().isEmpty();
+    this.scope = new Scope(kitchen);
+    this.materials = new Materials(scope, findings);
+    this.limits = new Limits(scope, findings);
+    this.nutrientsAreKnown = scope.frame().nutrients().mendFirst().isEmpty();
   }
 
   Resolution<ResolvedPremix> resolve() {
     Optional<ResolvedPremix> premix =
         file.opening().flatMap(opening -> make()).filter(one -> nutrientsAreKnown);
-    return new Resolution<>(premix, findings, read);
+    return new Resolution<>(premix, findings, scope.reads());
   }
 
   private Optional<ResolvedPremix> make() {

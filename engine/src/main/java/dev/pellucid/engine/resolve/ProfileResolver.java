@@ -13,17 +13,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /** A profile file to a profile. */
 final class ProfileResolver {
   static final Code UNKNOWN_SPECIES = new Code("unknown-species");
 
   private final ProfileFile file;
-  private final Kitchen kitchen;
+  private final Scope scope;
   private final List<Finding> findings = new ArrayList<>();
-  private final SortedSet<String> read = new TreeSet<>();
   private final Limits limits;
 
   private final List<String> species = new ArrayList<>();
@@ -34,8 +31,8 @@ final class ProfileResolver {
 
   ProfileResolver(ProfileFile file, Kitchen kitchen) {
     this.file = file;
-    this.kitchen = kitchen;
-    this.limits = new Limits(kitchen, findings, read);
+    this.scope = new Scope(kitchen);
+    this.limits = new Limits(scope, findings);
   }
 
   Resolution<Profile> resolve() {
@@ -58,7 +55,7 @@ final class ProfileResolver {
             jurisdiction,
             MergedLimits.once(found, findings),
             declared);
-    return new Resolution<>(Optional.of(profile), findings, read);
+    return new Resolution<>(Optional.of(profile), findings, scope.reads());
   }
 
   private void head(HeadLine line) {
@@ -76,15 +73,14 @@ final class ProfileResolver {
   }
 
   private void species(Word name) {
-    read.add(name.text());
     species.add(name.text());
-    if (!kitchen.larder().knowsSpeciesOrGroup(name.text())) {
+    if (!scope.frame().knowsSpeciesOrGroup(name.text())) {
       findings.add(
           Limits.near(
               Finding.error(
                   UNKNOWN_SPECIES, name.span(), name + " is not a species or group of this folder"),
               name,
-              kitchen.larder().species().keySet(),
+              scope.frame().species().keySet(),
               "add it under species/, or mend the name"));
     }
   }

@@ -18,11 +18,8 @@ import dev.pellucid.syntax.Step;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /**
  * A recipe file to a resolved recipe. It is absent where its figures could only mislead: a broken
@@ -35,10 +32,9 @@ final class RecipeResolver {
   static final Code NO_LAW = new Code("no-law");
 
   private final RecipeFile file;
-  private final Kitchen kitchen;
+  private final Scope scope;
   private final String code;
   private final List<Finding> findings = new ArrayList<>();
-  private final SortedSet<String> read = new TreeSet<>();
   private final Limits limits;
   private final List<Met> profiles = new ArrayList<>();
 
@@ -50,9 +46,9 @@ final class RecipeResolver {
 
   RecipeResolver(RecipeFile file, Kitchen kitchen) {
     this.file = file;
-    this.kitchen = kitchen;
+    this.scope = new Scope(kitchen);
     this.code = file.source().stem();
-    this.limits = new Limits(kitchen, findings, read);
+    this.limits = new Limits(scope, findings);
   }
 
   Resolution<ResolvedRecipe> resolve() {
@@ -65,7 +61,7 @@ final class RecipeResolver {
     Optional<List<Line>> lines = lines();
     Span declared =
         file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());
-    boolean known = kitchen.larder().nutrients().mendFirst().isEmpty();
+    boolean known = scope.frame().nutrients().mendFirst().isEmpty();
     if (all.isEmpty() && known) {
       findings.add(
           Finding.warning(NOTHING_TO_MEET, declared, code + " has no limit to meet")
@@ -95,7 +91,7 @@ final class RecipeResolver {
                                 label,
                                 declared))),
         findings,
-        read);
+        scope.reads());
   }
 
   /** A line that could not be read may be the one that says how hot or how dry. */
@@ -150,8 +146,7 @@ final class RecipeResolver {
   }
 
   private void species(Word name) {
-    read.add(name.text());
-    species = Optional.ofNullable(kitchen.larder().species().get(name.text()));
+    species = Optional.ofNullable(scope.frame().species().get(name.text()));
     if (species.isEmpty()) {
       findings.add(
           Limits.near(
@@ -160,38 +155,30 @@ final class RecipeResolver {
                   name.span(),
                   name + " is not a species of this folder"),
               name,
-              kitchen.larder().species().keySet(),
+              scope.frame().species().keySet(),
               "add it under species/, or mend the name"));
     }
   }
 
   private void profile(Word name) {
-    read.add(name.text());
-    Profile profile = kitchen.profiles().get(name.text());
-    if (profile != null) {
-      profiles.add(new Met(profile, Optional.of(name.span())));
+    Optional<Profile> profile = scope.profile(name.text());
+    if (profile.isPresent()) {
+      profiles.add(new Met(profile.get(), Optional.of(name.span())));
       return;
     }
     findings.add(
         Limits.near(
             Finding.error(UNKNOWN_PROFILE, name.span(), name + " is not a profile of this folder"),
             name,
-            kitchen.profiles().keySet(),
+            scope.profiles(),
             "add the file " + name + ".limits, or mend the name"));
   }
 
   /** What the jurisdiction asks, whatever the recipe says. */
   private void law() {
-    Optional<String> jurisdiction = kitchen.larder().settings().jurisdiction();
-    if (jurisdiction.isEmpty()) {
-      return;
-    }
-    kitchen.profiles().values().stream()
-        .filter(profile -> profile.kind() == Limit.Kind.LAW)
-        .filter(profile -> profile.jurisdiction().equals(jurisdiction))
+    scope.law().stream()
         .filter(this::holds)
         .filter(profile -> profiles.stream().noneMatch(met -> met.profile().equals(profile)))
-        .sorted(Comparator.comparing(Profile::name))
         .forEach(profile -> profiles.add(new Met(profile, Optional.empty())));
   }
 
@@ -210,11 +197,11 @@ final class RecipeResolver {
     }
     all.addAll(MergedLimits.once(own, findings));
     List<Limit> merged = MergedLimits.of(all, findings);
-    if (!kitchen.larder().nutrients().mendFirst().isEmpty()) {
+    if (!scope.frame().nutrients().mendFirst().isEmpty()) {
       return merged;
     }
     List<Limit> waived =
-        new Waivers(limits, kitchen.days().waivers(), findings)
+        new Waivers(limits, scope.days().waivers(), findings)
             .applied(file.waivers().map(section -> section.lines()).orElse(List.of()), merged);
     return MergedLimits.withLawInForce(waived, all);
   }
@@ -223,7 +210,7 @@ final class RecipeResolver {
     if (file.mix().isEmpty()) {
       return Optional.empty();
     }
-    Lines lines = new Lines(new Materials(kitchen, findings, read), true, findings);
+    Lines lines = new Lines(new Materials(scope, findings), true, findings);
     lines.take(file.mix().get(), Place.MIX);
     file.coat().ifPresent(section -> lines.take(section, Place.COAT));
     if (!lines.whole()) {

@@ -2,6 +2,7 @@ package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.FeedFile;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.ProfileFile;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
@@ -17,6 +18,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Trees to things: premixes first, each after those it is made of, then profiles; after that any
@@ -25,6 +27,16 @@ import java.util.TreeSet;
 public final class Resolver {
   private final Kitchen kitchen;
   private final Unmade unmade;
+  private final Map<Ref, Reads> reads = new HashMap<>();
+  private final Map<String, Known<ResolvedPremix>> premixes = new HashMap<>();
+  private final Map<String, Known<Profile>> profiles = new HashMap<>();
+
+  /** What came of a file, which is so again while its tree and all that it looked up are so. */
+  private record Known<T>(FeedFile file, Resolution<T> resolution) {
+    boolean holds(FeedFile later, Kitchen kitchen) {
+      return later == file && resolution.reads().holdIn(kitchen);
+    }
+  }
 
   private Resolver(Kitchen kitchen, Unmade unmade) {
     this.kitchen = kitchen;
@@ -32,13 +44,44 @@ public final class Resolver {
   }
 
   /**
+   * All that a file hangs on.
+   *
+   * @param path of it, below the folder
+   * @param reads what was looked up to make it
+   */
+  public DependsOn dependsOn(String path, Reads reads) {
+    return new DependsOn(path, reads, this::behind);
+  }
+
+  /** All that the premix of a code hangs on. */
+  public DependsOn premixDependsOn(String code, String path) {
+    Reads own = reads.getOrDefault(new Ref(Ref.Kind.PREMIX, code), Reads.NONE);
+    return dependsOn(path, own);
+  }
+
+  /** What was looked up for a premix, a profile, the law, or a feed that is worked in again. */
+  private Stream<Reads> behind(Ref ref) {
+    return switch (ref.kind()) {
+      case PREMIX, PROFILE -> Optional.ofNullable(reads.get(ref)).stream();
+      case LAW ->
+          Stream.of(
+              Reads.of(
+                  kitchen.law().stream()
+                      .map(one -> new Ref(Ref.Kind.PROFILE, one.name()))
+                      .toList()));
+      case REWORK -> Stream.of(kitchen.reworks().behind(ref.name()));
+      default -> Stream.of();
+    };
+  }
+
+  /**
    * The files to be mended before a recipe, of all that it looked up: what {@link #brokenData}
    * says, and recipes whose feed is worked in again and cannot be computed.
    */
-  public List<String> brokenBefore(String recipe, SortedSet<String> read) {
-    Set<String> files = new LinkedHashSet<>(brokenData(read));
+  public List<String> brokenBefore(String recipe, Reads reads) {
+    Set<String> files = new LinkedHashSet<>(brokenData(reads));
     if (kitchen.larder().nutrients().mendFirst().isEmpty()) {
-      read.stream()
+      reads.names(Ref.Kind.REWORK).stream()
           .filter(name -> !name.equals(recipe) && kitchen.recipes().containsKey(name))
           .filter(name -> !unmade.isBroken(name) && kitchen.reworks().of(name).isEmpty())
           .forEach(name -> files.add(name + ".recipe"));
@@ -50,9 +93,11 @@ public final class Resolver {
    * The data and premixes to be mended, of all that a recipe looked up: of a premix that cannot be
    * made those that it hangs on, and its own where that is at fault.
    */
-  public List<String> brokenData(SortedSet<String> read) {
+  public List<String> brokenData(Reads reads) {
     List<String> nutrients = kitchen.larder().nutrients().mendFirst();
-    return nutrients.isEmpty() ? unmade.atFault(read) : nutrients;
+    return nutrients.isEmpty()
+        ? unmade.atFault(reads.names(Ref.Kind.INGREDIENT, Ref.Kind.PREMIX))
+        : nutrients;
   }
 
   /** By name, those of law included. */
@@ -68,55 +113,109 @@ public final class Resolver {
   }
 
   /**
-   * Resolves what recipes share.
+   * All that recipes may name, as it is written.
    *
    * @param recipes the codes of all recipes of the folder and where each is declared
    * @param reworks asked while recipes are resolved, never before
    * @param days by which prices and waivers count
    */
-  public static Prepared prepare(
+  public record Named(
       Larder larder,
       List<PremixFile> premixes,
       List<ProfileFile> profiles,
       Map<String, Span> recipes,
       Reworks reworks,
       Days days) {
+    public Named {
+      premixes = List.copyOf(premixes);
+      profiles = List.copyOf(profiles);
+    }
+  }
+
+  /**
+   * Resolves what recipes share.
+   *
+   * @param earlier what came of an earlier state; a premix or profile whose tree and all that it
+   *     looked up are the same objects still is not resolved again
+   */
+  public static Prepared prepare(Named named, Optional<Resolver> earlier) {
     List<Finding> findings = new ArrayList<>();
     Map<String, ResolvedPremix> made = new TreeMap<>();
     SortedSet<String> broken = new TreeSet<>();
-    premixes.forEach(file -> broken.add(file.source().stem()));
-    Map<String, Profile> named = new HashMap<>();
-    Kitchen kitchen = new Kitchen(larder, named, made, broken, recipes, reworks, days);
+    named.premixes().forEach(file -> broken.add(file.source().stem()));
+    Map<String, Profile> profiles = new HashMap<>();
+    Kitchen kitchen =
+        new Kitchen(
+            named.larder(), profiles, made, broken, named.recipes(), named.reworks(), named.days());
     Unmade unmade = new Unmade(kitchen);
-    PremixOrder order = new PremixOrder(premixes, findings);
+    Resolver resolver = new Resolver(kitchen, unmade);
+    PremixOrder order = new PremixOrder(named.premixes(), findings);
     for (PremixFile file : order.inOrder()) {
-      Resolution<ResolvedPremix> premix = make(file, kitchen, findings);
-      if (premix.thing().isEmpty()) {
+      Resolution<ResolvedPremix> premix = resolver.premix(file, earlier);
+      findings.addAll(premix.findings());
+      if (premix.thing().isPresent()) {
+        made.put(premix.thing().get().code(), premix.thing().get());
+        broken.remove(premix.thing().get().code());
+      } else {
         unmade.add(file.source().stem(), premix);
       }
     }
-    order.leftOut().forEach(unmade::add);
-    for (ProfileFile file : profiles) {
-      Resolution<Profile> profile = new ProfileResolver(file, kitchen).resolve();
+    for (PremixOrder.LeftOut one : order.leftOut()) {
+      unmade.add(one);
+      resolver.reads.put(new Ref(Ref.Kind.PREMIX, one.code()), one.reads());
+    }
+    for (ProfileFile file : named.profiles()) {
+      Resolution<Profile> profile = resolver.profile(file, earlier);
       findings.addAll(profile.findings());
-      profile.thing().ifPresent(one -> named.put(one.name(), one));
+      profile.thing().ifPresent(one -> profiles.put(one.name(), one));
     }
     lawIsThere(kitchen, findings);
-    return new Prepared(new Resolver(kitchen, unmade), findings);
+    return new Prepared(resolver, findings);
   }
 
-  private static Resolution<ResolvedPremix> make(
-      PremixFile file, Kitchen kitchen, List<Finding> findings) {
-    Resolution<ResolvedPremix> premix = new PremixResolver(file, kitchen).resolve();
-    findings.addAll(premix.findings());
-    premix
-        .thing()
-        .ifPresent(
-            one -> {
-              kitchen.premixes().put(one.code(), one);
-              kitchen.brokenPremixes().remove(one.code());
-            });
-    return premix;
+  private Resolution<ResolvedPremix> premix(PremixFile file, Optional<Resolver> earlier) {
+    String code = file.source().stem();
+    Known<ResolvedPremix> known =
+        earlier
+            .flatMap(one -> Optional.ofNullable(one.premixes.get(code)))
+            .filter(one -> one.holds(file, kitchen))
+            .orElseGet(() -> new Known<>(file, new PremixResolver(file, kitchen).resolve()));
+    premixes.put(code, known);
+    reads.put(new Ref(Ref.Kind.PREMIX, code), known.resolution().reads());
+    return known.resolution();
+  }
+
+  private Resolution<Profile> profile(ProfileFile file, Optional<Resolver> earlier) {
+    String name = file.source().stem();
+    Known<Profile> known =
+        earlier
+            .flatMap(one -> Optional.ofNullable(one.profiles.get(name)))
+            .filter(one -> one.holds(file, kitchen))
+            .orElseGet(() -> new Known<>(file, new ProfileResolver(file, kitchen).resolve()));
+    profiles.put(name, known);
+    reads.put(new Ref(Ref.Kind.PROFILE, name), known.resolution().reads());
+    return known.resolution();
+  }
+
+  /** Whether all that was looked up is still the very same. */
+  public boolean hold(Reads looked) {
+    return looked.holdIn(kitchen);
+  }
+
+  /**
+   * What was looked up for a recipe with its records: those of its code; and where there are any,
+   * everything that they may name.
+   */
+  public Reads withRecords(Reads looked, String code) {
+    Ref own = new Ref(Ref.Kind.RECORDS, code);
+    return looked.and(
+        kitchen.records(code).isEmpty() ? List.of(own) : List.of(own, Ref.only(Ref.Kind.STORE)),
+        kitchen);
+  }
+
+  /** The same of what was looked up for a feed that is worked in again. */
+  public boolean holdForSource(Reads looked) {
+    return looked.holdIn(kitchen.ofSource());
   }
 
   private static void lawIsThere(Kitchen kitchen, List<Finding> findings) {
@@ -146,12 +245,12 @@ public final class Resolver {
   public Resolution<ResolvedRecipe> source(RecipeFile file) {
     Resolution<ResolvedRecipe> source = new RecipeResolver(file, kitchen.ofSource()).resolve();
     return new Resolution<>(
-        source.thing().map(ResolvedRecipe::withoutRework), source.findings(), source.read());
+        source.thing().map(ResolvedRecipe::withoutRework), source.findings(), source.reads());
   }
 
   /** What the left side of a limit is about; a finding where it names nothing. */
   public Optional<Subject> subject(Left left, List<Finding> findings) {
-    return new Limits(kitchen, findings, new TreeSet<>()).subject(left);
+    return new Limits(new Scope(kitchen), findings).subject(left);
   }
 
   /** The premixes that could be made, by code. */

@@ -10,4 +10,9 @@ public interface Reworks {
 
   /** Empty where the recipe must be mended first. */
   Optional<Material.Reworked> of(String recipe);
+
+  /** What was looked up to make it. */
+  default Reads behind(String recipe) {
+    return Reads.NONE;
+  }
 }

@@ -38,7 +38,7 @@ final class Unmade {
   void add(String code, Resolution<ResolvedPremix> tried) {
     boolean own =
         tried.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
-    premixes.put(code, new Why(tried.read(), own));
+    premixes.put(code, new Why(tried.reads().names(Ref.Kind.INGREDIENT, Ref.Kind.PREMIX), own));
   }
 
   /** One that was not tried, since it is in a circle, is too deep, or holds one that is. */

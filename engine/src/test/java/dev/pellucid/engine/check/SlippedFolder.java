@@ -2,8 +2,8 @@ package dev.pellucid.engine.check;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.CheckReport;
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
 import java.io.IOException;
@@ -61,7 +61,7 @@ public final class SlippedFolder {
   }
 
   public List<Finding> findings() throws IOException {
-    CheckReport report = Pellucid.check(copy, "", DAY);
+    CheckReport report = Pellucid.check(copy, DAY);
     return report.findings();
   }
 

@@ -55,7 +55,7 @@ public final class SmallFolder {
   }
 
   public List<Finding> findings() throws IOException {
-    return Pellucid.check(root, "", DAY).findings();
+    return Pellucid.check(root, DAY).findings();
   }
 
   /** Every finding as it is printed. */

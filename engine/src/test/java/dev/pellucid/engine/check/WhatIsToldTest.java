@@ -116,7 +116,7 @@ class WhatIsToldTest {
   void theRecordOfFiguresCarriesTheSign() throws IOException {
     folder.ingredient("other", "moisture: 10 %, selenium: below 3 mg/kg, calcium: 10 mg/kg");
     limit("selenium max 1.0 mg/kg");
-    String figures = Pellucid.figures(root, "", "A-1", false).changes().get(0).text();
+    String figures = Pellucid.figures(root, "A-1", false).changes().get(0).text();
     assertTrue(figures.matches("(?s).*\n  selenium +≥ 2\\.000 mg/kg\n.*"), figures);
     assertTrue(figures.matches("(?s).*\n  calcium +0\\.002500 %\n.*"), figures);
     assertTrue(

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.ExplainReport;
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.check.SmallFolder;
+import dev.pellucid.engine.goal.ExplainReport;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -82,7 +82,7 @@ class DriedMoistureTest {
   }
 
   private String explained(String figure) throws IOException {
-    ExplainReport report = Pellucid.explain(root, "", LocalDate.of(2026, 11, 25), "A-1", figure);
+    ExplainReport report = Pellucid.explain(root, LocalDate.of(2026, 11, 25), "A-1", figure);
     return report.text();
   }
 

@@ -156,7 +156,7 @@ class OutputsTest {
     Path old = Files.writeString(root.resolve(".pellucid-0.half"), "recipe A-1\n");
     Path young = Files.writeString(root.resolve(".pellucid-1.half"), "recipe A-1\n");
     Files.setLastModifiedTime(old, FileTime.fromMillis(old.toFile().lastModified() - 3_600_000));
-    assertEquals(List.of(), FeedFolder.list(root, "").paths());
+    assertEquals(List.of(), Texts.at(root).paths());
     Outputs.into(root).write("A-1.txt", "x");
     assertFalse(Files.exists(old));
     assertTrue(Files.exists(young));

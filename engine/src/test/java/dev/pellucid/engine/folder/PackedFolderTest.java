@@ -75,13 +75,13 @@ class PackedFolderTest {
     return tar.toByteArray();
   }
 
-  private static FeedFolder folder(byte[] bytes) throws IOException {
-    return FeedFolder.packed(new ByteArrayInputStream(bytes), "");
+  private static Texts folder(byte[] bytes) throws IOException {
+    return Texts.packed(new ByteArrayInputStream(bytes));
   }
 
   @Test
   void holdsWhatAListerWouldFind() throws IOException {
-    FeedFolder folder = folder(whole());
+    Texts folder = folder(whole());
     assertEquals(
         List.of(
             "a/A-1.recipe", "a/deep/A-2.recipe", "b/" + "ü".repeat(120) + ".recipe", "over.recipe"),
@@ -106,7 +106,7 @@ class PackedFolderTest {
     file("x\u200By/A-3.recipe", "recipe A-3\n");
     file("A-4.recipe", "recipe A-4\n");
     tar.writeBytes(new byte[10240 - tar.size() % 10240]);
-    FeedFolder folder = folder(tar.toByteArray());
+    Texts folder = folder(tar.toByteArray());
     assertEquals(List.of("A-4.recipe"), folder.paths());
     assertEquals(
         List.of(
@@ -119,8 +119,8 @@ class PackedFolderTest {
 
   @Test
   void onePackedElsewhereTakesThePlaceOfOneOnTheDisk() throws IOException {
-    FeedFolder folder = folder(whole());
-    assertEquals(3, folder.with("a/A-1.recipe", folder(new byte[10240])).paths().size());
+    Texts folder = folder(whole());
+    assertEquals(3, folder.with(List.of("a/A-1.recipe"), folder(new byte[10240])).paths().size());
   }
 
   @Test

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.RunCodes;
 import dev.pellucid.engine.folder.FolderFindings;
+import dev.pellucid.engine.goal.RunCodes;
 import dev.pellucid.engine.yaml.YamlFindings;
 import dev.pellucid.finding.Code;
 import dev.pellucid.show.FindingText;
@@ -39,7 +39,8 @@ class DataPagesTest {
           "file-copy",
           "file-special",
           "more-findings",
-          "day-far-off");
+          "day-far-off",
+          "fault-of-pellucid");
 
   static Set<String> codes() {
     return Stream.of(

@@ -95,6 +95,10 @@ public final class Pantry {
     return List.copyOf(files.keySet());
   }
 
+  SortedMap<String, SourceFile> files() {
+    return new TreeMap<>(files);
+  }
+
   public Stocked stocked() {
     return LarderReader.read(files, new TreeMap<>());
   }

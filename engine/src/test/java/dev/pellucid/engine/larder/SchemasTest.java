@@ -10,8 +10,8 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import dev.pellucid.engine.folder.FeedFolder;
 import dev.pellucid.engine.folder.Outputs;
+import dev.pellucid.engine.folder.Texts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,7 +40,7 @@ class SchemasTest {
   }
 
   static List<String> files() throws IOException {
-    return FeedFolder.list(EXAMPLE, "").data();
+    return Texts.at(EXAMPLE).data();
   }
 
   /** Compared whole; a change of the vocabulary is accepted by copying what was made. */

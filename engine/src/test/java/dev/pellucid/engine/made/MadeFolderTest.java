@@ -4,11 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.CheckReport;
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,7 +31,7 @@ class MadeFolderTest {
 
   @Test
   void theTallySaysHowManyRecordsWereHeldAgainstTheirRecipes() throws IOException {
-    CheckReport report = Pellucid.check(EXAMPLE, "", LocalDate.of(2026, 11, 25));
+    CheckReport report = Pellucid.check(EXAMPLE, LocalDate.of(2026, 11, 25));
     assertEquals(3, report.batches());
     assertTrue(report.tally().startsWith("14 recipes, 3 batch records and "), report.tally());
   }
@@ -86,7 +87,9 @@ class MadeFolderTest {
             .with(CF, "water:", "closed: yes\nwater:");
     assertEquals(List.of(), slipped.codes(), slipped.text());
     assertTrue(
-        Pellucid.trace(copy, "", "SB-0411", "").text().contains("2026-11-18  released, closed"));
+        Pellucid.trace(copy, PrintedPaths.BELOW_FOLDER, "SB-0411", "")
+            .text()
+            .contains("2026-11-18  released, closed"));
   }
 
   @Test
@@ -121,10 +124,10 @@ class MadeFolderTest {
       Files.delete(copy.resolve(path));
     }
     assertEquals(List.of(), slipped.codes(), slipped.text());
-    assertFalse(Pellucid.check(copy, "", LocalDate.of(2026, 11, 25)).tally().contains("batch"));
+    assertFalse(Pellucid.check(copy, LocalDate.of(2026, 11, 25)).tally().contains("batch"));
     assertEquals(
         "Searched: 0 batch records of batches/ and 0 lots of lots/.\n",
-        Pellucid.trace(copy, "", "", "").text());
+        Pellucid.trace(copy, PrintedPaths.BELOW_FOLDER, "", "").text());
   }
 
   private static long errors(SlippedFolder slipped) throws IOException {

@@ -5,12 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.Pellucid;
-import dev.pellucid.engine.TraceReport;
+import dev.pellucid.engine.goal.TraceReport;
 import dev.pellucid.engine.made.Trace.Back;
 import dev.pellucid.engine.made.Trace.Holding;
 import dev.pellucid.engine.made.Trace.Maybe;
 import dev.pellucid.engine.made.Trace.Onward;
 import dev.pellucid.engine.made.Trace.Unknown;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -40,9 +41,13 @@ class RandomTraceTest {
       Path root = folder.resolve("s" + seed);
       store.write(root);
       for (String number : store.numbers()) {
-        onward(store, number, Pellucid.trace(root, "", number, ""), "seed " + seed + ": " + number);
+        onward(
+            store,
+            number,
+            Pellucid.trace(root, PrintedPaths.BELOW_FOLDER, number, ""),
+            "seed " + seed + ": " + number);
       }
-      back(store, Pellucid.trace(root, "", "", ""), "seed " + seed);
+      back(store, Pellucid.trace(root, PrintedPaths.BELOW_FOLDER, "", ""), "seed " + seed);
     }
     // No part of this passes on nothing.
     assertTrue(held > 1000 && perhaps > 500 && told > 500, held + " " + perhaps + " " + told);

@@ -6,8 +6,9 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.pellucid.engine.Pellucid;
-import dev.pellucid.engine.TraceReport;
 import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.engine.goal.TraceReport;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -166,7 +167,7 @@ class TraceUnsearchedTest {
   }
 
   private TraceReport trace() throws IOException {
-    return Pellucid.trace(copy, "r/", "SB-0411", "");
+    return Pellucid.trace(copy, new PrintedPaths("r/"), "SB-0411", "");
   }
 
   private List<String> unsearched() throws IOException {

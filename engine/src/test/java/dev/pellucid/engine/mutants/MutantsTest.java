@@ -3,12 +3,13 @@ package dev.pellucid.engine.mutants;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.FolderState;
 import dev.pellucid.engine.Pellucid;
-import dev.pellucid.engine.Version;
+import dev.pellucid.engine.goal.FolderState;
+import dev.pellucid.engine.goal.Version;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Related;
 import dev.pellucid.text.Position;
+import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -34,7 +35,7 @@ import org.junit.jupiter.api.io.TempDir;
 class MutantsTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final Path EXAMPLE = Path.of("..", "recipes");
-  private static final String PREFIX = "recipes/";
+  private static final PrintedPaths PATHS = new PrintedPaths("recipes/");
   private static final int USUAL = 300;
 
   /** One mutant in so many goes through all goals, the others through the check. */
@@ -150,7 +151,7 @@ class MutantsTest {
   /** How long it took. */
   private long check(Consumer<String> failures) throws IOException {
     long start = System.nanoTime();
-    Pellucid.checkWithReports(folder, PREFIX, DAY)
+    Pellucid.checkWithReports(folder, PATHS, DAY)
         .check()
         .findings()
         .forEach(finding -> places(finding, failures));
@@ -158,12 +159,12 @@ class MutantsTest {
   }
 
   private void goals() throws IOException {
-    Pellucid.batchSheets(folder, PREFIX, DAY, path -> new Version("1a2b3c4", true));
-    Pellucid.figures(folder, PREFIX, "", false);
-    Pellucid.report(folder, PREFIX, DAY, List.of(), pages);
+    Pellucid.batchSheets(folder, DAY, Version.committed("1a2b3c4"));
+    Pellucid.figures(folder, "", false);
+    Pellucid.report(folder, PATHS, DAY, List.of(), pages);
     Pellucid.compare(FolderState.at(EXAMPLE), FolderState.at(folder), DAY, "compare.html");
-    Pellucid.explain(folder, PREFIX, DAY, "CG-36", "crude-protein");
-    Pellucid.trace(folder, PREFIX, "", "");
+    Pellucid.explain(folder, DAY, "CG-36", "crude-protein");
+    Pellucid.trace(folder, PATHS, "", "");
   }
 
   private void places(Finding finding, Consumer<String> failures) {
@@ -176,9 +177,8 @@ class MutantsTest {
   /** The settings may be what is missing; every other place is there to be looked at. */
   private void place(Finding finding, Span span, Consumer<String> failures) {
     String path = span.file().path();
-    Path file = folder.resolve(path.replaceFirst("^" + PREFIX, ""));
-    boolean there = path.equals(PREFIX + "pellucid.yaml") || Files.isRegularFile(file);
-    if (!path.startsWith(PREFIX) || !there) {
+    boolean there = path.equals("pellucid.yaml") || Files.isRegularFile(folder.resolve(path));
+    if (!there) {
       failures.accept("no such file " + span.place() + " [" + finding.code() + "]");
       return;
     }

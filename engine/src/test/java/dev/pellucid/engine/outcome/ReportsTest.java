@@ -1,5 +1,6 @@
 package dev.pellucid.engine.outcome;
 
+import static dev.pellucid.text.PrintedPaths.BELOW_FOLDER;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -71,7 +72,7 @@ class ReportsTest {
     List<Finding> findings = new ArrayList<>();
     findings.addAll(many(9000, Severity.ERROR, "lysine is 1.2 %, the minimum is 1.9 %"));
     findings.addAll(many(9000, Severity.WARNING, "x".repeat(5000)));
-    String page = SummaryPage.of(outcome(findings, recipes(10_000)));
+    String page = SummaryPage.of(outcome(findings, recipes(10_000)), BELOW_FOLDER);
     assertTrue(page.length() <= SummaryPage.LONGEST, () -> page.length() + " characters");
     assertTrue(page.length() > SummaryPage.LONGEST * 9 / 10, () -> page.length() + " characters");
     assertEquals(9000 + 9000 + 10_000, shown(page) + leftOut(page));
@@ -81,7 +82,9 @@ class ReportsTest {
 
   @Test
   void ofFewNothingIsLeftOut() {
-    String page = SummaryPage.of(outcome(many(20, Severity.ERROR, "lysine is low"), recipes(10)));
+    String page =
+        SummaryPage.of(
+            outcome(many(20, Severity.ERROR, "lysine is low"), recipes(10)), BELOW_FOLDER);
     assertEquals(30, shown(page));
     assertFalse(page.contains("left out"));
   }
@@ -109,7 +112,8 @@ class ReportsTest {
             List.of(),
             List.of());
     RecipeOutcome unread = RecipeOutcome.unchecked("Y-9.recipe", "Y-9", List.of(), List.of());
-    String page = SummaryPage.of(outcome(List.of(), List.of(recipe(1), broken, unread)));
+    String page =
+        SummaryPage.of(outcome(List.of(), List.of(recipe(1), broken, unread)), BELOW_FOLDER);
     assertTrue(page.indexOf("| Y-9 ") < page.indexOf("| Z-9 "), page);
     assertTrue(page.indexOf("| Z-9 ") < page.indexOf("| R-1 "), page);
   }
@@ -118,14 +122,17 @@ class ReportsTest {
   @Test
   void aLongTallyIsCutBeforeItIsEscaped() {
     String tally = "x".repeat(1998) + "#1 and more";
-    String page = SummaryPage.of(new CheckOutcome(tally, 0, 0, Map.of(), List.of(), List.of()));
+    String page =
+        SummaryPage.of(new CheckOutcome(tally, 0, 0, Map.of(), List.of(), List.of()), BELOW_FOLDER);
     assertTrue(page.endsWith("xx\\#&#8203;1…\n"), page);
   }
 
   @Test
   void marksOfMarkdownAndHtmlDoNothing() {
     String page =
-        SummaryPage.of(outcome(List.of(error("a_b.recipe", "<b> | *x* [y](z) `q` #1")), List.of()));
+        SummaryPage.of(
+            outcome(List.of(error("a_b.recipe", "<b> | *x* [y](z) `q` #1")), List.of()),
+            BELOW_FOLDER);
     String row = "| a\\_b.recipe:1 | \\<b> \\| \\*x\\* \\[y\\](z) \\`q\\` \\#&#8203;1 |";
     assertTrue(page.contains(row), page);
   }
@@ -134,7 +141,7 @@ class ReportsTest {
   void whatXmlCannotHoldIsReplaced() throws Exception {
     Finding odd = error("A-1.recipe", "an odd \u0001 & \uFFFF < \" 𝛼 letter");
     RecipeOutcome recipe = RecipeOutcome.unchecked("A-1.recipe", "A-1", List.of(), List.of(odd));
-    String xml = LimitsJunit.of(outcome(List.of(odd), List.of(recipe)));
+    String xml = LimitsJunit.of(outcome(List.of(odd), List.of(recipe)), BELOW_FOLDER);
     Document read =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
@@ -155,7 +162,7 @@ class ReportsTest {
     RecipeOutcome recipe =
         new RecipeOutcome(
             "A-1.recipe", "A-1", true, List.of(), List.of(kept, kept), List.of(), List.of());
-    String xml = LimitsJunit.of(outcome(List.of(), List.of(recipe)));
+    String xml = LimitsJunit.of(outcome(List.of(), List.of(recipe)), BELOW_FOLDER);
     assertTrue(xml.contains("name=\"zinc min (A-1)\""), xml);
     assertTrue(xml.contains("name=\"zinc min (A-1) 2\""), xml);
   }
@@ -181,25 +188,6 @@ class ReportsTest {
     assertEquals("below-minimum|A-1.recipe||", fingerprints.of(first));
     assertEquals("below-minimum|A-1.recipe|||2", fingerprints.of(second));
     assertEquals("below-minimum|A-1.recipe|lysine|min", fingerprints.of(other));
-  }
-
-  /** The folder's name goes where a path of it follows, and stays where it is a word. */
-  @Test
-  void belowTheFolder() {
-    Finding finding =
-        error("practice/A-1.recipe", "write in practice/salt.yaml, not in practice/other")
-            .seeing("limit written", new SourceFile("practice/a.limits", "").beginning())
-            .helping("see salt, practice/A-1.recipe and practice/practice/retention.yaml");
-    CheckOutcome below =
-        new BelowFolder(
-                "practice/",
-                List.of("A-1.recipe", "a.limits", "practice/retention.yaml", "salt.yaml"))
-            .of(outcome(List.of(finding), List.of()));
-    Finding told = below.findings().get(0);
-    assertEquals("A-1.recipe:1:1", told.span().place());
-    assertEquals("a.limits:1:1", told.related().get(0).span().place());
-    assertEquals("write in salt.yaml, not in practice/other", told.headline());
-    assertEquals(List.of("see salt, A-1.recipe and practice/retention.yaml"), told.helps());
   }
 
   @Test

@@ -68,7 +68,9 @@ public final class Cooked {
     Parsed parsed = FeedParser.parse(new SourceFile("A-1.recipe", "recipe A-1\n" + lines));
     require(parsed.findings().isEmpty(), FindingText.of(parsed.findings()));
     Resolver.Prepared prepared =
-        Resolver.prepare(larder(), premixes, List.of(), Map.of(), Reworks.NONE, Days.on(DAY));
+        Resolver.prepare(
+            new Resolver.Named(larder(), premixes, List.of(), Map.of(), Reworks.NONE, Days.on(DAY)),
+            java.util.Optional.empty());
     require(prepared.findings().isEmpty(), FindingText.of(prepared.findings()));
     Resolution<ResolvedRecipe> resolution =
         prepared.resolver().recipe((FeedFile.RecipeFile) parsed.file());

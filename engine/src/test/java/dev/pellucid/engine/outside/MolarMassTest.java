@@ -3,7 +3,7 @@ package dev.pellucid.engine.outside;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.LarderReader;
@@ -51,7 +51,7 @@ class MolarMassTest {
 
   @BeforeAll
   static void read() throws IOException {
-    FeedFolder folder = FeedFolder.list(Path.of("..", "recipes"), "");
+    Texts folder = Texts.at(Path.of("..", "recipes"));
     TreeMap<String, SourceFile> data = new TreeMap<>();
     for (String path : folder.data()) {
       data.put(path, folder.read(path, new ArrayList<>()).orElseThrow());

@@ -2,7 +2,7 @@ package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.folder.FeedFolder;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.larder.Larder;
@@ -33,7 +33,7 @@ public final class ExamplePlans {
   public static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   public static final Provenance CLEAN = new Provenance("1a2b3c4", true, DAY);
 
-  private final FeedFolder folder;
+  private final Texts folder;
   private final Larder larder;
   private final Resolver resolver;
 
@@ -41,22 +41,22 @@ public final class ExamplePlans {
   private final List<ProfileFile> profileFiles;
 
   private ExamplePlans(
-      FeedFolder folder,
-      Larder larder,
-      List<PremixFile> premixFiles,
-      List<ProfileFile> profileFiles) {
+      Texts folder, Larder larder, List<PremixFile> premixFiles, List<ProfileFile> profileFiles) {
     this.folder = folder;
     this.premixFiles = premixFiles;
     this.profileFiles = profileFiles;
     this.larder = larder;
     this.resolver =
-        Resolver.prepare(larder, premixFiles, profileFiles, Map.of(), Reworks.NONE, Days.on(DAY))
+        Resolver.prepare(
+                new Resolver.Named(
+                    larder, premixFiles, profileFiles, Map.of(), Reworks.NONE, Days.on(DAY)),
+                java.util.Optional.empty())
             .resolver();
   }
 
   public static ExamplePlans open() {
     try {
-      FeedFolder folder = FeedFolder.list(Path.of("..", "recipes"), "");
+      Texts folder = Texts.at(Path.of("..", "recipes"));
       TreeMap<String, SourceFile> texts = new TreeMap<>();
       for (String path : folder.data()) {
         texts.put(path, read(folder, path));
@@ -147,7 +147,7 @@ public final class ExamplePlans {
     }
   }
 
-  private static SourceFile read(FeedFolder folder, String path) throws IOException {
+  private static SourceFile read(Texts folder, String path) throws IOException {
     List<Finding> findings = new ArrayList<>();
     return folder.read(path, findings).orElseThrow();
   }

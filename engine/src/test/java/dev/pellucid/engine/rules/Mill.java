@@ -81,7 +81,7 @@ final class Mill {
   }
 
   List<Finding> findings() throws IOException {
-    return Pellucid.check(root, "", DAY).findings();
+    return Pellucid.check(root, DAY).findings();
   }
 
   private byte[] bytes(Block block) throws IOException {

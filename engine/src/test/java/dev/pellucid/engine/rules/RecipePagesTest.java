@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.RunCodes;
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.folder.FolderFindings;
+import dev.pellucid.engine.goal.RunCodes;
 import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.resolve.ResolveCodes;

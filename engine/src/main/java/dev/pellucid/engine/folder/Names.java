@@ -1,0 +1,56 @@
+package dev.pellucid.engine.folder;
+
+import java.text.Normalizer;
+import java.util.List;
+
+/** Which files of a folder are read, by their names alone. */
+final class Names {
+  private static final List<String> READ =
+      List.of(".recipe", ".premix", ".limits", ".figures", ".yaml", ".yml");
+
+  /** A file of these is called by its name, wherever it lies. */
+  private static final List<String> NAMED = List.of(".recipe", ".premix", ".limits");
+
+  /** What a feed hangs on. */
+  private static final List<String> MEANT = List.of(".recipe", ".premix", ".limits", ".yaml");
+
+  private Names() {}
+
+  /** Whether a file is read for the end of its name. */
+  static boolean isRead(String name) {
+    return READ.stream().anyMatch(name::endsWith);
+  }
+
+  /** Whether other files call this one by its name without its folder. */
+  static boolean isCalled(String path) {
+    return NAMED.stream().anyMatch(path::endsWith);
+  }
+
+  /** Whether a feed can hang on a file. */
+  static boolean isMeant(String path) {
+    return MEANT.stream().anyMatch(path::endsWith);
+  }
+
+  /** Whether what lies in a folder of that name is none of ours. */
+  static boolean isPassedOver(String folder) {
+    return folder.startsWith(".") || folder.equals("target");
+  }
+
+  /** Whether whoever lists the folder comes upon a file at a path below it. */
+  static boolean isCome(String path) {
+    List<String> parts = List.of(path.split("/", -1));
+    int last = parts.size() - 1;
+    return !parts.get(last).startsWith(".")
+        && parts.subList(0, last).stream().noneMatch(Names::isPassedOver);
+  }
+
+  /** The last part of a path. */
+  static String ofFile(String path) {
+    return path.substring(path.lastIndexOf('/') + 1);
+  }
+
+  /** Some systems keep letters and their marks apart in names of files. */
+  static String composed(String path) {
+    return Normalizer.normalize(path, Normalizer.Form.NFC);
+  }
+}

@@ -1,0 +1,88 @@
+package dev.pellucid.engine.goal;
+
+import dev.pellucid.engine.larder.BatchRecord;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.workspace.Trees;
+import dev.pellucid.syntax.FeedFile.PremixFile;
+import dev.pellucid.syntax.FeedFile.RecipeFile;
+import dev.pellucid.syntax.Section;
+import dev.pellucid.syntax.ShareLine;
+import dev.pellucid.text.SourceFile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * The names of the lines of each recipe and premix that a batch record is of, as its file tells
+ * them today, whatever else is wrong with it.
+ */
+final class BatchLines {
+  private final Map<String, List<String>> byCode = new TreeMap<>();
+  private final List<Unsearched> unread = new ArrayList<>();
+
+  BatchLines(Trees trees, Larder larder) {
+    List<PremixFile> premixes = trees.premixes(new ArrayList<>());
+    TreeSet<String> codes = new TreeSet<>();
+    larder.batches().values().stream().map(BatchRecord::code).forEach(codes::add);
+    for (String code : codes) {
+      Optional<PremixFile> premix =
+          premixes.stream().filter(it -> it.source().stem().equals(code)).findFirst();
+      Optional<RecipeFile> recipe =
+          trees.path(code).flatMap(path -> trees.recipe(path, new ArrayList<>()));
+      premix.ifPresent(this::premix);
+      recipe.ifPresent(this::recipe);
+      if (byCode.getOrDefault(code, List.of()).isEmpty()) {
+        unread.add(new Unsearched.Code(code));
+      }
+    }
+  }
+
+  Map<String, List<String>> byCode() {
+    return byCode;
+  }
+
+  /** Recipes and premixes that do not tell all of their lines. */
+  List<Unsearched> unread() {
+    return unread;
+  }
+
+  private void recipe(RecipeFile file) {
+    add(file.source(), List.of(), Stream.of(file.mix(), file.coat()));
+  }
+
+  private void premix(PremixFile file) {
+    List<String> sources =
+        file.supply().stream()
+            .flatMap(section -> section.lines().stream())
+            .map(line -> line.from().text())
+            .toList();
+    add(file.source(), sources, Stream.of(file.mix(), file.carrier()));
+    if (!file.supply().map(Section::whole).orElse(true)) {
+      unread(file.source());
+    }
+  }
+
+  private void add(
+      SourceFile source, List<String> first, Stream<Optional<Section<ShareLine>>> sections) {
+    List<Section<ShareLine>> there = sections.flatMap(Optional::stream).toList();
+    Stream<String> shares =
+        there.stream().flatMap(section -> section.lines().stream()).map(BatchLines::name);
+    byCode.put(source.stem(), Stream.concat(first.stream(), shares).distinct().toList());
+    if (!there.stream().allMatch(Section::whole)) {
+      unread(source);
+    }
+  }
+
+  private void unread(SourceFile source) {
+    unread.add(new Unsearched.File(source.path(), "has lines that cannot be read"));
+  }
+
+  private static String name(ShareLine line) {
+    return (line.rework() ? Material.Reworked.REWORK : "") + line.subject().text();
+  }
+}

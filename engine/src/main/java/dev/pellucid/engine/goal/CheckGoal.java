@@ -1,0 +1,62 @@
+package dev.pellucid.engine.goal;
+
+import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.outcome.CheckOutcome;
+import dev.pellucid.engine.outcome.RecipeOutcome;
+import dev.pellucid.engine.outcome.ReportFiles;
+import dev.pellucid.engine.resolve.Days;
+import dev.pellucid.engine.workspace.Checked;
+import dev.pellucid.engine.workspace.ReadFolder;
+import dev.pellucid.engine.workspace.Shared;
+import dev.pellucid.engine.workspace.Streamed;
+import dev.pellucid.engine.workspace.Summary;
+import dev.pellucid.engine.workspace.Whole;
+import dev.pellucid.text.PrintedPaths;
+import java.time.LocalDate;
+import java.util.List;
+
+/** Checks every recipe of a folder; with reports for machines where they are asked for. */
+public final class CheckGoal {
+  private CheckGoal() {}
+
+  /** One recipe as the folder and its reports need it. */
+  private record Taken(Summary summary, RecipeOutcome outcome) {
+    static Taken of(Checked recipe) {
+      return new Taken(Summary.of(recipe), Outcomes.of(recipe));
+    }
+  }
+
+  /** What is found on a day. */
+  public static CheckReport check(Texts texts, LocalDate day) {
+    ReadFolder folder = ReadFolder.of(texts);
+    Shared shared = Shared.of(folder, Days.on(day));
+    Whole whole = Whole.of(shared, Streamed.check(shared, Summary::of));
+    return CheckReport.of(whole).with(StaleFigures.of(folder));
+  }
+
+  /**
+   * The same with reports.
+   *
+   * @param paths how files are called in the reports
+   * @param today the day by the clock; a warning tells where the day lies far from it
+   */
+  public static CheckReports withReports(
+      Texts texts, PrintedPaths paths, LocalDate day, LocalDate today) {
+    ReadFolder folder = ReadFolder.of(texts);
+    Shared shared = Shared.of(folder, Days.on(day));
+    List<Taken> recipes = Streamed.check(shared, Taken::of);
+    CheckReport report =
+        CheckReport.of(Whole.of(shared, recipes.stream().map(Taken::summary).toList()))
+            .with(StaleFigures.of(folder))
+            .with(FixedDay.of(day, today).map(far -> far.warning(texts)).stream().toList());
+    CheckOutcome outcome =
+        new CheckOutcome(
+            report.tally(),
+            report.batches(),
+            report.limits(),
+            report.counts(),
+            report.findings(),
+            recipes.stream().map(Taken::outcome).toList());
+    return new CheckReports(report, ReportFiles.of(outcome, paths));
+  }
+}

@@ -1,0 +1,91 @@
+package dev.pellucid.engine.goal;
+
+import dev.pellucid.engine.workspace.Shown;
+import dev.pellucid.engine.workspace.Whole;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import dev.pellucid.text.Plural;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * What came of checking a folder.
+ *
+ * @param findings in the order of printing
+ * @param batches how many batch records were held against their recipes
+ * @param limits how many limits were judged
+ * @param notChecked codes of recipes whose limits could not be judged, with the files that are to
+ *     be mended first, if any
+ * @param more how many findings of each severity are not among those told, since there are very
+ *     many of one file
+ * @param faults what broke in this program; findings tell of it
+ */
+public record CheckReport(
+    List<Finding> findings,
+    int recipes,
+    int batches,
+    int limits,
+    List<String> notChecked,
+    Map<Severity, Long> more,
+    List<Throwable> faults) {
+  public CheckReport {
+    findings = List.copyOf(findings);
+    notChecked = List.copyOf(notChecked);
+    more = Map.copyOf(more);
+    faults = List.copyOf(faults);
+  }
+
+  /** Of a whole folder. */
+  static CheckReport of(Whole whole) {
+    return new CheckReport(
+        whole.findings(),
+        whole.recipes(),
+        whole.batches(),
+        whole.limits(),
+        whole.notChecked(),
+        whole.more(),
+        whole.faults());
+  }
+
+  /** The same with what else was found. */
+  CheckReport with(List<Finding> more) {
+    List<Finding> all = Stream.concat(findings.stream(), more.stream()).sorted().toList();
+    return more.isEmpty()
+        ? this
+        : new CheckReport(all, recipes, batches, limits, notChecked, this.more, faults);
+  }
+
+  /** How many there are of a severity, those that are not told too. */
+  public long count(Severity severity) {
+    return new Shown(findings, more).count(severity);
+  }
+
+  /** How many there are of each severity, those that are not told too. */
+  Map<Severity, Long> counts() {
+    Map<Severity, Long> counts = new EnumMap<>(Severity.class);
+    for (Severity severity : Severity.values()) {
+      counts.put(severity, count(severity));
+    }
+    return counts;
+  }
+
+  /** One line for the end of a run. */
+  public String tally() {
+    String told =
+        String.join(
+            ", ",
+            Plural.of(recipes, "recipe")
+                + (batches > 0 ? ", " + Plural.of(batches, "batch record") : "")
+                + " and "
+                + Plural.of(limits, "limit")
+                + " checked: "
+                + Plural.of(count(Severity.ERROR), "error"),
+            Plural.of(count(Severity.WARNING), "warning"),
+            Plural.of(count(Severity.NOTE), "note"));
+    return notChecked.isEmpty()
+        ? told
+        : told + "; limits NOT CHECKED in " + String.join(", ", notChecked);
+  }
+}

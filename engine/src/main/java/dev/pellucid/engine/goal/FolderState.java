@@ -1,0 +1,81 @@
+package dev.pellucid.engine.goal;
+
+import dev.pellucid.engine.folder.Texts;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** A folder of feeds in one state: as it lies there, or out of an archive. */
+public abstract sealed class FolderState {
+  private FolderState() {}
+
+  /** A folder as it lies there. */
+  public static FolderState at(Path root) {
+    return new There(root);
+  }
+
+  /** A folder that is packed as tar; nothing of it is written to the disk. */
+  public static FolderState packed(Packing packing) {
+    return new Packed(packing);
+  }
+
+  /** Who packs a folder, each time anew. */
+  public interface Packing {
+    /**
+     * Hands a tar archive to who reads it.
+     *
+     * @throws IOException where it cannot be packed or read
+     */
+    void into(Reading reading) throws IOException;
+  }
+
+  /** Who reads a tar archive, once and to its end. */
+  public interface Reading {
+    /**
+     * Reads it.
+     *
+     * @throws IOException where it is not whole
+     */
+    void of(InputStream tar) throws IOException;
+  }
+
+  /** What is made of it while it is open. */
+  public interface Work<T> {
+    T with(Texts folder) throws IOException;
+  }
+
+  public abstract <T> T open(Work<T> work) throws IOException;
+
+  private static final class There extends FolderState {
+    private final Path root;
+
+    There(Path root) {
+      this.root = root;
+    }
+
+    @Override
+    public <T> T open(Work<T> work) throws IOException {
+      return work.with(Texts.at(root));
+    }
+  }
+
+  private static final class Packed extends FolderState {
+    private final Packing packing;
+
+    Packed(Packing packing) {
+      this.packing = packing;
+    }
+
+    @Override
+    public <T> T open(Work<T> work) throws IOException {
+      AtomicReference<Texts> read = new AtomicReference<>();
+      packing.into(tar -> read.set(Texts.packed(tar)));
+      Texts folder = read.get();
+      if (folder == null) {
+        throw new IOException("nothing was packed");
+      }
+      return work.with(folder);
+    }
+  }
+}

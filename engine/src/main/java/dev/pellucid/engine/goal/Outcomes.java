@@ -1,0 +1,80 @@
+package dev.pellucid.engine.goal;
+
+import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.LetPass;
+import dev.pellucid.engine.check.LimitWords;
+import dev.pellucid.engine.check.Remark;
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.outcome.LimitOutcome;
+import dev.pellucid.engine.outcome.RecipeOutcome;
+import dev.pellucid.engine.outcome.WaivedFinding;
+import dev.pellucid.engine.workspace.Checked;
+import dev.pellucid.engine.workspace.Shown;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import java.util.List;
+import java.util.Optional;
+
+/** One recipe as it was looked at, to the little that reports need of it: no feed, no figure. */
+final class Outcomes {
+  private Outcomes() {}
+
+  /** Of a recipe that every rule has looked at. */
+  static RecipeOutcome of(Checked recipe) {
+    Optional<Inspection> judged = recipe.recipe().filter(one -> one.feed().isPresent());
+    return judged.isPresent()
+        ? checked(recipe.path(), judged.get(), recipe.said())
+        : unchecked(recipe.path(), recipe.code(), recipe.mendFirst(), recipe.findings());
+  }
+
+  /** One whose limits were judged. */
+  private static RecipeOutcome checked(String path, Inspection recipe, List<Remark> said) {
+    return new RecipeOutcome(
+        path,
+        recipe.recipe().code(),
+        true,
+        List.of(),
+        recipe.limits().stream().map(status -> limit(status, said)).toList(),
+        LetPass.of(recipe).stream().map(Outcomes::waived).toList(),
+        List.of());
+  }
+
+  /** One whose limits could not be judged. */
+  private static RecipeOutcome unchecked(
+      String path, String code, List<String> mendFirst, List<Finding> said) {
+    List<Finding> errors =
+        said.stream().filter(finding -> finding.severity() == Severity.ERROR).sorted().toList();
+    return RecipeOutcome.unchecked(path, code, mendFirst, Shown.of(errors).findings());
+  }
+
+  /** A limit counts as broken too where it is so only once weights are rounded, or on the label. */
+  private static LimitOutcome limit(LimitStatus status, List<Remark> said) {
+    Optional<Finding> error =
+        said.stream()
+            .filter(remark -> remark.isErrorAbout(status))
+            .map(Remark::finding)
+            .findFirst();
+    LimitOutcome.State state =
+        error.isPresent() ? LimitOutcome.State.BROKEN : state(status.state());
+    return new LimitOutcome(new LimitWords(status.limit()).name(), state, error);
+  }
+
+  private static LimitOutcome.State state(LimitStatus.State state) {
+    return switch (state) {
+      case KEPT, KEPT_BY_WAIVER -> LimitOutcome.State.KEPT;
+      case KEPT_AS_TOLD, KEPT_AS_TOLD_BY_WAIVER -> LimitOutcome.State.KEPT_AS_TOLD;
+      case BROKEN, BROKEN_BY_OVERAGE -> LimitOutcome.State.BROKEN;
+      case CONTENT_NOT_TOLD, LOSS_NOT_TOLD, CONTENT_AND_LOSS_NOT_TOLD ->
+          LimitOutcome.State.NOT_JUDGED;
+    };
+  }
+
+  private static WaivedFinding waived(LetPass passed) {
+    return new WaivedFinding(
+        passed.finding(),
+        passed.waiver().span(),
+        passed.waiver().until().toString(),
+        passed.waiver().by(),
+        passed.waiver().because());
+  }
+}

@@ -1,0 +1,226 @@
+package dev.pellucid.engine.goal;
+
+import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.goal.Sheet.PrintedLabel;
+import dev.pellucid.engine.label.BagLabel;
+import dev.pellucid.engine.larder.BatchRecord;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.made.Order;
+import dev.pellucid.engine.made.PurchaseList;
+import dev.pellucid.engine.made.Purchasing;
+import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.PremixOrders;
+import dev.pellucid.engine.plan.Premixing;
+import dev.pellucid.engine.plan.Provenance;
+import dev.pellucid.engine.report.BatchSheetHtml;
+import dev.pellucid.engine.report.BatchSheetText;
+import dev.pellucid.engine.report.LabelHtml;
+import dev.pellucid.engine.report.LabelText;
+import dev.pellucid.engine.report.PurchaseSheet;
+import dev.pellucid.engine.resolve.Days;
+import dev.pellucid.engine.resolve.DependsOn;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.workspace.Checked;
+import dev.pellucid.engine.workspace.ReadFolder;
+import dev.pellucid.engine.workspace.Shared;
+import dev.pellucid.engine.workspace.Streamed;
+import dev.pellucid.engine.workspace.Summary;
+import dev.pellucid.engine.workspace.Whole;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/**
+ * Sheets of a folder: those of the recipes first, in parallel; then those of the premixes, since
+ * how much of a premix is made follows from what the approved recipes weigh out.
+ */
+public final class SheetsGoal {
+  private static final String APPROVED = "approved";
+
+  private final Shared shared;
+  private final Version version;
+  private final LocalDate day;
+  private final List<Sheet> sheets = new ArrayList<>();
+  private final List<String> withheld = new ArrayList<>();
+
+  /**
+   * The plan of a recipe, those of its batches that are written down, and what it takes of each
+   * premix.
+   */
+  private record OfRecipe(
+      BatchPlan plan,
+      Optional<PrintedLabel> label,
+      List<Premixing.Need> needs,
+      List<Written> written,
+      DependsOn hangs) {
+    boolean approved() {
+      return plan.status().equals(APPROVED);
+    }
+  }
+
+  /** What is taken down of a recipe; no sheet where it must not be made. */
+  private record Taken(Summary summary, Optional<OfRecipe> made) {}
+
+  /** A batch that lots were put aside for. */
+  private record Written(Purchasing.Planned planned, BatchPlan plan, Optional<PrintedLabel> label) {
+    BatchRecord record() {
+      return planned.record();
+    }
+  }
+
+  /**
+   * @param version what the version control says of the folder
+   */
+  public SheetsGoal(Texts folder, LocalDate day, Version version) {
+    this.version = version;
+    this.day = day;
+    this.shared = Shared.of(ReadFolder.of(folder), Days.on(day));
+  }
+
+  /** Makes them. */
+  public SheetReport run() {
+    List<Taken> recipes = Streamed.check(shared, this::taken);
+    Whole whole = Whole.of(shared, recipes.stream().map(Taken::summary).toList());
+    List<OfRecipe> made = recipes.stream().flatMap(one -> one.made().stream()).toList();
+    Picking picking = new Picking(shared.larder(), shared.resolver().premixes(), whole.stock());
+    made.forEach(recipe -> sheets.add(sheet(picking.into(recipe.plan()), recipe.label())));
+    made.forEach(recipe -> recipe.written().forEach(one -> written(one, picking, whole)));
+    withheld.addAll(whole.unmade());
+    withheld.addAll(unwritten(whole));
+    premixes(made.stream().filter(OfRecipe::approved).toList(), picking, whole);
+    return new SheetReport(CheckReport.of(whole), sheets, withheld, purchases(made, whole));
+  }
+
+  private Taken taken(Checked recipe) {
+    return new Taken(
+        Summary.of(recipe),
+        recipe.isSound() ? recipe.feed().map(feed -> ofRecipe(recipe, feed)) : Optional.empty());
+  }
+
+  /** For all batches that are planned, those of premixes too. */
+  private Optional<SheetReport.Purchases> purchases(List<OfRecipe> made, Whole whole) {
+    Larder larder = shared.larder();
+    Map<String, ResolvedPremix> premixes = shared.resolver().premixes();
+    List<Purchasing.Planned> planned = new ArrayList<>();
+    made.forEach(of -> of.written().forEach(one -> planned.add(one.planned())));
+    for (BatchRecord record : larder.batches().values()) {
+      ResolvedPremix premix = premixes.get(record.code());
+      if (premix != null && record.isPlanned()) {
+        planned.add(new Purchasing.Planned(record, Order.of(premix, record.kg())));
+      }
+    }
+    PurchaseList list = Purchasing.of(planned, larder, premixes, whole.stock());
+    PurchaseSheet sheet =
+        new PurchaseSheet(larder.settings().name(), day, larder.settings().currency(), list);
+    return list.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new SheetReport.Purchases(sheet.text(), sheet.html()));
+  }
+
+  /** Batches that are planned of recipes that must be mended first. */
+  private List<String> unwritten(Whole whole) {
+    return shared.larder().batches().values().stream()
+        .filter(record -> record.isPlanned() && whole.unmade().contains(record.code()))
+        .map(BatchRecord::number)
+        .toList();
+  }
+
+  /** A batch whose record has an error has no sheet. */
+  private void written(Written one, Picking picking, Whole whole) {
+    if (whole.faulty().contains(one.record().declared().file().path())) {
+      withheld.add(one.record().number());
+    } else {
+      sheets.add(sheet(picking.into(one.plan(), one.record()), one.label()));
+    }
+  }
+
+  /** Those of premixes, in the order of their paths; none of one whose own file has an error. */
+  private void premixes(List<OfRecipe> approved, Picking picking, Whole whole) {
+    Map<String, String> paths = shared.trees().premixPaths();
+    Map<String, ResolvedPremix> sound = new TreeMap<>(shared.resolver().premixes());
+    sound.keySet().removeIf(code -> whole.faulty().contains(paths.getOrDefault(code, "")));
+    Map<String, List<Premixing.Need>> needs = new TreeMap<>();
+    approved.forEach(recipe -> needs.put(recipe.plan().code(), recipe.needs()));
+    PremixOrders orders = new PremixOrders(sound, needs);
+    paths.forEach(
+        (code, path) ->
+            Optional.ofNullable(sound.get(code))
+                .flatMap(
+                    one ->
+                        BatchPlan.of(one, orders, shared.larder(), ofPremix(code, path, approved)))
+                .ifPresentOrElse(
+                    plan -> sheets.add(sheet(picking.into(plan), Optional.empty())),
+                    () -> withheld.add(code)));
+  }
+
+  /** How much of a premix is made hangs on every approved recipe that holds it. */
+  private Provenance ofPremix(String code, String path, List<OfRecipe> approved) {
+    DependsOn own = shared.premixDependsOn(code, path);
+    List<DependsOn> holders =
+        approved.stream().map(OfRecipe::hangs).filter(one -> one.holdsPremix(code)).toList();
+    return provenance(file -> own.on(file) || holders.stream().anyMatch(one -> one.on(file)), day);
+  }
+
+  private OfRecipe ofRecipe(Checked recipe, ComputedFeed feed) {
+    DependsOn hangs = shared.dependsOn(recipe.path(), recipe.reads());
+    Larder larder = shared.larder();
+    BatchPlan plan =
+        BatchPlan.of(
+            feed,
+            recipe.recipe().map(Inspection::limits).orElse(List.of()),
+            larder,
+            provenance(hangs::on, day));
+    return new OfRecipe(
+        plan,
+        label(feed, larder, plan),
+        PremixOrders.of(plan),
+        shared.books().planned(feed).stream().map(batch -> written(hangs, batch)).toList(),
+        hangs);
+  }
+
+  private Written written(DependsOn hangs, Books.Planned batch) {
+    BatchRecord record = batch.record();
+    BatchPlan plan =
+        BatchPlan.of(
+            batch.feed(),
+            batch.limits(),
+            shared.larder(),
+            provenance(hangs::on, record.day()),
+            record.number(),
+            record.kg());
+    Order order = Order.of(batch.feed(), record.kg(), Optional.empty());
+    return new Written(
+        new Purchasing.Planned(record, order), plan, label(batch.feed(), shared.larder(), plan));
+  }
+
+  /**
+   * A sheet is from a commit only where all that it hangs on is in it: lots and records too, since
+   * it names the lots to take.
+   */
+  private Provenance provenance(Predicate<String> hangsOn, LocalDate of) {
+    boolean clean = version.holds(file -> DependsOn.bearsOnStock(file) || hangsOn.test(file));
+    return new Provenance(version.commit(), clean, of);
+  }
+
+  private static Optional<PrintedLabel> label(ComputedFeed feed, Larder larder, BatchPlan plan) {
+    return BagLabel.of(feed, larder, plan)
+        .map(bag -> new PrintedLabel(LabelText.of(bag), LabelHtml.of(bag)));
+  }
+
+  private static Sheet sheet(BatchPlan plan, Optional<PrintedLabel> label) {
+    return new Sheet(
+        plan.number().orElse(plan.code()),
+        BatchSheetText.of(plan),
+        BatchSheetHtml.of(plan),
+        plan.draft(),
+        plan.premixing().isPresent(),
+        label);
+  }
+}

@@ -1,0 +1,32 @@
+package dev.pellucid.engine.goal;
+
+import dev.pellucid.text.PrintedPaths;
+import dev.pellucid.text.Unseen;
+
+/** What could hold an answer and could not be searched. */
+sealed interface Unsearched {
+  /** Which it is and why, for a reader who knows files by these paths. */
+  String sentence(PrintedPaths paths);
+
+  /**
+   * A file or folder.
+   *
+   * @param path below the folder of feeds; empty for that folder itself
+   * @param why as a sentence goes on behind the path
+   */
+  record File(String path, String why) implements Unsearched {
+    @Override
+    public String sentence(PrintedPaths paths) {
+      String called = Unseen.shownOnOneLine(paths.of(path));
+      return (called.isEmpty() ? "the folder itself" : called) + " " + why;
+    }
+  }
+
+  /** A recipe or premix that no file tells of. */
+  record Code(String code) implements Unsearched {
+    @Override
+    public String sentence(PrintedPaths paths) {
+      return code + " has no recipe or premix that can be read";
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package dev.pellucid.engine.resolve;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * All that one file hangs on: what it looked up, and what was looked up for that in turn, through
+ * premixes, profiles and feeds that are worked in again.
+ */
+public final class DependsOn {
+  private static final List<String> FRAME =
+      List.of("pellucid.yaml", "sources.yaml", "groups.yaml", "nutrients/", "species/");
+
+  private final String own;
+  private final SortedSet<Ref> refs = new TreeSet<>();
+
+  /** Says what was looked up for a thing. */
+  interface Behind {
+    Stream<Reads> of(Ref ref);
+  }
+
+  /**
+   * @param own the path of the file itself, below the folder
+   */
+  DependsOn(String own, Reads reads, Behind behind) {
+    this.own = own;
+    Deque<Ref> left = new ArrayDeque<>(reads.refs());
+    while (!left.isEmpty()) {
+      Ref ref = left.pop();
+      if (refs.add(ref)) {
+        behind.of(ref).forEach(more -> left.addAll(more.refs()));
+      }
+    }
+  }
+
+  /** Everything that was looked up on the way, in order. */
+  public SortedSet<Ref> refs() {
+    return new TreeSet<>(refs);
+  }
+
+  /** Whether the file hangs on what another one tells, or would tell if it were there. */
+  public boolean on(String path) {
+    return path.equals(own) || toldBy(path).stream().anyMatch(this::holds);
+  }
+
+  private boolean holds(Ref told) {
+    return told.name().isEmpty()
+        ? refs.stream().anyMatch(ref -> ref.kind() == told.kind())
+        : refs.contains(told);
+  }
+
+  /** Whether a premix of this code was looked up on the way. */
+  public boolean holdsPremix(String code) {
+    return refs.contains(new Ref(Ref.Kind.PREMIX, code));
+  }
+
+  /** Whether what is left in the store hangs on files of this place. */
+  public static boolean bearsOnStock(String path) {
+    return path.startsWith("lots/") || path.startsWith("batches/");
+  }
+
+  /** Whether feeds hang on files of this place at all: on lots and records of batches none does. */
+  public static boolean bearsOnFeeds(String path) {
+    return !toldBy(path).isEmpty();
+  }
+
+  /**
+   * What a file tells by its place; of what has no name here, whatever the file tells of that kind.
+   */
+  private static Set<Ref> toldBy(String path) {
+    String name = path.substring(path.lastIndexOf('/') + 1);
+    String stem = name.substring(0, Math.max(0, name.lastIndexOf('.')));
+    if (name.endsWith(".premix")) {
+      return Set.of(new Ref(Ref.Kind.PREMIX, stem));
+    }
+    if (name.endsWith(".limits")) {
+      return Set.of(new Ref(Ref.Kind.PROFILE, stem));
+    }
+    if (name.endsWith(".recipe")) {
+      return Set.of(new Ref(Ref.Kind.REWORK, stem));
+    }
+    if (path.startsWith("ingredients/")) {
+      return Set.of(new Ref(Ref.Kind.INGREDIENT, stem));
+    }
+    if (path.startsWith("prices/")) {
+      return Set.of(Ref.only(Ref.Kind.PRICE));
+    }
+    if (path.startsWith("practice/")) {
+      return Set.of(Ref.only(Ref.Kind.PRACTICE));
+    }
+    if (path.startsWith("plant/")) {
+      return Set.of(Ref.only(Ref.Kind.PLANT));
+    }
+    if (path.startsWith("label/")) {
+      return Set.of(Ref.only(Ref.Kind.LABEL));
+    }
+    return FRAME.stream().anyMatch(path::startsWith) ? Set.of(Ref.only(Ref.Kind.FRAME)) : Set.of();
+  }
+}

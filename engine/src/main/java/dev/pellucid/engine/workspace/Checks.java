@@ -1,0 +1,109 @@
+package dev.pellucid.engine.workspace;
+
+import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.OnTheFloor;
+import dev.pellucid.engine.check.Rules;
+import dev.pellucid.engine.compute.Computation;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.floor.FloorPlan;
+import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.judge.Judge;
+import dev.pellucid.engine.judge.Judgement;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.resolve.Resolution;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.parse.FeedParser;
+import dev.pellucid.parse.Parsed;
+import dev.pellucid.parse.SourceBytes;
+import dev.pellucid.syntax.FeedFile.RecipeFile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * The whole route of one recipe: text to tree, names to things, figures, judgement, and what the
+ * rules say. It reads no file, keeps nothing, and the same comes of the same.
+ */
+public final class Checks {
+  private Checks() {}
+
+  /** A recipe with its figures and its standing, before any rule has looked at it. */
+  public static Checked judge(Shared shared, SourceBytes.Decoded text) {
+    return guarded(text, () -> judged(shared, text));
+  }
+
+  /** The same with what every rule says of it and of its batch records. */
+  public static Checked check(Shared shared, SourceBytes.Decoded text) {
+    return guarded(text, () -> ruled(shared, judged(shared, text)));
+  }
+
+  /** A fault of this program costs the one file at which it shows, and is told. */
+  private static Checked guarded(SourceBytes.Decoded text, Supplier<Checked> route) {
+    try {
+      return route.get();
+    } catch (RuntimeException | StackOverflowError fault) {
+      return Checked.broken(text.source(), fault);
+    }
+  }
+
+  private static Checked judged(Shared shared, SourceBytes.Decoded text) {
+    String path = text.source().path();
+    Parsed parsed = FeedParser.parse(text);
+    Resolution<ResolvedRecipe> resolved = shared.resolver().recipe((RecipeFile) parsed.file());
+    List<Finding> words = new ArrayList<>(parsed.findings());
+    words.addAll(resolved.findings());
+    Optional<Inspection> recipe = resolved.thing().map(one -> inspection(shared, one));
+    List<String> mendFirst =
+        recipe.isPresent() ? List.of() : shared.mendFirst(path, resolved.reads());
+    return new Checked(
+        path,
+        recipe,
+        words,
+        List.of(),
+        Books.Looked.NOTHING,
+        resolved.reads(),
+        mendFirst,
+        Optional.empty());
+  }
+
+  private static Checked ruled(Shared shared, Checked judged) {
+    return new Checked(
+        judged.path(),
+        judged.recipe(),
+        judged.words(),
+        judged.recipe().map(Rules::remarks).orElse(List.of()),
+        judged.feed().map(shared.books()::look).orElse(Books.Looked.NOTHING),
+        shared.resolver().withRecords(judged.reads(), judged.code()),
+        judged.mendFirst(),
+        Optional.empty());
+  }
+
+  private static Inspection inspection(Shared shared, ResolvedRecipe recipe) {
+    Computation computed = shared.computer().compute(recipe);
+    return new Inspection(
+        recipe,
+        shared.larder(),
+        computed.balances(),
+        computed.feed(),
+        computed.feed().map(feed -> Judgement.of(feed, shared.larder())).orElse(Judgement.NONE),
+        computed.feed().flatMap(feed -> onTheFloor(shared, feed)),
+        shared.day());
+  }
+
+  /** The batch on the scales of the plant, and its feed computed again with what they show. */
+  private static Optional<OnTheFloor> onTheFloor(Shared shared, ComputedFeed feed) {
+    ResolvedRecipe recipe = feed.recipe();
+    Larder larder = shared.larder();
+    Optional<FloorPlan> plan =
+        recipe.batch().flatMap(batch -> FloorPlanner.plan(feed, feed.weighed(batch), larder));
+    if (plan.isEmpty() || larder.plant().isEmpty()) {
+      return Optional.empty();
+    }
+    return feed.weighed(plan.get().asRounded(recipe))
+        .feed()
+        .map(again -> new OnTheFloor(larder.plant().get(), plan.get(), Judge.verdicts(again)));
+  }
+}

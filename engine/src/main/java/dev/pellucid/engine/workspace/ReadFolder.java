@@ -1,0 +1,45 @@
+package dev.pellucid.engine.workspace;
+
+import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.larder.LarderState;
+import dev.pellucid.engine.larder.Stocked;
+import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A folder as it is written, before any day has come to it: its data, and its premixes and profiles
+ * as trees.
+ *
+ * @param data the same as the next state needs it
+ * @param findings what is wrong with files, names and data
+ */
+public record ReadFolder(
+    Texts texts, Trees trees, LarderState data, Larder larder, List<Finding> findings) {
+  public ReadFolder {
+    findings = List.copyOf(findings);
+  }
+
+  /** Reads one. */
+  public static ReadFolder of(Texts texts) {
+    return after(Optional.empty(), texts);
+  }
+
+  /** Reads a later state; what comes of texts that are the same objects is the same too. */
+  static ReadFolder after(Optional<ReadFolder> earlier, Texts texts) {
+    List<Finding> findings = new ArrayList<>();
+    DataTexts data = DataTexts.of(texts, findings);
+    findings.addAll(texts.findings());
+    LarderState read =
+        earlier
+            .map(ReadFolder::data)
+            .orElseGet(LarderState::empty)
+            .next(data.read(), data.closed());
+    Stocked stocked = read.stocked();
+    findings.addAll(stocked.findings());
+    Trees trees = Trees.after(earlier.map(ReadFolder::trees), texts);
+    return new ReadFolder(texts, trees, read, stocked.larder(), findings);
+  }
+}

@@ -1,0 +1,111 @@
+package dev.pellucid.engine.workspace;
+
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.resolve.Days;
+import dev.pellucid.engine.resolve.DependsOn;
+import dev.pellucid.engine.resolve.Reads;
+import dev.pellucid.engine.resolve.Resolver;
+import dev.pellucid.finding.Finding;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What all recipes of a folder share in one state and for one day: data, premixes and profiles, the
+ * feeds that are worked in again, and the records of batches. It does not change once it is made.
+ */
+public final class Shared {
+  private final ReadFolder folder;
+  private final Days days;
+  private final Resolver resolver;
+  private final FeedComputer computer;
+  private final ReworkSources sources;
+  private final Books books;
+  private final List<Finding> findings;
+
+  private Shared(ReadFolder folder, Days days, Optional<Shared> earlier) {
+    this.folder = folder;
+    this.days = days;
+    this.computer = new FeedComputer(folder.larder());
+    this.sources = new ReworkSources(folder.trees(), computer, earlier.map(one -> one.sources));
+    List<Finding> found = new ArrayList<>(folder.findings());
+    Resolver.Prepared prepared =
+        Resolver.prepare(
+            new Resolver.Named(
+                folder.larder(),
+                folder.trees().premixes(found),
+                folder.trees().profiles(found),
+                folder.trees().codes(),
+                sources,
+                days),
+            earlier.map(one -> one.resolver));
+    found.addAll(prepared.findings());
+    this.resolver = prepared.resolver();
+    this.sources.resolveWith(resolver);
+    this.findings = List.copyOf(found);
+    this.books = new Books(folder.larder(), resolver.premixes(), computer, days.prices());
+  }
+
+  /** What the recipes of a folder share. */
+  public static Shared of(ReadFolder folder, Days days) {
+    return new Shared(folder, days, Optional.empty());
+  }
+
+  /** The same of a later state; what hangs on nothing that changed is the same object. */
+  Shared next(Texts texts) {
+    return new Shared(ReadFolder.after(Optional.of(folder), texts), days, Optional.of(this));
+  }
+
+  public Texts texts() {
+    return folder.texts();
+  }
+
+  public Trees trees() {
+    return folder.trees();
+  }
+
+  public Larder larder() {
+    return folder.larder();
+  }
+
+  public Resolver resolver() {
+    return resolver;
+  }
+
+  public Books books() {
+    return books;
+  }
+
+  FeedComputer computer() {
+    return computer;
+  }
+
+  /** The day of the run. */
+  LocalDate day() {
+    return days.prices();
+  }
+
+  /** What is wrong with files, data, premixes and profiles, whatever recipes are there. */
+  public List<Finding> findings() {
+    return findings;
+  }
+
+  /** All that the recipe at a path hangs on. */
+  public DependsOn dependsOn(String path, Reads reads) {
+    return resolver.dependsOn(path, reads);
+  }
+
+  /** All that the premix of a code hangs on. */
+  public DependsOn premixDependsOn(String code, String path) {
+    return resolver.premixDependsOn(code, path);
+  }
+
+  /** Names of the files to be mended before the recipe at a path, of all that it looked up. */
+  public List<String> mendFirst(String path, Reads reads) {
+    return new MendFirst(trees(), resolver).of(path, reads);
+  }
+}

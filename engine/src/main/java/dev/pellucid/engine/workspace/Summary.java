@@ -1,0 +1,52 @@
+package dev.pellucid.engine.workspace;
+
+import dev.pellucid.engine.made.Books;
+import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The little that a folder keeps of each of its recipes: no tree, no feed, no figure.
+ *
+ * @param findings all that is said of the recipe, its records included
+ * @param limits how many limits were judged
+ * @param checked whether it has figures, so that its limits could be judged
+ * @param sound whether no error keeps it from being made
+ * @param mendFirst names of the files to be mended before, where they are not its own
+ * @param records what its batch records take of lots and leave behind
+ * @param fault what broke in this program, if anything did
+ */
+public record Summary(
+    String path,
+    List<Finding> findings,
+    int limits,
+    boolean checked,
+    boolean sound,
+    List<String> mendFirst,
+    Books.Looked records,
+    Optional<Throwable> fault) {
+  public Summary {
+    findings = List.copyOf(findings);
+    mendFirst = List.copyOf(mendFirst);
+  }
+
+  /** What is kept of a recipe. */
+  public static Summary of(Checked recipe) {
+    List<Finding> all = new ArrayList<>(recipe.findings());
+    all.addAll(recipe.records().findings());
+    return new Summary(
+        recipe.path(),
+        all,
+        recipe.recipe().map(one -> one.limits().size()).orElse(0),
+        recipe.feed().isPresent(),
+        recipe.isSound(),
+        recipe.mendFirst(),
+        recipe.records(),
+        recipe.fault());
+  }
+
+  public String code() {
+    return Trees.stem(path);
+  }
+}

@@ -1,0 +1,101 @@
+package dev.pellucid.engine.workspace;
+
+import dev.pellucid.engine.check.Rules;
+import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.made.Stock;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * A whole folder, from what is kept of each of its recipes and what they share. It is worked out
+ * anew from the same each time, in the order of paths, whatever was looked at first.
+ *
+ * @param findings those that are shown, in the order of printing
+ * @param more how many of each severity are not among them
+ * @param batches how many batch records were held against their recipes
+ * @param limits how many limits were judged
+ * @param notChecked codes of recipes whose limits could not be judged, with the files to be mended
+ *     first
+ * @param unmade codes of recipes that must not be made as they are written
+ * @param stock what is left of each lot
+ * @param faulty paths of files in which there is an error
+ * @param faults what broke in this program
+ */
+public record Whole(
+    List<Finding> findings,
+    Map<Severity, Long> more,
+    int recipes,
+    int batches,
+    int limits,
+    List<String> notChecked,
+    List<String> unmade,
+    Stock stock,
+    Set<String> faulty,
+    List<Throwable> faults) {
+
+  /** What recipes of a folder come to together. */
+  public static Whole of(Shared shared, List<Summary> recipes) {
+    List<Finding> findings = new ArrayList<>(shared.findings());
+    recipes.forEach(one -> findings.addAll(one.findings()));
+    Collection<ResolvedPremix> premixes = shared.resolver().premixes().values();
+    List<Books.Looked> looked = new ArrayList<>();
+    recipes.forEach(one -> looked.add(one.records()));
+    for (ResolvedPremix premix : premixes) {
+      Books.Looked its = shared.books().look(premix);
+      findings.addAll(its.findings());
+      looked.add(its);
+    }
+    Stock stock = shared.books().close(shared.trees().called(), looked, findings::add);
+    Shown shown = Shown.of(Rules.once(findings));
+    Set<String> reckoned = new TreeSet<>();
+    premixes.forEach(one -> reckoned.add(one.code()));
+    recipes.stream().filter(Summary::checked).forEach(one -> reckoned.add(one.code()));
+    return new Whole(
+        shown.findings(),
+        shown.more(),
+        recipes.size(),
+        shared.books().count(reckoned),
+        recipes.stream().mapToInt(Summary::limits).sum(),
+        notChecked(recipes),
+        recipes.stream().filter(one -> !one.sound()).map(Summary::code).toList(),
+        stock,
+        faulty(findings),
+        recipes.stream().flatMap(one -> one.fault().stream()).toList());
+  }
+
+  private static Set<String> faulty(List<Finding> findings) {
+    Set<String> paths = new HashSet<>();
+    for (Finding finding : findings) {
+      if (finding.severity() == Severity.ERROR) {
+        paths.add(finding.span().file().path());
+      }
+    }
+    return paths;
+  }
+
+  /** {@code CG-36, CF-31 (mend salt.yaml first)}. */
+  private static List<String> notChecked(List<Summary> recipes) {
+    Map<List<String>, List<String>> codes = new LinkedHashMap<>();
+    for (Summary one : recipes) {
+      if (!one.checked()) {
+        codes.computeIfAbsent(one.mendFirst(), none -> new ArrayList<>()).add(one.code());
+      }
+    }
+    List<String> told = new ArrayList<>();
+    codes.forEach(
+        (broken, of) -> {
+          String mend = broken.isEmpty() ? "" : " (mend " + String.join(", ", broken) + " first)";
+          told.add(String.join(", ", of) + mend);
+        });
+    return told;
+  }
+}

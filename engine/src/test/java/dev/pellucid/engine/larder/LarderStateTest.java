@@ -1,0 +1,208 @@
+package dev.pellucid.engine.larder;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.show.FindingText;
+import dev.pellucid.text.SourceFile;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A state that follows another is what reading afresh gives, and keeps what has not changed. */
+class LarderStateTest {
+  private static final SortedMap<String, SourceFile> EXAMPLE =
+      Pantry.of(Path.of("..", "recipes")).files();
+
+  private static final SortedMap<String, SourceFile> NONE = new TreeMap<>();
+
+  @ParameterizedTest
+  @ValueSource(longs = {11, 12, 13})
+  void afterAnyEditsItIsWhatReadingAfreshGives(long seed) {
+    EditedFolder folder = new EditedFolder(EXAMPLE, seed);
+    LarderState kept = LarderState.empty();
+    int broken = 0;
+    for (int step = 0; step < 100; step++) {
+      String edit = folder.edit();
+      kept = kept.next(folder.texts(), folder.closed());
+      Stocked afresh = LarderReader.read(folder.texts(), folder.closed());
+      String where = "edit " + step + " of " + seed + ": " + edit;
+      assertEquals(
+          FindingText.of(afresh.findings()), FindingText.of(kept.stocked().findings()), where);
+      assertEquals(shown(afresh.larder()), shown(kept.stocked().larder()), where);
+      broken += afresh.findings().isEmpty() ? 0 : 1;
+    }
+    assertTrue(broken >= 34, "broken " + broken);
+  }
+
+  /** All that a larder holds, in words. */
+  private static String shown(Larder larder) {
+    return Stream.of(
+            larder.settings(),
+            larder.sources(),
+            larder.nutrients().inOrder(),
+            larder.nutrients().mendFirst(),
+            larder.groups(),
+            larder.ingredients(),
+            larder.species(),
+            larder.plant(),
+            larder.label(),
+            larder.practice(),
+            larder.prices(),
+            larder.pricesWhole(),
+            larder.lots(),
+            larder.batches())
+        .map(String::valueOf)
+        .collect(Collectors.joining("\n"));
+  }
+
+  @Test
+  void theSameTextsKeepEveryThing() {
+    LarderState state = LarderState.empty().next(EXAMPLE, NONE);
+    assertKept(state, state.next(new TreeMap<>(EXAMPLE), NONE), List.of());
+  }
+
+  @Test
+  void aChangedIngredientLeavesAllOthers() {
+    LarderState state = LarderState.empty().next(EXAMPLE, NONE);
+    LarderState next = state.next(changed("ingredients/wheat-bran.yaml"), NONE);
+    assertKept(state, next, List.of("wheat-bran"));
+    assertSame(practice(state), practice(next));
+    assertSame(state.stocked().larder().plant().orElseThrow(), plant(next));
+    assertEquals("# of the next state", ingredient(next, "wheat-bran").declared().file().line(1));
+  }
+
+  @Test
+  void theIngredientOfAFlushIsTheOneThatIsThere() {
+    LarderState state = LarderState.empty().next(EXAMPLE, NONE);
+    String with =
+        practice(state).sequence().stream()
+            .flatMap(row -> row.flush().stream())
+            .map(flush -> flush.with().name())
+            .findFirst()
+            .orElseThrow();
+    LarderState next = state.next(changed("ingredients/" + with + ".yaml"), NONE);
+    assertNotSame(practice(state), practice(next));
+    practice(next).sequence().stream()
+        .flatMap(row -> row.flush().stream())
+        .filter(flush -> flush.with().name().equals(with))
+        .forEach(flush -> assertSame(ingredient(next, with), flush.with()));
+  }
+
+  @Test
+  void anIngredientMoreLeavesPricesLotsAndRecords() {
+    LarderState state = LarderState.empty().next(EXAMPLE, NONE);
+    SortedMap<String, SourceFile> more = new TreeMap<>(EXAMPLE);
+    String path = "ingredients/another-bran.yaml";
+    more.put(path, new SourceFile(path, text("ingredients/wheat-bran.yaml")));
+    LarderState next = state.next(more, NONE);
+    assertEquals(
+        state.stocked().larder().ingredients().size() + 1,
+        next.stocked().larder().ingredients().size());
+    assertKept(state, next, List.of());
+    assertSameThings(state.stocked().larder().lots(), next.stocked().larder().lots());
+    assertSameThings(state.stocked().larder().batches(), next.stocked().larder().batches());
+    assertSameThings(firstPrices(state), firstPrices(next));
+  }
+
+  private static Map<String, Price> firstPrices(LarderState state) {
+    Map<String, Price> first = new TreeMap<>();
+    state.stocked().larder().prices().forEach((name, prices) -> first.put(name, prices.get(0)));
+    return first;
+  }
+
+  @Test
+  void aChangeOfWhatAllCountOnReadsAllAnew() {
+    LarderState state = LarderState.empty().next(EXAMPLE, NONE);
+    LarderState next = state.next(changed("groups.yaml"), NONE);
+    Map<String, Ingredient> before = state.stocked().larder().ingredients();
+    next.stocked()
+        .larder()
+        .ingredients()
+        .forEach((name, one) -> assertNotSame(before.get(name), one, name));
+    assertSame(state.stocked().larder().plant().orElseThrow(), plant(next));
+  }
+
+  @Test
+  void findingsOfAKeptFileAreKept() {
+    String path = "ingredients/wheat-bran.yaml";
+    SortedMap<String, SourceFile> wrong = new TreeMap<>(EXAMPLE);
+    wrong.put(path, new SourceFile(path, text(path).replace("form: ", "fom: ")));
+    LarderState state = LarderState.empty().next(wrong, NONE);
+    wrong.put(
+        "ingredients/maize.yaml", changed("ingredients/maize.yaml").get("ingredients/maize.yaml"));
+    LarderState next = state.next(wrong, NONE);
+    assertTrue(!state.stocked().findings().isEmpty());
+    assertEquals(state.stocked().findings().size(), next.stocked().findings().size());
+    for (int i = 0; i < state.stocked().findings().size(); i++) {
+      assertSame(state.stocked().findings().get(i), next.stocked().findings().get(i));
+    }
+  }
+
+  @Test
+  void anEmptyStateHasNothingAndSaysThat() {
+    Stocked stocked = LarderState.empty().stocked();
+    assertEquals(
+        List.of("data-no-moisture-nutrient", "data-no-settings"),
+        stocked.findings().stream().map(finding -> finding.code().text()).toList());
+    assertTrue(stocked.larder().ingredients().isEmpty());
+  }
+
+  private static void assertKept(LarderState state, LarderState next, List<String> changed) {
+    Map<String, Ingredient> now = next.stocked().larder().ingredients();
+    state
+        .stocked()
+        .larder()
+        .ingredients()
+        .forEach(
+            (name, one) -> {
+              if (changed.contains(name)) {
+                assertNotSame(one, now.get(name), name);
+              } else {
+                assertSame(one, now.get(name), name);
+              }
+            });
+    assertTrue(now.size() >= 40);
+  }
+
+  private static <T> void assertSameThings(Map<String, T> before, Map<String, T> now) {
+    assertEquals(before.keySet(), now.keySet());
+    assertTrue(!before.isEmpty());
+    before.forEach((name, one) -> assertSame(one, now.get(name), name));
+  }
+
+  private static SortedMap<String, SourceFile> changed(String path) {
+    SortedMap<String, SourceFile> changed = new TreeMap<>(EXAMPLE);
+    changed.put(path, new SourceFile(path, "# of the next state\n" + text(path)));
+    return changed;
+  }
+
+  private static String text(String path) {
+    return Pantry.of(Path.of("..", "recipes")).text(path);
+  }
+
+  private static Practice practice(LarderState state) {
+    return state.stocked().larder().practice();
+  }
+
+  private static Plant plant(LarderState state) {
+    return state.stocked().larder().plant().orElseThrow();
+  }
+
+  private static Ingredient ingredient(LarderState state, String name) {
+    Ingredient one = state.stocked().larder().ingredients().get(name);
+    if (one == null) {
+      throw new AssertionError(name);
+    }
+    return one;
+  }
+}
