@@ -50,10 +50,10 @@ public record ComputedFeed(
             : Optional.of(with(other, anew, weighed(leaves, balancing.yieldOf(leaves, anew)))));
   }
 
-  private List<Row> weighed(List<Leaf> leaves, FeedYield ofFeed) {
+  private List<Row> weighed(List<Leaf> leaves, FeedYield feedYield) {
     List<Row> weighed = new ArrayList<>(leaves.size());
     for (int i = 0; i < leaves.size(); i++) {
-      weighed.add(rows.get(i).weighed(leaves.get(i), ofFeed));
+      weighed.add(rows.get(i).weighed(leaves.get(i), feedYield));
     }
     return weighed;
   }
