@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.engine.compare.RecipeChange;
+import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.PastState;
@@ -285,9 +286,9 @@ class SiteTest {
     Shared shared = Shared.of(ReadFolder.of(Texts.at(folder)), Days.on(DAY));
     for (Checked one : Streamed.check(shared, checked -> checked)) {
       if (one.isSound()) {
+        ComputedFeed feed = one.feed().orElseThrow();
         Judgement judgement = one.recipe().orElseThrow().judgement();
-        figured.put(
-            one.code(), FeedViews.of(one.feed().orElseThrow(), judgement, shared.larder(), DAY));
+        figured.put(one.code(), FeedViews.of(feed, judgement, shared.larder(), DAY));
       }
     }
     assertTrue(figured.size() > 10, figured.keySet().toString());

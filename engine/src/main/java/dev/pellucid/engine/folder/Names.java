@@ -37,7 +37,7 @@ final class Names {
   }
 
   /** Whether whoever lists the folder comes upon a file at a path below it. */
-  static boolean isCome(String path) {
+  static boolean isReached(String path) {
     List<String> parts = List.of(path.split("/", -1));
     int last = parts.size() - 1;
     return !parts.get(last).startsWith(".")

@@ -41,7 +41,7 @@ final class TarListing {
       if (!entry.isCheckSumOK()) {
         throw new IOException("this is not a tar archive, or it is damaged");
       }
-      if (Names.isCome(entry.getName()) && Names.isRead(entry.getName())) {
+      if (Names.isReached(entry.getName()) && Names.isRead(entry.getName())) {
         unpack(entry, tar);
       }
     }

@@ -93,7 +93,7 @@ public final class Texts {
         (path, text) -> {
           Stored.InMemory buffer = Stored.InMemory.of(text);
           boolean same = files.get(path) instanceof Stored.InMemory held && held.isLike(buffer);
-          if (!same && Names.isCome(path)) {
+          if (!same && Names.isReached(path)) {
             listing.forget(path);
             listing.file(path, buffer);
           }
@@ -201,7 +201,7 @@ public final class Texts {
       throws IOException {
     Map<String, String> left = new TreeMap<>();
     kept.forEach((path, name) -> left.put(Names.composed(path), name));
-    left.keySet().removeIf(path -> !(Names.isMeant(path) && Names.isCome(path)));
+    left.keySet().removeIf(path -> !(Names.isMeant(path) && Names.isReached(path)));
     SortedSet<String> other = new TreeSet<>();
     for (Map.Entry<String, Stored> file : files.entrySet()) {
       if (Names.isMeant(file.getKey())) {

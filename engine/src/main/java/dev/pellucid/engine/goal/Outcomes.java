@@ -23,7 +23,7 @@ final class Outcomes {
   static RecipeOutcome of(Checked recipe) {
     Optional<Inspection> judged = recipe.recipe().filter(one -> one.feed().isPresent());
     return judged.isPresent()
-        ? checked(recipe.path(), judged.get(), recipe.said())
+        ? checked(recipe.path(), judged.get(), recipe.remarks())
         : unchecked(recipe.path(), recipe.code(), recipe.mendFirst(), recipe.findings());
   }
 

@@ -10,7 +10,6 @@ import dev.pellucid.finding.Severity;
 import dev.pellucid.text.SourceFile;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * One recipe, checked: its figures, how it stands with each of its limits, and what every rule says
@@ -18,8 +17,8 @@ import java.util.stream.Stream;
  *
  * @param path below the folder
  * @param recipe absent where it could not be resolved
- * @param words what is wrong with its words
- * @param said what the rules say of it
+ * @param findings what is wrong with its words, and what the rules say
+ * @param remarks what the rules say, each with the limit that it is about
  * @param records what is said of its batch records, and what they take
  * @param reads everything that was looked up for it
  * @param mendFirst names of the files to be mended before it can be checked, where they are not its
@@ -29,15 +28,15 @@ import java.util.stream.Stream;
 public record Checked(
     String path,
     Optional<Inspection> recipe,
-    List<Finding> words,
-    List<Remark> said,
+    List<Finding> findings,
+    List<Remark> remarks,
     Books.Looked records,
     Reads reads,
     List<String> mendFirst,
     Optional<Throwable> fault) {
   public Checked {
-    words = List.copyOf(words);
-    said = List.copyOf(said);
+    findings = List.copyOf(findings);
+    remarks = List.copyOf(remarks);
     mendFirst = List.copyOf(mendFirst);
   }
 
@@ -71,11 +70,6 @@ public record Checked(
     return Trees.stem(path);
   }
 
-  /** What is wrong with its words, and then what the rules say. */
-  public List<Finding> findings() {
-    return Stream.concat(words.stream(), said.stream().map(Remark::finding)).toList();
-  }
-
   /** Absent where something stands in the way of its figures. */
   public Optional<ComputedFeed> feed() {
     return recipe.flatMap(Inspection::feed);
@@ -84,6 +78,6 @@ public record Checked(
   /** Whether no error keeps it from being made as it is written. */
   public boolean isSound() {
     return feed().isPresent()
-        && findings().stream().noneMatch(one -> one.severity() == Severity.ERROR);
+        && findings.stream().noneMatch(one -> one.severity() == Severity.ERROR);
   }
 }

@@ -2,6 +2,7 @@ package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.check.OnTheFloor;
+import dev.pellucid.engine.check.Remark;
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
@@ -53,15 +54,15 @@ public final class Checks {
     String path = text.source().path();
     Parsed parsed = FeedParser.parse(text);
     Resolution<ResolvedRecipe> resolved = shared.resolver().recipe((RecipeFile) parsed.file());
-    List<Finding> words = new ArrayList<>(parsed.findings());
-    words.addAll(resolved.findings());
+    List<Finding> findings = new ArrayList<>(parsed.findings());
+    findings.addAll(resolved.findings());
     Optional<Inspection> recipe = resolved.thing().map(one -> inspection(shared, one));
     List<String> mendFirst =
         recipe.isPresent() ? List.of() : shared.mendFirst(path, resolved.reads());
     return new Checked(
         path,
         recipe,
-        words,
+        findings,
         List.of(),
         Books.Looked.NOTHING,
         resolved.reads(),
@@ -70,11 +71,14 @@ public final class Checks {
   }
 
   private static Checked ruled(Shared shared, Checked judged) {
+    List<Finding> findings = new ArrayList<>(judged.findings());
+    List<Remark> remarks = judged.recipe().map(Rules::remarks).orElse(List.of());
+    remarks.forEach(remark -> findings.add(remark.finding()));
     return new Checked(
         judged.path(),
         judged.recipe(),
-        judged.words(),
-        judged.recipe().map(Rules::remarks).orElse(List.of()),
+        findings,
+        remarks,
         judged.feed().map(shared.books()::look).orElse(Books.Looked.NOTHING),
         shared.resolver().withRecords(judged.reads(), judged.code()),
         judged.mendFirst(),
