@@ -15,6 +15,11 @@ public sealed interface Obstacle {
       Function<SteamCannotHeat, R> steamCannotHeat,
       Function<NoSteamTable, R> noSteamTable);
 
+  /** Whether it is steam that cannot heat the mix. */
+  default boolean isCold() {
+    return byKind(untold -> false, dries -> false, wets -> false, steam -> true, none -> false);
+  }
+
   /** Shaped wet or hot, and nothing says how moist it is afterwards. */
   record MoistureUnknown(Pass pass) implements Obstacle {
     @Override

@@ -5,7 +5,6 @@ import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
 import java.util.BitSet;
-import java.util.EnumSet;
 import java.util.Set;
 
 /**
@@ -15,8 +14,7 @@ import java.util.Set;
 public final class SmallLines {
   private static final double SMALL_PERCENT = 1;
   private static final Set<Trait> BY_THE_GRAM =
-      EnumSet.of(
-          Trait.VITAMIN, Trait.CHOLINE, Trait.TRACE_SALT, Trait.ANTIOXIDANT, Trait.MEDICATED);
+      Set.of(Trait.VITAMIN, Trait.CHOLINE, Trait.TRACE_SALT, Trait.ANTIOXIDANT, Trait.MEDICATED);
 
   private SmallLines() {}
 
