@@ -5,6 +5,7 @@ import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.plan.BatchPlan;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What stands on the bag of a feed.
@@ -32,12 +33,24 @@ public record BagLabel(
 
   /** A part of the label under its own words. */
   public sealed interface Statement {
+    /** What is so of figures, of names, or of sentences. */
+    <R> R byKind(
+        Function<Figures, R> figures, Function<Names, R> names, Function<Sentences, R> sentences);
+
     String heading();
 
     /** Names and figures. */
     record Figures(String heading, List<Fact> figures) implements Statement {
       public Figures {
         figures = List.copyOf(figures);
+      }
+
+      @Override
+      public <R> R byKind(
+          Function<Figures, R> figures,
+          Function<Names, R> names,
+          Function<Sentences, R> sentences) {
+        return figures.apply(this);
       }
     }
 
@@ -46,12 +59,28 @@ public record BagLabel(
       public Names {
         names = List.copyOf(names);
       }
+
+      @Override
+      public <R> R byKind(
+          Function<Figures, R> figures,
+          Function<Names, R> names,
+          Function<Sentences, R> sentences) {
+        return names.apply(this);
+      }
     }
 
     /** Sentences. */
     record Sentences(String heading, List<String> sentences) implements Statement {
       public Sentences {
         sentences = List.copyOf(sentences);
+      }
+
+      @Override
+      public <R> R byKind(
+          Function<Figures, R> figures,
+          Function<Names, R> names,
+          Function<Sentences, R> sentences) {
+        return sentences.apply(this);
       }
     }
   }
