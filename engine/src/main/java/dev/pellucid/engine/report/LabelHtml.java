@@ -68,7 +68,7 @@ public final class LabelHtml {
     }
     label.statements().forEach(this::statement);
     line("<section>");
-    facts(label.facts());
+    line(facts(label.facts()));
     line("</section>\n</main>\n<footer>");
     line("<p><strong>" + ASIDE + "</strong> " + escaped(String.join(" ", label.aside())) + "</p>");
     line("</footer>\n</body>\n</html>");
@@ -76,29 +76,41 @@ public final class LabelHtml {
 
   private void statement(Statement statement) {
     line("<section>\n<h2>" + escaped(statement.heading()) + "</h2>");
-    if (statement instanceof Statement.Figures figures) {
-      facts(figures.figures());
-    } else if (statement instanceof Statement.Names names) {
-      line("<p>" + escaped(String.join("; ", names.names())) + ".</p>");
-    } else if (statement instanceof Statement.Sentences sentences) {
-      line(
-          sentences.sentences().stream()
-              .map(sentence -> "<p>" + escaped(sentence) + "</p>")
-              .collect(Collectors.joining("\n")));
-    }
+    line(statement.accept(new Content()));
     line("</section>");
   }
 
+  /** What stands under a heading. */
+  private static final class Content implements Statement.Visitor<String> {
+    @Override
+    public String figures(Statement.Figures figures) {
+      return facts(figures.figures());
+    }
+
+    @Override
+    public String names(Statement.Names names) {
+      return "<p>" + escaped(String.join("; ", names.names())) + ".</p>";
+    }
+
+    @Override
+    public String sentences(Statement.Sentences sentences) {
+      return sentences.sentences().stream()
+          .map(sentence -> "<p>" + escaped(sentence) + "</p>")
+          .collect(Collectors.joining("\n"));
+    }
+  }
+
   /** Short ones stand two on a row. */
-  private void facts(List<Fact> facts) {
+  private static String facts(List<Fact> facts) {
     boolean isShort = facts.stream().allMatch(f -> (f.name() + f.value()).length() <= SHORT);
     boolean written = facts.stream().noneMatch(fact -> fact.value().isEmpty());
-    line(isShort && written ? "<dl class=\"pairs\">" : "<dl>");
-    for (Fact fact : facts) {
-      String open = fact.value().isEmpty() ? "<dd class=\"write\">" : "<dd>";
-      line("<dt>" + escaped(fact.name()) + "</dt>" + open + escaped(fact.value()) + "</dd>");
-    }
-    line("</dl>");
+    String open = isShort && written ? "<dl class=\"pairs\">\n" : "<dl>\n";
+    return facts.stream().map(LabelHtml::fact).collect(Collectors.joining("", open, "</dl>"));
+  }
+
+  private static String fact(Fact fact) {
+    String open = fact.value().isEmpty() ? "<dd class=\"write\">" : "<dd>";
+    return "<dt>" + escaped(fact.name()) + "</dt>" + open + escaped(fact.value()) + "</dd>\n";
   }
 
   private void line(String text) {
