@@ -16,7 +16,7 @@ import dev.pellucid.engine.report.Block.Words;
 import java.util.List;
 
 /** Blocks as one HTML file; every word from a recipe is escaped. */
-final class HtmlPage {
+final class HtmlPage implements Block.Renderer {
   private static final String STYLE =
       """
       @page { size: A4; margin: 12mm 11mm 14mm; }
@@ -72,35 +72,39 @@ final class HtmlPage {
   /** A table to read is set small beyond so many rows. */
   private static final int DENSE_FROM = 14;
 
-  private final StringBuilder out = new StringBuilder();
+  private final StringBuilder margins = new StringBuilder();
+  private final StringBuilder body = new StringBuilder();
 
   String render(String title, List<Block> blocks) {
-    out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
-        .append(escaped(title))
-        .append("</title>\n<style>\n")
-        .append(STYLE);
-    blocks.stream()
-        .filter(Running.class::isInstance)
-        .map(Running.class::cast)
-        .forEach(running -> out.append(margins(running)));
-    out.append("</style>\n</head>\n<body>\n");
-    blocks.forEach(this::block);
-    return out.append("</body>\n</html>\n").toString();
+    blocks.forEach(block -> block.to(this));
+    return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>"
+        + escaped(title)
+        + "</title>\n<style>\n"
+        + STYLE
+        + margins
+        + "</style>\n</head>\n<body>\n"
+        + body
+        + "</body>\n</html>\n";
   }
 
   /**
    * Boxes in the margins of each printed page; a browser that knows no such boxes leaves them out,
    * and the heads of both parts still say where the sheet comes from.
    */
-  private static String margins(Running running) {
-    return "@page {\n"
-        + ("  @top-center { content: "
-            + quoted(running.above())
-            + "; font: bold 11pt sans-serif; }\n")
-        + ("  @bottom-left { content: " + quoted(running.words()) + "; font: 8pt sans-serif; }\n")
-        + "  @bottom-right { content: \"page \" counter(page) \" of \" counter(pages);"
-        + " font: 8pt sans-serif; }\n"
-        + "}\n";
+  @Override
+  public void running(Running running) {
+    margins
+        .append("@page {\n  @top-center { content: ")
+        .append(quoted(running.above()))
+        .append("; font: bold 11pt sans-serif; }\n  @bottom-left { content: ")
+        .append(quoted(running.words()))
+        .append(
+            """
+            ; font: 8pt sans-serif; }
+              @bottom-right { content: "page " counter(page) " of " counter(pages);\
+             font: 8pt sans-serif; }
+            }
+            """);
   }
 
   /** As a string of a style sheet: all but letters, figures and plain marks by their numbers. */
@@ -119,38 +123,44 @@ final class HtmlPage {
     return text.append('"').toString();
   }
 
-  private void block(Block block) {
-    if (block instanceof Running) {
-      return;
-    }
-    if (block instanceof Title title) {
-      line("<h1>" + escaped(title.code() + "  " + title.title()) + "</h1>");
-    } else if (block instanceof Stamp stamp) {
-      String reasons = escaped(String.join("; ", stamp.because()));
-      line(
-          "<div class=\"stamp\"><strong>"
-              + escaped(stamp.words())
-              + "</strong><br>"
-              + reasons
-              + "</div>");
-    } else if (block instanceof Heading heading) {
-      String open = heading.newPage() ? "<h2 class=\"page\">" : "<h2>";
-      line(open + escaped(heading.words()) + "</h2>");
-    } else if (block instanceof Words words) {
-      line("<p>" + escaped(words.words()) + "</p>");
-    } else if (block instanceof Facts facts) {
-      line("<dl>");
-      facts.facts().forEach(this::fact);
-      line("</dl>");
-    } else if (block instanceof Ticks ticks) {
-      list("tick", ticks.sentences());
-    } else if (block instanceof Warnings warnings) {
-      list("warn", warnings.sentences());
-    } else if (block instanceof Table table) {
-      table(table);
-    } else if (block instanceof Signatures signatures) {
-      signatures(signatures);
-    }
+  @Override
+  public void title(Title title) {
+    line("<h1>" + escaped(title.code() + "  " + title.title()) + "</h1>");
+  }
+
+  @Override
+  public void stamp(Stamp stamp) {
+    String reasons = escaped(String.join("; ", stamp.because()));
+    String words = "<strong>" + escaped(stamp.words()) + "</strong>";
+    line("<div class=\"stamp\">" + words + "<br>" + reasons + "</div>");
+  }
+
+  @Override
+  public void heading(Heading heading) {
+    String open = heading.newPage() ? "<h2 class=\"page\">" : "<h2>";
+    line(open + escaped(heading.words()) + "</h2>");
+  }
+
+  @Override
+  public void words(Words words) {
+    line("<p>" + escaped(words.words()) + "</p>");
+  }
+
+  @Override
+  public void facts(Facts facts) {
+    line("<dl>");
+    facts.facts().forEach(this::fact);
+    line("</dl>");
+  }
+
+  @Override
+  public void ticks(Ticks ticks) {
+    list("tick", ticks.sentences());
+  }
+
+  @Override
+  public void warnings(Warnings warnings) {
+    list("warn", warnings.sentences());
   }
 
   private void fact(Fact fact) {
@@ -164,13 +174,15 @@ final class HtmlPage {
     line("</ul>");
   }
 
-  private void signatures(Signatures signatures) {
-    out.append("<div class=\"sign\">");
-    signatures.who().forEach(who -> out.append("<span>").append(escaped(who)).append("</span>"));
+  @Override
+  public void signatures(Signatures signatures) {
+    body.append("<div class=\"sign\">");
+    signatures.who().forEach(who -> body.append("<span>").append(escaped(who)).append("</span>"));
     line("</div>");
   }
 
-  private void table(Table table) {
+  @Override
+  public void table(Table table) {
     boolean writes = table.columns().stream().anyMatch(column -> column.holds() == Holds.INITIALS);
     line("<table class=\"" + kind(table, writes) + "\">");
     List<String> heads = table.columns().stream().map(Column::head).toList();
@@ -218,7 +230,7 @@ final class HtmlPage {
   }
 
   private void line(String text) {
-    out.append(text).append('\n');
+    body.append(text).append('\n');
   }
 
   static String escaped(String text) {
