@@ -12,7 +12,8 @@ import java.util.List;
  */
 public final class Inlined {
   private static final Path FILES = Path.of("src", "main", "resources", "dev", "pellucid");
-  private static final List<String> NAMES = List.of("site/site.css", "site/index.js");
+  private static final List<String> NAMES =
+      List.of("report/label.css", "report/sheet.css", "site/index.js", "site/site.css");
 
   private Inlined() {}
 

@@ -252,6 +252,7 @@ class RoomsTest {
             "engine.resolve",
             "engine.compute",
             "engine.plan"),
+        Room.of("engine.html", 1),
         Room.of(
                 "engine.report",
                 9,
@@ -260,6 +261,7 @@ class RoomsTest {
                 "engine.quantity",
                 "engine.compare",
                 "engine.explain",
+                "engine.html",
                 "engine.label",
                 "engine.made",
                 "engine.plan")
@@ -277,6 +279,7 @@ class RoomsTest {
                 "engine.judge",
                 "engine.compare",
                 "engine.explain",
+                "engine.html",
                 "engine.plan")
             .using("j2html.."),
         Room.of("engine.outcome", 12, "text", "measure", "finding", "show", "engine.compare")

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.report;
 
+import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
@@ -17,54 +18,7 @@ import java.util.List;
 
 /** Blocks as one HTML file; every word from a recipe is escaped. */
 final class HtmlPage implements Block.Renderer {
-  private static final String STYLE =
-      """
-      @page { size: A4; margin: 12mm 11mm 14mm; }
-      body { font: 9pt/1.25 sans-serif; color: #000; background: #fff; max-width: 188mm;
-        margin: 0 auto; }
-      h1 { font-size: 15pt; margin: 0 0 1.5mm; border-bottom: 0.6mm solid #000; }
-      h2 { font-size: 10.5pt; margin: 2.6mm 0 0.8mm; border-bottom: 0.2mm solid #000;
-        break-after: avoid; }
-      h2.page { break-before: page; font-size: 13pt; }
-      p, ul, dl { margin: 0.6mm 0; }
-      p { break-after: avoid; }
-      .stamp { border: 1mm solid #000; padding: 1mm 3mm; margin: 1.5mm 0; text-align: center; }
-      .stamp strong { font-size: 15pt; letter-spacing: 0.5mm; }
-      table { border-collapse: collapse; width: calc(100% - 0.4mm); margin: 1mm 0 1.2mm; }
-      table.whole, dl, ul { break-inside: avoid; }
-      thead { display: table-header-group; }
-      tr { break-inside: avoid; }
-      th, td { border: 0.2mm solid #000; padding: 0.5mm 1.2mm; text-align: left;
-        vertical-align: bottom; overflow-wrap: anywhere; }
-      th { font-size: 8pt; }
-      table.write td { height: 5.4mm; }
-      .figure { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
-      .name { white-space: nowrap; }
-      th.figure { white-space: normal; }
-      .room { min-width: 17mm; }
-      .short { width: 11mm; }
-      tr.total { break-before: avoid; }
-      tr.total td { border-top: 0.6mm solid #000; font-weight: bold; }
-      dl { display: grid; grid-template-columns: 34mm 1fr 34mm 1fr; column-gap: 2mm;
-        row-gap: 0.4mm; }
-      dt { font-weight: bold; }
-      dt, dd { padding-top: 0.4mm; overflow-wrap: anywhere; }
-      dd { margin: 0; }
-      dd.write { border-bottom: 0.2mm solid #000; min-height: 4.8mm; }
-      ul { padding-left: 0; list-style: none; }
-      .warn { border-left: 1.2mm solid #000; padding-left: 2mm; break-after: avoid; }
-      .warn li::before { content: "! "; font-weight: bold; }
-      .tick { columns: 2; }
-      .tick li { break-inside: avoid; }
-      .tick li::before { content: "\\2610  "; }
-      .sign { display: flex; gap: 8mm; margin-top: 7.5mm; break-inside: avoid;
-        break-before: avoid; }
-      .sign span { flex: 1; border-top: 0.2mm solid #000; font-size: 8pt; }
-      h2.page ~ table.dense { font-size: 7.8pt; line-height: 1.1; }
-      h2.page ~ table.dense th { font-size: 7.5pt; }
-      h2.page ~ table.dense td { height: 5mm; padding: 0.1mm 1mm; }
-      h2.page ~ p, h2.page ~ ul { font-size: 8pt; line-height: 1.15; }
-      """;
+  private static final String STYLE = Inline.text("report/sheet.css");
 
   /** A table to write in is kept on one page up to so many rows. */
   private static final int KEPT_WHOLE = 6;

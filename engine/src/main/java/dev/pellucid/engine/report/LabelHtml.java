@@ -1,5 +1,6 @@
 package dev.pellucid.engine.report;
 
+import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.label.BagLabel.Fact;
 import dev.pellucid.engine.label.BagLabel.Statement;
@@ -17,30 +18,7 @@ public final class LabelHtml {
 
   private static final int SHORT = 36;
 
-  private static final String STYLE =
-      """
-      @page { margin: 5mm; }
-      html { font-size: clamp(5.8pt, min(1.95vw, 1.36vh), 12pt); }
-      body { font: 1rem/1.2 sans-serif; color: #000; background: #fff; margin: 0; }
-      main { border: 0.5mm solid #000; padding: 0.8rem 1rem; margin-right: 0.5mm; }
-      h1 { font-size: 1.8rem; line-height: 1.1; margin: 0; }
-      .code { font-size: 1.2rem; font-weight: bold; }
-      .what { font-size: 1.25rem; margin: 0.2rem 0; }
-      .stamp { border: 0.6mm solid #000; padding: 0.3rem; text-align: center; margin: 0.4rem 0; }
-      .stamp strong { font-size: 1.4rem; }
-      section { border-top: 0.2mm solid #000; padding-top: 0.25rem; margin-top: 0.35rem;
-        break-inside: avoid; }
-      h2 { font-size: 1rem; margin: 0; }
-      p { margin: 0.1rem 0; }
-      dl { margin: 0; display: grid; grid-template-columns: 1fr auto; column-gap: 1rem; }
-      dl.pairs { grid-template-columns: 1fr auto 1fr auto; column-gap: 1.6rem; }
-      dt { overflow-wrap: anywhere; }
-      dd { margin: 0; text-align: right; font-weight: bold; white-space: nowrap;
-        font-variant-numeric: tabular-nums; }
-      dd.write { border-bottom: 0.2mm solid #000; min-width: 18rem; min-height: 1.5rem; }
-      footer { font-size: 0.9rem; margin-top: 0.6rem; }
-      @media screen { body { max-width: 148mm; margin: 5mm auto; } html { font-size: 9pt; } }
-      """;
+  private static final String STYLE = Inline.text("report/label.css");
 
   private final StringBuilder out = new StringBuilder();
 

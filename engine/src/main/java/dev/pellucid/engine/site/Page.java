@@ -14,11 +14,8 @@ import static j2html.TagCreator.rawHtml;
 import static j2html.TagCreator.style;
 import static j2html.TagCreator.title;
 
+import dev.pellucid.engine.html.Inline;
 import j2html.tags.DomContent;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
@@ -44,7 +41,7 @@ record Page(String house, String day) {
                     meta().attr("http-equiv", "Content-Security-Policy").withContent(POLICY),
                     meta().withName("viewport").withContent("width=device-width"),
                     title(name + ", " + house),
-                    style(rawHtml("\n" + resource("site.css")))),
+                    style(rawHtml("\n" + Inline.text("site/site.css")))),
                 body(
                     a("To the content").withHref("#main").withClass("skip"),
                     header(
@@ -63,16 +60,5 @@ record Page(String house, String day) {
       lines = lines.replace(end, end + "\n");
     }
     return lines;
-  }
-
-  static String resource(String name) {
-    try (InputStream in = Page.class.getResourceAsStream("/dev/pellucid/site/" + name)) {
-      if (in == null) {
-        throw new IllegalStateException("no resource " + name);
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException broken) {
-      throw new UncheckedIOException(broken);
-    }
   }
 }

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Inlined;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.ExamplePlans;
 import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.quantity.Figures;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -37,8 +39,8 @@ class BatchSheetTest {
   }
 
   @Test
-  void coldExtrudedAsHtml() {
-    Approvals.verify(BatchSheetHtml.of(EXAMPLE.plan(GROWER)));
+  void coldExtrudedAsHtml() throws IOException {
+    Approvals.verify(Inlined.byName(BatchSheetHtml.of(EXAMPLE.plan(GROWER))));
   }
 
   @Test
