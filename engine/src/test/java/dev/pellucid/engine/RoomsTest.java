@@ -252,7 +252,8 @@ class RoomsTest {
             "engine.resolve",
             "engine.compute",
             "engine.plan"),
-        Room.of("engine.html", 1),
+        // The only room that decides what stands in a page as it is.
+        Room.of("engine.html", 4).using("j2html.."),
         Room.of(
                 "engine.report",
                 9,

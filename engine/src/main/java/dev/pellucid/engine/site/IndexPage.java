@@ -15,8 +15,6 @@ import static j2html.TagCreator.label;
 import static j2html.TagCreator.option;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.pre;
-import static j2html.TagCreator.rawHtml;
-import static j2html.TagCreator.script;
 import static j2html.TagCreator.select;
 import static j2html.TagCreator.text;
 
@@ -84,7 +82,7 @@ final class IndexPage {
             "Profiles and how many feeds they hold",
             List.of(words("Profile"), figures("Feeds"), figures("Broken limits")),
             profiles.stream().map(IndexPage::profile)));
-    out.add(script(rawHtml("\n" + Inline.text("site/index.js"))));
+    out.add(Inline.script("site/index.js"));
     return out;
   }
 
