@@ -267,7 +267,7 @@ class RoomsTest {
                 "engine.made",
                 "engine.plan")
             .knowing(Step.class, LabelVerdict.Outcome.class)
-            .using("com.github.difflib.."),
+            .using("com.github.difflib..", "j2html.."),
         Room.of(
                 "engine.site",
                 12,

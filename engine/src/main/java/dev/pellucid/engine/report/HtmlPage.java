@@ -1,8 +1,20 @@
 package dev.pellucid.engine.report;
 
+import static j2html.TagCreator.body;
+import static j2html.TagCreator.div;
+import static j2html.TagCreator.dl;
+import static j2html.TagCreator.h1;
+import static j2html.TagCreator.h2;
+import static j2html.TagCreator.p;
+import static j2html.TagCreator.td;
+import static j2html.TagCreator.th;
+import static j2html.TagCreator.tr;
+import static j2html.TagCreator.ul;
+
+import dev.pellucid.engine.html.HtmlFile;
+import dev.pellucid.engine.html.HtmlTable;
 import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.report.Block.Column;
-import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Holds;
@@ -14,9 +26,16 @@ import dev.pellucid.engine.report.Block.Ticks;
 import dev.pellucid.engine.report.Block.Title;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
+import j2html.TagCreator;
+import j2html.tags.DomContent;
+import j2html.tags.Tag;
+import j2html.tags.specialized.ThTag;
+import j2html.tags.specialized.TrTag;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
-/** Blocks as one HTML file; every word from a recipe is escaped. */
+/** Blocks as one HTML file. */
 final class HtmlPage implements Block.Renderer {
   private static final String STYLE = Inline.text("report/sheet.css");
 
@@ -27,18 +46,11 @@ final class HtmlPage implements Block.Renderer {
   private static final int DENSE_FROM = 14;
 
   private final StringBuilder margins = new StringBuilder();
-  private final StringBuilder body = new StringBuilder();
+  private final List<DomContent> content = new ArrayList<>();
 
   String render(String title, List<Block> blocks) {
     blocks.forEach(block -> block.to(this));
-    return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>"
-        + escaped(title)
-        + "</title>\n<style>\n"
-        + STYLE
-        + margins
-        + "</style>\n</head>\n<body>\n"
-        + body
-        + "</body>\n</html>\n";
+    return HtmlFile.of(title, List.of(), STYLE + margins, body().with(content));
   }
 
   /**
@@ -79,32 +91,30 @@ final class HtmlPage implements Block.Renderer {
 
   @Override
   public void title(Title title) {
-    line("<h1>" + escaped(title.code() + "  " + title.title()) + "</h1>");
+    content.add(h1(title.code() + "  " + title.title()));
   }
 
   @Override
   public void stamp(Stamp stamp) {
-    String reasons = escaped(String.join("; ", stamp.because()));
-    String words = "<strong>" + escaped(stamp.words()) + "</strong>";
-    line("<div class=\"stamp\">" + words + "<br>" + reasons + "</div>");
+    content.add(HtmlPieces.stamp(stamp.words(), stamp.because()));
   }
 
   @Override
   public void heading(Heading heading) {
-    String open = heading.newPage() ? "<h2 class=\"page\">" : "<h2>";
-    line(open + escaped(heading.words()) + "</h2>");
+    content.add(h2(heading.words()).withCondClass(heading.newPage(), "page"));
   }
 
   @Override
   public void words(Words words) {
-    line("<p>" + escaped(words.words()) + "</p>");
+    content.add(p(words.words()));
   }
 
   @Override
   public void facts(Facts facts) {
-    line("<dl>");
-    facts.facts().forEach(this::fact);
-    line("</dl>");
+    content.add(
+        dl().with(
+                facts.facts().stream()
+                    .flatMap(fact -> HtmlPieces.fact(fact.name(), fact.value()))));
   }
 
   @Override
@@ -117,37 +127,29 @@ final class HtmlPage implements Block.Renderer {
     list("warn", warnings.sentences());
   }
 
-  private void fact(Fact fact) {
-    String open = fact.value().isEmpty() ? "<dd class=\"write\">" : "<dd>";
-    line("<dt>" + escaped(fact.name()) + "</dt>" + open + escaped(fact.value()) + "</dd>");
-  }
-
   private void list(String kind, List<String> sentences) {
-    line("<ul class=\"" + kind + "\">");
-    sentences.forEach(sentence -> line("<li>" + escaped(sentence) + "</li>"));
-    line("</ul>");
+    content.add(ul().withClass(kind).with(sentences.stream().map(TagCreator::li)));
   }
 
   @Override
   public void signatures(Signatures signatures) {
-    body.append("<div class=\"sign\">");
-    signatures.who().forEach(who -> body.append("<span>").append(escaped(who)).append("</span>"));
-    line("</div>");
+    content.add(div().withClass("sign").with(signatures.who().stream().map(TagCreator::span)));
   }
 
   @Override
   public void table(Table table) {
     boolean writes = table.columns().stream().anyMatch(column -> column.holds() == Holds.INITIALS);
-    line("<table class=\"" + kind(table, writes) + "\">");
-    List<String> heads = table.columns().stream().map(Column::head).toList();
-    line("<thead><tr>" + cells("th", table.columns(), heads) + "</tr></thead>");
-    line("<tbody>");
-    for (int i = 0; i < table.rows().size(); i++) {
-      boolean sum = table.total() && i == table.rows().size() - 1;
-      String open = sum ? "<tr class=\"total\">" : "<tr>";
-      line(open + cells("td", table.columns(), table.rows().get(i)) + "</tr>");
-    }
-    line("</tbody>\n</table>");
+    int last = table.rows().size() - 1;
+    List<TrTag> rows =
+        IntStream.rangeClosed(0, last)
+            .mapToObj(
+                i ->
+                    row(table.columns(), table.rows().get(i))
+                        .withCondClass(table.total() && i == last, "total"))
+            .toList();
+    content.add(
+        HtmlTable.of(table.columns().stream().map(HtmlPage::head).toList(), rows)
+            .withClass(kind(table, writes)));
   }
 
   private static String kind(Table table, boolean writes) {
@@ -158,40 +160,23 @@ final class HtmlPage implements Block.Renderer {
     return rows > DENSE_FROM ? "dense" : "whole";
   }
 
-  private static String cells(String tag, List<Column> columns, List<String> cells) {
-    StringBuilder text = new StringBuilder();
-    for (int i = 0; i < columns.size(); i++) {
-      text.append('<')
-          .append(tag)
-          .append(kind(columns.get(i).holds()))
-          .append('>')
-          .append(escaped(cells.get(i)))
-          .append("</")
-          .append(tag)
-          .append('>');
-    }
-    return text.toString();
+  private static ThTag head(Column column) {
+    return classed(th(column.head()), column.holds());
   }
 
-  private static String kind(Holds holds) {
+  private static TrTag row(List<Column> columns, List<String> cells) {
+    return tr().with(
+            IntStream.range(0, cells.size())
+                .mapToObj(i -> classed(td(cells.get(i)), columns.get(i).holds())));
+  }
+
+  private static <T extends Tag<T>> T classed(T cell, Holds holds) {
     return switch (holds) {
-      case WORDS -> "";
-      case NAME -> " class=\"name\"";
-      case FIGURES -> " class=\"figure\"";
-      case ROOM -> " class=\"room\"";
-      case INITIALS -> " class=\"short\"";
+      case WORDS -> cell;
+      case NAME -> cell.withClass("name");
+      case FIGURES -> cell.withClass("figure");
+      case ROOM -> cell.withClass("room");
+      case INITIALS -> cell.withClass("short");
     };
-  }
-
-  private void line(String text) {
-    body.append(text).append('\n');
-  }
-
-  static String escaped(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&quot;")
-        .replace("'", "&#39;");
   }
 }

@@ -1,11 +1,26 @@
 package dev.pellucid.engine.report;
 
+import static j2html.TagCreator.body;
+import static j2html.TagCreator.dl;
+import static j2html.TagCreator.footer;
+import static j2html.TagCreator.h1;
+import static j2html.TagCreator.h2;
+import static j2html.TagCreator.main;
+import static j2html.TagCreator.p;
+import static j2html.TagCreator.section;
+import static j2html.TagCreator.strong;
+import static j2html.TagCreator.text;
+
+import dev.pellucid.engine.html.HtmlFile;
 import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.label.BagLabel.Fact;
 import dev.pellucid.engine.label.BagLabel.Statement;
+import j2html.TagCreator;
+import j2html.tags.DomContent;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A bag label as one HTML file in black and white that loads nothing. It prints on whatever paper
@@ -20,82 +35,61 @@ public final class LabelHtml {
 
   private static final String STYLE = Inline.text("report/label.css");
 
-  private final StringBuilder out = new StringBuilder();
-
   private LabelHtml() {}
 
   /** The whole file, to be written as UTF-8. */
   public static String of(BagLabel label) {
-    LabelHtml html = new LabelHtml();
-    html.page(label);
-    return html.out.toString();
+    return HtmlFile.of(
+        "Label " + label.code(),
+        List.of(),
+        STYLE,
+        body(main().with(framed(label)), footer(aside(label.aside()))));
   }
 
-  private void page(BagLabel label) {
-    out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
-        .append(escaped("Label " + label.code()))
-        .append("</title>\n<style>\n")
-        .append(STYLE)
-        .append("</style>\n</head>\n<body>\n<main>\n");
-    line("<h1>" + escaped(label.title()) + "</h1>");
-    line("<p class=\"code\">" + escaped(label.code()) + "</p>");
-    line("<p class=\"what\">" + escaped(label.what()) + "</p>");
+  private static List<DomContent> framed(BagLabel label) {
+    List<DomContent> framed = new ArrayList<>();
+    framed.add(h1(label.title()));
+    framed.add(p(label.code()).withClass("code"));
+    framed.add(p(label.what()).withClass("what"));
     if (!label.draftBecause().isEmpty()) {
-      String reasons = escaped(String.join("; ", label.draftBecause()));
-      line("<div class=\"stamp\"><strong>" + DRAFT + "</strong><br>" + reasons + "</div>");
+      framed.add(HtmlPieces.stamp(DRAFT, label.draftBecause()));
     }
-    label.statements().forEach(this::statement);
-    line("<section>");
-    line(facts(label.facts()));
-    line("</section>\n</main>\n<footer>");
-    line("<p><strong>" + ASIDE + "</strong> " + escaped(String.join(" ", label.aside())) + "</p>");
-    line("</footer>\n</body>\n</html>");
+    label.statements().forEach(statement -> framed.add(part(statement)));
+    framed.add(section(facts(label.facts())));
+    return framed;
   }
 
-  private void statement(Statement statement) {
-    line("<section>\n<h2>" + escaped(statement.heading()) + "</h2>");
-    line(statement.accept(new Content()));
-    line("</section>");
+  private static DomContent aside(List<String> sentences) {
+    return p(strong(ASIDE), text(" " + String.join(" ", sentences)));
+  }
+
+  private static DomContent part(Statement statement) {
+    return section(h2(statement.heading())).with(statement.accept(new Content()));
   }
 
   /** What stands under a heading. */
-  private static final class Content implements Statement.Visitor<String> {
+  private static final class Content implements Statement.Visitor<Stream<DomContent>> {
     @Override
-    public String figures(Statement.Figures figures) {
-      return facts(figures.figures());
+    public Stream<DomContent> figures(Statement.Figures figures) {
+      return Stream.of(facts(figures.figures()));
     }
 
     @Override
-    public String names(Statement.Names names) {
-      return "<p>" + escaped(String.join("; ", names.names())) + ".</p>";
+    public Stream<DomContent> names(Statement.Names names) {
+      return Stream.of(p(String.join("; ", names.names()) + "."));
     }
 
     @Override
-    public String sentences(Statement.Sentences sentences) {
-      return sentences.sentences().stream()
-          .map(sentence -> "<p>" + escaped(sentence) + "</p>")
-          .collect(Collectors.joining("\n"));
+    public Stream<DomContent> sentences(Statement.Sentences sentences) {
+      return sentences.sentences().stream().map(TagCreator::p);
     }
   }
 
   /** Short ones stand two on a row. */
-  private static String facts(List<Fact> facts) {
+  private static DomContent facts(List<Fact> facts) {
     boolean isShort = facts.stream().allMatch(f -> (f.name() + f.value()).length() <= SHORT);
     boolean written = facts.stream().noneMatch(fact -> fact.value().isEmpty());
-    String open = isShort && written ? "<dl class=\"pairs\">\n" : "<dl>\n";
-    return facts.stream().map(LabelHtml::fact).collect(Collectors.joining("", open, "</dl>"));
-  }
-
-  private static String fact(Fact fact) {
-    String open = fact.value().isEmpty() ? "<dd class=\"write\">" : "<dd>";
-    return "<dt>" + escaped(fact.name()) + "</dt>" + open + escaped(fact.value()) + "</dd>\n";
-  }
-
-  private void line(String text) {
-    out.append(text).append('\n');
-  }
-
-  private static String escaped(String text) {
-    return HtmlPage.escaped(text);
+    return dl().withCondClass(isShort && written, "pairs")
+        .with(facts.stream().flatMap(fact -> HtmlPieces.fact(fact.name(), fact.value())));
   }
 }

@@ -172,7 +172,7 @@ class BatchSheetTest {
           .forEach(
               line ->
                   assertTrue(
-                      html.contains(line.title().replace("'", "&#39;")),
+                      html.contains(line.title().replace("'", "&#x27;")),
                       path + " " + line.title()));
       if (plan.status().equals("approved")) {
         assertFalse(text.contains(STAMP), path);
@@ -201,7 +201,7 @@ class BatchSheetTest {
             text -> text.replace("African catfish grower, 4 mm", "<b>A & B's</b>"));
     String html = BatchSheetHtml.of(plan);
     assertFalse(html.contains("<b>"));
-    assertTrue(html.contains("&lt;b&gt;A &amp; B&#39;s&lt;/b&gt;"));
+    assertTrue(html.contains("&lt;b&gt;A &amp; B&#x27;s&lt;/b&gt;"));
     assertTrue(BatchSheetText.of(plan).contains("<b>A & B's</b>"));
   }
 

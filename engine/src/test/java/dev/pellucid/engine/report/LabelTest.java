@@ -118,7 +118,7 @@ class LabelTest {
             text -> text.replace("African catfish grower, 4 mm", "<script>'A' & B</script>"));
     String html = LabelHtml.of(label);
     assertFalse(html.contains("<script"), html);
-    assertTrue(html.contains("&lt;script&gt;&#39;A&#39; &amp; B&lt;/script&gt;"), html);
+    assertTrue(html.contains("&lt;script&gt;&#x27;A&#x27; &amp; B&lt;/script&gt;"), html);
     assertTrue(LabelText.of(label).contains("<script>'A' & B</script>"));
   }
 
