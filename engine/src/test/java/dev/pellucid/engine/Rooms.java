@@ -253,6 +253,8 @@ final class Rooms {
             "engine.resolve",
             "engine.compute",
             "engine.plan"),
+        // The only room that decides what stands in a page as it is.
+        Room.of("engine.html", 4).using("j2html.."),
         Room.of(
                 "engine.report",
                 9,
@@ -261,11 +263,12 @@ final class Rooms {
                 "engine.quantity",
                 "engine.compare",
                 "engine.explain",
+                "engine.html",
                 "engine.label",
                 "engine.made",
                 "engine.plan")
             .knowing(Step.class, LabelVerdict.Outcome.class)
-            .using("com.github.difflib.."),
+            .using("com.github.difflib..", "j2html.."),
         Room.of(
                 "engine.site",
                 12,
@@ -278,6 +281,7 @@ final class Rooms {
                 "engine.judge",
                 "engine.compare",
                 "engine.explain",
+                "engine.html",
                 "engine.plan")
             .using("j2html.."),
         Room.of("engine.outcome", 12, "text", "measure", "finding", "show", "engine.compare")

@@ -210,13 +210,25 @@ public final class FigureTaking {
   }
 
   private static String words(Statement statement) {
-    return statement.byKind(
-        figures ->
-            figures.figures().stream()
+    return statement.accept(
+        new Statement.Visitor<String>() {
+          @Override
+          public String figures(Statement.Figures figures) {
+            return figures.figures().stream()
                 .map(fact -> fact.name() + " " + fact.value())
-                .collect(Collectors.joining("; ")),
-        names -> String.join("; ", names.names()),
-        sentences -> String.join(" ", sentences.sentences()));
+                .collect(Collectors.joining("; "));
+          }
+
+          @Override
+          public String names(Statement.Names names) {
+            return String.join("; ", names.names());
+          }
+
+          @Override
+          public String sentences(Statement.Sentences sentences) {
+            return String.join(" ", sentences.sentences());
+          }
+        });
   }
 
   private Weighings weighings() {

@@ -30,6 +30,7 @@ public final class Trees {
   public static final String RECIPE = ".recipe";
 
   static final String PREMIX = ".premix";
+
   /** How a file of a profile ends. */
   public static final String PROFILE = ".limits";
 
