@@ -63,10 +63,6 @@ class LawsTest {
           "Fields Yaml",
           "KeyFindings Yaml",
           "TreeBuilder Yaml",
-          // What a key holds becomes a schema, and words of a finding.
-          "Schemas Holds",
-          "Schemas OneText",
-          "KeyFindings Holds",
           // Trees are kept by the end of their path, which says the kind of file.
           "Trees FeedFile",
           // One rule for each kind, since each has a page of its own.

@@ -111,7 +111,7 @@ final class LimitLines {
     Phrases(Left left) {
       this.left = left;
       Expected expected = expected(left);
-      this.limits = bounds.onLine(expected, expected == Expected.RATIO);
+      this.limits = bounds.onLine(expected, expected.equals(Expected.RATIO));
     }
 
     void add(LimitPhraseContext phrase) {

@@ -111,8 +111,12 @@ public final class Purchasing {
 
   /** Rework is there or is not; nobody buys it. */
   private void need(Material material, double kg, LocalDate day, List<String> named) {
-    material.single().ifPresent(single -> buy(single, kg, day, named));
-    material.premixed().ifPresent(premix -> take(premix, kg, day, named));
+    Runnable need =
+        material.byKind(
+            single -> () -> buy(single, kg, day, named),
+            premixed -> () -> take(premixed.premix(), kg, day, named),
+            reworked -> () -> {});
+    need.run();
   }
 
   private void buy(Material.Single single, double kg, LocalDate day, List<String> named) {
