@@ -11,7 +11,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -182,6 +185,39 @@ class SheetRunTest {
         }
       }
     }
+  }
+
+  /** A file that a sheet does not hang on may be changed: the sheet is of the commit still. */
+  @Test
+  void aSheetIsADraftWhereWhatItHangsOnIsNotCommitted() throws IOException {
+    copyExample();
+    List<String> none = drafts();
+    List<String> all = drafts("practice/retention.yaml");
+    assertEquals(all, drafts("nutrients/1-whole.yaml"));
+    assertEquals(all, drafts("lots/2026-11.yaml"));
+    assertEquals(none, drafts("ingredients/not-in-any-feed.yaml"));
+    assertEquals(none, drafts("README.yaml"));
+    assertTrue(all.size() > none.size() + 10, all.toString());
+
+    List<String> own = drafts("catfish/CG-36.recipe");
+    assertTrue(own.contains("CG-36") && !own.contains("TG-44"), own.toString());
+    // Its premixes are made for what the approved recipes weigh out.
+    assertTrue(own.contains("VIT-WW"), own.toString());
+
+    List<String> premix = drafts("premixes/VIT-WW.premix");
+    assertTrue(premix.contains("VIT-WW") && premix.contains("CG-36"), premix.toString());
+  }
+
+  @Test
+  void withoutAnyWordOfTheCommitEverySheetIsADraft() throws IOException {
+    SheetReport report = Pellucid.batchSheets(EXAMPLE, DAY, Version.UNKNOWN);
+    assertEquals(report.sheets().stream().map(Sheet::code).toList(), report.drafts());
+  }
+
+  private List<String> drafts(String... uncommitted) throws IOException {
+    Version version =
+        new Version("1a2b3c4", Optional.of(new TreeSet<>(Arrays.asList(uncommitted))));
+    return Pellucid.batchSheets(copy, DAY, version).drafts();
   }
 
   private static SheetReport sheets(Path folder) throws IOException {

@@ -64,6 +64,7 @@ public final class BatchSheetMojo extends FolderGoal {
       throw new MojoFailureException("no recipe was found to make a sheet of in " + folder);
     }
     write(report);
+    refuseFaults(report.check().faults());
     FixedDay.of(today, Console.clock(today, fixedDay))
         .ifPresent(
             far ->

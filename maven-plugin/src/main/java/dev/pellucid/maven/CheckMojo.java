@@ -70,6 +70,7 @@ public final class CheckMojo extends FolderGoal {
     CheckReport report = checked.check();
     Console.print(report, paths, getLog());
     write(checked);
+    refuseFaults(report.faults());
     if (report.recipes() == 0) {
       throw new MojoFailureException("no recipe was found to check in " + folder);
     }

@@ -10,6 +10,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.maven.plugin.AbstractMojo;
@@ -20,6 +21,8 @@ import org.jspecify.annotations.Nullable;
 
 /** A goal that works on a folder of feeds: which one, and whether to work at all. */
 abstract class FolderGoal extends AbstractMojo {
+  private static final String FAULT = "a fault of pellucid, and none of yours, stopped the goal (";
+
   private static final String FULL =
       "there is not enough memory for this folder; give Maven more, as in MAVEN_OPTS=-Xmx1g";
 
@@ -82,6 +85,27 @@ abstract class FolderGoal extends AbstractMojo {
     } catch (OutOfMemoryError full) {
       // What was in flight is given up by then, so that there is room for a sentence.
       throw new MojoExecutionException(FULL);
+    } catch (RuntimeException | StackOverflowError fault) {
+      throw new MojoExecutionException(
+          FAULT
+              + fault.getClass().getSimpleName()
+              + "); take back what was changed last and try again, and send what -X prints to those"
+              + " who look after pellucid",
+          fault);
+    }
+  }
+
+  /**
+   * Stops the build where this program broke at a file, whatever else may pass; what it broke at is
+   * printed for whoever asks for everything.
+   *
+   * @throws MojoFailureException where it did
+   */
+  final void refuseFaults(List<Throwable> faults) throws MojoFailureException {
+    faults.forEach(fault -> getLog().debug(fault));
+    if (!faults.isEmpty()) {
+      throw new MojoFailureException(
+          "a fault of pellucid kept files from being checked; its findings name them");
     }
   }
 

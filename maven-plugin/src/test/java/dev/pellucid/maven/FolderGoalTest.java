@@ -12,7 +12,9 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -51,18 +53,51 @@ class FolderGoalTest {
     assertSame(cause, stopped(null, cause).getCause());
   }
 
-  private String told(@Nullable Error error, IOException other) throws Exception {
+  @Test
+  void aFaultOfTheProgramIsToldInASentence() throws Exception {
+    String words =
+        "a fault of pellucid, and none of yours, stopped the goal (%s); take back what was changed"
+            + " last and try again, and send what -X prints to those who look after pellucid";
+    assertEquals(
+        words.replace("%s", "IllegalStateException"),
+        told(new IllegalStateException("x"), new IOException()));
+    assertEquals(
+        words.replace("%s", "StackOverflowError"),
+        told(new StackOverflowError(), new IOException()));
+  }
+
+  @Test
+  void aFaultAtAFileStopsTheBuildWhateverElsePasses() throws Exception {
+    FolderGoal goal =
+        new FolderGoal() {
+          @Override
+          void work(File folder) {}
+        };
+    goal.refuseFaults(List.of());
+    MojoFailureException refused =
+        assertThrows(
+            MojoFailureException.class,
+            () -> goal.refuseFaults(List.of(new IllegalStateException("x"))));
+    assertEquals(
+        "a fault of pellucid kept files from being checked; its findings name them",
+        refused.getMessage());
+  }
+
+  private String told(@Nullable Throwable error, IOException other) throws Exception {
     return String.valueOf(stopped(error, other).getMessage());
   }
 
-  private MojoExecutionException stopped(@Nullable Error error, IOException other)
+  private MojoExecutionException stopped(@Nullable Throwable error, IOException other)
       throws Exception {
     FolderGoal goal =
         new FolderGoal() {
           @Override
           void work(File folder) throws IOException {
-            if (error != null) {
-              throw error;
+            if (error instanceof RuntimeException fault) {
+              throw fault;
+            }
+            if (error instanceof Error fault) {
+              throw fault;
             }
             throw other;
           }

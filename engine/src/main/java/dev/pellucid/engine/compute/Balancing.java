@@ -28,8 +28,8 @@ final class Balancing {
   }
 
   /** How much finished feed their dry matter comes to. */
-  Whole whole(List<Leaf> leaves, Balances balances) {
-    return Whole.of(leaves, moisture, balances.expected());
+  FeedYield yieldOf(List<Leaf> leaves, Balances balances) {
+    return FeedYield.of(leaves, moisture, balances.expected());
   }
 
   private Balance balance(List<Leaf> leaves, End end, boolean withOverage) {

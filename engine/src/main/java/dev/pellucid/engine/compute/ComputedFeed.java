@@ -47,13 +47,13 @@ public record ComputedFeed(
         anew,
         anew.obstacle().isPresent()
             ? Optional.empty()
-            : Optional.of(with(other, anew, weighed(leaves, balancing.whole(leaves, anew)))));
+            : Optional.of(with(other, anew, weighed(leaves, balancing.yieldOf(leaves, anew)))));
   }
 
-  private List<Row> weighed(List<Leaf> leaves, Whole whole) {
+  private List<Row> weighed(List<Leaf> leaves, FeedYield feedYield) {
     List<Row> weighed = new ArrayList<>(leaves.size());
     for (int i = 0; i < leaves.size(); i++) {
-      weighed.add(rows.get(i).weighed(leaves.get(i), whole));
+      weighed.add(rows.get(i).weighed(leaves.get(i), feedYield));
     }
     return weighed;
   }

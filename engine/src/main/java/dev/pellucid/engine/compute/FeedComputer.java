@@ -59,7 +59,7 @@ public final class FeedComputer {
       return new Computation(balances, Optional.empty());
     }
     Keeping keeping = new Keeping(retentions, recipe.process(), surroundings.airTemperature(), 0);
-    List<Row> rows = rows(recipe, leaves, keeping, balancing.whole(leaves, balances));
+    List<Row> rows = rows(recipe, leaves, keeping, balancing.yieldOf(leaves, balances));
     return new Computation(
         balances,
         Optional.of(
@@ -77,7 +77,7 @@ public final class FeedComputer {
 
   /** What would be kept without gaps is worked out only where there are some. */
   private static List<Row> rows(
-      ResolvedRecipe recipe, List<Leaf> leaves, Keeping keeping, Whole whole) {
+      ResolvedRecipe recipe, List<Leaf> leaves, Keeping keeping, FeedYield feedYield) {
     boolean stored = recipe.process().has(Step.STORE);
     RowMaker maker = new RowMaker(keeping, stored);
     List<Kept> kept = leaves.stream().map(maker::kept).toList();
@@ -88,7 +88,7 @@ public final class FeedComputer {
     }
     List<Row> rows = new ArrayList<>(leaves.size());
     for (int i = 0; i < leaves.size(); i++) {
-      rows.add(new Row(leaves.get(i), kept.get(i), without.get(i), whole));
+      rows.add(new Row(leaves.get(i), kept.get(i), without.get(i), feedYield));
     }
     return rows;
   }

@@ -17,18 +17,18 @@ public final class Row {
   private final Leaf leaf;
   private final Kept kept;
   private final Kept asIfGapsKeptAll;
-  private final Whole whole;
+  private final FeedYield feedYield;
 
   /**
    * @param asIfGapsKeptAll what would be kept if every step of which the folder tells nothing kept
    *     all
-   * @param whole all that the feed is made of
+   * @param feedYield how much finished feed there is for all dry matter
    */
-  Row(Leaf leaf, Kept kept, Kept asIfGapsKeptAll, Whole whole) {
+  Row(Leaf leaf, Kept kept, Kept asIfGapsKeptAll, FeedYield feedYield) {
     this.leaf = leaf;
     this.kept = kept;
     this.asIfGapsKeptAll = asIfGapsKeptAll;
-    this.whole = whole;
+    this.feedYield = feedYield;
   }
 
   Leaf leaf() {
@@ -36,12 +36,12 @@ public final class Row {
   }
 
   /** The same of another weighing of the recipe. */
-  Row weighed(Leaf other, Whole another) {
-    return new Row(other, kept, asIfGapsKeptAll, another);
+  Row weighed(Leaf other, FeedYield ofOther) {
+    return new Row(other, kept, asIfGapsKeptAll, ofOther);
   }
 
   Row asIfGapsKeptAll() {
-    return new Row(leaf, asIfGapsKeptAll, asIfGapsKeptAll, whole);
+    return new Row(leaf, asIfGapsKeptAll, asIfGapsKeptAll, feedYield);
   }
 
   /**
@@ -50,7 +50,7 @@ public final class Row {
    * does not grow so, for which see {@link ComputedFeed#weighed(Weighing)}.
    */
   public Row ofOneKg() {
-    return new Row(leaf.weighed(1, 1), kept, asIfGapsKeptAll, whole);
+    return new Row(leaf.weighed(1, 1), kept, asIfGapsKeptAll, feedYield);
   }
 
   /** The line of the recipe to blame. */
@@ -92,7 +92,7 @@ public final class Row {
 
   /** The dry matter of it, on target. */
   public double dryMatter() {
-    return Whole.dryMatter(leaf, whole.moisture());
+    return FeedYield.dryMatter(leaf, feedYield.moisture());
   }
 
   /**
@@ -100,7 +100,7 @@ public final class Row {
    * as the feed has for each kg of dry matter.
    */
   public double finished() {
-    return whole.finished(dryMatter());
+    return feedYield.finished(dryMatter());
   }
 
   /** The mass at an end. */

@@ -1,11 +1,12 @@
 package dev.pellucid.engine.larder;
 
-import dev.pellucid.engine.larder.BatchRecord.Decision;
 import dev.pellucid.engine.larder.BatchRecord.Drying;
 import dev.pellucid.engine.larder.BatchRecord.Entry;
 import dev.pellucid.engine.larder.BatchRecord.Flushed;
 import dev.pellucid.engine.larder.BatchRecord.Release;
 import dev.pellucid.engine.larder.BatchRecord.Told;
+import dev.pellucid.engine.larder.Keys.Holds.Text;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
@@ -38,16 +39,16 @@ final class BatchReader {
     }
     BatchReader reader = new BatchReader(names, remarks);
     return file.read(
-        file.fields(Vocabulary.BATCH, remarks)
+        file.fields(BatchVocabulary.BATCH_KEYS, remarks)
             .flatMap(fields -> reader.record(file, fields, number.get())),
         remarks);
   }
 
   /** Empty where its size cannot be read: without it nothing can be held against a plan. */
   private Optional<BatchRecord> record(DataFile file, Fields fields, BatchNumber number) {
-    OptionalDouble size = positive(fields, "size", Extent.WEIGHT);
+    OptionalDouble size = positive(fields, BatchVocabulary.SIZE, Extent.WEIGHT);
     List<Entry> entries = new ArrayList<>();
-    fields.blocks("weighed", Vocabulary.WEIGHED).forEach(it -> entry(it).ifPresent(entries::add));
+    fields.blocks(BatchVocabulary.WEIGHED).forEach(it -> entry(it).ifPresent(entries::add));
     QualityReader quality = new QualityReader(figures, remarks);
     BatchRecord record =
         new BatchRecord(
@@ -57,30 +58,36 @@ final class BatchReader {
             number.serial(),
             size.orElse(1),
             fields
-                .text("after")
+                .text(BatchVocabulary.AFTER)
                 .filter(before -> names.isBefore(before, file.stem(), remarks))
                 .map(before -> new Told<>(before.text(), before.span())),
-            fields.block("flushed", Vocabulary.FLUSH).flatMap(this::flushed),
+            fields.block(BatchVocabulary.FLUSHED).flatMap(this::flushed),
             entries,
-            told(fields, "water", amount(fields, "water", Kind.MASS)),
-            fields.block("drying", Vocabulary.DRYING).flatMap(this::drying),
+            told(fields, BatchVocabulary.WATER, amount(fields, BatchVocabulary.WATER, Kind.MASS)),
+            fields.block(BatchVocabulary.DRYING).flatMap(this::drying),
             bagged(fields),
             quality.mixer(fields),
             quality.sieve(fields),
             quality.durability(fields),
-            fields.texts("deviations").stream().map(Scalar::text).toList(),
+            fields.texts(BatchVocabulary.DEVIATIONS).stream().map(Scalar::text).toList(),
             release(fields),
-            fields.word("closed", "a value of closed", List.of("yes")).isPresent(),
-            fields.has("size") ? fields.placeOf("size") : file.place());
+            fields.word(BatchVocabulary.CLOSED, "a value of closed").isPresent(),
+            fields.has(BatchVocabulary.SIZE) ? fields.placeOf(BatchVocabulary.SIZE) : file.place());
     return size.isEmpty() ? Optional.empty() : Optional.of(record);
   }
 
   private Optional<Entry> entry(Fields block) {
-    Optional<Scalar> line = block.text("line");
-    Optional<Scalar> lot = block.text("lot");
-    OptionalDouble kg = amount(block, "weight", Kind.MASS);
-    Span lotPlace = block.has("lot") ? block.placeOf("lot") : block.placeOf("line");
-    Span weight = block.has("weight") ? block.placeOf("weight") : block.placeOf("line");
+    Optional<Scalar> line = block.text(BatchVocabulary.WEIGHED_LINE);
+    Optional<Scalar> lot = block.text(BatchVocabulary.WEIGHED_LOT);
+    OptionalDouble kg = amount(block, BatchVocabulary.WEIGHED_WEIGHT, Kind.MASS);
+    Span lotPlace =
+        block.has(BatchVocabulary.WEIGHED_LOT)
+            ? block.placeOf(BatchVocabulary.WEIGHED_LOT)
+            : block.placeOf(BatchVocabulary.WEIGHED_LINE);
+    Span weight =
+        block.has(BatchVocabulary.WEIGHED_WEIGHT)
+            ? block.placeOf(BatchVocabulary.WEIGHED_WEIGHT)
+            : block.placeOf(BatchVocabulary.WEIGHED_LINE);
     return line.map(
         name ->
             new Entry(
@@ -94,37 +101,42 @@ final class BatchReader {
   }
 
   private Optional<Flushed> flushed(Fields block) {
-    OptionalDouble kg = positive(block, "quantity", Extent.WEIGHT);
+    OptionalDouble kg = positive(block, SequenceVocabulary.FLUSH_QUANTITY, Extent.WEIGHT);
     Optional<Scalar> with =
-        block.text("with").filter(name -> names.ingredients().check(name, remarks));
+        block
+            .text(SequenceVocabulary.FLUSH_WITH)
+            .filter(name -> names.ingredients().check(name, remarks));
     return kg.isPresent() && with.isPresent()
         ? Optional.of(
             new Flushed(
                 kg.getAsDouble(),
                 with.get().text(),
-                block.text("to").map(Scalar::text).orElse(""),
-                block.placeOf("quantity")))
+                block.text(SequenceVocabulary.FLUSH_TO).map(Scalar::text).orElse(""),
+                block.placeOf(SequenceVocabulary.FLUSH_QUANTITY)))
         : Optional.empty();
   }
 
   private Optional<Drying> drying(Fields block) {
-    OptionalDouble before = share(block, "before");
-    OptionalDouble load = positive(block, "load", Extent.WEIGHT);
+    OptionalDouble before = share(block, BatchVocabulary.DRYING_BEFORE);
+    OptionalDouble load = positive(block, BatchVocabulary.DRYING_LOAD, Extent.WEIGHT);
     if (before.isEmpty()) {
       return Optional.empty();
     }
     List<Drying.Read> readings = new ArrayList<>();
-    for (Fields one : block.blocks("readings", Vocabulary.READING)) {
+    for (Fields one : block.blocks(BatchVocabulary.DRYING_READINGS)) {
       reading(one, before.getAsDouble(), load).ifPresent(readings::add);
     }
     readings.sort(Comparator.comparingDouble(Drying.Read::hours));
     return Optional.of(
-        new Drying(new Told<>(before.getAsDouble(), block.placeOf("before")), readings));
+        new Drying(
+            new Told<>(before.getAsDouble(), block.placeOf(BatchVocabulary.DRYING_BEFORE)),
+            readings));
   }
 
   private Optional<Drying.Read> reading(Fields block, double before, OptionalDouble load) {
-    OptionalDouble hours = amount(block, "at", Kind.TIME);
-    if (block.has("moisture") == block.has("tray") || (block.has("tray") && load.isEmpty())) {
+    OptionalDouble hours = amount(block, BatchVocabulary.READING_AT, Kind.TIME);
+    if (block.has(BatchVocabulary.READING_MOISTURE) == block.has(BatchVocabulary.READING_TRAY)
+        || (block.has(BatchVocabulary.READING_TRAY) && load.isEmpty())) {
       remarks.add(
           LotFindings.record(
               block.place(),
@@ -132,15 +144,17 @@ final class BatchReader {
               "write moisture: 12 %, or tray: 1.7 kg and load: 2 kg above the readings"));
       return Optional.empty();
     }
-    if (block.has("moisture")) {
-      OptionalDouble moisture = share(block, "moisture");
+    if (block.has(BatchVocabulary.READING_MOISTURE)) {
+      OptionalDouble moisture = share(block, BatchVocabulary.READING_MOISTURE);
       return hours.isPresent() && moisture.isPresent()
           ? Optional.of(
               new Drying.Read(
-                  hours.getAsDouble(), moisture.getAsDouble(), block.placeOf("moisture")))
+                  hours.getAsDouble(),
+                  moisture.getAsDouble(),
+                  block.placeOf(BatchVocabulary.READING_MOISTURE)))
           : Optional.empty();
     }
-    OptionalDouble tray = positive(block, "tray", Extent.WEIGHT);
+    OptionalDouble tray = positive(block, BatchVocabulary.READING_TRAY, Extent.WEIGHT);
     return hours.isPresent() && tray.isPresent()
         ? ofTray(block, hours.getAsDouble(), load.getAsDouble() * (1 - before), tray.getAsDouble())
         : Optional.empty();
@@ -151,24 +165,27 @@ final class BatchReader {
     if (tray < dry) {
       remarks.add(
           LotFindings.record(
-              block.placeOf("tray"),
+              block.placeOf(BatchVocabulary.READING_TRAY),
               "the tray weighs less than the dry matter that was loaded onto it",
               "look at the weights again, net of the tray itself"));
       return Optional.empty();
     }
-    return Optional.of(new Drying.Read(hours, 1 - dry / tray, block.placeOf("tray")));
+    return Optional.of(
+        new Drying.Read(hours, 1 - dry / tray, block.placeOf(BatchVocabulary.READING_TRAY)));
   }
 
   private Optional<Told<Double>> bagged(Fields fields) {
-    Optional<Fields> block = fields.block("bags", Vocabulary.BAGS);
+    Optional<Fields> block = fields.block(BatchVocabulary.BAGS);
     if (block.isEmpty()) {
       return Optional.empty();
     }
-    OptionalInt full = block.get().text("full").map(figures::count).orElse(OptionalInt.empty());
-    OptionalDouble of = positive(block.get(), "of", Extent.WEIGHT);
-    OptionalDouble rest = amount(block.get(), "rest", Kind.MASS);
+    OptionalInt full =
+        block.get().text(BatchVocabulary.BAGS_FULL).map(figures::count).orElse(OptionalInt.empty());
+    OptionalDouble of = positive(block.get(), BatchVocabulary.BAGS_OF, Extent.WEIGHT);
+    OptionalDouble rest = amount(block.get(), BatchVocabulary.BAGS_REST, Kind.MASS);
     if (full.isPresent() != of.isPresent() || (full.isEmpty() && rest.isEmpty())) {
-      if (!block.get().has("full") || !block.get().has("of")) {
+      if (!block.get().has(BatchVocabulary.BAGS_FULL)
+          || !block.get().has(BatchVocabulary.BAGS_OF)) {
         remarks.add(
             LotFindings.record(
                 block.get().place(),
@@ -178,43 +195,46 @@ final class BatchReader {
       return Optional.empty();
     }
     double kg = full.orElse(0) * of.orElse(0) + rest.orElse(0);
-    return Optional.of(new Told<>(kg, fields.placeOf("bags")));
+    return Optional.of(new Told<>(kg, fields.placeOf(BatchVocabulary.BAGS)));
   }
 
   private Optional<Release> release(Fields fields) {
     return fields
-        .block("release", Vocabulary.RELEASE)
+        .block(BatchVocabulary.RELEASE)
         .flatMap(
             block ->
                 block
-                    .oneOf("decision", "a decision", Decision.class)
+                    .oneOf(BatchVocabulary.RELEASE_DECISION, "a decision")
                     .map(
                         decision ->
                             new Release(
                                 decision,
-                                block.text("by").map(Scalar::text).orElse(""),
-                                block.text("because").map(Scalar::text).orElse(""),
-                                block.placeOf("decision"))));
+                                block.text(BatchVocabulary.RELEASE_BY).map(Scalar::text).orElse(""),
+                                block
+                                    .text(BatchVocabulary.RELEASE_BECAUSE)
+                                    .map(Scalar::text)
+                                    .orElse(""),
+                                block.placeOf(BatchVocabulary.RELEASE_DECISION))));
   }
 
-  private static Optional<Told<Double>> told(Fields fields, String key, OptionalDouble figure) {
+  private static Optional<Told<Double>> told(Fields fields, Key<Text> key, OptionalDouble figure) {
     return figure.isEmpty()
         ? Optional.empty()
         : Optional.of(new Told<>(figure.getAsDouble(), fields.placeOf(key)));
   }
 
-  private OptionalDouble amount(Fields fields, String key, Kind kind) {
+  private OptionalDouble amount(Fields fields, Key<Text> key, Kind kind) {
     return fields.text(key).map(value -> figures.base(value, kind)).orElse(OptionalDouble.empty());
   }
 
-  private OptionalDouble positive(Fields fields, String key, Extent extent) {
+  private OptionalDouble positive(Fields fields, Key<Text> key, Extent extent) {
     return fields
         .text(key)
         .map(value -> figures.positive(value, extent))
         .orElse(OptionalDouble.empty());
   }
 
-  private OptionalDouble share(Fields fields, String key) {
+  private OptionalDouble share(Fields fields, Key<Text> key) {
     return fields.text(key).map(figures::share).orElse(OptionalDouble.empty());
   }
 }

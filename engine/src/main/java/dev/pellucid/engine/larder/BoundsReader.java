@@ -24,12 +24,13 @@ final class BoundsReader {
 
   Map<BoundOf, PracticeBound> read(Optional<DataFile> file) {
     Map<BoundOf, PracticeBound> bounds = new EnumMap<>(BoundOf.class);
-    Optional<Fields> fields = file.flatMap(it -> it.fields(Vocabulary.BOUNDS, remarks));
+    Optional<Fields> fields =
+        file.flatMap(it -> it.fields(PracticeVocabulary.BOUNDS_KEYS, remarks));
     if (fields.isPresent()) {
       for (BoundOf of : BoundOf.values()) {
         fields
             .get()
-            .block(of.word(), Vocabulary.BOUND)
+            .block(PracticeVocabulary.bound(of))
             .flatMap(block -> bound(block, of.unit().kind()))
             .ifPresent(bound -> bounds.put(of, bound));
       }
@@ -39,16 +40,18 @@ final class BoundsReader {
 
   private Optional<PracticeBound> bound(Fields block, Kind kind) {
     Source source = sources.of(block);
-    Optional<Scalar> from = block.text("from");
-    Optional<Scalar> to = block.text("to");
-    if (!block.has("from") && !block.has("to")) {
+    Optional<Scalar> from = block.text(PracticeVocabulary.BOUND_FROM);
+    Optional<Scalar> to = block.text(PracticeVocabulary.BOUND_TO);
+    if (!block.has(PracticeVocabulary.BOUND_FROM) && !block.has(PracticeVocabulary.BOUND_TO)) {
       remarks.add(
-          KeyFindings.missingKey(block.place(), "to", block.keys(), "the high end, or from"));
+          KeyFindings.missingKey(
+              block.place(), PracticeVocabulary.BOUND_TO, block.keys(), "the high end, or from"));
       return Optional.empty();
     }
     OptionalDouble low = end(from, kind);
     OptionalDouble high = end(to, kind);
-    if ((block.has("from") && low.isEmpty()) || (block.has("to") && high.isEmpty())) {
+    if ((block.has(PracticeVocabulary.BOUND_FROM) && low.isEmpty())
+        || (block.has(PracticeVocabulary.BOUND_TO) && high.isEmpty())) {
       return Optional.empty();
     }
     if (low.orElse(0) > high.orElse(Double.MAX_VALUE)) {

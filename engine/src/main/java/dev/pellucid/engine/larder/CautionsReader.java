@@ -1,5 +1,8 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.larder.Keys.Holds.ListOf;
+import dev.pellucid.engine.larder.Keys.Holds.Text;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,29 +12,32 @@ import java.util.Optional;
 /** {@code practice/cautions.yaml}: sentences for the batch sheet. */
 final class CautionsReader {
   static final String FILE = "practice/cautions.yaml";
-  static final String INSPECTION = "inspection";
 
+  private final List<String> inspection;
   private final Map<String, List<String>> byWord = new LinkedHashMap<>();
 
   CautionsReader(Optional<DataFile> file, Remarks remarks) {
-    Optional<Fields> fields = file.flatMap(it -> it.fields(Vocabulary.CAUTIONS, remarks));
-    for (String word : Vocabulary.CAUTIONS.words()) {
-      List<String> sentences =
-          fields.map(it -> it.texts(word).stream().map(Scalar::text).toList()).orElse(List.of());
+    Optional<Fields> fields =
+        file.flatMap(it -> it.fields(PracticeVocabulary.CAUTIONS_KEYS, remarks));
+    inspection = sentences(fields, PracticeVocabulary.INSPECTION);
+    for (Key<ListOf<Text>> key : PracticeVocabulary.CAUTIONS) {
+      List<String> sentences = sentences(fields, key);
       if (!sentences.isEmpty()) {
-        byWord.put(word, sentences);
+        byWord.put(key.name(), sentences);
       }
     }
   }
 
+  private static List<String> sentences(Optional<Fields> fields, Key<ListOf<Text>> key) {
+    return fields.map(it -> it.texts(key).stream().map(Scalar::text).toList()).orElse(List.of());
+  }
+
   List<String> inspection() {
-    return byWord.getOrDefault(INSPECTION, List.of());
+    return inspection;
   }
 
   /** By step word or trait word. */
   Map<String, List<String>> cautions() {
-    Map<String, List<String>> cautions = new LinkedHashMap<>(byWord);
-    cautions.remove(INSPECTION);
-    return cautions;
+    return byWord;
   }
 }

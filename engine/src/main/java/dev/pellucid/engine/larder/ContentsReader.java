@@ -1,6 +1,9 @@
 package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.larder.Ingredient.ContentBlock;
+import dev.pellucid.engine.larder.Keys.Holds.Block;
+import dev.pellucid.engine.larder.Keys.Holds.ListOf;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.text.Span;
@@ -25,10 +28,14 @@ final class ContentsReader {
     this.remarks = remarks;
   }
 
-  /** Blocks for a species before the general ones, else in their order. */
-  List<ContentBlock> read(Fields ingredient) {
+  /**
+   * Blocks for a species before the general ones, else in their order.
+   *
+   * @param key under which they stand
+   */
+  List<ContentBlock> read(Fields fields, Key<ListOf<Block>> key) {
     List<ContentBlock> blocks = new ArrayList<>();
-    for (Fields block : ingredient.blocks("contents", Vocabulary.CONTENTS)) {
+    for (Fields block : fields.blocks(key)) {
       blocks.add(block(block));
     }
     blocks.sort(Comparator.comparing(block -> block.species().isEmpty()));
@@ -37,7 +44,7 @@ final class ContentsReader {
 
   private ContentBlock block(Fields block) {
     Source source = names.sources().of(block);
-    Optional<Scalar> species = block.text("species");
+    Optional<Scalar> species = block.text(Vocabulary.FOR_SPECIES);
     species.ifPresent(word -> names.species().check(word, remarks));
     Map<String, Content> contents = new LinkedHashMap<>();
     for (Entry entry : block.others()) {

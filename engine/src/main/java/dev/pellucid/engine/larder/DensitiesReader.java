@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 /** {@code practice/densities.yaml}: mass per volume as a stuff lies in a mixer, by its form. */
 final class DensitiesReader {
   static final String FILE = "practice/densities.yaml";
-  static final String WET_MASH = "wet-mash";
 
   private final Sources sources;
   private final Remarks remarks;
@@ -21,7 +20,7 @@ final class DensitiesReader {
   }
 
   Densities read(Optional<DataFile> file) {
-    return file.flatMap(it -> it.fields(Vocabulary.DENSITIES, remarks))
+    return file.flatMap(it -> it.fields(PracticeVocabulary.DENSITIES_KEYS, remarks))
         .map(this::densities)
         .orElse(Densities.NONE);
   }
@@ -31,16 +30,15 @@ final class DensitiesReader {
     FigureReader figures = new FigureReader(remarks);
     Map<Form, Double> byForm = new EnumMap<>(Form.class);
     for (Form form : Form.values()) {
-      String word = Vocabulary.words(new Form[] {form}).get(0);
       fields
-          .text(word)
+          .text(PracticeVocabulary.density(form))
           .map(value -> figures.positive(value, Extent.DENSITY))
           .filter(OptionalDouble::isPresent)
           .ifPresent(density -> byForm.put(form, density.getAsDouble()));
     }
     OptionalDouble wet =
         fields
-            .text(WET_MASH)
+            .text(PracticeVocabulary.WET_MASH)
             .map(value -> figures.positive(value, Extent.DENSITY))
             .orElse(OptionalDouble.empty());
     return new Densities(byForm, wet);

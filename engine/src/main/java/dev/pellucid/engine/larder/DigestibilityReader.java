@@ -26,7 +26,7 @@ final class DigestibilityReader {
 
   List<Digestibility> read(Fields ingredient) {
     List<Digestibility> blocks = new ArrayList<>();
-    for (Fields block : ingredient.blocks("digestibility", Vocabulary.DIGESTIBILITY)) {
+    for (Fields block : ingredient.blocks(IngredientVocabulary.DIGESTIBILITY)) {
       blocks.add(block(block));
     }
     return blocks;
@@ -34,8 +34,9 @@ final class DigestibilityReader {
 
   private Digestibility block(Fields block) {
     Source source = names.sources().of(block);
-    Optional<String> species = block.text("species").map(this::species);
-    Optional<ProcessKind> process = block.oneOf("process", "a kind of process", ProcessKind.class);
+    Optional<String> species = block.text(Vocabulary.FOR_SPECIES).map(this::species);
+    Optional<ProcessKind> process =
+        block.oneOf(IngredientVocabulary.DIGESTIBILITY_PROCESS, "a kind of process");
     String whom =
         (species.map(name -> "for " + name + " ").orElse("")
                 + process.map(kind -> "when " + kind.word()).orElse(""))

@@ -1,5 +1,10 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.larder.Keys.Holds.Block;
+import dev.pellucid.engine.larder.Keys.Holds.ListOf;
+import dev.pellucid.engine.larder.Keys.Holds.Named;
+import dev.pellucid.engine.larder.Keys.Holds.OneText;
+import dev.pellucid.engine.larder.Keys.Holds.Words;
 import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.yaml.Yaml;
 import dev.pellucid.engine.yaml.Yaml.Entry;
@@ -67,7 +72,7 @@ final class Fields {
     }
   }
 
-  private void require(Key key) {
+  private void require(Key<?> key) {
     if (key.required() && !named.containsKey(key.name())) {
       remarks.add(KeyFindings.missing(place, key, keys));
     }
@@ -92,8 +97,16 @@ final class Fields {
     return new Fields(this, elsewhere);
   }
 
-  boolean has(String name) {
-    return named.containsKey(name);
+  /** What stands there for a key, which must be one of those by which this is read. */
+  private Optional<Entry> entry(Key<?> key) {
+    if (!keys.names().contains(key)) {
+      throw new IllegalArgumentException(keys.thing() + " has no such key: " + key.name());
+    }
+    return Optional.ofNullable(named.get(key.name()));
+  }
+
+  boolean has(Key<?> key) {
+    return entry(key).isPresent();
   }
 
   boolean isEmpty() {
@@ -101,9 +114,8 @@ final class Fields {
   }
 
   /** Where the value of a key stands, or the first key where it is missing. */
-  Span placeOf(String name) {
-    Entry entry = named.get(name);
-    return entry == null ? place : placeOf(entry.value(), entry.key().span());
+  Span placeOf(Key<?> key) {
+    return entry(key).map(entry -> placeOf(entry.value(), entry.key().span())).orElse(place);
   }
 
   /** The entries whose keys are names of things. */
@@ -111,8 +123,8 @@ final class Fields {
     return others;
   }
 
-  Optional<Scalar> text(String name) {
-    return Optional.ofNullable(named.get(name)).flatMap(this::textOf);
+  Optional<Scalar> text(Key<? extends OneText> key) {
+    return entry(key).flatMap(this::textOf);
   }
 
   /** The text of any entry. */
@@ -123,39 +135,39 @@ final class Fields {
     return scalar(entry.value(), entry.key().span());
   }
 
-  List<Scalar> texts(String name) {
+  List<Scalar> texts(Key<? extends ListOf<? extends OneText>> key) {
     List<Scalar> texts = new ArrayList<>();
-    for (Yaml item : items(name, KeyFindings::listOfTexts)) {
-      scalar(item, placeOf(name)).ifPresent(texts::add);
+    for (Yaml item : items(key, KeyFindings::listOfTexts)) {
+      scalar(item, placeOf(key)).ifPresent(texts::add);
     }
     return texts;
   }
 
   /** One word of a closed list. */
-  Optional<Scalar> word(String name, String what, Collection<String> words) {
-    return text(name).filter(word -> isOneOf(word, what, words));
+  Optional<Scalar> word(Key<? extends Words> key, String what) {
+    return text(key).filter(word -> isOneOf(word, what, key.holds().words()));
   }
 
   /** One of the words of an enum. */
-  <E extends Enum<E>> Optional<E> oneOf(String name, String what, Class<E> type) {
-    return word(name, what, Vocabulary.words(type.getEnumConstants()))
-        .map(word -> Vocabulary.named(type, word.text()));
+  <E extends Enum<E>> Optional<E> oneOf(Key<Named<E>> key, String what) {
+    return word(key, what).map(word -> Vocabulary.named(key.holds().type(), word.text()));
   }
 
   /** Words of an enum. */
-  <E extends Enum<E>> List<E> allOf(String name, String what, Class<E> type) {
-    return words(name, what, Vocabulary.words(type.getEnumConstants())).stream()
-        .map(word -> Vocabulary.named(type, word.text()))
+  <E extends Enum<E>> List<E> allOf(Key<ListOf<Named<E>>> key, String what) {
+    return words(key, what).stream()
+        .map(word -> Vocabulary.named(key.holds().item().type(), word.text()))
         .toList();
   }
 
   /** Words of a closed list. */
-  List<Scalar> words(String name, String what, Collection<String> words) {
-    return texts(name).stream().filter(word -> isOneOf(word, what, words)).toList();
+  List<Scalar> words(Key<? extends ListOf<? extends Words>> key, String what) {
+    List<String> words = key.holds().item().words();
+    return texts(key).stream().filter(word -> isOneOf(word, what, words)).toList();
   }
 
-  Optional<Fields> block(String name, Keys inner) {
-    return Optional.ofNullable(named.get(name)).flatMap(entry -> blockOf(entry, inner));
+  Optional<Fields> block(Key<Block> key) {
+    return entry(key).flatMap(entry -> blockOf(entry, key.holds().keys()));
   }
 
   /** The block behind any entry. */
@@ -163,27 +175,28 @@ final class Fields {
     return isBare(entry) ? Optional.empty() : of(entry.value(), inner, entry.key().span(), remarks);
   }
 
-  List<Fields> blocks(String name, Keys inner) {
+  List<Fields> blocks(Key<ListOf<Block>> key) {
+    Keys inner = key.holds().item().keys();
     List<Fields> blocks = new ArrayList<>();
     String shape =
         "begin each entry with a dash, as in \"  - "
             + inner.words().get(0)
             + ": \", and write its other keys below";
-    for (Yaml item : items(name, found -> shape)) {
-      of(item, inner, placeOf(item, placeOf(name)), remarks).ifPresent(blocks::add);
+    for (Yaml item : items(key, found -> shape)) {
+      of(item, inner, placeOf(item, placeOf(key)), remarks).ifPresent(blocks::add);
     }
     return blocks;
   }
 
-  private List<Yaml> items(String name, Function<Yaml, String> shape) {
-    Entry entry = named.get(name);
-    if (entry == null || isBare(entry)) {
+  private List<Yaml> items(Key<?> key, Function<Yaml, String> shape) {
+    Optional<Yaml> value = entry(key).filter(entry -> !isBare(entry)).map(Entry::value);
+    if (value.isEmpty()) {
       return List.of();
     }
-    if (entry.value() instanceof Sequence sequence) {
+    if (value.get() instanceof Sequence sequence) {
       return sequence.items();
     }
-    remarks.add(KeyFindings.noList(placeOf(name), entry.value(), shape.apply(entry.value())));
+    remarks.add(KeyFindings.noList(placeOf(key), value.get(), shape.apply(value.get())));
     return List.of();
   }
 

@@ -1,5 +1,7 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.larder.Keys.Holds.Text;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.larder.Larder.Group;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
@@ -55,8 +57,8 @@ final class FrameReader {
     return new Frame(
         files(nodes),
         settings,
-        placeOf("plant", settings),
-        placeOf("label", settings),
+        placeOf(SettingsVocabulary.PLANT, settings),
+        placeOf(SettingsVocabulary.LABEL, settings),
         groups,
         retention,
         nutrients,
@@ -65,10 +67,10 @@ final class FrameReader {
         remarks.findings());
   }
 
-  private Span placeOf(String key, Settings settings) {
+  private Span placeOf(Key<Text> key, Settings settings) {
     return nodes
         .file(SettingsReader.FILE)
-        .flatMap(file -> file.fields(Vocabulary.SETTINGS, new Remarks()))
+        .flatMap(file -> file.fields(SettingsVocabulary.SETTINGS_KEYS, new Remarks()))
         .map(fields -> fields.placeOf(key))
         .orElse(settings.place());
   }

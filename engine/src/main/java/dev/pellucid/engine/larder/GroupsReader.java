@@ -19,7 +19,7 @@ final class GroupsReader {
 
   SortedMap<String, Group> read(Optional<DataFile> file) {
     SortedMap<String, Group> groups = new TreeMap<>();
-    file.flatMap(it -> it.fields(Vocabulary.GROUPS, remarks))
+    file.flatMap(it -> it.fields(GroupsVocabulary.GROUPS_KEYS, remarks))
         .ifPresent(fields -> fields.others().forEach(entry -> group(fields, entry, groups)));
     return groups;
   }

@@ -53,7 +53,7 @@ final class IngredientReader {
   }
 
   private Declared declared(DataFile file) {
-    Optional<Fields> fields = file.fields(Vocabulary.INGREDIENT, remarks);
+    Optional<Fields> fields = file.fields(IngredientVocabulary.INGREDIENT_KEYS, remarks);
     Ingredient ingredient = fields.map(it -> ingredient(file, it)).orElseGet(() -> unread(file));
     boolean whole = file.read().whole() && fields.isPresent() && remarks.isSound();
     IngredientChecks checks = new IngredientChecks(ingredient, nutrients, remarks);
@@ -69,12 +69,12 @@ final class IngredientReader {
   private Ingredient ingredient(DataFile file, Fields fields) {
     return new Ingredient(
         file.stem(),
-        fields.text("name").map(Scalar::text).orElse(file.stem()),
+        fields.text(IngredientVocabulary.NAME).map(Scalar::text).orElse(file.stem()),
         formerly(fields),
         groups(fields),
         form(fields),
         traits(fields),
-        new ContentsReader(nutrients, names, remarks).read(fields),
+        new ContentsReader(nutrients, names, remarks).read(fields, IngredientVocabulary.CONTENTS),
         new DigestibilityReader(nutrients, names, remarks).read(fields),
         stability(fields),
         protein(fields),
@@ -82,11 +82,13 @@ final class IngredientReader {
         bulkDensity(fields),
         new ParticleReader(names.sources(), remarks).read(fields),
         wettest(fields),
-        fields.texts("cautions").stream().map(Scalar::text).toList(),
-        fields.block("additive", LabelVocabulary.ADDITIVE).map(this::additive),
+        fields.texts(IngredientVocabulary.CAUTIONS).stream().map(Scalar::text).toList(),
+        fields.block(IngredientVocabulary.ADDITIVE).map(this::additive),
         "",
         true,
-        fields.has("name") ? fields.placeOf("name") : fields.place());
+        fields.has(IngredientVocabulary.NAME)
+            ? fields.placeOf(IngredientVocabulary.NAME)
+            : fields.place());
   }
 
   private static Ingredient unread(DataFile file) {
@@ -136,7 +138,7 @@ final class IngredientReader {
   }
 
   private List<String> formerly(Fields fields) {
-    for (Scalar name : fields.texts("formerly")) {
+    for (Scalar name : fields.texts(IngredientVocabulary.FORMERLY)) {
       if (name.text().matches(Vocabulary.NAME)) {
         formerly.add(name);
       } else {
@@ -148,7 +150,7 @@ final class IngredientReader {
 
   private Set<String> groups(Fields fields) {
     Set<String> groups = new LinkedHashSet<>();
-    for (Scalar group : fields.texts("groups")) {
+    for (Scalar group : fields.texts(IngredientVocabulary.GROUPS)) {
       names.groups().check(group, remarks);
       groups.add(group.text());
     }
@@ -156,17 +158,17 @@ final class IngredientReader {
   }
 
   private static Form form(Fields fields) {
-    return fields.oneOf("form", "a form", Form.class).orElse(Form.MEAL);
+    return fields.oneOf(IngredientVocabulary.FORM, "a form").orElse(Form.MEAL);
   }
 
   private static Set<Trait> traits(Fields fields) {
-    return new LinkedHashSet<>(fields.allOf("traits", "a trait", Trait.class));
+    return new LinkedHashSet<>(fields.allOf(IngredientVocabulary.TRAITS, "a trait"));
   }
 
   private Map<String, String> stability(Fields fields) {
     Map<String, String> classes = new HashMap<>();
     fields
-        .block("stability", Vocabulary.CLASSES)
+        .block(IngredientVocabulary.STABILITY)
         .ifPresent(block -> block.others().forEach(entry -> stability(block, entry, classes)));
     return classes;
   }
@@ -185,7 +187,7 @@ final class IngredientReader {
 
   private List<String> protein(Fields fields) {
     List<String> species = new ArrayList<>();
-    for (Scalar one : fields.texts("protein")) {
+    for (Scalar one : fields.texts(IngredientVocabulary.PROTEIN)) {
       names.species().check(one, remarks);
       species.add(one.text());
     }
@@ -194,18 +196,18 @@ final class IngredientReader {
 
   private List<Cap> caps(Fields fields) {
     List<Cap> caps = new ArrayList<>();
-    for (Fields block : fields.blocks("caps", Vocabulary.CAP)) {
+    for (Fields block : fields.blocks(IngredientVocabulary.CAPS)) {
       cap(block).ifPresent(caps::add);
     }
     return caps;
   }
 
   private Optional<Cap> cap(Fields block) {
-    Optional<Scalar> species = block.text("species");
+    Optional<Scalar> species = block.text(IngredientVocabulary.CAP_SPECIES);
     species.ifPresent(word -> names.species().check(word, remarks));
-    Optional<Scalar> max = block.text("max");
+    Optional<Scalar> max = block.text(IngredientVocabulary.CAP_MAX);
     OptionalDouble most = max.map(new FigureReader(remarks)::share).orElse(OptionalDouble.empty());
-    String because = block.text("because").map(Scalar::text).orElse("");
+    String because = block.text(IngredientVocabulary.CAP_BECAUSE).map(Scalar::text).orElse("");
     Source source = names.sources().of(block);
     if (species.isEmpty() || max.isEmpty() || most.isEmpty()) {
       return Optional.empty();
@@ -222,24 +224,24 @@ final class IngredientReader {
 
   private OptionalDouble bulkDensity(Fields fields) {
     return fields
-        .text("bulk-density")
+        .text(IngredientVocabulary.BULK_DENSITY)
         .map(value -> new FigureReader(remarks).positive(value, Extent.DENSITY))
         .orElse(OptionalDouble.empty());
   }
 
   private Additive additive(Fields block) {
-    Optional<Scalar> nutrient = block.text("nutrient");
+    Optional<Scalar> nutrient = block.text(IngredientVocabulary.ADDITIVE_NUTRIENT);
     nutrient.ifPresent(word -> names.nutrients().check(word, remarks));
     return new Additive(
-        block.text("functional-group").map(Scalar::text).orElse(""),
-        block.text("number").map(Scalar::text),
+        block.text(IngredientVocabulary.ADDITIVE_FUNCTIONAL_GROUP).map(Scalar::text).orElse(""),
+        block.text(IngredientVocabulary.ADDITIVE_NUMBER).map(Scalar::text),
         nutrient.map(Scalar::text),
         names.sources().of(block));
   }
 
   private OptionalDouble wettest(Fields fields) {
     return fields
-        .text("use-below-moisture")
+        .text(IngredientVocabulary.USE_BELOW_MOISTURE)
         .map(new FigureReader(remarks)::share)
         .orElse(OptionalDouble.empty());
   }

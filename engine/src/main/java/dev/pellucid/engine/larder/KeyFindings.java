@@ -41,18 +41,19 @@ final class KeyFindings {
     return suggesting(finding, key, keys.words(), "its keys are ");
   }
 
-  static Finding missingKey(Span place, String name, Keys keys, String meaning) {
-    return missing(place, Keys.must(name, new Holds.Text(""), meaning), keys);
+  /** Of a key that is needed in this place only, with what it means there. */
+  static Finding missingKey(Span place, Key<?> key, Keys keys, String meaning) {
+    return missing(place, Keys.must(key.name(), key.holds(), meaning), keys);
   }
 
-  static Finding missing(Span place, Key key, Keys keys) {
+  static Finding missing(Span place, Key<?> key, Keys keys) {
     return Finding.error(MISSING_KEY, place, keys.thing() + " needs the key " + key.name())
         .helping(written(key));
   }
 
-  private static String written(Key key) {
+  private static String written(Key<?> key) {
     String name = key.name();
-    if (key.holds() instanceof Holds.ListOf list) {
+    if (key.holds() instanceof Holds.ListOf<?> list) {
       return list.item() instanceof Holds.Block
           ? "add a line \"" + name + ":\" and below it, each begun with a dash, " + key.meaning()
           : "add a line \"" + name + ": []\" with, between the brackets, " + key.meaning();

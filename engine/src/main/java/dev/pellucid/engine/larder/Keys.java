@@ -1,5 +1,6 @@
 package dev.pellucid.engine.larder;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,50 +12,74 @@ import java.util.Optional;
  * @param names the keys with a fixed name, in the order in which people write them
  * @param others what other keys are, where there may be others: "the name of a nutrient"
  */
-record Keys(String thing, List<Key> names, Optional<Others> others) {
+record Keys(String thing, List<Key<?>> names, Optional<Others> others) {
   Keys {
     names = List.copyOf(names);
   }
 
-  /** One key. */
-  record Key(String name, boolean required, Holds holds, String meaning) {}
+  /**
+   * One key. Who reads a mapping asks by the key and not by its name, so that nothing is asked for
+   * that may not stand there, and nothing as another thing than it is.
+   */
+  record Key<H extends Holds>(String name, boolean required, H holds, String meaning) {}
 
   /** Keys that are names of things. */
   record Others(String what, Holds holds) {}
 
   /** What stands behind a key. */
   sealed interface Holds {
+
+    /** One piece of text. */
+    sealed interface OneText extends Holds {}
+
     /** Any text; a pattern where only some has a meaning. */
-    record Text(String pattern) implements Holds {}
+    record Text(String pattern) implements OneText {}
 
     /** One of some words. */
-    record OneOf(List<String> words) implements Holds {
+    sealed interface Words extends OneText {
+      List<String> words();
+    }
+
+    /** One of a list. */
+    record OneOf(List<String> words) implements Words {
       public OneOf {
         words = List.copyOf(words);
       }
     }
 
+    /** The word for one value of an enum. */
+    record Named<E extends Enum<E>>(Class<E> type) implements Words {
+      @Override
+      public List<String> words() {
+        return Vocabulary.words(type.getEnumConstants());
+      }
+    }
+
     /** A list. */
-    record ListOf(Holds item) implements Holds {}
+    record ListOf<I extends Holds>(I item) implements Holds {}
 
     /** A block with keys of its own. */
     record Block(Keys keys) implements Holds {}
   }
 
-  static Keys of(String thing, Key... names) {
-    return new Keys(thing, List.of(names), Optional.empty());
+  static Keys of(String thing, Key<?>... names) {
+    return of(thing, Arrays.asList(names));
+  }
+
+  static Keys of(String thing, List<? extends Key<?>> names) {
+    return new Keys(thing, List.copyOf(names), Optional.empty());
   }
 
   Keys orElse(String what, Holds holds) {
     return new Keys(thing, names, Optional.of(new Others(what, holds)));
   }
 
-  static Key must(String name, Holds holds, String meaning) {
-    return new Key(name, true, holds, meaning);
+  static <H extends Holds> Key<H> must(String name, H holds, String meaning) {
+    return new Key<>(name, true, holds, meaning);
   }
 
-  static Key may(String name, Holds holds, String meaning) {
-    return new Key(name, false, holds, meaning);
+  static <H extends Holds> Key<H> may(String name, H holds, String meaning) {
+    return new Key<>(name, false, holds, meaning);
   }
 
   boolean has(String name) {

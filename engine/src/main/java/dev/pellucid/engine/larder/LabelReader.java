@@ -35,34 +35,32 @@ final class LabelReader {
   }
 
   private Optional<LabelRules> named(DataFile file) {
-    return file.fields(LabelVocabulary.LABEL, remarks).map(fields -> rules(file, fields));
+    return file.fields(LabelVocabulary.LABEL_KEYS, remarks).map(fields -> rules(file, fields));
   }
 
   private LabelRules rules(DataFile file, Fields fields) {
     return new LabelRules(
         file.stem(),
-        fields.text("name").map(Scalar::text).orElse(file.stem()),
-        fields.text("jurisdiction").map(Scalar::text),
+        fields.text(LabelVocabulary.NAME).map(Scalar::text).orElse(file.stem()),
+        fields.text(LabelVocabulary.JURISDICTION).map(Scalar::text),
         names.sources().of(fields),
         rounding(fields),
         tolerances(fields),
         compulsory(fields),
         fields
-            .oneOf("additives", "a place for additives", AdditivesStand.class)
+            .oneOf(LabelVocabulary.ADDITIVES, "a place for additives")
             .filter(stand -> stand == AdditivesStand.APART)
             .isPresent(),
-        fields
-            .oneOf("days", "a way to write a day", DayOrder.class)
-            .orElse(DayOrder.YEAR_MONTH_DAY),
+        fields.oneOf(LabelVocabulary.DAYS, "a way to write a day").orElse(DayOrder.YEAR_MONTH_DAY),
         words(fields),
-        fields.texts("storage").stream().map(Scalar::text).toList(),
-        fields.texts("cautions").stream().map(Scalar::text).toList(),
-        fields.has("name") ? fields.placeOf("name") : fields.place());
+        fields.texts(LabelVocabulary.STORAGE).stream().map(Scalar::text).toList(),
+        fields.texts(LabelVocabulary.CAUTIONS).stream().map(Scalar::text).toList(),
+        fields.has(LabelVocabulary.NAME) ? fields.placeOf(LabelVocabulary.NAME) : fields.place());
   }
 
   private double rounding(Fields fields) {
     return fields
-        .text("rounding")
+        .text(LabelVocabulary.ROUNDING)
         .map(new FigureReader(remarks)::share)
         .orElse(OptionalDouble.empty())
         .orElse(0);
@@ -71,9 +69,9 @@ final class LabelReader {
   private Map<String, Tolerance> tolerances(Fields fields) {
     Map<String, Tolerance> tolerances = new HashMap<>();
     Map<String, Span> told = new HashMap<>();
-    for (Fields block : fields.blocks("tolerances", LabelVocabulary.TOLERANCE)) {
+    for (Fields block : fields.blocks(LabelVocabulary.TOLERANCES)) {
       List<Nutrient> constituents = new ArrayList<>();
-      for (Scalar word : block.texts("constituents")) {
+      for (Scalar word : block.texts(LabelVocabulary.TOLERANCE_CONSTITUENTS)) {
         Span earlier = told.putIfAbsent(word.text(), word.span());
         if (earlier != null) {
           remarks.add(ReferenceFindings.nutrientTwice(word, "in these tolerances", earlier));
@@ -97,10 +95,10 @@ final class LabelReader {
 
   private List<Compulsory> compulsory(Fields fields) {
     List<Compulsory> all = new ArrayList<>();
-    for (Fields block : fields.blocks("compulsory", LabelVocabulary.COMPULSORY)) {
-      Optional<Scalar> species = block.text("species");
+    for (Fields block : fields.blocks(LabelVocabulary.COMPULSORY)) {
+      Optional<Scalar> species = block.text(Vocabulary.FOR_SPECIES);
       species.ifPresent(word -> names.species().check(word, remarks));
-      for (Scalar word : block.texts("constituents")) {
+      for (Scalar word : block.texts(LabelVocabulary.COMPULSORY_CONSTITUENTS)) {
         nutrient(word).ifPresent(one -> all.add(compulsory(one, block, species, word.span())));
       }
     }
@@ -111,7 +109,7 @@ final class LabelReader {
       Nutrient nutrient, Fields block, Optional<Scalar> species, Span place) {
     OptionalDouble above =
         block
-            .text("above")
+            .text(LabelVocabulary.COMPULSORY_ABOVE)
             .map(value -> new FigureReader(remarks).base(value, nutrient.unit().kind()))
             .orElse(OptionalDouble.empty());
     return new Compulsory(nutrient.name(), above, species.map(Scalar::text), place);
@@ -120,11 +118,13 @@ final class LabelReader {
   private static Map<LabelWord, String> words(Fields fields) {
     Map<LabelWord, String> words = new EnumMap<>(LabelWord.class);
     fields
-        .block("words", LabelVocabulary.WORDS)
+        .block(LabelVocabulary.BAG_WORDS)
         .ifPresent(
             block -> {
               for (LabelWord word : LabelWord.values()) {
-                block.text(word.key()).ifPresent(text -> words.put(word, text.text()));
+                block
+                    .text(LabelVocabulary.word(word))
+                    .ifPresent(text -> words.put(word, text.text()));
               }
             });
     return words;

@@ -43,8 +43,8 @@ final class LotsReader {
   static Read<List<Written>> read(DataFile file, Frame frame, Known ingredients) {
     Remarks remarks = new Remarks();
     LotsReader reader = new LotsReader(frame, ingredients, remarks);
-    file.fields(Vocabulary.LOTS, remarks)
-        .ifPresent(fields -> fields.blocks("lots", Vocabulary.LOT).forEach(reader::lot));
+    file.fields(LotsVocabulary.LOTS_KEYS, remarks)
+        .ifPresent(fields -> fields.blocks(LotsVocabulary.LOTS).forEach(reader::lot));
     return file.read(List.copyOf(reader.lots), remarks);
   }
 
@@ -54,21 +54,21 @@ final class LotsReader {
   }
 
   private void lot(Fields block) {
-    Optional<Scalar> number = block.text("number").filter(this::isNumber);
-    Optional<Scalar> ingredient = block.text("ingredient");
+    Optional<Scalar> number = block.text(LotsVocabulary.NUMBER).filter(this::isNumber);
+    Optional<Scalar> ingredient = block.text(LotsVocabulary.INGREDIENT);
     boolean known = ingredient.filter(word -> ingredients.check(word, remarks)).isPresent();
-    Optional<LocalDate> received = block.text("received").flatMap(figures::day);
-    Optional<LocalDate> bestBefore = block.text("best-before").flatMap(figures::day);
+    Optional<LocalDate> received = block.text(LotsVocabulary.RECEIVED).flatMap(figures::day);
+    Optional<LocalDate> bestBefore = block.text(LotsVocabulary.BEST_BEFORE).flatMap(figures::day);
     OptionalDouble kg =
         block
-            .text("quantity")
+            .text(LotsVocabulary.QUANTITY)
             .map(value -> figures.positive(value, Extent.WEIGHT))
             .orElse(OptionalDouble.empty());
     List<ContentBlock> measured =
-        new ContentsReader(frame.nutrients(), frame.names(), remarks).read(block);
-    Optional<Lot.Inspection> inspection =
-        block.oneOf("inspection", "an inspection", Lot.Inspection.class);
-    boolean dated = bestBefore.isPresent() || !block.has("best-before");
+        new ContentsReader(frame.nutrients(), frame.names(), remarks)
+            .read(block, LotsVocabulary.CONTENTS);
+    Optional<Lot.Inspection> inspection = block.oneOf(LotsVocabulary.INSPECTION, "an inspection");
+    boolean dated = bestBefore.isPresent() || !block.has(LotsVocabulary.BEST_BEFORE);
     if (number.isEmpty()) {
       return;
     }
@@ -91,12 +91,16 @@ final class LotsReader {
             bestBefore,
             kg.getAsDouble(),
             inspection,
-            counted.text("supplier").map(Scalar::text),
-            counted.text("remark").map(Scalar::text).orElse(""),
+            counted.text(LotsVocabulary.SUPPLIER).map(Scalar::text),
+            counted.text(LotsVocabulary.REMARK).map(Scalar::text).orElse(""),
             measured,
             number.get().span(),
-            block.has("best-before") ? block.placeOf("best-before") : number.get().span(),
-            block.has("inspection") ? block.placeOf("inspection") : number.get().span());
+            block.has(LotsVocabulary.BEST_BEFORE)
+                ? block.placeOf(LotsVocabulary.BEST_BEFORE)
+                : number.get().span(),
+            block.has(LotsVocabulary.INSPECTION)
+                ? block.placeOf(LotsVocabulary.INSPECTION)
+                : number.get().span());
     lots.add(new Written(number.get(), Optional.of(lot), ofLot.findings()));
   }
 
@@ -112,7 +116,7 @@ final class LotsReader {
       Fields counted, LocalDate received, Optional<LocalDate> bestBefore) {
     if (bestBefore.filter(received::isAfter).isPresent()) {
       counted
-          .text("best-before")
+          .text(LotsVocabulary.BEST_BEFORE)
           .ifPresent(day -> counted.remarks().add(LotFindings.dates(day, received.toString())));
     }
   }

@@ -1,5 +1,7 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.larder.Keys.Holds.Text;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.larder.Nutrient.Formula;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
@@ -86,7 +88,7 @@ final class NutrientsReader {
     if (!file.read().whole()) {
       unread.add(file.source().fileName());
     }
-    file.fields(Vocabulary.NUTRIENTS, remarks)
+    file.fields(NutrientVocabulary.NUTRIENTS_KEYS, remarks)
         .ifPresent(fields -> fields.others().forEach(entry -> name(fields, entry)));
   }
 
@@ -103,33 +105,34 @@ final class NutrientsReader {
               name.text(), "a nutrient", name.span(), earlier.name().span(), "another"));
       return;
     }
-    Optional<Fields> block = fields.blockOf(entry, Vocabulary.NUTRIENT);
+    Optional<Fields> block = fields.blockOf(entry, NutrientVocabulary.NUTRIENT_KEYS);
     block.ifPresentOrElse(
         own -> drafts.put(name.text(), draft(name, own)),
         () -> unread.add(name.span().file().fileName()));
   }
 
   private Draft draft(Scalar name, Fields own) {
-    Optional<Scalar> symbol = own.text("unit");
+    Optional<Scalar> symbol = own.text(NutrientVocabulary.UNIT);
     Unit unit = symbol.flatMap(text -> new FigureReader(remarks).unit(text)).orElse(Unit.PERCENT);
     return new Draft(name, own, symbol, unit);
   }
 
   private Nutrient nutrient(Draft draft, Known known) {
     Fields own = draft.fields();
-    boolean ofTheWhole = own.word("of-the-whole", "yes", List.of("yes")).isPresent();
-    Optional<Scalar> partOf = other(own, "part-of", known);
-    Optional<Scalar> digestibleOf = other(own, "digestible-of", known);
-    Optional<Formula> formula = own.text("formula").flatMap(text -> formula(draft, text, known));
+    boolean ofTheWhole = own.word(NutrientVocabulary.OF_THE_WHOLE, "yes").isPresent();
+    Optional<Scalar> partOf = other(own, NutrientVocabulary.PART_OF, known);
+    Optional<Scalar> digestibleOf = other(own, NutrientVocabulary.DIGESTIBLE_OF, known);
+    Optional<Formula> formula =
+        own.text(NutrientVocabulary.FORMULA).flatMap(text -> formula(draft, text, known));
     kinds(draft, ofTheWhole, partOf, digestibleOf);
     return new Nutrient(
         indexOf(draft),
         draft.name().text(),
-        own.text("title").map(Scalar::text).orElse(draft.name().text()),
+        own.text(NutrientVocabulary.TITLE).map(Scalar::text).orElse(draft.name().text()),
         draft.unit(),
         partOf.map(Scalar::text),
         ofTheWhole,
-        own.word("judged", "a way to judge", Vocabulary.WHERE_TOLD).isPresent(),
+        own.word(NutrientVocabulary.JUDGED, "a way to judge").isPresent(),
         stability(own),
         formula,
         digestibleOf.map(Scalar::text),
@@ -140,7 +143,7 @@ final class NutrientsReader {
     return new ArrayList<>(drafts.keySet()).indexOf(draft.name().text());
   }
 
-  private Optional<Scalar> other(Fields own, String key, Known known) {
+  private Optional<Scalar> other(Fields own, Key<Text> key, Known known) {
     return own.text(key).filter(name -> known.check(name, remarks));
   }
 
@@ -154,27 +157,38 @@ final class NutrientsReader {
             remarks);
     Optional<FormulaReader.Sum> sum = reader.read();
     Fields own = draft.fields();
-    if (sum.isPresent() && sum.get().hasFactor() && !own.has("source")) {
+    if (sum.isPresent() && sum.get().hasFactor() && !own.has(NutrientVocabulary.SOURCE)) {
       remarks.add(
           KeyFindings.missingKey(
-              text.span(), "source", Vocabulary.NUTRIENT, "where the factors come from"));
+              text.span(),
+              NutrientVocabulary.SOURCE,
+              NutrientVocabulary.NUTRIENT_KEYS,
+              "where the factors come from"));
     }
-    Optional<Source> source = own.has("source") ? Optional.of(sources.of(own)) : Optional.empty();
+    Optional<Source> source =
+        own.has(NutrientVocabulary.SOURCE)
+            ? Optional.of(sources.of(own, NutrientVocabulary.SOURCE))
+            : Optional.empty();
     return sum.map(it -> new Formula(it.constant(), it.terms(), text.text(), source));
   }
 
   private String stability(Fields own) {
-    Optional<Scalar> word = own.text("stability");
+    Optional<Scalar> word = own.text(NutrientVocabulary.STABILITY);
     if (word.isPresent()) {
       boolean known =
           word.get().text().equals(Nutrient.STABLE)
               || classes.check(word.get(), List.of(Nutrient.STABLE), remarks);
       return known ? word.get().text() : Nutrient.STABLE;
     }
-    if (!own.has("stability") && !own.has("formula") && !own.has("digestible-of")) {
+    if (!own.has(NutrientVocabulary.STABILITY)
+        && !own.has(NutrientVocabulary.FORMULA)
+        && !own.has(NutrientVocabulary.DIGESTIBLE_OF)) {
       remarks.add(
           KeyFindings.missingKey(
-              own.place(), "stability", Vocabulary.NUTRIENT, "stable, or the class it decays by"));
+              own.place(),
+              NutrientVocabulary.STABILITY,
+              NutrientVocabulary.NUTRIENT_KEYS,
+              "stable, or the class it decays by"));
     }
     return Nutrient.STABLE;
   }

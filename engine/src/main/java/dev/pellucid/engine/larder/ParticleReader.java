@@ -24,14 +24,19 @@ final class ParticleReader {
   }
 
   Optional<Particle> read(Fields ingredient) {
-    return ingredient.block("particle", Vocabulary.PARTICLE).flatMap(this::particle);
+    return ingredient.block(IngredientVocabulary.PARTICLE).flatMap(this::particle);
   }
 
   private Optional<Particle> particle(Fields block) {
     Source source = sources.of(block);
-    boolean byMass = block.has("mass");
-    boolean byBall = block.has("diameter") && block.has("density");
-    if (byMass == byBall || (byMass && (block.has("diameter") || block.has("density")))) {
+    boolean byMass = block.has(IngredientVocabulary.PARTICLE_MASS);
+    boolean byBall =
+        block.has(IngredientVocabulary.PARTICLE_DIAMETER)
+            && block.has(IngredientVocabulary.PARTICLE_DENSITY);
+    if (byMass == byBall
+        || (byMass
+            && (block.has(IngredientVocabulary.PARTICLE_DIAMETER)
+                || block.has(IngredientVocabulary.PARTICLE_DENSITY)))) {
       remarks.add(
           Finding.error(
                   PARTICLE,
@@ -41,9 +46,11 @@ final class ParticleReader {
       return Optional.empty();
     }
     if (byMass) {
-      return block.text("mass").flatMap(value -> ofMass(value, source));
+      return block.text(IngredientVocabulary.PARTICLE_MASS).flatMap(value -> ofMass(value, source));
     }
-    return block.text("diameter").flatMap(value -> ofBall(value, block, source));
+    return block
+        .text(IngredientVocabulary.PARTICLE_DIAMETER)
+        .flatMap(value -> ofBall(value, block, source));
   }
 
   private Optional<Particle> ofMass(Scalar value, Source source) {
@@ -59,7 +66,7 @@ final class ParticleReader {
     OptionalDouble diameter = figures.positive(value, Extent.LENGTH);
     OptionalDouble density =
         block
-            .text("density")
+            .text(IngredientVocabulary.PARTICLE_DENSITY)
             .map(told -> figures.positive(told, Extent.DENSITY))
             .orElse(OptionalDouble.empty());
     if (diameter.isEmpty() || density.isEmpty()) {

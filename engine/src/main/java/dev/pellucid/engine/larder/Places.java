@@ -4,7 +4,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Choices;
 import dev.pellucid.text.NearNames;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The places of data files, which alone say what a file tells. */
@@ -20,32 +20,7 @@ final class Places {
   static final String LOTS = "lots";
   static final String BATCHES = "batches";
 
-  /** Folders in which every YAML file has the same meaning. */
-  static final List<String> FOLDERS =
-      List.of(NUTRIENTS, INGREDIENTS, SPECIES, PLANT, LABEL, PRICES, LOTS, BATCHES);
-
-  /** Files with a place of their own. */
-  static final List<String> SINGLE =
-      List.of(
-          SettingsReader.FILE,
-          Sources.FILE,
-          GroupsReader.FILE,
-          BoundsReader.FILE,
-          RetentionReader.FILE,
-          SpreadsReader.FILE,
-          DensitiesReader.FILE,
-          SteamReader.FILE,
-          CautionsReader.FILE,
-          SequenceReader.FILE);
-
   private Places() {}
-
-  /** Whether a file lies where it is read. */
-  static boolean isPlaced(String relative) {
-    return SINGLE.contains(relative)
-        || (isYaml(relative)
-            && FOLDERS.stream().anyMatch(folder -> relative.startsWith(folder + "/")));
-  }
 
   static boolean isYaml(String relative) {
     return relative.endsWith(".yaml");
@@ -59,12 +34,16 @@ final class Places {
     if (file.relative().endsWith(".yml")) {
       return finding.helping("data files end in .yaml");
     }
-    List<String> near = NearNames.of(file.relative(), SINGLE);
+    List<String> single =
+        Arrays.stream(FileKind.values())
+            .filter(kind -> !kind.isFolder())
+            .map(FileKind::place)
+            .toList();
+    List<String> near = NearNames.of(file.relative(), single);
     if (!near.isEmpty()) {
       return finding.helping("did you mean " + Choices.of(near) + "?");
     }
-    List<String> places = new ArrayList<>(SINGLE);
-    FOLDERS.forEach(folder -> places.add(folder + "/"));
+    List<String> places = Arrays.stream(FileKind.values()).map(FileKind::place).toList();
     return finding.helping("data is read from " + Choices.of(places));
   }
 }

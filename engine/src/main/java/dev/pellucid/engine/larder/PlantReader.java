@@ -1,6 +1,7 @@
 package dev.pellucid.engine.larder;
 
-import dev.pellucid.engine.larder.Plant.Coater;
+import dev.pellucid.engine.larder.Keys.Holds.Text;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -43,7 +44,7 @@ final class PlantReader {
   }
 
   private Plant named(DataFile file) {
-    return file.fields(Vocabulary.PLANT, remarks)
+    return file.fields(PlantVocabulary.PLANT_KEYS, remarks)
         .map(fields -> plant(file, fields))
         .orElseGet(() -> unread(file));
   }
@@ -67,46 +68,50 @@ final class PlantReader {
 
   private Plant plant(DataFile file, Fields fields) {
     OptionalDouble shrink =
-        fields.text("shrink").map(figures::share).orElse(OptionalDouble.empty());
+        fields.text(PlantVocabulary.SHRINK).map(figures::share).orElse(OptionalDouble.empty());
     return new Plant(
         file.stem(),
-        fields.text("name").map(Scalar::text).orElse(file.stem()),
+        fields.text(PlantVocabulary.NAME).map(Scalar::text).orElse(file.stem()),
         shrink.orElse(0),
-        base(fields, "air-temperature", Kind.TEMPERATURE).orElse(ROOM),
-        positive(fields, "tray-load", Extent.WEIGHT),
-        count(fields, "trays"),
+        base(fields, PlantVocabulary.AIR_TEMPERATURE, Kind.TEMPERATURE).orElse(ROOM),
+        positive(fields, PlantVocabulary.TRAY_LOAD, Extent.WEIGHT),
+        count(fields, PlantVocabulary.TRAYS),
         dies(fields),
-        fields.oneOf("coater", "a coater", Coater.class),
-        positive(fields, "coater-load", Extent.WEIGHT),
+        fields.oneOf(PlantVocabulary.COATER, "a coater"),
+        positive(fields, PlantVocabulary.COATER_LOAD, Extent.WEIGHT),
         scales(fields),
-        count(fields, "most-weighings").orElse(MOST_WEIGHINGS),
-        fields.blocks("mixers", Vocabulary.MIXER).stream()
+        count(fields, PlantVocabulary.MOST_WEIGHINGS).orElse(MOST_WEIGHINGS),
+        fields.blocks(PlantVocabulary.MIXERS).stream()
             .flatMap(block -> mixer(block).stream())
             .toList(),
-        fields.has("name") ? fields.placeOf("name") : fields.place());
+        fields.has(PlantVocabulary.NAME) ? fields.placeOf(PlantVocabulary.NAME) : fields.place());
   }
 
   /** Where one cannot be read, none are known. */
   private List<Double> dies(Fields fields) {
     List<OptionalDouble> dies =
-        fields.texts("dies").stream().map(die -> figures.positive(die, Extent.HOLE)).toList();
+        fields.texts(PlantVocabulary.DIES).stream()
+            .map(die -> figures.positive(die, Extent.HOLE))
+            .toList();
     return dies.stream().anyMatch(OptionalDouble::isEmpty)
         ? List.of()
         : dies.stream().map(OptionalDouble::getAsDouble).sorted().toList();
   }
 
   private List<Scale> scales(Fields fields) {
-    return fields.blocks("scales", Vocabulary.SCALE).stream()
+    return fields.blocks(PlantVocabulary.SCALES).stream()
         .flatMap(block -> scale(block).stream())
         .sorted(Comparator.comparingDouble(Scale::division).thenComparingDouble(Scale::most))
         .toList();
   }
 
   private Optional<Scale> scale(Fields block) {
-    OptionalDouble most = positive(block, "most", Extent.WEIGHT);
-    OptionalDouble division = positive(block, "division", Extent.WEIGHT);
-    OptionalDouble told = positive(block, "least", Extent.WEIGHT);
-    if (most.isEmpty() || division.isEmpty() || (block.has("least") && told.isEmpty())) {
+    OptionalDouble most = positive(block, PlantVocabulary.SCALE_MOST, Extent.WEIGHT);
+    OptionalDouble division = positive(block, PlantVocabulary.SCALE_DIVISION, Extent.WEIGHT);
+    OptionalDouble told = positive(block, PlantVocabulary.SCALE_LEAST, Extent.WEIGHT);
+    if (most.isEmpty()
+        || division.isEmpty()
+        || (block.has(PlantVocabulary.SCALE_LEAST) && told.isEmpty())) {
       return Optional.empty();
     }
     double least = told.orElse(division.getAsDouble() * LEAST_DIVISIONS);
@@ -114,38 +119,50 @@ final class PlantReader {
       remarks.add(
           Finding.error(
                   SCALE,
-                  block.placeOf("most"),
+                  block.placeOf(PlantVocabulary.SCALE_MOST),
                   "a scale must carry more than its least weight, and that more than its division")
               .helping("write most: 15 kg, division: 5 g, least: 100 g"));
       return Optional.empty();
     }
-    return Optional.of(new Scale(name(block), most.getAsDouble(), division.getAsDouble(), least));
+    return Optional.of(
+        new Scale(
+            name(block, PlantVocabulary.SCALE_NAME),
+            most.getAsDouble(),
+            division.getAsDouble(),
+            least));
   }
 
   private Optional<Mixer> mixer(Fields block) {
-    OptionalDouble litres = positive(block, "volume", Extent.VOLUME);
-    Optional<FigureReader.Ends> fill = block.text("fill").flatMap(value -> figures.part(value));
+    OptionalDouble litres = positive(block, PlantVocabulary.MIXER_VOLUME, Extent.VOLUME);
+    Optional<FigureReader.Ends> fill =
+        block.text(PlantVocabulary.MIXER_FILL).flatMap(value -> figures.part(value));
     return litres.isPresent()
-        ? fill.map(ends -> new Mixer(name(block), litres.getAsDouble(), ends.low(), ends.high()))
+        ? fill.map(
+            ends ->
+                new Mixer(
+                    name(block, PlantVocabulary.MIXER_NAME),
+                    litres.getAsDouble(),
+                    ends.low(),
+                    ends.high()))
         : Optional.empty();
   }
 
-  private static String name(Fields block) {
-    return block.text("name").map(Scalar::text).orElse("");
+  private static String name(Fields block, Key<Text> key) {
+    return block.text(key).map(Scalar::text).orElse("");
   }
 
-  private OptionalInt count(Fields fields, String key) {
+  private OptionalInt count(Fields fields, Key<Text> key) {
     return fields.text(key).map(figures::count).orElse(OptionalInt.empty());
   }
 
-  private OptionalDouble positive(Fields fields, String key, Extent extent) {
+  private OptionalDouble positive(Fields fields, Key<Text> key, Extent extent) {
     return fields
         .text(key)
         .map(value -> figures.positive(value, extent))
         .orElse(OptionalDouble.empty());
   }
 
-  private OptionalDouble base(Fields fields, String key, Kind kind) {
+  private OptionalDouble base(Fields fields, Key<Text> key, Kind kind) {
     return fields.text(key).map(value -> figures.base(value, kind)).orElse(OptionalDouble.empty());
   }
 }

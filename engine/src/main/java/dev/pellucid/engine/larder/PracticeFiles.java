@@ -51,7 +51,7 @@ record PracticeFiles(
             .toList();
     Read<Practice> read = Nodes.areSame(files, now) ? apart : apart(nodes, frame);
     SequenceFile follows = sequence.next(nodes, frame, ingredients);
-    boolean same = read == apart && follows == sequence;
+    boolean same = read == apart && follows.rows().equals(sequence.rows());
     return new PracticeFiles(
         now, read, follows, same ? practice : read.thing().following(follows.rows()));
   }

@@ -26,7 +26,7 @@ record Prices(
     boolean whole,
     List<Finding> findings) {
 
-  static final Prices NONE = of(Ingredients.names(Set.of()), Reads.none());
+  static final Prices NONE = of(Ingredients.names(Set.of()), Reads.none(), new TreeMap<>());
 
   /** An ingredient and the day from which a price of it holds. */
   private record Day(String ingredient, LocalDate from) {}
@@ -35,11 +35,16 @@ record Prices(
   Prices next(Nodes nodes, Frame frame, Known named) {
     List<DataFile> files = nodes.in(Places.PRICES);
     return named.equals(ingredients)
-        ? of(named, reads.next(files, file -> PricesReader.read(file, frame, named)))
-        : of(named, reads.anew(files, file -> PricesReader.read(file, frame, named)));
+        ? of(named, reads.next(files, file -> PricesReader.read(file, frame, named)), byIngredient)
+        : of(named, reads.anew(files, file -> PricesReader.read(file, frame, named)), byIngredient);
   }
 
-  private static Prices of(Known ingredients, Reads<List<Written>> reads) {
+  /**
+   * @param before the prices of the state before; those of an ingredient that are the same now stay
+   *     one and the same list
+   */
+  private static Prices of(
+      Known ingredients, Reads<List<Written>> reads, Map<String, List<Price>> before) {
     Remarks twice = new Remarks();
     SortedMap<String, List<Price>> byIngredient = new TreeMap<>();
     Map<Day, Span> told = new HashMap<>();
@@ -53,6 +58,11 @@ record Prices(
         byIngredient.computeIfAbsent(day.ingredient(), any -> new ArrayList<>()).add(price);
       }
     }
+    byIngredient.replaceAll(
+        (name, now) -> {
+          List<Price> then = before.getOrDefault(name, List.of());
+          return then.equals(now) ? then : List.copyOf(now);
+        });
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());
     remarks.addAll(twice.findings());

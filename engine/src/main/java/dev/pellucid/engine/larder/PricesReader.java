@@ -30,15 +30,16 @@ final class PricesReader {
   static Read<List<Written>> read(DataFile file, Frame frame, Known ingredients) {
     Remarks remarks = new Remarks();
     PricesReader reader = new PricesReader(frame, ingredients, remarks);
-    file.fields(Vocabulary.PRICES, remarks).ifPresent(reader::file);
+    file.fields(PricesVocabulary.PRICES_KEYS, remarks).ifPresent(reader::file);
     return file.read(List.copyOf(reader.prices), remarks);
   }
 
   private void file(Fields fields) {
     Source source = sources.of(fields);
-    Optional<LocalDate> from = fields.text("from").flatMap(new FigureReader(remarks)::day);
+    Optional<LocalDate> from =
+        fields.text(PricesVocabulary.FROM).flatMap(new FigureReader(remarks)::day);
     fields
-        .block("prices", Vocabulary.PRICE_ENTRIES)
+        .block(PricesVocabulary.PRICES)
         .ifPresent(block -> block.others().forEach(entry -> price(block, entry, from, source)));
   }
 

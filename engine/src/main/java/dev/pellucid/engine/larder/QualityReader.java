@@ -2,6 +2,8 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.larder.BatchRecord.Sieved;
 import dev.pellucid.engine.larder.BatchRecord.Told;
+import dev.pellucid.engine.larder.Keys.Holds.Text;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.quality.Durability;
 import dev.pellucid.engine.quality.MixerTest;
 import dev.pellucid.engine.quality.SieveAnalysis;
@@ -25,48 +27,49 @@ final class QualityReader {
   }
 
   Optional<Told<MixerTest>> mixer(Fields record) {
-    return record.block("mixer-test", Vocabulary.MIXER_TEST).flatMap(this::mixerTest);
+    return record.block(BatchVocabulary.MIXER_TEST).flatMap(this::mixerTest);
   }
 
   private Optional<Told<MixerTest>> mixerTest(Fields block) {
     List<Double> readings = new ArrayList<>();
-    List<Scalar> written = block.texts("readings");
+    List<Scalar> written = block.texts(BatchVocabulary.MIXER_READINGS);
     for (Scalar one : written) {
       OptionalDouble reading = figures.share(one);
       if (reading.isPresent()) {
         readings.add(reading.getAsDouble());
       }
     }
-    if (readings.size() < written.size() || !block.has("readings")) {
+    if (readings.size() < written.size() || !block.has(BatchVocabulary.MIXER_READINGS)) {
       return Optional.empty();
     }
     if (readings.size() < 2 || readings.stream().allMatch(it -> it == 0)) {
       remarks.add(
           LotFindings.record(
-              block.placeOf("readings"),
+              block.placeOf(BatchVocabulary.MIXER_READINGS),
               "a mixer test needs two readings at least, and not all of them nothing",
               "write what was found in each sample, ten of them if you can"));
       return Optional.empty();
     }
-    return Optional.of(new Told<>(new MixerTest(readings), block.placeOf("readings")));
+    return Optional.of(
+        new Told<>(new MixerTest(readings), block.placeOf(BatchVocabulary.MIXER_READINGS)));
   }
 
   Optional<Sieved> sieve(Fields record) {
-    return record.block("sieve", Vocabulary.SIEVE).flatMap(this::sieved);
+    return record.block(BatchVocabulary.SIEVE).flatMap(this::sieved);
   }
 
   private Optional<Sieved> sieved(Fields block) {
     List<Fraction> fractions = new ArrayList<>();
-    List<Fields> rows = block.blocks("rows", Vocabulary.SIEVE_ROW);
+    List<Fields> rows = block.blocks(BatchVocabulary.SIEVE_ROWS);
     for (Fields row : rows) {
-      OptionalDouble opening = positive(row, "opening", Extent.LENGTH);
-      OptionalDouble mass = amount(row, "mass");
+      OptionalDouble opening = positive(row, BatchVocabulary.SIEVE_ROW_OPENING, Extent.LENGTH);
+      OptionalDouble mass = amount(row, BatchVocabulary.SIEVE_ROW_MASS);
       if (opening.isPresent() && mass.isPresent()) {
         fractions.add(new Fraction(opening.getAsDouble(), mass.getAsDouble()));
       }
     }
-    OptionalDouble pan = amount(block, "pan");
-    if (fractions.size() < rows.size() || (block.has("pan") && pan.isEmpty())) {
+    OptionalDouble pan = amount(block, BatchVocabulary.SIEVE_PAN);
+    if (fractions.size() < rows.size() || (block.has(BatchVocabulary.SIEVE_PAN) && pan.isEmpty())) {
       return Optional.empty();
     }
     long different = fractions.stream().mapToDouble(Fraction::opening).distinct().count();
@@ -79,42 +82,43 @@ final class QualityReader {
               "write one row for each sieve of the stack, and what was in the pan"));
       return Optional.empty();
     }
-    OptionalDouble charge = positive(block, "charge", Extent.WEIGHT);
+    OptionalDouble charge = positive(block, BatchVocabulary.SIEVE_CHARGE, Extent.WEIGHT);
     return Optional.of(
         new Sieved(new SieveAnalysis(fractions, pan.orElse(0)), charge, block.place()));
   }
 
   Optional<Told<Durability>> durability(Fields record) {
-    return record.block("durability", Vocabulary.DURABILITY).flatMap(this::durable);
+    return record.block(BatchVocabulary.DURABILITY).flatMap(this::durable);
   }
 
   private Optional<Told<Durability>> durable(Fields block) {
-    OptionalDouble before = positive(block, "before", Extent.WEIGHT);
-    OptionalDouble after = amount(block, "after");
+    OptionalDouble before = positive(block, BatchVocabulary.DURABILITY_BEFORE, Extent.WEIGHT);
+    OptionalDouble after = amount(block, BatchVocabulary.DURABILITY_AFTER);
     if (before.isEmpty() || after.isEmpty()) {
       return Optional.empty();
     }
     if (after.getAsDouble() > before.getAsDouble()) {
       remarks.add(
           LotFindings.record(
-              block.placeOf("after"),
+              block.placeOf(BatchVocabulary.DURABILITY_AFTER),
               "more pellets came out of the tumbling box than went in",
               "before is what went in, after is what stayed on the sieve"));
       return Optional.empty();
     }
     return Optional.of(
         new Told<>(
-            new Durability(before.getAsDouble(), after.getAsDouble()), block.placeOf("after")));
+            new Durability(before.getAsDouble(), after.getAsDouble()),
+            block.placeOf(BatchVocabulary.DURABILITY_AFTER)));
   }
 
-  private OptionalDouble amount(Fields fields, String key) {
+  private OptionalDouble amount(Fields fields, Key<Text> key) {
     return fields
         .text(key)
         .map(value -> figures.base(value, Kind.MASS))
         .orElse(OptionalDouble.empty());
   }
 
-  private OptionalDouble positive(Fields fields, String key, Extent extent) {
+  private OptionalDouble positive(Fields fields, Key<Text> key, Extent extent) {
     return fields
         .text(key)
         .map(value -> figures.positive(value, extent))

@@ -31,7 +31,7 @@ final class RetentionReader {
 
   Map<String, Retention> read(Optional<DataFile> file) {
     Map<String, Retention> classes = new HashMap<>();
-    file.flatMap(it -> it.fields(Vocabulary.RETENTION, remarks))
+    file.flatMap(it -> it.fields(PracticeVocabulary.RETENTION_KEYS, remarks))
         .ifPresent(fields -> fields.others().forEach(entry -> read(fields, entry, classes)));
     return classes;
   }
@@ -43,7 +43,7 @@ final class RetentionReader {
       return;
     }
     fields
-        .blockOf(entry, Vocabulary.RETENTION_CLASS)
+        .blockOf(entry, PracticeVocabulary.RETENTION_CLASS_KEYS)
         .ifPresent(block -> classes.put(name.text(), retention(name, block)));
   }
 
@@ -57,7 +57,7 @@ final class RetentionReader {
     }
     return new Retention(
         name.text(),
-        block.word("unprotected", "yes", List.of("yes")).isPresent(),
+        block.word(PracticeVocabulary.UNPROTECTED, "yes").isPresent(),
         steps,
         rows(block, Step.STORE),
         sources.of(block),
@@ -67,7 +67,7 @@ final class RetentionReader {
   private List<Row> rows(Fields block, Step step) {
     List<Row> rows = new ArrayList<>();
     block
-        .block(step.word(), Vocabulary.ROWS)
+        .block(PracticeVocabulary.rows(step))
         .ifPresent(inner -> inner.others().forEach(entry -> row(inner, entry, rows)));
     rows.sort(Comparator.comparingDouble(Row::temperature));
     return rows;

@@ -2,7 +2,6 @@ package dev.pellucid.engine.larder;
 
 import dev.pellucid.engine.larder.Keys.Holds;
 import dev.pellucid.engine.larder.Keys.Key;
-import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -20,40 +19,17 @@ public final class Schemas {
   private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
   private static final String NUMBER = "1";
 
-  private static final SortedMap<String, Keys> KINDS = kinds();
-
   private final StringBuilder text = new StringBuilder();
   private int depth;
 
   private Schemas() {}
 
-  private static SortedMap<String, Keys> kinds() {
-    TreeMap<String, Keys> kinds = new TreeMap<>();
-    kinds.put("pellucid", Vocabulary.SETTINGS);
-    kinds.put("sources", Vocabulary.SOURCES);
-    kinds.put("groups", Vocabulary.GROUPS);
-    kinds.put(Places.NUTRIENTS, Vocabulary.NUTRIENTS);
-    kinds.put(Places.INGREDIENTS, Vocabulary.INGREDIENT);
-    kinds.put(Places.SPECIES, Vocabulary.SPECIES);
-    kinds.put(Places.PLANT, Vocabulary.PLANT);
-    kinds.put(Places.LABEL, LabelVocabulary.LABEL);
-    kinds.put(Places.PRICES, Vocabulary.PRICES);
-    kinds.put(Places.LOTS, Vocabulary.LOTS);
-    kinds.put(Places.BATCHES, Vocabulary.BATCH);
-    kinds.put("bounds", Vocabulary.BOUNDS);
-    kinds.put("retention", Vocabulary.RETENTION);
-    kinds.put("spreads", Vocabulary.SPREADS);
-    kinds.put("densities", Vocabulary.DENSITIES);
-    kinds.put("steam", Vocabulary.STEAM);
-    kinds.put("cautions", Vocabulary.CAUTIONS);
-    kinds.put("sequence", SequenceVocabulary.SEQUENCE);
-    return Collections.unmodifiableSortedMap(kinds);
-  }
-
   /** Every schema by its kind: the folder that such files lie in, else the name of the file. */
   public static SortedMap<String, String> byKind() {
     TreeMap<String, String> schemas = new TreeMap<>();
-    KINDS.forEach((kind, keys) -> schemas.put(kind, new Schemas().of(keys)));
+    for (FileKind kind : FileKind.values()) {
+      schemas.put(kind.word(), new Schemas().of(kind.keys()));
+    }
     return schemas;
   }
 
@@ -89,7 +65,7 @@ public final class Schemas {
     }
   }
 
-  private void property(Key key, boolean last) {
+  private void property(Key<?> key, boolean last) {
     name(key.name());
     holder(key.meaning(), key.holds(), last);
   }
@@ -104,9 +80,9 @@ public final class Schemas {
   private void holds(Holds holds) {
     if (holds instanceof Holds.Text scalar) {
       scalar(scalar.pattern());
-    } else if (holds instanceof Holds.OneOf oneOf) {
-      words(oneOf.words());
-    } else if (holds instanceof Holds.ListOf listOf) {
+    } else if (holds instanceof Holds.Words words) {
+      words(words.words());
+    } else if (holds instanceof Holds.ListOf<?> listOf) {
       member("type", "array", false);
       name("items");
       open("{");

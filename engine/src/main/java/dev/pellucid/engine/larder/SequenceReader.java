@@ -22,8 +22,6 @@ final class SequenceReader {
   static final String FILE = "practice/sequence.yaml";
   static final Code CODE = new Code("data-sequence");
 
-  private static final String YES = "yes";
-
   private final Names names;
   private final Nutrients nutrients;
   private final Map<String, Group> groups;
@@ -54,33 +52,33 @@ final class SequenceReader {
 
   List<Carryover> read(Optional<DataFile> file) {
     List<Carryover> rows = new ArrayList<>();
-    file.flatMap(it -> it.fields(SequenceVocabulary.SEQUENCE, remarks))
+    file.flatMap(it -> it.fields(SequenceVocabulary.SEQUENCE_KEYS, remarks))
         .ifPresent(
             fields ->
                 fields
-                    .blocks("rows", SequenceVocabulary.ROW)
+                    .blocks(SequenceVocabulary.ROWS)
                     .forEach(block -> row(block).ifPresent(rows::add)));
     return rows;
   }
 
   private Optional<Carryover> row(Fields block) {
     Source source = names.sources().of(block);
-    Optional<Left> left = block.block("after", SequenceVocabulary.LEFT_BEHIND).flatMap(this::left);
-    List<Scalar> before = block.texts("before");
+    Optional<Left> left = block.block(SequenceVocabulary.ROW_AFTER).flatMap(this::left);
+    List<Scalar> before = block.texts(SequenceVocabulary.ROW_BEFORE);
     List<String> known =
         before.stream()
             .filter(word -> names.species().check(word, remarks))
             .map(Scalar::text)
             .toList();
-    boolean never = block.word("never", "an answer", List.of(YES)).isPresent();
-    if (block.has("never") == block.has("flush")) {
+    boolean never = block.word(SequenceVocabulary.ROW_NEVER, "an answer").isPresent();
+    if (block.has(SequenceVocabulary.ROW_NEVER) == block.has(SequenceVocabulary.ROW_FLUSH)) {
       remarks.add(
           Finding.error(CODE, block.place(), "a row of the sequence needs one of flush and never")
               .helping("write flush: {quantity: 25 kg, with: maize, to: what becomes of it}")
               .helping("or write never: yes"));
       return Optional.empty();
     }
-    Optional<Flush> flush = block.block("flush", Vocabulary.FLUSH).flatMap(this::flush);
+    Optional<Flush> flush = block.block(SequenceVocabulary.ROW_FLUSH).flatMap(this::flush);
     boolean whole = known.size() == before.size() && (never || flush.isPresent());
     return left.filter(it -> whole)
         .map(
@@ -89,14 +87,22 @@ final class SequenceReader {
                     it,
                     known,
                     flush,
-                    block.text("because").map(Scalar::text).orElse(""),
+                    block.text(SequenceVocabulary.ROW_BECAUSE).map(Scalar::text).orElse(""),
                     source,
-                    block.placeOf("after")));
+                    block.placeOf(SequenceVocabulary.ROW_AFTER)));
   }
 
   private Optional<Left> left(Fields block) {
-    long told = Stream.of("holds", "trait", "nutrient").filter(block::has).count();
-    if (told != 1 || block.has("nutrient") != block.has("above")) {
+    long told =
+        Stream.of(
+                SequenceVocabulary.LEFT_HOLDS,
+                SequenceVocabulary.LEFT_TRAIT,
+                SequenceVocabulary.LEFT_NUTRIENT)
+            .filter(block::has)
+            .count();
+    if (told != 1
+        || block.has(SequenceVocabulary.LEFT_NUTRIENT)
+            != block.has(SequenceVocabulary.LEFT_ABOVE)) {
       remarks.add(
           Finding.error(
                   CODE,
@@ -106,17 +112,17 @@ final class SequenceReader {
               .helping("or write {nutrient: copper, above: 15 mg/kg}"));
       return Optional.empty();
     }
-    if (block.has("holds")) {
+    if (block.has(SequenceVocabulary.LEFT_HOLDS)) {
       return block
-          .text("holds")
+          .text(SequenceVocabulary.LEFT_HOLDS)
           .filter(name -> holdable.check(name, remarks))
           .map(name -> new Left.Held(name.text(), title(name.text())));
     }
-    if (block.has("trait")) {
-      return block.oneOf("trait", "a trait", Trait.class).map(SequenceReader::marked);
+    if (block.has(SequenceVocabulary.LEFT_TRAIT)) {
+      return block.oneOf(SequenceVocabulary.LEFT_TRAIT, "a trait").map(SequenceReader::marked);
     }
     return block
-        .text("nutrient")
+        .text(SequenceVocabulary.LEFT_NUTRIENT)
         .filter(name -> names.nutrients().check(name, remarks))
         .flatMap(name -> nutrients.named(name.text()))
         .flatMap(nutrient -> above(nutrient, block));
@@ -138,7 +144,7 @@ final class SequenceReader {
   }
 
   private Optional<Left> above(Nutrient nutrient, Fields block) {
-    Optional<Scalar> written = block.text("above");
+    Optional<Scalar> written = block.text(SequenceVocabulary.LEFT_ABOVE);
     OptionalDouble most =
         written
             .map(value -> new FigureReader(remarks).base(value, nutrient.unit().kind()))
@@ -151,15 +157,15 @@ final class SequenceReader {
   private Optional<Flush> flush(Fields block) {
     OptionalDouble kg =
         block
-            .text("quantity")
+            .text(SequenceVocabulary.FLUSH_QUANTITY)
             .map(value -> new FigureReader(remarks).positive(value, Extent.WEIGHT))
             .orElse(OptionalDouble.empty());
     Optional<Ingredient> with =
         block
-            .text("with")
+            .text(SequenceVocabulary.FLUSH_WITH)
             .filter(name -> flushable.check(name, remarks))
             .flatMap(name -> ingredients.apply(name.text()));
-    Optional<String> to = block.text("to").map(Scalar::text);
+    Optional<String> to = block.text(SequenceVocabulary.FLUSH_TO).map(Scalar::text);
     return kg.isEmpty() || with.isEmpty() || to.isEmpty()
         ? Optional.empty()
         : Optional.of(new Flush(kg.getAsDouble(), with.get(), to.get()));

@@ -1,5 +1,7 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.larder.Keys.Holds.Text;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -33,7 +35,7 @@ final class SettingsReader {
               .helping("write one with format: 1, name, currency and jurisdiction"));
       return none(absent.beginning());
     }
-    Optional<Fields> fields = file.get().fields(Vocabulary.SETTINGS, remarks);
+    Optional<Fields> fields = file.get().fields(SettingsVocabulary.SETTINGS_KEYS, remarks);
     return fields.map(this::settings).orElseGet(() -> none(file.get().place()));
   }
 
@@ -42,15 +44,16 @@ final class SettingsReader {
   }
 
   private Settings settings(Fields fields) {
-    fields.text("format").ifPresent(this::format);
+    fields.text(SettingsVocabulary.FORMAT).ifPresent(this::format);
     return new Settings(
-        fields.text("name").map(Scalar::text).orElse(""),
-        matching(fields, "currency", "[A-Z]{3}", "three capital letters, as in EUR").orElse(""),
-        matching(fields, "jurisdiction", "none|[A-Z]{2,8}", "capital letters, as in EU, or none")
+        fields.text(SettingsVocabulary.NAME).map(Scalar::text).orElse(""),
+        matching(fields, SettingsVocabulary.CURRENCY, "three capital letters, as in EUR")
+            .orElse(""),
+        matching(fields, SettingsVocabulary.JURISDICTION, "capital letters, as in EU, or none")
             .filter(word -> !word.equals("none")),
-        fields.text("plant").map(Scalar::text),
-        fields.text("label").map(Scalar::text),
-        fields.placeOf("jurisdiction"));
+        fields.text(SettingsVocabulary.PLANT).map(Scalar::text),
+        fields.text(SettingsVocabulary.LABEL).map(Scalar::text),
+        fields.placeOf(SettingsVocabulary.JURISDICTION));
   }
 
   private void format(Scalar format) {
@@ -68,14 +71,14 @@ final class SettingsReader {
     }
   }
 
-  private Optional<String> matching(Fields fields, String key, String pattern, String shape) {
+  private Optional<String> matching(Fields fields, Key<Text> key, String shape) {
     Optional<Scalar> value = fields.text(key);
-    if (value.isPresent() && !value.get().text().matches(pattern)) {
+    if (value.isPresent() && !value.get().text().matches(key.holds().pattern())) {
       remarks.add(
           Finding.error(
                   VALUE,
                   value.get().span(),
-                  KeyFindings.shown(value.get().text()) + " cannot be a " + key)
+                  KeyFindings.shown(value.get().text()) + " cannot be a " + key.name())
               .helping("write " + shape));
       return Optional.empty();
     }

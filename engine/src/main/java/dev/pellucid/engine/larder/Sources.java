@@ -1,5 +1,7 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.larder.Keys.Holds.Text;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.larder.Source.Standing;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
@@ -16,7 +18,7 @@ final class Sources {
   private final Known known;
 
   Sources(Optional<DataFile> file, Remarks remarks) {
-    file.flatMap(it -> it.fields(Vocabulary.SOURCES, remarks))
+    file.flatMap(it -> it.fields(SourcesVocabulary.SOURCES_KEYS, remarks))
         .ifPresent(fields -> fields.others().forEach(entry -> read(fields, entry, remarks)));
     boolean whole = file.map(it -> it.read().whole()).orElse(true);
     known = new Known(ReferenceFindings.SOURCE, "a source", FILE, byId.keySet(), whole);
@@ -33,27 +35,34 @@ final class Sources {
       remarks.add(KeyFindings.name(id.span(), id.text(), "a source"));
     }
     fields
-        .blockOf(entry, Vocabulary.SOURCE_ENTRY)
+        .blockOf(entry, SourcesVocabulary.SOURCE_ENTRY_KEYS)
         .ifPresent(block -> byId.put(id.text(), source(id, block, remarks)));
   }
 
   private static Source source(Scalar id, Fields block, Remarks remarks) {
-    Optional<Standing> standing = block.oneOf("standing", "a standing", Standing.class);
-    Optional<Scalar> read = block.text("read");
+    Optional<Standing> standing = block.oneOf(SourcesVocabulary.STANDING, "a standing");
+    Optional<Scalar> read = block.text(SourcesVocabulary.READ);
     read.ifPresent(day -> new FigureReader(remarks).day(day));
     return new Source(
         id.text(),
         standing.orElse(Standing.INVENTED),
-        block.text("cite").map(Scalar::text).orElse(""),
-        block.text("address").map(Scalar::text),
+        block.text(SourcesVocabulary.CITE).map(Scalar::text).orElse(""),
+        block.text(SourcesVocabulary.ADDRESS).map(Scalar::text),
         read.map(Scalar::text),
-        block.text("licence").map(Scalar::text),
+        block.text(SourcesVocabulary.LICENCE).map(Scalar::text),
         id.span());
   }
 
   /** The source of a block; one that is missing or unknown is a finding, and stands in as such. */
   Source of(Fields block) {
-    Optional<Scalar> id = block.text("source");
+    return of(block, Vocabulary.SOURCE);
+  }
+
+  /**
+   * @param key that names the source
+   */
+  Source of(Fields block, Key<Text> key) {
+    Optional<Scalar> id = block.text(key);
     if (id.isEmpty()) {
       return unknown("", block.place());
     }

@@ -26,7 +26,7 @@ final class SpeciesReader {
   }
 
   Species read(DataFile file) {
-    return file.fields(Vocabulary.SPECIES, remarks)
+    return file.fields(SpeciesVocabulary.SPECIES_KEYS, remarks)
         .map(fields -> species(file, fields))
         .orElseGet(
             () ->
@@ -42,22 +42,24 @@ final class SpeciesReader {
 
   private Species species(DataFile file, Fields fields) {
     List<Size> sizes = new ArrayList<>();
-    for (Fields block : fields.blocks("sizes", Vocabulary.SIZE)) {
+    for (Fields block : fields.blocks(SpeciesVocabulary.SIZES)) {
       size(block).ifPresent(sizes::add);
     }
     return new Species(
         file.stem(),
-        fields.text("name").map(Scalar::text).orElse(file.stem()),
+        fields.text(SpeciesVocabulary.NAME).map(Scalar::text).orElse(file.stem()),
         groups(fields),
         habits(fields),
         sizes,
-        fields.texts("feeding").stream().map(Scalar::text).toList(),
-        fields.has("name") ? fields.placeOf("name") : fields.place());
+        fields.texts(SpeciesVocabulary.FEEDING).stream().map(Scalar::text).toList(),
+        fields.has(SpeciesVocabulary.NAME)
+            ? fields.placeOf(SpeciesVocabulary.NAME)
+            : fields.place());
   }
 
   private Set<String> groups(Fields fields) {
     Set<String> groups = new LinkedHashSet<>();
-    for (Scalar group : fields.texts("groups")) {
+    for (Scalar group : fields.texts(SpeciesVocabulary.GROUPS)) {
       if (group.text().matches(Vocabulary.NAME)) {
         groups.add(group.text());
       } else {
@@ -69,17 +71,19 @@ final class SpeciesReader {
 
   private static Set<String> habits(Fields fields) {
     Set<String> habits = new LinkedHashSet<>();
-    fields.words("habits", "a habit", HABITS).forEach(word -> habits.add(word.text()));
+    fields.words(SpeciesVocabulary.HABITS, "a habit").forEach(word -> habits.add(word.text()));
     return habits;
   }
 
   private Optional<Size> size(Fields block) {
     FigureReader figures = new FigureReader(remarks);
     Source source = sources.of(block);
-    Optional<Scalar> fish = block.text("fish");
+    Optional<Scalar> fish = block.text(SpeciesVocabulary.SIZE_FISH);
     Optional<Ends> mass = fish.flatMap(value -> figures.range(value, Kind.MASS));
     Optional<Ends> pellet =
-        block.text("pellet").flatMap(value -> figures.range(value, Kind.LENGTH));
+        block
+            .text(SpeciesVocabulary.SIZE_PELLET)
+            .flatMap(value -> figures.range(value, Kind.LENGTH));
     OptionalDouble meal = meal(block, figures);
     if (fish.isEmpty() || mass.isEmpty() || pellet.isEmpty()) {
       return Optional.empty();
@@ -98,7 +102,7 @@ final class SpeciesReader {
 
   private static OptionalDouble meal(Fields block, FigureReader figures) {
     return block
-        .text("daily-meal")
+        .text(SpeciesVocabulary.SIZE_DAILY_MEAL)
         .map(value -> figures.positive(value, Extent.SHARE))
         .orElse(OptionalDouble.empty());
   }

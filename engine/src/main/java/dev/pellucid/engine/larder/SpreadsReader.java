@@ -23,7 +23,7 @@ final class SpreadsReader {
 
   Map<String, DefaultSpread> read(Optional<DataFile> file) {
     Map<String, DefaultSpread> spreads = new HashMap<>();
-    file.flatMap(it -> it.fields(Vocabulary.SPREADS, remarks))
+    file.flatMap(it -> it.fields(PracticeVocabulary.SPREADS_KEYS, remarks))
         .ifPresent(
             fields -> {
               Source source = sources.of(fields);

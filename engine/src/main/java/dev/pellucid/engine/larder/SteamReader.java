@@ -1,5 +1,7 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.larder.Keys.Holds.Text;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.larder.SteamTable.Row;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
@@ -32,12 +34,13 @@ final class SteamReader {
   }
 
   Optional<SteamTable> read(Optional<DataFile> file) {
-    return file.flatMap(it -> it.fields(Vocabulary.STEAM, remarks)).flatMap(this::table);
+    return file.flatMap(it -> it.fields(PracticeVocabulary.STEAM_KEYS, remarks))
+        .flatMap(this::table);
   }
 
   private Optional<SteamTable> table(Fields fields) {
     Source source = sources.of(fields);
-    List<Fields> blocks = fields.blocks("rows", Vocabulary.STEAM_ROW);
+    List<Fields> blocks = fields.blocks(PracticeVocabulary.STEAM_ROWS);
     List<Row> rows = new ArrayList<>();
     for (Fields block : blocks) {
       row(block).ifPresent(row -> add(block, row, rows));
@@ -45,9 +48,12 @@ final class SteamReader {
     if (rows.size() >= 2) {
       return Optional.of(new SteamTable(rows, source));
     }
-    if (fields.has("rows") && blocks.size() < 2) {
+    if (fields.has(PracticeVocabulary.STEAM_ROWS) && blocks.size() < 2) {
       remarks.add(
-          Finding.error(ROWS, fields.placeOf("rows"), "a steam table needs at least two rows")
+          Finding.error(
+                  ROWS,
+                  fields.placeOf(PracticeVocabulary.STEAM_ROWS),
+                  "a steam table needs at least two rows")
               .helping("add rows of a steam table from the mash's temperature to the steam's"));
     }
     return Optional.empty();
@@ -61,7 +67,7 @@ final class SteamReader {
       remarks.add(
           Finding.error(
                   ROWS,
-                  block.placeOf("temperature"),
+                  block.placeOf(PracticeVocabulary.STEAM_TEMPERATURE),
                   "the temperature does not rise from the row above")
               .helping("put the rows in the order of their temperature, each once"));
     }
@@ -70,11 +76,11 @@ final class SteamReader {
   private Optional<Row> row(Fields block) {
     OptionalDouble temperature =
         block
-            .text("temperature")
+            .text(PracticeVocabulary.STEAM_TEMPERATURE)
             .map(value -> new FigureReader(remarks).base(value, Kind.TEMPERATURE))
             .orElse(OptionalDouble.empty());
-    OptionalDouble liquid = enthalpy(block, "liquid");
-    OptionalDouble vapour = enthalpy(block, "vapour");
+    OptionalDouble liquid = enthalpy(block, PracticeVocabulary.STEAM_LIQUID);
+    OptionalDouble vapour = enthalpy(block, PracticeVocabulary.STEAM_VAPOUR);
     if (temperature.isEmpty() || liquid.isEmpty() || vapour.isEmpty()) {
       return Optional.empty();
     }
@@ -82,7 +88,7 @@ final class SteamReader {
         new Row(temperature.getAsDouble(), liquid.getAsDouble(), vapour.getAsDouble()));
   }
 
-  private OptionalDouble enthalpy(Fields block, String key) {
+  private OptionalDouble enthalpy(Fields block, Key<Text> key) {
     Optional<Scalar> value = block.text(key);
     return value.map(this::enthalpy).orElse(OptionalDouble.empty());
   }

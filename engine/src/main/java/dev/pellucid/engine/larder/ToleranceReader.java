@@ -1,5 +1,7 @@
 package dev.pellucid.engine.larder;
 
+import dev.pellucid.engine.larder.Keys.Holds.Text;
+import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.larder.Tolerance.Band;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
@@ -52,11 +54,15 @@ final class ToleranceReader {
 
   private static Optional<Tolerance> read(
       Fields fields, List<Nutrient> constituents, Remarks remarks) {
-    List<Fields> below = fields.blocks("below", LabelVocabulary.BAND);
-    List<Fields> above = fields.blocks("above", LabelVocabulary.BAND);
+    List<Fields> below = fields.blocks(LabelVocabulary.TOLERANCE_BELOW);
+    List<Fields> above = fields.blocks(LabelVocabulary.TOLERANCE_ABOVE);
     List<Scalar> measures =
         Stream.concat(below.stream(), above.stream())
-            .flatMap(band -> Stream.of(band.text("under"), band.text("absolute")))
+            .flatMap(
+                band ->
+                    Stream.of(
+                        band.text(LabelVocabulary.BAND_UNDER),
+                        band.text(LabelVocabulary.BAND_ABSOLUTE)))
             .flatMap(Optional::stream)
             .toList();
     boolean bare = measures.stream().anyMatch(value -> BARE.matcher(value.text()).matches());
@@ -64,7 +70,7 @@ final class ToleranceReader {
       oneKind(fields, constituents, remarks);
     }
     ToleranceReader reader = new ToleranceReader(constituents.get(0).unit().kind(), bare, remarks);
-    List<Band> under = reader.bands(below, fields.placeOf("below"));
+    List<Band> under = reader.bands(below, fields.placeOf(LabelVocabulary.TOLERANCE_BELOW));
     List<Band> over = reader.above(fields, above, under);
     return under.isEmpty() || over.isEmpty()
         ? Optional.empty()
@@ -81,7 +87,7 @@ final class ToleranceReader {
                 remarks.add(
                     Finding.error(
                             CODE,
-                            fields.placeOf("constituents"),
+                            fields.placeOf(LabelVocabulary.TOLERANCE_CONSTITUENTS),
                             first.name()
                                 + " and "
                                 + other.name()
@@ -90,15 +96,15 @@ final class ToleranceReader {
   }
 
   private List<Band> above(Fields fields, List<Fields> above, List<Band> below) {
-    Optional<Scalar> times = fields.text("above-times");
-    if (fields.has("above") == times.isPresent()) {
+    Optional<Scalar> times = fields.text(LabelVocabulary.TOLERANCE_ABOVE_TIMES);
+    if (fields.has(LabelVocabulary.TOLERANCE_ABOVE) == times.isPresent()) {
       remarks.add(
           Finding.error(CODE, fields.place(), "a tolerance needs one of above and above-times")
               .helping("write the bands above the label, or how many times those below it count"));
       return List.of();
     }
     if (times.isEmpty()) {
-      return bands(above, fields.placeOf("above"));
+      return bands(above, fields.placeOf(LabelVocabulary.TOLERANCE_ABOVE));
     }
     return number(times.get()).stream()
         .boxed()
@@ -111,9 +117,9 @@ final class ToleranceReader {
     double lastEnd = 0;
     for (int i = 0; i < blocks.size(); i++) {
       Fields block = blocks.get(i);
-      OptionalDouble end = measure(block, "under");
+      OptionalDouble end = measure(block, LabelVocabulary.BAND_UNDER);
       boolean last = i == blocks.size() - 1;
-      if (block.has("under") == last) {
+      if (block.has(LabelVocabulary.BAND_UNDER) == last) {
         remarks.add(
             Finding.error(
                     CODE,
@@ -122,7 +128,10 @@ final class ToleranceReader {
                 .helping("give each band but the last the key under, by rising figure"));
       } else if (end.isPresent() && end.getAsDouble() <= lastEnd) {
         remarks.add(
-            Finding.error(CODE, block.placeOf("under"), "the band ends where it should begin")
+            Finding.error(
+                    CODE,
+                    block.placeOf(LabelVocabulary.BAND_UNDER),
+                    "the band ends where it should begin")
                 .helping("write the bands by rising figure"));
       }
       lastEnd = end.orElse(lastEnd);
@@ -137,16 +146,26 @@ final class ToleranceReader {
   }
 
   private Band band(Fields block, OptionalDouble end) {
-    long told = Stream.of("absolute", "relative", "no-limit").filter(block::has).count();
+    long told =
+        Stream.of(
+                LabelVocabulary.BAND_ABSOLUTE,
+                LabelVocabulary.BAND_RELATIVE,
+                LabelVocabulary.BAND_NO_LIMIT)
+            .filter(block::has)
+            .count();
     if (told != 1) {
       remarks.add(
           Finding.error(CODE, block.place(), "a band needs one of absolute, relative and no-limit")
               .helping("write absolute: 1 %, or relative: 12.5 %, or no-limit: yes"));
     }
-    Optional<Scalar> part = block.text("relative");
+    Optional<Scalar> part = block.text(LabelVocabulary.BAND_RELATIVE);
     if (part.isEmpty()) {
-      block.word("no-limit", "an answer", List.of("yes"));
-      return new Band(end, measure(block, "absolute").orElse(0), 0, block.has("no-limit"));
+      block.word(LabelVocabulary.BAND_NO_LIMIT, "an answer");
+      return new Band(
+          end,
+          measure(block, LabelVocabulary.BAND_ABSOLUTE).orElse(0),
+          0,
+          block.has(LabelVocabulary.BAND_NO_LIMIT));
     }
     Matcher formula = FORMULA.matcher(FigureReader.spaced(part.get()));
     if (!formula.matches()) {
@@ -161,7 +180,7 @@ final class ToleranceReader {
     return new FigureReader(remarks).share(value).orElse(0);
   }
 
-  private OptionalDouble measure(Fields block, String key) {
+  private OptionalDouble measure(Fields block, Key<Text> key) {
     Optional<Scalar> value = block.text(key);
     if (value.isEmpty()) {
       return OptionalDouble.empty();

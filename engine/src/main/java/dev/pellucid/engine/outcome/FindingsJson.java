@@ -26,7 +26,7 @@ final class FindingsJson {
   }
 
   private ObjectNode root(CheckOutcome outcome, List<Told> told) {
-    ObjectNode root = Json.object().put("format", 1);
+    ObjectNode root = Json.object().put("format", 2);
     tally(root.putObject("tally"), outcome);
     ArrayNode recipes = root.putArray("recipes");
     outcome.recipes().forEach(recipe -> recipe(recipes.addObject(), recipe));

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -17,7 +18,8 @@ import java.util.TreeSet;
  *
  * @param profiles by name, those of law included
  * @param premixes by code, those that could be resolved
- * @param brokenPremixes codes whose own file already says why they cannot be used
+ * @param brokenPremixes codes whose own file already says why they cannot be used, each with a
+ *     thing that is the same object only while the reasons are the same
  * @param recipes codes of recipes, which a line may name as rework only, and where each is declared
  * @param reworks what finished feeds are made of
  * @param days by which prices and waivers count
@@ -26,13 +28,10 @@ public record Kitchen(
     Larder larder,
     Map<String, Profile> profiles,
     Map<String, ResolvedPremix> premixes,
-    SortedSet<String> brokenPremixes,
+    SortedMap<String, Object> brokenPremixes,
     Map<String, Span> recipes,
     Reworks reworks,
     Days days) {
-  /** Stands for a premix whose own file says why it cannot be used. */
-  private static final Object BROKEN = "broken";
-
   private static final Material.Reworked NOTHING =
       new Material.Reworked(ResolvedPremix.nothing(), Optional.empty());
 
@@ -54,9 +53,10 @@ public record Kitchen(
       case INGREDIENT -> ingredient(name);
       case FORMER_NAME -> formerly(name);
       case PRICE -> price(name);
-      case PREMIX -> brokenPremixes.contains(name) ? Optional.of(BROKEN) : premix(name);
+      case PREMIX ->
+          brokenPremixes.containsKey(name) ? Optional.of(brokenPremixes.get(name)) : premix(name);
       case PROFILE -> profile(name);
-      case REWORK -> reworks.of(name);
+      case REWORK -> reworks.state(name);
       case MATERIALS -> Optional.of(materials());
       case PROFILES -> Optional.of(profileNames());
       case RECIPES -> Optional.of(recipes.keySet());
@@ -99,7 +99,7 @@ public record Kitchen(
   SortedSet<String> materials() {
     TreeSet<String> names = new TreeSet<>(larder.ingredients().keySet());
     names.addAll(premixes.keySet());
-    names.addAll(brokenPremixes);
+    names.addAll(brokenPremixes.keySet());
     return names;
   }
 

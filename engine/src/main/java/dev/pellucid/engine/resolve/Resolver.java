@@ -15,9 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
+import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -141,8 +140,8 @@ public final class Resolver {
   public static Prepared prepare(Named named, Optional<Resolver> earlier) {
     List<Finding> findings = new ArrayList<>();
     Map<String, ResolvedPremix> made = new TreeMap<>();
-    SortedSet<String> broken = new TreeSet<>();
-    named.premixes().forEach(file -> broken.add(file.source().stem()));
+    SortedMap<String, Object> broken = new TreeMap<>();
+    named.premixes().forEach(file -> broken.put(file.source().stem(), new Object()));
     Map<String, Profile> profiles = new HashMap<>();
     Kitchen kitchen =
         new Kitchen(
@@ -158,6 +157,7 @@ public final class Resolver {
         broken.remove(premix.thing().get().code());
       } else {
         unmade.add(file.source().stem(), premix);
+        broken.put(file.source().stem(), premix);
       }
     }
     for (PremixOrder.LeftOut one : order.leftOut()) {

@@ -11,6 +11,11 @@ public interface Reworks {
   /** Empty where the recipe must be mended first. */
   Optional<Material.Reworked> of(String recipe);
 
+  /** A thing that is the same object only while it is made, or cannot be made, of the same. */
+  default Optional<?> state(String recipe) {
+    return of(recipe);
+  }
+
   /** What was looked up to make it. */
   default Reads behind(String recipe) {
     return Reads.NONE;

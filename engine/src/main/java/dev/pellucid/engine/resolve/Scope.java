@@ -78,7 +78,7 @@ public final class Scope {
   /** Whether a premix is there whose own file says why it cannot be used. */
   boolean isBrokenPremix(String code) {
     noted(Ref.Kind.PREMIX, code, kitchen.find(new Ref(Ref.Kind.PREMIX, code)));
-    return kitchen.brokenPremixes().contains(code);
+    return kitchen.brokenPremixes().containsKey(code);
   }
 
   Optional<Profile> profile(String name) {
@@ -113,6 +113,7 @@ public final class Scope {
 
   /** What the finished feed of a recipe is made of; empty where that must be mended first. */
   Optional<Material.Reworked> reworked(String recipe) {
-    return noted(Ref.Kind.REWORK, recipe, kitchen.reworks().of(recipe));
+    noted(Ref.Kind.REWORK, recipe, kitchen.reworks().state(recipe));
+    return kitchen.reworks().of(recipe);
   }
 }

@@ -66,6 +66,11 @@ final class ReworkSources implements Reworks {
   }
 
   @Override
+  public Optional<?> state(String recipe) {
+    return Optional.of(source(recipe));
+  }
+
+  @Override
   public Reads behind(String recipe) {
     return source(recipe).reads();
   }

@@ -111,13 +111,26 @@ class LarderStateTest {
     assertKept(state, next, List.of());
     assertSameThings(state.stocked().larder().lots(), next.stocked().larder().lots());
     assertSameThings(state.stocked().larder().batches(), next.stocked().larder().batches());
-    assertSameThings(firstPrices(state), firstPrices(next));
+    assertSameThings(state.stocked().larder().prices(), next.stocked().larder().prices());
   }
 
-  private static Map<String, Price> firstPrices(LarderState state) {
-    Map<String, Price> first = new TreeMap<>();
-    state.stocked().larder().prices().forEach((name, prices) -> first.put(name, prices.get(0)));
-    return first;
+  @Test
+  void aChangedPriceLeavesThoseOfOtherIngredients() {
+    LarderState state = LarderState.empty().next(EXAMPLE, NONE);
+    String source =
+        state.stocked().larder().prices().values().iterator().next().get(0).source().id();
+    SortedMap<String, SourceFile> dearer = new TreeMap<>(EXAMPLE);
+    String more = "prices/2027-01.yaml";
+    dearer.put(
+        more,
+        new SourceFile(
+            more, "from: 2027-01-01\nsource: " + source + "\nprices:\n  maize: 0.9 EUR/kg\n"));
+    LarderState next = state.next(dearer, NONE);
+    assertEquals(List.of(), next.stocked().findings());
+    Map<String, List<Price>> before = state.stocked().larder().prices();
+    Map<String, List<Price>> now = next.stocked().larder().prices();
+    assertEquals(before.keySet(), now.keySet());
+    now.forEach((name, prices) -> assertEquals(!name.equals("maize"), prices == before.get(name)));
   }
 
   @Test

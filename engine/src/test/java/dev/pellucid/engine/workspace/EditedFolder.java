@@ -24,9 +24,7 @@ final class EditedFolder {
       try (Stream<Path> all = Files.walk(from)) {
         for (Path file : all.filter(Files::isRegularFile).toList()) {
           String path = from.relativize(file).toString().replace('\\', '/');
-          if (!part.equals("pantry") || !path.startsWith("recipes/")) {
-            texts.put(path, Files.readString(file));
-          }
+          texts.put(path, Files.readString(file));
         }
       }
     }

@@ -8,11 +8,11 @@ import java.util.List;
  * @param moisture the place of moisture among the nutrients
  * @param dryMatter of all that goes in, the coat too
  */
-record Whole(int moisture, double dryMatter, double finished) {
+record FeedYield(int moisture, double dryMatter, double finished) {
 
-  static Whole of(List<Leaf> leaves, int moisture, Balance expected) {
+  static FeedYield of(List<Leaf> leaves, int moisture, Balance expected) {
     double dryMatter = leaves.stream().mapToDouble(leaf -> dryMatter(leaf, moisture)).sum();
-    return new Whole(moisture, dryMatter, expected.finished());
+    return new FeedYield(moisture, dryMatter, expected.finished());
   }
 
   static double dryMatter(Leaf leaf, int moisture) {
