@@ -98,7 +98,7 @@ final class BrokenLimit implements Rule {
   /** What is known is told apart from what may be. */
   private static String is(String what, Limit limit, Certainty certainty) {
     boolean min = limit.side() == Bound.Side.MIN;
-    boolean ratio = limit.subject() instanceof Subject.Ratio;
+    boolean ratio = limit.subject().isRatio();
     return switch (certainty) {
       case TOLD -> what + " is ";
       case AT_MOST -> what + " may be as much as ";
@@ -111,9 +111,11 @@ final class BrokenLimit implements Rule {
   }
 
   private static String told(Subject subject) {
-    return subject instanceof Subject.Inclusion inclusion
-        ? "inclusion of " + String.join(" + ", inclusion.names())
-        : subject.text();
+    return subject.byKind(
+        Subject.Nutrients::text,
+        Subject.Ratio::text,
+        inclusion -> "inclusion of " + String.join(" + ", inclusion.names()),
+        Subject.Cost::text);
   }
 
   static String maximum(Inspection recipe, Limit limit) {
@@ -133,30 +135,25 @@ final class BrokenLimit implements Rule {
   }
 
   private static String label(Verdict verdict, Contributor largest) {
-    LimitWords words = new LimitWords(verdict.limit());
     Subject subject = verdict.limit().subject();
     String who =
         largest.most().path().size() > 1 ? "with " + largest.most().ingredient().name() + " " : "";
-    if (subject instanceof Subject.Ratio ratio) {
-      return who + "supplies " + percent(largest.part()) + " of the " + ratio.over().text();
-    }
-    double value = verdict.shown().figure() - verdict.margin();
+    String supplies = untold(verdict, largest) ? "may supply " : "supplies ";
     return who
-        + brings(verdict, largest)
-        + words.figure(largest.part() * value)
+        + subject.byKind(
+            sum -> supplies + ofFigure(verdict, largest),
+            ratio -> "supplies " + percent(largest.part()) + " of the " + ratio.over().text(),
+            inclusion -> "is " + ofFigure(verdict, largest),
+            cost -> "costs " + ofFigure(verdict, largest));
+  }
+
+  private static String ofFigure(Verdict verdict, Contributor largest) {
+    LimitWords words = new LimitWords(verdict.limit());
+    double value = verdict.shown().figure() - verdict.margin();
+    return words.figure(largest.part() * value)
         + " of the "
         + words.figure(value)
         + words.partUnit();
-  }
-
-  private static String brings(Verdict verdict, Contributor largest) {
-    Subject subject = verdict.limit().subject();
-    if (subject instanceof Subject.Cost) {
-      return "costs ";
-    }
-    return subject instanceof Subject.Inclusion
-        ? "is "
-        : untold(verdict, largest) ? "may supply " : "supplies ";
   }
 
   private static Finding noting(Finding finding, LimitStatus status, Contributors contributors) {
@@ -191,14 +188,13 @@ final class BrokenLimit implements Rule {
   /** Whether a maximum is broken by a content that the largest contributor does not tell. */
   private static boolean untold(Verdict verdict, Contributor largest) {
     return verdict.limit().side() == Bound.Side.MAX
-        && verdict.limit().subject() instanceof Subject.Nutrients sum
-        && sum.nutrients().stream()
+        && verdict.limit().subject().addends().stream()
             .anyMatch(n -> largest.most().composition().unknown().get(n.index()));
   }
 
   private static boolean onlyWhereTold(Verdict verdict) {
-    return verdict.limit().subject() instanceof Subject.Nutrients sum
-        && sum.nutrients().stream().allMatch(Nutrient::whereTold);
+    List<Nutrient> addends = verdict.limit().subject().addends();
+    return !addends.isEmpty() && addends.stream().allMatch(Nutrient::whereTold);
   }
 
   private static String unknownPart(Verdict verdict) {

@@ -71,21 +71,21 @@ final class Contributors {
   }
 
   private static double brings(ComputedFeed feed, Subject subject, End end, boolean told, Row row) {
-    if (subject instanceof Subject.Ratio ratio) {
-      return brings(feed, ratio.over(), end, told, row);
+    return subject.byKind(
+        sum -> brings(feed, sum.nutrients(), end, told, row),
+        ratio -> brings(feed, ratio.over().nutrients(), end, told, row),
+        inclusion -> Readings.isOneOf(row, inclusion.names()) ? row.kg() : 0.0,
+        cost -> row.money());
+  }
+
+  private static double brings(
+      ComputedFeed feed, List<Nutrient> nutrients, End end, boolean told, Row row) {
+    double amount = 0;
+    for (Nutrient nutrient : nutrients) {
+      boolean water = feed.nutrients().isMoisture(nutrient.index());
+      boolean open = told && row.composition().maybeMore().get(nutrient.index());
+      amount += water ? 0 : row.amount(open ? End.EXPECTED : end, nutrient.index());
     }
-    if (subject instanceof Subject.Nutrients sum) {
-      double amount = 0;
-      for (Nutrient nutrient : sum.nutrients()) {
-        boolean water = feed.nutrients().isMoisture(nutrient.index());
-        boolean open = told && row.composition().maybeMore().get(nutrient.index());
-        amount += water ? 0 : row.amount(open ? End.EXPECTED : end, nutrient.index());
-      }
-      return amount;
-    }
-    if (subject instanceof Subject.Inclusion inclusion) {
-      return Readings.isOneOf(row, inclusion.names()) ? row.kg() : 0;
-    }
-    return row.money();
+    return amount;
   }
 }

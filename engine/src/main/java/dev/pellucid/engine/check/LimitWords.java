@@ -2,7 +2,6 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
-import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Bound;
 
 /**
@@ -23,29 +22,24 @@ public final class LimitWords {
 
   /** The figure and the bound in force, told apart, without unit. */
   Figures.Pair against(double base) {
-    double value = shown(base);
-    return Figures.apart(value, shown(limit.inForce()), decimals(value));
+    double value = written.fromBase(base);
+    return Figures.apart(value, written.fromBase(limit.inForce()), decimals(value));
   }
 
   /** A figure by itself, without unit. */
   String figure(double base) {
-    double value = shown(base);
+    double value = written.fromBase(base);
     return Figures.fixed(value, decimals(value));
   }
 
   /** With the blank before it: {@code " mg/kg"}; empty for a bare quotient. */
   String unit() {
-    return written instanceof Bound.Limit.Measured measured
-        ? " " + measured.amount().unitAsWritten().text()
-        : "";
+    return written.unitAsWritten();
   }
 
   /** For parts of the figure: {@code " points"} where the figure is in percent. */
   String partUnit() {
-    return written instanceof Bound.Limit.Measured measured
-            && measured.amount().unit() == Unit.PERCENT
-        ? " points"
-        : unit();
+    return written.unitOfParts();
   }
 
   /** {@code " on dry matter in 95 % of batches"}; empty for the plain case. */
@@ -80,11 +74,5 @@ public final class LimitWords {
 
   private static boolean tooFew(double value, int decimals) {
     return Math.abs(value) * Math.pow(10, decimals) < 10;
-  }
-
-  private double shown(double base) {
-    return written instanceof Bound.Limit.Measured measured
-        ? measured.amount().unit().fromBase(base)
-        : base;
   }
 }

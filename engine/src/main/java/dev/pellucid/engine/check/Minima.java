@@ -2,11 +2,10 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Limit;
-import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -18,11 +17,9 @@ final class Minima {
   Minima(ComputedFeed feed) {
     this.feed = feed;
     for (Limit limit : feed.recipe().limits()) {
-      boolean minimum = limit.side() == Bound.Side.MIN;
-      if (minimum
-          && limit.subject() instanceof Subject.Nutrients sum
-          && sum.nutrients().size() == 1) {
-        byNutrient.merge(sum.nutrients().get(0).index(), limit, this::higher);
+      List<Nutrient> addends = limit.subject().addends();
+      if (limit.side() == Bound.Side.MIN && addends.size() == 1) {
+        byNutrient.merge(addends.get(0).index(), limit, this::higher);
       }
     }
   }
@@ -42,11 +39,6 @@ final class Minima {
 
   static double asFed(ComputedFeed feed, Limit limit) {
     double dry = 1 - feed.balances().expected().moisture();
-    if (limit.basis() instanceof Basis.DryMatter) {
-      return limit.inForce() * dry;
-    }
-    return limit.basis() instanceof Basis.AtMoisture at
-        ? limit.inForce() * dry / (1 - at.moisture())
-        : limit.inForce();
+    return limit.basis().toAsFed(limit.inForce(), dry);
   }
 }

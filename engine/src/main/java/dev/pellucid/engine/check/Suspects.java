@@ -8,10 +8,9 @@ import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line;
-import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
-import dev.pellucid.syntax.Bound.Limit.Measured;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -22,11 +21,9 @@ final class Suspects {
   private Suspects() {}
 
   static Finding named(Finding finding, ComputedFeed feed, Verdict broken) {
-    boolean minimum = broken.limit().side() == Bound.Side.MIN;
-    if (minimum
-        && broken.limit().subject() instanceof Subject.Nutrients sum
-        && sum.nutrients().size() == 1) {
-      Nutrient nutrient = sum.nutrients().get(0);
+    List<Nutrient> addends = broken.limit().subject().addends();
+    if (broken.limit().side() == Bound.Side.MIN && addends.size() == 1) {
+      Nutrient nutrient = addends.get(0);
       return salt(smallSupply(finding, feed, broken, nutrient), feed, broken, nutrient);
     }
     return finding;
@@ -78,7 +75,7 @@ final class Suspects {
   }
 
   private static boolean isFigureOf(Line line, Verdict broken) {
-    return broken.limit().writtenInForce() instanceof Measured
+    return broken.limit().writtenInForce().measured().isPresent()
         && Math.abs(line.designed().part() / broken.limit().inForce() - 1) < 1e-6;
   }
 }

@@ -165,11 +165,8 @@ final class UnknownContent implements Rule {
 
   /** What breaks the limit where it is more than told. */
   private static Stream<Nutrient> nutrients(Limit limit) {
-    if (limit.subject() instanceof Subject.Ratio ratio) {
-      return (isMaximum(limit) ? ratio.over() : ratio.under()).nutrients().stream();
-    }
-    return limit.subject() instanceof Subject.Nutrients sum
-        ? sum.nutrients().stream()
-        : Stream.empty();
+    Subject subject = limit.subject();
+    boolean byMoreBelow = subject.isRatio() && !isMaximum(limit);
+    return (byMoreBelow ? subject.loweredBy() : subject.raisedBy()).stream();
   }
 }

@@ -4,7 +4,6 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.RetentionGap;
 import dev.pellucid.engine.compute.Retentions;
 import dev.pellucid.engine.judge.LimitStatus;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.About;
@@ -66,20 +65,13 @@ final class UnknownRetention implements Rule {
   /** Whether some ingredient brings it in a form of one of these classes. */
   private static boolean hangs(
       Subject subject, ComputedFeed feed, Retentions retentions, List<String> classes) {
-    return nutrients(subject).stream()
+    return subject.raisedBy().stream()
         .anyMatch(
             one ->
                 feed.rows().stream()
                     .map(row -> row.composition().stability().get(one.index()))
                     .flatMap(stability -> retentions.at(stability).stream())
                     .anyMatch(retention -> classes.contains(retention.stability())));
-  }
-
-  private static List<Nutrient> nutrients(Subject subject) {
-    if (subject instanceof Subject.Ratio ratio) {
-      return ratio.over().nutrients();
-    }
-    return subject instanceof Subject.Nutrients sum ? sum.nutrients() : List.of();
   }
 
   private static String step(RetentionGap gap) {

@@ -55,11 +55,7 @@ final class UnknownSpread implements Rule {
 
   /** Which of those without a spread brings the most. */
   private static Optional<Row> most(ComputedFeed feed, Subject subject) {
-    List<Nutrient> nutrients =
-        subject instanceof Subject.Ratio ratio
-            ? Stream.concat(ratio.over().nutrients().stream(), ratio.under().nutrients().stream())
-                .toList()
-            : subject instanceof Subject.Nutrients sum ? sum.nutrients() : List.of();
+    List<Nutrient> nutrients = subject.nutrients();
     return feed.rows().stream()
         .filter(row -> without(row, nutrients).findAny().isPresent())
         .max(

@@ -2,10 +2,10 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.resolve.Limit;
-import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +28,7 @@ final class Unpriced implements Rule {
   public void look(Inspection recipe, Remarks out) {
     Optional<Limit> limit =
         recipe.recipe().limits().stream()
-            .filter(one -> one.subject() instanceof Subject.Cost)
+            .filter(one -> one.subject().figure() == Kind.PRICE)
             .findFirst();
     recipe
         .feed()

@@ -143,8 +143,8 @@ public final class FigureTaking {
     Limit limit = verdict.limit();
     Bound.Limit inForce = limit.writtenInForce();
     Verdict.Shown known = verdict.shown();
-    double judged = shown(known.figure(), inForce);
-    double bound = shown(limit.inForce(), inForce);
+    double judged = inForce.fromBase(known.figure());
+    double bound = inForce.fromBase(limit.inForce());
     double room = limit.side() == Bound.Side.MIN ? judged - bound : bound - judged;
     return new Held(
         profile(limit),
@@ -153,7 +153,7 @@ public final class FigureTaking {
         words(limit, inForce),
         judged,
         known.certainty(),
-        inForce instanceof Bound.Limit.Measured measured ? measured.amount().unit().symbol() : "",
+        inForce.unit(),
         bound == 0 ? room : room / Math.abs(bound),
         verdict.keeps(),
         status.state().isJudged());
@@ -165,12 +165,6 @@ public final class FigureTaking {
             ? " in " + Figures.plain(limit.inBatches().getAsDouble(), Unit.PERCENT) + " of batches"
             : "";
     return limit.side().word() + " " + bound.asWritten() + limit.basis().words() + batches;
-  }
-
-  private static double shown(double base, Bound.Limit written) {
-    return written instanceof Bound.Limit.Measured measured
-        ? measured.amount().unit().fromBase(base)
-        : base;
   }
 
   private Set<String> waivers() {

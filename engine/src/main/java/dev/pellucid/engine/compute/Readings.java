@@ -60,16 +60,11 @@ public final class Readings {
   }
 
   private Reading at(Subject subject, Basis basis, End end, boolean spread) {
-    if (subject instanceof Subject.Nutrients sum) {
-      return sum(indexes(sum), basis, end, spread);
-    }
-    if (subject instanceof Subject.Ratio ratio) {
-      return ratio(ratio, end, spread);
-    }
-    if (subject instanceof Subject.Inclusion inclusion) {
-      return plain(inclusion(inclusion.names()), Certainty.TOLD);
-    }
-    return plain(feed.costPerKg(), Certainty.of(!feed.unpriced().isEmpty(), false));
+    return subject.byKind(
+        sum -> sum(indexes(sum), basis, end, spread),
+        ratio -> ratio(ratio, end, spread),
+        inclusion -> plain(inclusion(inclusion.names()), Certainty.TOLD),
+        cost -> plain(feed.costPerKg(), Certainty.of(!feed.unpriced().isEmpty(), false)));
   }
 
   /**
@@ -77,15 +72,8 @@ public final class Readings {
    * the feed must tell it.
    */
   public boolean isTold(Subject subject) {
-    if (!(subject instanceof Subject.Nutrients sum)) {
-      return true;
-    }
-    for (Nutrient one : sum.nutrients()) {
-      if (!one.whereTold() || isTold(one)) {
-        return true;
-      }
-    }
-    return false;
+    List<Nutrient> addends = subject.addends();
+    return addends.isEmpty() || addends.stream().anyMatch(one -> !one.whereTold() || isTold(one));
   }
 
   private boolean isTold(Nutrient one) {
@@ -142,12 +130,8 @@ public final class Readings {
 
   /** Water alone holds nothing on dry matter. */
   private static double factor(Basis basis, Balance balance) {
-    if (basis instanceof Basis.AsFed) {
-      return 1;
-    }
-    double dry = 1 - balance.moisture();
-    double wanted = basis instanceof Basis.AtMoisture told ? 1 - told.moisture() : 1;
-    return dry > 0 ? wanted / dry : 0;
+    double factor = basis.fromAsFed(Math.max(0, 1 - balance.moisture()));
+    return Double.isFinite(factor) ? factor : 0;
   }
 
   /**

@@ -45,21 +45,17 @@ public final class Explainer {
   }
 
   private Explanation explained(Subject subject) {
-    List<Sum> sums = new ArrayList<>();
-    Optional<String> ratio = Optional.empty();
-    if (subject instanceof Subject.Nutrients one) {
-      sums.add(sum(one));
-    } else if (subject instanceof Subject.Ratio two) {
-      sums.add(sum(two.over()));
-      sums.add(sum(two.under()));
-      ratio = Optional.of(quotient(two));
-    } else if (subject instanceof Subject.Inclusion inclusion) {
-      sums.add(inclusion(inclusion));
-    } else {
-      sums.add(cost());
-    }
-    return new Explanation(
-        feed.recipe().code(), subject.text(), feed.balances().expected().finished(), sums, ratio);
+    return subject.byKind(
+        sum -> explained(subject, Optional.empty(), sum(sum)),
+        ratio ->
+            explained(subject, Optional.of(quotient(ratio)), sum(ratio.over()), sum(ratio.under())),
+        inclusion -> explained(subject, Optional.empty(), inclusion(inclusion)),
+        cost -> explained(subject, Optional.empty(), cost()));
+  }
+
+  private Explanation explained(Subject subject, Optional<String> ratio, Sum... sums) {
+    double finished = feed.balances().expected().finished();
+    return new Explanation(feed.recipe().code(), subject.text(), finished, List.of(sums), ratio);
   }
 
   private Sum sum(Subject.Nutrients sum) {

@@ -5,7 +5,6 @@ import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
-import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Bound;
 
 /**
@@ -50,8 +49,8 @@ final class LimitLine {
     this.limit = verdict.limit();
     this.written = limit.writtenInForce();
     this.certainty = verdict.shown().certainty();
-    this.judged = shown(verdict.shown().figure());
-    this.inForce = shown(limit.inForce());
+    this.judged = written.fromBase(verdict.shown().figure());
+    this.inForce = written.fromBase(limit.inForce());
     this.decimals = decimals(judged, inForce);
   }
 
@@ -59,7 +58,7 @@ final class LimitLine {
     LimitLine line = new LimitLine(status);
     return FactLine.of(
         line.limit.subject().text(),
-        line.figure() + line.unit(),
+        line.figure() + line.written.unitAsWritten(),
         line.bound(),
         line.standing(),
         line.limit.origin().name());
@@ -74,25 +73,6 @@ final class LimitLine {
 
   private String figure() {
     return certainty.sign() + (judged == 0 ? "0" : Figures.fixed(judged, decimals));
-  }
-
-  private double shown(double base) {
-    return written instanceof Bound.Limit.Measured measured
-        ? measured.amount().unit().fromBase(base)
-        : base;
-  }
-
-  private String unit() {
-    return written instanceof Bound.Limit.Measured measured
-        ? " " + measured.amount().unitAsWritten().text()
-        : "";
-  }
-
-  private String partUnit() {
-    boolean percent =
-        written instanceof Bound.Limit.Measured measured
-            && measured.amount().unit() == Unit.PERCENT;
-    return percent ? " points" : unit();
   }
 
   private String bound() {
@@ -145,6 +125,8 @@ final class LimitLine {
   private String room() {
     double room = Math.abs(judged - inForce);
     boolean none = room <= CLOSE * Math.abs(inForce);
-    return none ? "" : Figures.fixed(room, Math.min(decimals, Figures.decimals(room))) + partUnit();
+    return none
+        ? ""
+        : Figures.fixed(room, Math.min(decimals, Figures.decimals(room))) + written.unitOfParts();
   }
 }

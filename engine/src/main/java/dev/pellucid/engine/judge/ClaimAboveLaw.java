@@ -1,11 +1,9 @@
 package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Label;
 import dev.pellucid.engine.resolve.Label.Claim;
 import dev.pellucid.engine.resolve.Limit;
-import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,9 +23,10 @@ public record ClaimAboveLaw(Claim claim, Limit limit, double said) {
    */
   static List<ClaimAboveLaw> in(ComputedFeed feed) {
     List<ClaimAboveLaw> above = new ArrayList<>();
+    double dry = 1 - feed.balances().expected().moisture();
     for (Claim claim : feed.recipe().label().map(Label::claims).orElse(List.of())) {
       for (Limit limit : feed.recipe().limits()) {
-        double said = claim.base() * asFedTo(limit.basis(), feed);
+        double said = claim.base() * limit.basis().fromAsFed(dry);
         if (isLawOn(limit, claim) && said > limit.bound() * (1 + CLOSE)) {
           above.add(new ClaimAboveLaw(claim, limit, said));
         }
@@ -39,15 +38,6 @@ public record ClaimAboveLaw(Claim claim, Limit limit, double said) {
   private static boolean isLawOn(Limit limit, Claim claim) {
     return limit.side() == Bound.Side.MAX
         && limit.origin().kind() == Limit.Kind.LAW
-        && limit.subject() instanceof Subject.Nutrients sum
-        && sum.nutrients().equals(List.of(claim.nutrient()));
-  }
-
-  private static double asFedTo(Basis basis, ComputedFeed feed) {
-    double dry = 1 - feed.balances().expected().moisture();
-    if (basis instanceof Basis.DryMatter) {
-      return 1 / dry;
-    }
-    return basis instanceof Basis.AtMoisture told ? (1 - told.moisture()) / dry : 1;
+        && limit.subject().addends().equals(List.of(claim.nutrient()));
   }
 }

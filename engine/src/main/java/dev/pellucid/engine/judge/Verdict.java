@@ -4,7 +4,6 @@ import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.resolve.Limit;
-import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
 
 /**
@@ -51,8 +50,7 @@ public record Verdict(Limit limit, End end, Reading reading, double margin, bool
    * ratio it can move either way.
    */
   boolean isOpen() {
-    return reading.unbounded()
-        && (limit.side() == Bound.Side.MAX || limit.subject() instanceof Subject.Ratio);
+    return reading.unbounded() && (limit.side() == Bound.Side.MAX || limit.subject().isRatio());
   }
 
   /**
@@ -61,10 +59,8 @@ public record Verdict(Limit limit, End end, Reading reading, double margin, bool
    * be judged.
    */
   boolean untoldBreaks() {
-    boolean ratio = limit.subject() instanceof Subject.Ratio;
-    boolean sum = limit.subject() instanceof Subject.Nutrients;
     return !keeps
-        && (ratio || (sum && limit.side() == Bound.Side.MAX))
+        && (limit.subject().isRatio() || limit.side() == Bound.Side.MAX)
         && withoutUntold() != judged()
         && keeps(withoutUntold());
   }
@@ -91,7 +87,7 @@ public record Verdict(Limit limit, End end, Reading reading, double margin, bool
     if (keeps) {
       return new Shown(judged(), max && reading.unbounded() ? Certainty.AT_LEAST : Certainty.TOLD);
     }
-    boolean ratio = limit.subject() instanceof Subject.Ratio;
+    boolean ratio = limit.subject().isRatio();
     if (!max && !ratio) {
       boolean bounded = reading.unknownShare() == 0 && reading.certainty() != Certainty.TOLD;
       boolean more = bounded || reading.unknownShare() > A_TRACE;

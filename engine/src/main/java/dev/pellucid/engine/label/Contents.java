@@ -9,7 +9,6 @@ import dev.pellucid.engine.larder.LabelRules;
 import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
-import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -95,10 +94,7 @@ final class Contents {
     return feed.recipe().limits().stream()
         .filter(limit -> limit.side() == Bound.Side.MAX)
         .filter(limit -> limit.origin().kind() == Limit.Kind.LAW)
-        .anyMatch(
-            limit ->
-                limit.subject() instanceof Subject.Nutrients sum
-                    && sum.nutrients().contains(nutrient));
+        .anyMatch(limit -> limit.subject().addends().contains(nutrient));
   }
 
   private Fact fact(Ingredient one, Nutrient nutrient) {

@@ -3,7 +3,6 @@ package dev.pellucid.engine.plan;
 import dev.pellucid.engine.compute.Reading;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.plan.Expectation.Held;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
@@ -15,7 +14,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * Groups limits by what they are about. Cost has no place on the floor, and an inclusion is no
@@ -29,7 +27,7 @@ public final class Expectations {
     Map<String, List<LimitStatus>> bySubject = new LinkedHashMap<>();
     for (LimitStatus status : limits) {
       Subject subject = status.limit().subject();
-      if (subject instanceof Subject.Nutrients || subject instanceof Subject.Ratio) {
+      if (!subject.nutrients().isEmpty()) {
         String key = subject.text() + status.limit().basis().words();
         bySubject.computeIfAbsent(key, none -> new ArrayList<>()).add(status);
       }
@@ -42,10 +40,10 @@ public final class Expectations {
     Reading reading = group.get(0).expected();
     Bound.Limit written = first.writtenInForce();
     return new Expectation(
-        title(first.subject()),
+        first.subject().title(),
         first.basis().words(),
-        unit(written),
-        shown(reading.value(), written),
+        written.unit(),
+        written.fromBase(reading.value()),
         reading.certainty(),
         group.stream().map(Expectations::held).toList());
   }
@@ -56,11 +54,11 @@ public final class Expectations {
     Bound.Limit written = limit.writtenInForce();
     return new Held(
         limit.side().word() + " " + written.asWritten() + batches(limit),
-        shown(verdict.judged(), written),
-        shown(verdict.shown().figure(), written),
+        written.fromBase(verdict.judged()),
+        written.fromBase(verdict.shown().figure()),
         verdict.shown().certainty(),
-        shown(limit.inForce(), written),
-        unit(written),
+        written.fromBase(limit.inForce()),
+        written.unit(),
         limit.origin().kind().word(),
         limit.origin().name(),
         limit.waiver().map(Waiver::until),
@@ -84,33 +82,11 @@ public final class Expectations {
   private static Waived waived(Limit limit, Waiver waiver) {
     String side = limit.side().word() + " ";
     return new Waived(
-        title(limit.subject()) + limit.basis().words(),
+        limit.subject().title() + limit.basis().words(),
         side + waiver.written().asWritten(),
         side + limit.written().asWritten(),
         waiver.until(),
         waiver.by(),
         waiver.because());
-  }
-
-  private static String title(Subject subject) {
-    if (subject instanceof Subject.Nutrients sum) {
-      return sum.nutrients().stream().map(Nutrient::title).collect(Collectors.joining(" + "));
-    }
-    if (subject instanceof Subject.Ratio ratio) {
-      return title(ratio.over()) + " : " + title(ratio.under());
-    }
-    return subject.text();
-  }
-
-  private static double shown(double base, Bound.Limit written) {
-    return written instanceof Bound.Limit.Measured measured
-        ? measured.amount().unit().fromBase(base)
-        : base;
-  }
-
-  private static String unit(Bound.Limit written) {
-    return written instanceof Bound.Limit.Measured measured
-        ? measured.amount().unit().symbol()
-        : "";
   }
 }

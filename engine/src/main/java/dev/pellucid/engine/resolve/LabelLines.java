@@ -55,15 +55,11 @@ final class LabelLines {
   }
 
   private void claim(Nutrient nutrient, Manner manner, LabelLine line, Bound.Limit figure) {
-    if (figure instanceof Bound.Limit.Measured measured
-        && limits.fits(new Subject.Nutrients(List.of(nutrient), nutrient.name()), measured)) {
-      claims.add(
-          new Claim(
-              nutrient,
-              manner,
-              measured.amount().base(),
-              measured.amount(),
-              line.nutrient().span()));
-    }
+    Subject subject = new Subject.Nutrients(List.of(nutrient), nutrient.name());
+    figure
+        .measured()
+        .filter(amount -> limits.fits(subject, amount))
+        .map(amount -> new Claim(nutrient, manner, amount.base(), amount, line.nutrient().span()))
+        .ifPresent(claims::add);
   }
 }

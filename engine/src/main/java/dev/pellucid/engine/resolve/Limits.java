@@ -10,6 +10,7 @@ import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.syntax.Left;
 import dev.pellucid.syntax.LimitLine;
+import dev.pellucid.syntax.Numeral;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.Span;
@@ -105,12 +106,13 @@ final class Limits {
   }
 
   static Basis basis(Optional<dev.pellucid.syntax.Basis> written) {
-    if (written.isEmpty()) {
-      return new Basis.AsFed();
-    }
-    return written.get() instanceof dev.pellucid.syntax.Basis.AtMoisture at
-        ? new Basis.AtMoisture(at.moisture().base(), at.moisture().asWritten())
-        : new Basis.DryMatter();
+    return written.map(Limits::basis).orElse(new Basis.AsFed());
+  }
+
+  private static Basis basis(dev.pellucid.syntax.Basis written) {
+    return written.byKind(
+        dry -> new Basis.DryMatter(),
+        at -> new Basis.AtMoisture(at.moisture().base(), at.moisture().asWritten()));
   }
 
   Optional<Subject> subject(Left left) {
@@ -242,47 +244,49 @@ final class Limits {
   }
 
   OptionalDouble base(Subject subject, Bound bound) {
-    Kind needed = kind(subject);
-    if (bound.limit() instanceof Bound.Limit.Bare bare) {
-      return isPerEnergy(subject)
-          ? withoutUnit(subject, bare)
-          : OptionalDouble.of(bare.figure().doubleValue());
+    return bound
+        .limit()
+        .byKind(amount -> withUnit(subject, amount), number -> withoutUnit(subject, number));
+  }
+
+  private OptionalDouble withUnit(Subject subject, Amount amount) {
+    boolean fits =
+        fits(subject, amount) && (subject.figure() != Kind.PRICE || currencyFits(amount));
+    return fits ? OptionalDouble.of(amount.base()) : OptionalDouble.empty();
+  }
+
+  private OptionalDouble withoutUnit(Subject subject, Numeral number) {
+    if (subject.figure() != Kind.SHARE_PER_ENERGY) {
+      return OptionalDouble.of(number.value().doubleValue());
     }
-    Bound.Limit.Measured measured = (Bound.Limit.Measured) bound.limit();
-    boolean fits = fits(subject, measured) && (needed != Kind.PRICE || currencyFits(measured));
-    return fits ? OptionalDouble.of(measured.amount().base()) : OptionalDouble.empty();
-  }
-
-  private static boolean isPerEnergy(Subject subject) {
-    return subject instanceof Subject.Ratio ratio && ratio.kind() == Subject.RatioKind.PER_ENERGY;
-  }
-
-  private OptionalDouble withoutUnit(Subject subject, Bound.Limit.Bare bare) {
-    String meant = bare.asWritten() + " " + example(kind(subject));
+    String meant = number.text() + " " + example(subject.figure());
     findings.add(
         Finding.error(
                 OTHER_KIND,
-                bare.number().span(),
-                subject.text() + " is told in " + example(kind(subject)) + ", and this has no unit")
+                number.span(),
+                subject.text()
+                    + " is told in "
+                    + example(subject.figure())
+                    + ", and this has no unit")
             .helping("write " + meant)
-            .mending(bare.number().span(), meant));
+            .mending(number.span(), meant));
     return OptionalDouble.empty();
   }
 
   /** Whether a figure is in a unit of the subject's kind; a finding where not. */
-  boolean fits(Subject subject, Bound.Limit.Measured measured) {
-    Kind needed = kind(subject);
-    boolean fits = measured.amount().unit().kind() == needed;
+  boolean fits(Subject subject, Amount amount) {
+    Kind needed = subject.figure();
+    boolean fits = amount.unit().kind() == needed;
     if (!fits) {
-      findings.add(otherKind(subject, measured, needed));
+      findings.add(otherKind(subject, amount, needed));
     }
     return fits;
   }
 
-  private boolean currencyFits(Bound.Limit.Measured measured) {
+  private boolean currencyFits(Amount amount) {
     String currency = larder.settings().currency();
-    Span unit = measured.amount().unitAsWritten().span();
-    if (measured.amount().unitAsWritten().text().startsWith(currency)) {
+    Span unit = amount.unitAsWritten().span();
+    if (amount.unitAsWritten().text().startsWith(currency)) {
       return true;
     }
     findings.add(
@@ -291,15 +295,15 @@ final class Limits {
     return false;
   }
 
-  private static Finding otherKind(Subject subject, Bound.Limit.Measured written, Kind needed) {
+  private static Finding otherKind(Subject subject, Amount written, Kind needed) {
     return Finding.error(
             OTHER_KIND,
-            written.amount().unitAsWritten().span(),
+            written.unitAsWritten().span(),
             subject.text()
                 + " is told in "
                 + example(needed)
                 + ", not in "
-                + written.amount().unitAsWritten())
+                + written.unitAsWritten())
         .helping("use a unit like " + example(needed));
   }
 
@@ -309,15 +313,5 @@ final class Limits {
       case PRICE -> "EUR/kg, in the currency of the folder";
       default -> kind.base();
     };
-  }
-
-  private static Kind kind(Subject subject) {
-    if (subject instanceof Subject.Nutrients sum) {
-      return sum.nutrients().get(0).unit().kind();
-    }
-    if (subject instanceof Subject.Ratio ratio) {
-      return ratio.kind() == Subject.RatioKind.PLAIN ? Kind.SHARE : Kind.SHARE_PER_ENERGY;
-    }
-    return subject instanceof Subject.Inclusion ? Kind.SHARE : Kind.PRICE;
   }
 }

@@ -171,13 +171,9 @@ final class Waivers {
     return Finding.warning(
             UNUSED,
             line.left().span(),
-            waived + " replaces nothing, the limit stands " + named(limit.basis()))
-        .labelled("told " + named(basis))
+            waived + " replaces nothing, the limit stands " + limit.basis().name())
+        .labelled("told " + basis.name())
         .seeing("limit written", limit.origin().span())
         .helping("tell the figure on the basis of the limit, and write that basis");
-  }
-
-  private static String named(Basis basis) {
-    return basis instanceof Basis.AsFed ? "as fed" : basis.words().strip();
   }
 }
