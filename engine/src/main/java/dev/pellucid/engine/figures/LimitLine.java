@@ -59,7 +59,7 @@ final class LimitLine {
     return FactLine.of(
         line.limit.subject().text(),
         line.figure() + line.written.unitAsWritten(),
-        line.bound(),
+        line.limit.demand().asked(),
         line.standing(),
         line.limit.origin().name());
   }
@@ -73,18 +73,6 @@ final class LimitLine {
 
   private String figure() {
     return certainty.sign() + (judged == 0 ? "0" : Figures.fixed(judged, decimals));
-  }
-
-  private String bound() {
-    String batches =
-        limit.inBatches().isPresent()
-            ? " in " + Figures.plain(limit.inBatches().getAsDouble() * 100) + " % of batches"
-            : "";
-    return limit.side().word()
-        + " "
-        + limit.written().asWritten()
-        + limit.basis().words()
-        + batches;
   }
 
   static Word word(LimitStatus status) {
