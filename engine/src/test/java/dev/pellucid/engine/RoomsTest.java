@@ -18,6 +18,7 @@ import com.tngtech.archunit.lang.ArchRule;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.engine.judge.LabelVerdict;
+import dev.pellucid.engine.resolve.Demand;
 import dev.pellucid.measure.Calendar;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Property;
@@ -149,6 +150,16 @@ class RoomsTest {
             "engine.resolve",
             "engine.compute"),
         Room.of(
+            "engine.account",
+            3,
+            "measure",
+            "syntax",
+            "engine.quantity",
+            "engine.larder",
+            "engine.resolve",
+            "engine.compute",
+            "engine.judge"),
+        Room.of(
             "engine.check",
             30,
             "text",
@@ -181,11 +192,11 @@ class RoomsTest {
                 "engine.compare",
                 9,
                 "measure",
-                "syntax",
                 "engine.quantity",
                 "engine.larder",
                 "engine.resolve",
                 "engine.compute",
+                "engine.account",
                 "engine.check",
                 "engine.judge",
                 "engine.floor",
@@ -201,7 +212,7 @@ class RoomsTest {
             "engine.quantity",
             "engine.larder",
             "engine.resolve",
-            "engine.compute",
+            "engine.account",
             "engine.judge"),
         Room.of("engine.quality", 5),
         Room.of(
@@ -239,6 +250,7 @@ class RoomsTest {
             "engine.larder",
             "engine.resolve",
             "engine.compute",
+            "engine.account",
             "engine.judge",
             "engine.floor",
             "engine.sequence"),
@@ -258,12 +270,13 @@ class RoomsTest {
                 "text",
                 "measure",
                 "engine.quantity",
+                "engine.account",
                 "engine.compare",
                 "engine.explain",
                 "engine.label",
                 "engine.made",
                 "engine.plan")
-            .knowing(Step.class, LabelVerdict.Outcome.class)
+            .knowing(Step.class, Demand.class, LabelVerdict.Outcome.class)
             .using("com.github.difflib.."),
         Room.of(
                 "engine.site",
@@ -275,12 +288,21 @@ class RoomsTest {
                 "engine.resolve",
                 "engine.compute",
                 "engine.judge",
+                "engine.account",
                 "engine.compare",
                 "engine.explain",
                 "engine.plan")
             .using("j2html.."),
-        Room.of("engine.outcome", 12, "text", "measure", "finding", "show", "engine.compare")
-            .knowing(LabelVerdict.Outcome.class)
+        Room.of(
+                "engine.outcome",
+                12,
+                "text",
+                "measure",
+                "finding",
+                "show",
+                "engine.account",
+                "engine.compare")
+            .knowing(Demand.class, LabelVerdict.Outcome.class)
             .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
         Room.of("engine.folder", 2, "text", "finding", "parse")
@@ -317,6 +339,7 @@ class RoomsTest {
             "engine.outcome",
             "engine.resolve",
             "engine.compute",
+            "engine.account",
             "engine.check",
             "engine.judge",
             "engine.compare",

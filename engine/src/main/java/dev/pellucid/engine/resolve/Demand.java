@@ -67,19 +67,44 @@ public record Demand(
     return about() + terms() + " (" + by + ")";
   }
 
+  /** {@code min 35 %}, whatever is waived. */
+  public String bound() {
+    return side.word() + " " + written;
+  }
+
+  /** The bound in force. */
+  public String boundNow() {
+    return side.word() + " " + inForce;
+  }
+
   /** {@code min 35 % on dry matter in 95 % of batches}, whatever is waived. */
   public String asked() {
-    return side.word() + " " + written + terms();
+    return bound() + terms();
   }
 
   /** The same with the bound in force. */
   public String askedNow() {
-    return side.word() + " " + inForce + terms();
+    return boundNow() + terms();
+  }
+
+  /** {@code crude-protein min 35 % on dry matter}, as its line says it, whatever is waived. */
+  public String line() {
+    return subject + " " + asked();
+  }
+
+  /** The same with the bound in force. */
+  public String lineNow() {
+    return subject + " " + askedNow();
+  }
+
+  /** Whether another bound stands in place of the one that was written. */
+  public boolean isWaived() {
+    return !inForce.equals(written);
   }
 
   /** The bound in force where the basis stands elsewhere: {@code min 35 % in 95 % of batches}. */
   public String askedNowBesideBasis() {
-    return side.word() + " " + inForce + batches();
+    return boundNow() + batches();
   }
 
   /** {@code crude-protein min 33 % until 2026-12-01}; empty where nothing is waived. */
@@ -90,6 +115,11 @@ public record Demand(
   /** The profile that asks for it; empty for the recipe itself. */
   public String profile() {
     return kind == Limit.Kind.RECIPE ? "" : by;
+  }
+
+  /** What kind of demand it is, in a word: {@code need}. */
+  public String kindWord() {
+    return kind.word();
   }
 
   /** The same for all limits that ask the same of the same feed, whatever their figures. */
