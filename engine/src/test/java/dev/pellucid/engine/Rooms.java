@@ -7,6 +7,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import dev.pellucid.engine.judge.LabelVerdict;
+import dev.pellucid.engine.resolve.Demand;
 import dev.pellucid.measure.Calendar;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Property;
@@ -151,6 +152,16 @@ final class Rooms {
             "engine.resolve",
             "engine.compute"),
         Room.of(
+            "engine.account",
+            3,
+            "measure",
+            "syntax",
+            "engine.quantity",
+            "engine.larder",
+            "engine.resolve",
+            "engine.compute",
+            "engine.judge"),
+        Room.of(
             "engine.check",
             30,
             "text",
@@ -182,8 +193,8 @@ final class Rooms {
         Room.of(
                 "engine.compare",
                 9,
+                "engine.account",
                 "measure",
-                "syntax",
                 "engine.quantity",
                 "engine.larder",
                 "engine.resolve",
@@ -196,6 +207,7 @@ final class Rooms {
         Room.of(
             "engine.figures",
             5,
+            "engine.account",
             "text",
             "measure",
             "finding",
@@ -203,7 +215,6 @@ final class Rooms {
             "engine.quantity",
             "engine.larder",
             "engine.resolve",
-            "engine.compute",
             "engine.judge"),
         Room.of("engine.quality", 5),
         Room.of(
@@ -234,6 +245,7 @@ final class Rooms {
         Room.of(
             "engine.plan",
             15,
+            "engine.account",
             "measure",
             "syntax",
             "engine.quantity",
@@ -253,22 +265,27 @@ final class Rooms {
             "engine.resolve",
             "engine.compute",
             "engine.plan"),
+        // The only room that decides what stands in a page as it is.
+        Room.of("engine.html", 4).using("j2html.."),
         Room.of(
                 "engine.report",
                 9,
+                "engine.account",
                 "text",
                 "measure",
                 "engine.quantity",
                 "engine.compare",
                 "engine.explain",
+                "engine.html",
                 "engine.label",
                 "engine.made",
                 "engine.plan")
-            .knowing(Step.class, LabelVerdict.Outcome.class)
-            .using("com.github.difflib.."),
+            .knowing(Step.class, Demand.class, LabelVerdict.Outcome.class)
+            .using("com.github.difflib..", "j2html.."),
         Room.of(
                 "engine.site",
                 12,
+                "engine.account",
                 "measure",
                 "syntax",
                 "engine.quantity",
@@ -278,10 +295,19 @@ final class Rooms {
                 "engine.judge",
                 "engine.compare",
                 "engine.explain",
+                "engine.html",
                 "engine.plan")
             .using("j2html.."),
-        Room.of("engine.outcome", 12, "text", "measure", "finding", "show", "engine.compare")
-            .knowing(LabelVerdict.Outcome.class)
+        Room.of(
+                "engine.outcome",
+                12,
+                "engine.account",
+                "text",
+                "measure",
+                "finding",
+                "show",
+                "engine.compare")
+            .knowing(Demand.class, LabelVerdict.Outcome.class)
             .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
         Room.of("engine.folder", 2, "text", "finding", "parse")
@@ -305,6 +331,7 @@ final class Rooms {
         Room.of(
             "engine.goal",
             15,
+            "engine.account",
             "text",
             "finding",
             "syntax",

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.account.Account.Inclusion;
 import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.compute.ComputedFeed;
@@ -16,7 +17,6 @@ import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.site.FeedView.Figured;
 import dev.pellucid.engine.site.FeedView.Flow;
 import dev.pellucid.engine.site.FeedView.FlowKind;
-import dev.pellucid.engine.site.FeedView.Use;
 import dev.pellucid.engine.site.FeedViews;
 import dev.pellucid.engine.workspace.Checked;
 import dev.pellucid.engine.workspace.ReadFolder;
@@ -66,7 +66,7 @@ class SiteTest {
   void readsAsAccepted(String page) throws IOException {
     Pellucid.report(SMALL, new PrintedPaths("farm/"), DAY, List.of(), out);
     Approvals.verify(
-        Files.readString(out.resolve(page)),
+        Inlined.byName(Files.readString(out.resolve(page))),
         Approvals.NAMES
             .withParameters(page.replace('/', '-').replace(".html", ""))
             .forFile()
@@ -126,11 +126,15 @@ class SiteTest {
     figured(EXAMPLE)
         .forEach(
             (code, feed) -> {
-              double cost = feed.taken().costPerKg();
-              assertEquals(cost, feed.uses().stream().mapToDouble(Use::money).sum(), 1e-9, code);
+              double cost = feed.taken().account().costPerKg();
               assertEquals(
                   cost,
-                  feed.taken().costs().values().stream()
+                  feed.taken().account().inclusions().stream().mapToDouble(Inclusion::money).sum(),
+                  1e-9,
+                  code);
+              assertEquals(
+                  cost,
+                  feed.taken().account().costs().values().stream()
                       .mapToDouble(one -> one.perKgBagged())
                       .sum(),
                   1e-9,
@@ -151,9 +155,9 @@ class SiteTest {
       double money =
           feeds.entrySet().stream()
               .filter(feed -> feed.getKey().equals(change.code()))
-              .flatMap(feed -> feed.getValue().uses().stream())
+              .flatMap(feed -> feed.getValue().taken().account().inclusions().stream())
               .filter(use -> use.ingredient().equals("maize"))
-              .mapToDouble(Use::money)
+              .mapToDouble(Inclusion::money)
               .sum();
       assertEquals(change.costMoved(), money * 0.1, 1e-9, change.code());
       compared++;

@@ -81,18 +81,8 @@ final class BrokenLimit implements Rule {
 
   static String headline(Inspection recipe, Limit limit, Verdict.Shown shown) {
     LimitWords words = new LimitWords(limit);
-    Figures.Pair figures = words.against(shown.figure());
-    boolean min = limit.side() == Bound.Side.MIN;
-    String bound = min ? minimum(recipe, limit) : maximum(recipe, limit);
     return is(told(limit.subject()), limit, shown.certainty())
-        + figures.value()
-        + words.unit()
-        + words.terms()
-        + ", the "
-        + bound
-        + " is "
-        + figures.other()
-        + words.unit();
+        + words.against(recipe, shown.figure(), words.terms());
   }
 
   /** What is known is told apart from what may be. */
@@ -116,22 +106,6 @@ final class BrokenLimit implements Rule {
         Subject.Ratio::text,
         inclusion -> "inclusion of " + String.join(" + ", inclusion.names()),
         Subject.Cost::text);
-  }
-
-  static String maximum(Inspection recipe, Limit limit) {
-    return bound(recipe, limit, "maximum");
-  }
-
-  static String minimum(Inspection recipe, Limit limit) {
-    return bound(recipe, limit, "minimum");
-  }
-
-  private static String bound(Inspection recipe, Limit limit, String word) {
-    if (limit.origin().kind() == Limit.Kind.LAW) {
-      String where = recipe.larder().settings().jurisdiction().map(j -> " (" + j + ")").orElse("");
-      return "legal " + word + where;
-    }
-    return limit.waiver().isPresent() ? word + " under its waiver" : word;
   }
 
   private static String label(Verdict verdict, Contributor largest) {

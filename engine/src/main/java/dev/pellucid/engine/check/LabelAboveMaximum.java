@@ -1,7 +1,6 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.judge.ClaimAboveLaw;
-import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
@@ -34,22 +33,12 @@ final class LabelAboveMaximum implements Rule {
   private static Finding finding(Inspection recipe, ClaimAboveLaw above) {
     Limit limit = above.limit();
     LimitWords words = new LimitWords(limit);
-    Figures.Pair figures = words.against(above.said());
     String name = above.claim().nutrient().name();
     return Finding.error(
             CODE,
             above.claim().written().span(),
             "the label says "
-                + figures.value()
-                + words.unit()
-                + " "
-                + name
-                + limit.basis().words()
-                + ", the "
-                + BrokenLimit.maximum(recipe, limit)
-                + " is "
-                + figures.other()
-                + words.unit())
+                + words.against(recipe, above.said(), " " + name + limit.basis().words()))
         .seeing("limit written", limit.origin().span())
         .helping("declare no more than the law allows")
         .about(new About(name, About.Side.MAX, List.of("label")));

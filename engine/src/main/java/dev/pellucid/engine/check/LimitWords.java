@@ -8,20 +8,51 @@ import dev.pellucid.syntax.Bound;
  * The figures of one limit in the unit in which its bound was written, with as many decimals as
  * were written there and never so few that a figure shows less than two digits.
  */
-public final class LimitWords {
+final class LimitWords {
   private static final int MOST_DECIMALS = 9;
 
   private final Limit limit;
   private final Bound.Limit written;
 
   /** The words of one limit. */
-  public LimitWords(Limit limit) {
+  LimitWords(Limit limit) {
     this.limit = limit;
     this.written = limit.writtenInForce();
   }
 
-  /** The figure and the bound in force, told apart, without unit. */
-  Figures.Pair against(double base) {
+  /**
+   * The figure beside the bound in force, told apart: {@code 33.1 % on dry matter, the minimum is
+   * 35.0 %}.
+   *
+   * @param after what is said behind the figure and its unit
+   */
+  String against(Inspection recipe, double base, String after) {
+    Figures.Pair figures = against(base);
+    return figures.value()
+        + unit()
+        + after
+        + ", the "
+        + bound(recipe)
+        + " is "
+        + figures.other()
+        + unit();
+  }
+
+  private String bound(Inspection recipe) {
+    String word = limit.side() == Bound.Side.MIN ? "minimum" : "maximum";
+    if (limit.origin().kind() == Limit.Kind.LAW) {
+      String where = recipe.larder().settings().jurisdiction().map(j -> " (" + j + ")").orElse("");
+      return "legal " + word + where;
+    }
+    return limit.waiver().isPresent() ? word + " under its waiver" : word;
+  }
+
+  /** The figure as it is told beside the bound in force, without unit. */
+  String besideBound(double base) {
+    return against(base).value();
+  }
+
+  private Figures.Pair against(double base) {
     double value = written.fromBase(base);
     return Figures.apart(value, written.fromBase(limit.inForce()), decimals(value));
   }
@@ -44,24 +75,7 @@ public final class LimitWords {
 
   /** {@code " on dry matter in 95 % of batches"}; empty for the plain case. */
   String terms() {
-    return limit.basis().words()
-        + (limit.inBatches().isPresent()
-            ? " in " + Figures.plain(limit.inBatches().getAsDouble() * 100) + " % of batches"
-            : "");
-  }
-
-  /**
-   * What the limit is called in its recipe, without its figure, so that it keeps its name when the
-   * figure changes: {@code crude-protein min in 95 % of batches (catfish-grower)}.
-   */
-  public String name() {
-    return limit.subject().text()
-        + " "
-        + limit.side().word()
-        + terms()
-        + " ("
-        + limit.origin().name()
-        + ")";
+    return limit.demand().terms();
   }
 
   private int decimals(double value) {

@@ -2,7 +2,6 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
-import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.About;
@@ -33,21 +32,13 @@ final class OverageBreaksMaximum implements Rule {
   private static Finding finding(Inspection recipe, Verdict broken, double without) {
     Limit limit = broken.limit();
     LimitWords words = new LimitWords(limit);
-    Figures.Pair figures = words.against(broken.shown().figure());
     Optional<Line> line = line(recipe, broken);
     Span span = line.map(Line::name).orElse(recipe.recipe().declared());
     String headline =
         "with its handling overage "
             + limit.subject().text()
             + " is "
-            + figures.value()
-            + words.unit()
-            + words.terms()
-            + ", the "
-            + BrokenLimit.maximum(recipe, limit)
-            + " is "
-            + figures.other()
-            + words.unit();
+            + words.against(recipe, broken.shown().figure(), words.terms());
     String name = line.map(l -> l.material().name()).orElse("the line");
     return Finding.error(CODE, span, headline)
         .labelled("part of it is weighed on top")

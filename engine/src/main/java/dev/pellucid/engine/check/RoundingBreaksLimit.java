@@ -40,26 +40,17 @@ final class RoundingBreaksLimit implements Rule {
       Inspection recipe, OnTheFloor floor, Verdict written, Verdict rounded) {
     LimitWords words = new LimitWords(rounded.limit());
     boolean min = rounded.limit().side() == Bound.Side.MIN;
-    Figures.Pair figures = words.against(rounded.judged());
     FloorLine most = mostRounded(floor);
     return Finding.error(
             CODE,
             most.line().name(),
             rounded.limit().subject().text()
                 + " is "
-                + figures.value()
-                + words.unit()
-                + words.terms()
-                + " once the weights are rounded, the "
-                + (min
-                    ? BrokenLimit.minimum(recipe, rounded.limit())
-                    : BrokenLimit.maximum(recipe, rounded.limit()))
-                + " is "
-                + figures.other()
-                + words.unit())
+                + words.against(
+                    recipe, rounded.judged(), words.terms() + " once the weights are rounded"))
         .labelled(off(most))
         .seeing("limit written", rounded.limit().origin().span())
-        .noting("as written it is " + words.against(written.judged()).value() + words.unit())
+        .noting("as written it is " + words.besideBound(written.judged()) + words.unit())
         .helping("make a larger batch or weigh on a finer scale, so that less is rounded")
         .helping("or leave more room to the limit")
         .about(

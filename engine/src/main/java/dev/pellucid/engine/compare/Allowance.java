@@ -56,9 +56,7 @@ public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
                 beyond.add(
                     change.code()
                         + " is new and does not keep "
-                        + limit.after().subject()
-                        + " "
-                        + limit.after().bound()));
+                        + limit.after().demand().lineNow()));
   }
 
   private void cost(RecipeChange change, Effect effect, List<String> beyond) {
@@ -98,16 +96,21 @@ public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
         || effect.waived().contains(subject)
         || subject.equals("cost")
         || told
-        || !limit.after().unit().equals(limit.before().unit())) {
+        || !limit.after().unit().symbol().equals(limit.before().unit().symbol())) {
       return;
     }
-    double by = 100 * (limit.after().judged() - limit.before().judged()) / limit.before().judged();
+    double by = 100 * (limit.after().shown() - limit.before().shown()) / limit.before().shown();
     double allowed = nutrientMove.getAsDouble();
     if (Math.abs(by) > allowed + CLOSE) {
       String how = by > 0 ? " rises by " : " falls by ";
       beyond.add(
           sentence(
-                  change.code() + ": " + subject + " as judged by " + limit.after().bound() + how,
+                  change.code()
+                      + ": "
+                      + subject
+                      + " as judged by "
+                      + limit.after().demand().askedNow()
+                      + how,
                   Math.abs(by),
                   allowed)
               + " without a waiver of a limit on it");

@@ -76,7 +76,7 @@ public record Comparison(List<String> notices, List<RecipeChange> changes) {
         List.of(),
         added ? none : cost,
         added ? cost : none,
-        added ? state.figures().map(FeedFigures::kept) : Optional.empty(),
+        added ? state.figures().map(one -> one.account().tally()) : Optional.empty(),
         added ? state.figures().map(Effect::ofNew) : Optional.empty(),
         added ? state.obstacle() : "");
   }
@@ -101,7 +101,7 @@ public record Comparison(List<String> notices, List<RecipeChange> changes) {
             moves ? causes.of(was, is) : List.of(),
             cost(was),
             cost(is),
-            is.figures().map(FeedFigures::kept),
+            is.figures().map(one -> one.account().tally()),
             effect,
             is.obstacle()));
   }
@@ -114,6 +114,6 @@ public record Comparison(List<String> notices, List<RecipeChange> changes) {
   }
 
   private static OptionalDouble cost(RecipeState state) {
-    return state.figures().stream().mapToDouble(FeedFigures::costPerKg).findFirst();
+    return state.figures().stream().mapToDouble(one -> one.account().costPerKg()).findFirst();
   }
 }

@@ -1,9 +1,10 @@
 package dev.pellucid.engine.compare;
 
-import dev.pellucid.engine.compare.FeedFigures.Amount;
+import dev.pellucid.engine.account.Account;
+import dev.pellucid.engine.account.Account.Content;
+import dev.pellucid.engine.account.Account.LineCost;
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.compare.FeedFigures.Claimed;
-import dev.pellucid.engine.compare.FeedFigures.Held;
-import dev.pellucid.engine.compare.FeedFigures.LineCost;
 import dev.pellucid.engine.compare.FeedFigures.Weighings;
 import dev.pellucid.engine.compare.RecipeChange.CostMoved;
 import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
@@ -97,7 +98,7 @@ public record Effect(
         Turns.of(none, is, Turns::isUntold),
         waivers(none, is),
         is.waived(),
-        is.unpriced().stream()
+        is.account().unpriced().stream()
             .map(name -> "none for " + name + ", the cost leaves it out")
             .toList(),
         label(none, is));
@@ -133,18 +134,18 @@ public record Effect(
   /** The difference of two feeds. */
   public static Effect between(FeedFigures was, FeedFigures is) {
     return new Effect(
-        shares(was, is),
-        moved(was, is),
+        shares(was.account().shares(), is.account().shares()),
+        moved(was.account(), is.account()),
         Turns.of(was, is, Turns::isBroken),
         Turns.of(was, is, Turns::isMet),
         Turns.of(was, is, Turns::isTight),
         Turns.of(was, is, Turns::isUntold),
         Turns.of(was, is, Turns::isMoved),
-        bounds(was, is),
-        costs(was, is),
+        bounds(was.account().limits(), is.account().limits()),
+        costs(was.account().costs(), is.account().costs()),
         waivers(was, is),
         is.waived(),
-        prices(was, is),
+        prices(was.account().unpriced(), is.account().unpriced()),
         label(was, is),
         reprint(was, is),
         weights(was.weighings(), is.weighings()),
@@ -188,11 +189,11 @@ public record Effect(
     return names;
   }
 
-  private static List<Shifted> shares(FeedFigures was, FeedFigures is) {
+  private static List<Shifted> shares(Map<String, String> was, Map<String, String> is) {
     List<Shifted> shifted = new ArrayList<>();
-    for (String name : names(was.shares(), is.shares())) {
-      String before = was.shares().getOrDefault(name, "");
-      String after = is.shares().getOrDefault(name, "");
+    for (String name : names(was, is)) {
+      String before = was.getOrDefault(name, "");
+      String after = is.getOrDefault(name, "");
       if (!before.equals(after)) {
         shifted.add(new Shifted(name, before, after));
       }
@@ -200,19 +201,15 @@ public record Effect(
     return shifted;
   }
 
-  private static List<Moved> moved(FeedFigures was, FeedFigures is) {
+  private static List<Moved> moved(Account was, Account is) {
     List<Moved> moved = new ArrayList<>();
-    for (Map.Entry<String, Amount> now : is.nutrients().entrySet()) {
-      String name = now.getKey();
-      Amount then = was.nutrients().get(name);
-      if (then != null && !same(then.base(), now.getValue().base()) && isTold(name, is)) {
+    for (String name : is.contents().keySet()) {
+      Optional<Content> then = was.told(name);
+      Optional<Content> now = is.told(name).filter(one -> isJudged(name, is));
+      if (then.isPresent() && now.isPresent() && !same(then.get().base(), now.get().base())) {
         moved.add(
             new Moved(
-                name,
-                then.base(),
-                now.getValue().base(),
-                now.getValue().unit(),
-                nearest(name, is)));
+                name, then.get().base(), now.get().base(), now.get().unit(), nearest(name, is)));
       }
     }
     moved.sort(
@@ -222,12 +219,12 @@ public record Effect(
   }
 
   /** Where a limit on it cannot be judged, its figure is not to be believed either. */
-  private static boolean isTold(String nutrient, FeedFigures is) {
+  private static boolean isJudged(String nutrient, Account is) {
     return is.limits().values().stream()
         .noneMatch(limit -> limit.subject().equals(nutrient) && !limit.told());
   }
 
-  private static Optional<Held> nearest(String nutrient, FeedFigures is) {
+  private static Optional<Held> nearest(String nutrient, Account is) {
     return is.limits().values().stream()
         .filter(limit -> limit.subject().equals(nutrient))
         .min(Comparator.comparingDouble(Held::room));
@@ -244,36 +241,36 @@ public record Effect(
     return one.nearest().map(limit -> part / (part + Math.max(0, limit.room()))).orElse(part);
   }
 
-  private static List<String> bounds(FeedFigures was, FeedFigures is) {
+  private static List<String> bounds(Map<String, Held> was, Map<String, Held> is) {
     List<String> bounds = new ArrayList<>();
-    for (String key : names(was.limits(), is.limits())) {
-      Held then = was.limits().get(key);
-      Held now = is.limits().get(key);
+    for (String key : names(was, is)) {
+      Held then = was.get(key);
+      Held now = is.get(key);
       if (then == null && now != null) {
-        bounds.add("new: " + asked(now));
+        bounds.add("new: " + now.demand().line() + by(now));
       } else if (now == null && then != null) {
-        bounds.add("gone: " + asked(then));
-      } else if (then != null && now != null && !then.written().equals(now.written())) {
-        bounds.add(then.subject() + " " + then.written() + " -> " + now.written() + by(now));
+        bounds.add("gone: " + then.demand().line() + by(then));
+      } else if (then != null && now != null) {
+        String before = then.demand().line();
+        if (!before.equals(now.demand().line())) {
+          bounds.add(before + " -> " + now.demand().asked() + by(now));
+        }
       }
     }
     return bounds;
   }
 
-  private static String asked(Held limit) {
-    return limit.subject() + " " + limit.written() + by(limit);
-  }
-
   private static String by(Held limit) {
-    return limit.profile().isEmpty() ? "" : " (" + limit.profile() + ")";
+    String profile = limit.demand().profile();
+    return profile.isEmpty() ? "" : " (" + profile + ")";
   }
 
-  private static List<CostMoved> costs(FeedFigures was, FeedFigures is) {
+  private static List<CostMoved> costs(Map<String, LineCost> was, Map<String, LineCost> is) {
     LineCost none = new LineCost(0, 0);
     List<CostMoved> costs = new ArrayList<>();
-    for (String line : names(was.costs(), is.costs())) {
-      LineCost before = was.costs().getOrDefault(line, none);
-      LineCost after = is.costs().getOrDefault(line, none);
+    for (String line : names(was, is)) {
+      LineCost before = was.getOrDefault(line, none);
+      LineCost after = is.getOrDefault(line, none);
       if (!same(before.perKgBagged(), after.perKgBagged())) {
         costs.add(
             new CostMoved(
@@ -284,25 +281,23 @@ public record Effect(
     return costs;
   }
 
-  private static List<String> prices(FeedFigures was, FeedFigures is) {
+  private static List<String> prices(List<String> was, List<String> is) {
     List<String> prices = new ArrayList<>();
-    is.unpriced().stream()
-        .filter(name -> !was.unpriced().contains(name))
+    is.stream()
+        .filter(name -> !was.contains(name))
         .forEach(name -> prices.add("none any more for " + name + ", the cost leaves it out"));
-    was.unpriced().stream()
-        .filter(name -> !is.unpriced().contains(name))
+    was.stream()
+        .filter(name -> !is.contains(name))
         .forEach(name -> prices.add("none before for " + name + ", the cost left it out"));
     return prices;
   }
 
   private static List<String> waivers(FeedFigures was, FeedFigures is) {
     List<String> waivers = new ArrayList<>();
-    is.waivers().stream()
-        .filter(one -> !was.waivers().contains(one))
-        .forEach(one -> waivers.add("new: " + one));
-    was.waivers().stream()
-        .filter(one -> !is.waivers().contains(one))
-        .forEach(one -> waivers.add("gone: " + one));
+    Set<String> now = is.waivers();
+    Set<String> then = was.waivers();
+    now.stream().filter(one -> !then.contains(one)).forEach(one -> waivers.add("new: " + one));
+    then.stream().filter(one -> !now.contains(one)).forEach(one -> waivers.add("gone: " + one));
     return waivers;
   }
 

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.compare;
 
-import dev.pellucid.engine.compare.FeedFigures.Held;
-import dev.pellucid.engine.compare.FeedFigures.Kept;
+import dev.pellucid.engine.account.Account.Tally;
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.measure.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +27,7 @@ public record RecipeChange(
     List<Cause> because,
     OptionalDouble costBefore,
     OptionalDouble costAfter,
-    Optional<Kept> limits,
+    Optional<Tally> limits,
     Optional<Effect> effect,
     String obstacle) {
   public RecipeChange {

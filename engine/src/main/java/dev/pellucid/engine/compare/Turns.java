@@ -1,9 +1,10 @@
 package dev.pellucid.engine.compare;
 
-import dev.pellucid.engine.compare.FeedFigures.Held;
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** In which way a limit turned, and the limits that turned so. */
 final class Turns {
@@ -21,11 +22,11 @@ final class Turns {
   }
 
   static boolean isMet(Held then, Held now, boolean isNew) {
-    return now.told() && now.keeps() && then.broken() && !now.waived();
+    return now.told() && now.keeps() && then.broken() && !now.demand().isWaived();
   }
 
   static boolean isTight(Held then, Held now, boolean isNew) {
-    boolean near = now.told() && now.keeps() && now.room() < TIGHT && now.judged() != 0;
+    boolean near = now.told() && now.keeps() && now.room() < TIGHT && now.shown() != 0;
     return near && (isNew || then.room() >= TIGHT && then.keeps());
   }
 
@@ -36,8 +37,8 @@ final class Turns {
   static boolean isMoved(Held then, Held now, boolean isNew) {
     return now.told()
         && then.told()
-        && now.unit().equals(then.unit())
-        && !Effect.same(then.judged(), now.judged())
+        && now.unit().symbol().equals(then.unit().symbol())
+        && !Effect.same(then.shown(), now.shown())
         && !isBroken(then, now, isNew)
         && !isMet(then, now, isNew)
         && !isTight(then, now, isNew);
@@ -45,11 +46,13 @@ final class Turns {
 
   static List<LimitMoved> of(FeedFigures was, FeedFigures is, Turn turn) {
     List<LimitMoved> limits = new ArrayList<>();
-    is.limits()
+    Map<String, Held> before = was.account().limits();
+    is.account()
+        .limits()
         .forEach(
             (key, now) -> {
-              Held then = was.limits().getOrDefault(key, now);
-              if (turn.is(then, now, !was.limits().containsKey(key))) {
+              Held then = before.getOrDefault(key, now);
+              if (turn.is(then, now, !before.containsKey(key))) {
                 limits.add(new LimitMoved(then, now));
               }
             });

@@ -1,21 +1,18 @@
 package dev.pellucid.engine.figures;
 
-import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
-import dev.pellucid.engine.compute.Reading;
-import dev.pellucid.engine.compute.Readings;
-import dev.pellucid.engine.judge.LimitStatus;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.account.Account;
+import dev.pellucid.engine.account.Account.Content;
+import dev.pellucid.engine.account.Account.LineShare;
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.larder.Nutrients;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.quantity.Share;
-import dev.pellucid.engine.resolve.Basis;
-import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
-import dev.pellucid.engine.resolve.Subject;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 
@@ -39,34 +36,36 @@ public final class FiguresRecord {
   private static final int NAMED = 3;
   private static final int FINEST_SHARE = 6;
 
-  private final ComputedFeed feed;
+  private final ResolvedRecipe recipe;
+  private final Account account;
   private final String currency;
   private final List<String> lines = new ArrayList<>();
 
-  private FiguresRecord(ComputedFeed feed, String currency) {
-    this.feed = feed;
+  private FiguresRecord(ResolvedRecipe recipe, Account account, String currency) {
+    this.recipe = recipe;
+    this.account = account;
     this.currency = currency;
   }
 
   /**
    * The record of a feed.
    *
-   * @param feed at the newest prices
-   * @param limits how it stands with them, waived ones as if no waiver ever ended
+   * @param account at the newest prices, and of waived limits as if no waiver ever ended
    */
-  public static String of(ComputedFeed feed, List<LimitStatus> limits, String currency) {
-    return new FiguresRecord(feed, currency).text(limits);
+  public static String of(ResolvedRecipe recipe, Account account, String currency) {
+    return new FiguresRecord(recipe, account, currency).text();
   }
 
-  private String text(List<LimitStatus> limits) {
+  private String text() {
+    Collection<Held> limits = account.limits().values();
     lines.add("# Written by mvn pellucid:figures; a change by hand does not last.");
     lines.add("# Nutrients are as fed, on target and fresh; limits show the figure they judge.");
     lines.add(
         "# ≥ stands where some content is not told, or told as below a figure: there may be more.");
     lines.add("# Prices are the newest of the folder, and waivers count on whatever day.");
-    recipe(feed.recipe());
-    shares("mix", Line.Place.MIX);
-    shares("coat", Line.Place.COAT);
+    recipe();
+    shares("mix", Place.MIX);
+    shares("coat", Place.COAT);
     product(limits);
     nutrients();
     if (!limits.isEmpty()) {
@@ -85,7 +84,7 @@ public final class FiguresRecord {
     lines.add(line.text());
   }
 
-  private void recipe(ResolvedRecipe recipe) {
+  private void recipe() {
     heading("recipe");
     add(FactLine.of("code", recipe.code()));
     if (!recipe.title().isBlank()) {
@@ -95,17 +94,15 @@ public final class FiguresRecord {
     recipe.fish().ifPresent(fish -> add(FactLine.of("fish", fish.asWritten())));
   }
 
-  private void shares(String word, Line.Place place) {
-    List<Line> there =
-        feed.recipe().lines().stream().filter(line -> line.place() == place).toList();
+  private void shares(String word, Place place) {
+    List<LineShare> there = account.lines().stream().filter(line -> line.place() == place).toList();
     if (!there.isEmpty()) {
       heading(word);
-      there.forEach(
-          line -> add(FactLine.of(line.material().name(), percent(line.share()), onTop(line))));
+      there.forEach(one -> add(FactLine.of(one.line(), percent(one.share()), onTop(one))));
     }
   }
 
-  private static String onTop(Line line) {
+  private static String onTop(LineShare line) {
     List<String> onTop = new ArrayList<>();
     if (line.onTop().isPositive()) {
       onTop.add("and " + percent(line.onTop()) + " on top");
@@ -123,26 +120,28 @@ public final class FiguresRecord {
     return percent.setScale(decimals, RoundingMode.HALF_UP).toPlainString() + " %";
   }
 
-  private void product(List<LimitStatus> limits) {
+  private void product(Collection<Held> limits) {
     heading("product");
     add(
         FactLine.of(
             "yield",
-            Figures.fixed(feed.bagged() / 100, 4) + " kg",
+            Figures.fixed(account.baggedPerKg(), 4) + " kg",
             "in the bags for each kg of recipe"));
-    add(FactLine.of("moisture", figure(feed.balances().expected().moisture() * 100) + " %"));
+    add(FactLine.of("moisture", figure(account.moisture() * 100) + " %"));
     String unpriced =
-        feed.unpriced().isEmpty() ? "" : "without a price: " + String.join(", ", feed.unpriced());
+        account.unpriced().isEmpty()
+            ? ""
+            : "without a price: " + String.join(", ", account.unpriced());
     add(
         FactLine.of(
-            "cost", Figures.fixed(feed.costPerKg(), MONEY) + " " + currency + "/kg", unpriced));
+            "cost", Figures.fixed(account.costPerKg(), MONEY) + " " + currency + "/kg", unpriced));
     if (!limits.isEmpty()) {
       add(FactLine.of("limits", tally(limits)));
     }
   }
 
   /** {@code 63 kept, 1 BROKEN: crude-protein}, so that one that is newly broken shows at once. */
-  private static String tally(List<LimitStatus> limits) {
+  private static String tally(Collection<Held> limits) {
     EnumMap<LimitLine.Word, Integer> counts = new EnumMap<>(LimitLine.Word.class);
     limits.forEach(one -> counts.merge(LimitLine.word(one), 1, Integer::sum));
     List<String> words = new ArrayList<>();
@@ -150,11 +149,11 @@ public final class FiguresRecord {
     return String.join(", ", words) + broken(limits);
   }
 
-  private static String broken(List<LimitStatus> limits) {
+  private static String broken(Collection<Held> limits) {
     List<String> broken =
         limits.stream()
             .filter(one -> LimitLine.word(one) == LimitLine.Word.BROKEN)
-            .map(one -> one.limit().subject().text())
+            .map(one -> one.subject())
             .distinct()
             .toList();
     if (broken.isEmpty()) {
@@ -169,15 +168,12 @@ public final class FiguresRecord {
   /** Moisture is told of the product. */
   private void nutrients() {
     heading("nutrients");
-    Readings readings = new Readings(feed);
-    for (Nutrient nutrient : feed.nutrients().inOrder()) {
-      Subject.Nutrients alone = new Subject.Nutrients(List.of(nutrient), nutrient.name());
-      Reading reading = readings.at(alone, new Basis.AsFed(), End.EXPECTED);
-      String figure = figure(nutrient.unit().fromBase(reading.value()));
+    for (Content content : account.contents().values()) {
+      String figure = figure(content.figure());
       boolean none = new BigDecimal(figure).signum() == 0;
-      if (!nutrient.name().equals(Nutrients.MOISTURE) && !none) {
-        String sign = reading.certainty().sign();
-        add(FactLine.of(nutrient.name(), sign + figure + " " + nutrient.unit().symbol()));
+      if (!content.nutrient().equals(Nutrients.MOISTURE) && !none) {
+        String sign = content.certainty().sign();
+        add(FactLine.of(content.nutrient(), sign + figure + " " + content.unit().symbol()));
       }
     }
   }

@@ -1,11 +1,7 @@
 package dev.pellucid.engine.figures;
 
-import dev.pellucid.engine.judge.LimitStatus;
-import dev.pellucid.engine.judge.Verdict;
-import dev.pellucid.engine.quantity.Certainty;
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.quantity.Figures;
-import dev.pellucid.engine.resolve.Limit;
-import dev.pellucid.syntax.Bound;
 
 /**
  * How a feed stands with one limit: {@code crude-protein 34.12 % | min 34 % in 95 % of batches |
@@ -35,33 +31,22 @@ final class LimitLine {
     }
   }
 
-  private final LimitStatus status;
-  private final Limit limit;
-  private final Bound.Limit written;
-  private final Certainty certainty;
-  private final double judged;
-  private final double inForce;
+  private final Held held;
   private final int decimals;
 
-  private LimitLine(LimitStatus status) {
-    Verdict verdict = status.verdict();
-    this.status = status;
-    this.limit = verdict.limit();
-    this.written = limit.writtenInForce();
-    this.certainty = verdict.shown().certainty();
-    this.judged = written.fromBase(verdict.shown().figure());
-    this.inForce = written.fromBase(limit.inForce());
-    this.decimals = decimals(judged, inForce);
+  private LimitLine(Held held) {
+    this.held = held;
+    this.decimals = decimals(held.shown(), held.bound());
   }
 
-  static FactLine of(LimitStatus status) {
-    LimitLine line = new LimitLine(status);
+  static FactLine of(Held held) {
+    LimitLine line = new LimitLine(held);
     return FactLine.of(
-        line.limit.subject().text(),
-        line.figure() + line.written.unitAsWritten(),
-        line.bound(),
+        held.subject(),
+        line.figure() + held.unit().written(),
+        held.demand().asked(),
         line.standing(),
-        line.limit.origin().name());
+        held.demand().by());
   }
 
   /** Four digits that count, and more where it takes them to see on which side a figure lies. */
@@ -72,23 +57,12 @@ final class LimitLine {
   }
 
   private String figure() {
-    return certainty.sign() + (judged == 0 ? "0" : Figures.fixed(judged, decimals));
+    return held.certainty().sign()
+        + (held.shown() == 0 ? "0" : Figures.fixed(held.shown(), decimals));
   }
 
-  private String bound() {
-    String batches =
-        limit.inBatches().isPresent()
-            ? " in " + Figures.plain(limit.inBatches().getAsDouble() * 100) + " % of batches"
-            : "";
-    return limit.side().word()
-        + " "
-        + limit.written().asWritten()
-        + limit.basis().words()
-        + batches;
-  }
-
-  static Word word(LimitStatus status) {
-    return switch (status.state()) {
+  static Word word(Held held) {
+    return switch (held.state()) {
       case KEPT -> Word.KEPT;
       case KEPT_AS_TOLD -> Word.AS_TOLD;
       case KEPT_BY_WAIVER, KEPT_AS_TOLD_BY_WAIVER -> Word.WAIVED;
@@ -98,11 +72,11 @@ final class LimitLine {
   }
 
   private String standing() {
-    Word word = word(status);
+    Word word = word(held);
     String waiver =
-        limit
-            .waiver()
-            .map(one -> "to " + one.written().asWritten() + " until " + one.until())
+        held.demand()
+            .waivedUntil()
+            .map(day -> "to " + held.demand().inForce() + " until " + day)
             .orElse("");
     String waived = waiver.isEmpty() ? "" : ", waived " + waiver;
     return word.text()
@@ -116,17 +90,17 @@ final class LimitLine {
 
   private String left() {
     String room = room();
-    return room.isEmpty() ? inForce == 0 ? "" : ", no room" : ", " + room + " of room";
+    return room.isEmpty() ? held.bound() == 0 ? "" : ", no room" : ", " + room + " of room";
   }
 
   /**
    * Between the figure and the bound in force, no finer than the figure is printed; empty for none.
    */
   private String room() {
-    double room = Math.abs(judged - inForce);
-    boolean none = room <= CLOSE * Math.abs(inForce);
+    double room = Math.abs(held.left());
+    boolean none = room <= CLOSE * Math.abs(held.bound());
     return none
         ? ""
-        : Figures.fixed(room, Math.min(decimals, Figures.decimals(room))) + written.unitOfParts();
+        : Figures.fixed(room, Math.min(decimals, Figures.decimals(room))) + held.unit().ofParts();
   }
 }

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.goal;
 
+import dev.pellucid.engine.account.Account;
 import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.figures.FiguresRecord;
 import dev.pellucid.engine.resolve.Days;
@@ -68,7 +69,11 @@ record FeedRecord(Optional<String> text, List<String> mendFirst) {
     return recipe
         .feed()
         .map(
-            feed -> FiguresRecord.of(feed, recipe.limits(), recipe.larder().settings().currency()));
+            feed ->
+                FiguresRecord.of(
+                    recipe.recipe(),
+                    Account.of(feed, recipe.limits()),
+                    recipe.larder().settings().currency()));
   }
 
   /** The path of the record of a recipe. */

@@ -2,7 +2,6 @@ package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.check.LetPass;
-import dev.pellucid.engine.check.LimitWords;
 import dev.pellucid.engine.check.Remark;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.outcome.LimitOutcome;
@@ -56,7 +55,7 @@ final class Outcomes {
             .findFirst();
     LimitOutcome.State state =
         error.isPresent() ? LimitOutcome.State.BROKEN : state(status.state());
-    return new LimitOutcome(new LimitWords(status.limit()).name(), state, error);
+    return new LimitOutcome(status.limit().demand().name(), state, error);
   }
 
   private static LimitOutcome.State state(LimitStatus.State state) {

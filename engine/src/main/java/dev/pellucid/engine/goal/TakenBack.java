@@ -69,7 +69,9 @@ final class TakenBack implements Comparison.Causes {
     return Effect.between(other.get(), with).isNone()
         ? Optional.empty()
         : Optional.of(
-            new Cause(path, OptionalDouble.of(with.costPerKg() - other.get().costPerKg())));
+            new Cause(
+                path,
+                OptionalDouble.of(with.account().costPerKg() - other.get().account().costPerKg())));
   }
 
   private ComparedState without(String path) {

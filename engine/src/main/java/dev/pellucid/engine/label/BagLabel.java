@@ -5,7 +5,6 @@ import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.plan.BatchPlan;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * What stands on the bag of a feed.
@@ -33,11 +32,19 @@ public record BagLabel(
 
   /** A part of the label under its own words. */
   public sealed interface Statement {
-    /** What is so of figures, of names, or of sentences. */
-    <R> R byKind(
-        Function<Figures, R> figures, Function<Names, R> names, Function<Sentences, R> sentences);
-
     String heading();
+
+    /** What the one method of the visitor that is for this kind makes of it. */
+    <R> R accept(Visitor<R> visitor);
+
+    /** Makes something of every kind of part. */
+    interface Visitor<R> {
+      R figures(Figures figures);
+
+      R names(Names names);
+
+      R sentences(Sentences sentences);
+    }
 
     /** Names and figures. */
     record Figures(String heading, List<Fact> figures) implements Statement {
@@ -46,11 +53,8 @@ public record BagLabel(
       }
 
       @Override
-      public <R> R byKind(
-          Function<Figures, R> figures,
-          Function<Names, R> names,
-          Function<Sentences, R> sentences) {
-        return figures.apply(this);
+      public <R> R accept(Visitor<R> visitor) {
+        return visitor.figures(this);
       }
     }
 
@@ -61,11 +65,8 @@ public record BagLabel(
       }
 
       @Override
-      public <R> R byKind(
-          Function<Figures, R> figures,
-          Function<Names, R> names,
-          Function<Sentences, R> sentences) {
-        return names.apply(this);
+      public <R> R accept(Visitor<R> visitor) {
+        return visitor.names(this);
       }
     }
 
@@ -76,11 +77,8 @@ public record BagLabel(
       }
 
       @Override
-      public <R> R byKind(
-          Function<Figures, R> figures,
-          Function<Names, R> names,
-          Function<Sentences, R> sentences) {
-        return sentences.apply(this);
+      public <R> R accept(Visitor<R> visitor) {
+        return visitor.sentences(this);
       }
     }
   }

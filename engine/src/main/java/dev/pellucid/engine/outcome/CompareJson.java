@@ -1,8 +1,8 @@
 package dev.pellucid.engine.outcome;
 
+import dev.pellucid.engine.account.Account.Tally;
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.Effect;
-import dev.pellucid.engine.compare.FeedFigures.Kept;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
@@ -54,11 +54,11 @@ public final class CompareJson {
 
   /** Null throughout where there is no feed to judge. */
   private static void limits(ObjectNode node, RecipeChange change) {
-    Optional<Kept> now = change.limits();
+    Optional<Tally> now = change.limits();
     node.putObject("limits")
-        .put("kept", now.map(Kept::kept).orElse(null))
-        .put("broken", now.map(Kept::broken).orElse(null))
-        .put("notJudged", now.map(Kept::untold).orElse(null));
+        .put("kept", now.map(Tally::kept).orElse(null))
+        .put("broken", now.map(Tally::broken).orElse(null))
+        .put("notJudged", now.map(Tally::untold).orElse(null));
   }
 
   private static void figure(ObjectNode node, String key, OptionalDouble figure) {
@@ -135,7 +135,9 @@ public final class CompareJson {
         .put("moved", exact(one.unit().fromBase(one.after() - one.before())))
         .put("unit", one.unit().symbol());
     one.nearest()
-        .ifPresent(limit -> node.put("nearest", limit.bound()).put("room", exact(limit.room())));
+        .ifPresent(
+            limit ->
+                node.put("nearest", limit.demand().askedNow()).put("room", exact(limit.room())));
   }
 
   /** A feed that is new has no figure before. */
@@ -144,13 +146,13 @@ public final class CompareJson {
         one ->
             array
                 .addObject()
-                .put("profile", one.after().profile())
+                .put("profile", one.after().demand().profile())
                 .put("subject", one.after().subject())
-                .put("bound", one.after().bound())
-                .put("unit", one.after().unit())
-                .put("unitBefore", one.before().unit())
-                .put("before", isNew ? null : exact(one.before().judged()))
-                .put("after", exact(one.after().judged()))
+                .put("bound", one.after().demand().askedNow())
+                .put("unit", one.after().unit().symbol())
+                .put("unitBefore", one.before().unit().symbol())
+                .put("before", isNew ? null : exact(one.before().shown()))
+                .put("after", exact(one.after().shown()))
                 .put("room", exact(one.after().room())));
   }
 }

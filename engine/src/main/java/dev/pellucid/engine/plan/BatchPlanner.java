@@ -1,5 +1,6 @@
 package dev.pellucid.engine.plan;
 
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
@@ -114,7 +115,7 @@ final class BatchPlanner {
         packing(balance),
         storing(),
         feed.balances().expected().moisture(),
-        Expectations.of(judged),
+        Expectations.of(Held.all(judged)),
         Expectations.waived(limits),
         premixing);
   }

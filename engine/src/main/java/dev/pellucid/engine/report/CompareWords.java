@@ -1,9 +1,9 @@
 package dev.pellucid.engine.report;
 
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.Effect.Portions;
 import dev.pellucid.engine.compare.FeedFigures.Claimed;
-import dev.pellucid.engine.compare.FeedFigures.Held;
 import dev.pellucid.engine.compare.FeedFigures.Weighings;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.compare.RecipeChange.Cause;
@@ -114,11 +114,11 @@ final class CompareWords {
   static String limit(LimitMoved one) {
     Held then = one.before();
     Held now = one.after();
-    boolean moved = Math.abs(then.judged() - now.judged()) > CLOSE * Math.abs(now.judged());
-    boolean same = then.told() && then.unit().equals(now.unit());
+    boolean moved = Math.abs(then.shown() - now.shown()) > CLOSE * Math.abs(now.shown());
+    boolean same = then.told() && then.unit().symbol().equals(now.unit().symbol());
     if (moved && same) {
-      Figures.Pair figures = pair(then.judged(), now.judged());
-      return asked(now)
+      Figures.Pair figures = pair(then.shown(), now.shown());
+      return now.demand().lineNow()
           + ": "
           + then.certainty().sign()
           + figures.value()
@@ -126,17 +126,13 @@ final class CompareWords {
           + now.certainty().sign()
           + figures.other();
     }
-    return asked(now) + ": " + now.certainty().sign() + Figures.plain(now.judged());
+    return now.demand().lineNow() + ": " + now.certainty().sign() + Figures.plain(now.shown());
   }
 
   static String untold(Effect effect) {
     return effect.untold().stream()
-        .map(one -> asked(one.after()))
+        .map(one -> one.after().demand().lineNow())
         .collect(Collectors.joining(", "));
-  }
-
-  private static String asked(Held limit) {
-    return limit.subject() + " " + limit.bound();
   }
 
   /**
@@ -290,8 +286,8 @@ final class CompareWords {
   static String room(Held limit) {
     String part = Figures.fixed(Unit.PERCENT.fromBase(Math.abs(limit.room())), 1) + " %";
     return limit.keeps()
-        ? "room " + part + " to " + limit.bound()
-        : part + " beyond " + limit.bound();
+        ? "room " + part + " to " + limit.demand().askedNow()
+        : part + " beyond " + limit.demand().askedNow();
   }
 
   private void weights(Effect effect, List<String> lines) {

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.report;
 
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.plan.Expectation;
-import dev.pellucid.engine.plan.Expectation.Held;
 import dev.pellucid.engine.plan.Mass;
 import dev.pellucid.engine.plan.MassBalance;
 import dev.pellucid.engine.plan.Premixing.Supplied;
@@ -128,11 +128,12 @@ final class SheetTables {
             List.of(
                 first ? one.title() + one.basis() : "",
                 first ? least + measured(Figures.plain(one.expected()), one.unit()) : "",
-                held.bound(),
-                held.kind() + held.waivedUntil().map(day -> ", waived until " + day).orElse(""),
+                held.demand().askedNowBesideBasis(),
+                held.demand().kindWord()
+                    + held.demand().waivedUntil().map(day -> ", waived until " + day).orElse(""),
                 measured(
-                    held.certainty().sign() + Figures.plainBeside(held.shown(), held.limit()),
-                    held.unit()),
+                    held.certainty().sign() + Figures.plainBeside(held.shown(), held.bound()),
+                    held.unit().symbol()),
                 held.keeps() ? "yes" : "NO",
                 ""));
         first = false;

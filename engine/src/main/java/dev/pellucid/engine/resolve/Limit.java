@@ -56,6 +56,11 @@ public record Limit(
         : new Limit(subject, side, bound, written, basis, inBatches, origin, Optional.empty());
   }
 
+  /** What it asks, in words. */
+  public Demand demand() {
+    return Demand.of(this);
+  }
+
   /** The bound in force: the waiver's while there is one. */
   public double inForce() {
     return waiver.map(Waiver::bound).orElse(bound);

@@ -33,7 +33,7 @@ final class MergedLimits {
             Finding.error(
                     Lines.TWICE,
                     limit.origin().span(),
-                    limit.subject().text() + " " + limit.side().word() + " stands here twice")
+                    limit.demand().about() + " stands here twice")
                 .seeing("first written", first.get(same.getAsInt()).origin().span())
                 .helping("keep the one that is meant"));
       }
@@ -116,9 +116,7 @@ final class MergedLimits {
         Finding.error(
                 LOOSER,
                 limit.origin().span(),
-                limit.subject().text()
-                    + " "
-                    + limit.side().word()
+                limit.demand().about()
                     + " "
                     + limit.written().asWritten()
                     + " is looser than the "

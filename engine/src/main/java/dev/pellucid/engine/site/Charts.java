@@ -2,9 +2,10 @@ package dev.pellucid.engine.site;
 
 import static j2html.TagCreator.tag;
 
-import dev.pellucid.engine.plan.Expectation.Held;
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.site.FeedView.Flow;
 import dev.pellucid.engine.site.FeedView.FlowKind;
+import dev.pellucid.syntax.Bound;
 import j2html.tags.ContainerTag;
 import j2html.tags.DomContent;
 import java.math.BigDecimal;
@@ -28,13 +29,13 @@ final class Charts {
    * flag on it points to the side that is allowed. The bar of a broken limit is hollow.
    */
   static DomContent bullet(String what, Held held) {
-    double most = Math.max(held.shown(), held.limit()) * ROOM;
+    double most = Math.max(held.shown(), held.bound()) * ROOM;
     if (!(most > 0) || Double.isInfinite(most)) {
       return svg(what + ", no picture");
     }
     double end = held.shown() / most * WIDE;
-    double bound = held.limit() / most * WIDE;
-    boolean min = held.bound().startsWith("min");
+    double bound = held.bound() / most * WIDE;
+    boolean min = held.demand().side() == Bound.Side.MIN;
     double flag = min ? bound + 6 : bound - 6;
     return svg(
         what + (held.keeps() ? ", kept" : ", not kept"),

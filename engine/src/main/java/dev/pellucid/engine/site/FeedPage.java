@@ -16,13 +16,13 @@ import static j2html.TagCreator.span;
 import static j2html.TagCreator.summary;
 import static j2html.TagCreator.text;
 
-import dev.pellucid.engine.compare.FeedFigures;
-import dev.pellucid.engine.compare.FeedFigures.LineCost;
+import dev.pellucid.engine.account.Account;
+import dev.pellucid.engine.account.Account.LineCost;
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.explain.Explanation;
 import dev.pellucid.engine.explain.Explanation.Part;
 import dev.pellucid.engine.explain.Explanation.Sum;
 import dev.pellucid.engine.plan.Expectation;
-import dev.pellucid.engine.plan.Expectation.Held;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.FeedView.Figured;
 import dev.pellucid.engine.site.FeedView.Flow;
@@ -41,7 +41,6 @@ import java.util.stream.Stream;
 final class FeedPage {
   private static final int MONEY = 4;
   private static final int MASS = 3;
-  private static final String OWN = "recipe";
 
   private final FeedView feed;
   private final String currency;
@@ -95,10 +94,10 @@ final class FeedPage {
   private void figured(Figured figures) {
     composition(figures);
     held(figures.held());
-    untold(figures.taken());
+    untold(figures.taken().account());
     Map<String, String> titles = new LinkedHashMap<>();
     figures.lines().forEach(line -> titles.put(line.name(), line.title()));
-    cost(figures.taken(), titles);
+    cost(figures.taken().account(), titles);
     flow(figures.flow());
     contributions(figures.explanations());
     out.add(h2("History"));
@@ -153,11 +152,11 @@ final class FeedPage {
             all.stream().flatMap(this::held)));
   }
 
-  private void untold(FeedFigures taken) {
+  private void untold(Account account) {
     List<String> untold =
-        taken.limits().values().stream()
+        account.limits().values().stream()
             .filter(limit -> !limit.told())
-            .map(limit -> limit.subject() + " " + limit.bound())
+            .map(limit -> limit.demand().lineNow())
             .toList();
     if (!untold.isEmpty()) {
       out.add(p(bad("CANNOT BE JUDGED"), text(" " + String.join(", ", untold))));
@@ -172,22 +171,29 @@ final class FeedPage {
                 row(
                     one.title(),
                     figure(expected),
-                    cell(held.bound() + one.basis()),
+                    cell(held.demand().askedNowBesideBasis() + one.basis()),
                     cell(by(held)),
                     figure(judged(held)),
                     figure(room(held)),
                     picture(
                         Charts.bullet(
-                            one.title() + " " + judged(held) + ", " + held.bound(), held)),
+                            one.title()
+                                + " "
+                                + judged(held)
+                                + ", "
+                                + held.demand().askedNowBesideBasis(),
+                            held)),
                     cell(kept(held))));
   }
 
   private static DomContent by(Held held) {
-    return held.kind().equals(OWN)
+    String kind = held.demand().kindWord();
+    String profile = held.demand().profile();
+    return profile.isEmpty()
         ? text("this recipe")
-        : a(held.kind())
-            .withHref("../limits/" + held.origin() + ".html")
-            .attr("aria-label", held.kind() + ", profile " + held.origin());
+        : a(kind)
+            .withHref("../limits/" + profile + ".html")
+            .attr("aria-label", kind + ", profile " + profile);
   }
 
   private static String room(Held held) {
@@ -197,8 +203,8 @@ final class FeedPage {
 
   private static String judged(Held held) {
     return held.certainty().sign()
-        + Figures.plainBeside(held.shown(), held.limit())
-        + unit(held.unit());
+        + Figures.plainBeside(held.shown(), held.bound())
+        + unit(held.unit().symbol());
   }
 
   private static String unit(String unit) {
@@ -209,24 +215,24 @@ final class FeedPage {
     if (!held.keeps()) {
       return bad("BROKEN");
     }
-    return text(held.waivedUntil().map(day -> "waived until " + day).orElse("yes"));
+    return text(held.demand().waivedUntil().map(day -> "waived until " + day).orElse("yes"));
   }
 
-  private void cost(FeedFigures taken, Map<String, String> titles) {
+  private void cost(Account account, Map<String, String> titles) {
     out.add(h2("Cost"));
-    if (!taken.unpriced().isEmpty()) {
+    if (!account.unpriced().isEmpty()) {
       out.add(
           p(
               bad("NO PRICE"),
               text(
                   " "
-                      + String.join(", ", taken.unpriced())
+                      + String.join(", ", account.unpriced())
                       + ": the cost leaves it out and is too low")));
     }
     double largest =
-        taken.costs().values().stream().mapToDouble(LineCost::perKgBagged).max().orElse(0);
+        account.costs().values().stream().mapToDouble(LineCost::perKgBagged).max().orElse(0);
     Stream<TrTag> lines =
-        taken.costs().entrySet().stream()
+        account.costs().entrySet().stream()
             .sorted(
                 Map.Entry.<String, LineCost>comparingByValue(
                         (one, other) -> Double.compare(other.perKgBagged(), one.perKgBagged()))
@@ -236,10 +242,10 @@ final class FeedPage {
                     cost(
                         name(entry.getKey(), titles.getOrDefault(entry.getKey(), entry.getKey())),
                         entry,
-                        taken.costPerKg(),
+                        account.costPerKg(),
                         largest));
     TrTag sum =
-        row("Together", figure(money(taken.costPerKg())), figure("100.0"), cell(""))
+        row("Together", figure(money(account.costPerKg())), figure("100.0"), cell(""))
             .withClass("sum");
     out.add(
         table(

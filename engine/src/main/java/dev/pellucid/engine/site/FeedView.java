@@ -68,7 +68,6 @@ public record FeedView(
    * @param taken the figures as they are compared between states
    * @param flow from the scale to the bag
    * @param explanations of all that is limited
-   * @param uses what it takes of each ingredient, by name
    */
   public record Figured(
       String batch,
@@ -76,14 +75,12 @@ public record FeedView(
       List<Expectation> held,
       FeedFigures taken,
       List<Flow> flow,
-      List<Explanation> explanations,
-      List<Use> uses) {
+      List<Explanation> explanations) {
     public Figured {
       lines = List.copyOf(lines);
       held = List.copyOf(held);
       flow = List.copyOf(flow);
       explanations = List.copyOf(explanations);
-      uses = List.copyOf(uses);
     }
   }
 
@@ -111,19 +108,6 @@ public record FeedView(
     WHOLE,
     COMES,
     GOES
-  }
-
-  /**
-   * An ingredient in a feed, premixes opened.
-   *
-   * @param percent of the recipe as weighed, overage left out
-   * @param through premixes and rework that it comes in, beside a line of its own
-   * @param money that it costs in a kg in the bags
-   */
-  public record Use(String ingredient, double percent, List<String> through, double money) {
-    public Use {
-      through = List.copyOf(through);
-    }
   }
 
   /**

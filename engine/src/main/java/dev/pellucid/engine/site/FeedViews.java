@@ -1,10 +1,10 @@
 package dev.pellucid.engine.site;
 
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.FigureTaking;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.explain.Explainer;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LimitStatus;
@@ -21,45 +21,39 @@ import dev.pellucid.engine.site.FeedView.Figured;
 import dev.pellucid.engine.site.FeedView.Flow;
 import dev.pellucid.engine.site.FeedView.FlowKind;
 import dev.pellucid.engine.site.FeedView.Line;
-import dev.pellucid.engine.site.FeedView.Use;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** Takes down what pages tell of a computed feed. */
 public final class FeedViews {
   private static final double NOTHING = 1e-9;
 
   private final ComputedFeed feed;
-  private final List<LimitStatus> limits;
 
-  private FeedViews(ComputedFeed feed, List<LimitStatus> limits) {
+  private FeedViews(ComputedFeed feed) {
     this.feed = feed;
-    this.limits = limits;
   }
 
   /** The figures of a feed and how it stands with its limits; one not judged has no figure. */
   public static Figured of(ComputedFeed feed, Judgement judgement, Larder larder, LocalDate day) {
     List<LimitStatus> judged =
         judgement.limits().stream().filter(one -> one.state().isJudged()).toList();
-    FeedViews views = new FeedViews(feed, judged);
+    FeedViews views = new FeedViews(feed);
     BatchPlan plan = BatchPlan.of(feed, judged, larder, new Provenance("", false, day));
     FeedFigures taken = FigureTaking.of(feed, judgement, larder);
     return new Figured(
         feed.recipe().batch().map(FeedViews::words).orElse(""),
         plan.weighing().stream().map(FeedViews::line).toList(),
-        Expectations.of(judged),
+        Expectations.of(taken.account().limits().values().stream().filter(Held::told).toList()),
         taken,
         views.flow(),
-        views.subjects().stream()
+        views.subjects(judged).stream()
             .map(subject -> Explainer.of(feed, subject, larder.settings().currency()))
-            .toList(),
-        views.uses());
+            .toList());
   }
 
   private static String words(BatchSize size) {
@@ -80,7 +74,7 @@ public final class FeedViews {
     return figure.signum() == 0 ? "0" : figure.stripTrailingZeros().toPlainString();
   }
 
-  private List<Subject> subjects() {
+  private List<Subject> subjects(List<LimitStatus> limits) {
     Map<String, Subject> subjects = new LinkedHashMap<>();
     limits.forEach(
         one -> subjects.putIfAbsent(one.limit().subject().text(), one.limit().subject()));
@@ -127,26 +121,5 @@ public final class FeedViews {
     if (kg > NOTHING) {
       flow.add(new Flow(words, kg, before - kg, 0, FlowKind.GOES));
     }
-  }
-
-  private List<Use> uses() {
-    Map<String, List<Row>> rows =
-        feed.rows().stream()
-            .collect(
-                Collectors.groupingBy(
-                    row -> row.ingredient().name(), TreeMap::new, Collectors.toList()));
-    return rows.entrySet().stream().map(entry -> use(entry.getKey(), entry.getValue())).toList();
-  }
-
-  private Use use(String ingredient, List<Row> rows) {
-    double kg = rows.stream().mapToDouble(Row::kg).sum();
-    double money = rows.stream().mapToDouble(Row::money).sum();
-    List<String> through =
-        rows.stream()
-            .filter(row -> row.path().size() > 1)
-            .map(row -> row.path().get(0))
-            .distinct()
-            .toList();
-    return new Use(ingredient, kg, through, money / feed.bagged());
   }
 }

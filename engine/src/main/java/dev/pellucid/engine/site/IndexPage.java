@@ -15,12 +15,12 @@ import static j2html.TagCreator.label;
 import static j2html.TagCreator.option;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.pre;
-import static j2html.TagCreator.rawHtml;
-import static j2html.TagCreator.script;
 import static j2html.TagCreator.select;
 import static j2html.TagCreator.text;
 
-import dev.pellucid.engine.compare.FeedFigures.Held;
+import dev.pellucid.engine.account.Account.Inclusion;
+import dev.pellucid.engine.account.Held;
+import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.FeedView.Standing;
 import dev.pellucid.measure.Unit;
@@ -83,7 +83,7 @@ final class IndexPage {
             "Profiles and how many feeds they hold",
             List.of(words("Profile"), figures("Feeds"), figures("Broken limits")),
             profiles.stream().map(IndexPage::profile)));
-    out.add(script(rawHtml("\n" + Page.resource("index.js"))));
+    out.add(Inline.script("site/index.js"));
     return out;
   }
 
@@ -108,8 +108,8 @@ final class IndexPage {
       Optional<FeedView.Figured> figures = feed.figures();
       String lines =
           figures.stream()
-              .flatMap(one -> one.uses().stream())
-              .map(FeedView.Use::ingredient)
+              .flatMap(one -> one.taken().account().inclusions().stream())
+              .map(Inclusion::ingredient)
               .collect(Collectors.joining(" "));
       return new Entry(
           feed.code(),
@@ -119,24 +119,22 @@ final class IndexPage {
           feed.status(),
           feed.standing(),
           figures
-              .flatMap(one -> Optional.ofNullable(one.taken().nutrients().get(PROTEIN)))
+              .flatMap(one -> one.taken().account().told(PROTEIN))
               .map(amount -> Figures.fixed(Unit.PERCENT.fromBase(amount.base()), 1))
               .orElse(""),
-          figures.map(one -> Figures.fixed(one.taken().costPerKg(), 4)).orElse(""),
+          figures.map(one -> Figures.fixed(one.taken().account().costPerKg(), 4)).orElse(""),
           figures.flatMap(Entry::nearest).orElse(""),
           lower(String.join(" ", feed.code(), feed.title(), feed.whom(), feed.status(), lines)));
     }
 
     /** Nothing of what must not be there is no near limit, nor is one that cannot be judged. */
     private static Optional<String> nearest(FeedView.Figured figures) {
-      return figures.taken().limits().values().stream()
-          .filter(limit -> limit.told() && (!limit.keeps() || limit.judged() != 0))
+      return figures.taken().account().limits().values().stream()
+          .filter(limit -> limit.told() && (!limit.keeps() || limit.shown() != 0))
           .min(Comparator.comparingDouble(Held::room))
           .map(
               limit ->
-                  limit.subject()
-                      + " "
-                      + limit.bound()
+                  limit.demand().lineNow()
                       + ": "
                       + Figures.fixed(Math.abs(100 * limit.room()), 1)
                       + (limit.keeps() ? " % of room" : " % beyond"));

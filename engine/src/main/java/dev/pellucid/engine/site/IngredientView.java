@@ -1,5 +1,6 @@
 package dev.pellucid.engine.site;
 
+import dev.pellucid.engine.account.Account.Inclusion;
 import java.util.List;
 
 /**
@@ -31,5 +32,5 @@ public record IngredientView(
   public record Told(String nutrient, String asWritten, String source) {}
 
   /** In one feed, and what that costs a kg of it. */
-  public record InFeed(String code, String title, FeedView.Use use, double costPerKg) {}
+  public record InFeed(String code, String title, Inclusion use, double costPerKg) {}
 }

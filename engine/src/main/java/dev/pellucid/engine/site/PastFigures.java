@@ -7,17 +7,19 @@ import static dev.pellucid.engine.site.Tables.table;
 import static dev.pellucid.engine.site.Tables.words;
 import static j2html.TagCreator.p;
 
+import dev.pellucid.engine.account.Account;
+import dev.pellucid.engine.account.Account.Content;
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.compare.FeedFigures;
-import dev.pellucid.engine.compare.FeedFigures.Amount;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.FeedView.Past;
-import dev.pellucid.measure.Unit;
 import j2html.tags.DomContent;
 import j2html.tags.specialized.TrTag;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Optional;
 
 /** The figures of a feed in earlier states: its cost, and what of the limited nutrients moved. */
 final class PastFigures {
@@ -40,13 +42,13 @@ final class PastFigures {
     states.add(new Past("now", "", now));
     states.addAll(past);
     List<Double> costs = new ArrayList<>();
-    states.forEach(state -> costs.add(0, state.figures().costPerKg()));
+    states.forEach(state -> costs.add(0, state.figures().account().costPerKg()));
     List<String> told = moving(states);
     List<Tables.Head> heads = new ArrayList<>();
     heads.add(words("State"));
     heads.add(words("Day"));
     heads.add(figures("Cost " + currency + "/kg"));
-    told.forEach(name -> heads.add(figures(name + " " + amount(now, name).unit().symbol())));
+    told.forEach(name -> heads.add(figures(name + " " + unit(now, name))));
     return List.of(
         Charts.course("Cost of a kg, the oldest left", costs),
         table(
@@ -60,23 +62,27 @@ final class PastFigures {
         Tables.row(
             state.name(),
             cell(state.day()),
-            figure(Figures.fixed(state.figures().costPerKg(), MONEY)));
+            figure(Figures.fixed(state.figures().account().costPerKg(), MONEY)));
     for (String name : told) {
-      Amount amount = amount(state.figures(), name);
-      cells.with(figure(Figures.plain(amount.unit().fromBase(amount.base()))));
+      double content = told(state, name).map(Content::figure).orElse(0.0);
+      cells.with(figure(Figures.plain(content)));
     }
     return cells;
   }
 
-  private static Amount amount(FeedFigures figures, String nutrient) {
-    return figures.nutrients().getOrDefault(nutrient, new Amount(0, Unit.PERCENT));
+  private static Optional<Content> told(Past state, String nutrient) {
+    return state.figures().account().told(nutrient);
+  }
+
+  private static String unit(FeedFigures figures, String nutrient) {
+    return figures.account().told(nutrient).map(one -> one.unit().symbol()).orElse("");
   }
 
   private static List<String> moving(List<Past> states) {
-    FeedFigures now = states.get(0).figures();
+    Account now = states.get(0).figures().account();
     return now.limits().values().stream()
-        .map(FeedFigures.Held::subject)
-        .filter(now.nutrients()::containsKey)
+        .map(Held::subject)
+        .filter(name -> now.told(name).isPresent())
         .distinct()
         .filter(name -> moved(states, name) > CLOSE)
         .sorted(Comparator.comparingDouble((String name) -> moved(states, name)).reversed())
@@ -88,7 +94,7 @@ final class PastFigures {
   private static double moved(List<Past> states, String nutrient) {
     DoubleSummaryStatistics values =
         states.stream()
-            .mapToDouble(state -> amount(state.figures(), nutrient).base())
+            .mapToDouble(state -> told(state, nutrient).map(Content::base).orElse(0.0))
             .summaryStatistics();
     return values.getMax() > 0 ? (values.getMax() - values.getMin()) / values.getMax() : 0;
   }

@@ -11,7 +11,7 @@ import static j2html.TagCreator.h2;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.text;
 
-import dev.pellucid.engine.compare.FeedFigures.Held;
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.ProfileView.InFeed;
 import j2html.tags.DomContent;
@@ -53,7 +53,7 @@ final class ProfilePage {
   }
 
   private static String asked(InFeed feed) {
-    return feed.limit().subject() + " " + feed.limit().written();
+    return feed.limit().demand().line();
   }
 
   private static Stream<TrTag> limit(List<InFeed> feeds) {
@@ -72,7 +72,10 @@ final class ProfilePage {
             a(Site.named(feed.code(), feed.title())).withHref("../feeds/" + feed.code() + ".html")),
         figure(
             limit.told()
-                ? limit.certainty().sign() + Figures.plain(limit.judged()) + " " + limit.unit()
+                ? limit.certainty().sign()
+                    + Figures.plain(limit.shown())
+                    + " "
+                    + limit.unit().symbol()
                 : ""),
         figure(limit.told() ? Figures.fixed(100 * limit.room(), 1) : ""),
         cell(kept(limit)));
@@ -85,6 +88,7 @@ final class ProfilePage {
     if (!limit.keeps()) {
       return FeedPage.bad("BROKEN");
     }
-    return text(limit.waived() ? "under a waiver of " + limit.bound() : "yes");
+    return text(
+        limit.demand().isWaived() ? "under a waiver of " + limit.demand().askedNow() : "yes");
   }
 }

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.site;
 
-import dev.pellucid.engine.compare.FeedFigures.Held;
+import dev.pellucid.engine.account.Held;
 import java.util.List;
 
 /**

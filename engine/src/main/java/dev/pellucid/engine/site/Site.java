@@ -1,5 +1,7 @@
 package dev.pellucid.engine.site;
 
+import dev.pellucid.engine.account.Account;
+import dev.pellucid.engine.account.Account.Inclusion;
 import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Nutrient;
@@ -60,19 +62,17 @@ public final class Site {
   }
 
   private void keep(FeedView feed, FeedView.Figured figures) {
-    for (FeedView.Use use : figures.uses()) {
+    Account account = figures.taken().account();
+    for (Inclusion use : account.inclusions()) {
       uses.computeIfAbsent(use.ingredient(), none -> new ArrayList<>())
-          .add(
-              new IngredientView.InFeed(
-                  feed.code(), feed.title(), use, figures.taken().costPerKg()));
+          .add(new IngredientView.InFeed(feed.code(), feed.title(), use, account.costPerKg()));
     }
-    figures
-        .taken()
+    account
         .limits()
         .values()
         .forEach(
             limit ->
-                held.computeIfAbsent(limit.profile(), none -> new ArrayList<>())
+                held.computeIfAbsent(limit.demand().profile(), none -> new ArrayList<>())
                     .add(new ProfileView.InFeed(feed.code(), feed.title(), limit)));
   }
 
