@@ -56,8 +56,8 @@ class LawsTest {
       Set.of(
           // Lines of a head are parted by the kind of file that they stand in.
           "FileReader HeadLine",
-          // A node is what somebody wrote: it is of the kind that its key holds, or it is a
-          // finding.
+          // YAML has three kinds of node and will have no fourth; one that is not of the kind that
+          // its key holds is a finding.
           "Fields Yaml",
           "KeyFindings Yaml",
           "TreeBuilder Yaml",
