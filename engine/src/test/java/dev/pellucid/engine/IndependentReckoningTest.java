@@ -8,9 +8,9 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Stage;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Resolver;
 import dev.pellucid.engine.resolve.Reworks;
@@ -44,7 +44,7 @@ class IndependentReckoningTest {
     for (String path : folder.data()) {
       data.put(path, folder.read(path, findings).orElseThrow());
     }
-    Larder larder = LarderReader.read(data, new TreeMap<>()).larder();
+    FeedTables tables = TablesReader.read(data, new TreeMap<>()).tables();
     List<FeedFile.PremixFile> premixes = new ArrayList<>();
     for (String path : folder.ending(".premix")) {
       premixes.add((FeedFile.PremixFile) parsed(folder, path, findings));
@@ -53,12 +53,12 @@ class IndependentReckoningTest {
     Resolver resolver =
         Resolver.prepare(
                 new Resolver.Named(
-                    larder, premixes, List.of(), Map.of(), Reworks.NONE, Days.on(day)),
+                    tables, premixes, List.of(), Map.of(), Reworks.NONE, Days.on(day)),
                 java.util.Optional.empty())
             .resolver();
     FeedFile recipe = parsed(folder, "catfish/CG-36.recipe", findings);
     var resolved = resolver.recipe((FeedFile.RecipeFile) recipe).thing().orElseThrow();
-    feed = new FeedComputer(larder).compute(resolved).feed().orElseThrow();
+    feed = new FeedComputer(tables).compute(resolved).feed().orElseThrow();
   }
 
   private static FeedFile parsed(Texts folder, String path, List<Finding> findings)

@@ -2,9 +2,9 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.check.Contributors.Contributor;
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;

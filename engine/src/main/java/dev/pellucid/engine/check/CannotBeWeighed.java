@@ -1,9 +1,9 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.floor.FloorLine;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.Placing;
-import dev.pellucid.engine.larder.Plant;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;

@@ -2,9 +2,9 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
-import dev.pellucid.engine.larder.LabelRules;
-import dev.pellucid.engine.larder.LabelRules.Compulsory;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.LabelRules;
+import dev.pellucid.engine.data.LabelRules.Compulsory;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Label;
 import dev.pellucid.finding.About;
@@ -24,7 +24,7 @@ final class ConstituentNotDeclared implements Rule {
 
   @Override
   public void look(Inspection recipe, Remarks out) {
-    Optional<LabelRules> rules = recipe.larder().label();
+    Optional<LabelRules> rules = recipe.tables().label();
     Optional<Label> label = recipe.recipe().label();
     if (rules.isEmpty() || label.isEmpty() || recipe.feed().isEmpty()) {
       return;

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.Setting;
@@ -69,7 +69,7 @@ final class DieForFish implements Rule {
                 + " to "
                 + Figures.plain(thickest, Unit.MM))
         .seeing("pellet sizes written", size.place())
-        .noting("the sizes are " + size.source().standing().inWords())
+        .noting("the sizes are " + size.source().reliability().inWords())
         .helping((thick ? "take a finer die" : "take a coarser die") + ", or feed other fish");
   }
 }

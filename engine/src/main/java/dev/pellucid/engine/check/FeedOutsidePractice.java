@@ -3,8 +3,8 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.larder.Ingredient.Form;
-import dev.pellucid.engine.larder.Practice.BoundOf;
+import dev.pellucid.engine.data.Ingredient.Form;
+import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Passes;
@@ -34,7 +34,7 @@ final class FeedOutsidePractice implements Rule {
 
   @Override
   public void look(Inspection recipe, Remarks out) {
-    OutsidePractice practice = new OutsidePractice(CODE, recipe.larder().practice(), out);
+    OutsidePractice practice = new OutsidePractice(CODE, recipe.tables().practice(), out);
     recipe.feed().ifPresent(feed -> new Look(recipe, feed, practice).all());
   }
 
@@ -116,7 +116,7 @@ final class FeedOutsidePractice implements Rule {
           .or(
               () ->
                   recipe
-                      .larder()
+                      .tables()
                       .plant()
                       .flatMap(plant -> plant.coater())
                       .map(coater -> coater.name().toLowerCase(java.util.Locale.ROOT)));

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Practice;
+import dev.pellucid.engine.data.Practice;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.syntax.Property;
 import java.util.Comparator;
@@ -38,7 +38,7 @@ final class Heat {
   /** In °C. */
   static double from(Inspection recipe) {
     return recipe
-        .larder()
+        .tables()
         .practice()
         .bound(Practice.BoundOf.CONDITIONING_TEMPERATURE)
         .map(bound -> bound.low())

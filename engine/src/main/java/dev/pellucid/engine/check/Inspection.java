@@ -2,9 +2,9 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.Balances;
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LimitStatus;
-import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import java.time.LocalDate;
 import java.util.List;
@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 public record Inspection(
     ResolvedRecipe recipe,
-    Larder larder,
+    FeedTables tables,
     Balances balances,
     Optional<ComputedFeed> feed,
     Judgement judgement,
@@ -35,6 +35,6 @@ public record Inspection(
   /** The same recipe as if none of its limits were waived. */
   Inspection withoutWaivers() {
     return new Inspection(
-        recipe.withoutWaivers(), larder, balances, feed, judgement.withoutWaivers(), floor, day);
+        recipe.withoutWaivers(), tables, balances, feed, judgement.withoutWaivers(), floor, day);
   }
 }

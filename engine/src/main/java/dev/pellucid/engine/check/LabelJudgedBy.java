@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.data.Tolerance.Side;
 import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.judge.LabelVerdict.Outcome;
-import dev.pellucid.engine.larder.Tolerance.Side;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;

@@ -15,7 +15,7 @@ final class LabelWithoutRules implements Rule {
 
   @Override
   public void look(Inspection recipe, Remarks out) {
-    if (recipe.larder().settings().label().isEmpty()) {
+    if (recipe.tables().settings().label().isEmpty()) {
       recipe.recipe().label().ifPresent(label -> out.accept(finding(recipe, label)));
     }
   }

@@ -41,7 +41,7 @@ final class LimitWords {
   private String bound(Inspection recipe) {
     String word = limit.side() == Bound.Side.MIN ? "minimum" : "maximum";
     if (limit.origin().kind() == Limit.Kind.LAW) {
-      String where = recipe.larder().settings().jurisdiction().map(j -> " (" + j + ")").orElse("");
+      String where = recipe.tables().settings().jurisdiction().map(j -> " (" + j + ")").orElse("");
       return "legal " + word + where;
     }
     return limit.waiver().isPresent() ? word + " under its waiver" : word;

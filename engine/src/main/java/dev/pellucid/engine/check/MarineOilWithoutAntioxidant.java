@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.judge.Verdict;
-import dev.pellucid.engine.larder.Plant;
 import java.util.List;
 
 /**

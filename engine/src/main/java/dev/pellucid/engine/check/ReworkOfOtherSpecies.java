@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material.Reworked;
 import dev.pellucid.finding.Code;

@@ -2,10 +2,10 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Ingredient.Trait;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.Trait;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.finding.About;
@@ -62,7 +62,7 @@ final class SaltForElement implements Rule {
 
   private static void supply(
       Inspection recipe, Minima minima, Supplied one, Consumer<Finding> out) {
-    Ingredient source = recipe.larder().ingredients().get(one.supply().from());
+    Ingredient source = recipe.tables().ingredients().get(one.supply().from());
     Nutrient nutrient = one.supply().nutrient();
     if (source == null || !isSalt(source) || nutrient.unit().kind() != Kind.SHARE) {
       return;
@@ -113,7 +113,7 @@ final class SaltForElement implements Rule {
       for (Map.Entry<String, Content> one : block.byNutrient().entrySet()) {
         boolean element =
             recipe
-                .larder()
+                .tables()
                 .nutrients()
                 .named(one.getKey())
                 .flatMap(Nutrient::partOf)

@@ -42,7 +42,7 @@ final class UnknownRetention implements Rule {
     }
     List<LimitStatus> unjudged =
         recipe.limits().stream().filter(status -> status.state().hangsOnLoss()).toList();
-    Retentions retentions = new Retentions(recipe.larder().practice());
+    Retentions retentions = new Retentions(recipe.tables().practice());
     for (List<RetentionGap> same : byStep.values()) {
       List<String> classes =
           same.stream().map(RetentionGap::stability).distinct().sorted().toList();

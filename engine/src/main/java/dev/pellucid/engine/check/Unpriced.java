@@ -32,8 +32,8 @@ final class Unpriced implements Rule {
             .findFirst();
     recipe
         .feed()
-        .filter(feed -> recipe.larder().pricesWhole())
-        .filter(feed -> limit.isPresent() || !recipe.larder().prices().isEmpty())
+        .filter(feed -> recipe.tables().pricesWhole())
+        .filter(feed -> limit.isPresent() || !recipe.tables().prices().isEmpty())
         .ifPresent(feed -> look(feed, limit, out));
   }
 

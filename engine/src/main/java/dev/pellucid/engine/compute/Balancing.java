@@ -1,6 +1,6 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Passes;
 import java.util.List;

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Digestibility.ProcessKind;
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.data.Digestibility.ProcessKind;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
@@ -23,16 +23,16 @@ import java.util.TreeSet;
 public final class FeedComputer {
   private static final double UNTOLD_KG = 100;
 
-  private final Larder larder;
+  private final FeedTables tables;
   private final Retentions retentions;
   private final Compositions compositions;
   private final Surroundings surroundings;
 
-  public FeedComputer(Larder larder) {
-    this.larder = larder;
-    this.retentions = new Retentions(larder.practice());
-    this.compositions = new Compositions(larder.nutrients(), larder.practice(), retentions);
-    this.surroundings = Surroundings.of(larder);
+  public FeedComputer(FeedTables tables) {
+    this.tables = tables;
+    this.retentions = new Retentions(tables.practice());
+    this.compositions = new Compositions(tables.nutrients(), tables.practice(), retentions);
+    this.surroundings = Surroundings.of(tables);
   }
 
   /**
@@ -53,7 +53,7 @@ public final class FeedComputer {
   /** A recipe as it is weighed. */
   public Computation compute(ResolvedRecipe recipe, Weighing weighing) {
     List<Leaf> leaves = leaves(recipe, weighing);
-    Balancing balancing = new Balancing(recipe.process(), larder.nutrients(), surroundings);
+    Balancing balancing = new Balancing(recipe.process(), tables.nutrients(), surroundings);
     Balances balances = balancing.of(leaves);
     if (balances.obstacle().isPresent()) {
       return new Computation(balances, Optional.empty());
@@ -65,12 +65,12 @@ public final class FeedComputer {
         Optional.of(
             new ComputedFeed(
                 recipe,
-                larder.nutrients(),
+                tables.nutrients(),
                 surroundings,
                 weighing,
                 balances,
                 rows,
-                larder.plant().map(plant -> plant.shrink()).orElse(0.0),
+                tables.plant().map(plant -> plant.shrink()).orElse(0.0),
                 List.copyOf(keeping.gaps()),
                 unpriced(rows))));
   }

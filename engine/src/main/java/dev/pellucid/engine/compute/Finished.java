@@ -1,12 +1,12 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Ingredient.ContentBlock;
-import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.larder.Nutrients;
-import dev.pellucid.engine.larder.Price;
-import dev.pellucid.engine.larder.Source;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.ContentBlock;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Nutrients;
+import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.data.Source;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.Passes;

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.SteamTable;
+import dev.pellucid.engine.data.SteamTable;
 import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.Setting;

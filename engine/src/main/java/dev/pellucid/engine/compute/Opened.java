@@ -1,6 +1,6 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Price;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.resolve.Line;
 import java.util.List;
 import java.util.Map;

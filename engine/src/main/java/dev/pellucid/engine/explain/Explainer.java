@@ -5,13 +5,13 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Nutrients;
+import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.data.Source;
 import dev.pellucid.engine.explain.Explanation.Part;
 import dev.pellucid.engine.explain.Explanation.Sum;
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.larder.Nutrients;
-import dev.pellucid.engine.larder.Price;
-import dev.pellucid.engine.larder.Source;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.quantity.Remainders;
 import dev.pellucid.engine.resolve.Basis;
@@ -235,7 +235,7 @@ public final class Explainer {
   }
 
   private static String source(Source source) {
-    return source.id() + " (" + source.standing().inWords() + ")";
+    return source.id() + " (" + source.reliability().inWords() + ")";
   }
 
   private static Optional<String> formula(Nutrient one) {

@@ -3,12 +3,12 @@ package dev.pellucid.engine.floor;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Stage;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Plant;
-import dev.pellucid.engine.larder.Practice;
-import dev.pellucid.engine.larder.Practice.BoundOf;
-import dev.pellucid.engine.larder.Practice.PracticeBound;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Plant;
+import dev.pellucid.engine.data.Practice;
+import dev.pellucid.engine.data.Practice.BoundOf;
+import dev.pellucid.engine.data.Practice.PracticeBound;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
@@ -57,11 +57,11 @@ public final class FloorPlanner {
    *
    * @param kg weighed, before overage and water
    */
-  public static Optional<FloorPlan> plan(ComputedFeed feed, double kg, Larder larder) {
-    return larder
+  public static Optional<FloorPlan> plan(ComputedFeed feed, double kg, FeedTables tables) {
+    return tables
         .plant()
         .filter(plant -> !plant.scales().isEmpty() && kg > 0)
-        .map(plant -> new FloorPlanner(feed, kg, plant, larder.practice()).plan());
+        .map(plant -> new FloorPlanner(feed, kg, plant, tables.practice()).plan());
   }
 
   private Weigher weigher(BoundOf bound, double otherwise) {

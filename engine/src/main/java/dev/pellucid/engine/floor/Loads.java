@@ -1,6 +1,6 @@
 package dev.pellucid.engine.floor;
 
-import dev.pellucid.engine.larder.Mixer;
+import dev.pellucid.engine.data.Mixer;
 
 /**
  * A batch in equal loads of one mixer.

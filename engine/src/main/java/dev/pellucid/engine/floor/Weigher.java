@@ -1,6 +1,6 @@
 package dev.pellucid.engine.floor;
 
-import dev.pellucid.engine.larder.Scale;
+import dev.pellucid.engine.data.Scale;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;

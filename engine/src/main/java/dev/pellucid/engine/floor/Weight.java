@@ -1,6 +1,6 @@
 package dev.pellucid.engine.floor;
 
-import dev.pellucid.engine.larder.Scale;
+import dev.pellucid.engine.data.Scale;
 
 /**
  * What a scale must show, in kg net of the container.

@@ -46,7 +46,7 @@ final class ComparedState {
     }
 
     private static Optional<FeedFigures> figures(Inspection recipe) {
-      return recipe.feed().map(feed -> FigureTaking.of(feed, recipe.judgement(), recipe.larder()));
+      return recipe.feed().map(feed -> FigureTaking.of(feed, recipe.judgement(), recipe.tables()));
     }
   }
 
@@ -68,7 +68,7 @@ final class ComparedState {
   }
 
   String currency() {
-    return kept.shared().larder().settings().currency();
+    return kept.shared().tables().settings().currency();
   }
 
   /** Every recipe, by its code. */

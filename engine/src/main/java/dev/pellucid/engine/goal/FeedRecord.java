@@ -73,7 +73,7 @@ record FeedRecord(Optional<String> text, List<String> mendFirst) {
                 FiguresRecord.of(
                     recipe.recipe(),
                     Account.of(feed, recipe.limits()),
-                    recipe.larder().settings().currency()));
+                    recipe.tables().settings().currency()));
   }
 
   /** The path of the record of a recipe. */

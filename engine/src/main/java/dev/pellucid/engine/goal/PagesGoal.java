@@ -89,7 +89,7 @@ public final class PagesGoal {
           .computeIfAbsent(finding.span().file().path(), none -> new ArrayList<>())
           .add(FindingText.of(finding, paths).stripTrailing());
     }
-    Site site = new Site(shared.larder(), day, Outputs.into(to)::write);
+    Site site = new Site(shared.tables(), day, Outputs.into(to)::write);
     for (Taken one : recipes) {
       RecipeOutcome outcome = one.outcome();
       Checked recipe = Streamed.judged(shared, outcome.path());
@@ -144,7 +144,7 @@ public final class PagesGoal {
   }
 
   private Optional<FeedView.Figured> figured(Inspection recipe) {
-    return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.larder(), day));
+    return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.tables(), day));
   }
 
   private static FeedView.Standing standing(RecipeOutcome outcome, Whole whole) {

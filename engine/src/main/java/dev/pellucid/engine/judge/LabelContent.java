@@ -3,7 +3,7 @@ package dev.pellucid.engine.judge;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Nutrient;
 
 /**
  * A nutrient as the customer gets it, per kg of feed as fed, on target and without what is weighed

@@ -3,12 +3,12 @@ package dev.pellucid.engine.made;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LimitStatus;
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.sequence.Residue;
 import dev.pellucid.finding.Code;
@@ -52,18 +52,21 @@ public final class Books {
           new DryingOffChart(),
           new QualityOutsidePractice());
 
-  private final Larder larder;
+  private final FeedTables tables;
   private final FeedComputer computer;
   private final MadeRecipe recipes;
   private final Following following;
   private final LocalDate day;
 
   public Books(
-      Larder larder, Map<String, ResolvedPremix> premixes, FeedComputer computer, LocalDate day) {
-    this.larder = larder;
+      FeedTables tables,
+      Map<String, ResolvedPremix> premixes,
+      FeedComputer computer,
+      LocalDate day) {
+    this.tables = tables;
     this.computer = computer;
-    this.recipes = new MadeRecipe(larder, premixes);
-    this.following = new Following(larder);
+    this.recipes = new MadeRecipe(tables, premixes);
+    this.following = new Following(tables);
     this.day = day;
   }
 
@@ -83,7 +86,7 @@ public final class Books {
    * @param codes of the recipes and premixes that could be reckoned
    */
   public int count(Collection<String> codes) {
-    return (int) larder.batches().values().stream().filter(it -> codes.contains(it.code())).count();
+    return (int) tables.batches().values().stream().filter(it -> codes.contains(it.code())).count();
   }
 
   /**
@@ -149,7 +152,7 @@ public final class Books {
   }
 
   private Order order(ComputedFeed planned, BatchRecord record) {
-    return Order.of(planned, record.kg(), FloorPlanner.plan(planned, record.kg(), larder));
+    return Order.of(planned, record.kg(), FloorPlanner.plan(planned, record.kg(), tables));
   }
 
   /** Looks at the records of one premix. */
@@ -181,22 +184,22 @@ public final class Books {
       uses.addAll(one.uses());
       left.putAll(one.left());
     }
-    for (BatchRecord record : larder.batches().values()) {
+    for (BatchRecord record : tables.batches().values()) {
       if (!codes.contains(record.code())) {
         out.accept(noRecipe(record, codes));
       }
     }
-    Stock stock = new Stock(larder, uses);
+    Stock stock = new Stock(tables, uses);
     stock.check(out);
-    UnlikeLibrary.look(larder, out);
+    UnlikeLibrary.look(tables, out);
     following.check(left, out);
     return stock;
   }
 
   private List<BatchRecord> of(String code) {
-    return larder.batches().isEmpty()
+    return tables.batches().isEmpty()
         ? List.of()
-        : larder.batches().values().stream().filter(it -> it.code().equals(code)).toList();
+        : tables.batches().values().stream().filter(it -> it.code().equals(code)).toList();
   }
 
   private List<Use> look(
@@ -205,7 +208,7 @@ public final class Books {
         new MadeBatch(
             record,
             order,
-            larder,
+            tables,
             made,
             made.flatMap(Computation::feed).map(Judgement::ofLimits).orElse(Judgement.NONE),
             day);

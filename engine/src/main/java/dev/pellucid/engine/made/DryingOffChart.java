@@ -1,6 +1,6 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord.Drying;
+import dev.pellucid.engine.data.BatchRecord.Drying;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Setting;

@@ -1,13 +1,13 @@
 package dev.pellucid.engine.made;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.BatchRecord.Flushed;
-import dev.pellucid.engine.larder.BatchRecord.Told;
-import dev.pellucid.engine.larder.Carryover;
-import dev.pellucid.engine.larder.Carryover.Flush;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.BatchRecord.Flushed;
+import dev.pellucid.engine.data.BatchRecord.Located;
+import dev.pellucid.engine.data.Carryover;
+import dev.pellucid.engine.data.Carryover.Flush;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.sequence.Residue;
 import dev.pellucid.finding.About;
@@ -38,17 +38,17 @@ final class Following {
 
   private static final double CLOSE = 1e-9;
 
-  private final Larder larder;
+  private final FeedTables tables;
   private final Set<String> neighbours = new HashSet<>();
 
-  Following(Larder larder) {
-    this.larder = larder;
-    if (!larder.practice().sequence().isEmpty()) {
-      larder.batches().values().forEach(record -> record.after().ifPresent(it -> add(record, it)));
+  Following(FeedTables tables) {
+    this.tables = tables;
+    if (!tables.practice().sequence().isEmpty()) {
+      tables.batches().values().forEach(record -> record.after().ifPresent(it -> add(record, it)));
     }
   }
 
-  private void add(BatchRecord record, Told<String> before) {
+  private void add(BatchRecord record, Located<String> before) {
     neighbours.add(record.number());
     neighbours.add(before.thing());
   }
@@ -64,7 +64,7 @@ final class Following {
    */
   Optional<Residue> left(BatchRecord record, Supplier<Optional<ComputedFeed>> feed) {
     return neighbours.contains(record.number())
-        ? feed.get().map(it -> Residue.of(it, larder.practice().sequence()))
+        ? feed.get().map(it -> Residue.of(it, tables.practice().sequence()))
         : Optional.empty();
   }
 
@@ -74,11 +74,11 @@ final class Following {
    * @param residues what each batch leaves behind, by its number
    */
   void check(Map<String, Residue> residues, Consumer<Finding> out) {
-    for (BatchRecord record : larder.batches().values()) {
+    for (BatchRecord record : tables.batches().values()) {
       Residue here = residues.get(record.number());
       Residue before = record.after().map(it -> residues.get(it.thing())).orElse(null);
       if (here != null && before != null && !record.closed() && !record.isRejected()) {
-        for (Carryover row : larder.practice().sequence()) {
+        for (Carryover row : tables.practice().sequence()) {
           if (here.minds(row)) {
             before.leaves(row).flatMap(left -> look(record, row, left)).ifPresent(out);
           }
@@ -88,7 +88,7 @@ final class Following {
   }
 
   private Optional<Finding> look(BatchRecord record, Carryover row, String left) {
-    Told<String> after = record.after().orElseThrow();
+    Located<String> after = record.after().orElseThrow();
     String headline = record.number() + " follows " + after.thing() + ", which holds " + left;
     if (row.flush().isEmpty()) {
       return Optional.of(never(record, row, headline + ", and must not"));
@@ -106,7 +106,7 @@ final class Following {
               .helping(remedy(record, flush)));
     }
     Flushed flushed = record.flushed().get();
-    Ingredient with = larder.ingredients().get(flushed.with());
+    Ingredient with = tables.ingredients().get(flushed.with());
     if (with != null && row.isLeftBy(with)) {
       String same = record.number() + " was flushed with " + flushed.with();
       return Optional.of(
@@ -114,7 +114,7 @@ final class Following {
                   MISSING,
                   record,
                   row,
-                  new Told<>(after.thing(), flushed.place()),
+                  new Located<>(after.thing(), flushed.place()),
                   same + ", which leaves behind what " + after.thing() + " left: " + left)
               .helping(remedy(record, flush)));
     }
@@ -134,14 +134,14 @@ final class Following {
 
   private static Finding tooSmall(BatchRecord record, Carryover row, Flush flush, String left) {
     Flushed flushed = record.flushed().orElseThrow();
-    Told<String> after = record.after().orElseThrow();
+    Located<String> after = record.after().orElseThrow();
     String asked = Figures.plain(flush.kg(), Unit.KG);
     Finding finding =
         told(
             TOO_SMALL,
             record,
             row,
-            new Told<>(after.thing(), flushed.place()),
+            new Located<>(after.thing(), flushed.place()),
             record.number()
                 + " was flushed with "
                 + Figures.plainBeside(flushed.kg(), flush.kg())
@@ -159,11 +159,11 @@ final class Following {
 
   /** A warning, and an error where the one must not follow the other and nobody is to decide. */
   private static Finding told(
-      Code code, BatchRecord record, Carryover row, Told<String> after, String headline) {
+      Code code, BatchRecord record, Carryover row, Located<String> after, String headline) {
     boolean error = code.equals(NEVER) && !record.isHeld();
     return Finding.of(code, error ? Severity.ERROR : Severity.WARNING, after.place(), headline)
         .seeing("sequence written", row.place())
-        .noting("why: " + row.because() + " (" + row.source().standing().inWords() + ")")
+        .noting("why: " + row.because() + " (" + row.source().reliability().inWords() + ")")
         .about(
             new About(
                 row.left().words(), About.Side.NONE, List.of(record.number(), after.thing())));

@@ -1,10 +1,10 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.BatchRecord.Entry;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Lot;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.BatchRecord.Entry;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.made.Trace.Reason;
 import dev.pellucid.engine.resolve.Material;
 import java.time.LocalDate;
@@ -63,7 +63,7 @@ final class Ledger {
     }
   }
 
-  private final Larder larder;
+  private final FeedTables tables;
   private final Map<String, List<String>> lines;
   private final Function<BatchRecord, Optional<Order>> orders;
   private final Map<String, String> formerly = new HashMap<>();
@@ -80,21 +80,21 @@ final class Ledger {
    * @param orders what a batch that is still planned is to be made of, where it can be reckoned
    */
   Ledger(
-      Larder larder,
+      FeedTables tables,
       Map<String, List<String>> lines,
       Function<BatchRecord, Optional<Order>> orders) {
-    this.larder = larder;
+    this.tables = tables;
     this.lines = lines;
     this.orders = orders;
-    for (Ingredient ingredient : larder.ingredients().values()) {
+    for (Ingredient ingredient : tables.ingredients().values()) {
       ingredient.formerly().forEach(name -> formerly.put(name, ingredient.name()));
     }
-    for (Lot lot : larder.lots().values()) {
+    for (Lot lot : tables.lots().values()) {
       lots.put(key(lot.number()), lot);
       numbers.put(key(lot.number()), lot.number());
     }
-    larder.batches().keySet().forEach(number -> numbers.put(key(number), number));
-    List<BatchRecord> records = new ArrayList<>(larder.batches().values());
+    tables.batches().keySet().forEach(number -> numbers.put(key(number), number));
+    List<BatchRecord> records = new ArrayList<>(tables.batches().values());
     records.sort(
         Comparator.comparing(BatchRecord::day)
             .thenComparing(BatchRecord::code)
@@ -131,7 +131,7 @@ final class Ledger {
   }
 
   List<Lot> lots() {
-    return List.copyOf(larder.lots().values());
+    return List.copyOf(tables.lots().values());
   }
 
   /** Every number that a lot, a batch or a line of a record has, as it is written. */
@@ -187,7 +187,7 @@ final class Ledger {
   /** What is wrong with a number, so that the line may be of another lot. */
   private Optional<Reason> slip(String key, String kind, BatchRecord record) {
     Lot lot = lots.get(key);
-    BatchRecord batch = larder.batches().get(written(key));
+    BatchRecord batch = tables.batches().get(written(key));
     if (lot == null && batch == null) {
       return Optional.of(Reason.NO_SUCH_LOT);
     }
@@ -227,7 +227,7 @@ final class Ledger {
     OptionalDouble made = all ? OptionalDouble.of(weighed) : OptionalDouble.empty();
     return record
         .bagged()
-        .map(BatchRecord.Told::thing)
+        .map(BatchRecord.Located::thing)
         .map(OptionalDouble::of)
         .orElse(made)
         .stream()

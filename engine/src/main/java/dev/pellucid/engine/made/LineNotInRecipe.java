@@ -1,6 +1,6 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord.Entry;
+import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.NearNames;

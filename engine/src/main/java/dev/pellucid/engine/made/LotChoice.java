@@ -1,12 +1,12 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Lot;
-import dev.pellucid.engine.larder.Lot.Inspection;
-import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.data.Lot.Inspection;
+import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -35,9 +35,9 @@ public record LotChoice(List<Pick> picks, double shortfall) {
 
   /** Nothing at all where the folder keeps no lots of the ingredient. */
   public static Optional<LotChoice> of(
-      Ingredient ingredient, double kg, LocalDate day, Larder larder, Stock stock) {
+      Ingredient ingredient, double kg, LocalDate day, FeedTables tables, Stock stock) {
     List<Lot> lots =
-        larder.lots().values().stream()
+        tables.lots().values().stream()
             .filter(lot -> lot.ingredient().equals(ingredient.name()))
             .toList();
     List<Pick> there =
@@ -54,9 +54,9 @@ public record LotChoice(List<Pick> picks, double shortfall) {
    * keeps no record of any.
    */
   public static Optional<LotChoice> of(
-      ResolvedPremix premix, double kg, LocalDate day, Larder larder, Stock stock) {
+      ResolvedPremix premix, double kg, LocalDate day, FeedTables tables, Stock stock) {
     List<BatchRecord> batches =
-        larder.batches().values().stream()
+        tables.batches().values().stream()
             .filter(batch -> batch.code().equals(premix.code()) && batch.isMade())
             .toList();
     List<Pick> there =
@@ -104,8 +104,8 @@ public record LotChoice(List<Pick> picks, double shortfall) {
     Optional<Content> moisture = lot.measured(Nutrients.MOISTURE);
     boolean dry =
         moisture.isEmpty()
-            || ingredient.wettest().isEmpty()
-            || moisture.get().high() < ingredient.wettest().getAsDouble();
+            || ingredient.maxMoisture().isEmpty()
+            || moisture.get().high() < ingredient.maxMoisture().getAsDouble();
     return dry
         && !lot.received().isAfter(day)
         && !lot.isExpired(day)

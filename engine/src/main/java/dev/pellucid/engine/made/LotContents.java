@@ -1,11 +1,11 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Ingredient.ContentBlock;
-import dev.pellucid.engine.larder.Lot;
-import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.ContentBlock;
+import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.quantity.Figures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -20,8 +20,8 @@ final class LotNotNamed implements RecordRule {
       String line = used.ask().material().name();
       String of = used.ask().lotsOf();
       boolean kept =
-          batch.larder().lots().values().stream().anyMatch(lot -> lot.ingredient().equals(of))
-              || batch.larder().batches().values().stream().anyMatch(it -> it.code().equals(of));
+          batch.tables().lots().values().stream().anyMatch(lot -> lot.ingredient().equals(of))
+              || batch.tables().batches().values().stream().anyMatch(it -> it.code().equals(of));
       if (used.entry().kg().isPresent() && used.entry().lot().isEmpty() && kept) {
         out.accept(
             Finding.warning(CODE, used.entry().name(), line + " was weighed from a lot not named")

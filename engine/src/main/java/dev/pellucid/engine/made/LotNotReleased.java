@@ -1,6 +1,6 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord;
+import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.made.MadeBatch.Used;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;

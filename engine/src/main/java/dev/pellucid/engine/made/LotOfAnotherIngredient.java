@@ -1,7 +1,7 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.Lot;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.made.MadeBatch.Used;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;

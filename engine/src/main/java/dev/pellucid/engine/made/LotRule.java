@@ -1,7 +1,7 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord.Entry;
-import dev.pellucid.engine.larder.Lot;
+import dev.pellucid.engine.data.BatchRecord.Entry;
+import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.made.Order.Ask;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;

@@ -1,9 +1,9 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord.Entry;
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Lot;
-import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.data.BatchRecord.Entry;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.made.Order.Ask;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.Code;
@@ -23,7 +23,7 @@ final class LotTooMoist extends LotRule {
     Optional<Content> moisture = lot.measured(Nutrients.MOISTURE);
     OptionalDouble most =
         ask.material()
-            .opened(single -> single.ingredient().wettest(), parts -> OptionalDouble.empty());
+            .opened(single -> single.ingredient().maxMoisture(), parts -> OptionalDouble.empty());
     if (moisture.isEmpty() || most.isEmpty() || moisture.get().high() < most.getAsDouble()) {
       return Optional.empty();
     }

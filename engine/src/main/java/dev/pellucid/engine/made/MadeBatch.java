@@ -1,11 +1,11 @@
 package dev.pellucid.engine.made;
 
 import dev.pellucid.engine.compute.Computation;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.BatchRecord.Entry;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.judge.Judgement;
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.BatchRecord.Entry;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Lot;
 import dev.pellucid.engine.made.Order.Ask;
 import java.time.LocalDate;
 import java.util.List;
@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
 public record MadeBatch(
     BatchRecord record,
     Order order,
-    Larder larder,
+    FeedTables tables,
     Optional<Computation> made,
     Judgement judgement,
     LocalDate day) {
@@ -57,11 +57,11 @@ public record MadeBatch(
 
   /** The lot that an entry names, if it is a lot of an ingredient. */
   public Optional<Lot> lot(Entry entry) {
-    return Optional.ofNullable(larder.lots().get(entry.lot()));
+    return Optional.ofNullable(tables.lots().get(entry.lot()));
   }
 
   /** The batch of a premix that an entry names. */
   public Optional<BatchRecord> batch(Entry entry) {
-    return Optional.ofNullable(larder.batches().get(entry.lot()));
+    return Optional.ofNullable(tables.batches().get(entry.lot()));
   }
 }

@@ -3,7 +3,7 @@ package dev.pellucid.engine.made;
 import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.larder.Lot;
+import dev.pellucid.engine.data.Lot;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -35,7 +35,7 @@ final class MadeOutsideLimits implements RecordRule {
     Inspection inspection =
         new Inspection(
             feed.get().recipe(),
-            batch.larder(),
+            batch.tables(),
             feed.get().balances(),
             feed,
             batch.judgement(),
@@ -79,9 +79,9 @@ final class MadeOutsideLimits implements RecordRule {
     List<String> words = new ArrayList<>();
     for (MadeBatch.Used used : batch.used()) {
       Optional<Lot> lot = batch.lot(used.entry());
-      Optional.ofNullable(batch.larder().ingredients().get(used.ask().material().name()))
+      Optional.ofNullable(batch.tables().ingredients().get(used.ask().material().name()))
           .filter(library -> lot.filter(it -> it.ingredient().equals(library.name())).isPresent())
-          .map(library -> LotContents.of(library, lot.get(), batch.larder().nutrients()).words())
+          .map(library -> LotContents.of(library, lot.get(), batch.tables().nutrients()).words())
           .filter(told -> !told.isEmpty())
           .map(told -> "lot " + lot.get().number() + ": " + told)
           .filter(told -> !words.contains(told))

@@ -1,9 +1,9 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.BatchRecord.Drying;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Lot;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.BatchRecord.Drying;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.made.MadeBatch.Used;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line;
@@ -30,11 +30,11 @@ import java.util.Optional;
 final class MadeRecipe {
   private static final int DEEPEST = 8;
 
-  private final Larder larder;
+  private final FeedTables tables;
   private final Map<String, ResolvedPremix> premixes;
 
-  MadeRecipe(Larder larder, Map<String, ResolvedPremix> premixes) {
-    this.larder = larder;
+  MadeRecipe(FeedTables tables, Map<String, ResolvedPremix> premixes) {
+    this.tables = tables;
     this.premixes = premixes;
   }
 
@@ -107,16 +107,16 @@ final class MadeRecipe {
   }
 
   private Material ofLot(Material.Single single, String number) {
-    Lot lot = larder.lots().get(number);
+    Lot lot = tables.lots().get(number);
     return lot == null || !lot.ingredient().equals(single.name())
         ? single
         : new Material.Single(
-            LotContents.of(single.ingredient(), lot, larder.nutrients()).ingredient(),
+            LotContents.of(single.ingredient(), lot, tables.nutrients()).ingredient(),
             single.price());
   }
 
   private Material ofBatch(Material.Premixed premixed, String lot, int depth) {
-    BatchRecord batch = larder.batches().get(lot);
+    BatchRecord batch = tables.batches().get(lot);
     ResolvedPremix premix = premixed.premix();
     return batch == null || !batch.code().equals(premix.code()) || depth > DEEPEST
         ? premixed

@@ -1,10 +1,10 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Lot;
-import dev.pellucid.engine.larder.Price;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.made.LotChoice.Pick;
 import dev.pellucid.engine.made.Order.Ask;
 import dev.pellucid.engine.made.PurchaseList.Good;
@@ -28,7 +28,7 @@ import java.util.TreeMap;
 public final class Purchasing {
   private static final double CLOSE = 1e-9;
 
-  private final Larder larder;
+  private final FeedTables tables;
   private final Map<String, ResolvedPremix> premixes;
   private final Stock stock;
   private final Map<String, Double> coming = new TreeMap<>();
@@ -66,8 +66,8 @@ public final class Purchasing {
     }
   }
 
-  private Purchasing(Larder larder, Map<String, ResolvedPremix> premixes, Stock stock) {
-    this.larder = larder;
+  private Purchasing(FeedTables tables, Map<String, ResolvedPremix> premixes, Stock stock) {
+    this.tables = tables;
     this.premixes = premixes;
     this.stock = stock;
   }
@@ -78,8 +78,8 @@ public final class Purchasing {
    * @param stock after all batches; those that are only planned are reckoned anew here
    */
   public static PurchaseList of(
-      List<Planned> planned, Larder larder, Map<String, ResolvedPremix> premixes, Stock stock) {
-    return new Purchasing(larder, premixes, stock.ofMade()).list(planned);
+      List<Planned> planned, FeedTables tables, Map<String, ResolvedPremix> premixes, Stock stock) {
+    return new Purchasing(tables, premixes, stock.ofMade()).list(planned);
   }
 
   private PurchaseList list(List<Planned> planned) {
@@ -123,7 +123,7 @@ public final class Purchasing {
     Ingredient ingredient = single.ingredient();
     double lacks =
         named.isEmpty()
-            ? taken(kg, LotChoice.of(ingredient, kg, day, larder, stock))
+            ? taken(kg, LotChoice.of(ingredient, kg, day, tables, stock))
             : takenOf(kg, named);
     goods
         .computeIfAbsent(ingredient.name(), n -> new Need(ingredient.title(), perKg(single)))
@@ -133,7 +133,7 @@ public final class Purchasing {
   private void take(ResolvedPremix premix, double kg, LocalDate day, List<String> named) {
     double lacks =
         named.isEmpty()
-            ? taken(kg, LotChoice.of(premix, kg, day, larder, stock))
+            ? taken(kg, LotChoice.of(premix, kg, day, tables, stock))
             : takenOf(kg, named);
     make(premix, kg, lacks, day);
   }
@@ -167,8 +167,8 @@ public final class Purchasing {
   private double takenOf(double kg, List<String> named) {
     double wanted = kg;
     for (String number : named) {
-      Lot lot = larder.lots().get(number);
-      BatchRecord batch = larder.batches().get(number);
+      Lot lot = tables.lots().get(number);
+      BatchRecord batch = tables.batches().get(number);
       double left = lot != null ? stock.left(lot) : batch != null ? stock.left(batch) : 0;
       double takes = Math.min(wanted, left);
       stock.take(new Pick(number, takes));

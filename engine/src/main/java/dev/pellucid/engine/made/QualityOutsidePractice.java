@@ -1,8 +1,8 @@
 package dev.pellucid.engine.made;
 
 import dev.pellucid.engine.check.OutsidePractice;
-import dev.pellucid.engine.larder.BatchRecord.Sieved;
-import dev.pellucid.engine.larder.Practice.BoundOf;
+import dev.pellucid.engine.data.BatchRecord.Sieved;
+import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.quality.MixerTest;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Setting;
@@ -48,7 +48,7 @@ final class QualityOutsidePractice implements RecordRule {
 
   private static OutsidePractice practice(MadeBatch batch, Consumer<Finding> out, String advice) {
     return new OutsidePractice(
-        CODE, batch.larder().practice(), found -> out.accept(Advice.in(found, advice)));
+        CODE, batch.tables().practice(), found -> out.accept(Advice.in(found, advice)));
   }
 
   private static void mixer(MadeBatch batch, OutsidePractice practice, Consumer<Finding> out) {

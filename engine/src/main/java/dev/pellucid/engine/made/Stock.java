@@ -1,8 +1,8 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Lot;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -22,12 +22,12 @@ public final class Stock {
   /** Sweepings and rounding: less is nobody's fault (common practice, no source). */
   private static final double SPILT = 0.005;
 
-  private final Larder larder;
+  private final FeedTables tables;
   private final List<Use> uses;
   private final Map<String, Double> used = new HashMap<>();
 
-  public Stock(Larder larder, List<Use> uses) {
-    this.larder = larder;
+  public Stock(FeedTables tables, List<Use> uses) {
+    this.tables = tables;
     List<Use> sorted = new ArrayList<>(uses);
     sorted.sort(Comparator.comparing(Use::day).thenComparing(Use::batch));
     this.uses = sorted;
@@ -42,13 +42,13 @@ public final class Stock {
   /** kg left of a batch that was made: what reached the bags, or what was weighed for it. */
   double left(BatchRecord batch) {
     double weighed = batch.entries().stream().mapToDouble(entry -> entry.kg().orElse(0)).sum();
-    double made = batch.bagged().map(BatchRecord.Told::thing).orElse(weighed);
+    double made = batch.bagged().map(BatchRecord.Located::thing).orElse(weighed);
     return Math.max(0, made - used.getOrDefault(batch.number(), 0.0));
   }
 
   /** What is left of what was really used: batches that are only planned take nothing. */
   Stock ofMade() {
-    return new Stock(larder, uses.stream().filter(Use::made).toList());
+    return new Stock(tables, uses.stream().filter(Use::made).toList());
   }
 
   /** So much less is left. */
@@ -60,7 +60,7 @@ public final class Stock {
   void check(Consumer<Finding> out) {
     Map<String, Double> taken = new HashMap<>();
     for (Use use : uses) {
-      Lot lot = larder.lots().get(use.lot());
+      Lot lot = tables.lots().get(use.lot());
       double before = taken.getOrDefault(use.lot(), 0.0);
       double after = taken.merge(use.lot(), use.kg(), Double::sum);
       if (lot != null && after > lot.kg() * (1 + SPILT) && before <= lot.kg() * (1 + SPILT)) {

@@ -1,9 +1,9 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Lot;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.made.Ledger.Open;
 import dev.pellucid.engine.made.Ledger.Page;
 import dev.pellucid.engine.made.Ledger.Taken;
@@ -38,7 +38,7 @@ import java.util.function.Function;
  * the day. What may hold a number is told apart from what holds it, and never left out.
  */
 public final class Tracer {
-  private final Larder larder;
+  private final FeedTables tables;
   private final Ledger ledger;
   private final Descent descent;
 
@@ -47,11 +47,11 @@ public final class Tracer {
    * @param orders what a batch that is still planned is to be made of, where it can be reckoned
    */
   public Tracer(
-      Larder larder,
+      FeedTables tables,
       Map<String, List<String>> lines,
       Function<BatchRecord, Optional<Order>> orders) {
-    this.larder = larder;
-    this.ledger = new Ledger(larder, lines, orders);
+    this.tables = tables;
+    this.ledger = new Ledger(tables, lines, orders);
     this.descent = new Descent(ledger.pages());
   }
 
@@ -241,7 +241,7 @@ public final class Tracer {
   private LotOf lot(Lot lot) {
     return new LotOf(
         lot.ingredient(),
-        Optional.ofNullable(larder.ingredients().get(lot.ingredient()))
+        Optional.ofNullable(tables.ingredients().get(lot.ingredient()))
             .map(Ingredient::title)
             .orElse(lot.ingredient()),
         lot.received(),

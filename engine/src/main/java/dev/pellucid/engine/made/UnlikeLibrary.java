@@ -1,10 +1,10 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Lot;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
@@ -25,23 +25,23 @@ final class UnlikeLibrary {
 
   private UnlikeLibrary() {}
 
-  static void look(Larder larder, Consumer<Finding> out) {
-    for (Lot lot : larder.lots().values()) {
-      Ingredient library = larder.ingredients().get(lot.ingredient());
-      for (Nutrient nutrient : larder.nutrients().inOrder()) {
+  static void look(FeedTables tables, Consumer<Finding> out) {
+    for (Lot lot : tables.lots().values()) {
+      Ingredient library = tables.ingredients().get(lot.ingredient());
+      for (Nutrient nutrient : tables.nutrients().inOrder()) {
         Optional<Content> here = lot.measured(nutrient.name());
         Optional<Content> there =
             Optional.ofNullable(library).flatMap(one -> LotContents.told(one, nutrient.name()));
         if (here.isPresent() && there.isPresent()) {
-          look(larder, lot, nutrient, here.get(), there.get()).ifPresent(out);
+          look(tables, lot, nutrient, here.get(), there.get()).ifPresent(out);
         }
       }
     }
   }
 
   private static Optional<Finding> look(
-      Larder larder, Lot lot, Nutrient nutrient, Content here, Content there) {
-    OptionalDouble spread = spread(larder, nutrient, there);
+      FeedTables tables, Lot lot, Nutrient nutrient, Content here, Content there) {
+    OptionalDouble spread = spread(tables, nutrient, there);
     double off = Math.max(here.low() - there.high(), Math.max(0, there.low() - here.high()));
     if (spread.isEmpty() || off <= SPREADS * spread.getAsDouble() * (1 + 1e-9)) {
       return Optional.empty();
@@ -72,11 +72,11 @@ final class UnlikeLibrary {
             .about(new About(nutrient.name(), About.Side.NONE, List.of(lot.number()))));
   }
 
-  private static OptionalDouble spread(Larder larder, Nutrient nutrient, Content there) {
+  private static OptionalDouble spread(FeedTables tables, Nutrient nutrient, Content there) {
     if (there.spread().isPresent()) {
       return there.spread();
     }
-    OptionalDouble share = larder.practice().spread(nutrient.name());
+    OptionalDouble share = tables.practice().spread(nutrient.name());
     return share.isPresent() && there.high() > 0
         ? OptionalDouble.of(there.high() * share.getAsDouble())
         : OptionalDouble.empty();

@@ -1,10 +1,10 @@
 package dev.pellucid.engine.made;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.larder.Plant;
-import dev.pellucid.engine.larder.Practice.BoundOf;
-import dev.pellucid.engine.larder.Practice.PracticeBound;
-import dev.pellucid.engine.larder.Scale;
+import dev.pellucid.engine.data.Plant;
+import dev.pellucid.engine.data.Practice.BoundOf;
+import dev.pellucid.engine.data.Practice.PracticeBound;
+import dev.pellucid.engine.data.Scale;
 import dev.pellucid.engine.made.MadeBatch.Used;
 import dev.pellucid.engine.made.Order.Ask;
 import dev.pellucid.engine.quantity.Figures;
@@ -57,7 +57,7 @@ final class WeightOffTarget implements RecordRule {
   private static Optional<Finding> hold(
       MadeBatch batch, String what, Span place, double kg, double asked, boolean micro) {
     BoundOf which = micro ? BoundOf.WEIGHING_MICRO : BoundOf.WEIGHING_MACRO;
-    Optional<PracticeBound> bound = batch.larder().practice().bound(which);
+    Optional<PracticeBound> bound = batch.tables().practice().bound(which);
     if (bound.isEmpty()) {
       return Optional.empty();
     }
@@ -87,7 +87,7 @@ final class WeightOffTarget implements RecordRule {
   }
 
   private static double division(MadeBatch batch, double kg) {
-    return batch.larder().plant().map(Plant::scales).orElse(List.of()).stream()
+    return batch.tables().plant().map(Plant::scales).orElse(List.of()).stream()
         .filter(scale -> kg <= scale.most())
         .min(Comparator.comparingDouble(Scale::division))
         .map(Scale::division)

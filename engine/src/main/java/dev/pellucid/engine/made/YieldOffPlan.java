@@ -1,7 +1,7 @@
 package dev.pellucid.engine.made;
 
 import dev.pellucid.engine.check.OutsidePractice;
-import dev.pellucid.engine.larder.Practice.BoundOf;
+import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -29,7 +29,7 @@ final class YieldOffPlan implements RecordRule {
             ? "look into machines and sieves for what is missing, and weigh the bags again"
             : "weigh the bags again, and look at the moisture and at the weights of the mix";
     new OutsidePractice(
-            CODE, batch.larder().practice(), found -> out.accept(Advice.in(found, advice)))
+            CODE, batch.tables().practice(), found -> out.accept(Advice.in(found, advice)))
         .hold(
             BoundOf.YIELD_OF_PLAN,
             batch.record().bagged().get().place(),

@@ -1,12 +1,12 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.BatchRecord.Flushed;
-import dev.pellucid.engine.larder.BatchRecord.Told;
-import dev.pellucid.engine.larder.Carryover;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.BatchRecord.Flushed;
+import dev.pellucid.engine.data.BatchRecord.Located;
+import dev.pellucid.engine.data.Carryover;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.sequence.Residue;
 import dev.pellucid.measure.Unit;
@@ -37,13 +37,13 @@ public record OnTheLine(String after, String flushed, List<Minded> minded) {
   public record Flushing(double kg, String with, String to) {}
 
   /** A feed that holds itself what another would leave behind is not concerned. */
-  static OnTheLine of(ComputedFeed feed, Larder larder, Optional<String> number) {
-    List<Carryover> rows = larder.practice().sequence();
+  static OnTheLine of(ComputedFeed feed, FeedTables tables, Optional<String> number) {
+    List<Carryover> rows = tables.practice().sequence();
     Residue residue = Residue.of(feed, rows);
-    Optional<BatchRecord> record = number.map(one -> larder.batches().get(one));
+    Optional<BatchRecord> record = number.map(one -> tables.batches().get(one));
     return new OnTheLine(
-        record.flatMap(BatchRecord::after).map(Told::thing).orElse(""),
-        record.flatMap(BatchRecord::flushed).map(one -> words(one, larder)).orElse(""),
+        record.flatMap(BatchRecord::after).map(Located::thing).orElse(""),
+        record.flatMap(BatchRecord::flushed).map(one -> words(one, tables)).orElse(""),
         rows.stream().filter(residue::minds).map(OnTheLine::minded).toList());
   }
 
@@ -54,9 +54,9 @@ public record OnTheLine(String after, String flushed, List<Minded> minded) {
         row.because());
   }
 
-  private static String words(Flushed flushed, Larder larder) {
+  private static String words(Flushed flushed, FeedTables tables) {
     String with =
-        Optional.ofNullable(larder.ingredients().get(flushed.with()))
+        Optional.ofNullable(tables.ingredients().get(flushed.with()))
             .map(Ingredient::title)
             .orElse(flushed.with());
     return Figures.plain(flushed.kg(), Unit.KG) + " " + with + ", " + flushed.to();

@@ -1,14 +1,14 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.floor.Dilution;
 import dev.pellucid.engine.floor.FloorLine;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.Loads;
 import dev.pellucid.engine.floor.SmallLines;
 import dev.pellucid.engine.floor.Weight;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Plant;
 import dev.pellucid.engine.plan.OnScales.Filled;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.plan.OnScales.Shown;
@@ -34,8 +34,8 @@ final class ScalePlanner {
     this.floor = floor;
   }
 
-  static OnScales plan(ComputedFeed feed, FloorPlan floor, Larder larder) {
-    return new ScalePlanner(feed, larder.plant().map(Plant::title).orElse(""), floor).onScales();
+  static OnScales plan(ComputedFeed feed, FloorPlan floor, FeedTables tables) {
+    return new ScalePlanner(feed, tables.plant().map(Plant::title).orElse(""), floor).onScales();
   }
 
   private OnScales onScales() {

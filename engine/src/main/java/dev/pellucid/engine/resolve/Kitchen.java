@@ -1,9 +1,9 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Price;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Price;
 import dev.pellucid.text.Span;
 import java.util.Comparator;
 import java.util.List;
@@ -25,7 +25,7 @@ import java.util.TreeSet;
  * @param days by which prices and waivers count
  */
 public record Kitchen(
-    Larder larder,
+    FeedTables tables,
     Map<String, Profile> profiles,
     Map<String, ResolvedPremix> premixes,
     SortedMap<String, Object> brokenPremixes,
@@ -38,17 +38,17 @@ public record Kitchen(
   /** The same for a recipe whose feed is to be worked into others: its own rework is left out. */
   Kitchen ofSource() {
     return new Kitchen(
-        larder, profiles, premixes, brokenPremixes, recipes, code -> Optional.of(NOTHING), days);
+        tables, profiles, premixes, brokenPremixes, recipes, code -> Optional.of(NOTHING), days);
   }
 
   /** What a reference finds here. */
   Optional<?> find(Ref ref) {
     String name = ref.name();
     return switch (ref.kind()) {
-      case FRAME -> Optional.of(larder.nutrients());
-      case PRACTICE -> Optional.of(larder.practice());
-      case PLANT -> larder.plant();
-      case LABEL -> larder.label();
+      case FRAME -> Optional.of(tables.nutrients());
+      case PRACTICE -> Optional.of(tables.practice());
+      case PLANT -> tables.plant();
+      case LABEL -> tables.label();
       case LAW -> Optional.of(law());
       case INGREDIENT -> ingredient(name);
       case FORMER_NAME -> formerly(name);
@@ -61,16 +61,16 @@ public record Kitchen(
       case PROFILES -> Optional.of(profileNames());
       case RECIPES -> Optional.of(recipes.keySet());
       case RECORDS -> Optional.of(records(name));
-      case STORE -> Optional.of(List.of(larder.lots(), larder.batches(), larder.ingredients()));
+      case STORE -> Optional.of(List.of(tables.lots(), tables.batches(), tables.ingredients()));
     };
   }
 
   Optional<Ingredient> ingredient(String name) {
-    return Optional.ofNullable(larder.ingredients().get(name));
+    return Optional.ofNullable(tables.ingredients().get(name));
   }
 
   Optional<Price> price(String ingredient) {
-    return larder.price(ingredient, days.prices());
+    return tables.price(ingredient, days.prices());
   }
 
   Optional<ResolvedPremix> premix(String code) {
@@ -87,7 +87,7 @@ public record Kitchen(
 
   /** The profiles of law of the jurisdiction, by name. */
   List<Profile> law() {
-    Optional<String> jurisdiction = larder.settings().jurisdiction();
+    Optional<String> jurisdiction = tables.settings().jurisdiction();
     return profiles.values().stream()
         .filter(profile -> jurisdiction.isPresent() && profile.kind() == Limit.Kind.LAW)
         .filter(profile -> profile.jurisdiction().equals(jurisdiction))
@@ -97,7 +97,7 @@ public record Kitchen(
 
   /** All that can stand as the subject of a line. */
   SortedSet<String> materials() {
-    TreeSet<String> names = new TreeSet<>(larder.ingredients().keySet());
+    TreeSet<String> names = new TreeSet<>(tables.ingredients().keySet());
     names.addAll(premixes.keySet());
     names.addAll(brokenPremixes.keySet());
     return names;
@@ -105,13 +105,13 @@ public record Kitchen(
 
   /** The records of batches of a recipe or premix, by their numbers. */
   List<BatchRecord> records(String code) {
-    return larder.batches().values().stream().filter(one -> one.code().equals(code)).toList();
+    return tables.batches().values().stream().filter(one -> one.code().equals(code)).toList();
   }
 
   /** The ingredient that had this name before. */
   Optional<String> formerly(String name) {
     String now = null;
-    for (Ingredient one : larder.ingredients().values()) {
+    for (Ingredient one : tables.ingredients().values()) {
       now = one.formerly().contains(name) ? one.name() : now;
     }
     return Optional.ofNullable(now);

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.finding.Code;

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile;
 import dev.pellucid.syntax.FeedFile.PremixFile;
@@ -79,7 +79,7 @@ public final class Resolver {
    */
   public List<String> brokenBefore(String recipe, Reads reads) {
     Set<String> files = new LinkedHashSet<>(brokenData(reads));
-    if (kitchen.larder().nutrients().mendFirst().isEmpty()) {
+    if (kitchen.tables().nutrients().mendFirst().isEmpty()) {
       reads.names(Ref.Kind.REWORK).stream()
           .filter(name -> !name.equals(recipe) && kitchen.recipes().containsKey(name))
           .filter(name -> !unmade.isBroken(name) && kitchen.reworks().of(name).isEmpty())
@@ -93,7 +93,7 @@ public final class Resolver {
    * made those that it hangs on, and its own where that is at fault.
    */
   public List<String> brokenData(Reads reads) {
-    List<String> nutrients = kitchen.larder().nutrients().mendFirst();
+    List<String> nutrients = kitchen.tables().nutrients().mendFirst();
     return nutrients.isEmpty()
         ? unmade.atFault(reads.names(Ref.Kind.INGREDIENT, Ref.Kind.PREMIX))
         : nutrients;
@@ -119,7 +119,7 @@ public final class Resolver {
    * @param days by which prices and waivers count
    */
   public record Named(
-      Larder larder,
+      FeedTables tables,
       List<PremixFile> premixes,
       List<ProfileFile> profiles,
       Map<String, Span> recipes,
@@ -145,7 +145,7 @@ public final class Resolver {
     Map<String, Profile> profiles = new HashMap<>();
     Kitchen kitchen =
         new Kitchen(
-            named.larder(), profiles, made, broken, named.recipes(), named.reworks(), named.days());
+            named.tables(), profiles, made, broken, named.recipes(), named.reworks(), named.days());
     Unmade unmade = new Unmade(kitchen);
     Resolver resolver = new Resolver(kitchen, unmade);
     PremixOrder order = new PremixOrder(named.premixes(), findings);
@@ -219,7 +219,7 @@ public final class Resolver {
   }
 
   private static void lawIsThere(Kitchen kitchen, List<Finding> findings) {
-    var jurisdiction = kitchen.larder().settings().jurisdiction();
+    var jurisdiction = kitchen.tables().settings().jurisdiction();
     boolean there =
         jurisdiction.isEmpty()
             || kitchen.profiles().values().stream()
@@ -231,7 +231,7 @@ public final class Resolver {
       findings.add(
           Finding.error(
                   RecipeResolver.NO_LAW,
-                  kitchen.larder().settings().place(),
+                  kitchen.tables().settings().place(),
                   "no profile of this folder holds the law of " + jurisdiction.orElseThrow())
               .helping("add a .limits file with kind law and this jurisdiction"));
     }

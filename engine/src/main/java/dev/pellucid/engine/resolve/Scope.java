@@ -1,8 +1,8 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Price;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Price;
 import dev.pellucid.text.Span;
 import java.util.HashMap;
 import java.util.List;
@@ -47,8 +47,8 @@ public final class Scope {
   }
 
   /** Settings, sources, groups, species and nutrients, on which every file hangs. */
-  Larder frame() {
-    return kitchen.larder();
+  FeedTables frame() {
+    return kitchen.tables();
   }
 
   Days days() {

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.finding.Severity;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -52,7 +52,7 @@ final class Unmade {
   }
 
   private boolean isBrokenIngredient(String name) {
-    Ingredient ingredient = kitchen.larder().ingredients().get(name);
+    Ingredient ingredient = kitchen.tables().ingredients().get(name);
     return ingredient != null && !ingredient.whole();
   }
 

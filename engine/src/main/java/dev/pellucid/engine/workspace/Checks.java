@@ -6,11 +6,11 @@ import dev.pellucid.engine.check.Remark;
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.Judgement;
-import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -89,10 +89,10 @@ public final class Checks {
     Computation computed = shared.computer().compute(recipe);
     return new Inspection(
         recipe,
-        shared.larder(),
+        shared.tables(),
         computed.balances(),
         computed.feed(),
-        computed.feed().map(feed -> Judgement.of(feed, shared.larder())).orElse(Judgement.NONE),
+        computed.feed().map(feed -> Judgement.of(feed, shared.tables())).orElse(Judgement.NONE),
         computed.feed().flatMap(feed -> onTheFloor(shared, feed)),
         shared.day());
   }
@@ -100,14 +100,14 @@ public final class Checks {
   /** The batch on the scales of the plant, and its feed computed again with what they show. */
   private static Optional<OnTheFloor> onTheFloor(Shared shared, ComputedFeed feed) {
     ResolvedRecipe recipe = feed.recipe();
-    Larder larder = shared.larder();
+    FeedTables tables = shared.tables();
     Optional<FloorPlan> plan =
-        recipe.batch().flatMap(batch -> FloorPlanner.plan(feed, feed.weighed(batch), larder));
-    if (plan.isEmpty() || larder.plant().isEmpty()) {
+        recipe.batch().flatMap(batch -> FloorPlanner.plan(feed, feed.weighed(batch), tables));
+    if (plan.isEmpty() || tables.plant().isEmpty()) {
       return Optional.empty();
     }
     return feed.weighed(plan.get().asRounded(recipe))
         .feed()
-        .map(again -> new OnTheFloor(larder.plant().get(), plan.get(), Judge.verdicts(again)));
+        .map(again -> new OnTheFloor(tables.plant().get(), plan.get(), Judge.verdicts(again)));
   }
 }

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.DependsOn;
@@ -30,13 +30,13 @@ public final class Shared {
   private Shared(ReadFolder folder, Days days, Optional<Shared> earlier) {
     this.folder = folder;
     this.days = days;
-    this.computer = new FeedComputer(folder.larder());
+    this.computer = new FeedComputer(folder.tables());
     this.sources = new ReworkSources(folder.trees(), computer, earlier.map(one -> one.sources));
     List<Finding> found = new ArrayList<>(folder.findings());
     Resolver.Prepared prepared =
         Resolver.prepare(
             new Resolver.Named(
-                folder.larder(),
+                folder.tables(),
                 folder.trees().premixes(found),
                 folder.trees().profiles(found),
                 folder.trees().codes(),
@@ -47,7 +47,7 @@ public final class Shared {
     this.resolver = prepared.resolver();
     this.sources.resolveWith(resolver);
     this.findings = List.copyOf(found);
-    this.books = new Books(folder.larder(), resolver.premixes(), computer, days.prices());
+    this.books = new Books(folder.tables(), resolver.premixes(), computer, days.prices());
   }
 
   /** What the recipes of a folder share. */
@@ -68,8 +68,8 @@ public final class Shared {
     return folder.trees();
   }
 
-  public Larder larder() {
-    return folder.larder();
+  public FeedTables tables() {
+    return folder.tables();
   }
 
   public Resolver resolver() {

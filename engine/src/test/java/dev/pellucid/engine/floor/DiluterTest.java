@@ -3,7 +3,7 @@ package dev.pellucid.engine.floor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.larder.Scale;
+import dev.pellucid.engine.data.Scale;
 import dev.pellucid.engine.plan.ExamplePlans;
 import dev.pellucid.engine.resolve.Line;
 import java.util.List;

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Weighing;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Pantry;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Pantry;
 import dev.pellucid.engine.plan.ExamplePlans;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import java.nio.file.Path;
@@ -20,21 +20,21 @@ class FloorPlanTest {
   private static final ExamplePlans EXAMPLE = ExamplePlans.open();
   private static final String GROWER = "catfish/CG-36.recipe";
 
-  private static Larder at(String plant) {
+  private static FeedTables at(String plant) {
     Pantry pantry = Pantry.of(Path.of("..", "recipes"));
     String settings = pantry.text("pellucid.yaml");
     return pantry
         .with("pellucid.yaml", settings.replace("plant: river-mill", "plant: " + plant))
         .stocked()
-        .larder();
+        .tables();
   }
 
   private static ComputedFeed feed(String path) {
     return EXAMPLE.feed(path, UnaryOperator.identity());
   }
 
-  private static FloorPlan plan(String path, double kg, Larder larder) {
-    return FloorPlanner.plan(feed(path), kg, larder).orElseThrow();
+  private static FloorPlan plan(String path, double kg, FeedTables tables) {
+    return FloorPlanner.plan(feed(path), kg, tables).orElseThrow();
   }
 
   @Test
@@ -49,9 +49,9 @@ class FloorPlanTest {
   @Test
   void eachWeightIsWholeDivisionsOfTheScaleBesideIt() {
     for (String plant : List.of("farm-shed", "river-mill")) {
-      Larder larder = at(plant);
+      FeedTables tables = at(plant);
       for (String path : EXAMPLE.recipes()) {
-        FloorPlan plan = plan(path, 60, larder);
+        FloorPlan plan = plan(path, 60, tables);
         Stream.concat(plan.mix().stream(), plan.coat().stream())
             .flatMap(line -> line.placing() instanceof Placing.Placed p ? Stream.of(p) : null)
             .map(Placing.Placed::weight)
@@ -59,7 +59,7 @@ class FloorPlanTest {
                 weight -> {
                   double divisions = weight.each() / weight.scale().division();
                   assertEquals(Math.rint(divisions), divisions, 1e-6);
-                  assertTrue(larder.plant().orElseThrow().scales().contains(weight.scale()));
+                  assertTrue(tables.plant().orElseThrow().scales().contains(weight.scale()));
                 });
       }
     }
@@ -84,7 +84,7 @@ class FloorPlanTest {
 
   @Test
   void loadsAreNeverFullerThanTheMixerTakes() {
-    Larder shed = at("farm-shed");
+    FeedTables shed = at("farm-shed");
     for (double kg : new double[] {1, 20, 37, 60, 150, 999, 20_000}) {
       Loads loads = plan(GROWER, kg, shed).loads().orElseThrow();
       double most = loads.mixer().fillHigh() + 1e-9;
@@ -141,6 +141,6 @@ class FloorPlanTest {
   void withoutScalesThereIsNoPlan() {
     Pantry pantry = Pantry.of(Path.of("..", "recipes"));
     pantry.with("plant/river-mill.yaml", "name: Mill\nshrink: 1 %\nair-temperature: 20 °C\n");
-    assertTrue(FloorPlanner.plan(feed(GROWER), 60, pantry.stocked().larder()).isEmpty());
+    assertTrue(FloorPlanner.plan(feed(GROWER), 60, pantry.stocked().tables()).isEmpty());
   }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.larder.Scale;
+import dev.pellucid.engine.data.Scale;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayName;

@@ -3,9 +3,9 @@ package dev.pellucid.engine.made;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Pantry;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Pantry;
 import dev.pellucid.text.SourceFile;
 import java.time.LocalDate;
 import java.util.List;
@@ -54,26 +54,26 @@ class LotChoiceTest {
 
   @Test
   void whatOthersTookIsGone() {
-    Larder larder = larder(lot("A", "2027-02-01", "passed", "2026-11-01"));
+    FeedTables tables = tables(lot("A", "2027-02-01", "passed", "2026-11-01"));
     Use use = new Use("A", "X-1-2026-11-20-1", DAY, 45, true, new SourceFile("x", "").beginning());
-    Stock stock = new Stock(larder, List.of(use));
+    Stock stock = new Stock(tables, List.of(use));
     LotChoice choice =
-        LotChoice.of(ingredient(larder, "maize"), 20, DAY, larder, stock).orElseThrow();
+        LotChoice.of(ingredient(tables, "maize"), 20, DAY, tables, stock).orElseThrow();
     assertEquals(List.of("A 5.0"), picks(choice));
     assertEquals(15, choice.shortfall(), 1e-9);
   }
 
   @Test
   void anIngredientWithoutLotsAsksForNone() {
-    Larder larder = larder(lot("A", "2027-02-01", "passed", "2026-11-01"));
+    FeedTables tables = tables(lot("A", "2027-02-01", "passed", "2026-11-01"));
     assertTrue(
-        LotChoice.of(ingredient(larder, "salt"), 20, DAY, larder, new Stock(larder, List.of()))
+        LotChoice.of(ingredient(tables, "salt"), 20, DAY, tables, new Stock(tables, List.of()))
             .isEmpty());
   }
 
   private static LotChoice choice(double kg, String... lots) {
-    Larder larder = larder(lots);
-    return LotChoice.of(ingredient(larder, "maize"), kg, DAY, larder, new Stock(larder, List.of()))
+    FeedTables tables = tables(lots);
+    return LotChoice.of(ingredient(tables, "maize"), kg, DAY, tables, new Stock(tables, List.of()))
         .orElseThrow();
   }
 
@@ -91,14 +91,14 @@ class LotChoiceTest {
         + (inspection.isEmpty() ? "\n" : "\n    inspection: " + inspection + "\n");
   }
 
-  private static Larder larder(String... lots) {
+  private static FeedTables tables(String... lots) {
     return Pantry.full()
         .with("lots/all.yaml", "lots:\n" + String.join("", lots))
         .stocked()
-        .larder();
+        .tables();
   }
 
-  private static Ingredient ingredient(Larder larder, String name) {
-    return Optional.ofNullable(larder.ingredients().get(name)).orElseThrow();
+  private static Ingredient ingredient(FeedTables tables, String name) {
+    return Optional.ofNullable(tables.ingredients().get(name)).orElseThrow();
   }
 }

@@ -3,11 +3,11 @@ package dev.pellucid.engine.made;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Lot;
-import dev.pellucid.engine.larder.Pantry;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.data.Pantry;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
@@ -66,35 +66,36 @@ class LotContentsTest {
 
   @Test
   void withoutAnAnalysisTheLibraryHolds() {
-    Larder larder = larder(HEAD);
-    Ingredient library = library(larder);
-    LotContents lot = LotContents.of(library, delivery(larder), larder.nutrients());
+    FeedTables tables = tables(HEAD);
+    Ingredient library = library(tables);
+    LotContents lot = LotContents.of(library, delivery(tables), tables.nutrients());
     assertEquals(library.contents(), lot.ingredient().contents());
     assertEquals("FM-1", lot.ingredient().lot());
     assertEquals("", lot.words());
   }
 
   private static LotContents lot(String contents) {
-    Larder larder = larder(HEAD + "    contents:\n      - {source: pantry, " + contents + "}\n");
-    Lot lot = delivery(larder);
-    return LotContents.of(library(larder), lot, larder.nutrients());
+    FeedTables tables =
+        tables(HEAD + "    contents:\n      - {source: pantry, " + contents + "}\n");
+    Lot lot = delivery(tables);
+    return LotContents.of(library(tables), lot, tables.nutrients());
   }
 
-  private static Larder larder(String lots) {
+  private static FeedTables tables(String lots) {
     var stocked = Pantry.full().with("lots/all.yaml", lots).stocked();
     assertEquals(List.of(), stocked.findings());
-    return stocked.larder();
+    return stocked.tables();
   }
 
   private static Content content(LotContents lot, String nutrient) {
     return LotContents.told(lot.ingredient(), nutrient).orElseThrow();
   }
 
-  private static Ingredient library(Larder larder) {
-    return Optional.ofNullable(larder.ingredients().get("fish-meal")).orElseThrow();
+  private static Ingredient library(FeedTables tables) {
+    return Optional.ofNullable(tables.ingredients().get("fish-meal")).orElseThrow();
   }
 
-  private static Lot delivery(Larder larder) {
-    return Optional.ofNullable(larder.lots().get("FM-1")).orElseThrow();
+  private static Lot delivery(FeedTables tables) {
+    return Optional.ofNullable(tables.lots().get("FM-1")).orElseThrow();
   }
 }

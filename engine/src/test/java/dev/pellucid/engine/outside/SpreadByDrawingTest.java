@@ -7,10 +7,10 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.plan.ExamplePlans;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
@@ -173,7 +173,7 @@ class SpreadByDrawingTest {
 
   /** A sum of nutrients of a feed, to be derived anew for each draw. */
   private static final class Drawing {
-    private static final Larder LARDER = EXAMPLE.larder();
+    private static final FeedTables LARDER = EXAMPLE.tables();
     private final List<Lot> lots = new ArrayList<>();
 
     Drawing(ComputedFeed feed, List<String> names) {
