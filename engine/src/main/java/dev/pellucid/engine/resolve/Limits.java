@@ -31,13 +31,13 @@ final class Limits {
   static final Code IN_BATCHES = new Code("part-of-batches");
   static final Code UNKNOWN_SOURCE = new Code("unknown-source");
 
-  private final Scope scope;
+  private final Lookup lookup;
   private final FeedTables tables;
   private final List<Finding> findings;
 
-  Limits(Scope scope, List<Finding> findings) {
-    this.scope = scope;
-    this.tables = scope.frame();
+  Limits(Lookup lookup, List<Finding> findings) {
+    this.lookup = lookup;
+    this.tables = lookup.frame();
     this.findings = findings;
   }
 
@@ -192,14 +192,14 @@ final class Limits {
     boolean all = true;
     List<String> names = new ArrayList<>();
     for (Word name : inclusion.names()) {
-      boolean known = scope.isMaterial(name.text()) || tables.groups().containsKey(name.text());
-      String now = known ? null : scope.formerly(name.text()).orElse(null);
+      boolean known = lookup.isMaterial(name.text()) || tables.groups().containsKey(name.text());
+      String now = known ? null : lookup.formerly(name.text()).orElse(null);
       names.add(now == null ? name.text() : now);
       if (now != null) {
         findings.add(Materials.renamed(name, now));
       } else if (!known) {
         all = false;
-        TreeSet<String> near = new TreeSet<>(scope.materials());
+        TreeSet<String> near = new TreeSet<>(lookup.materials());
         near.addAll(tables.groups().keySet());
         findings.add(
             near(
@@ -223,7 +223,7 @@ final class Limits {
 
   private Finding noSuch(Word name) {
     boolean group = tables.groups().containsKey(name.text());
-    if (group || scope.isMaterial(name.text())) {
+    if (group || lookup.isMaterial(name.text())) {
       String what = group ? " is a group of ingredients" : " is an ingredient";
       return Finding.error(NOT_A_NUTRIENT, name.span(), name + what + ", not a nutrient")
           .helping("to bound its share write: inclusion " + name + " max 20 %");
