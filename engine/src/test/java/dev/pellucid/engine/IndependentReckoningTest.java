@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.Balances;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.compute.Stage;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.TablesReader;
@@ -90,7 +90,7 @@ class IndependentReckoningTest {
   @Test
   @DisplayName("mass is kept in every stage and dry matter through all of them")
   void conserved() {
-    for (End end : End.values()) {
+    for (Scenario end : Scenario.values()) {
       Balance balance = feed.balances().at(end);
       double withCoat = balance.finished() * (1 - balance.moisture());
       boolean coated = false;
@@ -107,12 +107,12 @@ class IndependentReckoningTest {
   /** The calculator takes what is untold for nothing at both ends; here it is bounded when rich. */
   private static void assertPoorest(String nutrient, double poorest) {
     int index = feed.nutrients().named(nutrient).orElseThrow().index();
-    assertEquals(poorest, feed.content(End.POOREST, index), 1e-9 * poorest);
+    assertEquals(poorest, feed.content(Scenario.POOREST, index), 1e-9 * poorest);
   }
 
   private static void assertContent(String nutrient, double poorest, double richest) {
     int index = feed.nutrients().named(nutrient).orElseThrow().index();
-    assertEquals(poorest, feed.content(End.POOREST, index), 1e-9 * poorest);
-    assertEquals(richest, feed.content(End.RICHEST, index), 1e-9 * richest);
+    assertEquals(poorest, feed.content(Scenario.POOREST, index), 1e-9 * poorest);
+    assertEquals(richest, feed.content(Scenario.RICHEST, index), 1e-9 * richest);
   }
 }

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.LabelRules;
 import dev.pellucid.engine.data.LabelRules.Compulsory;
 import dev.pellucid.engine.data.Nutrient;
@@ -44,12 +44,13 @@ final class ConstituentNotDeclared implements Rule {
             || recipe.recipe().species().filter(s -> s.is(one.species().get())).isPresent();
     int index = feed.nutrients().named(one.nutrient()).orElseThrow().index();
     return thisSpecies
-        && (one.above().isEmpty() || feed.content(End.EXPECTED, index) > one.above().getAsDouble());
+        && (one.above().isEmpty()
+            || feed.content(Scenario.EXPECTED, index) > one.above().getAsDouble());
   }
 
   private static Finding finding(
       Compulsory one, Nutrient nutrient, Label label, ComputedFeed feed) {
-    double content = nutrient.unit().fromBase(feed.content(End.EXPECTED, nutrient.index()));
+    double content = nutrient.unit().fromBase(feed.content(Scenario.EXPECTED, nutrient.index()));
     String figure = Figures.visible(content, content < 1 ? 2 : 1) + " " + nutrient.unit().symbol();
     return Finding.error(CODE, label.heading(), "the label does not declare " + one.nutrient())
         .seeing("asked for", one.place())

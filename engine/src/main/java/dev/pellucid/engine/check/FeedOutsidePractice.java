@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.Ingredient.Form;
 import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.quantity.Figures;
@@ -88,7 +88,7 @@ final class FeedOutsidePractice implements Rule {
           .named(nutrient)
           .ifPresent(
               one -> {
-                ToDoubleFunction<Row> amount = row -> row.amount(End.EXPECTED, one.index());
+                ToDoubleFunction<Row> amount = row -> row.amount(Scenario.EXPECTED, one.index());
                 double share = sum(mix(), amount) / feed.balances().expected().mix();
                 hold(which, largest(mix(), amount), what, share);
               });

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.resolve.Limit;
@@ -37,7 +37,7 @@ final class UnknownContent implements Rule {
       Unjudged all = new Unjudged(status, feed.rows());
       List<Row> rows =
           feed.rows().stream()
-              .filter(row -> row.kg(End.RICHEST) > 0 && all.untold(row).findAny().isPresent())
+              .filter(row -> row.kg(Scenario.RICHEST) > 0 && all.untold(row).findAny().isPresent())
               .sorted(Comparator.comparingDouble(all::weight).reversed())
               .toList();
       return new Unjudged(status, rows);
@@ -55,8 +55,8 @@ final class UnknownContent implements Rule {
     /** How much may be in it, or where nothing bounds that, how much there is of it. */
     private double weight(Row row) {
       return passesBound()
-          ? untold(row).mapToDouble(one -> row.amount(End.RICHEST, one.index())).sum()
-          : row.kg(End.RICHEST);
+          ? untold(row).mapToDouble(one -> row.amount(Scenario.RICHEST, one.index())).sum()
+          : row.kg(Scenario.RICHEST);
     }
 
     Row first() {

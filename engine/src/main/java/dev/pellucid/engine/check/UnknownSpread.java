@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
@@ -62,7 +62,7 @@ final class UnknownSpread implements Rule {
             Comparator.comparingDouble(
                 row ->
                     without(row, nutrients)
-                        .mapToDouble(one -> row.amount(End.EXPECTED, one.index()))
+                        .mapToDouble(one -> row.amount(Scenario.EXPECTED, one.index()))
                         .sum()));
   }
 

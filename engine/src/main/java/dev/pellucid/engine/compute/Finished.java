@@ -100,11 +100,13 @@ public final class Finished {
     int index = nutrient.index();
     double per = row.finished();
     Composition composition = row.composition();
-    double value = row.amount(End.EXPECTED, index) / per;
+    double value = row.amount(Scenario.EXPECTED, index) / per;
     // Of "below X" there may be as much as X, and there may be none.
     boolean open = composition.high().at(index) > composition.expected().at(index);
     double most =
-        open ? Math.max(value, row.amount(End.RICHEST, End.EXPECTED, index) / per) : value;
+        open
+            ? Math.max(value, row.amount(Scenario.RICHEST, Scenario.EXPECTED, index) / per)
+            : value;
     boolean spread =
         !composition.spreadUnknown().get(index) && !composition.spreadAssumed().get(index);
     OptionalDouble deviation =

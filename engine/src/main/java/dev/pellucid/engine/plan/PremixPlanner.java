@@ -1,8 +1,8 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -71,9 +71,9 @@ final class PremixPlanner {
         unit.symbol(),
         unit.fromBase(supply.amount()),
         unit.fromBase(supply.amount() / dose),
-        unit.fromBase(feed.content(End.EXPECTED, nutrient)),
+        unit.fromBase(feed.content(Scenario.EXPECTED, nutrient)),
         known
-            ? OptionalDouble.of(unit.fromBase(feed.content(End.POOREST, nutrient)))
+            ? OptionalDouble.of(unit.fromBase(feed.content(Scenario.POOREST, nutrient)))
             : OptionalDouble.empty());
   }
 }

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.sequence;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.Carryover;
 import dev.pellucid.engine.data.Carryover.Left;
 import dev.pellucid.engine.data.Species;
@@ -45,7 +45,7 @@ public record Residue(Optional<Species> species, Map<Carryover, String> left) {
   }
 
   private static Optional<String> tooMuch(ComputedFeed feed, Left.Above above) {
-    double content = feed.content(End.RICHEST, above.nutrient().index());
+    double content = feed.content(Scenario.RICHEST, above.nutrient().index());
     return content > above.most() * (1 + 1e-9)
         ? Optional.of(
             above.nutrient().name() + " " + Figures.plain(content, above.nutrient().unit()))

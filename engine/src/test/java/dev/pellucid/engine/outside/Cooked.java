@@ -1,9 +1,9 @@
 package dev.pellucid.engine.outside;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Pantry;
 import dev.pellucid.engine.data.TablesRead;
@@ -111,7 +111,7 @@ public final class Cooked {
   }
 
   static double told(ComputedFeed feed, String nutrient, Basis basis) {
-    return new Readings(feed).at(sum(feed, nutrient), basis, End.EXPECTED).value();
+    return new Readings(feed).at(sum(feed, nutrient), basis, Scenario.EXPECTED).value();
   }
 
   static Subject.Nutrients sum(ComputedFeed feed, String nutrient) {

@@ -19,7 +19,7 @@ import java.util.Set;
  * keep^(days / 30.4375)}. A gap in the data keeps nothing at the poorest end and all at the
  * richest, unless one asks what would be if it kept all.
  */
-final class Keeping {
+final class RetentionPath {
   private static final double HOURS_A_MONTH = Unit.MONTH.toBase(1);
 
   private final Retentions retentions;
@@ -35,7 +35,7 @@ final class Keeping {
   /**
    * @param leftInGap the part that counts as left where nothing is told
    */
-  Keeping(Retentions retentions, Passes passes, double airTemperature, double leftInGap) {
+  RetentionPath(Retentions retentions, Passes passes, double airTemperature, double leftInGap) {
     this.retentions = retentions;
     this.passes = passes;
     this.storageTemperatureUntold = airTemperature;
@@ -48,8 +48,8 @@ final class Keeping {
   }
 
   /** The same if every step of which nothing is told kept all. */
-  Keeping asIfGapsKeptAll() {
-    return new Keeping(retentions, passes, storageTemperatureUntold, 1);
+  RetentionPath asIfGapsKeptAll() {
+    return new RetentionPath(retentions, passes, storageTemperatureUntold, 1);
   }
 
   Set<RetentionGap> gaps() {
@@ -67,7 +67,7 @@ final class Keeping {
    *
    * @param heated false for what is coated on
    */
-  double throughProcess(int stability, boolean heated, End end) {
+  double throughProcess(int stability, boolean heated, Scenario end) {
     Optional<Retention> row = retentions.at(stability);
     if (row.isEmpty() || !heated) {
       return 1;
@@ -125,13 +125,13 @@ final class Keeping {
    * Nothing is known above the hottest row that is told: a band that reaches beyond it is a gap,
    * told once, whichever end is asked for.
    */
-  private double through(Retention row, Heating heating, End end) {
+  private double through(Retention row, Heating heating, Scenario end) {
     Step step = heating.pass().step();
     Optional<Setting> told = heating.temperature();
     Optional<Retention.Range> kept = told.flatMap(at -> row.through(step, at.least(), at.most()));
     if (kept.isEmpty()) {
       gaps.add(RetentionGap.of(row.stability(), heating.pass(), told.map(Setting::most)));
-      return end == End.POOREST ? leftInGap : asFarAsTold(row, step, told, end);
+      return end == Scenario.POOREST ? leftInGap : asFarAsTold(row, step, told, end);
     }
     return switch (end) {
       case EXPECTED -> row.through(step, told.orElseThrow().aim()).orElseThrow();
@@ -143,11 +143,12 @@ final class Keeping {
   /**
    * Of a band that reaches beyond what is told, the part that is told; all is kept where none is.
    */
-  private static double asFarAsTold(Retention row, Step step, Optional<Setting> told, End end) {
+  private static double asFarAsTold(
+      Retention row, Step step, Optional<Setting> told, Scenario end) {
     if (told.isEmpty()) {
       return 1;
     }
-    if (end == End.EXPECTED) {
+    if (end == Scenario.EXPECTED) {
       return row.through(step, told.get().aim()).orElse(1);
     }
     double hottest = row.hottest(step).orElse(told.get().least());

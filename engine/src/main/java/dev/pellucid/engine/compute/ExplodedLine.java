@@ -13,7 +13,7 @@ import java.util.List;
  * @param kg in the feed
  * @param richest with all handling overage
  */
-record Leaf(
+record ExplodedLine(
     Line line,
     List<String> path,
     Material.Single material,
@@ -37,13 +37,13 @@ record Leaf(
    * @param lineKg of the line in the feed
    * @param lineRichest of the line with its own handling overage
    */
-  Leaf weighed(double lineKg, double lineRichest) {
+  ExplodedLine weighed(double lineKg, double lineRichest) {
     double least = lineKg;
     double most = lineRichest;
     for (Taken part : taken) {
       least *= part.share();
       most *= part.most();
     }
-    return new Leaf(line, path, material, composition, through, taken, least, most);
+    return new ExplodedLine(line, path, material, composition, through, taken, least, most);
   }
 }

@@ -7,14 +7,14 @@ import dev.pellucid.engine.quantity.Dense;
  *
  * @param spread one standard deviation of what is expected
  */
-record Kept(Dense expected, Dense poorest, Dense richest, Dense spread) {
+record Retained(Dense expected, Dense poorest, Dense richest, Dense spread) {
   /** Of an ingredient that loses nothing on its way. */
-  static Kept all(Composition composition) {
-    return new Kept(
+  static Retained all(Composition composition) {
+    return new Retained(
         composition.expected(), composition.low(), composition.high(), composition.spread());
   }
 
-  Dense at(End end) {
+  Dense at(Scenario end) {
     return switch (end) {
       case EXPECTED -> expected;
       case POOREST -> poorest;

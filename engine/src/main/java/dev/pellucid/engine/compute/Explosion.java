@@ -9,18 +9,19 @@ import java.util.List;
 import java.util.function.Function;
 
 /** A line opened down to its ingredients, through premixes in premixes. */
-final class Opened {
+final class Explosion {
   private final Line line;
   private final Function<Ingredient, Composition> compositions;
-  private final List<Leaf> leaves;
+  private final List<ExplodedLine> leaves;
 
   /** What was opened on the way down. */
-  private record Way(List<String> path, List<ResolvedPremix> through, List<Leaf.Taken> taken) {
+  private record Way(
+      List<String> path, List<ResolvedPremix> through, List<ExplodedLine.Taken> taken) {
     static Way of(Material material) {
       return new Way(List.of(material.name()), through(List.of(), material), List.of());
     }
 
-    Way into(Material material, Leaf.Taken part) {
+    Way into(Material material, ExplodedLine.Taken part) {
       return new Way(plus(path, material.name()), through(through, material), plus(taken, part));
     }
 
@@ -38,7 +39,7 @@ final class Opened {
   /**
    * @param leaves takes what is found
    */
-  Opened(Line line, Function<Ingredient, Composition> compositions, List<Leaf> leaves) {
+  Explosion(Line line, Function<Ingredient, Composition> compositions, List<ExplodedLine> leaves) {
     this.line = line;
     this.compositions = compositions;
     this.leaves = leaves;
@@ -55,13 +56,14 @@ final class Opened {
     for (ResolvedPremix.Part part : parts) {
       double share = part.share().part();
       double most = Math.max(share, (share + part.onTop().part()) / whole);
-      Way down = way.into(part.material(), new Leaf.Taken(share, most));
+      Way down = way.into(part.material(), new ExplodedLine.Taken(share, most));
       open(part.material(), down, kg * share, richest * most);
     }
   }
 
-  private Leaf leaf(Material.Single single, Way way, double kg, double richest) {
+  private ExplodedLine leaf(Material.Single single, Way way, double kg, double richest) {
     Composition composition = compositions.apply(single.ingredient());
-    return new Leaf(line, way.path(), single, composition, way.through(), way.taken(), kg, richest);
+    return new ExplodedLine(
+        line, way.path(), single, composition, way.through(), way.taken(), kg, richest);
   }
 }

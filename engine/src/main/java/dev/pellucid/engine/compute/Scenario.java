@@ -1,7 +1,7 @@
 package dev.pellucid.engine.compute;
 
 /** The three ways in which a feed is reckoned. */
-public enum End {
+public enum Scenario {
   /** What the laboratory should find when the bags are filled: on target, fresh, nothing extra. */
   EXPECTED,
   /**
