@@ -27,7 +27,7 @@ final class AboveCap implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe
         .feed()
         .ifPresent(feed -> feed.recipe().species().ifPresent(species -> look(feed, species, out)));

@@ -29,7 +29,7 @@ final class AdditiveNotTold implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     boolean apart = recipe.tables().label().filter(LabelRules::additivesApart).isPresent();
     if (!apart || recipe.recipe().label().isEmpty() || recipe.feed().isEmpty()) {
       return;

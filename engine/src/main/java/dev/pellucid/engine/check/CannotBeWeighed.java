@@ -22,11 +22,11 @@ final class CannotBeWeighed implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.floor().ifPresent(floor -> look(floor, out));
   }
 
-  private static void look(OnTheFloor floor, Consumer<Finding> out) {
+  private static void look(WeighedBatch floor, Consumer<Finding> out) {
     FloorPlan plan = floor.plan();
     Stream.concat(plan.mix().stream(), plan.coat().stream())
         .filter(line -> !line.weighable() && line.target() > 0)

@@ -19,7 +19,7 @@ final class CholineBesideVitamins implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (Line line : recipe.recipe().lines()) {
       boolean kept = line.material().premixed().flatMap(ResolvedPremix::keeping).isPresent();
       if (kept && !Carried.with(line, Trait.VITAMIN).isEmpty()) {

@@ -23,7 +23,7 @@ final class ConstituentNotDeclared implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Optional<LabelRules> rules = recipe.tables().label();
     Optional<Label> label = recipe.recipe().label();
     if (rules.isEmpty() || label.isEmpty() || recipe.feed().isEmpty()) {
@@ -38,7 +38,7 @@ final class ConstituentNotDeclared implements Rule {
     }
   }
 
-  private static boolean holds(Compulsory one, Inspection recipe, ComputedFeed feed) {
+  private static boolean holds(Compulsory one, RuleContext recipe, ComputedFeed feed) {
     boolean thisSpecies =
         one.species().isEmpty()
             || recipe.recipe().species().filter(s -> s.is(one.species().get())).isPresent();

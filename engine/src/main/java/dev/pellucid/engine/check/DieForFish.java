@@ -22,7 +22,7 @@ final class DieForFish implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Passes passes = recipe.recipe().process();
     Optional<Setting> die = passes.die();
     Optional<Range> fish = recipe.recipe().fish();

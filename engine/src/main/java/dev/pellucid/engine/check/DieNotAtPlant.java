@@ -24,7 +24,7 @@ final class DieNotAtPlant implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Passes passes = recipe.recipe().process();
     Optional<Setting> die = passes.die();
     Optional<Plant> plant = recipe.tables().plant().filter(one -> !one.dies().isEmpty());

@@ -33,12 +33,12 @@ final class FeedOutsidePractice implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     OutsidePractice practice = new OutsidePractice(CODE, recipe.tables().practice(), out);
     recipe.feed().ifPresent(feed -> new Look(recipe, feed, practice).all());
   }
 
-  private record Look(Inspection recipe, ComputedFeed feed, OutsidePractice practice) {
+  private record Look(RuleContext recipe, ComputedFeed feed, OutsidePractice practice) {
     void all() {
       moisture();
       starch();

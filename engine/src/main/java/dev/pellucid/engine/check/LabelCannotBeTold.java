@@ -22,7 +22,7 @@ final class LabelCannotBeTold implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (LabelVerdict verdict : recipe.judgement().claims()) {
       if (verdict.outcome() == Outcome.CANNOT_TELL) {
         recipe.feed().ifPresent(feed -> out.accept(finding(verdict, feed)));

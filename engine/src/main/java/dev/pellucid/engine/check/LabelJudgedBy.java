@@ -28,7 +28,7 @@ final class LabelJudgedBy implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.judgement().claims().stream()
         .filter(verdict -> verdict.outcome() == outcome)
         .forEach(verdict -> out.accept(finding(verdict)));

@@ -20,7 +20,7 @@ final class LabelWithoutTolerance implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (LabelVerdict verdict : recipe.judgement().claims()) {
       if (verdict.outcome() == Outcome.NO_TOLERANCE) {
         recipe.tables().label().ifPresent(rules -> out.accept(finding(verdict, rules)));

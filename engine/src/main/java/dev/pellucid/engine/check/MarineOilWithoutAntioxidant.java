@@ -17,7 +17,7 @@ final class MarineOilWithoutAntioxidant implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     List<Line> lines = recipe.recipe().lines();
     if (lines.stream().anyMatch(line -> !Carried.with(line, Trait.ANTIOXIDANT).isEmpty())) {
       return;

@@ -18,7 +18,7 @@ final class Medicated implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (Line line : recipe.recipe().lines()) {
       Carried.with(line, Trait.MEDICATED).forEach(one -> out.accept(finding(line, one)));
     }

@@ -16,7 +16,7 @@ final class MixerTooEmpty implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     if (recipe.floor().isPresent() && recipe.recipe().batch().isPresent()) {
       BatchSize batch = recipe.recipe().batch().get();
       recipe

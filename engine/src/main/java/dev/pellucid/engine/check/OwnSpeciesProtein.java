@@ -19,7 +19,7 @@ final class OwnSpeciesProtein implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.recipe().species().ifPresent(species -> look(recipe.recipe().lines(), species, out));
   }
 

@@ -23,7 +23,7 @@ final class ProcessOutsidePractice implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     OutsidePractice practice = new OutsidePractice(CODE, recipe.tables().practice(), out);
     Passes passes = recipe.recipe().process();
     boolean steamed = passes.has(Step.CONDITION);

@@ -24,7 +24,7 @@ final class RawNeedsHeat implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     boolean heated = Heat.isCertain(recipe);
     String from = Figures.plain(Heat.from(recipe), Unit.CELSIUS);
     for (Line line : recipe.recipe().lines()) {

@@ -20,7 +20,7 @@ final class ReworkOfOtherSpecies implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Optional<Species> here = recipe.recipe().species();
     for (Line line : recipe.recipe().lines()) {
       Optional<Reworked> rework = line.material().reworked();

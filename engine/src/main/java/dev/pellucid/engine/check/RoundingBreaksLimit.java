@@ -22,11 +22,11 @@ final class RoundingBreaksLimit implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.floor().ifPresent(floor -> look(recipe, floor, out));
   }
 
-  private static void look(Inspection recipe, OnTheFloor floor, Remarks out) {
+  private static void look(RuleContext recipe, WeighedBatch floor, Remarks out) {
     for (int i = 0; i < recipe.limits().size(); i++) {
       LimitStatus written = recipe.limits().get(i);
       Verdict rounded = floor.asRounded().get(i);
@@ -37,7 +37,7 @@ final class RoundingBreaksLimit implements Rule {
   }
 
   private static Finding finding(
-      Inspection recipe, OnTheFloor floor, Verdict written, Verdict rounded) {
+      RuleContext recipe, WeighedBatch floor, Verdict written, Verdict rounded) {
     LimitWords words = new LimitWords(rounded.limit());
     boolean min = rounded.limit().side() == Bound.Side.MIN;
     FloorLine most = mostRounded(floor);
@@ -60,7 +60,7 @@ final class RoundingBreaksLimit implements Rule {
                 List.of(most.line().material().name())));
   }
 
-  private static FloorLine mostRounded(OnTheFloor floor) {
+  private static FloorLine mostRounded(WeighedBatch floor) {
     return Stream.concat(floor.plan().mix().stream(), floor.plan().coat().stream())
         .max(Comparator.comparingDouble(line -> Math.abs(part(line))))
         .orElseThrow();

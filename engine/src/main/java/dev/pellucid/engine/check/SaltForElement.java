@@ -41,11 +41,11 @@ final class SaltForElement implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.feed().ifPresent(feed -> look(recipe, feed, out));
   }
 
-  private static void look(Inspection recipe, ComputedFeed feed, Consumer<Finding> out) {
+  private static void look(RuleContext recipe, ComputedFeed feed, Consumer<Finding> out) {
     Minima minima = new Minima(feed);
     Supplied.to(feed.recipe()).forEach(one -> supply(recipe, minima, one, out));
     Set<String> seen = new HashSet<>();
@@ -61,7 +61,7 @@ final class SaltForElement implements Rule {
   }
 
   private static void supply(
-      Inspection recipe, Minima minima, Supplied one, Consumer<Finding> out) {
+      RuleContext recipe, Minima minima, Supplied one, Consumer<Finding> out) {
     Ingredient source = recipe.tables().ingredients().get(one.supply().from());
     Nutrient nutrient = one.supply().nutrient();
     if (source == null || !isSalt(source) || nutrient.unit().kind() != Kind.SHARE) {
@@ -108,7 +108,7 @@ final class SaltForElement implements Rule {
         .about(new About(nutrient, About.Side.NONE, List.of(one.premix().code(), source.name())));
   }
 
-  private static void contents(Inspection recipe, Ingredient salt, Consumer<Finding> out) {
+  private static void contents(RuleContext recipe, Ingredient salt, Consumer<Finding> out) {
     for (Ingredient.ContentBlock block : salt.contents()) {
       for (Map.Entry<String, Content> one : block.byNutrient().entrySet()) {
         boolean element =

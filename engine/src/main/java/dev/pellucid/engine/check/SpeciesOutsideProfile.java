@@ -20,7 +20,7 @@ final class SpeciesOutsideProfile implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (Met met : recipe.recipe().profiles()) {
       if (!fits(recipe.recipe(), met.profile())) {
         recipe

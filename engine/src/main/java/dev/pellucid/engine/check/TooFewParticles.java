@@ -39,7 +39,7 @@ final class TooFewParticles implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Optional<PracticeBound> bound = recipe.tables().practice().bound(BoundOf.MIXING_VARIATION);
     Optional<Meal> meal = meal(recipe);
     if (bound.isPresent() && meal.isPresent() && recipe.feed().isPresent()) {
@@ -57,7 +57,7 @@ final class TooFewParticles implements Rule {
    */
   private record Meal(double kg, double share, Range fish, Species.Size size) {}
 
-  private static Optional<Meal> meal(Inspection recipe) {
+  private static Optional<Meal> meal(RuleContext recipe) {
     Optional<Range> fish = recipe.recipe().fish();
     Optional<Species> species = recipe.recipe().species();
     if (fish.isEmpty() || species.isEmpty()) {

@@ -76,11 +76,11 @@ final class UnknownContent implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.feed().ifPresent(feed -> look(recipe, feed, out));
   }
 
-  private static void look(Inspection recipe, ComputedFeed feed, Consumer<Finding> out) {
+  private static void look(RuleContext recipe, ComputedFeed feed, Consumer<Finding> out) {
     Map<String, List<Unjudged>> byIngredient = new TreeMap<>();
     for (LimitStatus status : recipe.limits()) {
       if (status.state().isAsTold() || status.state().hangsOnContent()) {
@@ -96,7 +96,7 @@ final class UnknownContent implements Rule {
     return limit.side() == Bound.Side.MAX;
   }
 
-  private static Finding finding(Inspection recipe, List<Unjudged> same) {
+  private static Finding finding(RuleContext recipe, List<Unjudged> same) {
     Unjudged one = same.get(0);
     String ingredient = one.first().ingredient().name();
     List<String> untold =

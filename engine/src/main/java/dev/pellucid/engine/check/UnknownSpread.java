@@ -25,7 +25,7 @@ final class UnknownSpread implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe
         .feed()
         .ifPresent(

@@ -25,7 +25,7 @@ final class Unpriced implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Optional<Limit> limit =
         recipe.recipe().limits().stream()
             .filter(one -> one.subject().figure() == Kind.PRICE)

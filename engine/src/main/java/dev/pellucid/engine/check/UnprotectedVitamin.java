@@ -23,7 +23,7 @@ final class UnprotectedVitamin implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Optional<Setting> heat = Heat.possible(recipe);
     if (heat.isEmpty()) {
       return;

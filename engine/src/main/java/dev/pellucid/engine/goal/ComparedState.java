@@ -1,6 +1,6 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.FigureTaking;
 import dev.pellucid.engine.compare.RecipeState;
@@ -45,7 +45,7 @@ final class ComparedState {
           recipe.path(), figures, figures.isPresent() ? "" : obstacle, recipe.reads());
     }
 
-    private static Optional<FeedFigures> figures(Inspection recipe) {
+    private static Optional<FeedFigures> figures(RuleContext recipe) {
       return recipe.feed().map(feed -> FigureTaking.of(feed, recipe.judgement(), recipe.tables()));
     }
   }

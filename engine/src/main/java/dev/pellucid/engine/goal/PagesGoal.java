@@ -1,6 +1,6 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compute.ComputedFeed;
@@ -143,7 +143,7 @@ public final class PagesGoal {
         figures.map(now -> past(outcome.code(), now.taken())).orElse(List.of()));
   }
 
-  private Optional<FeedView.Figured> figured(Inspection recipe) {
+  private Optional<FeedView.Figured> figured(RuleContext recipe) {
     return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.tables(), day));
   }
 

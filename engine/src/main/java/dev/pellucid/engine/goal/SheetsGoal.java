@@ -1,6 +1,6 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedTables;
@@ -174,7 +174,7 @@ public final class SheetsGoal {
     BatchPlan plan =
         BatchPlan.of(
             feed,
-            recipe.recipe().map(Inspection::limits).orElse(List.of()),
+            recipe.recipe().map(RuleContext::limits).orElse(List.of()),
             tables,
             provenance(hangs::on, day));
     return new OfRecipe(

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.made;
 
-import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.Lot;
@@ -32,8 +32,8 @@ final class MadeOutsideLimits implements RecordRule {
     if (feed.isEmpty() || batch.record().isRejected()) {
       return;
     }
-    Inspection inspection =
-        new Inspection(
+    RuleContext inspection =
+        new RuleContext(
             feed.get().recipe(),
             batch.tables(),
             feed.get().balances(),

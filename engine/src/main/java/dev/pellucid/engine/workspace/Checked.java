@@ -1,7 +1,7 @@
 package dev.pellucid.engine.workspace;
 
-import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.check.Remark;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.resolve.Reads;
@@ -27,7 +27,7 @@ import java.util.Optional;
  */
 public record Checked(
     String path,
-    Optional<Inspection> recipe,
+    Optional<RuleContext> recipe,
     List<Finding> findings,
     List<Remark> remarks,
     Books.Looked records,
@@ -72,7 +72,7 @@ public record Checked(
 
   /** Absent where something stands in the way of its figures. */
   public Optional<ComputedFeed> feed() {
-    return recipe.flatMap(Inspection::feed);
+    return recipe.flatMap(RuleContext::feed);
   }
 
   /** Whether no error keeps it from being made as it is written. */

@@ -1,9 +1,9 @@
 package dev.pellucid.engine.workspace;
 
-import dev.pellucid.engine.check.Inspection;
-import dev.pellucid.engine.check.OnTheFloor;
 import dev.pellucid.engine.check.Remark;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.check.Rules;
+import dev.pellucid.engine.check.WeighedBatch;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.FeedTables;
@@ -56,7 +56,7 @@ public final class Checks {
     Resolution<ResolvedRecipe> resolved = shared.resolver().recipe((RecipeFile) parsed.file());
     List<Finding> findings = new ArrayList<>(parsed.findings());
     findings.addAll(resolved.findings());
-    Optional<Inspection> recipe = resolved.thing().map(one -> inspection(shared, one));
+    Optional<RuleContext> recipe = resolved.thing().map(one -> inspection(shared, one));
     List<String> mendFirst =
         recipe.isPresent() ? List.of() : shared.mendFirst(path, resolved.reads());
     return new Checked(
@@ -85,9 +85,9 @@ public final class Checks {
         Optional.empty());
   }
 
-  private static Inspection inspection(Shared shared, ResolvedRecipe recipe) {
+  private static RuleContext inspection(Shared shared, ResolvedRecipe recipe) {
     Computation computed = shared.computer().compute(recipe);
-    return new Inspection(
+    return new RuleContext(
         recipe,
         shared.tables(),
         computed.balances(),
@@ -98,7 +98,7 @@ public final class Checks {
   }
 
   /** The batch on the scales of the plant, and its feed computed again with what they show. */
-  private static Optional<OnTheFloor> onTheFloor(Shared shared, ComputedFeed feed) {
+  private static Optional<WeighedBatch> onTheFloor(Shared shared, ComputedFeed feed) {
     ResolvedRecipe recipe = feed.recipe();
     FeedTables tables = shared.tables();
     Optional<FloorPlan> plan =
@@ -108,6 +108,6 @@ public final class Checks {
     }
     return feed.weighed(plan.get().asRounded(recipe))
         .feed()
-        .map(again -> new OnTheFloor(tables.plant().get(), plan.get(), Judge.verdicts(again)));
+        .map(again -> new WeighedBatch(tables.plant().get(), plan.get(), Judge.verdicts(again)));
   }
 }

@@ -18,13 +18,13 @@ import java.util.Optional;
  * @param floor the batch as the plant weighs it; absent without feed, batch size or scales
  * @param day the day of the run
  */
-public record Inspection(
+public record RuleContext(
     ResolvedRecipe recipe,
     FeedTables tables,
     Balances balances,
     Optional<ComputedFeed> feed,
     Judgement judgement,
-    Optional<OnTheFloor> floor,
+    Optional<WeighedBatch> floor,
     LocalDate day) {
 
   /** How the feed stands with each limit on which there is anything told, in their order. */
@@ -33,8 +33,8 @@ public record Inspection(
   }
 
   /** The same recipe as if none of its limits were waived. */
-  Inspection withoutWaivers() {
-    return new Inspection(
+  RuleContext withoutWaivers() {
+    return new RuleContext(
         recipe.withoutWaivers(), tables, balances, feed, judgement.withoutWaivers(), floor, day);
   }
 }

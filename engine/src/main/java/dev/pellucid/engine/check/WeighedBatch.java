@@ -11,8 +11,8 @@ import java.util.List;
  * @param asRounded one verdict for each limit of the recipe, on the feed as it is weighed after
  *     rounding
  */
-public record OnTheFloor(Plant plant, FloorPlan plan, List<Verdict> asRounded) {
-  public OnTheFloor {
+public record WeighedBatch(Plant plant, FloorPlan plan, List<Verdict> asRounded) {
+  public WeighedBatch {
     asRounded = List.copyOf(asRounded);
   }
 }
