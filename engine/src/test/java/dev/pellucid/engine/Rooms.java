@@ -174,7 +174,7 @@ final class Rooms {
             "engine.resolve",
             "engine.compute",
             "engine.judge",
-            "engine.floor"),
+            "engine.weighing"),
         Room.of(
             "engine.sequence",
             1,
@@ -201,7 +201,7 @@ final class Rooms {
                 "engine.compute",
                 "engine.check",
                 "engine.judge",
-                "engine.floor",
+                "engine.weighing",
                 "engine.label")
             .using("com.github.difflib.."),
         Room.of(
@@ -218,7 +218,7 @@ final class Rooms {
             "engine.judge"),
         Room.of("engine.quality", 5),
         Room.of(
-                "engine.floor",
+                "engine.weighing",
                 9,
                 "engine.quantity",
                 "engine.data",
@@ -238,7 +238,7 @@ final class Rooms {
                 "engine.compute",
                 "engine.check",
                 "engine.judge",
-                "engine.floor",
+                "engine.weighing",
                 "engine.sequence")
             .knowing(Step.class, Property.class),
         // A plan prints how limits stand beside the analysis it expects; it makes no finding.
@@ -253,7 +253,7 @@ final class Rooms {
             "engine.resolve",
             "engine.compute",
             "engine.judge",
-            "engine.floor",
+            "engine.weighing",
             "engine.sequence"),
         Room.of(
             "engine.label",
@@ -320,7 +320,7 @@ final class Rooms {
             "finding",
             "syntax",
             "parse",
-            "engine.floor",
+            "engine.weighing",
             "engine.folder",
             "engine.data",
             "engine.made",
@@ -338,7 +338,7 @@ final class Rooms {
             "parse",
             "format",
             "show",
-            "engine.floor",
+            "engine.weighing",
             "engine.folder",
             "engine.data",
             "engine.made",

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.floor.Loads;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
+import dev.pellucid.engine.weighing.Loads;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 

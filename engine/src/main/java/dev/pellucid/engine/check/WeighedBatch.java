@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.data.Plant;
-import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.judge.Verdict;
+import dev.pellucid.engine.weighing.WeighingPlan;
 import java.util.List;
 
 /**
@@ -11,7 +11,7 @@ import java.util.List;
  * @param asRounded one verdict for each limit of the recipe, on the feed as it is weighed after
  *     rounding
  */
-public record WeighedBatch(Plant plant, FloorPlan plan, List<Verdict> asRounded) {
+public record WeighedBatch(Plant plant, WeighingPlan plan, List<Verdict> asRounded) {
   public WeighedBatch {
     asRounded = List.copyOf(asRounded);
   }

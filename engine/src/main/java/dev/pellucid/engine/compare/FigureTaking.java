@@ -6,13 +6,13 @@ import dev.pellucid.engine.compare.FeedFigures.Claimed;
 import dev.pellucid.engine.compare.FeedFigures.Weighings;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.floor.FloorLine;
-import dev.pellucid.engine.floor.FloorPlan;
-import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.label.BagLabel.Statement;
+import dev.pellucid.engine.weighing.WeighingLine;
+import dev.pellucid.engine.weighing.WeighingPlan;
+import dev.pellucid.engine.weighing.WeighingPlanner;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -79,19 +79,19 @@ public final class FigureTaking {
   private Weighings weighings() {
     return feed.recipe()
         .batch()
-        .flatMap(batch -> FloorPlanner.plan(feed, feed.weighed(batch), tables))
+        .flatMap(batch -> WeighingPlanner.plan(feed, feed.weighed(batch), tables))
         .map(FigureTaking::weighings)
         .orElse(Weighings.NONE);
   }
 
-  private static Weighings weighings(FloorPlan plan) {
+  private static Weighings weighings(WeighingPlan plan) {
     Map<String, Double> each = new LinkedHashMap<>();
     plan.mix().forEach(line -> add(each, line, ""));
     plan.coat().forEach(line -> add(each, line, " (coat)"));
     return new Weighings(plan.kg(), plan.loadCount(), plan.coatRounds(), each);
   }
 
-  private static void add(Map<String, Double> each, FloorLine line, String place) {
+  private static void add(Map<String, Double> each, WeighingLine line, String place) {
     each.merge(line.line().material().name() + place, line.actual(), Double::sum);
   }
 }

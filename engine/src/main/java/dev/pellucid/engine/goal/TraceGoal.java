@@ -4,7 +4,6 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.TablesReader;
-import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.folder.Passed;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.made.Order;
@@ -13,6 +12,7 @@ import dev.pellucid.engine.made.Trace.Onward;
 import dev.pellucid.engine.made.Tracer;
 import dev.pellucid.engine.report.TraceText;
 import dev.pellucid.engine.resolve.Days;
+import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
@@ -214,6 +214,6 @@ public final class TraceGoal {
   }
 
   private Order order(BatchRecord record, ComputedFeed feed) {
-    return Order.of(feed, record.kg(), FloorPlanner.plan(feed, record.kg(), tables));
+    return Order.of(feed, record.kg(), WeighingPlanner.plan(feed, record.kg(), tables));
   }
 }

@@ -5,12 +5,12 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.sequence.Residue;
+import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.NearNames;
@@ -152,7 +152,7 @@ public final class Books {
   }
 
   private Order order(ComputedFeed planned, BatchRecord record) {
-    return Order.of(planned, record.kg(), FloorPlanner.plan(planned, record.kg(), tables));
+    return Order.of(planned, record.kg(), WeighingPlanner.plan(planned, record.kg(), tables));
   }
 
   /** Looks at the records of one premix. */

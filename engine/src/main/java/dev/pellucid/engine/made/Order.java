@@ -1,11 +1,11 @@
 package dev.pellucid.engine.made;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.floor.FloorPlan;
-import dev.pellucid.engine.floor.SmallLines;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.weighing.SmallLines;
+import dev.pellucid.engine.weighing.WeighingPlan;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +46,7 @@ public record Order(String code, double kg, List<Ask> asks, Optional<ComputedFee
    *
    * @param floor how it is brought onto the plant, where the folder tells one
    */
-  public static Order of(ComputedFeed feed, double kg, Optional<FloorPlan> floor) {
+  public static Order of(ComputedFeed feed, double kg, Optional<WeighingPlan> floor) {
     List<Ask> asks =
         feed.recipe().lines().stream()
             .map(

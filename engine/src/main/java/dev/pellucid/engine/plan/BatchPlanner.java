@@ -3,8 +3,6 @@ package dev.pellucid.engine.plan;
 import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.floor.FloorPlan;
-import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.resolve.Line;
@@ -13,6 +11,8 @@ import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.engine.weighing.WeighingPlan;
+import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import java.math.BigDecimal;
@@ -83,7 +83,7 @@ final class BatchPlanner {
       boolean sizeTold,
       List<String> draftBecause,
       Optional<Premixing> premixing) {
-    Optional<FloorPlan> floor = FloorPlanner.plan(feed, weighed, tables);
+    Optional<WeighingPlan> floor = WeighingPlanner.plan(feed, weighed, tables);
     Optional<OnScales> scales = floor.map(plan -> ScalePlanner.plan(feed, plan, tables));
     ComputedFeed asWeighed = floor.flatMap(this::asWeighed).orElse(feed);
     List<LimitStatus> judged = floor.isPresent() ? Judge.limits(asWeighed) : limits;
@@ -122,7 +122,7 @@ final class BatchPlanner {
   }
 
   /** The feed of what the scales show: rounded, with overage as often as it is weighed out. */
-  private Optional<ComputedFeed> asWeighed(FloorPlan floor) {
+  private Optional<ComputedFeed> asWeighed(WeighingPlan floor) {
     return feed.weighed(floor.asRounded(recipe)).feed();
   }
 

@@ -7,13 +7,13 @@ import dev.pellucid.engine.check.WeighedBatch;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.floor.FloorPlan;
-import dev.pellucid.engine.floor.FloorPlanner;
 import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.made.Books;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.engine.weighing.WeighingPlan;
+import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.FeedParser;
 import dev.pellucid.parse.Parsed;
@@ -101,8 +101,8 @@ public final class Checks {
   private static Optional<WeighedBatch> onTheFloor(Shared shared, ComputedFeed feed) {
     ResolvedRecipe recipe = feed.recipe();
     FeedTables tables = shared.tables();
-    Optional<FloorPlan> plan =
-        recipe.batch().flatMap(batch -> FloorPlanner.plan(feed, feed.weighed(batch), tables));
+    Optional<WeighingPlan> plan =
+        recipe.batch().flatMap(batch -> WeighingPlanner.plan(feed, feed.weighed(batch), tables));
     if (plan.isEmpty() || tables.plant().isEmpty()) {
       return Optional.empty();
     }

@@ -1,4 +1,4 @@
-package dev.pellucid.engine.floor;
+package dev.pellucid.engine.weighing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -16,7 +16,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-class FloorPlanTest {
+class WeighingPlanTest {
   private static final ExamplePlans EXAMPLE = ExamplePlans.open();
   private static final String GROWER = "catfish/CG-36.recipe";
 
@@ -33,14 +33,14 @@ class FloorPlanTest {
     return EXAMPLE.feed(path, UnaryOperator.identity());
   }
 
-  private static FloorPlan plan(String path, double kg, FeedTables tables) {
-    return FloorPlanner.plan(feed(path), kg, tables).orElseThrow();
+  private static WeighingPlan plan(String path, double kg, FeedTables tables) {
+    return WeighingPlanner.plan(feed(path), kg, tables).orElseThrow();
   }
 
   @Test
   void twoPlantsWeighTheSameRecipeDifferently() {
-    FloorPlan shed = plan(GROWER, 120, at("farm-shed"));
-    FloorPlan mill = plan(GROWER, 120, at("river-mill"));
+    WeighingPlan shed = plan(GROWER, 120, at("farm-shed"));
+    WeighingPlan mill = plan(GROWER, 120, at("river-mill"));
     assertNotEquals(shed.mix(), mill.mix());
     assertEquals("Paddle mixer", shed.loads().orElseThrow().mixer().title());
     assertEquals(2, shed.loadCount());
@@ -51,7 +51,7 @@ class FloorPlanTest {
     for (String plant : List.of("farm-shed", "river-mill")) {
       FeedTables tables = at(plant);
       for (String path : EXAMPLE.recipes()) {
-        FloorPlan plan = plan(path, 60, tables);
+        WeighingPlan plan = plan(path, 60, tables);
         Stream.concat(plan.mix().stream(), plan.coat().stream())
             .flatMap(line -> line.placing() instanceof Placing.Placed p ? Stream.of(p) : null)
             .map(Placing.Placed::weight)
@@ -69,8 +69,8 @@ class FloorPlanTest {
   @Test
   void overagePerWeighingIsAddedInEachLoadWhateverTheBatch() {
     for (double kg : new double[] {20, 60, 150}) {
-      FloorPlan plan = plan(GROWER, kg, at("farm-shed"));
-      FloorLine vitamins =
+      WeighingPlan plan = plan(GROWER, kg, at("farm-shed"));
+      WeighingLine vitamins =
           plan.mix().stream()
               .filter(line -> line.line().material().name().equals("VIT-WW"))
               .findFirst()
@@ -105,12 +105,12 @@ class FloorPlanTest {
 
   @Test
   void aDilutionIsTakenOutOfTheCarriersLine() {
-    FloorPlan plan = plan(GROWER, 2, at("farm-shed"));
-    List<FloorLine> diluted =
+    WeighingPlan plan = plan(GROWER, 2, at("farm-shed"));
+    List<WeighingLine> diluted =
         plan.mix().stream().filter(line -> line.dilution().isPresent()).toList();
     assertTrue(!diluted.isEmpty());
     double carried = diluted.stream().mapToDouble(l -> l.dilution().orElseThrow().carried()).sum();
-    FloorLine carrier =
+    WeighingLine carrier =
         plan.mix().stream().filter(line -> line.taken() > 0).findFirst().orElseThrow();
     assertEquals(carried, carrier.taken(), 1e-12);
     assertEquals(carrier.target(), carrier.actual(), 0.01 * carrier.target());
@@ -141,6 +141,6 @@ class FloorPlanTest {
   void withoutScalesThereIsNoPlan() {
     Pantry pantry = Pantry.of(Path.of("..", "recipes"));
     pantry.with("plant/river-mill.yaml", "name: Mill\nshrink: 1 %\nair-temperature: 20 °C\n");
-    assertTrue(FloorPlanner.plan(feed(GROWER), 60, pantry.stocked().tables()).isEmpty());
+    assertTrue(WeighingPlanner.plan(feed(GROWER), 60, pantry.stocked().tables()).isEmpty());
   }
 }

@@ -1,7 +1,7 @@
-package dev.pellucid.engine.floor;
+package dev.pellucid.engine.weighing;
 
-import dev.pellucid.engine.floor.Dilution.Step;
 import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.weighing.Dilution.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

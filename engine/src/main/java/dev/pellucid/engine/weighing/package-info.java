@@ -4,6 +4,6 @@
  * paper.
  */
 @NullMarked
-package dev.pellucid.engine.floor;
+package dev.pellucid.engine.weighing;
 
 import org.jspecify.annotations.NullMarked;

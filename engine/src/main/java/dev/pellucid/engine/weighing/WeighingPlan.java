@@ -1,4 +1,4 @@
-package dev.pellucid.engine.floor;
+package dev.pellucid.engine.weighing;
 
 import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.resolve.Line;
@@ -18,14 +18,14 @@ import java.util.Optional;
  * @param coatRounds how often the coater is filled
  * @param trays absent where nothing is dried on trays
  */
-public record FloorPlan(
+public record WeighingPlan(
     double kg,
     Optional<Loads> loads,
-    List<FloorLine> mix,
-    List<FloorLine> coat,
+    List<WeighingLine> mix,
+    List<WeighingLine> coat,
     int coatRounds,
     Optional<Trays> trays) {
-  public FloorPlan {
+  public WeighingPlan {
     mix = List.copyOf(mix);
     coat = List.copyOf(coat);
   }

@@ -1,4 +1,4 @@
-package dev.pellucid.engine.floor;
+package dev.pellucid.engine.weighing;
 
 import dev.pellucid.engine.resolve.Line;
 import java.util.Optional;
@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param placing where the rest of the target is weighed
  * @param dilution how it goes in where it is too little to weigh, and that can be mended
  */
-public record FloorLine(
+public record WeighingLine(
     Line line, double target, double taken, Placing placing, Optional<Dilution> dilution) {
 
   /** kg that go in: as weighed; the target where it cannot be weighed at all. */

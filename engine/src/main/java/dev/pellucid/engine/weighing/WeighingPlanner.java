@@ -1,4 +1,4 @@
-package dev.pellucid.engine.floor;
+package dev.pellucid.engine.weighing;
 
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
@@ -25,7 +25,7 @@ import java.util.OptionalDouble;
  * Brings a batch onto a plant: loads first, then the small lines of a load with their dilutions,
  * then the large ones, less what dilutions take of them.
  */
-public final class FloorPlanner {
+public final class WeighingPlanner {
   private static final double MICRO_ERROR = 0.01;
   private static final double MACRO_ERROR = 0.01;
   private static final double DILUTED_PART = 0.1;
@@ -40,7 +40,7 @@ public final class FloorPlanner {
   private final Weigher micro;
   private final Weigher macro;
 
-  private FloorPlanner(ComputedFeed feed, double kg, Plant plant, Practice practice) {
+  private WeighingPlanner(ComputedFeed feed, double kg, Plant plant, Practice practice) {
     this.feed = feed;
     this.balance = feed.balances().expected();
     this.practice = practice;
@@ -57,11 +57,11 @@ public final class FloorPlanner {
    *
    * @param kg weighed, before overage and water
    */
-  public static Optional<FloorPlan> plan(ComputedFeed feed, double kg, FeedTables tables) {
+  public static Optional<WeighingPlan> plan(ComputedFeed feed, double kg, FeedTables tables) {
     return tables
         .plant()
         .filter(plant -> !plant.scales().isEmpty() && kg > 0)
-        .map(plant -> new FloorPlanner(feed, kg, plant, tables.practice()).plan());
+        .map(plant -> new WeighingPlanner(feed, kg, plant, tables.practice()).plan());
   }
 
   private Weigher weigher(BoundOf bound, double otherwise) {
@@ -69,11 +69,11 @@ public final class FloorPlanner {
     return new Weigher(plant.scales(), plant.mostWeighings(), allowed);
   }
 
-  private FloorPlan plan() {
+  private WeighingPlan plan() {
     Optional<Loads> loads = loads();
     int count = loads.map(Loads::count).orElse(1);
     int rounds = coatRounds();
-    return new FloorPlan(
+    return new WeighingPlan(
         kg,
         loads,
         portion(lines(Place.MIX), count, carrier(Place.MIX)),
@@ -97,15 +97,15 @@ public final class FloorPlanner {
   }
 
   /** The small lines first, then the carrier, less what dilutions take of it. */
-  private List<FloorLine> portion(List<Line> lines, int portions, Optional<Line> carrier) {
-    List<FloorLine> inOrder = new ArrayList<>();
+  private List<WeighingLine> portion(List<Line> lines, int portions, Optional<Line> carrier) {
+    List<WeighingLine> inOrder = new ArrayList<>();
     int last = -1;
     double taken = 0;
     for (Line line : lines) {
       if (carrier.isPresent() && carrier.get().index() == line.index()) {
         last = inOrder.size();
       } else {
-        FloorLine weighed = weighed(line, portions, carrier, taken);
+        WeighingLine weighed = weighed(line, portions, carrier, taken);
         taken += weighed.dilution().map(Dilution::carried).orElse(0.0);
         inOrder.add(weighed);
       }
@@ -117,7 +117,7 @@ public final class FloorPlanner {
     return inOrder;
   }
 
-  private FloorLine weighed(Line line, int portions, Optional<Line> carrier, double taken) {
+  private WeighingLine weighed(Line line, int portions, Optional<Line> carrier, double taken) {
     double target = portion(line, portions);
     if (!small.get(line.index())) {
       return large(line, target, 0);
@@ -128,11 +128,11 @@ public final class FloorPlanner {
             ? carrier.flatMap(
                 from -> diluter().plan(target, portions, from, portion(from, portions) - taken))
             : Optional.empty();
-    return new FloorLine(line, target, 0, placing, dilution);
+    return new WeighingLine(line, target, 0, placing, dilution);
   }
 
-  private FloorLine large(Line line, double target, double taken) {
-    return new FloorLine(line, target, taken, macro.place(target - taken), Optional.empty());
+  private WeighingLine large(Line line, double target, double taken) {
+    return new WeighingLine(line, target, taken, macro.place(target - taken), Optional.empty());
   }
 
   private Diluter diluter() {

@@ -1,4 +1,4 @@
-package dev.pellucid.engine.floor;
+package dev.pellucid.engine.weighing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;

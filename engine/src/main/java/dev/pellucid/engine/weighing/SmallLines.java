@@ -1,4 +1,4 @@
-package dev.pellucid.engine.floor;
+package dev.pellucid.engine.weighing;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
