@@ -176,7 +176,7 @@ final class Rooms {
             "engine.judge",
             "engine.weighing"),
         Room.of(
-            "engine.sequence",
+            "engine.carryover",
             1,
             "engine.quantity",
             "engine.data",
@@ -239,7 +239,7 @@ final class Rooms {
                 "engine.check",
                 "engine.judge",
                 "engine.weighing",
-                "engine.sequence")
+                "engine.carryover")
             .knowing(Step.class, Property.class),
         // A plan prints how limits stand beside the analysis it expects; it makes no finding.
         Room.of(
@@ -254,7 +254,7 @@ final class Rooms {
             "engine.compute",
             "engine.judge",
             "engine.weighing",
-            "engine.sequence"),
+            "engine.carryover"),
         Room.of(
             "engine.label",
             3,

@@ -26,7 +26,7 @@ public record Practice(
     Densities densities,
     Optional<SteamTable> steam,
     Map<String, List<String>> cautions,
-    List<Carryover> sequence,
+    List<SequenceRow> sequence,
     List<String> inspection) {
   public Practice {
     bounds = Map.copyOf(bounds);
@@ -38,7 +38,7 @@ public record Practice(
   }
 
   /** The same with what may follow what on one line. */
-  Practice following(List<Carryover> rows) {
+  Practice following(List<SequenceRow> rows) {
     return new Practice(bounds, retention, spreads, densities, steam, cautions, rows, inspection);
   }
 

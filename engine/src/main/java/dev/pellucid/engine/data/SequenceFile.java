@@ -22,7 +22,7 @@ record SequenceFile(
     Known holdable,
     Known flushable,
     Map<String, Optional<Ingredient>> asked,
-    Read<List<Carryover>> read) {
+    Read<List<SequenceRow>> read) {
 
   /** Of a folder without such a file. */
   static final SequenceFile NONE =
@@ -61,7 +61,7 @@ record SequenceFile(
             holdable,
             ingredients.names(),
             remarks);
-    List<Carryover> rows = reader.read(file.stream().findFirst());
+    List<SequenceRow> rows = reader.read(file.stream().findFirst());
     return new SequenceFile(
         file,
         holdable,
@@ -85,7 +85,7 @@ record SequenceFile(
         whole);
   }
 
-  List<Carryover> rows() {
+  List<SequenceRow> rows() {
     return read.thing();
   }
 

@@ -1,9 +1,9 @@
 package dev.pellucid.engine.data;
 
-import dev.pellucid.engine.data.Carryover.Flush;
-import dev.pellucid.engine.data.Carryover.Left;
 import dev.pellucid.engine.data.FeedTables.Group;
 import dev.pellucid.engine.data.Ingredient.Trait;
+import dev.pellucid.engine.data.SequenceRow.Flush;
+import dev.pellucid.engine.data.SequenceRow.Left;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -50,8 +50,8 @@ final class SequenceReader {
     this.remarks = remarks;
   }
 
-  List<Carryover> read(Optional<DataFile> file) {
-    List<Carryover> rows = new ArrayList<>();
+  List<SequenceRow> read(Optional<DataFile> file) {
+    List<SequenceRow> rows = new ArrayList<>();
     file.flatMap(it -> it.fields(SequenceVocabulary.SEQUENCE_KEYS, remarks))
         .ifPresent(
             fields ->
@@ -61,7 +61,7 @@ final class SequenceReader {
     return rows;
   }
 
-  private Optional<Carryover> row(Fields block) {
+  private Optional<SequenceRow> row(Fields block) {
     Source source = names.sources().of(block);
     Optional<Left> left = block.block(SequenceVocabulary.ROW_AFTER).flatMap(this::left);
     List<Scalar> before = block.texts(SequenceVocabulary.ROW_BEFORE);
@@ -83,7 +83,7 @@ final class SequenceReader {
     return left.filter(it -> whole)
         .map(
             it ->
-                new Carryover(
+                new SequenceRow(
                     it,
                     known,
                     flush,

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.made;
 
+import dev.pellucid.engine.carryover.CarryOver;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
@@ -9,7 +10,6 @@ import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.resolve.ResolvedPremix;
-import dev.pellucid.engine.sequence.Residue;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -95,7 +95,7 @@ public final class Books {
    * @param uses what they take of lots
    * @param left what each batch leaves behind on the line, by its number, where another follows it
    */
-  public record Looked(List<Use> uses, Map<String, Residue> left, List<Finding> findings) {
+  public record Looked(List<Use> uses, Map<String, CarryOver> left, List<Finding> findings) {
     /** Of a recipe without records. */
     public static final Looked NOTHING = new Looked(List.of(), Map.of(), List.of());
 
@@ -113,7 +113,7 @@ public final class Books {
       return Looked.NOTHING;
     }
     List<Use> uses = new ArrayList<>();
-    Map<String, Residue> left = new HashMap<>();
+    Map<String, CarryOver> left = new HashMap<>();
     List<Finding> findings = new ArrayList<>();
     for (BatchRecord record : records) {
       Order order = order(planned, record);
@@ -158,7 +158,7 @@ public final class Books {
   /** Looks at the records of one premix. */
   public Looked look(ResolvedPremix premix) {
     List<Use> uses = new ArrayList<>();
-    Map<String, Residue> left = new HashMap<>();
+    Map<String, CarryOver> left = new HashMap<>();
     List<Finding> findings = new ArrayList<>();
     for (BatchRecord record : of(premix.code())) {
       following
@@ -179,7 +179,7 @@ public final class Books {
    */
   public Stock close(Collection<String> codes, List<Looked> looked, Consumer<Finding> out) {
     List<Use> uses = new ArrayList<>();
-    Map<String, Residue> left = new HashMap<>();
+    Map<String, CarryOver> left = new HashMap<>();
     for (Looked one : looked) {
       uses.addAll(one.uses());
       left.putAll(one.left());

@@ -1,15 +1,15 @@
 package dev.pellucid.engine.made;
 
+import dev.pellucid.engine.carryover.CarryOver;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.BatchRecord.Flushed;
 import dev.pellucid.engine.data.BatchRecord.Located;
-import dev.pellucid.engine.data.Carryover;
-import dev.pellucid.engine.data.Carryover.Flush;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.SequenceRow;
+import dev.pellucid.engine.data.SequenceRow.Flush;
 import dev.pellucid.engine.quantity.Figures;
-import dev.pellucid.engine.sequence.Residue;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -62,9 +62,9 @@ final class Following {
    *
    * @param feed asked for only then
    */
-  Optional<Residue> left(BatchRecord record, Supplier<Optional<ComputedFeed>> feed) {
+  Optional<CarryOver> left(BatchRecord record, Supplier<Optional<ComputedFeed>> feed) {
     return neighbours.contains(record.number())
-        ? feed.get().map(it -> Residue.of(it, tables.practice().sequence()))
+        ? feed.get().map(it -> CarryOver.of(it, tables.practice().sequence()))
         : Optional.empty();
   }
 
@@ -73,12 +73,12 @@ final class Following {
    *
    * @param residues what each batch leaves behind, by its number
    */
-  void check(Map<String, Residue> residues, Consumer<Finding> out) {
+  void check(Map<String, CarryOver> residues, Consumer<Finding> out) {
     for (BatchRecord record : tables.batches().values()) {
-      Residue here = residues.get(record.number());
-      Residue before = record.after().map(it -> residues.get(it.thing())).orElse(null);
+      CarryOver here = residues.get(record.number());
+      CarryOver before = record.after().map(it -> residues.get(it.thing())).orElse(null);
       if (here != null && before != null && !record.closed() && !record.isRejected()) {
-        for (Carryover row : tables.practice().sequence()) {
+        for (SequenceRow row : tables.practice().sequence()) {
           if (here.minds(row)) {
             before.leaves(row).flatMap(left -> look(record, row, left)).ifPresent(out);
           }
@@ -87,7 +87,7 @@ final class Following {
     }
   }
 
-  private Optional<Finding> look(BatchRecord record, Carryover row, String left) {
+  private Optional<Finding> look(BatchRecord record, SequenceRow row, String left) {
     Located<String> after = record.after().orElseThrow();
     String headline = record.number() + " follows " + after.thing() + ", which holds " + left;
     if (row.flush().isEmpty()) {
@@ -123,7 +123,7 @@ final class Following {
         : Optional.empty();
   }
 
-  private static Finding never(BatchRecord record, Carryover row, String headline) {
+  private static Finding never(BatchRecord record, SequenceRow row, String headline) {
     Finding finding = told(NEVER, record, row, record.after().orElseThrow(), headline);
     return record.isMade()
         ? finding.helping(
@@ -132,7 +132,7 @@ final class Following {
         : finding.helping("make another feed in between, one that may follow and may be followed");
   }
 
-  private static Finding tooSmall(BatchRecord record, Carryover row, Flush flush, String left) {
+  private static Finding tooSmall(BatchRecord record, SequenceRow row, Flush flush, String left) {
     Flushed flushed = record.flushed().orElseThrow();
     Located<String> after = record.after().orElseThrow();
     String asked = Figures.plain(flush.kg(), Unit.KG);
@@ -159,7 +159,7 @@ final class Following {
 
   /** A warning, and an error where the one must not follow the other and nobody is to decide. */
   private static Finding told(
-      Code code, BatchRecord record, Carryover row, Located<String> after, String headline) {
+      Code code, BatchRecord record, SequenceRow row, Located<String> after, String headline) {
     boolean error = code.equals(NEVER) && !record.isHeld();
     return Finding.of(code, error ? Severity.ERROR : Severity.WARNING, after.place(), headline)
         .seeing("sequence written", row.place())

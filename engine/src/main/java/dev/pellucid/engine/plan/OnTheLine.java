@@ -1,14 +1,14 @@
 package dev.pellucid.engine.plan;
 
+import dev.pellucid.engine.carryover.CarryOver;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.BatchRecord.Flushed;
 import dev.pellucid.engine.data.BatchRecord.Located;
-import dev.pellucid.engine.data.Carryover;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.SequenceRow;
 import dev.pellucid.engine.quantity.Figures;
-import dev.pellucid.engine.sequence.Residue;
 import dev.pellucid.measure.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -38,8 +38,8 @@ public record OnTheLine(String after, String flushed, List<Minded> minded) {
 
   /** A feed that holds itself what another would leave behind is not concerned. */
   static OnTheLine of(ComputedFeed feed, FeedTables tables, Optional<String> number) {
-    List<Carryover> rows = tables.practice().sequence();
-    Residue residue = Residue.of(feed, rows);
+    List<SequenceRow> rows = tables.practice().sequence();
+    CarryOver residue = CarryOver.of(feed, rows);
     Optional<BatchRecord> record = number.map(one -> tables.batches().get(one));
     return new OnTheLine(
         record.flatMap(BatchRecord::after).map(Located::thing).orElse(""),
@@ -47,7 +47,7 @@ public record OnTheLine(String after, String flushed, List<Minded> minded) {
         rows.stream().filter(residue::minds).map(OnTheLine::minded).toList());
   }
 
-  private static Minded minded(Carryover row) {
+  private static Minded minded(SequenceRow row) {
     return new Minded(
         row.left().words(),
         row.flush().map(one -> new Flushing(one.kg(), one.with().title(), one.to())),

@@ -139,7 +139,7 @@ class TablesReaderTest {
   void theSequenceStandsInTheOrderOfItsFile() {
     TablesRead stocked = Pantry.full().withSequence().stocked();
     assertEquals("", FindingText.of(stocked.findings()));
-    List<Carryover> rows = stocked.tables().practice().sequence();
+    List<SequenceRow> rows = stocked.tables().practice().sequence();
     assertEquals(
         List.of("Meals of animals", "Selenium above 5 mg/kg", "Trace salt"),
         rows.stream().map(row -> row.left().words()).toList());

@@ -1,10 +1,10 @@
-package dev.pellucid.engine.sequence;
+package dev.pellucid.engine.carryover;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.compute.Scenario;
-import dev.pellucid.engine.data.Carryover;
-import dev.pellucid.engine.data.Carryover.Left;
+import dev.pellucid.engine.data.SequenceRow;
+import dev.pellucid.engine.data.SequenceRow.Left;
 import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quantity.Figures;
 import java.util.LinkedHashMap;
@@ -22,21 +22,21 @@ import java.util.stream.Collectors;
  * @param left the rows of practice that it leaves something by, and what that is: {@code
  *     groundnut-cake}, {@code copper 31.2 mg/kg}
  */
-public record Residue(Optional<Species> species, Map<Carryover, String> left) {
-  public Residue {
+public record CarryOver(Optional<Species> species, Map<SequenceRow, String> left) {
+  public CarryOver {
     left = Map.copyOf(left);
   }
 
   /** Of a feed, or of a premix reckoned like one. */
-  public static Residue of(ComputedFeed feed, List<Carryover> rows) {
-    Map<Carryover, String> left = new LinkedHashMap<>();
-    for (Carryover row : rows) {
+  public static CarryOver of(ComputedFeed feed, List<SequenceRow> rows) {
+    Map<SequenceRow, String> left = new LinkedHashMap<>();
+    for (SequenceRow row : rows) {
       leaves(feed, row).ifPresent(words -> left.put(row, words));
     }
-    return new Residue(feed.recipe().species(), left);
+    return new CarryOver(feed.recipe().species(), left);
   }
 
-  private static Optional<String> leaves(ComputedFeed feed, Carryover row) {
+  private static Optional<String> leaves(ComputedFeed feed, SequenceRow row) {
     return row.left()
         .byKind(
             held -> ingredients(feed, row),
@@ -52,11 +52,11 @@ public record Residue(Optional<Species> species, Map<Carryover, String> left) {
         : Optional.empty();
   }
 
-  private static Optional<String> ingredients(ComputedFeed feed, Carryover row) {
+  private static Optional<String> ingredients(ComputedFeed feed, SequenceRow row) {
     String names =
         feed.rows().stream()
             .filter(one -> one.kgRichest() > 0 && row.isLeftBy(one.ingredient()))
-            .map(Residue::name)
+            .map(CarryOver::name)
             .distinct()
             .collect(Collectors.joining(" and "));
     return names.isEmpty() ? Optional.empty() : Optional.of(names);
@@ -67,12 +67,12 @@ public record Residue(Optional<Species> species, Map<Carryover, String> left) {
   }
 
   /** What it leaves by a row; empty where nothing. */
-  public Optional<String> leaves(Carryover row) {
+  public Optional<String> leaves(SequenceRow row) {
     return Optional.ofNullable(left.get(row));
   }
 
   /** Whether it would take harm; not where it holds the same itself. */
-  public boolean minds(Carryover row) {
+  public boolean minds(SequenceRow row) {
     return row.isFor(species) && !left.containsKey(row);
   }
 }

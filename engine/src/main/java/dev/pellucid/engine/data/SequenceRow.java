@@ -15,14 +15,14 @@ import java.util.function.Function;
  * @param flush what is run through in between; empty: the one must never follow the other
  * @param place where the row names what is left
  */
-public record Carryover(
+public record SequenceRow(
     Left left,
     List<String> before,
     Optional<Flush> flush,
     String because,
     Source source,
     Span place) {
-  public Carryover {
+  public SequenceRow {
     before = List.copyOf(before);
   }
 

@@ -3,6 +3,6 @@
  * rendering.
  */
 @NullMarked
-package dev.pellucid.engine.sequence;
+package dev.pellucid.engine.carryover;
 
 import org.jspecify.annotations.NullMarked;
