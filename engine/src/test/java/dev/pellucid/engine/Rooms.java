@@ -226,7 +226,7 @@ final class Rooms {
                 "engine.compute")
             .knowing(Step.class),
         Room.of(
-                "engine.made",
+                "engine.records",
                 25,
                 "text",
                 "measure",
@@ -278,7 +278,7 @@ final class Rooms {
                 "engine.explain",
                 "engine.html",
                 "engine.label",
-                "engine.made",
+                "engine.records",
                 "engine.plan")
             .knowing(Step.class, Demand.class, LabelVerdict.Outcome.class)
             .using("com.github.difflib..", "j2html.."),
@@ -323,7 +323,7 @@ final class Rooms {
             "engine.weighing",
             "engine.folder",
             "engine.data",
-            "engine.made",
+            "engine.records",
             "engine.resolve",
             "engine.compute",
             "engine.check",
@@ -341,7 +341,7 @@ final class Rooms {
             "engine.weighing",
             "engine.folder",
             "engine.data",
-            "engine.made",
+            "engine.records",
             "engine.outcome",
             "engine.resolve",
             "engine.compute",

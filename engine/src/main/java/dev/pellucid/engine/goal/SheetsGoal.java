@@ -7,14 +7,14 @@ import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.Sheet.PrintedLabel;
 import dev.pellucid.engine.label.BagLabel;
-import dev.pellucid.engine.made.Books;
-import dev.pellucid.engine.made.Order;
-import dev.pellucid.engine.made.PurchaseList;
-import dev.pellucid.engine.made.Purchasing;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.PremixOrders;
 import dev.pellucid.engine.plan.Premixing;
 import dev.pellucid.engine.plan.Provenance;
+import dev.pellucid.engine.records.BatchRecordCheck;
+import dev.pellucid.engine.records.BatchTarget;
+import dev.pellucid.engine.records.MaterialRequirements;
+import dev.pellucid.engine.records.PurchaseList;
 import dev.pellucid.engine.report.BatchSheetHtml;
 import dev.pellucid.engine.report.BatchSheetText;
 import dev.pellucid.engine.report.LabelHtml;
@@ -69,7 +69,8 @@ public final class SheetsGoal {
   private record Taken(Summary summary, Optional<OfRecipe> made) {}
 
   /** A batch that lots were put aside for. */
-  private record Written(Purchasing.Planned planned, BatchPlan plan, Optional<PrintedLabel> label) {
+  private record Written(
+      MaterialRequirements.Planned planned, BatchPlan plan, Optional<PrintedLabel> label) {
     BatchRecord record() {
       return planned.record();
     }
@@ -108,15 +109,15 @@ public final class SheetsGoal {
   private Optional<SheetReport.Purchases> purchases(List<OfRecipe> made, Whole whole) {
     FeedTables tables = shared.tables();
     Map<String, ResolvedPremix> premixes = shared.resolver().premixes();
-    List<Purchasing.Planned> planned = new ArrayList<>();
+    List<MaterialRequirements.Planned> planned = new ArrayList<>();
     made.forEach(of -> of.written().forEach(one -> planned.add(one.planned())));
     for (BatchRecord record : tables.batches().values()) {
       ResolvedPremix premix = premixes.get(record.code());
       if (premix != null && record.isPlanned()) {
-        planned.add(new Purchasing.Planned(record, Order.of(premix, record.kg())));
+        planned.add(new MaterialRequirements.Planned(record, BatchTarget.of(premix, record.kg())));
       }
     }
-    PurchaseList list = Purchasing.of(planned, tables, premixes, whole.stock());
+    PurchaseList list = MaterialRequirements.of(planned, tables, premixes, whole.stock());
     PurchaseSheet sheet =
         new PurchaseSheet(tables.settings().name(), day, tables.settings().currency(), list);
     return list.isEmpty()
@@ -181,11 +182,11 @@ public final class SheetsGoal {
         plan,
         label(feed, tables, plan),
         PremixOrders.of(plan),
-        shared.books().planned(feed).stream().map(batch -> written(hangs, batch)).toList(),
+        shared.recordCheck().planned(feed).stream().map(batch -> written(hangs, batch)).toList(),
         hangs);
   }
 
-  private Written written(DependsOn hangs, Books.Planned batch) {
+  private Written written(DependsOn hangs, BatchRecordCheck.Planned batch) {
     BatchRecord record = batch.record();
     BatchPlan plan =
         BatchPlan.of(
@@ -195,9 +196,11 @@ public final class SheetsGoal {
             provenance(hangs::on, record.day()),
             record.number(),
             record.kg());
-    Order order = Order.of(batch.feed(), record.kg(), Optional.empty());
+    BatchTarget order = BatchTarget.of(batch.feed(), record.kg(), Optional.empty());
     return new Written(
-        new Purchasing.Planned(record, order), plan, label(batch.feed(), shared.tables(), plan));
+        new MaterialRequirements.Planned(record, order),
+        plan,
+        label(batch.feed(), shared.tables(), plan));
   }
 
   /**

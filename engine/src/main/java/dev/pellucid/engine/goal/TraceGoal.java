@@ -6,10 +6,10 @@ import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.folder.Passed;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.made.Order;
-import dev.pellucid.engine.made.Trace.Back;
-import dev.pellucid.engine.made.Trace.Onward;
-import dev.pellucid.engine.made.Tracer;
+import dev.pellucid.engine.records.BatchTarget;
+import dev.pellucid.engine.records.Trace.Back;
+import dev.pellucid.engine.records.Trace.Onward;
+import dev.pellucid.engine.records.Tracer;
 import dev.pellucid.engine.report.TraceText;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.weighing.WeighingPlanner;
@@ -202,10 +202,10 @@ public final class TraceGoal {
     }
   }
 
-  private Optional<Order> order(BatchRecord record) {
+  private Optional<BatchTarget> order(BatchRecord record) {
     Shared shared = recipes.get();
     return Optional.ofNullable(shared.resolver().premixes().get(record.code()))
-        .map(premix -> Order.of(premix, record.kg()))
+        .map(premix -> BatchTarget.of(premix, record.kg()))
         .or(() -> feed(shared, record.code()).map(feed -> order(record, feed)));
   }
 
@@ -213,7 +213,7 @@ public final class TraceGoal {
     return shared.trees().path(code).flatMap(path -> Streamed.judged(shared, path).feed());
   }
 
-  private Order order(BatchRecord record, ComputedFeed feed) {
-    return Order.of(feed, record.kg(), WeighingPlanner.plan(feed, record.kg(), tables));
+  private BatchTarget order(BatchRecord record, ComputedFeed feed) {
+    return BatchTarget.of(feed, record.kg(), WeighingPlanner.plan(feed, record.kg(), tables));
   }
 }

@@ -9,7 +9,7 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.Judgement;
-import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.weighing.WeighingPlan;
@@ -64,7 +64,7 @@ public final class Checks {
         recipe,
         findings,
         List.of(),
-        Books.Looked.NOTHING,
+        BatchRecordCheck.Looked.NOTHING,
         resolved.reads(),
         mendFirst,
         Optional.empty());
@@ -79,7 +79,7 @@ public final class Checks {
         judged.recipe(),
         findings,
         remarks,
-        judged.feed().map(shared.books()::look).orElse(Books.Looked.NOTHING),
+        judged.feed().map(shared.recordCheck()::look).orElse(BatchRecordCheck.Looked.NOTHING),
         shared.resolver().withRecords(judged.reads(), judged.code()),
         judged.mendFirst(),
         Optional.empty());

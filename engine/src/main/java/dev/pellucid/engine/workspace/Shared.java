@@ -3,7 +3,7 @@ package dev.pellucid.engine.workspace;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.resolve.Reads;
@@ -24,7 +24,7 @@ public final class Shared {
   private final Resolver resolver;
   private final FeedComputer computer;
   private final ReworkSources sources;
-  private final Books books;
+  private final BatchRecordCheck recordCheck;
   private final List<Finding> findings;
 
   private Shared(ReadFolder folder, Days days, Optional<Shared> earlier) {
@@ -47,7 +47,8 @@ public final class Shared {
     this.resolver = prepared.resolver();
     this.sources.resolveWith(resolver);
     this.findings = List.copyOf(found);
-    this.books = new Books(folder.tables(), resolver.premixes(), computer, days.prices());
+    this.recordCheck =
+        new BatchRecordCheck(folder.tables(), resolver.premixes(), computer, days.prices());
   }
 
   /** What the recipes of a folder share. */
@@ -76,8 +77,8 @@ public final class Shared {
     return resolver;
   }
 
-  public Books books() {
-    return books;
+  public BatchRecordCheck recordCheck() {
+    return recordCheck;
   }
 
   FeedComputer computer() {
