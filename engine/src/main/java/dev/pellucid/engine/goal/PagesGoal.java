@@ -127,7 +127,7 @@ public final class PagesGoal {
   }
 
   private FeedView view(
-      Checked recipe, FeedView.Standing standing, RecipeOutcome outcome, List<String> findings) {
+      Checked recipe, FeedView.FeedStatus standing, RecipeOutcome outcome, List<String> findings) {
     Optional<ComputedFeed> feed = recipe.feed();
     Optional<FeedView.Figured> figures = recipe.recipe().flatMap(this::figured);
     return new FeedView(
@@ -147,23 +147,23 @@ public final class PagesGoal {
     return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.tables(), day));
   }
 
-  private static FeedView.Standing standing(RecipeOutcome outcome, Whole whole) {
+  private static FeedView.FeedStatus standing(RecipeOutcome outcome, Whole whole) {
     if (!outcome.checked()) {
-      return FeedView.Standing.NOT_CHECKED;
+      return FeedView.FeedStatus.NOT_CHECKED;
     }
     if (outcome.count(LimitOutcome.State.BROKEN) > 0) {
-      return FeedView.Standing.BROKEN;
+      return FeedView.FeedStatus.BROKEN;
     }
     if (outcome.count(LimitOutcome.State.NOT_JUDGED) > 0) {
-      return FeedView.Standing.NOT_JUDGED;
+      return FeedView.FeedStatus.NOT_JUDGED;
     }
     if (whole.faulty().contains(outcome.path())) {
-      return FeedView.Standing.FAULTY;
+      return FeedView.FeedStatus.FAULTY;
     }
     if (outcome.limits().isEmpty()) {
-      return FeedView.Standing.NOTHING_ASKED;
+      return FeedView.FeedStatus.NOTHING_ASKED;
     }
-    return outcome.waived().isEmpty() ? FeedView.Standing.KEPT : FeedView.Standing.WAIVED;
+    return outcome.waived().isEmpty() ? FeedView.FeedStatus.KEPT : FeedView.FeedStatus.WAIVED;
   }
 
   /** The newest state with other figures than the one after it, and so on back. */

@@ -9,7 +9,7 @@ import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.data.Source;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Profile;
-import dev.pellucid.engine.site.IngredientView.Told;
+import dev.pellucid.engine.site.IngredientView.ToldContent;
 import dev.pellucid.syntax.Range;
 import j2html.tags.DomContent;
 import java.io.IOException;
@@ -148,18 +148,19 @@ public final class Site {
   }
 
   /** In the order of the nutrients; of several blocks each, the one for a species first. */
-  private List<Told> contents(Ingredient one) {
-    List<Told> told = new ArrayList<>();
+  private List<ToldContent> contents(Ingredient one) {
+    List<ToldContent> told = new ArrayList<>();
     for (Nutrient nutrient : tables.nutrients().inOrder()) {
       one.contents().stream().flatMap(block -> told(nutrient, block).stream()).forEach(told::add);
     }
     return told;
   }
 
-  private static Optional<Told> told(Nutrient nutrient, Ingredient.ContentBlock block) {
+  private static Optional<ToldContent> told(Nutrient nutrient, Ingredient.ContentBlock block) {
     String whom = block.species().map(one -> ", for " + one).orElse("");
     return Optional.ofNullable(block.byNutrient().get(nutrient.name()))
-        .map(one -> new Told(nutrient.title() + whom, one.asWritten(), source(one.source())));
+        .map(
+            one -> new ToldContent(nutrient.title() + whom, one.asWritten(), source(one.source())));
   }
 
   private static String source(Source source) {
