@@ -19,7 +19,7 @@ final class CoolerCannotDry implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.balances().expected().stages().stream()
         .filter(stage -> stage.pass().step() == Step.COOL && stage.evaporable().isPresent())
         .filter(stage -> stage.evaporated() > stage.evaporable().getAsDouble() * (1 + 1e-9))
