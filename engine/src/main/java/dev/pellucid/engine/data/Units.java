@@ -10,12 +10,11 @@ import dev.pellucid.text.NearNames;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** A unit as it is written to the unit it means, or the finding that names a nearer one. */
 final class Units {
-  /** What contents and limits of a nutrient can be told in. */
-  private static final Set<Kind> OF_NUTRIENTS = Set.of(Kind.SHARE, Kind.ACTIVITY, Kind.ENERGY);
+  /** What contents and limits of a nutrient can be told in, in the order in which it is told. */
+  private static final List<Kind> OF_NUTRIENTS = List.of(Kind.SHARE, Kind.ACTIVITY, Kind.ENERGY);
 
   private Units() {}
 
