@@ -176,6 +176,7 @@ class RoomsTest {
         Room.of(
             "engine.sequence",
             1,
+            "measure",
             "engine.quantity",
             "engine.larder",
             "engine.resolve",
@@ -214,10 +215,11 @@ class RoomsTest {
             "engine.resolve",
             "engine.account",
             "engine.judge"),
-        Room.of("engine.quality", 5),
+        Room.of("engine.quality", 5, "measure"),
         Room.of(
                 "engine.floor",
                 9,
+                "measure",
                 "engine.quantity",
                 "engine.larder",
                 "engine.resolve",

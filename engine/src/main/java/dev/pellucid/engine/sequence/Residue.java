@@ -7,6 +7,7 @@ import dev.pellucid.engine.larder.Carryover;
 import dev.pellucid.engine.larder.Carryover.Left;
 import dev.pellucid.engine.larder.Species;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.measure.Closeness;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,7 +40,7 @@ public record Residue(Optional<Species> species, Map<Carryover, String> left) {
   private static Optional<String> leaves(ComputedFeed feed, Carryover row) {
     if (row.left() instanceof Left.Above above) {
       double content = feed.content(End.RICHEST, above.nutrient().index());
-      return content > above.most() * (1 + 1e-9)
+      return Closeness.isAbove(content, above.most())
           ? Optional.of(
               above.nutrient().name() + " " + Figures.plain(content, above.nutrient().unit()))
           : Optional.empty();
