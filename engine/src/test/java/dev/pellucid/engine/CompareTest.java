@@ -70,7 +70,7 @@ class CompareTest {
         switch (form) {
           case "txt" -> report.text();
           case "md" -> report.markdown();
-          case "html" -> report.html();
+          case "html" -> Inlined.byName(report.html());
           default -> report.json();
         };
     Approvals.verify(
@@ -396,7 +396,7 @@ class CompareTest {
         switch (form) {
           case "txt" -> report.text();
           case "md" -> report.markdown();
-          case "html" -> report.html();
+          case "html" -> Inlined.byName(report.html());
           default -> report.json();
         };
     Approvals.verify(

@@ -66,7 +66,7 @@ class SiteTest {
   void readsAsAccepted(String page) throws IOException {
     Pellucid.report(SMALL, new PrintedPaths("farm/"), DAY, List.of(), out);
     Approvals.verify(
-        Files.readString(out.resolve(page)),
+        Inlined.byName(Files.readString(out.resolve(page))),
         Approvals.NAMES
             .withParameters(page.replace('/', '-').replace(".html", ""))
             .forFile()

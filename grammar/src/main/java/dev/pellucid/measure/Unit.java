@@ -62,15 +62,17 @@ public enum Unit {
           Map.entry("g/l", G_PER_L),
           Map.entry("kg/m3", KG_PER_M3));
 
-  private static final Map<String, Unit> BY_SYMBOL = new HashMap<>();
+  private static final Map<String, Unit> BY_SYMBOL = bySymbol();
 
-  static {
+  private static Map<String, Unit> bySymbol() {
+    Map<String, Unit> units = new HashMap<>();
     for (Unit unit : values()) {
       if (unit.kind != Kind.PRICE) {
-        BY_SYMBOL.put(unit.symbol, unit);
+        units.put(unit.symbol, unit);
       }
     }
-    BY_SYMBOL.putAll(OTHER_SPELLINGS);
+    units.putAll(OTHER_SPELLINGS);
+    return Map.copyOf(units);
   }
 
   private final Kind kind;

@@ -90,13 +90,11 @@ final class LimitLines {
   }
 
   private static Expected expected(Left left) {
-    if (left instanceof Left.Ratio) {
-      return Expected.RATIO;
-    }
-    if (left instanceof Left.Inclusion) {
-      return Expected.INCLUSION;
-    }
-    return left instanceof Left.Cost ? Expected.COST : Expected.NUTRIENT;
+    return left.byKind(
+        sum -> Expected.NUTRIENT,
+        ratio -> Expected.RATIO,
+        inclusion -> Expected.INCLUSION,
+        cost -> Expected.COST);
   }
 
   /** The phrases of one line. */
@@ -112,7 +110,8 @@ final class LimitLines {
 
     Phrases(Left left) {
       this.left = left;
-      this.limits = bounds.onLine(expected(left), left instanceof Left.Ratio);
+      Expected expected = expected(left);
+      this.limits = bounds.onLine(expected, expected.equals(Expected.RATIO));
     }
 
     void add(LimitPhraseContext phrase) {

@@ -2,10 +2,18 @@ package dev.pellucid.syntax;
 
 import dev.pellucid.text.Span;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What a limit is about: its left side. */
 public sealed interface Left {
+  /** What is so of a sum of nutrients, of a ratio, of an inclusion, or of the cost. */
+  <R> R byKind(
+      Function<Nutrients, R> sum,
+      Function<Ratio, R> ratio,
+      Function<Inclusion, R> inclusion,
+      Function<Cost, R> cost);
+
   Span span();
 
   /** As one would write it, in one spacing: {@code methionine + cystine : crude-protein}. */
@@ -21,6 +29,15 @@ public sealed interface Left {
     public String text() {
       return plus(names);
     }
+
+    @Override
+    public <R> R byKind(
+        Function<Nutrients, R> sum,
+        Function<Ratio, R> ratio,
+        Function<Inclusion, R> inclusion,
+        Function<Cost, R> cost) {
+      return sum.apply(this);
+    }
   }
 
   /** {@code lysine : crude-protein}; a sum may stand on either side. */
@@ -28,6 +45,15 @@ public sealed interface Left {
     @Override
     public String text() {
       return over.text() + " : " + under.text();
+    }
+
+    @Override
+    public <R> R byKind(
+        Function<Nutrients, R> sum,
+        Function<Ratio, R> ratio,
+        Function<Inclusion, R> inclusion,
+        Function<Cost, R> cost) {
+      return ratio.apply(this);
     }
   }
 
@@ -41,6 +67,15 @@ public sealed interface Left {
     public String text() {
       return "inclusion " + plus(names);
     }
+
+    @Override
+    public <R> R byKind(
+        Function<Nutrients, R> sum,
+        Function<Ratio, R> ratio,
+        Function<Inclusion, R> inclusion,
+        Function<Cost, R> cost) {
+      return inclusion.apply(this);
+    }
   }
 
   /** {@code cost}, per finished kg. */
@@ -48,6 +83,15 @@ public sealed interface Left {
     @Override
     public String text() {
       return "cost";
+    }
+
+    @Override
+    public <R> R byKind(
+        Function<Nutrients, R> sum,
+        Function<Ratio, R> ratio,
+        Function<Inclusion, R> inclusion,
+        Function<Cost, R> cost) {
+      return cost.apply(this);
     }
   }
 

@@ -2,6 +2,7 @@ package dev.pellucid.syntax;
 
 import dev.pellucid.text.Span;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * {@code dry moisture 9 % accept 8 to 10 %}; an ingredient may stand before the property: {@code
@@ -19,6 +20,10 @@ public record ProcessLine(
 
   /** What is aimed at. */
   public sealed interface Target {
+    /** What is so of one figure, of a range, or of a word. */
+    <R> R byKind(
+        Function<Exactly, R> exactly, Function<Between, R> between, Function<Manner, R> manner);
+
     String asWritten();
 
     Span span();
@@ -34,6 +39,12 @@ public record ProcessLine(
       public Span span() {
         return amount.span();
       }
+
+      @Override
+      public <R> R byKind(
+          Function<Exactly, R> exactly, Function<Between, R> between, Function<Manner, R> manner) {
+        return exactly.apply(this);
+      }
     }
 
     /** {@code 6 to 12 h}. */
@@ -47,6 +58,12 @@ public record ProcessLine(
       public Span span() {
         return range.span();
       }
+
+      @Override
+      public <R> R byKind(
+          Function<Exactly, R> exactly, Function<Between, R> between, Function<Manner, R> manner) {
+        return between.apply(this);
+      }
     }
 
     /** {@code vacuum}. */
@@ -59,6 +76,12 @@ public record ProcessLine(
       @Override
       public Span span() {
         return word.span();
+      }
+
+      @Override
+      public <R> R byKind(
+          Function<Exactly, R> exactly, Function<Between, R> between, Function<Manner, R> manner) {
+        return manner.apply(this);
       }
     }
   }

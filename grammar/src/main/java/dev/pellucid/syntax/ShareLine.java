@@ -2,6 +2,7 @@ package dev.pellucid.syntax;
 
 import dev.pellucid.text.Span;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A line of {@code mix}, {@code coat} or {@code carrier}.
@@ -14,6 +15,9 @@ public record ShareLine(
 
   /** How much of the subject. */
   public sealed interface Share {
+    /** What is so of a stated share, or of what the others leave. */
+    <R> R byKind(Function<Stated, R> stated, Function<Rest, R> rest);
+
     Span span();
 
     /** {@code 18.00 %}. */
@@ -22,9 +26,19 @@ public record ShareLine(
       public Span span() {
         return amount.span();
       }
+
+      @Override
+      public <R> R byKind(Function<Stated, R> stated, Function<Rest, R> rest) {
+        return stated.apply(this);
+      }
     }
 
     /** {@code rest}: what the other lines leave. */
-    record Rest(Span span) implements Share {}
+    record Rest(Span span) implements Share {
+      @Override
+      public <R> R byKind(Function<Stated, R> stated, Function<Rest, R> rest) {
+        return rest.apply(this);
+      }
+    }
   }
 }

@@ -1,7 +1,6 @@
 package dev.pellucid.text;
 
 import java.lang.Character.UnicodeScript;
-import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Set;
 
@@ -34,7 +33,7 @@ public final class Unseen {
   private static final int JOINS_LETTERS = 0x200D;
 
   private static final Set<UnicodeScript> JOINING =
-      EnumSet.of(
+      Set.of(
           UnicodeScript.ADLAM,
           UnicodeScript.ARABIC,
           UnicodeScript.BENGALI,
@@ -57,7 +56,7 @@ public final class Unseen {
           UnicodeScript.TIBETAN);
 
   private static final Set<UnicodeScript> WITHOUT_SPACES =
-      EnumSet.of(
+      Set.of(
           UnicodeScript.JAVANESE,
           UnicodeScript.KHMER,
           UnicodeScript.LAO,
@@ -70,7 +69,7 @@ public final class Unseen {
           UnicodeScript.TIBETAN);
 
   private static final Set<UnicodeScript> WITH_VARIANTS =
-      EnumSet.of(
+      Set.of(
           UnicodeScript.HAN,
           UnicodeScript.HIRAGANA,
           UnicodeScript.KATAKANA,

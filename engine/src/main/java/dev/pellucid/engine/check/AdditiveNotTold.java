@@ -9,7 +9,6 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.Collections;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +21,7 @@ import java.util.Set;
  */
 final class AdditiveNotTold implements Rule {
   private static final Code CODE = new Code("additive-not-told");
-  private static final Set<Trait> ADDED =
-      EnumSet.of(Trait.VITAMIN, Trait.CHOLINE, Trait.TRACE_SALT);
+  private static final Set<Trait> ADDED = Set.of(Trait.VITAMIN, Trait.CHOLINE, Trait.TRACE_SALT);
 
   @Override
   public Code code() {

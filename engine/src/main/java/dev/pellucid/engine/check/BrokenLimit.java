@@ -172,7 +172,7 @@ final class BrokenLimit implements Rule {
   }
 
   private static String unknownPart(Verdict verdict) {
-    boolean ratio = verdict.limit().subject() instanceof Subject.Ratio;
+    boolean ratio = verdict.limit().subject().isRatio();
     boolean atWorst = verdict.shown().certainty() == Certainty.TOLD;
     boolean nothing = verdict.limit().side() == Bound.Side.MIN || onlyWhereTold(verdict);
     String counted =

@@ -7,6 +7,7 @@ import dev.pellucid.engine.larder.Plant;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -29,13 +30,16 @@ final class CannotBeWeighed implements Rule {
     FloorPlan plan = floor.plan();
     Stream.concat(plan.mix().stream(), plan.coat().stream())
         .filter(line -> !line.weighable() && line.target() > 0)
-        .forEach(line -> out.accept(finding(line, floor.plant())));
+        .flatMap(line -> finding(line, floor.plant()).stream())
+        .forEach(out);
   }
 
-  private static Finding finding(FloorLine line, Plant plant) {
-    return line.placing() instanceof Placing.TooMuch much
-        ? tooMuch(line, much, plant)
-        : tooLittle(line, (Placing.TooLittle) line.placing());
+  private static Optional<Finding> finding(FloorLine line, Plant plant) {
+    return line.placing()
+        .byKind(
+            placed -> Optional.empty(),
+            little -> Optional.of(tooLittle(line, little)),
+            much -> Optional.of(tooMuch(line, much, plant)));
   }
 
   private static Finding tooLittle(FloorLine line, Placing.TooLittle little) {

@@ -13,22 +13,26 @@ final class Carried {
   private Carried() {}
 
   static List<Ingredient> by(Line line) {
-    return line.material() instanceof Material.Single single
-        ? List.of(single.ingredient())
-        : in(line.material()).toList();
+    return line.material()
+        .opened(single -> List.of(single.ingredient()), premix -> in(premix).toList());
   }
 
   static List<Ingredient> with(Line line, Trait trait) {
-    return line.material() instanceof Material.Single single
-        ? single.ingredient().traits().contains(trait) ? List.of(single.ingredient()) : List.of()
-        : in(line.material()).filter(one -> one.traits().contains(trait)).toList();
+    return line.material()
+        .opened(
+            single -> with(single.ingredient(), trait),
+            premix -> in(premix).filter(one -> one.traits().contains(trait)).toList());
+  }
+
+  private static List<Ingredient> with(Ingredient one, Trait trait) {
+    return one.traits().contains(trait) ? List.of(one) : List.of();
   }
 
   static Stream<Ingredient> in(Material material) {
-    if (material instanceof Material.Single single) {
-      return Stream.of(single.ingredient());
-    }
-    ResolvedPremix premix = ((Material.Blended) material).premix();
+    return material.opened(single -> Stream.of(single.ingredient()), Carried::in);
+  }
+
+  private static Stream<Ingredient> in(ResolvedPremix premix) {
     return premix.parts().stream().flatMap(part -> in(part.material()));
   }
 }

@@ -3,7 +3,7 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
-import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -21,9 +21,7 @@ final class CholineBesideVitamins implements Rule {
   @Override
   public void look(Inspection recipe, Remarks out) {
     for (Line line : recipe.recipe().lines()) {
-      boolean kept =
-          line.material() instanceof Material.Premixed premixed
-              && premixed.premix().keeping().isPresent();
+      boolean kept = line.material().premixed().flatMap(ResolvedPremix::keeping).isPresent();
       if (kept && !Carried.with(line, Trait.VITAMIN).isEmpty()) {
         Carried.by(line).stream()
             .filter(CholineBesideVitamins::destroys)

@@ -7,7 +7,6 @@ import dev.pellucid.engine.larder.Ingredient.Form;
 import dev.pellucid.engine.larder.Practice.BoundOf;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line.Place;
-import dev.pellucid.engine.resolve.Material.Reworked;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
@@ -50,7 +49,7 @@ final class FeedOutsidePractice implements Rule {
 
     private void rework() {
       List<Row> rows =
-          mix().stream().filter(row -> row.line().material() instanceof Reworked).toList();
+          mix().stream().filter(row -> row.line().material().reworked().isPresent()).toList();
       if (!rows.isEmpty()) {
         double share = sum(rows, row -> row.kg()) / feed.balances().expected().mix();
         hold(BoundOf.REWORK, largest(rows, row -> row.kg()), "rework in the mix is", share);

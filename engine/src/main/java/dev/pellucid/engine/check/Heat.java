@@ -1,10 +1,8 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.larder.Practice;
-import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.syntax.Property;
-import dev.pellucid.syntax.Step;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -31,7 +29,7 @@ final class Heat {
   private static Optional<Setting> hottest(Inspection recipe, ToDoubleFunction<Setting> end) {
     double from = from(recipe);
     return recipe.recipe().process().inOrder().stream()
-        .filter(pass -> heats(pass))
+        .filter(pass -> pass.step().heats())
         .flatMap(pass -> pass.setting(Property.TEMPERATURE).stream())
         .filter(setting -> end.applyAsDouble(setting) >= from)
         .max(Comparator.comparingDouble(end));
@@ -46,11 +44,5 @@ final class Heat {
         .map(bound -> bound.low())
         .filter(low -> low > 0)
         .orElse(USUAL);
-  }
-
-  private static boolean heats(Pass pass) {
-    return pass.step() == Step.CONDITION
-        || pass.step() == Step.PELLET
-        || pass.step() == Step.EXTRUDE;
   }
 }

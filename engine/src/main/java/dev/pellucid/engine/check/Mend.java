@@ -8,7 +8,6 @@ import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line;
-import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.measure.Closeness;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -61,7 +60,7 @@ final class Mend {
   private Optional<Change> smallest() {
     List<Change> changes = new ArrayList<>();
     for (Line line : feed.recipe().lines()) {
-      if (!line.rest() && line.material() instanceof Material.Single) {
+      if (!line.rest() && line.material().single().isPresent()) {
         change(line).ifPresent(changes::add);
       }
     }

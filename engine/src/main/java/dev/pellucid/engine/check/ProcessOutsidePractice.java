@@ -27,8 +27,7 @@ final class ProcessOutsidePractice implements Rule {
     OutsidePractice practice = new OutsidePractice(CODE, recipe.larder().practice(), out);
     Passes passes = recipe.recipe().process();
     boolean steamed = passes.has(Step.CONDITION);
-    boolean cold =
-        recipe.balances().obstacle().filter(Obstacle.SteamCannotHeat.class::isInstance).isPresent();
+    boolean cold = recipe.balances().obstacle().filter(Obstacle::isCold).isPresent();
     for (Pass pass : passes.inOrder()) {
       boolean said = cold && pass.step() == Step.CONDITION;
       for (Setting setting : said ? List.<Setting>of() : pass.settings()) {

@@ -23,11 +23,13 @@ final class ReworkOfOtherSpecies implements Rule {
   public void look(Inspection recipe, Remarks out) {
     Optional<Species> here = recipe.recipe().species();
     for (Line line : recipe.recipe().lines()) {
-      if (here.isPresent() && line.material() instanceof Reworked rework) {
+      Optional<Reworked> rework = line.material().reworked();
+      if (here.isPresent() && rework.isPresent()) {
         rework
+            .get()
             .species()
             .filter(there -> !there.equals(here.get()))
-            .ifPresent(there -> out.accept(finding(line, rework, there, here.get())));
+            .ifPresent(there -> out.accept(finding(line, rework.get(), there, here.get())));
       }
     }
   }

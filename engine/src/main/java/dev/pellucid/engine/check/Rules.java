@@ -70,7 +70,10 @@ public final class Rules {
           .toList();
 
   private static final Set<Code> ONCE_PER_PLACE =
-      ALL.stream().filter(Rule::oncePerPlace).map(Rule::code).collect(Collectors.toSet());
+      ALL.stream()
+          .filter(Rule::oncePerPlace)
+          .map(Rule::code)
+          .collect(Collectors.toUnmodifiableSet());
 
   private Rules() {}
 

@@ -74,9 +74,10 @@ record Supplied(Line line, ResolvedPremix premix, double times, ResolvedPremix.S
 
   private static void open(
       Line line, Material material, Share share, boolean direct, Consumer<Used> out) {
-    if (material instanceof Material.Premixed premixed) {
-      out.accept(new Used(line, premixed.premix(), share, direct));
-      for (ResolvedPremix.Part part : premixed.premix().parts()) {
+    Optional<ResolvedPremix> premix = material.premixed();
+    if (premix.isPresent()) {
+      out.accept(new Used(line, premix.get(), share, direct));
+      for (ResolvedPremix.Part part : premix.get().parts()) {
         open(line, part.material(), part.designed().of(share), false, out);
       }
     }

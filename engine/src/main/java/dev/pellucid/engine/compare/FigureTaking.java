@@ -55,17 +55,25 @@ public final class FigureTaking {
   }
 
   private static String words(Statement statement) {
-    if (statement instanceof Statement.Figures figures) {
-      return figures.figures().stream()
-          .map(fact -> fact.name() + " " + fact.value())
-          .collect(Collectors.joining("; "));
-    }
-    if (statement instanceof Statement.Names names) {
-      return String.join("; ", names.names());
-    }
-    return statement instanceof Statement.Sentences sentences
-        ? String.join(" ", sentences.sentences())
-        : "";
+    return statement.accept(
+        new Statement.Visitor<String>() {
+          @Override
+          public String figures(Statement.Figures figures) {
+            return figures.figures().stream()
+                .map(fact -> fact.name() + " " + fact.value())
+                .collect(Collectors.joining("; "));
+          }
+
+          @Override
+          public String names(Statement.Names names) {
+            return String.join("; ", names.names());
+          }
+
+          @Override
+          public String sentences(Statement.Sentences sentences) {
+            return String.join(" ", sentences.sentences());
+          }
+        });
   }
 
   private Weighings weighings() {

@@ -42,7 +42,7 @@ final class Keeping {
     this.leftInGap = leftInGap;
     this.heatings =
         passes.inOrder().stream()
-            .filter(pass -> heats(pass.step()))
+            .filter(pass -> pass.step().destroys())
             .map(pass -> new Heating(pass, pass.setting(Property.TEMPERATURE)))
             .toList();
   }
@@ -152,12 +152,5 @@ final class Keeping {
     }
     double hottest = row.hottest(step).orElse(told.get().least());
     return row.through(step, told.get().least(), hottest).map(Retention.Range::most).orElse(1.0);
-  }
-
-  private static boolean heats(Step step) {
-    return step == Step.CONDITION
-        || step == Step.PELLET
-        || step == Step.EXTRUDE
-        || step == Step.DRY;
   }
 }

@@ -25,7 +25,7 @@ final class Opened {
     }
 
     private static List<ResolvedPremix> through(List<ResolvedPremix> before, Material material) {
-      return material instanceof Material.Blended blended ? plus(before, blended.premix()) : before;
+      return material.opened(single -> before, premix -> plus(before, premix));
     }
 
     private static <T> List<T> plus(List<T> list, T more) {
@@ -49,19 +49,19 @@ final class Opened {
   }
 
   private void open(Material material, Way way, double kg, double richest) {
-    if (material instanceof Material.Single single) {
-      Composition composition = compositions.apply(single.ingredient());
-      leaves.add(
-          new Leaf(line, way.path(), single, composition, way.through(), way.taken(), kg, richest));
-    } else if (material instanceof Material.Blended blended) {
-      List<ResolvedPremix.Part> parts = blended.premix().parts();
-      double whole = 1 + parts.stream().mapToDouble(part -> part.onTop().part()).sum();
-      for (ResolvedPremix.Part part : parts) {
-        double share = part.share().part();
-        double most = Math.max(share, (share + part.onTop().part()) / whole);
-        Way down = way.into(part.material(), new Leaf.Taken(share, most));
-        open(part.material(), down, kg * share, richest * most);
-      }
+    material.single().ifPresent(single -> leaves.add(leaf(single, way, kg, richest)));
+    List<ResolvedPremix.Part> parts = material.parts();
+    double whole = 1 + parts.stream().mapToDouble(part -> part.onTop().part()).sum();
+    for (ResolvedPremix.Part part : parts) {
+      double share = part.share().part();
+      double most = Math.max(share, (share + part.onTop().part()) / whole);
+      Way down = way.into(part.material(), new Leaf.Taken(share, most));
+      open(part.material(), down, kg * share, richest * most);
     }
+  }
+
+  private Leaf leaf(Material.Single single, Way way, double kg, double richest) {
+    Composition composition = compositions.apply(single.ingredient());
+    return new Leaf(line, way.path(), single, composition, way.through(), way.taken(), kg, richest);
   }
 }

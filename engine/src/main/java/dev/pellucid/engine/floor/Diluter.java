@@ -42,8 +42,9 @@ final class Diluter {
       }
       steps.add(step.get());
       strength *= step.get().strong().total() / step.get().makes();
-      if (weigher.place(perLoad / strength) instanceof Placing.Placed take) {
-        return Optional.of(new Dilution(carrier, steps, take.weight(), strength))
+      Optional<Weight> take = weigher.place(perLoad / strength).placed();
+      if (take.isPresent()) {
+        return Optional.of(new Dilution(carrier, steps, take.get(), strength))
             .filter(dilution -> dilution.carried() < spare);
       }
     }
@@ -53,7 +54,7 @@ final class Diluter {
   /** The fewest parts after which a load's need can be weighed. */
   private OptionalInt partsToWeigh(double perLoad) {
     return Weigher.easyParts(mostParts)
-        .filter(parts -> weigher.place(perLoad * parts) instanceof Placing.Placed)
+        .filter(parts -> weigher.place(perLoad * parts).placed().isPresent())
         .findFirst();
   }
 
@@ -62,10 +63,14 @@ final class Diluter {
   }
 
   private Optional<Step> step(double needed, int parts) {
-    if (weigher.placeUp(needed) instanceof Placing.Placed strong
-        && weigher.place(strong.weight().total() * (parts - 1)) instanceof Placing.Placed carrier) {
-      return Optional.of(new Step(strong.weight(), carrier.weight()));
-    }
-    return Optional.empty();
+    return weigher
+        .placeUp(needed)
+        .placed()
+        .flatMap(
+            strong ->
+                weigher
+                    .place(strong.total() * (parts - 1))
+                    .placed()
+                    .map(carrier -> new Step(strong, carrier)));
   }
 }

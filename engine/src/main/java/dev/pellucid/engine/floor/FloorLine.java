@@ -19,12 +19,12 @@ public record FloorLine(
     if (dilution.isPresent()) {
       return dilution.get().reaches();
     }
-    return placing instanceof Placing.Placed placed ? placed.weight().total() + taken : target;
+    return placing.placed().map(weight -> weight.total() + taken).orElse(target);
   }
 
   /** Whether it can be weighed, itself or diluted. */
   public boolean weighable() {
-    return placing instanceof Placing.Placed || dilution.isPresent();
+    return placing.placed().isPresent() || dilution.isPresent();
   }
 
   /** What goes in as a part of what should. */

@@ -3,7 +3,7 @@ package dev.pellucid.engine.floor;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Stage;
-import dev.pellucid.engine.larder.Ingredient.Form;
+import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.larder.Plant;
 import dev.pellucid.engine.larder.Practice;
@@ -125,7 +125,7 @@ public final class FloorPlanner {
     }
     Placing placing = micro.place(target);
     Optional<Dilution> dilution =
-        placing instanceof Placing.TooLittle && target > 0
+        placing.isTooLittle() && target > 0
             ? carrier.flatMap(
                 from -> diluter().plan(target, portions, from, portion(from, portions) - taken))
             : Optional.empty();
@@ -145,13 +145,9 @@ public final class FloorPlanner {
   /** The largest line that is not weighed apart: dry for the mix, liquid for the coat. */
   private Optional<Line> carrier(Place place) {
     return lines(place).stream()
-        .filter(line -> !small.get(line.index()) && isLiquid(line) == (place == Place.COAT))
+        .filter(
+            line -> !small.get(line.index()) && line.material().isLiquid() == (place == Place.COAT))
         .max(Comparator.comparingDouble(this::whole));
-  }
-
-  private static boolean isLiquid(Line line) {
-    return line.material() instanceof Material.Single single
-        && (single.ingredient().form() == Form.OIL || single.ingredient().form() == Form.LIQUID);
   }
 
   private int coatRounds() {
@@ -201,14 +197,20 @@ public final class FloorPlanner {
   }
 
   private OptionalDouble litresPerKg(Material material) {
-    if (material instanceof Material.Single single) {
-      OptionalDouble density = practice.densities().of(single.ingredient());
-      return density.isPresent()
-          ? OptionalDouble.of(1 / density.getAsDouble())
-          : OptionalDouble.empty();
-    }
+    return material.opened(
+        single -> litresPerKg(single.ingredient()), premix -> litresPerKg(premix.parts()));
+  }
+
+  private OptionalDouble litresPerKg(Ingredient ingredient) {
+    OptionalDouble density = practice.densities().of(ingredient);
+    return density.isPresent()
+        ? OptionalDouble.of(1 / density.getAsDouble())
+        : OptionalDouble.empty();
+  }
+
+  private OptionalDouble litresPerKg(List<ResolvedPremix.Part> parts) {
     double litres = 0;
-    for (ResolvedPremix.Part part : ((Material.Blended) material).premix().parts()) {
+    for (ResolvedPremix.Part part : parts) {
       OptionalDouble perKg = litresPerKg(part.material());
       if (perKg.isEmpty()) {
         return OptionalDouble.empty();

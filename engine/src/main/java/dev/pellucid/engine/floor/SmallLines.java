@@ -4,9 +4,7 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
-import dev.pellucid.engine.resolve.Material;
 import java.util.BitSet;
-import java.util.EnumSet;
 import java.util.Set;
 
 /**
@@ -16,8 +14,7 @@ import java.util.Set;
 public final class SmallLines {
   private static final double SMALL_PERCENT = 1;
   private static final Set<Trait> BY_THE_GRAM =
-      EnumSet.of(
-          Trait.VITAMIN, Trait.CHOLINE, Trait.TRACE_SALT, Trait.ANTIOXIDANT, Trait.MEDICATED);
+      Set.of(Trait.VITAMIN, Trait.CHOLINE, Trait.TRACE_SALT, Trait.ANTIOXIDANT, Trait.MEDICATED);
 
   private SmallLines() {}
 
@@ -31,7 +28,7 @@ public final class SmallLines {
     for (Row row : feed.rows()) {
       Line line = row.line();
       boolean apart =
-          line.material() instanceof Material.Premixed
+          line.material().premixed().isPresent()
               || line.designed().kgPer100() < SMALL_PERCENT
               || harmsByTheGram(row);
       if (apart && !line.rest()) {

@@ -11,6 +11,7 @@ import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.SourceFile;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -44,11 +45,20 @@ record FeedRecord(Optional<String> text, List<String> mendFirst) {
         .filter(finding -> finding.severity() == Severity.ERROR)
         .map(finding -> finding.span().file())
         .filter(file -> !file.path().endsWith(Trees.RECIPE) && hangs.on(file.path()))
+        .filter(file -> !isOfOthers(recipe, file))
         .forEach(file -> mendFirst.add(file.fileName()));
     boolean sound = recipe.findings().stream().noneMatch(FeedRecord::isError);
     return new FeedRecord(
         recipe.recipe().filter(one -> sound && mendFirst.isEmpty()).flatMap(one -> text(one)),
         List.copyOf(mendFirst));
+  }
+
+  /** A profile, of law perhaps, that this feed is not held against has no part in its figures. */
+  private static boolean isOfOthers(Checked recipe, SourceFile file) {
+    return file.path().endsWith(Trees.PROFILE)
+        && recipe.recipe().stream()
+            .flatMap(one -> one.recipe().profiles().stream())
+            .noneMatch(met -> met.profile().name().equals(file.stem()));
   }
 
   private static boolean isError(Finding finding) {

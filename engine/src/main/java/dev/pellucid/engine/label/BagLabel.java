@@ -34,10 +34,27 @@ public record BagLabel(
   public sealed interface Statement {
     String heading();
 
+    /** What the one method of the visitor that is for this kind makes of it. */
+    <R> R accept(Visitor<R> visitor);
+
+    /** Makes something of every kind of part. */
+    interface Visitor<R> {
+      R figures(Figures figures);
+
+      R names(Names names);
+
+      R sentences(Sentences sentences);
+    }
+
     /** Names and figures. */
     record Figures(String heading, List<Fact> figures) implements Statement {
       public Figures {
         figures = List.copyOf(figures);
+      }
+
+      @Override
+      public <R> R accept(Visitor<R> visitor) {
+        return visitor.figures(this);
       }
     }
 
@@ -46,12 +63,22 @@ public record BagLabel(
       public Names {
         names = List.copyOf(names);
       }
+
+      @Override
+      public <R> R accept(Visitor<R> visitor) {
+        return visitor.names(this);
+      }
     }
 
     /** Sentences. */
     record Sentences(String heading, List<String> sentences) implements Statement {
       public Sentences {
         sentences = List.copyOf(sentences);
+      }
+
+      @Override
+      public <R> R accept(Visitor<R> visitor) {
+        return visitor.sentences(this);
       }
     }
   }

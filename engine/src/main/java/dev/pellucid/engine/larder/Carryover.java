@@ -4,6 +4,7 @@ import dev.pellucid.engine.larder.Ingredient.Trait;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A row of {@code practice/sequence.yaml}: what one batch leaves on the line that the next one
@@ -27,6 +28,9 @@ public record Carryover(
 
   /** What is left behind, and how people call it. */
   public sealed interface Left {
+    /** What is so of an ingredient, of those of a trait, or of more of a nutrient than is good. */
+    <R> R byKind(Function<Held, R> held, Function<Marked, R> marked, Function<Above, R> above);
+
     String words();
 
     /**
@@ -34,10 +38,22 @@ public record Carryover(
      *
      * @param name its own or that of a group
      */
-    record Held(String name, String words) implements Left {}
+    record Held(String name, String words) implements Left {
+      @Override
+      public <R> R byKind(
+          Function<Held, R> held, Function<Marked, R> marked, Function<Above, R> above) {
+        return held.apply(this);
+      }
+    }
 
     /** Ingredients of a trait. */
-    record Marked(Trait trait, String words) implements Left {}
+    record Marked(Trait trait, String words) implements Left {
+      @Override
+      public <R> R byKind(
+          Function<Held, R> held, Function<Marked, R> marked, Function<Above, R> above) {
+        return marked.apply(this);
+      }
+    }
 
     /**
      * More of a nutrient than is good for the next.
@@ -48,6 +64,12 @@ public record Carryover(
       @Override
       public String words() {
         return nutrient.title() + " above " + asWritten;
+      }
+
+      @Override
+      public <R> R byKind(
+          Function<Held, R> held, Function<Marked, R> marked, Function<Above, R> above) {
+        return above.apply(this);
       }
     }
   }
@@ -62,10 +84,10 @@ public record Carryover(
 
   /** Whether an ingredient by itself leaves it behind; of a nutrient this cannot be said. */
   public boolean isLeftBy(Ingredient ingredient) {
-    if (left instanceof Left.Held held) {
-      return ingredient.name().equals(held.name()) || ingredient.groups().contains(held.name());
-    }
-    return left instanceof Left.Marked marked && ingredient.traits().contains(marked.trait());
+    return left.byKind(
+        held -> ingredient.name().equals(held.name()) || ingredient.groups().contains(held.name()),
+        marked -> ingredient.traits().contains(marked.trait()),
+        above -> false);
   }
 
   /** Whether it matters for feeds of a species, or for what is of none. */

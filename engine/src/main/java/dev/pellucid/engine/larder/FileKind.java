@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /** Every kind of data file: where such files lie below the folder, and which keys they have. */
-enum FileKind {
+public enum FileKind {
   SETTINGS(SettingsReader.FILE, SettingsVocabulary.SETTINGS_KEYS),
   SOURCES(Sources.FILE, SourcesVocabulary.SOURCES_KEYS),
   GROUPS(GroupsReader.FILE, GroupsVocabulary.GROUPS_KEYS),
@@ -36,7 +36,7 @@ enum FileKind {
   }
 
   /** The kind of a file by its path below the folder; empty where no data is read. */
-  static Optional<FileKind> of(String relative) {
+  public static Optional<FileKind> of(String relative) {
     return Arrays.stream(values()).filter(kind -> kind.holds(relative)).findFirst();
   }
 

@@ -126,7 +126,15 @@ public record Ingredient(
     POWDER,
     CRYSTAL,
     OIL,
-    LIQUID
+    LIQUID;
+
+    /** Whether it is poured and not shovelled. */
+    public boolean isLiquid() {
+      return switch (this) {
+        case OIL, LIQUID -> true;
+        case MEAL, GRAIN, POWDER, CRYSTAL -> false;
+      };
+    }
   }
 
   /** What a rule must know of an ingredient; in files in lower case with hyphens. */

@@ -1,6 +1,5 @@
 package dev.pellucid.engine.larder;
 
-import dev.pellucid.engine.larder.Keys.Holds;
 import dev.pellucid.engine.larder.Keys.Key;
 import dev.pellucid.engine.yaml.Excerpt;
 import dev.pellucid.engine.yaml.Yaml;
@@ -25,6 +24,9 @@ final class KeyFindings {
   static final Code UNKNOWN_WORD = new Code("data-unknown-word");
   static final Code NAME = new Code("data-name");
   static final Code EMPTY_FILE = new Code("data-empty-file");
+
+  private static final String BEHIND = " \" with ";
+  private static final String IN_BRACKETS = " []\" with, between the brackets, ";
 
   static final List<Code> CODES =
       List.of(UNKNOWN_KEY, MISSING_KEY, EMPTY_VALUE, SHAPE, UNKNOWN_WORD, NAME, EMPTY_FILE);
@@ -52,15 +54,20 @@ final class KeyFindings {
   }
 
   private static String written(Key<?> key) {
-    String name = key.name();
-    if (key.holds() instanceof Holds.ListOf<?> list) {
-      return list.item() instanceof Holds.Block
-          ? "add a line \"" + name + ":\" and below it, each begun with a dash, " + key.meaning()
-          : "add a line \"" + name + ": []\" with, between the brackets, " + key.meaning();
-    }
-    return key.holds() instanceof Holds.Block
-        ? "add a line \"" + name + ":\" and below it, indented, " + key.meaning()
-        : "add a line \"" + name + ": \" with " + key.meaning();
+    String behind =
+        key.holds()
+            .byKind(
+                text -> BEHIND,
+                words -> BEHIND,
+                list ->
+                    list.item()
+                        .byKind(
+                            text -> IN_BRACKETS,
+                            words -> IN_BRACKETS,
+                            inner -> IN_BRACKETS,
+                            block -> "\" and below it, each begun with a dash, "),
+                block -> "\" and below it, indented, ");
+    return "add a line \"" + key.name() + ":" + behind + key.meaning();
   }
 
   static Finding empty(Scalar key) {

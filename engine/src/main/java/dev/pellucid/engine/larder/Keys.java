@@ -3,6 +3,7 @@ package dev.pellucid.engine.larder;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The keys that one kind of mapping may have. Reading, the findings about keys and the schemas for
@@ -28,16 +29,40 @@ record Keys(String thing, List<Key<?>> names, Optional<Others> others) {
 
   /** What stands behind a key. */
   sealed interface Holds {
+    /** What is so of any text, of one of some words, of a list, or of a block. */
+    <R> R byKind(
+        Function<Text, R> text,
+        Function<Words, R> words,
+        Function<ListOf<?>, R> list,
+        Function<Block, R> block);
 
     /** One piece of text. */
     sealed interface OneText extends Holds {}
 
     /** Any text; a pattern where only some has a meaning. */
-    record Text(String pattern) implements OneText {}
+    record Text(String pattern) implements OneText {
+      @Override
+      public <R> R byKind(
+          Function<Text, R> text,
+          Function<Words, R> words,
+          Function<ListOf<?>, R> list,
+          Function<Block, R> block) {
+        return text.apply(this);
+      }
+    }
 
     /** One of some words. */
     sealed interface Words extends OneText {
       List<String> words();
+
+      @Override
+      default <R> R byKind(
+          Function<Text, R> text,
+          Function<Words, R> words,
+          Function<ListOf<?>, R> list,
+          Function<Block, R> block) {
+        return words.apply(this);
+      }
     }
 
     /** One of a list. */
@@ -56,10 +81,28 @@ record Keys(String thing, List<Key<?>> names, Optional<Others> others) {
     }
 
     /** A list. */
-    record ListOf<I extends Holds>(I item) implements Holds {}
+    record ListOf<I extends Holds>(I item) implements Holds {
+      @Override
+      public <R> R byKind(
+          Function<Text, R> text,
+          Function<Words, R> words,
+          Function<ListOf<?>, R> list,
+          Function<Block, R> block) {
+        return list.apply(this);
+      }
+    }
 
     /** A block with keys of its own. */
-    record Block(Keys keys) implements Holds {}
+    record Block(Keys keys) implements Holds {
+      @Override
+      public <R> R byKind(
+          Function<Text, R> text,
+          Function<Words, R> words,
+          Function<ListOf<?>, R> list,
+          Function<Block, R> block) {
+        return block.apply(this);
+      }
+    }
   }
 
   static Keys of(String thing, Key<?>... names) {

@@ -6,6 +6,7 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -19,7 +20,7 @@ final class RetentionReader {
   static final String FILE = "practice/retention.yaml";
 
   /** The steps in which something can be lost. */
-  static final List<Step> STEPS = List.of(Step.CONDITION, Step.PELLET, Step.EXTRUDE, Step.DRY);
+  static final List<Step> STEPS = Arrays.stream(Step.values()).filter(Step::destroys).toList();
 
   private final Sources sources;
   private final Remarks remarks;

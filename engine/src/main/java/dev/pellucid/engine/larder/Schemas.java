@@ -78,19 +78,21 @@ public final class Schemas {
   }
 
   private void holds(Holds holds) {
-    if (holds instanceof Holds.Text scalar) {
-      scalar(scalar.pattern());
-    } else if (holds instanceof Holds.Words words) {
-      words(words.words());
-    } else if (holds instanceof Holds.ListOf<?> listOf) {
-      member("type", "array", false);
-      name("items");
-      open("{");
-      holds(listOf.item());
-      close("}", true);
-    } else if (holds instanceof Holds.Block block) {
-      block(block.keys());
-    }
+    Runnable schema =
+        holds.byKind(
+            text -> () -> scalar(text.pattern()),
+            words -> () -> words(words.words()),
+            list -> () -> items(list.item()),
+            block -> () -> block(block.keys()));
+    schema.run();
+  }
+
+  private void items(Holds item) {
+    member("type", "array", false);
+    name("items");
+    open("{");
+    holds(item);
+    close("}", true);
   }
 
   /** YAML takes bare digits for a number, so a number passes where digits alone have a meaning. */

@@ -8,7 +8,6 @@ import dev.pellucid.measure.UnitSpelling;
 import dev.pellucid.text.Choices;
 import dev.pellucid.text.NearNames;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,7 +15,7 @@ import java.util.Set;
 /** A unit as it is written to the unit it means, or the finding that names a nearer one. */
 final class Units {
   /** What contents and limits of a nutrient can be told in. */
-  private static final Set<Kind> OF_NUTRIENTS = EnumSet.of(Kind.SHARE, Kind.ACTIVITY, Kind.ENERGY);
+  private static final Set<Kind> OF_NUTRIENTS = Set.of(Kind.SHARE, Kind.ACTIVITY, Kind.ENERGY);
 
   private Units() {}
 

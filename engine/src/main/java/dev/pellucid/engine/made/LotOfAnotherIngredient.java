@@ -3,7 +3,6 @@ package dev.pellucid.engine.made;
 import dev.pellucid.engine.larder.BatchRecord;
 import dev.pellucid.engine.larder.Lot;
 import dev.pellucid.engine.made.MadeBatch.Used;
-import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.Optional;
@@ -34,9 +33,12 @@ final class LotOfAnotherIngredient implements RecordRule {
                               used.entry().lotPlace(),
                               "lot " + used.entry().lot() + " is of " + what + ", not of " + line)
                           .helping(
-                              used.ask().material() instanceof Material.Blended
-                                  ? "name the batch of " + line + " that was used"
-                                  : "look at the sack: mend the number, or hold the batch")));
+                              used.ask()
+                                  .material()
+                                  .opened(
+                                      single ->
+                                          "look at the sack: mend the number, or hold the batch",
+                                      premix -> "name the batch of " + line + " that was used"))));
     }
   }
 }

@@ -6,7 +6,6 @@ import dev.pellucid.engine.larder.Lot;
 import dev.pellucid.engine.larder.Nutrients;
 import dev.pellucid.engine.made.Order.Ask;
 import dev.pellucid.engine.quantity.Figures;
-import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
@@ -22,10 +21,9 @@ final class LotTooMoist extends LotRule {
   @Override
   Optional<Finding> look(MadeBatch batch, Lot lot, Entry entry, Ask ask) {
     Optional<Content> moisture = lot.measured(Nutrients.MOISTURE);
-    if (!(ask.material() instanceof Material.Single single)) {
-      return Optional.empty();
-    }
-    OptionalDouble most = single.ingredient().wettest();
+    OptionalDouble most =
+        ask.material()
+            .opened(single -> single.ingredient().wettest(), parts -> OptionalDouble.empty());
     if (moisture.isEmpty() || most.isEmpty() || moisture.get().high() < most.getAsDouble()) {
       return Optional.empty();
     }

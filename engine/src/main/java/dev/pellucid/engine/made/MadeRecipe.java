@@ -97,22 +97,29 @@ final class MadeRecipe {
   }
 
   private Material material(Used used, int depth) {
-    Material material = used.ask().material();
-    if (material instanceof Material.Single single) {
-      Lot lot = larder.lots().get(used.entry().lot());
-      return lot == null || !lot.ingredient().equals(single.name())
-          ? single
-          : new Material.Single(
-              LotContents.of(single.ingredient(), lot, larder.nutrients()).ingredient(),
-              single.price());
-    }
-    if (material instanceof Material.Reworked) {
-      return material;
-    }
-    BatchRecord batch = larder.batches().get(used.entry().lot());
-    ResolvedPremix premix = ((Material.Premixed) material).premix();
+    String lot = used.entry().lot();
+    return used.ask()
+        .material()
+        .byKind(
+            single -> ofLot(single, lot),
+            premixed -> ofBatch(premixed, lot, depth),
+            reworked -> reworked);
+  }
+
+  private Material ofLot(Material.Single single, String number) {
+    Lot lot = larder.lots().get(number);
+    return lot == null || !lot.ingredient().equals(single.name())
+        ? single
+        : new Material.Single(
+            LotContents.of(single.ingredient(), lot, larder.nutrients()).ingredient(),
+            single.price());
+  }
+
+  private Material ofBatch(Material.Premixed premixed, String lot, int depth) {
+    BatchRecord batch = larder.batches().get(lot);
+    ResolvedPremix premix = premixed.premix();
     return batch == null || !batch.code().equals(premix.code()) || depth > DEEPEST
-        ? material
+        ? premixed
         : new Material.Premixed(premix(premix, batch, depth));
   }
 
@@ -165,8 +172,7 @@ final class MadeRecipe {
   private static void dried(List<Pass> passes, double moisture) {
     for (int i = passes.size() - 1; i >= 0; i--) {
       Pass pass = passes.get(i);
-      boolean dries = pass.step() == Step.DRY || pass.step() == Step.COOL;
-      if (dries && pass.setting(Property.MOISTURE).isPresent()) {
+      if (pass.step().dries() && pass.setting(Property.MOISTURE).isPresent()) {
         passes.set(
             i,
             with(

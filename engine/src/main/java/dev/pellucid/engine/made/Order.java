@@ -37,9 +37,7 @@ public record Order(String code, double kg, List<Ask> asks, Optional<ComputedFee
       Span written) {
     /** What its lots are of: an ingredient, or the code of a premix or recipe. */
     String lotsOf() {
-      return material instanceof Material.Blended blended
-          ? blended.premix().code()
-          : material.name();
+      return material.opened(Material.Single::name, ResolvedPremix::code);
     }
   }
 
@@ -95,12 +93,6 @@ public record Order(String code, double kg, List<Ask> asks, Optional<ComputedFee
 
   /** The line of a name; an ingredient under a former name too. */
   public Optional<Ask> named(String name) {
-    return asks.stream().filter(ask -> isNamed(ask.material(), name)).findFirst();
-  }
-
-  private static boolean isNamed(Material material, String name) {
-    return material.name().equals(name)
-        || (material instanceof Material.Single single
-            && single.ingredient().formerly().contains(name));
+    return asks.stream().filter(ask -> ask.material().isCalled(name)).findFirst();
   }
 }

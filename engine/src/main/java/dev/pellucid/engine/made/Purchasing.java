@@ -110,23 +110,31 @@ public final class Purchasing {
 
   /** Rework is there or is not; nobody buys it. */
   private void need(Material material, double kg, LocalDate day, List<String> named) {
-    if (material instanceof Material.Single single) {
-      Ingredient ingredient = single.ingredient();
-      double lacks =
-          named.isEmpty()
-              ? taken(kg, LotChoice.of(ingredient, kg, day, larder, stock))
-              : takenOf(kg, named);
-      goods
-          .computeIfAbsent(ingredient.name(), n -> new Need(ingredient.title(), perKg(single)))
-          .add(kg, lacks, day);
-    } else if (material instanceof Material.Premixed premixed) {
-      ResolvedPremix premix = premixed.premix();
-      double lacks =
-          named.isEmpty()
-              ? taken(kg, LotChoice.of(premix, kg, day, larder, stock))
-              : takenOf(kg, named);
-      make(premix, kg, lacks, day);
-    }
+    Runnable need =
+        material.byKind(
+            single -> () -> buy(single, kg, day, named),
+            premixed -> () -> take(premixed.premix(), kg, day, named),
+            reworked -> () -> {});
+    need.run();
+  }
+
+  private void buy(Material.Single single, double kg, LocalDate day, List<String> named) {
+    Ingredient ingredient = single.ingredient();
+    double lacks =
+        named.isEmpty()
+            ? taken(kg, LotChoice.of(ingredient, kg, day, larder, stock))
+            : takenOf(kg, named);
+    goods
+        .computeIfAbsent(ingredient.name(), n -> new Need(ingredient.title(), perKg(single)))
+        .add(kg, lacks, day);
+  }
+
+  private void take(ResolvedPremix premix, double kg, LocalDate day, List<String> named) {
+    double lacks =
+        named.isEmpty()
+            ? taken(kg, LotChoice.of(premix, kg, day, larder, stock))
+            : takenOf(kg, named);
+    make(premix, kg, lacks, day);
   }
 
   private static OptionalDouble perKg(Material.Single single) {

@@ -135,7 +135,7 @@ final class BatchPlanner {
   private List<String> premixCodes() {
     return recipe.lines().stream()
         .map(Line::material)
-        .filter(Material.Premixed.class::isInstance)
+        .filter(material -> material.premixed().isPresent())
         .map(Material::name)
         .toList();
   }

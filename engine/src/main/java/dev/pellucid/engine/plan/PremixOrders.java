@@ -1,6 +1,5 @@
 package dev.pellucid.engine.plan;
 
-import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.syntax.Property;
@@ -82,8 +81,10 @@ public final class PremixOrders {
   }
 
   private static boolean isOf(ResolvedPremix.Part part, ResolvedPremix premix) {
-    return part.material() instanceof Material.Premixed
-        && part.material().name().equals(premix.code());
+    return part.material()
+        .premixed()
+        .filter(other -> other.code().equals(premix.code()))
+        .isPresent();
   }
 
   private Mass part(ResolvedPremix other, ResolvedPremix premix) {

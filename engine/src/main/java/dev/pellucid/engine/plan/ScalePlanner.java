@@ -5,7 +5,6 @@ import dev.pellucid.engine.floor.Dilution;
 import dev.pellucid.engine.floor.FloorLine;
 import dev.pellucid.engine.floor.FloorPlan;
 import dev.pellucid.engine.floor.Loads;
-import dev.pellucid.engine.floor.Placing;
 import dev.pellucid.engine.floor.SmallLines;
 import dev.pellucid.engine.floor.Weight;
 import dev.pellucid.engine.larder.Larder;
@@ -51,10 +50,7 @@ final class ScalePlanner {
   }
 
   private LoadLine line(FloorLine line, int portions) {
-    Optional<Shown> shown =
-        line.placing() instanceof Placing.Placed placed
-            ? Optional.of(shown(placed.weight()))
-            : Optional.empty();
+    Optional<Shown> shown = line.placing().placed().map(ScalePlanner::shown);
     return new LoadLine(
         line.line().material().name(),
         WeighList.title(line.line().material()),
@@ -84,7 +80,8 @@ final class ScalePlanner {
       steps.add(new ThinStep(strong, carrier, makes, makes.minus(used)));
     }
     double least =
-        line.placing() instanceof Placing.TooLittle little ? little.least() : line.target();
+        line.placing()
+            .byKind(placed -> line.target(), little -> little.least(), much -> line.target());
     return new Thinned(dilution.carrier().material().title(), least / line.target(), steps, take);
   }
 

@@ -2,7 +2,6 @@ package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.floor.SmallLines;
-import dev.pellucid.engine.larder.Ingredient.Form;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
@@ -176,13 +175,13 @@ final class WeighList {
         extra.stability(),
         extra.handling(),
         micro,
-        liquid(line),
+        line.material().isLiquid(),
         lot(line.material()),
         Mass.of(perKg, micro ? PER_KG_GRAMS + 1 : PER_KG_GRAMS));
   }
 
   static String title(Material material) {
-    return material instanceof Material.Premixed && !material.title().equals(material.name())
+    return material.premixed().isPresent() && !material.title().equals(material.name())
         ? material.title() + " (" + material.name() + ")"
         : material.title();
   }
@@ -193,11 +192,6 @@ final class WeighList {
 
   /** The lot that the material is of, where it is of one. */
   static String lot(Material material) {
-    return material instanceof Material.Single single ? single.ingredient().lot() : "";
-  }
-
-  private static boolean liquid(Line line) {
-    return line.material() instanceof Material.Single single
-        && (single.ingredient().form() == Form.OIL || single.ingredient().form() == Form.LIQUID);
+    return material.opened(single -> single.ingredient().lot(), premix -> "");
   }
 }

@@ -136,7 +136,7 @@ final class BatchSheet {
   private void work() {
     boolean weighed = false;
     for (Task task : plan.tasks()) {
-      if (!weighed && task.step() != Step.GRIND) {
+      if (!weighed && !task.step().comesBeforeWeighing()) {
         weigh();
         weighed = true;
       }

@@ -4,20 +4,61 @@ import java.util.List;
 
 /** A piece of a sheet, in words: what the text and the HTML renderer have in common. */
 sealed interface Block {
+  /** Hands this block to the one method of the renderer that is for its kind. */
+  void to(Renderer renderer);
+
+  /** Answers every kind of block; a kind that is new does not compile until all renderers do. */
+  interface Renderer {
+    void running(Running running);
+
+    void title(Title title);
+
+    void stamp(Stamp stamp);
+
+    void heading(Heading heading);
+
+    void words(Words words);
+
+    void facts(Facts facts);
+
+    void ticks(Ticks ticks);
+
+    void warnings(Warnings warnings);
+
+    void table(Table table);
+
+    void signatures(Signatures signatures);
+  }
+
   /** The head of the sheet. */
-  record Title(String code, String title) implements Block {}
+  record Title(String code, String title) implements Block {
+    @Override
+    public void to(Renderer renderer) {
+      renderer.title(this);
+    }
+  }
 
   /**
    * What stands on every page that is printed, beside its number.
    *
    * @param above for the upper margin; may be empty
    */
-  record Running(String above, String words) implements Block {}
+  record Running(String above, String words) implements Block {
+    @Override
+    public void to(Renderer renderer) {
+      renderer.running(this);
+    }
+  }
 
   /** Says that a sheet is not to be used, and why. */
   record Stamp(String words, List<String> because) implements Block {
     public Stamp {
       because = List.copyOf(because);
+    }
+
+    @Override
+    public void to(Renderer renderer) {
+      renderer.stamp(this);
     }
   }
 
@@ -26,15 +67,30 @@ sealed interface Block {
    *
    * @param newPage whether it begins a page
    */
-  record Heading(String words, boolean newPage) implements Block {}
+  record Heading(String words, boolean newPage) implements Block {
+    @Override
+    public void to(Renderer renderer) {
+      renderer.heading(this);
+    }
+  }
 
   /** A sentence or more. */
-  record Words(String words) implements Block {}
+  record Words(String words) implements Block {
+    @Override
+    public void to(Renderer renderer) {
+      renderer.words(this);
+    }
+  }
 
   /** What is told, by name; an empty value is room to write. */
   record Facts(List<Fact> facts) implements Block {
     public Facts {
       facts = List.copyOf(facts);
+    }
+
+    @Override
+    public void to(Renderer renderer) {
+      renderer.facts(this);
     }
   }
 
@@ -46,12 +102,22 @@ sealed interface Block {
     public Ticks {
       sentences = List.copyOf(sentences);
     }
+
+    @Override
+    public void to(Renderer renderer) {
+      renderer.ticks(this);
+    }
   }
 
   /** Sentences that keep from harm. */
   record Warnings(List<String> sentences) implements Block {
     public Warnings {
       sentences = List.copyOf(sentences);
+    }
+
+    @Override
+    public void to(Renderer renderer) {
+      renderer.warnings(this);
     }
   }
 
@@ -71,6 +137,11 @@ sealed interface Block {
               row.size() + " cells under " + columns.size() + " heads: " + row);
         }
       }
+    }
+
+    @Override
+    public void to(Renderer renderer) {
+      renderer.table(this);
     }
   }
 
@@ -93,6 +164,11 @@ sealed interface Block {
   record Signatures(List<String> who) implements Block {
     public Signatures {
       who = List.copyOf(who);
+    }
+
+    @Override
+    public void to(Renderer renderer) {
+      renderer.signatures(this);
     }
   }
 }

@@ -1,10 +1,26 @@
 package dev.pellucid.engine.report;
 
+import static j2html.TagCreator.body;
+import static j2html.TagCreator.dl;
+import static j2html.TagCreator.footer;
+import static j2html.TagCreator.h1;
+import static j2html.TagCreator.h2;
+import static j2html.TagCreator.main;
+import static j2html.TagCreator.p;
+import static j2html.TagCreator.section;
+import static j2html.TagCreator.strong;
+import static j2html.TagCreator.text;
+
+import dev.pellucid.engine.html.HtmlFile;
+import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.label.BagLabel.Fact;
 import dev.pellucid.engine.label.BagLabel.Statement;
+import j2html.TagCreator;
+import j2html.tags.DomContent;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A bag label as one HTML file in black and white that loads nothing. It prints on whatever paper
@@ -17,95 +33,63 @@ public final class LabelHtml {
 
   private static final int SHORT = 36;
 
-  private static final String STYLE =
-      """
-      @page { margin: 5mm; }
-      html { font-size: clamp(5.8pt, min(1.95vw, 1.36vh), 12pt); }
-      body { font: 1rem/1.2 sans-serif; color: #000; background: #fff; margin: 0; }
-      main { border: 0.5mm solid #000; padding: 0.8rem 1rem; margin-right: 0.5mm; }
-      h1 { font-size: 1.8rem; line-height: 1.1; margin: 0; }
-      .code { font-size: 1.2rem; font-weight: bold; }
-      .what { font-size: 1.25rem; margin: 0.2rem 0; }
-      .stamp { border: 0.6mm solid #000; padding: 0.3rem; text-align: center; margin: 0.4rem 0; }
-      .stamp strong { font-size: 1.4rem; }
-      section { border-top: 0.2mm solid #000; padding-top: 0.25rem; margin-top: 0.35rem;
-        break-inside: avoid; }
-      h2 { font-size: 1rem; margin: 0; }
-      p { margin: 0.1rem 0; }
-      dl { margin: 0; display: grid; grid-template-columns: 1fr auto; column-gap: 1rem; }
-      dl.pairs { grid-template-columns: 1fr auto 1fr auto; column-gap: 1.6rem; }
-      dt { overflow-wrap: anywhere; }
-      dd { margin: 0; text-align: right; font-weight: bold; white-space: nowrap;
-        font-variant-numeric: tabular-nums; }
-      dd.write { border-bottom: 0.2mm solid #000; min-width: 18rem; min-height: 1.5rem; }
-      footer { font-size: 0.9rem; margin-top: 0.6rem; }
-      @media screen { body { max-width: 148mm; margin: 5mm auto; } html { font-size: 9pt; } }
-      """;
-
-  private final StringBuilder out = new StringBuilder();
+  private static final String STYLE = Inline.text("report/label.css");
 
   private LabelHtml() {}
 
   /** The whole file, to be written as UTF-8. */
   public static String of(BagLabel label) {
-    LabelHtml html = new LabelHtml();
-    html.page(label);
-    return html.out.toString();
+    return HtmlFile.of(
+        "Label " + label.code(),
+        List.of(),
+        STYLE,
+        body(main().with(framed(label)), footer(aside(label.aside()))));
   }
 
-  private void page(BagLabel label) {
-    out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
-        .append(escaped("Label " + label.code()))
-        .append("</title>\n<style>\n")
-        .append(STYLE)
-        .append("</style>\n</head>\n<body>\n<main>\n");
-    line("<h1>" + escaped(label.title()) + "</h1>");
-    line("<p class=\"code\">" + escaped(label.code()) + "</p>");
-    line("<p class=\"what\">" + escaped(label.what()) + "</p>");
+  private static List<DomContent> framed(BagLabel label) {
+    List<DomContent> framed = new ArrayList<>();
+    framed.add(h1(label.title()));
+    framed.add(p(label.code()).withClass("code"));
+    framed.add(p(label.what()).withClass("what"));
     if (!label.draftBecause().isEmpty()) {
-      String reasons = escaped(String.join("; ", label.draftBecause()));
-      line("<div class=\"stamp\"><strong>" + DRAFT + "</strong><br>" + reasons + "</div>");
+      framed.add(HtmlPieces.stamp(DRAFT, label.draftBecause()));
     }
-    label.statements().forEach(this::statement);
-    line("<section>");
-    facts(label.facts());
-    line("</section>\n</main>\n<footer>");
-    line("<p><strong>" + ASIDE + "</strong> " + escaped(String.join(" ", label.aside())) + "</p>");
-    line("</footer>\n</body>\n</html>");
+    label.statements().forEach(statement -> framed.add(part(statement)));
+    framed.add(section(facts(label.facts())));
+    return framed;
   }
 
-  private void statement(Statement statement) {
-    line("<section>\n<h2>" + escaped(statement.heading()) + "</h2>");
-    if (statement instanceof Statement.Figures figures) {
-      facts(figures.figures());
-    } else if (statement instanceof Statement.Names names) {
-      line("<p>" + escaped(String.join("; ", names.names())) + ".</p>");
-    } else if (statement instanceof Statement.Sentences sentences) {
-      line(
-          sentences.sentences().stream()
-              .map(sentence -> "<p>" + escaped(sentence) + "</p>")
-              .collect(Collectors.joining("\n")));
+  private static DomContent aside(List<String> sentences) {
+    return p(strong(ASIDE), text(" " + String.join(" ", sentences)));
+  }
+
+  private static DomContent part(Statement statement) {
+    return section(h2(statement.heading())).with(statement.accept(new Content()));
+  }
+
+  /** What stands under a heading. */
+  private static final class Content implements Statement.Visitor<Stream<DomContent>> {
+    @Override
+    public Stream<DomContent> figures(Statement.Figures figures) {
+      return Stream.of(facts(figures.figures()));
     }
-    line("</section>");
+
+    @Override
+    public Stream<DomContent> names(Statement.Names names) {
+      return Stream.of(p(String.join("; ", names.names()) + "."));
+    }
+
+    @Override
+    public Stream<DomContent> sentences(Statement.Sentences sentences) {
+      return sentences.sentences().stream().map(TagCreator::p);
+    }
   }
 
   /** Short ones stand two on a row. */
-  private void facts(List<Fact> facts) {
+  private static DomContent facts(List<Fact> facts) {
     boolean isShort = facts.stream().allMatch(f -> (f.name() + f.value()).length() <= SHORT);
     boolean written = facts.stream().noneMatch(fact -> fact.value().isEmpty());
-    line(isShort && written ? "<dl class=\"pairs\">" : "<dl>");
-    for (Fact fact : facts) {
-      String open = fact.value().isEmpty() ? "<dd class=\"write\">" : "<dd>";
-      line("<dt>" + escaped(fact.name()) + "</dt>" + open + escaped(fact.value()) + "</dd>");
-    }
-    line("</dl>");
-  }
-
-  private void line(String text) {
-    out.append(text).append('\n');
-  }
-
-  private static String escaped(String text) {
-    return HtmlPage.escaped(text);
+    return dl().withCondClass(isShort && written, "pairs")
+        .with(facts.stream().flatMap(fact -> HtmlPieces.fact(fact.name(), fact.value())));
   }
 }

@@ -34,7 +34,7 @@ public final class LabelText {
     }
     label.statements().forEach(this::statement);
     line("-".repeat(WIDTH));
-    label.facts().forEach(this::fact);
+    label.facts().forEach(fact -> fact(fact).forEach(this::line));
     line("=".repeat(WIDTH));
     line("");
     line(LabelHtml.ASIDE);
@@ -44,29 +44,47 @@ public final class LabelText {
   private void statement(Statement statement) {
     line("-".repeat(WIDTH));
     line(statement.heading());
-    if (statement instanceof Statement.Figures figures) {
-      figures.figures().forEach(this::fact);
-    } else if (statement instanceof Statement.Names names) {
-      wrapped("  ", String.join("; ", names.names()) + ".");
-    } else if (statement instanceof Statement.Sentences sentences) {
-      sentences.sentences().forEach(sentence -> wrapped("  ", sentence));
+    statement.accept(new Content()).forEach(this::line);
+  }
+
+  /** What stands under a heading, as lines. */
+  private static final class Content implements Statement.Visitor<List<String>> {
+    @Override
+    public List<String> figures(Statement.Figures figures) {
+      return figures.figures().stream().flatMap(fact -> fact(fact).stream()).toList();
+    }
+
+    @Override
+    public List<String> names(Statement.Names names) {
+      return indented("  ", String.join("; ", names.names()) + ".");
+    }
+
+    @Override
+    public List<String> sentences(Statement.Sentences sentences) {
+      return sentences.sentences().stream()
+          .flatMap(sentence -> indented("  ", sentence).stream())
+          .toList();
     }
   }
 
-  private void fact(Fact fact) {
+  private static List<String> fact(Fact fact) {
     String value = fact.value().isEmpty() ? ROOM : fact.value();
     List<String> name = wrap(fact.name(), WIDTH - 2 - 2 - length(value));
-    for (int i = 0; i < name.size() - 1; i++) {
-      line("  " + name.get(i));
-    }
+    List<String> rows = new ArrayList<>();
+    name.forEach(row -> rows.add("  " + row));
     String last = name.get(name.size() - 1);
     int gap = Math.max(2, Math.max(NAME, length(last) + 2) - length(last));
     int right = WIDTH - 2 - length(last) - length(value);
-    line("  " + last + " ".repeat(Math.max(2, Math.min(gap, right))) + value);
+    rows.set(rows.size() - 1, "  " + last + " ".repeat(Math.max(2, Math.min(gap, right))) + value);
+    return rows;
+  }
+
+  private static List<String> indented(String indent, String words) {
+    return wrap(words, WIDTH - indent.length()).stream().map(row -> indent + row).toList();
   }
 
   private void wrapped(String indent, String words) {
-    wrap(words, WIDTH - indent.length()).forEach(row -> line(indent + row));
+    indented(indent, words).forEach(this::line);
   }
 
   private static List<String> wrap(String words, int width) {

@@ -14,51 +14,64 @@ import dev.pellucid.engine.report.Block.Words;
 import java.util.List;
 
 /** Blocks as plain text for a fixed-width font. */
-final class TextPage {
+final class TextPage implements Block.Renderer {
   private static final int WIDTH = 100;
   private static final int NAME = 26;
   private final StringBuilder out = new StringBuilder();
 
   String render(List<Block> blocks) {
-    blocks.forEach(this::block);
+    blocks.forEach(block -> block.to(this));
     return out.toString();
   }
 
-  private void block(Block block) {
-    if (block instanceof Running running) {
-      running(running);
-    } else if (block instanceof Title title) {
-      wrapped("", "", title.code() + "  " + title.title());
-      line("=".repeat(WIDTH));
-    } else if (block instanceof Stamp stamp) {
-      line("*** " + stamp.words() + " ***");
-      stamp.because().forEach(reason -> wrapped("    ", "    ", reason));
-      line("");
-    } else if (block instanceof Heading heading) {
-      heading(heading);
-    } else if (block instanceof Words words) {
-      wrapped("", "", words.words());
-    } else if (block instanceof Facts facts) {
-      facts.facts().forEach(this::fact);
-    } else if (block instanceof Ticks ticks) {
-      ticks.sentences().forEach(sentence -> wrapped("[ ] ", "    ", sentence));
-    } else if (block instanceof Warnings warnings) {
-      warnings.sentences().forEach(sentence -> wrapped("! ", "  ", sentence));
-    } else if (block instanceof Table table) {
-      table(table);
-    } else if (block instanceof Signatures signatures) {
-      signatures.who().forEach(who -> fact(new Fact(who, "")));
-    }
+  @Override
+  public void title(Title title) {
+    wrapped("", "", title.code() + "  " + title.title());
+    line("=".repeat(WIDTH));
+  }
+
+  @Override
+  public void stamp(Stamp stamp) {
+    line("*** " + stamp.words() + " ***");
+    stamp.because().forEach(reason -> wrapped("    ", "    ", reason));
+    line("");
+  }
+
+  @Override
+  public void words(Words words) {
+    wrapped("", "", words.words());
+  }
+
+  @Override
+  public void facts(Facts facts) {
+    facts.facts().forEach(this::fact);
+  }
+
+  @Override
+  public void ticks(Ticks ticks) {
+    ticks.sentences().forEach(sentence -> wrapped("[ ] ", "    ", sentence));
+  }
+
+  @Override
+  public void warnings(Warnings warnings) {
+    warnings.sentences().forEach(sentence -> wrapped("! ", "  ", sentence));
+  }
+
+  @Override
+  public void signatures(Signatures signatures) {
+    signatures.who().forEach(who -> fact(new Fact(who, "")));
   }
 
   /** A text has no pages; its head and its second part say where it comes from. */
-  private void running(Running running) {
+  @Override
+  public void running(Running running) {
     if (!running.above().isEmpty()) {
       line(running.above());
     }
   }
 
-  private void heading(Heading heading) {
+  @Override
+  public void heading(Heading heading) {
     if (!out.toString().endsWith("\n\n")) {
       line("");
     }
@@ -72,7 +85,8 @@ final class TextPage {
     wrapped(name, " ".repeat(TextTable.length(name)), value);
   }
 
-  private void table(Table table) {
+  @Override
+  public void table(Table table) {
     TextTable.lines(table, WIDTH).forEach(this::line);
     line("");
   }

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.resolve;
 
+import dev.pellucid.engine.larder.FileKind;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -13,9 +13,6 @@ import java.util.stream.Stream;
  * premixes, profiles and feeds that are worked in again.
  */
 public final class DependsOn {
-  private static final List<String> FRAME =
-      List.of("pellucid.yaml", "sources.yaml", "groups.yaml", "nutrients/", "species/");
-
   private final String own;
   private final SortedSet<Ref> refs = new TreeSet<>();
 
@@ -61,7 +58,9 @@ public final class DependsOn {
 
   /** Whether what is left in the store hangs on files of this place. */
   public static boolean bearsOnStock(String path) {
-    return path.startsWith("lots/") || path.startsWith("batches/");
+    return FileKind.of(path)
+        .filter(kind -> kind == FileKind.LOTS || kind == FileKind.BATCHES)
+        .isPresent();
   }
 
   /** Whether feeds hang on files of this place at all: on lots and records of batches none does. */
@@ -84,21 +83,20 @@ public final class DependsOn {
     if (name.endsWith(".recipe")) {
       return Set.of(new Ref(Ref.Kind.REWORK, stem));
     }
-    if (path.startsWith("ingredients/")) {
-      return Set.of(new Ref(Ref.Kind.INGREDIENT, stem));
-    }
-    if (path.startsWith("prices/")) {
-      return Set.of(Ref.only(Ref.Kind.PRICE));
-    }
-    if (path.startsWith("practice/")) {
-      return Set.of(Ref.only(Ref.Kind.PRACTICE));
-    }
-    if (path.startsWith("plant/")) {
-      return Set.of(Ref.only(Ref.Kind.PLANT));
-    }
-    if (path.startsWith("label/")) {
-      return Set.of(Ref.only(Ref.Kind.LABEL));
-    }
-    return FRAME.stream().anyMatch(path::startsWith) ? Set.of(Ref.only(Ref.Kind.FRAME)) : Set.of();
+    return FileKind.of(path).map(kind -> toldBy(kind, stem)).orElse(Set.of());
+  }
+
+  private static Set<Ref> toldBy(FileKind kind, String stem) {
+    return switch (kind) {
+      case SETTINGS, SOURCES, GROUPS, RETENTION, NUTRIENTS, SPECIES ->
+          Set.of(Ref.only(Ref.Kind.FRAME));
+      case BOUNDS, SPREADS, DENSITIES, STEAM, CAUTIONS, SEQUENCE ->
+          Set.of(Ref.only(Ref.Kind.PRACTICE));
+      case PLANT -> Set.of(Ref.only(Ref.Kind.PLANT));
+      case LABEL -> Set.of(Ref.only(Ref.Kind.LABEL));
+      case PRICES -> Set.of(Ref.only(Ref.Kind.PRICE));
+      case INGREDIENTS -> Set.of(new Ref(Ref.Kind.INGREDIENT, stem));
+      case LOTS, BATCHES -> Set.of();
+    };
   }
 }

@@ -116,19 +116,19 @@ final class Limits {
   }
 
   Optional<Subject> subject(Left left) {
-    if (left instanceof Left.Nutrients sum) {
-      return nutrients(sum).map(found -> found);
-    }
-    if (left instanceof Left.Ratio ratio) {
-      Optional<Subject.Nutrients> over = nutrients(ratio.over());
-      Optional<Subject.Nutrients> under = nutrients(ratio.under());
-      return over.isEmpty() || under.isEmpty()
-          ? Optional.empty()
-          : ratio(ratio, over.get(), under.get());
-    }
-    return left instanceof Left.Inclusion inclusion
-        ? inclusion(inclusion)
-        : Optional.of(new Subject.Cost());
+    return left.byKind(
+        sum -> nutrients(sum).map(found -> found),
+        this::ratio,
+        this::inclusion,
+        cost -> Optional.of(new Subject.Cost()));
+  }
+
+  private Optional<Subject> ratio(Left.Ratio ratio) {
+    Optional<Subject.Nutrients> over = nutrients(ratio.over());
+    Optional<Subject.Nutrients> under = nutrients(ratio.under());
+    return over.isEmpty() || under.isEmpty()
+        ? Optional.empty()
+        : ratio(ratio, over.get(), under.get());
   }
 
   private Optional<Subject.Nutrients> nutrients(Left.Nutrients sum) {

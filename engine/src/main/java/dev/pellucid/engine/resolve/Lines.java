@@ -89,9 +89,8 @@ final class Lines {
 
   /** The exact share of a stated line, in percent. */
   static Optional<Share> share(ShareLine line) {
-    return line.share() instanceof ShareLine.Share.Stated stated
-        ? Optional.of(exact(stated.amount()))
-        : Optional.empty();
+    return line.share()
+        .byKind(stated -> Optional.of(exact(stated.amount())), rest -> Optional.empty());
   }
 
   /** An amount of a share, exactly. */
@@ -157,9 +156,7 @@ final class Lines {
   private Share sum() {
     BigDecimal sum = BigDecimal.ZERO;
     for (ShareLine line : written) {
-      if (line.share() instanceof ShareLine.Share.Stated stated) {
-        sum = sum.add(exact(stated.amount()).percent());
-      }
+      sum = sum.add(share(line).map(Share::percent).orElse(BigDecimal.ZERO));
     }
     return new Share(sum);
   }
@@ -221,6 +218,6 @@ final class Lines {
   }
 
   static boolean isRest(Drawn line) {
-    return line.written().share() instanceof ShareLine.Share.Rest;
+    return share(line.written()).isEmpty();
   }
 }

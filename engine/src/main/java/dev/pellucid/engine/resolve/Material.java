@@ -3,7 +3,9 @@ package dev.pellucid.engine.resolve;
 import dev.pellucid.engine.larder.Ingredient;
 import dev.pellucid.engine.larder.Price;
 import dev.pellucid.engine.larder.Species;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What a line weighs out. */
 public sealed interface Material {
@@ -12,6 +14,57 @@ public sealed interface Material {
 
   /** For people. */
   String title();
+
+  /** What is so of an ingredient, of a premix, or of finished feed that is worked in again. */
+  <R> R byKind(
+      Function<Single, R> single, Function<Premixed, R> premixed, Function<Reworked, R> reworked);
+
+  /** What is so of an ingredient, or of the parts of what is made here of several. */
+  default <R> R opened(Function<Single, R> single, Function<ResolvedPremix, R> parts) {
+    return byKind(
+        single,
+        premixed -> parts.apply(premixed.premix()),
+        reworked -> parts.apply(reworked.premix()));
+  }
+
+  /** The ingredient, where it is one. */
+  default Optional<Single> single() {
+    return byKind(Optional::of, premixed -> Optional.empty(), reworked -> Optional.empty());
+  }
+
+  /** The premix, where it is one. */
+  default Optional<ResolvedPremix> premixed() {
+    return byKind(
+        single -> Optional.empty(),
+        premixed -> Optional.of(premixed.premix()),
+        reworked -> Optional.empty());
+  }
+
+  /** The finished feed, where it is such. */
+  default Optional<Reworked> reworked() {
+    return byKind(single -> Optional.empty(), premixed -> Optional.empty(), Optional::of);
+  }
+
+  /** What it is made of here; none for an ingredient. */
+  default List<ResolvedPremix.Part> parts() {
+    return opened(single -> List.of(), ResolvedPremix::parts);
+  }
+
+  /** Whether it is what people mean by this name, its own or a former one. */
+  default boolean isCalled(String name) {
+    return name().equals(name)
+        || single().filter(one -> one.ingredient().formerly().contains(name)).isPresent();
+  }
+
+  /** Whether it is of this group; what is made here is of none. */
+  default boolean isIn(String group) {
+    return single().filter(one -> one.ingredient().groups().contains(group)).isPresent();
+  }
+
+  /** Whether it is poured and not shovelled; what is made here never is. */
+  default boolean isLiquid() {
+    return opened(single -> single.ingredient().form().isLiquid(), parts -> false);
+  }
 
   /**
    * An ingredient.
@@ -28,12 +81,14 @@ public sealed interface Material {
     public String title() {
       return ingredient.title();
     }
-  }
 
-  /** What is made here of several ingredients. */
-  sealed interface Blended extends Material {
-    /** What it is made of. */
-    ResolvedPremix premix();
+    @Override
+    public <R> R byKind(
+        Function<Single, R> single,
+        Function<Premixed, R> premixed,
+        Function<Reworked, R> reworked) {
+      return single.apply(this);
+    }
   }
 
   /**
@@ -41,7 +96,7 @@ public sealed interface Material {
    *
    * @param species that the feed was made for, where its recipe tells one
    */
-  record Reworked(ResolvedPremix premix, Optional<Species> species) implements Blended {
+  record Reworked(ResolvedPremix premix, Optional<Species> species) implements Material {
     /** What its name begins with: {@code rework CG-36}. */
     public static final String REWORK = "rework ";
 
@@ -54,10 +109,18 @@ public sealed interface Material {
     public String title() {
       return premix.title();
     }
+
+    @Override
+    public <R> R byKind(
+        Function<Single, R> single,
+        Function<Premixed, R> premixed,
+        Function<Reworked, R> reworked) {
+      return reworked.apply(this);
+    }
   }
 
   /** A premix made here. */
-  record Premixed(ResolvedPremix premix) implements Blended {
+  record Premixed(ResolvedPremix premix) implements Material {
     @Override
     public String name() {
       return premix.code();
@@ -66,6 +129,14 @@ public sealed interface Material {
     @Override
     public String title() {
       return premix.title();
+    }
+
+    @Override
+    public <R> R byKind(
+        Function<Single, R> single,
+        Function<Premixed, R> premixed,
+        Function<Reworked, R> reworked) {
+      return premixed.apply(this);
     }
   }
 }

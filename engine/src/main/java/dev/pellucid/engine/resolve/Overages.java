@@ -59,7 +59,7 @@ final class Overages {
   Share stability(Material material, Share share) {
     return narrowest(material, share, STABILITY)
         .map(rule -> rule.extra())
-        .map(extra -> extra instanceof OfLine ofLine ? of(ofLine, share) : decaysByTheGram(extra))
+        .map(extra -> extra.byKind(ofLine -> of(ofLine, share), this::decaysByTheGram))
         .orElse(Share.ZERO);
   }
 
@@ -74,8 +74,7 @@ final class Overages {
   /** What a line loses on the way that grows with it, as a share of everything weighed. */
   Share handling(Material material, Share inFeed, Share designed) {
     return narrowest(material, designed, HANDLING)
-        .filter(rule -> rule.extra() instanceof OfLine)
-        .map(rule -> of((OfLine) rule.extra(), inFeed))
+        .map(rule -> rule.extra().byKind(ofLine -> of(ofLine, inFeed), perWeighing -> Share.ZERO))
         .orElse(Share.ZERO);
   }
 
@@ -83,8 +82,7 @@ final class Overages {
   double kgPerWeighing(Material material, Share designed) {
     Optional<PerWeighing> mass =
         narrowest(material, designed, HANDLING)
-            .filter(rule -> rule.extra() instanceof PerWeighing)
-            .map(rule -> (PerWeighing) rule.extra());
+            .flatMap(rule -> rule.extra().byKind(ofLine -> Optional.empty(), Optional::of));
     if (mass.isPresent() && batch != Batch.TOLD) {
       reportNoBatch(mass.get());
       return 0;
@@ -96,7 +94,7 @@ final class Overages {
     return Lines.exact(extra.share()).of(share);
   }
 
-  private Share decaysByTheGram(OverageLine.Extra extra) {
+  private Share decaysByTheGram(PerWeighing extra) {
     if (refused.add(extra)) {
       findings.add(
           Finding.error(
@@ -149,9 +147,12 @@ final class Overages {
   }
 
   private static boolean isLower(OverageLine one, OverageLine other) {
-    return one.target() instanceof OverageLine.Target.LinesBelow lower
-        && other.target() instanceof OverageLine.Target.LinesBelow higher
-        && Lines.exact(lower.share()).compareTo(Lines.exact(higher.share())) < 0;
+    return below(one.target()).compareTo(below(other.target())) < 0;
+  }
+
+  /** The share that the lines are below; the whole where the lines are named. */
+  private static Share below(OverageLine.Target target) {
+    return target.byKind(named -> Share.WHOLE, lines -> Lines.exact(lines.share()));
   }
 
   private void reportTwoGroups(Material material, OverageLine first, OverageLine second) {
@@ -175,18 +176,13 @@ final class Overages {
 
   /** 1 for the name itself, 2 for a group, 3 for lines below a share. */
   private static int width(OverageLine.Target target, Material material, Share share) {
-    if (target instanceof OverageLine.Target.LinesBelow below) {
-      return share.compareTo(Lines.exact(below.share())) < 0 ? 3 : NO_MATCH;
-    }
-    String name = ((OverageLine.Target.Named) target).name().text();
-    if (name.equals(material.name())) {
-      return 1;
-    }
-    if (material instanceof Material.Single single) {
-      boolean before = single.ingredient().formerly().contains(name);
-      return before ? 1 : single.ingredient().groups().contains(name) ? 2 : NO_MATCH;
-    }
-    return NO_MATCH;
+    return target.byKind(
+        named -> width(named.name().text(), material),
+        lines -> share.compareTo(Lines.exact(lines.share())) < 0 ? 3 : NO_MATCH);
+  }
+
+  private static int width(String name, Material material) {
+    return material.isCalled(name) ? 1 : material.isIn(name) ? 2 : NO_MATCH;
   }
 
   private static Finding fitsNothing(OverageLine rule) {

@@ -47,8 +47,7 @@ public record Passes(List<Pass> inOrder) {
   public Optional<Setting> die() {
     for (int i = inOrder.size() - 1; i >= 0; i--) {
       Pass pass = inOrder.get(i);
-      boolean shapes = pass.step() == Step.EXTRUDE || pass.step() == Step.PELLET;
-      if (shapes && pass.setting(Property.DIE).isPresent()) {
+      if (pass.step().shapes() && pass.setting(Property.DIE).isPresent()) {
         return pass.setting(Property.DIE);
       }
     }

@@ -147,10 +147,8 @@ final class PremixResolver {
   }
 
   private static double potency(Material material, String nutrient) {
-    if (!(material instanceof Material.Single single)) {
-      return 0;
-    }
-    return single.ingredient().contents().stream()
+    return material.single().stream()
+        .flatMap(single -> single.ingredient().contents().stream())
         .map(Ingredient.ContentBlock::byNutrient)
         .filter(byNutrient -> byNutrient.containsKey(nutrient))
         .mapToDouble(byNutrient -> byNutrient.get(nutrient).low())

@@ -9,12 +9,10 @@ import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * The lines of {@code process} to passes: neighbours with one step word are one pass.
@@ -25,9 +23,6 @@ import java.util.Set;
 final class ProcessLines {
   static final Code NO_TEMPERATURE = new Code("temperature-missing");
   static final Code TWICE = new Code("setting-twice");
-
-  /** What happens to a feed at one place of its way, wherever its lines are written. */
-  private static final Set<Step> ONCE = EnumSet.of(Step.COAT, Step.PACK, Step.STORE);
 
   private final List<Finding> findings;
   private boolean sound = true;
@@ -72,14 +67,10 @@ final class ProcessLines {
   /** The place after the last pass that changes the feed. */
   private static int end(List<Pass> passes) {
     int end = passes.size();
-    while (end > 0 && isAfterAll(passes.get(end - 1).step())) {
+    while (end > 0 && passes.get(end - 1).step().leavesFeedAsItIs()) {
       end--;
     }
     return end;
-  }
-
-  private static boolean isAfterAll(Step step) {
-    return step == Step.SIEVE || step == Step.PACK || step == Step.STORE;
   }
 
   /** Water is told as a share of the mix or as a moisture to reach: two different sums. */
@@ -103,7 +94,7 @@ final class ProcessLines {
     Map<List<Object>, Setting> first = new HashMap<>();
     for (int i = 0; i < passes.size(); i++) {
       Step step = passes.get(i).step();
-      int place = ONCE.contains(step) ? -1 : i;
+      int place = step.isDoneOnce() ? -1 : i;
       for (Setting setting : passes.get(i).settings()) {
         List<Object> key = List.of(step, place, setting.property(), setting.ingredient());
         Setting earlier = first.putIfAbsent(key, setting);
@@ -138,9 +129,7 @@ final class ProcessLines {
   }
 
   private void needTemperature(Pass pass) {
-    boolean heats =
-        pass.step() == Step.CONDITION || pass.step() == Step.PELLET || pass.step() == Step.EXTRUDE;
-    if (heats && pass.setting(Property.TEMPERATURE).isEmpty()) {
+    if (pass.step().heats() && pass.setting(Property.TEMPERATURE).isEmpty()) {
       findings.add(
           Finding.error(
                   NO_TEMPERATURE,
@@ -156,16 +145,14 @@ final class ProcessLines {
   private static Setting setting(ProcessLine line) {
     Optional<Setting.Band> accept = line.accept().map(ProcessLines::band);
     Optional<String> ingredient = line.ingredient().map(word -> word.text());
-    ProcessLine.Target target = line.target();
-    if (target instanceof ProcessLine.Target.Exactly exactly) {
-      double figure = exactly.amount().base();
-      return new Setting(line.property(), ingredient, figure, figure, accept, "", line);
-    }
-    if (target instanceof ProcessLine.Target.Between between) {
-      Setting.Band band = band(between.range());
-      return new Setting(line.property(), ingredient, band.low(), band.high(), accept, "", line);
-    }
-    return new Setting(line.property(), ingredient, 0, 0, accept, target.asWritten(), line);
+    Setting.Band aim =
+        line.target()
+            .byKind(
+                exactly -> new Setting.Band(exactly.amount().base(), exactly.amount().base()),
+                between -> band(between.range()),
+                manner -> new Setting.Band(0, 0));
+    String manner = line.target().byKind(exactly -> "", between -> "", word -> word.asWritten());
+    return new Setting(line.property(), ingredient, aim.low(), aim.high(), accept, manner, line);
   }
 
   private static Setting.Band band(Range range) {

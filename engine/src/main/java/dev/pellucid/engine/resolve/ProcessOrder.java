@@ -8,11 +8,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.Set;
 
 /**
  * Whether the order of the steps can be meant. Steps are computed, printed and done in the order in
@@ -24,12 +22,6 @@ import java.util.Set;
  */
 final class ProcessOrder {
   static final Code CODE = new Code("process-order");
-
-  /** What makes the mix that goes to the die. */
-  private static final Set<Step> MIXING =
-      EnumSet.of(Step.BLEND, Step.ADD_LIQUID, Step.ADD_WATER, Step.CONDITION);
-
-  private static final Set<Step> SHAPING = EnumSet.of(Step.PELLET, Step.EXTRUDE);
 
   /** So many steps out of place are told at once; the others follow when these are right. */
   private static final int MOST = 20;
@@ -73,13 +65,9 @@ final class ProcessOrder {
 
   private static boolean cannotPrecede(Step earlier, Step later) {
     return switch (earlier) {
-      case PACK, STORE -> later != Step.PACK && later != Step.STORE;
-      case COAT ->
-          later == Step.COAT
-              || later == Step.DRY
-              || SHAPING.contains(later)
-              || MIXING.contains(later);
-      case PELLET, EXTRUDE -> MIXING.contains(later);
+      case PACK, STORE -> !later.ends();
+      case COAT -> later == Step.COAT || later == Step.DRY || later.shapes() || later.mixes();
+      case PELLET, EXTRUDE -> later.mixes();
       case GRIND, BLEND, ADD_LIQUID, ADD_WATER, CONDITION, DRY, COOL, SIEVE -> false;
     };
   }
@@ -149,8 +137,8 @@ final class ProcessOrder {
     return switch (first) {
       case PACK, STORE -> "what is in the bag or in the store goes through no other step";
       case COAT ->
-          "the coat goes on after mixer, die and dryer, at once; a cooler may follow it, and what is"
-              + " to be mixed, pressed or dried stands in mix";
+          "the coat goes on after mixer, die and dryer, at once; a cooler may follow it, and what"
+              + " is to be mixed, pressed or dried stands in mix";
       default ->
           "what comes out of the die is pellets, and they are not blended, wetted or steamed any"
               + " more";

@@ -67,7 +67,7 @@ public record ResolvedRecipe(
   /** The same of its other lines alone, in their proportion. */
   public ResolvedRecipe withoutRework() {
     List<Line> others =
-        lines.stream().filter(line -> !(line.material() instanceof Material.Reworked)).toList();
+        lines.stream().filter(line -> line.material().reworked().isEmpty()).toList();
     if (others.size() == lines.size()) {
       return this;
     }

@@ -38,13 +38,22 @@ public record Residue(Optional<Species> species, Map<Carryover, String> left) {
   }
 
   private static Optional<String> leaves(ComputedFeed feed, Carryover row) {
-    if (row.left() instanceof Left.Above above) {
-      double content = feed.content(End.RICHEST, above.nutrient().index());
-      return Closeness.isAbove(content, above.most())
-          ? Optional.of(
-              above.nutrient().name() + " " + Figures.plain(content, above.nutrient().unit()))
-          : Optional.empty();
-    }
+    return row.left()
+        .byKind(
+            held -> ingredients(feed, row),
+            marked -> ingredients(feed, row),
+            above -> tooMuch(feed, above));
+  }
+
+  private static Optional<String> tooMuch(ComputedFeed feed, Left.Above above) {
+    double content = feed.content(End.RICHEST, above.nutrient().index());
+    return Closeness.isAbove(content, above.most())
+        ? Optional.of(
+            above.nutrient().name() + " " + Figures.plain(content, above.nutrient().unit()))
+        : Optional.empty();
+  }
+
+  private static Optional<String> ingredients(ComputedFeed feed, Carryover row) {
     String names =
         feed.rows().stream()
             .filter(one -> one.kgRichest() > 0 && row.isLeftBy(one.ingredient()))

@@ -15,13 +15,12 @@ import static j2html.TagCreator.label;
 import static j2html.TagCreator.option;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.pre;
-import static j2html.TagCreator.rawHtml;
-import static j2html.TagCreator.script;
 import static j2html.TagCreator.select;
 import static j2html.TagCreator.text;
 
 import dev.pellucid.engine.account.Account.Inclusion;
 import dev.pellucid.engine.account.Held;
+import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.FeedView.Standing;
 import dev.pellucid.measure.Unit;
@@ -84,7 +83,7 @@ final class IndexPage {
             "Profiles and how many feeds they hold",
             List.of(words("Profile"), figures("Feeds"), figures("Broken limits")),
             profiles.stream().map(IndexPage::profile)));
-    out.add(script(rawHtml("\n" + Page.resource("index.js"))));
+    out.add(Inline.script("site/index.js"));
     return out;
   }
 

@@ -4,21 +4,14 @@ import static j2html.TagCreator.a;
 import static j2html.TagCreator.body;
 import static j2html.TagCreator.footer;
 import static j2html.TagCreator.h1;
-import static j2html.TagCreator.head;
 import static j2html.TagCreator.header;
-import static j2html.TagCreator.html;
 import static j2html.TagCreator.main;
 import static j2html.TagCreator.meta;
 import static j2html.TagCreator.nav;
-import static j2html.TagCreator.rawHtml;
-import static j2html.TagCreator.style;
-import static j2html.TagCreator.title;
 
+import dev.pellucid.engine.html.HtmlFile;
+import dev.pellucid.engine.html.Inline;
 import j2html.tags.DomContent;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
@@ -28,8 +21,7 @@ import java.util.List;
 record Page(String house, String day) {
   private static final String POLICY =
       "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data:";
-  private static final List<String> ENDS =
-      List.of("</tr>", "</thead>", "</caption>", "</p>", "</h1>", "</h2>", "</li>", "</summary>");
+  private static final String STYLE = Inline.text("site/site.css");
 
   /**
    * A page.
@@ -37,42 +29,21 @@ record Page(String house, String day) {
    * @param up the way to the folder of the index: empty, or {@code ../}
    */
   String of(String name, String up, List<? extends DomContent> content) {
-    String text =
-        html(
-                head(
-                    meta().withCharset("utf-8"),
-                    meta().attr("http-equiv", "Content-Security-Policy").withContent(POLICY),
-                    meta().withName("viewport").withContent("width=device-width"),
-                    title(name + ", " + house),
-                    style(rawHtml("\n" + resource("site.css")))),
-                body(
-                    a("To the content").withHref("#main").withClass("skip"),
-                    header(
-                        nav(a(house).withHref(up + "index.html")).attr("aria-label", "All feeds")),
-                    main(h1(name)).withId("main").with(content),
-                    footer(
-                        "Figures are of "
-                            + day
-                            + ", worked out from the folder of recipes. They are only as good as"
-                            + " the data in it: local law, a veterinarian and a licensed"
-                            + " nutritionist decide.")))
-            .withLang("en")
-            .render();
-    String lines = "<!DOCTYPE html>\n" + text + "\n";
-    for (String end : ENDS) {
-      lines = lines.replace(end, end + "\n");
-    }
-    return lines;
-  }
-
-  static String resource(String name) {
-    try (InputStream in = Page.class.getResourceAsStream("/dev/pellucid/site/" + name)) {
-      if (in == null) {
-        throw new IllegalStateException("no resource " + name);
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException broken) {
-      throw new UncheckedIOException(broken);
-    }
+    return HtmlFile.of(
+        name + ", " + house,
+        List.of(
+            meta().attr("http-equiv", "Content-Security-Policy").withContent(POLICY),
+            meta().withName("viewport").withContent("width=device-width")),
+        STYLE,
+        body(
+            a("To the content").withHref("#main").withClass("skip"),
+            header(nav(a(house).withHref(up + "index.html")).attr("aria-label", "All feeds")),
+            main(h1(name)).withId("main").with(content),
+            footer(
+                "Figures are of "
+                    + day
+                    + ", worked out from the folder of recipes. They are only as good as"
+                    + " the data in it: local law, a veterinarian and a licensed"
+                    + " nutritionist decide.")));
   }
 }

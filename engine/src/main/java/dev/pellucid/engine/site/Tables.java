@@ -1,17 +1,15 @@
 package dev.pellucid.engine.site;
 
-import static j2html.TagCreator.caption;
 import static j2html.TagCreator.div;
-import static j2html.TagCreator.tbody;
 import static j2html.TagCreator.td;
 import static j2html.TagCreator.text;
 import static j2html.TagCreator.th;
-import static j2html.TagCreator.thead;
 import static j2html.TagCreator.tr;
 
-import j2html.TagCreator;
+import dev.pellucid.engine.html.HtmlTable;
 import j2html.tags.DomContent;
 import j2html.tags.specialized.TdTag;
+import j2html.tags.specialized.ThTag;
 import j2html.tags.specialized.TrTag;
 import java.util.List;
 import java.util.stream.Stream;
@@ -31,27 +29,15 @@ final class Tables {
     return new Head(words, true);
   }
 
-  /** A row that does not fit the heads is a bug, and no table is made of it. */
+  /** A table, which a narrow screen may scroll. */
   static DomContent table(String caption, List<Head> heads, Stream<TrTag> rows) {
-    List<TrTag> fitting = rows.toList();
-    for (TrTag row : fitting) {
-      if (row.getNumChildren() != heads.size()) {
-        throw new IllegalArgumentException(
-            row.getNumChildren() + " cells under " + heads.size() + " heads of: " + caption);
-      }
-    }
-    return div(TagCreator.table(
-            caption(caption),
-            thead(
-                tr().with(
-                        heads.stream()
-                            .map(
-                                head ->
-                                    th(head.words())
-                                        .attr("scope", "col")
-                                        .withCondClass(head.figures(), "n")))),
-            tbody().with(fitting)))
+    return div(HtmlTable.captioned(
+            caption, heads.stream().map(Tables::head).toList(), rows.toList()))
         .withClass("wide");
+  }
+
+  private static ThTag head(Head head) {
+    return th(head.words()).attr("scope", "col").withCondClass(head.figures(), "n");
   }
 
   static TrTag row(DomContent head, DomContent... cells) {

@@ -30,7 +30,9 @@ public final class Trees {
   public static final String RECIPE = ".recipe";
 
   static final String PREMIX = ".premix";
-  private static final String PROFILE = ".limits";
+
+  /** How a file of a profile ends. */
+  public static final String PROFILE = ".limits";
 
   private final Texts texts;
   private final Map<String, Tree> shared = new LinkedHashMap<>();

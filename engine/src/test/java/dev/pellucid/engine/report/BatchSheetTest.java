@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Inlined;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.ExamplePlans;
 import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.quantity.Figures;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -37,8 +39,8 @@ class BatchSheetTest {
   }
 
   @Test
-  void coldExtrudedAsHtml() {
-    Approvals.verify(BatchSheetHtml.of(EXAMPLE.plan(GROWER)));
+  void coldExtrudedAsHtml() throws IOException {
+    Approvals.verify(Inlined.byName(BatchSheetHtml.of(EXAMPLE.plan(GROWER))));
   }
 
   @Test
@@ -170,7 +172,7 @@ class BatchSheetTest {
           .forEach(
               line ->
                   assertTrue(
-                      html.contains(line.title().replace("'", "&#39;")),
+                      html.contains(line.title().replace("'", "&#x27;")),
                       path + " " + line.title()));
       if (plan.status().equals("approved")) {
         assertFalse(text.contains(STAMP), path);
@@ -199,7 +201,7 @@ class BatchSheetTest {
             text -> text.replace("African catfish grower, 4 mm", "<b>A & B's</b>"));
     String html = BatchSheetHtml.of(plan);
     assertFalse(html.contains("<b>"));
-    assertTrue(html.contains("&lt;b&gt;A &amp; B&#39;s&lt;/b&gt;"));
+    assertTrue(html.contains("&lt;b&gt;A &amp; B&#x27;s&lt;/b&gt;"));
     assertTrue(BatchSheetText.of(plan).contains("<b>A & B's</b>"));
   }
 

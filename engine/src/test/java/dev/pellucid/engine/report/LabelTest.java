@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Inlined;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.label.BagLabel.Statement;
 import dev.pellucid.engine.plan.ExamplePlans;
+import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -37,8 +39,8 @@ class LabelTest {
   }
 
   @Test
-  void asHtml() {
-    Approvals.verify(LabelHtml.of(label("trout/TG-44.recipe", text -> text)));
+  void asHtml() throws IOException {
+    Approvals.verify(Inlined.byName(LabelHtml.of(label("trout/TG-44.recipe", text -> text))));
   }
 
   @Test
@@ -116,7 +118,7 @@ class LabelTest {
             text -> text.replace("African catfish grower, 4 mm", "<script>'A' & B</script>"));
     String html = LabelHtml.of(label);
     assertFalse(html.contains("<script"), html);
-    assertTrue(html.contains("&lt;script&gt;&#39;A&#39; &amp; B&lt;/script&gt;"), html);
+    assertTrue(html.contains("&lt;script&gt;&#x27;A&#x27; &amp; B&lt;/script&gt;"), html);
     assertTrue(LabelText.of(label).contains("<script>'A' & B</script>"));
   }
 
