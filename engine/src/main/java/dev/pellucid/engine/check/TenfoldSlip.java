@@ -7,6 +7,7 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Closeness;
+import dev.pellucid.text.Meant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -58,7 +59,7 @@ final class TenfoldSlip implements Rule {
   static Optional<String> meant(Supplied one, double factor, double least) {
     double meant = one.amount() * factor;
     return Closeness.isAtLeast(meant, least) && meant <= MOST * least
-        ? Optional.of("did you mean " + one.told(one.supply().amount() * factor) + "?")
+        ? Optional.of(Meant.question(one.told(one.supply().amount() * factor)))
         : Optional.empty();
   }
 

@@ -15,6 +15,7 @@ import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
+import dev.pellucid.text.Plural;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -310,7 +311,7 @@ final class CompareWords {
     }
     return Figures.plain(batch.kg())
         + " kg in "
-        + (batch.loads() == 1 ? "1 load" : batch.loads() + " loads")
+        + Plural.of(batch.loads(), "load")
         + (batch.rounds() > 1 ? " and " + batch.rounds() + " rounds of the coater" : "");
   }
 
