@@ -194,12 +194,12 @@ final class Rooms {
         Room.of(
                 "engine.compare",
                 9,
+                "engine.account",
                 "measure",
                 "engine.quantity",
                 "engine.larder",
                 "engine.resolve",
                 "engine.compute",
-                "engine.account",
                 "engine.check",
                 "engine.judge",
                 "engine.floor",
@@ -208,6 +208,7 @@ final class Rooms {
         Room.of(
             "engine.figures",
             5,
+            "engine.account",
             "text",
             "measure",
             "finding",
@@ -215,7 +216,6 @@ final class Rooms {
             "engine.quantity",
             "engine.larder",
             "engine.resolve",
-            "engine.account",
             "engine.judge"),
         Room.of("engine.quality", 5, "measure"),
         Room.of(
@@ -247,13 +247,13 @@ final class Rooms {
         Room.of(
             "engine.plan",
             15,
+            "engine.account",
             "measure",
             "syntax",
             "engine.quantity",
             "engine.larder",
             "engine.resolve",
             "engine.compute",
-            "engine.account",
             "engine.judge",
             "engine.floor",
             "engine.sequence"),
@@ -272,10 +272,10 @@ final class Rooms {
         Room.of(
                 "engine.report",
                 9,
+                "engine.account",
                 "text",
                 "measure",
                 "engine.quantity",
-                "engine.account",
                 "engine.compare",
                 "engine.explain",
                 "engine.html",
@@ -287,6 +287,7 @@ final class Rooms {
         Room.of(
                 "engine.site",
                 12,
+                "engine.account",
                 "measure",
                 "syntax",
                 "engine.quantity",
@@ -294,7 +295,6 @@ final class Rooms {
                 "engine.resolve",
                 "engine.compute",
                 "engine.judge",
-                "engine.account",
                 "engine.compare",
                 "engine.explain",
                 "engine.html",
@@ -303,11 +303,11 @@ final class Rooms {
         Room.of(
                 "engine.outcome",
                 12,
+                "engine.account",
                 "text",
                 "measure",
                 "finding",
                 "show",
-                "engine.account",
                 "engine.compare")
             .knowing(Demand.class, LabelVerdict.Outcome.class)
             .using("tools.jackson..", "javax.xml.stream.."),
@@ -333,6 +333,7 @@ final class Rooms {
         Room.of(
             "engine.goal",
             15,
+            "engine.account",
             "text",
             "finding",
             "syntax",
@@ -346,7 +347,6 @@ final class Rooms {
             "engine.outcome",
             "engine.resolve",
             "engine.compute",
-            "engine.account",
             "engine.check",
             "engine.judge",
             "engine.compare",

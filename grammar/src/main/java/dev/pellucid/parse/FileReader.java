@@ -6,6 +6,7 @@ import dev.pellucid.parse.generated.FeedLines.OpeningContext;
 import dev.pellucid.slip.Place;
 import dev.pellucid.syntax.FeedFile;
 import dev.pellucid.syntax.FileKind;
+import dev.pellucid.syntax.HeadLine;
 import dev.pellucid.syntax.Opening;
 import dev.pellucid.syntax.SectionWord;
 import dev.pellucid.syntax.Word;
@@ -61,9 +62,9 @@ final class FileReader {
 
   private FeedFile file() {
     return switch (kind) {
-      case RECIPE -> sections.recipe(source, opening, head.lines());
-      case PREMIX -> sections.premix(source, opening, head.lines());
-      case PROFILE -> sections.profile(source, opening, head.lines());
+      case RECIPE -> sections.recipe(source, opening, head.lines(HeadLine.OfRecipe.class));
+      case PREMIX -> sections.premix(source, opening, head.lines(HeadLine.OfPremix.class));
+      case PROFILE -> sections.profile(source, opening, head.lines(HeadLine.OfProfile.class));
     };
   }
 

@@ -34,8 +34,9 @@ final class HeadLines {
     this.pieces = pieces;
   }
 
-  List<HeadLine> lines() {
-    return lines;
+  /** Those that a kind of file may have; of others a finding has spoken. */
+  <L extends HeadLine> List<L> lines(Class<L> kind) {
+    return lines.stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
   void add(HeadLineContext context) {

@@ -142,7 +142,7 @@ final class Sections {
                 .flatMap(Function.identity()));
   }
 
-  RecipeFile recipe(SourceFile source, Optional<Opening> opening, List<HeadLine> head) {
+  RecipeFile recipe(SourceFile source, Optional<Opening> opening, List<HeadLine.OfRecipe> head) {
     return new RecipeFile(
         source,
         opening,
@@ -156,7 +156,7 @@ final class Sections {
         closed(label));
   }
 
-  PremixFile premix(SourceFile source, Optional<Opening> opening, List<HeadLine> head) {
+  PremixFile premix(SourceFile source, Optional<Opening> opening, List<HeadLine.OfPremix> head) {
     return new PremixFile(
         source,
         opening,
@@ -168,7 +168,7 @@ final class Sections {
         closed(process));
   }
 
-  ProfileFile profile(SourceFile source, Optional<Opening> opening, List<HeadLine> head) {
+  ProfileFile profile(SourceFile source, Optional<Opening> opening, List<HeadLine.OfProfile> head) {
     return new ProfileFile(source, opening, head, closed(limits));
   }
 

@@ -7,7 +7,7 @@ import java.util.function.Function;
 public sealed interface Basis {
   Span span();
 
-  /** What is so on dry matter, or what is so at a moisture. */
+  /** Applies the one of these that is for its kind. */
   <R> R byKind(Function<OnDryMatter, R> onDryMatter, Function<AtMoisture, R> atMoisture);
 
   /** {@code on dry matter}. */

@@ -34,7 +34,7 @@ public record Bound(Side side, Limit limit, Span span) {
 
     BigDecimal figure();
 
-    /** What is so with a unit, or what is so without. */
+    /** Applies the one of these that is for its kind: with a unit, or without. */
     <R> R byKind(Function<Amount, R> measured, Function<Numeral, R> bare);
 
     /** The amount, where the figure has a unit. */

@@ -11,13 +11,13 @@ public sealed interface FeedFile {
   /** The opening line; absent when it could not be read. */
   Optional<Opening> opening();
 
-  List<HeadLine> head();
+  List<? extends HeadLine> head();
 
   /** A {@code .recipe} file. */
   record RecipeFile(
       SourceFile source,
       Optional<Opening> opening,
-      List<HeadLine> head,
+      List<HeadLine.OfRecipe> head,
       Optional<Section<ShareLine>> mix,
       Optional<Section<ShareLine>> coat,
       Optional<Section<OverageLine>> overage,
@@ -35,7 +35,7 @@ public sealed interface FeedFile {
   record PremixFile(
       SourceFile source,
       Optional<Opening> opening,
-      List<HeadLine> head,
+      List<HeadLine.OfPremix> head,
       Optional<Section<SupplyLine>> supply,
       Optional<Section<ShareLine>> mix,
       Optional<Section<ShareLine>> carrier,
@@ -51,7 +51,7 @@ public sealed interface FeedFile {
   record ProfileFile(
       SourceFile source,
       Optional<Opening> opening,
-      List<HeadLine> head,
+      List<HeadLine.OfProfile> head,
       Optional<Section<LimitLine>> limits)
       implements FeedFile {
     public ProfileFile {

@@ -1,38 +1,217 @@
 package dev.pellucid.syntax;
 
 import dev.pellucid.text.Span;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /** One of the lines between the opening line and the first section. */
 public sealed interface HeadLine {
   Span span();
 
+  /** A line that the head of a recipe may have. */
+  sealed interface OfRecipe extends HeadLine {
+    /** Hands the line to who takes its kind. */
+    void inRecipe(
+        Consumer<Status> status,
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<Habit> habit,
+        Consumer<Meets> meets,
+        Consumer<Batch> batch);
+  }
+
+  /** A line that the head of a premix may have. */
+  sealed interface OfPremix extends HeadLine {
+    /** The dose, where the line tells it. */
+    Optional<Amount> doseTold();
+  }
+
+  /** A line that the head of a profile may have. */
+  sealed interface OfProfile extends HeadLine {
+    /** Hands the line to who takes its kind. */
+    void inProfile(
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<ProfileKind> kind,
+        Consumer<Jurisdiction> jurisdiction,
+        Consumer<FromSource> source,
+        Consumer<Status> status);
+  }
+
   /** {@code status approved}. */
-  record Status(Word status, Span span) implements HeadLine {}
+  record Status(Word status, Span span) implements OfRecipe, OfPremix, OfProfile {
+    @Override
+    public void inRecipe(
+        Consumer<Status> status,
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<Habit> habit,
+        Consumer<Meets> meets,
+        Consumer<Batch> batch) {
+      status.accept(this);
+    }
+
+    @Override
+    public Optional<Amount> doseTold() {
+      return Optional.empty();
+    }
+
+    @Override
+    public void inProfile(
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<ProfileKind> kind,
+        Consumer<Jurisdiction> jurisdiction,
+        Consumer<FromSource> source,
+        Consumer<Status> status) {
+      status.accept(this);
+    }
+  }
 
   /** {@code species african-catfish}; in a profile it may name a group of species. */
-  record ForSpecies(Word species, Span span) implements HeadLine {}
+  record ForSpecies(Word species, Span span) implements OfRecipe, OfPremix, OfProfile {
+    @Override
+    public void inRecipe(
+        Consumer<Status> status,
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<Habit> habit,
+        Consumer<Meets> meets,
+        Consumer<Batch> batch) {
+      species.accept(this);
+    }
+
+    @Override
+    public Optional<Amount> doseTold() {
+      return Optional.empty();
+    }
+
+    @Override
+    public void inProfile(
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<ProfileKind> kind,
+        Consumer<Jurisdiction> jurisdiction,
+        Consumer<FromSource> source,
+        Consumer<Status> status) {
+      species.accept(this);
+    }
+  }
 
   /** {@code fish 50 to 250 g}. */
-  record Fish(Range mass, Span span) implements HeadLine {}
+  record Fish(Range mass, Span span) implements OfRecipe, OfProfile {
+    @Override
+    public void inRecipe(
+        Consumer<Status> status,
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<Habit> habit,
+        Consumer<Meets> meets,
+        Consumer<Batch> batch) {
+      fish.accept(this);
+    }
+
+    @Override
+    public void inProfile(
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<ProfileKind> kind,
+        Consumer<Jurisdiction> jurisdiction,
+        Consumer<FromSource> source,
+        Consumer<Status> status) {
+      fish.accept(this);
+    }
+  }
 
   /** {@code habit sinking}. */
-  record Habit(Word habit, Span span) implements HeadLine {}
+  record Habit(Word habit, Span span) implements OfRecipe {
+    @Override
+    public void inRecipe(
+        Consumer<Status> status,
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<Habit> habit,
+        Consumer<Meets> meets,
+        Consumer<Batch> batch) {
+      habit.accept(this);
+    }
+  }
 
   /** {@code meets catfish-grower}; one profile a line. */
-  record Meets(Word profile, Span span) implements HeadLine {}
+  record Meets(Word profile, Span span) implements OfRecipe {
+    @Override
+    public void inRecipe(
+        Consumer<Status> status,
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<Habit> habit,
+        Consumer<Meets> meets,
+        Consumer<Batch> batch) {
+      meets.accept(this);
+    }
+  }
 
   /** {@code batch 60 kg weighed} or {@code batch 60 kg finished}. */
-  record Batch(Amount mass, Word basis, Span span) implements HeadLine {}
+  record Batch(Amount mass, Word basis, Span span) implements OfRecipe {
+    @Override
+    public void inRecipe(
+        Consumer<Status> status,
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<Habit> habit,
+        Consumer<Meets> meets,
+        Consumer<Batch> batch) {
+      batch.accept(this);
+    }
+  }
 
   /** {@code dose 10 g/kg}, in a premix. */
-  record Dose(Amount dose, Span span) implements HeadLine {}
+  record Dose(Amount dose, Span span) implements OfPremix {
+    @Override
+    public Optional<Amount> doseTold() {
+      return Optional.of(dose);
+    }
+  }
 
   /** {@code kind need}, {@code practice} or {@code law}, in a profile. */
-  record ProfileKind(Word kind, Span span) implements HeadLine {}
+  record ProfileKind(Word kind, Span span) implements OfProfile {
+    @Override
+    public void inProfile(
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<ProfileKind> kind,
+        Consumer<Jurisdiction> jurisdiction,
+        Consumer<FromSource> source,
+        Consumer<Status> status) {
+      kind.accept(this);
+    }
+  }
 
   /** {@code jurisdiction EU}, in a profile of law. */
-  record Jurisdiction(Word jurisdiction, Span span) implements HeadLine {}
+  record Jurisdiction(Word jurisdiction, Span span) implements OfProfile {
+    @Override
+    public void inProfile(
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<ProfileKind> kind,
+        Consumer<Jurisdiction> jurisdiction,
+        Consumer<FromSource> source,
+        Consumer<Status> status) {
+      jurisdiction.accept(this);
+    }
+  }
 
   /** {@code source nrc-2011}, in a profile. */
-  record FromSource(Word source, Span span) implements HeadLine {}
+  record FromSource(Word source, Span span) implements OfProfile {
+    @Override
+    public void inProfile(
+        Consumer<ForSpecies> species,
+        Consumer<Fish> fish,
+        Consumer<ProfileKind> kind,
+        Consumer<Jurisdiction> jurisdiction,
+        Consumer<FromSource> source,
+        Consumer<Status> status) {
+      source.accept(this);
+    }
+  }
 }

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 
 /** What a limit is about: its left side. */
 public sealed interface Left {
-  /** What is so of a sum of nutrients, of a ratio, of an inclusion, or of the cost. */
+  /** Applies the one of these that is for its kind. */
   <R> R byKind(
       Function<Nutrients, R> sum,
       Function<Ratio, R> ratio,

@@ -10,7 +10,7 @@ public record OverageLine(Target target, Extra extra, Word purpose, Span span) {
   public sealed interface Target {
     Span span();
 
-    /** What is so of a name, or of lines below a share. */
+    /** Applies the one of these that is for its kind. */
     <R> R byKind(Function<Named, R> named, Function<LinesBelow, R> linesBelow);
 
     /** An ingredient, a group or a code. */
@@ -39,7 +39,7 @@ public record OverageLine(Target target, Extra extra, Word purpose, Span span) {
   public sealed interface Extra {
     Span span();
 
-    /** What is so of a part of the line, or of a mass for each weighing. */
+    /** Applies the one of these that is for its kind. */
     <R> R byKind(Function<OfLine, R> ofLine, Function<PerWeighing, R> perWeighing);
 
     /** {@code 10 %} of the line. */

@@ -20,7 +20,7 @@ public record ProcessLine(
 
   /** What is aimed at. */
   public sealed interface Target {
-    /** What is so of one figure, of a range, or of a word. */
+    /** Applies the one of these that is for its kind. */
     <R> R byKind(
         Function<Exactly, R> exactly, Function<Between, R> between, Function<Manner, R> manner);
 

@@ -15,7 +15,7 @@ public record ShareLine(
 
   /** How much of the subject. */
   public sealed interface Share {
-    /** What is so of a stated share, or of what the others leave. */
+    /** Applies the one of these that is for its kind. */
     <R> R byKind(Function<Stated, R> stated, Function<Rest, R> rest);
 
     Span span();

@@ -7,7 +7,7 @@ import java.util.function.Function;
 public sealed interface Obstacle {
   Pass pass();
 
-  /** What is so of each kind. */
+  /** Applies the one of these that is for its kind. */
   <R> R byKind(
       Function<MoistureUnknown, R> moistureUnknown,
       Function<DriesUpwards, R> driesUpwards,

@@ -6,7 +6,7 @@ import java.util.function.Function;
 
 /** Where an amount goes to be weighed, or why it cannot be. */
 public sealed interface Placing {
-  /** What is so where it is weighed, where it is too little, or where it is too much. */
+  /** Applies the one of these that is for its kind. */
   <R> R byKind(
       Function<Placed, R> placed, Function<TooLittle, R> tooLittle, Function<TooMuch, R> tooMuch);
 

@@ -28,7 +28,7 @@ public record Carryover(
 
   /** What is left behind, and how people call it. */
   public sealed interface Left {
-    /** What is so of an ingredient, of those of a trait, or of more of a nutrient than is good. */
+    /** Applies the one of these that is for its kind. */
     <R> R byKind(Function<Held, R> held, Function<Marked, R> marked, Function<Above, R> above);
 
     String words();

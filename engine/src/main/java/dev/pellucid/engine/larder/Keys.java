@@ -29,7 +29,7 @@ record Keys(String thing, List<Key<?>> names, Optional<Others> others) {
 
   /** What stands behind a key. */
   sealed interface Holds {
-    /** What is so of any text, of one of some words, of a list, or of a block. */
+    /** Applies the one of these that is for its kind. */
     <R> R byKind(
         Function<Text, R> text,
         Function<Words, R> words,

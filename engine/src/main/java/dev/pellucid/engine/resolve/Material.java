@@ -15,11 +15,11 @@ public sealed interface Material {
   /** For people. */
   String title();
 
-  /** What is so of an ingredient, of a premix, or of finished feed that is worked in again. */
+  /** Applies the one of these that is for its kind. */
   <R> R byKind(
       Function<Single, R> single, Function<Premixed, R> premixed, Function<Reworked, R> reworked);
 
-  /** What is so of an ingredient, or of the parts of what is made here of several. */
+  /** Applies the first to an ingredient, and the second to what a premix or rework is made of. */
   default <R> R opened(Function<Single, R> single, Function<ResolvedPremix, R> parts) {
     return byKind(
         single,

@@ -7,7 +7,6 @@ import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile.PremixFile;
-import dev.pellucid.syntax.HeadLine;
 import dev.pellucid.syntax.OverageLine;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
@@ -98,14 +97,14 @@ final class PremixResolver {
 
   /** A dose that is written and could not be read has been spoken of. */
   private boolean hasUnreadDose() {
-    return file.head().stream().noneMatch(HeadLine.Dose.class::isInstance)
+    return file.head().stream().allMatch(line -> line.doseTold().isEmpty())
         && UnreadHead.has(file.source(), "dose");
   }
 
   private Optional<Share> dose() {
     return file.head().stream()
-        .filter(HeadLine.Dose.class::isInstance)
-        .map(line -> Lines.exact(((HeadLine.Dose) line).dose()))
+        .flatMap(line -> line.doseTold().stream())
+        .map(Lines::exact)
         .filter(Share::isPositive)
         .findFirst();
   }

@@ -58,18 +58,15 @@ final class ProfileResolver {
     return new Resolution<>(Optional.of(profile), findings, scope.reads());
   }
 
-  private void head(HeadLine line) {
-    if (line instanceof HeadLine.ForSpecies one) {
-      species(one.species());
-    } else if (line instanceof HeadLine.Fish range) {
-      fish = Optional.of(range.mass());
-    } else if (line instanceof HeadLine.ProfileKind told) {
-      kind = Limit.Kind.valueOf(told.kind().text().toUpperCase(Locale.ROOT));
-    } else if (line instanceof HeadLine.Jurisdiction where) {
-      jurisdiction = Optional.of(where.jurisdiction().text());
-    } else if (line instanceof HeadLine.FromSource from) {
-      source = limits.source(from.source());
-    }
+  /** The status of a profile is for people. */
+  private void head(HeadLine.OfProfile line) {
+    line.inProfile(
+        told -> species(told.species()),
+        told -> fish = Optional.of(told.mass()),
+        told -> kind = Limit.Kind.valueOf(told.kind().text().toUpperCase(Locale.ROOT)),
+        told -> jurisdiction = Optional.of(told.jurisdiction().text()),
+        told -> source = limits.source(told.source()),
+        status -> {});
   }
 
   private void species(Word name) {

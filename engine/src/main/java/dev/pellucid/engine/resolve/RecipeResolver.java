@@ -127,22 +127,20 @@ final class RecipeResolver {
         .anyMatch(line -> line.purpose().text().equals("stability"));
   }
 
-  private void head(HeadLine line) {
-    if (line instanceof HeadLine.Status told) {
-      status = told.status().text();
-    } else if (line instanceof HeadLine.ForSpecies told) {
-      species(told.species());
-    } else if (line instanceof HeadLine.Fish told) {
-      fish = Optional.of(told.mass());
-    } else if (line instanceof HeadLine.Habit told) {
-      habit = Optional.of(told.habit().text());
-    } else if (line instanceof HeadLine.Meets told) {
-      profile(told.profile());
-    } else if (line instanceof HeadLine.Batch told) {
-      BatchBasis basis =
-          told.basis().text().equals("finished") ? BatchBasis.FINISHED : BatchBasis.WEIGHED;
-      batch = Optional.of(new BatchSize(told.mass().base(), basis, told.mass()));
-    }
+  private void head(HeadLine.OfRecipe line) {
+    line.inRecipe(
+        told -> status = told.status().text(),
+        told -> species(told.species()),
+        told -> fish = Optional.of(told.mass()),
+        told -> habit = Optional.of(told.habit().text()),
+        told -> profile(told.profile()),
+        told -> batch = Optional.of(size(told)));
+  }
+
+  private static BatchSize size(HeadLine.Batch told) {
+    BatchBasis basis =
+        told.basis().text().equals("finished") ? BatchBasis.FINISHED : BatchBasis.WEIGHED;
+    return new BatchSize(told.mass().base(), basis, told.mass());
   }
 
   private void species(Word name) {

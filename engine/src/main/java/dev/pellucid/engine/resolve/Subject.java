@@ -12,7 +12,7 @@ public sealed interface Subject {
   /** As one writes it: {@code lysine : crude-protein}. */
   String text();
 
-  /** What is so of a sum of nutrients, of a ratio, of an inclusion, or of the cost. */
+  /** Applies the one of these that is for its kind. */
   <R> R byKind(
       Function<Nutrients, R> sum,
       Function<Ratio, R> ratio,
