@@ -146,6 +146,7 @@ final class Rooms {
         Room.of(
             "engine.judge",
             9,
+            "measure",
             "syntax",
             "engine.quantity",
             "engine.larder",
