@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.Balances;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.compute.Stage;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Resolver;
 import dev.pellucid.engine.resolve.Reworks;
@@ -44,7 +44,7 @@ class IndependentReckoningTest {
     for (String path : folder.data()) {
       data.put(path, folder.read(path, findings).orElseThrow());
     }
-    Larder larder = LarderReader.read(data, new TreeMap<>()).larder();
+    FeedTables tables = TablesReader.read(data, new TreeMap<>()).tables();
     List<FeedFile.PremixFile> premixes = new ArrayList<>();
     for (String path : folder.ending(".premix")) {
       premixes.add((FeedFile.PremixFile) parsed(folder, path, findings));
@@ -53,12 +53,12 @@ class IndependentReckoningTest {
     Resolver resolver =
         Resolver.prepare(
                 new Resolver.Named(
-                    larder, premixes, List.of(), Map.of(), Reworks.NONE, Days.on(day)),
+                    tables, premixes, List.of(), Map.of(), Reworks.NONE, Days.on(day)),
                 java.util.Optional.empty())
             .resolver();
     FeedFile recipe = parsed(folder, "catfish/CG-36.recipe", findings);
     var resolved = resolver.recipe((FeedFile.RecipeFile) recipe).thing().orElseThrow();
-    feed = new FeedComputer(larder).compute(resolved).feed().orElseThrow();
+    feed = new FeedComputer(tables).compute(resolved).feed().orElseThrow();
   }
 
   private static FeedFile parsed(Texts folder, String path, List<Finding> findings)
@@ -90,7 +90,7 @@ class IndependentReckoningTest {
   @Test
   @DisplayName("mass is kept in every stage and dry matter through all of them")
   void conserved() {
-    for (End end : End.values()) {
+    for (Scenario end : Scenario.values()) {
       Balance balance = feed.balances().at(end);
       double withCoat = balance.finished() * (1 - balance.moisture());
       boolean coated = false;
@@ -107,12 +107,12 @@ class IndependentReckoningTest {
   /** The calculator takes what is untold for nothing at both ends; here it is bounded when rich. */
   private static void assertPoorest(String nutrient, double poorest) {
     int index = feed.nutrients().named(nutrient).orElseThrow().index();
-    assertEquals(poorest, feed.content(End.POOREST, index), 1e-9 * poorest);
+    assertEquals(poorest, feed.content(Scenario.POOREST, index), 1e-9 * poorest);
   }
 
   private static void assertContent(String nutrient, double poorest, double richest) {
     int index = feed.nutrients().named(nutrient).orElseThrow().index();
-    assertEquals(poorest, feed.content(End.POOREST, index), 1e-9 * poorest);
-    assertEquals(richest, feed.content(End.RICHEST, index), 1e-9 * richest);
+    assertEquals(poorest, feed.content(Scenario.POOREST, index), 1e-9 * poorest);
+    assertEquals(richest, feed.content(Scenario.RICHEST, index), 1e-9 * richest);
   }
 }

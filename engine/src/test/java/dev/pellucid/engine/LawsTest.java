@@ -160,7 +160,7 @@ class LawsTest {
 
   private static boolean isRule(JavaClass type) {
     return type.isAssignableTo(Rule.class)
-        || type.isAssignableTo("dev.pellucid.engine.made.RecordRule");
+        || type.isAssignableTo("dev.pellucid.engine.records.RecordRule");
   }
 
   private static boolean isConstant(JavaField field) {

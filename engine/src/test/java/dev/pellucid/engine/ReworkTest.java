@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.CheckReport;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Subject;
@@ -189,7 +189,7 @@ class ReworkTest {
         .at(
             new Subject.Nutrients(List.of(nutrient), nutrient.name()),
             new Basis.AsFed(),
-            End.EXPECTED)
+            Scenario.EXPECTED)
         .value();
   }
 }

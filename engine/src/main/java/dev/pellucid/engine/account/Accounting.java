@@ -5,13 +5,13 @@ import dev.pellucid.engine.account.Account.Inclusion;
 import dev.pellucid.engine.account.Account.LineCost;
 import dev.pellucid.engine.account.Account.LineShare;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.RetentionGap;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.judge.LimitStatus;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
 import java.util.LinkedHashMap;
@@ -82,7 +82,7 @@ final class Accounting {
     Readings readings = new Readings(feed);
     for (Nutrient nutrient : feed.nutrients().inOrder()) {
       Subject alone = new Subject.Nutrients(List.of(nutrient), nutrient.name());
-      Reading reading = readings.at(alone, new Basis.AsFed(), End.EXPECTED);
+      Reading reading = readings.at(alone, new Basis.AsFed(), Scenario.EXPECTED);
       contents.put(
           nutrient.name(),
           new Content(

@@ -2,8 +2,8 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.larder.Ingredient.Cap;
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Ingredient.Cap;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
@@ -28,7 +28,7 @@ final class AboveCap implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe
         .feed()
         .ifPresent(feed -> feed.recipe().species().ifPresent(species -> look(feed, species, out)));
@@ -79,7 +79,7 @@ final class AboveCap implements Rule {
                 + " %")
         .labelled(cap.because())
         .seeing("cap written", cap.place())
-        .noting("the cap is " + cap.source().standing().inWords())
+        .noting("the cap is " + cap.source().reliability().inWords())
         .helping("lower " + name + ", or change the cap on purpose")
         .about(new About(name, About.Side.MAX, largest.path()));
   }

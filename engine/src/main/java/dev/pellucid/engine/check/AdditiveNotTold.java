@@ -1,9 +1,9 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Ingredient.Trait;
-import dev.pellucid.engine.larder.LabelRules;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.Trait;
+import dev.pellucid.engine.data.LabelRules;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
@@ -29,8 +29,8 @@ final class AdditiveNotTold implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
-    boolean apart = recipe.larder().label().filter(LabelRules::additivesApart).isPresent();
+  public void look(RuleContext recipe, Remarks out) {
+    boolean apart = recipe.tables().label().filter(LabelRules::additivesApart).isPresent();
     if (!apart || recipe.recipe().label().isEmpty() || recipe.feed().isEmpty()) {
       return;
     }

@@ -2,9 +2,9 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.check.Contributors.Contributor;
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
@@ -46,11 +46,11 @@ final class BrokenLimit implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.feed().ifPresent(feed -> look(recipe, feed, out));
   }
 
-  private void look(Inspection recipe, ComputedFeed feed, Remarks out) {
+  private void look(RuleContext recipe, ComputedFeed feed, Remarks out) {
     for (LimitStatus status : recipe.limits()) {
       if (status.limit().side() == side && status.state() == LimitStatus.State.BROKEN) {
         out.accept(finding(recipe, feed, status), status);
@@ -58,7 +58,7 @@ final class BrokenLimit implements Rule {
     }
   }
 
-  private Finding finding(Inspection recipe, ComputedFeed feed, LimitStatus status) {
+  private Finding finding(RuleContext recipe, ComputedFeed feed, LimitStatus status) {
     Verdict verdict = status.verdict();
     Limit limit = status.limit();
     Contributors contributors = Contributors.of(feed, verdict);
@@ -79,7 +79,7 @@ final class BrokenLimit implements Rule {
         .about(new About(limit.subject().text(), about, path));
   }
 
-  static String headline(Inspection recipe, Limit limit, Verdict.Shown shown) {
+  static String headline(RuleContext recipe, Limit limit, Verdict.Shown shown) {
     LimitWords words = new LimitWords(limit);
     return is(told(limit.subject()), limit, shown.certainty())
         + words.against(recipe, shown.figure(), words.terms());
@@ -188,7 +188,7 @@ final class BrokenLimit implements Rule {
 
   private Finding help(
       Finding finding,
-      Inspection recipe,
+      RuleContext recipe,
       ComputedFeed feed,
       Verdict verdict,
       Optional<Contributor> largest) {

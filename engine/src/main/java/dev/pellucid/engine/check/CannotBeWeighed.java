@@ -1,10 +1,10 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.floor.FloorLine;
-import dev.pellucid.engine.floor.FloorPlan;
-import dev.pellucid.engine.floor.Placing;
-import dev.pellucid.engine.larder.Plant;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.weighing.Placing;
+import dev.pellucid.engine.weighing.WeighingLine;
+import dev.pellucid.engine.weighing.WeighingPlan;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.Optional;
@@ -22,19 +22,19 @@ final class CannotBeWeighed implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.floor().ifPresent(floor -> look(floor, out));
   }
 
-  private static void look(OnTheFloor floor, Consumer<Finding> out) {
-    FloorPlan plan = floor.plan();
+  private static void look(WeighedBatch floor, Consumer<Finding> out) {
+    WeighingPlan plan = floor.plan();
     Stream.concat(plan.mix().stream(), plan.coat().stream())
         .filter(line -> !line.weighable() && line.target() > 0)
         .flatMap(line -> finding(line, floor.plant()).stream())
         .forEach(out);
   }
 
-  private static Optional<Finding> finding(FloorLine line, Plant plant) {
+  private static Optional<Finding> finding(WeighingLine line, Plant plant) {
     return line.placing()
         .byKind(
             placed -> Optional.empty(),
@@ -42,7 +42,7 @@ final class CannotBeWeighed implements Rule {
             much -> Optional.of(tooMuch(line, much, plant)));
   }
 
-  private static Finding tooLittle(FloorLine line, Placing.TooLittle little) {
+  private static Finding tooLittle(WeighingLine line, Placing.TooLittle little) {
     return Finding.warning(
             CODE,
             line.line().name(),
@@ -56,7 +56,7 @@ final class CannotBeWeighed implements Rule {
         .helping("make a larger batch, weigh on a finer scale, or put it into a premix");
   }
 
-  private static Finding tooMuch(FloorLine line, Placing.TooMuch much, Plant plant) {
+  private static Finding tooMuch(WeighingLine line, Placing.TooMuch much, Plant plant) {
     return Finding.warning(
             CODE,
             line.line().name(),

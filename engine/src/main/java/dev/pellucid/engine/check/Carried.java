@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;

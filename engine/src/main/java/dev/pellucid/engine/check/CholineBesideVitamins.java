@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.finding.About;
@@ -19,7 +19,7 @@ final class CholineBesideVitamins implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (Line line : recipe.recipe().lines()) {
       boolean kept = line.material().premixed().flatMap(ResolvedPremix::keeping).isPresent();
       if (kept && !Carried.with(line, Trait.VITAMIN).isEmpty()) {

@@ -1,10 +1,10 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
-import dev.pellucid.engine.larder.LabelRules;
-import dev.pellucid.engine.larder.LabelRules.Compulsory;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.LabelRules;
+import dev.pellucid.engine.data.LabelRules.Compulsory;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Label;
 import dev.pellucid.finding.About;
@@ -23,8 +23,8 @@ final class ConstituentNotDeclared implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
-    Optional<LabelRules> rules = recipe.larder().label();
+  public void look(RuleContext recipe, Remarks out) {
+    Optional<LabelRules> rules = recipe.tables().label();
     Optional<Label> label = recipe.recipe().label();
     if (rules.isEmpty() || label.isEmpty() || recipe.feed().isEmpty()) {
       return;
@@ -38,18 +38,19 @@ final class ConstituentNotDeclared implements Rule {
     }
   }
 
-  private static boolean holds(Compulsory one, Inspection recipe, ComputedFeed feed) {
+  private static boolean holds(Compulsory one, RuleContext recipe, ComputedFeed feed) {
     boolean thisSpecies =
         one.species().isEmpty()
             || recipe.recipe().species().filter(s -> s.is(one.species().get())).isPresent();
     int index = feed.nutrients().named(one.nutrient()).orElseThrow().index();
     return thisSpecies
-        && (one.above().isEmpty() || feed.content(End.EXPECTED, index) > one.above().getAsDouble());
+        && (one.above().isEmpty()
+            || feed.content(Scenario.EXPECTED, index) > one.above().getAsDouble());
   }
 
   private static Finding finding(
       Compulsory one, Nutrient nutrient, Label label, ComputedFeed feed) {
-    double content = nutrient.unit().fromBase(feed.content(End.EXPECTED, nutrient.index()));
+    double content = nutrient.unit().fromBase(feed.content(Scenario.EXPECTED, nutrient.index()));
     String figure = Figures.visible(content, content < 1 ? 2 : 1) + " " + nutrient.unit().symbol();
     return Finding.error(CODE, label.heading(), "the label does not declare " + one.nutrient())
         .seeing("asked for", one.place())

@@ -1,11 +1,11 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.judge.Verdict;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Subject;
@@ -43,7 +43,7 @@ final class Contributors {
     Subject subject = verdict.limit().subject();
     Contributors there = of(feed, row -> brings(feed, subject, verdict.end(), told, row));
     return there.largestFirst.isEmpty()
-        ? of(feed, row -> brings(feed, subject, End.EXPECTED, told, row))
+        ? of(feed, row -> brings(feed, subject, Scenario.EXPECTED, told, row))
         : there;
   }
 
@@ -70,7 +70,8 @@ final class Contributors {
     return largestFirst.stream().findFirst();
   }
 
-  private static double brings(ComputedFeed feed, Subject subject, End end, boolean told, Row row) {
+  private static double brings(
+      ComputedFeed feed, Subject subject, Scenario end, boolean told, Row row) {
     return subject.byKind(
         sum -> brings(feed, sum.nutrients(), end, told, row),
         ratio -> brings(feed, ratio.over().nutrients(), end, told, row),
@@ -79,12 +80,12 @@ final class Contributors {
   }
 
   private static double brings(
-      ComputedFeed feed, List<Nutrient> nutrients, End end, boolean told, Row row) {
+      ComputedFeed feed, List<Nutrient> nutrients, Scenario end, boolean told, Row row) {
     double amount = 0;
     for (Nutrient nutrient : nutrients) {
       boolean water = feed.nutrients().isMoisture(nutrient.index());
       boolean open = told && row.composition().maybeMore().get(nutrient.index());
-      amount += water ? 0 : row.amount(open ? End.EXPECTED : end, nutrient.index());
+      amount += water ? 0 : row.amount(open ? Scenario.EXPECTED : end, nutrient.index());
     }
     return amount;
   }

@@ -20,7 +20,7 @@ final class CoolerCannotDry implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.balances().expected().stages().stream()
         .filter(stage -> stage.pass().step() == Step.COOL && stage.evaporable().isPresent())
         .filter(stage -> Closeness.isAbove(stage.evaporated(), stage.evaporable().getAsDouble()))

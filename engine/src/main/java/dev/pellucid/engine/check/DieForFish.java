@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.Setting;
@@ -23,7 +23,7 @@ final class DieForFish implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Passes passes = recipe.recipe().process();
     Optional<Setting> die = passes.die();
     Optional<Range> fish = recipe.recipe().fish();
@@ -70,7 +70,7 @@ final class DieForFish implements Rule {
                 + " to "
                 + Figures.plain(thickest, Unit.MM))
         .seeing("pellet sizes written", size.place())
-        .noting("the sizes are " + size.source().standing().inWords())
+        .noting("the sizes are " + size.source().reliability().inWords())
         .helping((thick ? "take a finer die" : "take a coarser die") + ", or feed other fish");
   }
 }

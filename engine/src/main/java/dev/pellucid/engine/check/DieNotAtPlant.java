@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Plant;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.Setting;
@@ -24,10 +24,10 @@ final class DieNotAtPlant implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Passes passes = recipe.recipe().process();
     Optional<Setting> die = passes.die();
-    Optional<Plant> plant = recipe.larder().plant().filter(one -> !one.dies().isEmpty());
+    Optional<Plant> plant = recipe.tables().plant().filter(one -> !one.dies().isEmpty());
     if (die.isPresent() && plant.isPresent() && !has(plant.get(), die.get().aim())) {
       out.accept(finding(die.get(), plant.get()));
     }

@@ -1,10 +1,10 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.larder.Ingredient.Form;
-import dev.pellucid.engine.larder.Practice.BoundOf;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.Ingredient.Form;
+import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Passes;
@@ -33,12 +33,12 @@ final class FeedOutsidePractice implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
-    OutsidePractice practice = new OutsidePractice(CODE, recipe.larder().practice(), out);
+  public void look(RuleContext recipe, Remarks out) {
+    OutsidePractice practice = new OutsidePractice(CODE, recipe.tables().practice(), out);
     recipe.feed().ifPresent(feed -> new Look(recipe, feed, practice).all());
   }
 
-  private record Look(Inspection recipe, ComputedFeed feed, OutsidePractice practice) {
+  private record Look(RuleContext recipe, ComputedFeed feed, OutsidePractice practice) {
     void all() {
       moisture();
       starch();
@@ -88,7 +88,7 @@ final class FeedOutsidePractice implements Rule {
           .named(nutrient)
           .ifPresent(
               one -> {
-                ToDoubleFunction<Row> amount = row -> row.amount(End.EXPECTED, one.index());
+                ToDoubleFunction<Row> amount = row -> row.amount(Scenario.EXPECTED, one.index());
                 double share = sum(mix(), amount) / feed.balances().expected().mix();
                 hold(which, largest(mix(), amount), what, share);
               });
@@ -116,7 +116,7 @@ final class FeedOutsidePractice implements Rule {
           .or(
               () ->
                   recipe
-                      .larder()
+                      .tables()
                       .plant()
                       .flatMap(plant -> plant.coater())
                       .map(coater -> coater.name().toLowerCase(java.util.Locale.ROOT)));

@@ -28,11 +28,11 @@ final class FishOutsideProfile implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.recipe().fish().ifPresent(fish -> look(recipe, fish, out));
   }
 
-  private static void look(Inspection recipe, Range fish, Consumer<Finding> out) {
+  private static void look(RuleContext recipe, Range fish, Consumer<Finding> out) {
     for (Limit.Kind kind : List.of(Limit.Kind.NEED, Limit.Kind.PRACTICE)) {
       List<Profile> profiles =
           recipe.recipe().profiles().stream()

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Practice;
+import dev.pellucid.engine.data.Practice;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.syntax.Property;
 import java.util.Comparator;
@@ -17,16 +17,16 @@ final class Heat {
   private Heat() {}
 
   /** The hottest of the settings that may heat the mix, at the hot end of what is taken. */
-  static Optional<Setting> possible(Inspection recipe) {
+  static Optional<Setting> possible(RuleContext recipe) {
     return hottest(recipe, Setting::most);
   }
 
   /** Whether the mix is heated even at the cool end of what is taken. */
-  static boolean isCertain(Inspection recipe) {
+  static boolean isCertain(RuleContext recipe) {
     return hottest(recipe, Setting::least).isPresent();
   }
 
-  private static Optional<Setting> hottest(Inspection recipe, ToDoubleFunction<Setting> end) {
+  private static Optional<Setting> hottest(RuleContext recipe, ToDoubleFunction<Setting> end) {
     double from = from(recipe);
     return recipe.recipe().process().inOrder().stream()
         .filter(pass -> pass.step().heats())
@@ -36,9 +36,9 @@ final class Heat {
   }
 
   /** In °C. */
-  static double from(Inspection recipe) {
+  static double from(RuleContext recipe) {
     return recipe
-        .larder()
+        .tables()
         .practice()
         .bound(Practice.BoundOf.CONDITIONING_TEMPERATURE)
         .map(bound -> bound.low())

@@ -20,7 +20,7 @@ final class LabelAboveMaximum implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (ClaimAboveLaw above : recipe.judgement().aboveLaw()) {
       Finding finding = finding(recipe, above);
       recipe
@@ -30,7 +30,7 @@ final class LabelAboveMaximum implements Rule {
     }
   }
 
-  private static Finding finding(Inspection recipe, ClaimAboveLaw above) {
+  private static Finding finding(RuleContext recipe, ClaimAboveLaw above) {
     Limit limit = above.limit();
     LimitWords words = new LimitWords(limit);
     String name = above.claim().nutrient().name();

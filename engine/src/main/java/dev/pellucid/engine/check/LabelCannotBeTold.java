@@ -2,9 +2,9 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.judge.LabelVerdict.Outcome;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -22,7 +22,7 @@ final class LabelCannotBeTold implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (LabelVerdict verdict : recipe.judgement().claims()) {
       if (verdict.outcome() == Outcome.CANNOT_TELL) {
         recipe.feed().ifPresent(feed -> out.accept(finding(verdict, feed)));

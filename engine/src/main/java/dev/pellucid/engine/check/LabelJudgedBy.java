@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.data.Tolerance.Side;
 import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.judge.LabelVerdict.Outcome;
-import dev.pellucid.engine.larder.Tolerance.Side;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -28,7 +28,7 @@ final class LabelJudgedBy implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.judgement().claims().stream()
         .filter(verdict -> verdict.outcome() == outcome)
         .forEach(verdict -> out.accept(finding(verdict)));

@@ -14,13 +14,13 @@ final class LabelWithoutRules implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
-    if (recipe.larder().settings().label().isEmpty()) {
+  public void look(RuleContext recipe, Remarks out) {
+    if (recipe.tables().settings().label().isEmpty()) {
       recipe.recipe().label().ifPresent(label -> out.accept(finding(recipe, label)));
     }
   }
 
-  private static Finding finding(Inspection recipe, Label label) {
+  private static Finding finding(RuleContext recipe, Label label) {
     return Finding.note(
             CODE, label.heading(), "the label of " + recipe.recipe().code() + " is not checked")
         .noting("pellucid.yaml names no label rules")

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.data.LabelRules;
 import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.judge.LabelVerdict.Outcome;
-import dev.pellucid.engine.larder.LabelRules;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -20,10 +20,10 @@ final class LabelWithoutTolerance implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (LabelVerdict verdict : recipe.judgement().claims()) {
       if (verdict.outcome() == Outcome.NO_TOLERANCE) {
-        recipe.larder().label().ifPresent(rules -> out.accept(finding(verdict, rules)));
+        recipe.tables().label().ifPresent(rules -> out.accept(finding(verdict, rules)));
       }
     }
   }

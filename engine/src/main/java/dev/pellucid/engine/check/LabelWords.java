@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.data.Tolerance.Side;
 import dev.pellucid.engine.judge.LabelVerdict;
-import dev.pellucid.engine.larder.Tolerance.Side;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Label.Claim;
 import dev.pellucid.engine.resolve.Label.Manner;

@@ -14,7 +14,7 @@ import java.util.List;
 public record LetPass(Finding finding, Waiver waiver) {
 
   /** What the waivers of a recipe let pass, in the order of its limits. */
-  public static List<LetPass> of(Inspection recipe) {
+  public static List<LetPass> of(RuleContext recipe) {
     List<LimitStatus> waived = recipe.limits().stream().filter(LimitStatus::isLetPass).toList();
     if (waived.isEmpty()) {
       return List.of();

@@ -26,7 +26,7 @@ final class LimitWords {
    *
    * @param after what is said behind the figure and its unit
    */
-  String against(Inspection recipe, double base, String after) {
+  String against(RuleContext recipe, double base, String after) {
     Figures.Pair figures = against(base);
     return figures.value()
         + unit()
@@ -38,10 +38,10 @@ final class LimitWords {
         + unit();
   }
 
-  private String bound(Inspection recipe) {
+  private String bound(RuleContext recipe) {
     String word = limit.side() == Bound.Side.MIN ? "minimum" : "maximum";
     if (limit.origin().kind() == Limit.Kind.LAW) {
-      String where = recipe.larder().settings().jurisdiction().map(j -> " (" + j + ")").orElse("");
+      String where = recipe.tables().settings().jurisdiction().map(j -> " (" + j + ")").orElse("");
       return "legal " + word + where;
     }
     return limit.waiver().isPresent() ? word + " under its waiver" : word;

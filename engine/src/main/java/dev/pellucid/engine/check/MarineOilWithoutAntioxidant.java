@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
@@ -17,7 +17,7 @@ final class MarineOilWithoutAntioxidant implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     List<Line> lines = recipe.recipe().lines();
     if (lines.stream().anyMatch(line -> !Carried.with(line, Trait.ANTIOXIDANT).isEmpty())) {
       return;

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
@@ -18,7 +18,7 @@ final class Medicated implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (Line line : recipe.recipe().lines()) {
       Carried.with(line, Trait.MEDICATED).forEach(one -> out.accept(finding(line, one)));
     }

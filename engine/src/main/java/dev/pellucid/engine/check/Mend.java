@@ -33,7 +33,7 @@ final class Mend {
   private final Line rest;
   private final List<LimitStatus> before;
 
-  private Mend(Inspection recipe, ComputedFeed feed, Verdict broken, Line rest) {
+  private Mend(RuleContext recipe, ComputedFeed feed, Verdict broken, Line rest) {
     this.feed = feed;
     this.broken = broken;
     this.rest = rest;
@@ -52,7 +52,7 @@ final class Mend {
   }
 
   /** Empty where no such change keeps the limit, or there is no rest. */
-  static Optional<Change> smallest(Inspection recipe, ComputedFeed feed, Verdict broken) {
+  static Optional<Change> smallest(RuleContext recipe, ComputedFeed feed, Verdict broken) {
     Optional<Line> rest = feed.recipe().rest();
     return rest.flatMap(line -> new Mend(recipe, feed, broken, line).smallest());
   }

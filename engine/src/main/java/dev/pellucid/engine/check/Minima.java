@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.syntax.Bound;
 import java.util.HashMap;

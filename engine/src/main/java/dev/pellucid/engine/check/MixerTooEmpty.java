@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.floor.Loads;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
+import dev.pellucid.engine.weighing.Loads;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 
@@ -16,7 +16,7 @@ final class MixerTooEmpty implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     if (recipe.floor().isPresent() && recipe.recipe().batch().isPresent()) {
       BatchSize batch = recipe.recipe().batch().get();
       recipe

@@ -26,7 +26,7 @@ final class Obstacles implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe
         .balances()
         .obstacle()

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Practice;
-import dev.pellucid.engine.larder.Practice.BoundOf;
-import dev.pellucid.engine.larder.Practice.PracticeBound;
+import dev.pellucid.engine.data.Practice;
+import dev.pellucid.engine.data.Practice.BoundOf;
+import dev.pellucid.engine.data.Practice.PracticeBound;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -58,9 +58,9 @@ public final class OutsidePractice {
         .seeing("source of the bound", bound.source().declared())
         .noting(
             bound.source().cite().isEmpty()
-                ? "the bound is " + bound.source().standing().inWords()
+                ? "the bound is " + bound.source().reliability().inWords()
                 : "the bound is "
-                    + bound.source().standing().inWords()
+                    + bound.source().reliability().inWords()
                     + ": "
                     + bound.source().cite())
         .helping(

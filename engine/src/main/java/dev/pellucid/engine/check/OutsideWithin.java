@@ -20,7 +20,7 @@ final class OutsideWithin implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     List<Line> lines = recipe.recipe().lines();
     boolean tooHigh = WithinLeavesNoFeed.floorsTooHigh(lines);
     boolean tooLow = WithinLeavesNoFeed.ceilingsTooLow(lines);

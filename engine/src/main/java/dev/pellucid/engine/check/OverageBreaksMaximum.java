@@ -21,7 +21,7 @@ final class OverageBreaksMaximum implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (LimitStatus status : recipe.limits()) {
       status
           .withoutOverage()
@@ -29,7 +29,7 @@ final class OverageBreaksMaximum implements Rule {
     }
   }
 
-  private static Finding finding(Inspection recipe, Verdict broken, double without) {
+  private static Finding finding(RuleContext recipe, Verdict broken, double without) {
     Limit limit = broken.limit();
     LimitWords words = new LimitWords(limit);
     Optional<Line> line = line(recipe, broken);
@@ -53,7 +53,7 @@ final class OverageBreaksMaximum implements Rule {
   }
 
   /** The largest contributor among the lines with overage. */
-  private static Optional<Line> line(Inspection recipe, Verdict broken) {
+  private static Optional<Line> line(RuleContext recipe, Verdict broken) {
     return recipe
         .feed()
         .flatMap(

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
@@ -19,7 +19,7 @@ final class OwnSpeciesProtein implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.recipe().species().ifPresent(species -> look(recipe.recipe().lines(), species, out));
   }
 

@@ -26,7 +26,7 @@ final class PremixOffDose implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Map<String, Supplied.Used> together = new LinkedHashMap<>();
     Supplied.premixes(
         recipe.recipe(), used -> together.merge(used.premix().code(), used, PremixOffDose::plus));

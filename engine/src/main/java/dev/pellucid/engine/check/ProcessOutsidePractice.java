@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.Obstacle;
-import dev.pellucid.engine.larder.Practice.BoundOf;
+import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Passes;
@@ -23,8 +23,8 @@ final class ProcessOutsidePractice implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
-    OutsidePractice practice = new OutsidePractice(CODE, recipe.larder().practice(), out);
+  public void look(RuleContext recipe, Remarks out) {
+    OutsidePractice practice = new OutsidePractice(CODE, recipe.tables().practice(), out);
     Passes passes = recipe.recipe().process();
     boolean steamed = passes.has(Step.CONDITION);
     boolean cold = recipe.balances().obstacle().filter(Obstacle::isCold).isPresent();

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Ingredient.Trait;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.About;
@@ -24,7 +24,7 @@ final class RawNeedsHeat implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     boolean heated = Heat.isCertain(recipe);
     String from = Figures.plain(Heat.from(recipe), Unit.CELSIUS);
     for (Line line : recipe.recipe().lines()) {

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material.Reworked;
 import dev.pellucid.finding.Code;
@@ -20,7 +20,7 @@ final class ReworkOfOtherSpecies implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Optional<Species> here = recipe.recipe().species();
     for (Line line : recipe.recipe().lines()) {
       Optional<Reworked> rework = line.material().reworked();

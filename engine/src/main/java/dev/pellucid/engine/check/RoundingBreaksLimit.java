@@ -1,9 +1,9 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.floor.FloorLine;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.weighing.WeighingLine;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -22,11 +22,11 @@ final class RoundingBreaksLimit implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.floor().ifPresent(floor -> look(recipe, floor, out));
   }
 
-  private static void look(Inspection recipe, OnTheFloor floor, Remarks out) {
+  private static void look(RuleContext recipe, WeighedBatch floor, Remarks out) {
     for (int i = 0; i < recipe.limits().size(); i++) {
       LimitStatus written = recipe.limits().get(i);
       Verdict rounded = floor.asRounded().get(i);
@@ -37,10 +37,10 @@ final class RoundingBreaksLimit implements Rule {
   }
 
   private static Finding finding(
-      Inspection recipe, OnTheFloor floor, Verdict written, Verdict rounded) {
+      RuleContext recipe, WeighedBatch floor, Verdict written, Verdict rounded) {
     LimitWords words = new LimitWords(rounded.limit());
     boolean min = rounded.limit().side() == Bound.Side.MIN;
-    FloorLine most = mostRounded(floor);
+    WeighingLine most = mostRounded(floor);
     return Finding.error(
             CODE,
             most.line().name(),
@@ -60,17 +60,17 @@ final class RoundingBreaksLimit implements Rule {
                 List.of(most.line().material().name())));
   }
 
-  private static FloorLine mostRounded(OnTheFloor floor) {
+  private static WeighingLine mostRounded(WeighedBatch floor) {
     return Stream.concat(floor.plan().mix().stream(), floor.plan().coat().stream())
         .max(Comparator.comparingDouble(line -> Math.abs(part(line))))
         .orElseThrow();
   }
 
-  private static double part(FloorLine line) {
+  private static double part(WeighingLine line) {
     return line.target() == 0 ? 0 : line.actual() / line.target() - 1;
   }
 
-  private static String off(FloorLine line) {
+  private static String off(WeighingLine line) {
     Figures.Pair kg = Figures.apart(line.actual(), line.target(), 2);
     return "weighed as " + kg.value() + " kg for " + kg.other() + " kg, rounded most";
   }

@@ -12,5 +12,5 @@ public interface Rule {
   }
 
   /** Looks at one recipe and says what it finds; silent on what cannot be judged. */
-  void look(Inspection recipe, Remarks out);
+  void look(RuleContext recipe, Remarks out);
 }

@@ -78,16 +78,16 @@ public final class Rules {
   private Rules() {}
 
   /** All that the rules say of a recipe, in their order. */
-  public static List<Remark> remarks(Inspection recipe) {
+  public static List<Remark> remarks(RuleContext recipe) {
     return remarks(ALL, recipe);
   }
 
   /** What they say of the limits that it breaks, for a feed as it was made. */
-  public static List<Remark> ofLimits(Inspection recipe) {
+  public static List<Remark> ofLimits(RuleContext recipe) {
     return remarks(LIMITS, recipe);
   }
 
-  private static List<Remark> remarks(List<Rule> rules, Inspection recipe) {
+  private static List<Remark> remarks(List<Rule> rules, RuleContext recipe) {
     Remarks remarks = new Remarks();
     rules.forEach(rule -> rule.look(recipe, remarks));
     return remarks.all();

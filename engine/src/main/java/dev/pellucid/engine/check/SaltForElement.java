@@ -2,10 +2,10 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Ingredient.Trait;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.Trait;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.finding.About;
@@ -41,11 +41,11 @@ final class SaltForElement implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.feed().ifPresent(feed -> look(recipe, feed, out));
   }
 
-  private static void look(Inspection recipe, ComputedFeed feed, Consumer<Finding> out) {
+  private static void look(RuleContext recipe, ComputedFeed feed, Consumer<Finding> out) {
     Minima minima = new Minima(feed);
     Supplied.to(feed.recipe()).forEach(one -> supply(recipe, minima, one, out));
     Set<String> seen = new HashSet<>();
@@ -61,8 +61,8 @@ final class SaltForElement implements Rule {
   }
 
   private static void supply(
-      Inspection recipe, Minima minima, Supplied one, Consumer<Finding> out) {
-    Ingredient source = recipe.larder().ingredients().get(one.supply().from());
+      RuleContext recipe, Minima minima, Supplied one, Consumer<Finding> out) {
+    Ingredient source = recipe.tables().ingredients().get(one.supply().from());
     Nutrient nutrient = one.supply().nutrient();
     if (source == null || !isSalt(source) || nutrient.unit().kind() != Kind.SHARE) {
       return;
@@ -108,12 +108,12 @@ final class SaltForElement implements Rule {
         .about(new About(nutrient, About.Side.NONE, List.of(one.premix().code(), source.name())));
   }
 
-  private static void contents(Inspection recipe, Ingredient salt, Consumer<Finding> out) {
+  private static void contents(RuleContext recipe, Ingredient salt, Consumer<Finding> out) {
     for (Ingredient.ContentBlock block : salt.contents()) {
       for (Map.Entry<String, Content> one : block.byNutrient().entrySet()) {
         boolean element =
             recipe
-                .larder()
+                .tables()
                 .nutrients()
                 .named(one.getKey())
                 .flatMap(Nutrient::partOf)

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.Met;
@@ -20,7 +20,7 @@ final class SpeciesOutsideProfile implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     for (Met met : recipe.recipe().profiles()) {
       if (!fits(recipe.recipe(), met.profile())) {
         recipe

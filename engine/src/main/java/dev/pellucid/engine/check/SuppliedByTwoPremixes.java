@@ -19,7 +19,7 @@ final class SuppliedByTwoPremixes implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Map<String, Supplied> first = new LinkedHashMap<>();
     Map<List<String>, List<Pair>> twice = new LinkedHashMap<>();
     for (Supplied one : Supplied.to(recipe.recipe())) {

@@ -1,11 +1,11 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.Ingredient.Trait;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.judge.Verdict;
-import dev.pellucid.engine.larder.Ingredient.Trait;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.Finding;
@@ -59,7 +59,7 @@ final class Suspects {
               && (row.ingredient().traits().contains(Trait.SALT)
                   || row.ingredient().traits().contains(Trait.TRACE_SALT));
       if (salt && isFigureOf(line, broken)) {
-        double holds = row.amount(End.EXPECTED, nutrient.index()) / row.kg();
+        double holds = row.amount(Scenario.EXPECTED, nutrient.index()) / row.kg();
         told =
             told.noting(
                 line.material().name()

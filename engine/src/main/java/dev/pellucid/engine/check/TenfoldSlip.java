@@ -36,7 +36,7 @@ final class TenfoldSlip implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.feed().ifPresent(feed -> look(feed, out));
   }
 

@@ -2,12 +2,12 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Ingredient.Form;
-import dev.pellucid.engine.larder.Ingredient.Particle;
-import dev.pellucid.engine.larder.Practice.BoundOf;
-import dev.pellucid.engine.larder.Practice.PracticeBound;
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.Form;
+import dev.pellucid.engine.data.Ingredient.Particle;
+import dev.pellucid.engine.data.Practice.BoundOf;
+import dev.pellucid.engine.data.Practice.PracticeBound;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quality.Particles;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line;
@@ -40,8 +40,8 @@ final class TooFewParticles implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
-    Optional<PracticeBound> bound = recipe.larder().practice().bound(BoundOf.MIXING_VARIATION);
+  public void look(RuleContext recipe, Remarks out) {
+    Optional<PracticeBound> bound = recipe.tables().practice().bound(BoundOf.MIXING_VARIATION);
     Optional<Meal> meal = meal(recipe);
     if (bound.isPresent() && meal.isPresent() && recipe.feed().isPresent()) {
       byLine(uneven(recipe.feed().get(), meal.get(), bound.get()))
@@ -58,7 +58,7 @@ final class TooFewParticles implements Rule {
    */
   private record Meal(double kg, double share, Range fish, Species.Size size) {}
 
-  private static Optional<Meal> meal(Inspection recipe) {
+  private static Optional<Meal> meal(RuleContext recipe) {
     Optional<Range> fish = recipe.recipe().fish();
     Optional<Species> species = recipe.recipe().species();
     if (fish.isEmpty() || species.isEmpty()) {

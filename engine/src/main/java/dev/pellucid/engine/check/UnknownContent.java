@@ -1,10 +1,10 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.judge.LimitStatus;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.About;
@@ -37,7 +37,7 @@ final class UnknownContent implements Rule {
       Unjudged all = new Unjudged(status, feed.rows());
       List<Row> rows =
           feed.rows().stream()
-              .filter(row -> row.kg(End.RICHEST) > 0 && all.untold(row).findAny().isPresent())
+              .filter(row -> row.kg(Scenario.RICHEST) > 0 && all.untold(row).findAny().isPresent())
               .sorted(Comparator.comparingDouble(all::weight).reversed())
               .toList();
       return new Unjudged(status, rows);
@@ -55,8 +55,8 @@ final class UnknownContent implements Rule {
     /** How much may be in it, or where nothing bounds that, how much there is of it. */
     private double weight(Row row) {
       return passesBound()
-          ? untold(row).mapToDouble(one -> row.amount(End.RICHEST, one.index())).sum()
-          : row.kg(End.RICHEST);
+          ? untold(row).mapToDouble(one -> row.amount(Scenario.RICHEST, one.index())).sum()
+          : row.kg(Scenario.RICHEST);
     }
 
     Row first() {
@@ -76,11 +76,11 @@ final class UnknownContent implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.feed().ifPresent(feed -> look(recipe, feed, out));
   }
 
-  private static void look(Inspection recipe, ComputedFeed feed, Consumer<Finding> out) {
+  private static void look(RuleContext recipe, ComputedFeed feed, Consumer<Finding> out) {
     Map<String, List<Unjudged>> byIngredient = new TreeMap<>();
     for (LimitStatus status : recipe.limits()) {
       if (status.state().isAsTold() || status.state().hangsOnContent()) {
@@ -96,7 +96,7 @@ final class UnknownContent implements Rule {
     return limit.side() == Bound.Side.MAX;
   }
 
-  private static Finding finding(Inspection recipe, List<Unjudged> same) {
+  private static Finding finding(RuleContext recipe, List<Unjudged> same) {
     Unjudged one = same.get(0);
     String ingredient = one.first().ingredient().name();
     List<String> untold =

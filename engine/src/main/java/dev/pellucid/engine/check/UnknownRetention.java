@@ -29,12 +29,12 @@ final class UnknownRetention implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe.feed().ifPresent(feed -> look(recipe, feed, out));
   }
 
   /** One finding for each step and temperature, however many classes it concerns. */
-  private static void look(Inspection recipe, ComputedFeed feed, Consumer<Finding> out) {
+  private static void look(RuleContext recipe, ComputedFeed feed, Consumer<Finding> out) {
     Map<String, List<RetentionGap>> byStep = new LinkedHashMap<>();
     for (RetentionGap gap :
         feed.retentionGaps().stream().filter(gap -> !saidMissing(gap)).toList()) {
@@ -42,7 +42,7 @@ final class UnknownRetention implements Rule {
     }
     List<LimitStatus> unjudged =
         recipe.limits().stream().filter(status -> status.state().hangsOnLoss()).toList();
-    Retentions retentions = new Retentions(recipe.larder().practice());
+    Retentions retentions = new Retentions(recipe.tables().practice());
     for (List<RetentionGap> same : byStep.values()) {
       List<String> classes =
           same.stream().map(RetentionGap::stability).distinct().sorted().toList();

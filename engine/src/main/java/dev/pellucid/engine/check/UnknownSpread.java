@@ -1,11 +1,11 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
@@ -25,7 +25,7 @@ final class UnknownSpread implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     recipe
         .feed()
         .ifPresent(
@@ -62,7 +62,7 @@ final class UnknownSpread implements Rule {
             Comparator.comparingDouble(
                 row ->
                     without(row, nutrients)
-                        .mapToDouble(one -> row.amount(End.EXPECTED, one.index()))
+                        .mapToDouble(one -> row.amount(Scenario.EXPECTED, one.index()))
                         .sum()));
   }
 

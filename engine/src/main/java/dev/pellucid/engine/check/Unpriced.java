@@ -25,15 +25,15 @@ final class Unpriced implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Optional<Limit> limit =
         recipe.recipe().limits().stream()
             .filter(one -> one.subject().figure() == Kind.PRICE)
             .findFirst();
     recipe
         .feed()
-        .filter(feed -> recipe.larder().pricesWhole())
-        .filter(feed -> limit.isPresent() || !recipe.larder().prices().isEmpty())
+        .filter(feed -> recipe.tables().pricesWhole())
+        .filter(feed -> limit.isPresent() || !recipe.tables().prices().isEmpty())
         .ifPresent(feed -> look(feed, limit, out));
   }
 

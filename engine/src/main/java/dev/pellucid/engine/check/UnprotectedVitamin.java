@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Retention;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Retention;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Setting;
@@ -23,12 +23,12 @@ final class UnprotectedVitamin implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     Optional<Setting> heat = Heat.possible(recipe);
     if (heat.isEmpty()) {
       return;
     }
-    Map<String, Retention> classes = recipe.larder().practice().retention();
+    Map<String, Retention> classes = recipe.tables().practice().retention();
     for (Line line : recipe.recipe().lines()) {
       if (line.place() == Line.Place.MIX) {
         Carried.by(line).stream()

@@ -28,7 +28,7 @@ final class WithinLeavesNoFeed implements Rule {
   }
 
   @Override
-  public void look(Inspection recipe, Remarks out) {
+  public void look(RuleContext recipe, Remarks out) {
     List<Line> lines = recipe.recipe().lines();
     if (floorsTooHigh(lines)) {
       out.accept(finding(lines, true));

@@ -5,14 +5,14 @@ import dev.pellucid.engine.check.LabelWords;
 import dev.pellucid.engine.compare.FeedFigures.Claimed;
 import dev.pellucid.engine.compare.FeedFigures.Weighings;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.floor.FloorLine;
-import dev.pellucid.engine.floor.FloorPlan;
-import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.label.BagLabel;
 import dev.pellucid.engine.label.BagLabel.Statement;
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.weighing.WeighingLine;
+import dev.pellucid.engine.weighing.WeighingPlan;
+import dev.pellucid.engine.weighing.WeighingPlanner;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -21,18 +21,18 @@ import java.util.stream.Collectors;
 public final class FigureTaking {
   private final ComputedFeed feed;
   private final Judgement judgement;
-  private final Larder larder;
+  private final FeedTables tables;
 
-  private FigureTaking(ComputedFeed feed, Judgement judgement, Larder larder) {
+  private FigureTaking(ComputedFeed feed, Judgement judgement, FeedTables tables) {
     this.feed = feed;
     this.judgement = judgement;
-    this.larder = larder;
+    this.tables = tables;
   }
 
   /** The account of a feed, its label and its weighings. */
-  public static FeedFigures of(ComputedFeed feed, Judgement judgement, Larder larder) {
+  public static FeedFigures of(ComputedFeed feed, Judgement judgement, FeedTables tables) {
     Account account = Account.of(feed, judgement.limits());
-    FigureTaking taking = new FigureTaking(feed, judgement, larder);
+    FigureTaking taking = new FigureTaking(feed, judgement, tables);
     return new FeedFigures(account, taking.claims(account), taking.printed(), taking.weighings());
   }
 
@@ -49,7 +49,7 @@ public final class FigureTaking {
 
   private Map<String, String> printed() {
     Map<String, String> printed = new LinkedHashMap<>();
-    BagLabel.statements(feed, larder)
+    BagLabel.statements(feed, tables)
         .forEach(statement -> printed.put(statement.heading(), words(statement)));
     return printed;
   }
@@ -79,19 +79,19 @@ public final class FigureTaking {
   private Weighings weighings() {
     return feed.recipe()
         .batch()
-        .flatMap(batch -> FloorPlanner.plan(feed, feed.weighed(batch), larder))
+        .flatMap(batch -> WeighingPlanner.plan(feed, feed.weighed(batch), tables))
         .map(FigureTaking::weighings)
         .orElse(Weighings.NONE);
   }
 
-  private static Weighings weighings(FloorPlan plan) {
+  private static Weighings weighings(WeighingPlan plan) {
     Map<String, Double> each = new LinkedHashMap<>();
     plan.mix().forEach(line -> add(each, line, ""));
     plan.coat().forEach(line -> add(each, line, " (coat)"));
     return new Weighings(plan.kg(), plan.loadCount(), plan.coatRounds(), each);
   }
 
-  private static void add(Map<String, Double> each, FloorLine line, String place) {
+  private static void add(Map<String, Double> each, WeighingLine line, String place) {
     each.merge(line.line().material().name() + place, line.actual(), Double::sum);
   }
 }

@@ -9,7 +9,7 @@ import java.util.Optional;
  *     same as {@code richest}
  */
 public record Balances(Balance expected, Balance poorest, Balance richest, Balance richestLost) {
-  public Balance at(End end) {
+  public Balance at(Scenario end) {
     return switch (end) {
       case EXPECTED -> expected;
       case POOREST -> poorest;

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Passes;
 import java.util.List;
@@ -17,31 +17,31 @@ final class Balancing {
     this.surroundings = surroundings;
   }
 
-  Balances of(List<Leaf> leaves) {
+  Balances of(List<ExplodedLine> leaves) {
     boolean overage = leaves.stream().anyMatch(leaf -> leaf.richest() > leaf.kg());
-    Balance richest = balance(leaves, End.RICHEST, overage);
+    Balance richest = balance(leaves, Scenario.RICHEST, overage);
     return new Balances(
-        balance(leaves, End.EXPECTED, false),
-        balance(leaves, End.POOREST, false),
+        balance(leaves, Scenario.EXPECTED, false),
+        balance(leaves, Scenario.POOREST, false),
         richest,
-        overage ? balance(leaves, End.RICHEST, false) : richest);
+        overage ? balance(leaves, Scenario.RICHEST, false) : richest);
   }
 
   /** How much finished feed their dry matter comes to. */
-  FeedYield yieldOf(List<Leaf> leaves, Balances balances) {
+  FeedYield yieldOf(List<ExplodedLine> leaves, Balances balances) {
     return FeedYield.of(leaves, moisture, balances.expected());
   }
 
-  private Balance balance(List<Leaf> leaves, End end, boolean withOverage) {
+  private Balance balance(List<ExplodedLine> leaves, Scenario end, boolean withOverage) {
     double mix = 0;
     double mixWater = 0;
     double coat = 0;
     double coatWater = 0;
-    for (Leaf leaf : leaves) {
+    for (ExplodedLine leaf : leaves) {
       double kg = withOverage ? leaf.richest() : leaf.kg();
       Composition composition = leaf.composition();
       double water =
-          kg * (end == End.RICHEST ? composition.high() : composition.low()).at(moisture);
+          kg * (end == Scenario.RICHEST ? composition.high() : composition.low()).at(moisture);
       if (leaf.line().place() == Place.MIX) {
         mix += kg;
         mixWater += water;

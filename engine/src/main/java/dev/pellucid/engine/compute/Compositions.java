@@ -1,12 +1,12 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Digestibility.ProcessKind;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.larder.Nutrients;
-import dev.pellucid.engine.larder.Practice;
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.Digestibility.ProcessKind;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Nutrients;
+import dev.pellucid.engine.data.Practice;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quantity.Dense;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Kind;

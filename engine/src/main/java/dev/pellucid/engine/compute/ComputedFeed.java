@@ -1,6 +1,6 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -40,7 +40,7 @@ public record ComputedFeed(
    * once more.
    */
   public Computation weighed(Weighing other) {
-    List<Leaf> leaves = rows.stream().map(row -> other.of(row.leaf())).toList();
+    List<ExplodedLine> leaves = rows.stream().map(row -> other.of(row.leaf())).toList();
     Balancing balancing = new Balancing(recipe.process(), nutrients, surroundings);
     Balances anew = balancing.of(leaves);
     return new Computation(
@@ -50,7 +50,7 @@ public record ComputedFeed(
             : Optional.of(with(other, anew, weighed(leaves, balancing.yieldOf(leaves, anew)))));
   }
 
-  private List<Row> weighed(List<Leaf> leaves, FeedYield feedYield) {
+  private List<Row> weighed(List<ExplodedLine> leaves, FeedYield feedYield) {
     List<Row> weighed = new ArrayList<>(leaves.size());
     for (int i = 0; i < leaves.size(); i++) {
       weighed.add(rows.get(i).weighed(leaves.get(i), feedYield));
@@ -85,7 +85,7 @@ public record ComputedFeed(
   }
 
   /** The amount of a nutrient per kg of finished feed as fed, in the base of its kind. */
-  public double content(End end, int nutrient) {
+  public double content(Scenario end, int nutrient) {
     if (nutrients.isMoisture(nutrient)) {
       return moisture(end);
     }
@@ -110,7 +110,7 @@ public record ComputedFeed(
   }
 
   /** Out of a dryer the feed holds most water where all else is poorest, without one it varies. */
-  private double moisture(End end) {
+  private double moisture(Scenario end) {
     double expected = balances.expected().moisture();
     double poorest = balances.poorest().moisture();
     double richest = balances.richest().moisture();

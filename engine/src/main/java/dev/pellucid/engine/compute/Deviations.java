@@ -38,7 +38,7 @@ final class Deviations {
   }
 
   /** Of a sum of nutrients, read at one end in the mass of another. */
-  double ofSum(int[] nutrients, End content, End mass) {
+  double ofSum(int[] nutrients, Scenario content, Scenario mass) {
     double[] byIngredient = new double[feed.rows().size()];
     for (double[] moved : moves(nutrients, content, mass).values()) {
       for (int i = 0; i < moved.length; i++) {
@@ -52,7 +52,8 @@ final class Deviations {
    * Of {@code upper : lower}, in the amount of the upper one: how far it moves against {@code
    * quotient} times the lower one.
    */
-  double ofRatio(int[] upper, End above, int[] lower, End below, End mass, double quotient) {
+  double ofRatio(
+      int[] upper, Scenario above, int[] lower, Scenario below, Scenario mass, double quotient) {
     SortedMap<Integer, double[]> over = moves(upper, above, mass);
     SortedMap<Integer, double[]> under = moves(lower, below, mass);
     SortedSet<Integer> contents = new TreeSet<>(over.keySet());
@@ -85,7 +86,7 @@ final class Deviations {
    * By each content that is told, how far one standard deviation of it in each ingredient moves the
    * sum; with a sign, for it may enter the sum on two ways.
    */
-  private SortedMap<Integer, double[]> moves(int[] nutrients, End content, End mass) {
+  private SortedMap<Integer, double[]> moves(int[] nutrients, Scenario content, Scenario mass) {
     SortedMap<Integer, double[]> moves = new TreeMap<>();
     int[] ingredientOf = ingredientOf();
     for (int i = 0; i < ingredientOf.length; i++) {

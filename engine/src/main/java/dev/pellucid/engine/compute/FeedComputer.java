@@ -1,7 +1,7 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Digestibility.ProcessKind;
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.data.Digestibility.ProcessKind;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
@@ -16,23 +16,23 @@ import java.util.TreeSet;
  * A resolved recipe and its weighing to the feed as it will be fed. Shared by all recipes of a
  * folder; it keeps nothing between two of them but compositions.
  *
- * <p>The route: each line is opened down to its ingredients ({@link Leaf}); their water and dry
- * matter go through the passes at three ends ({@link MassFlow}); what each keeps of every nutrient
- * ({@link Keeping}) makes its {@link Row}.
+ * <p>The route: each line is opened down to its ingredients ({@link ExplodedLine}); their water and
+ * dry matter go through the passes at three ends ({@link MassFlow}); what each keeps of every
+ * nutrient ({@link RetentionPath}) makes its {@link Row}.
  */
 public final class FeedComputer {
   private static final double UNTOLD_KG = 100;
 
-  private final Larder larder;
+  private final FeedTables tables;
   private final Retentions retentions;
   private final Compositions compositions;
   private final Surroundings surroundings;
 
-  public FeedComputer(Larder larder) {
-    this.larder = larder;
-    this.retentions = new Retentions(larder.practice());
-    this.compositions = new Compositions(larder.nutrients(), larder.practice(), retentions);
-    this.surroundings = Surroundings.of(larder);
+  public FeedComputer(FeedTables tables) {
+    this.tables = tables;
+    this.retentions = new Retentions(tables.practice());
+    this.compositions = new Compositions(tables.nutrients(), tables.practice(), retentions);
+    this.surroundings = Surroundings.of(tables);
   }
 
   /**
@@ -52,36 +52,40 @@ public final class FeedComputer {
 
   /** A recipe as it is weighed. */
   public Computation compute(ResolvedRecipe recipe, Weighing weighing) {
-    List<Leaf> leaves = leaves(recipe, weighing);
-    Balancing balancing = new Balancing(recipe.process(), larder.nutrients(), surroundings);
+    List<ExplodedLine> leaves = leaves(recipe, weighing);
+    Balancing balancing = new Balancing(recipe.process(), tables.nutrients(), surroundings);
     Balances balances = balancing.of(leaves);
     if (balances.obstacle().isPresent()) {
       return new Computation(balances, Optional.empty());
     }
-    Keeping keeping = new Keeping(retentions, recipe.process(), surroundings.airTemperature(), 0);
+    RetentionPath keeping =
+        new RetentionPath(retentions, recipe.process(), surroundings.airTemperature(), 0);
     List<Row> rows = rows(recipe, leaves, keeping, balancing.yieldOf(leaves, balances));
     return new Computation(
         balances,
         Optional.of(
             new ComputedFeed(
                 recipe,
-                larder.nutrients(),
+                tables.nutrients(),
                 surroundings,
                 weighing,
                 balances,
                 rows,
-                larder.plant().map(plant -> plant.shrink()).orElse(0.0),
+                tables.plant().map(plant -> plant.shrink()).orElse(0.0),
                 List.copyOf(keeping.gaps()),
                 unpriced(rows))));
   }
 
   /** What would be kept without gaps is worked out only where there are some. */
   private static List<Row> rows(
-      ResolvedRecipe recipe, List<Leaf> leaves, Keeping keeping, FeedYield feedYield) {
+      ResolvedRecipe recipe,
+      List<ExplodedLine> leaves,
+      RetentionPath keeping,
+      FeedYield feedYield) {
     boolean stored = recipe.process().has(Step.STORE);
     RowMaker maker = new RowMaker(keeping, stored);
-    List<Kept> kept = leaves.stream().map(maker::kept).toList();
-    List<Kept> without = kept;
+    List<Retained> kept = leaves.stream().map(maker::kept).toList();
+    List<Retained> without = kept;
     if (!keeping.gaps().isEmpty()) {
       RowMaker other = new RowMaker(keeping.asIfGapsKeptAll(), stored);
       without = leaves.stream().map(other::kept).toList();
@@ -101,11 +105,11 @@ public final class FeedComputer {
     return List.copyOf(names);
   }
 
-  private List<Leaf> leaves(ResolvedRecipe recipe, Weighing weighing) {
+  private List<ExplodedLine> leaves(ResolvedRecipe recipe, Weighing weighing) {
     ProcessKind kind = recipe.process().kind();
-    List<Leaf> leaves = new ArrayList<>();
+    List<ExplodedLine> leaves = new ArrayList<>();
     for (Line line : recipe.lines()) {
-      new Opened(line, one -> compositions.of(one, recipe.species(), kind), leaves)
+      new Explosion(line, one -> compositions.of(one, recipe.species(), kind), leaves)
           .open(line.material(), weighing.inFeed().get(line.index()), weighing.richest(line));
     }
     return leaves;

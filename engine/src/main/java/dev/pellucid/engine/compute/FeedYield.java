@@ -10,12 +10,12 @@ import java.util.List;
  */
 record FeedYield(int moisture, double dryMatter, double finished) {
 
-  static FeedYield of(List<Leaf> leaves, int moisture, Balance expected) {
+  static FeedYield of(List<ExplodedLine> leaves, int moisture, Balance expected) {
     double dryMatter = leaves.stream().mapToDouble(leaf -> dryMatter(leaf, moisture)).sum();
     return new FeedYield(moisture, dryMatter, expected.finished());
   }
 
-  static double dryMatter(Leaf leaf, int moisture) {
+  static double dryMatter(ExplodedLine leaf, int moisture) {
     return leaf.kg() * (1 - leaf.composition().expected().at(moisture));
   }
 

@@ -1,12 +1,12 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Ingredient.ContentBlock;
-import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.larder.Nutrients;
-import dev.pellucid.engine.larder.Price;
-import dev.pellucid.engine.larder.Source;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.ContentBlock;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Nutrients;
+import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.data.Source;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.Passes;
@@ -100,11 +100,13 @@ public final class Finished {
     int index = nutrient.index();
     double per = row.finished();
     Composition composition = row.composition();
-    double value = row.amount(End.EXPECTED, index) / per;
+    double value = row.amount(Scenario.EXPECTED, index) / per;
     // Of "below X" there may be as much as X, and there may be none.
     boolean open = composition.high().at(index) > composition.expected().at(index);
     double most =
-        open ? Math.max(value, row.amount(End.RICHEST, End.EXPECTED, index) / per) : value;
+        open
+            ? Math.max(value, row.amount(Scenario.RICHEST, Scenario.EXPECTED, index) / per)
+            : value;
     boolean spread =
         !composition.spreadUnknown().get(index) && !composition.spreadAssumed().get(index);
     OptionalDouble deviation =

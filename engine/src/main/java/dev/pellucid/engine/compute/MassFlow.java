@@ -1,6 +1,6 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.SteamTable;
+import dev.pellucid.engine.data.SteamTable;
 import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.Setting;
@@ -30,7 +30,7 @@ final class MassFlow {
   private static final double STEAM_TEMPERATURE = 100;
 
   private final Optional<SteamTable> steamTable;
-  private final End end;
+  private final Scenario end;
   private final double airTemperature;
   private final Poured mix;
   private final Poured coat;
@@ -52,7 +52,7 @@ final class MassFlow {
   /** What is there when the coat goes on. */
   private record Kernel(double kg, double moisture) {}
 
-  private MassFlow(Surroundings surroundings, End end, Poured mix, Poured coat) {
+  private MassFlow(Surroundings surroundings, Scenario end, Poured mix, Poured coat) {
     this.steamTable = surroundings.steam();
     this.end = end;
     this.mix = mix;
@@ -65,7 +65,7 @@ final class MassFlow {
   }
 
   static Balance balance(
-      Passes passes, Surroundings surroundings, End end, Poured mix, Poured coat) {
+      Passes passes, Surroundings surroundings, Scenario end, Poured mix, Poured coat) {
     MassFlow flow = new MassFlow(surroundings, end, mix, coat);
     for (Pass pass : passes.inOrder()) {
       if (flow.obstacle.isEmpty()) {
@@ -119,7 +119,7 @@ final class MassFlow {
     } else if (toMoisture.isPresent()) {
       double target = at(toMoisture.get());
       added = dry / (1 - target) - dry - water;
-      if (added < 0 && end == End.EXPECTED) {
+      if (added < 0 && end == Scenario.EXPECTED) {
         obstacle = Optional.of(new Obstacle.WetsDownwards(pass, before, target));
         return;
       }
@@ -200,7 +200,7 @@ final class MassFlow {
     }
     double aim = target.get().aim();
     // At another end than the one aimed at, the feed may come dry enough already.
-    if (aim > before * (1 + 1e-12) && end == End.EXPECTED) {
+    if (aim > before * (1 + 1e-12) && end == Scenario.EXPECTED) {
       obstacle = Optional.of(new Obstacle.DriesUpwards(pass, before, aim));
       return;
     }

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
@@ -26,7 +26,7 @@ public final class Readings {
     this.feed = feed;
     this.deviations = new Deviations(feed);
     for (Row row : feed.rows()) {
-      if (row.kg(End.RICHEST) != 0) {
+      if (row.kg(Scenario.RICHEST) != 0) {
         gaps.or(row.composition().unknown());
         gaps.or(row.composition().unbounded());
         gaps.or(row.composition().maybeMore());
@@ -42,24 +42,24 @@ public final class Readings {
    * @param spread whether its deviation is asked for
    */
   public At judged(Subject subject, Basis basis, Bound.Side side, boolean spread) {
-    End end = side == Bound.Side.MIN ? End.POOREST : End.RICHEST;
+    Scenario end = side == Bound.Side.MIN ? Scenario.POOREST : Scenario.RICHEST;
     return new At(end, at(subject, basis, end, spread));
   }
 
   /** A reading and the end it was taken at. */
-  public record At(End end, Reading reading) {}
+  public record At(Scenario end, Reading reading) {}
 
   /** The figure at one end, without its deviation. */
-  public Reading at(Subject subject, Basis basis, End end) {
+  public Reading at(Subject subject, Basis basis, Scenario end) {
     return at(subject, basis, end, false);
   }
 
   /** The figure at one end, with its deviation. */
-  public Reading varying(Subject subject, Basis basis, End end) {
+  public Reading varying(Subject subject, Basis basis, Scenario end) {
     return at(subject, basis, end, true);
   }
 
-  private Reading at(Subject subject, Basis basis, End end, boolean spread) {
+  private Reading at(Subject subject, Basis basis, Scenario end, boolean spread) {
     return subject.byKind(
         sum -> sum(indexes(sum), basis, end, spread),
         ratio -> ratio(ratio, end, spread),
@@ -99,18 +99,23 @@ public final class Readings {
    * Handling overage of one line thins what the others bring, so that a feed may be richest with it
    * or without.
    */
-  private Reading sum(int[] nutrients, Basis basis, End end, boolean spread) {
+  private Reading sum(int[] nutrients, Basis basis, Scenario end, boolean spread) {
     Balances balances = feed.balances();
     Reading with = sum(nutrients, basis, end, end, balances.at(end), spread);
-    if (end != End.RICHEST || balances.richestLost().equals(balances.richest())) {
+    if (end != Scenario.RICHEST || balances.richestLost().equals(balances.richest())) {
       return with;
     }
-    Reading lost = sum(nutrients, basis, end, End.POOREST, balances.richestLost(), spread);
+    Reading lost = sum(nutrients, basis, end, Scenario.POOREST, balances.richestLost(), spread);
     return lost.value() > with.value() ? lost : with;
   }
 
   private Reading sum(
-      int[] nutrients, Basis basis, End content, End mass, Balance balance, boolean spread) {
+      int[] nutrients,
+      Basis basis,
+      Scenario content,
+      Scenario mass,
+      Balance balance,
+      boolean spread) {
     double finished = balance.finished();
     double value = amount(nutrients, content, mass, finished, Counting.AT_BOUNDS);
     double deviation = spread ? deviations.ofSum(nutrients, content, mass) : 0;
@@ -139,18 +144,19 @@ public final class Readings {
    * Both are told of the same mass, with handling overage or without, whichever is worse: the
    * moisture of the feed then cancels.
    */
-  private Reading ratio(Subject.Ratio ratio, End end, boolean spread) {
-    if (end == End.EXPECTED) {
+  private Reading ratio(Subject.Ratio ratio, Scenario end, boolean spread) {
+    if (end == Scenario.EXPECTED) {
       return quotient(ratio, end, end, end, spread);
     }
-    End other = end == End.POOREST ? End.RICHEST : End.POOREST;
-    Reading lost = quotient(ratio, end, other, End.POOREST, spread);
-    Reading present = quotient(ratio, end, other, End.RICHEST, spread);
+    Scenario other = end == Scenario.POOREST ? Scenario.RICHEST : Scenario.POOREST;
+    Reading lost = quotient(ratio, end, other, Scenario.POOREST, spread);
+    Reading present = quotient(ratio, end, other, Scenario.RICHEST, spread);
     boolean lostIsLess = lost.value() <= present.value();
-    return lostIsLess == (end == End.POOREST) ? lost : present;
+    return lostIsLess == (end == Scenario.POOREST) ? lost : present;
   }
 
-  private Reading quotient(Subject.Ratio ratio, End above, End below, End mass, boolean spread) {
+  private Reading quotient(
+      Subject.Ratio ratio, Scenario above, Scenario below, Scenario mass, boolean spread) {
     int[] upper = indexes(ratio.over());
     int[] lower = indexes(ratio.under());
     double finished = feed.balances().at(mass).finished();
@@ -183,8 +189,8 @@ public final class Readings {
         certainty,
         deviation * scale,
         gapsAbove.spreadUnknown() || gapsBelow.spreadUnknown(),
-        (above != End.POOREST && gapsAbove.unbounded())
-            || (below != End.POOREST && gapsBelow.unbounded()),
+        (above != Scenario.POOREST && gapsAbove.unbounded())
+            || (below != Scenario.POOREST && gapsBelow.unbounded()),
         Math.max(gapsAbove.unknownShare(), gapsBelow.unknownShare()));
   }
 
@@ -203,7 +209,8 @@ public final class Readings {
   }
 
   /** Per 100 kg of recipe; of moisture, what the feed holds and not its ingredients. */
-  private double amount(int[] nutrients, End content, End mass, double finished, Counting which) {
+  private double amount(
+      int[] nutrients, Scenario content, Scenario mass, double finished, Counting which) {
     double amount = 0;
     for (int index : nutrients) {
       if (feed.nutrients().isMoisture(index)) {
@@ -217,29 +224,29 @@ public final class Readings {
     return amount;
   }
 
-  private End water(Counting which, End content, int moisture) {
+  private Scenario water(Counting which, Scenario content, int moisture) {
     boolean open =
         feed.rows().stream()
             .filter(feed::keepsItsWater)
             .anyMatch(row -> end(which, row, content, moisture) != content);
-    return open ? End.EXPECTED : content;
+    return open ? Scenario.EXPECTED : content;
   }
 
-  private static End end(Counting which, Row row, End content, int nutrient) {
+  private static Scenario end(Counting which, Row row, Scenario content, int nutrient) {
     Composition composition = row.composition();
     return switch (which) {
       case AT_BOUNDS -> content;
-      case TOLD -> composition.unknown().get(nutrient) ? End.EXPECTED : content;
+      case TOLD -> composition.unknown().get(nutrient) ? Scenario.EXPECTED : content;
       case SURE ->
-          content == End.RICHEST && composition.maybeLess().get(nutrient)
-              ? End.POOREST
+          content == Scenario.RICHEST && composition.maybeLess().get(nutrient)
+              ? Scenario.POOREST
               : composition.maybeMore().get(nutrient) || composition.maybeLess().get(nutrient)
-                  ? End.EXPECTED
+                  ? Scenario.EXPECTED
                   : content;
     };
   }
 
-  private Gaps gaps(int[] nutrients, End end) {
+  private Gaps gaps(int[] nutrients, Scenario end) {
     return hasGap(nutrients) ? found(nutrients, end) : Gaps.NONE;
   }
 
@@ -258,7 +265,7 @@ public final class Readings {
     return indexes;
   }
 
-  private Gaps found(int[] nutrients, End end) {
+  private Gaps found(int[] nutrients, Scenario end) {
     boolean spreadUnknown = false;
     boolean unbounded = false;
     boolean more = false;
@@ -267,7 +274,7 @@ public final class Readings {
     double whole = 0;
     for (Row row : feed.rows()) {
       whole += row.kg(end);
-      if (row.kg(End.RICHEST) == 0) {
+      if (row.kg(Scenario.RICHEST) == 0) {
         continue;
       }
       boolean untold = false;

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.larder.Practice;
-import dev.pellucid.engine.larder.Retention;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Practice;
+import dev.pellucid.engine.data.Retention;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

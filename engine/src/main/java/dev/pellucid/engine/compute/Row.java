@@ -1,7 +1,7 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Price;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.resolve.Line;
 import java.util.List;
 import java.util.Map;
@@ -14,9 +14,9 @@ import java.util.TreeMap;
  * feed.
  */
 public final class Row {
-  private final Leaf leaf;
-  private final Kept kept;
-  private final Kept asIfGapsKeptAll;
+  private final ExplodedLine leaf;
+  private final Retained kept;
+  private final Retained asIfGapsKeptAll;
   private final FeedYield feedYield;
 
   /**
@@ -24,19 +24,19 @@ public final class Row {
    *     all
    * @param feedYield how much finished feed there is for all dry matter
    */
-  Row(Leaf leaf, Kept kept, Kept asIfGapsKeptAll, FeedYield feedYield) {
+  Row(ExplodedLine leaf, Retained kept, Retained asIfGapsKeptAll, FeedYield feedYield) {
     this.leaf = leaf;
     this.kept = kept;
     this.asIfGapsKeptAll = asIfGapsKeptAll;
     this.feedYield = feedYield;
   }
 
-  Leaf leaf() {
+  ExplodedLine leaf() {
     return leaf;
   }
 
   /** The same of another weighing of the recipe. */
-  Row weighed(Leaf other, FeedYield ofOther) {
+  Row weighed(ExplodedLine other, FeedYield ofOther) {
     return new Row(other, kept, asIfGapsKeptAll, ofOther);
   }
 
@@ -104,17 +104,17 @@ public final class Row {
   }
 
   /** The mass at an end. */
-  public double kg(End end) {
-    return end == End.RICHEST ? leaf.richest() : leaf.kg();
+  public double kg(Scenario end) {
+    return end == Scenario.RICHEST ? leaf.richest() : leaf.kg();
   }
 
   /** The amount of one nutrient at an end. */
-  public double amount(End end, int nutrient) {
+  public double amount(Scenario end, int nutrient) {
     return amount(end, end, nutrient);
   }
 
   /** The amount that the content at one end makes in the mass at another. */
-  double amount(End content, End mass, int nutrient) {
+  double amount(Scenario content, Scenario mass, int nutrient) {
     return kept.at(content).at(nutrient) * kg(mass);
   }
 
@@ -131,7 +131,7 @@ public final class Row {
     }
     double sum = 0;
     for (Map.Entry<Integer, Double> one : net.entrySet()) {
-      sum += Math.abs(one.getValue()) * told(End.EXPECTED, End.EXPECTED, one.getKey());
+      sum += Math.abs(one.getValue()) * told(Scenario.EXPECTED, Scenario.EXPECTED, one.getKey());
     }
     return sum;
   }
@@ -139,9 +139,11 @@ public final class Row {
   /**
    * One standard deviation that a content which is told makes in the mass: what decays varies less.
    */
-  double told(End content, End mass, int nutrient) {
+  double told(Scenario content, Scenario mass, int nutrient) {
     double full = kept.spread().at(nutrient) * kg(mass);
     double fresh = kept.expected().at(nutrient);
-    return content == End.POOREST && fresh > 0 ? full * kept.poorest().at(nutrient) / fresh : full;
+    return content == Scenario.POOREST && fresh > 0
+        ? full * kept.poorest().at(nutrient) / fresh
+        : full;
   }
 }

@@ -10,11 +10,11 @@ import org.jspecify.annotations.Nullable;
 
 /** What a leaf keeps of each nutrient on its way. */
 final class RowMaker {
-  private final Keeping keeping;
+  private final RetentionPath keeping;
   private final boolean stored;
   private final Map<Way, @Nullable Parts[]> known = new HashMap<>();
 
-  RowMaker(Keeping keeping, boolean stored) {
+  RowMaker(RetentionPath keeping, boolean stored) {
     this.keeping = keeping;
     this.stored = stored;
   }
@@ -25,12 +25,12 @@ final class RowMaker {
   /** The parts kept: fresh for what is expected and for the richest, stored for the poorest. */
   private record Parts(double expected, double poorest, double richest) {}
 
-  Kept kept(Leaf leaf) {
+  Retained kept(ExplodedLine leaf) {
     Composition composition = leaf.composition();
-    return composition.decaying().isEmpty() ? Kept.all(composition) : kept(composition, leaf);
+    return composition.decaying().isEmpty() ? Retained.all(composition) : kept(composition, leaf);
   }
 
-  private Kept kept(Composition composition, Leaf leaf) {
+  private Retained kept(Composition composition, ExplodedLine leaf) {
     double[] expected = composition.expected().toArray();
     double[] poorest = composition.low().toArray();
     double[] richest = composition.high().toArray();
@@ -46,7 +46,7 @@ final class RowMaker {
     }
     composition.derived().forEach(d -> expected[d.nutrient()] = d.value(expected, expected));
     composition.derived().forEach(d -> derivePair(d, poorest, richest));
-    return new Kept(Dense.of(expected), Dense.of(poorest), Dense.of(richest), Dense.of(spread));
+    return new Retained(Dense.of(expected), Dense.of(poorest), Dense.of(richest), Dense.of(spread));
   }
 
   private static void derivePair(Composition.Derived d, double[] poorest, double[] richest) {
@@ -56,19 +56,19 @@ final class RowMaker {
     richest[d.nutrient()] = Math.max(low, high);
   }
 
-  private @Nullable Parts[] onTheWay(Leaf leaf) {
+  private @Nullable Parts[] onTheWay(ExplodedLine leaf) {
     Way way = new Way(leaf.line().place() == Place.MIX, premixes(leaf));
     return known.computeIfAbsent(way, w -> new @Nullable Parts[keeping.classes()]);
   }
 
-  private static String premixes(Leaf leaf) {
+  private static String premixes(ExplodedLine leaf) {
     if (leaf.through().isEmpty()) {
       return "";
     }
     return leaf.through().stream().map(ResolvedPremix::code).collect(Collectors.joining(">"));
   }
 
-  private Parts parts(int stability, Leaf leaf, @Nullable Parts[] onTheWay) {
+  private Parts parts(int stability, ExplodedLine leaf, @Nullable Parts[] onTheWay) {
     Parts parts = onTheWay[stability];
     if (parts == null) {
       parts = work(stability, leaf);
@@ -77,11 +77,11 @@ final class RowMaker {
     return parts;
   }
 
-  private Parts work(int stability, Leaf leaf) {
+  private Parts work(int stability, ExplodedLine leaf) {
     boolean heated = leaf.line().place() == Place.MIX;
-    double aimed = keeping.throughProcess(stability, heated, End.EXPECTED);
-    double poor = keeping.throughProcess(stability, heated, End.POOREST);
-    double rich = keeping.throughProcess(stability, heated, End.RICHEST);
+    double aimed = keeping.throughProcess(stability, heated, Scenario.EXPECTED);
+    double poor = keeping.throughProcess(stability, heated, Scenario.POOREST);
+    double rich = keeping.throughProcess(stability, heated, Scenario.RICHEST);
     double lasting = stored ? keeping.throughStorage(stability) : 1;
     for (ResolvedPremix premix : leaf.through()) {
       lasting *= keeping.inPremix(stability, premix);

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.SteamTable;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.SteamTable;
 import java.util.Optional;
 
 /**
@@ -13,9 +13,9 @@ import java.util.Optional;
 public record Surroundings(Optional<SteamTable> steam, double airTemperature) {
   private static final double AIR_UNTOLD = 25;
 
-  static Surroundings of(Larder larder) {
+  static Surroundings of(FeedTables tables) {
     return new Surroundings(
-        larder.practice().steam(),
-        larder.plant().map(plant -> plant.airTemperature()).orElse(AIR_UNTOLD));
+        tables.practice().steam(),
+        tables.plant().map(plant -> plant.airTemperature()).orElse(AIR_UNTOLD));
   }
 }

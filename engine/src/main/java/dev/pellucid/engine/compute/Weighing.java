@@ -38,7 +38,7 @@ public record Weighing(List<Double> inFeed, List<Double> onTop) {
   }
 
   /** A leaf of a line that is weighed so. */
-  Leaf of(Leaf leaf) {
+  ExplodedLine of(ExplodedLine leaf) {
     Line line = leaf.line();
     return leaf.weighed(inFeed.get(line.index()), richest(line));
   }

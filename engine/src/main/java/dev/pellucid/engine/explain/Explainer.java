@@ -2,16 +2,16 @@ package dev.pellucid.engine.explain;
 
 import dev.pellucid.engine.compute.Composition;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Nutrients;
+import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.data.Source;
 import dev.pellucid.engine.explain.Explanation.Part;
 import dev.pellucid.engine.explain.Explanation.Sum;
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.larder.Nutrients;
-import dev.pellucid.engine.larder.Price;
-import dev.pellucid.engine.larder.Source;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.quantity.Remainders;
 import dev.pellucid.engine.resolve.Basis;
@@ -63,7 +63,7 @@ public final class Explainer {
     double finished = feed.balances().expected().finished();
     boolean moist = sum.nutrients().stream().anyMatch(this::isMoisture);
     List<Brought> brought = brought(sum, moist);
-    BigDecimal total = digits(unit.fromBase(at(sum, End.EXPECTED)));
+    BigDecimal total = digits(unit.fromBase(at(sum, Scenario.EXPECTED)));
     int decimals = total.scale();
     List<BigDecimal> brings =
         Remainders.out(
@@ -86,10 +86,10 @@ public final class Explainer {
         sum.text(),
         unit.symbol(),
         total.toPlainString(),
-        Figures.fixed(unit.fromBase(at(sum, End.POOREST)), decimals),
-        Figures.fixed(unit.fromBase(at(sum, End.RICHEST)), decimals),
+        Figures.fixed(unit.fromBase(at(sum, Scenario.POOREST)), decimals),
+        Figures.fixed(unit.fromBase(at(sum, Scenario.RICHEST)), decimals),
         varies(
-            new Readings(feed).varying(sum, new Basis.AsFed(), End.EXPECTED).deviation(),
+            new Readings(feed).varying(sum, new Basis.AsFed(), Scenario.EXPECTED).deviation(),
             unit,
             decimals),
         moist ? new Water(feed).taken() : Optional.empty(),
@@ -105,7 +105,7 @@ public final class Explainer {
     List<Brought> brought = new ArrayList<>();
     for (Row row : feed.rows()) {
       List<Nutrient> of = brings(row, sum);
-      if (row.kg(End.RICHEST) > 0 && amount(row, of) > 0) {
+      if (row.kg(Scenario.RICHEST) > 0 && amount(row, of) > 0) {
         brought.add(
             new Brought(
                 String.join(" > ", row.path()),
@@ -135,14 +135,14 @@ public final class Explainer {
     return one.name().equals(Nutrients.MOISTURE);
   }
 
-  private double at(Subject subject, End end) {
+  private double at(Subject subject, Scenario end) {
     return new Readings(feed).at(subject, new Basis.AsFed(), end).value();
   }
 
   /** In the order of what they bring; what weighs nothing is left out. */
   private List<Row> largestFirst(ToDoubleFunction<Row> by) {
     return feed.rows().stream()
-        .filter(row -> row.kg(End.RICHEST) > 0)
+        .filter(row -> row.kg(Scenario.RICHEST) > 0)
         .sorted(Comparator.comparingDouble(by).reversed())
         .toList();
   }
@@ -166,7 +166,7 @@ public final class Explainer {
   }
 
   private static double amount(Row row, List<Nutrient> nutrients) {
-    return nutrients.stream().mapToDouble(one -> row.amount(End.EXPECTED, one.index())).sum();
+    return nutrients.stream().mapToDouble(one -> row.amount(Scenario.EXPECTED, one.index())).sum();
   }
 
   private static String varies(double deviation, Unit unit, int decimals) {
@@ -235,7 +235,7 @@ public final class Explainer {
   }
 
   private static String source(Source source) {
-    return source.id() + " (" + source.standing().inWords() + ")";
+    return source.id() + " (" + source.reliability().inWords() + ")";
   }
 
   private static Optional<String> formula(Nutrient one) {
@@ -256,7 +256,7 @@ public final class Explainer {
   }
 
   private String quotient(Subject.Ratio ratio) {
-    double over = at(ratio, End.EXPECTED);
+    double over = at(ratio, Scenario.EXPECTED);
     if (!Double.isFinite(over)) {
       return ratio.text() + " cannot be told: the feed holds no " + ratio.under().text();
     }

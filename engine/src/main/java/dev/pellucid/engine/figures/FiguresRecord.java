@@ -4,7 +4,7 @@ import dev.pellucid.engine.account.Account;
 import dev.pellucid.engine.account.Account.Content;
 import dev.pellucid.engine.account.Account.LineShare;
 import dev.pellucid.engine.account.Held;
-import dev.pellucid.engine.larder.Nutrients;
+import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line.Place;

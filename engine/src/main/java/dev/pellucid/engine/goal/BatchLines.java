@@ -1,7 +1,7 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.syntax.FeedFile.PremixFile;
@@ -25,10 +25,10 @@ final class BatchLines {
   private final Map<String, List<String>> byCode = new TreeMap<>();
   private final List<Unsearched> unread = new ArrayList<>();
 
-  BatchLines(Trees trees, Larder larder) {
+  BatchLines(Trees trees, FeedTables tables) {
     List<PremixFile> premixes = trees.premixes(new ArrayList<>());
     TreeSet<String> codes = new TreeSet<>();
-    larder.batches().values().stream().map(BatchRecord::code).forEach(codes::add);
+    tables.batches().values().stream().map(BatchRecord::code).forEach(codes::add);
     for (String code : codes) {
       Optional<PremixFile> premix =
           premixes.stream().filter(it -> it.source().stem().equals(code)).findFirst();

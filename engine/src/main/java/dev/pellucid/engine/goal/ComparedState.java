@@ -1,6 +1,6 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.FigureTaking;
 import dev.pellucid.engine.compare.RecipeState;
@@ -45,8 +45,8 @@ final class ComparedState {
           recipe.path(), figures, figures.isPresent() ? "" : obstacle, recipe.reads());
     }
 
-    private static Optional<FeedFigures> figures(Inspection recipe) {
-      return recipe.feed().map(feed -> FigureTaking.of(feed, recipe.judgement(), recipe.larder()));
+    private static Optional<FeedFigures> figures(RuleContext recipe) {
+      return recipe.feed().map(feed -> FigureTaking.of(feed, recipe.judgement(), recipe.tables()));
     }
   }
 
@@ -68,7 +68,7 @@ final class ComparedState {
   }
 
   String currency() {
-    return kept.shared().larder().settings().currency();
+    return kept.shared().tables().settings().currency();
   }
 
   /** Every recipe, by its code. */

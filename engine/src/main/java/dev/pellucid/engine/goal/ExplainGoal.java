@@ -55,7 +55,7 @@ public final class ExplainGoal {
               + " is not the code of a recipe of this folder"
               + Meant.question(near).map(asked -> "; " + asked).orElse(""));
     }
-    List<String> mendFirst = shared.larder().nutrients().mendFirst();
+    List<String> mendFirst = shared.tables().nutrients().mendFirst();
     if (!mendFirst.isEmpty()) {
       return problem(
           recipe + " cannot be computed: mend " + String.join(", ", mendFirst) + " first");
@@ -73,7 +73,7 @@ public final class ExplainGoal {
     }
     return Streamed.judged(shared, path.get())
         .feed()
-        .map(feed -> Explainer.of(feed, subject.get(), shared.larder().settings().currency()))
+        .map(feed -> Explainer.of(feed, subject.get(), shared.tables().settings().currency()))
         .map(explanation -> new ExplainReport(ExplainText.of(explanation), Optional.empty()))
         .orElseGet(
             () -> problem(recipe + " cannot be computed: mend what the goal check says first"));

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.account.Account;
-import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.figures.FiguresRecord;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.DependsOn;
@@ -65,7 +65,7 @@ record FeedRecord(Optional<String> text, List<String> mendFirst) {
     return finding.severity() == Severity.ERROR;
   }
 
-  private static Optional<String> text(Inspection recipe) {
+  private static Optional<String> text(RuleContext recipe) {
     return recipe
         .feed()
         .map(
@@ -73,7 +73,7 @@ record FeedRecord(Optional<String> text, List<String> mendFirst) {
                 FiguresRecord.of(
                     recipe.recipe(),
                     Account.of(feed, recipe.limits()),
-                    recipe.larder().settings().currency()));
+                    recipe.tables().settings().currency()));
   }
 
   /** The path of the record of a recipe. */

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.check.LetPass;
 import dev.pellucid.engine.check.Remark;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.outcome.LimitOutcome;
 import dev.pellucid.engine.outcome.RecipeOutcome;
@@ -20,14 +20,14 @@ final class Outcomes {
 
   /** Of a recipe that every rule has looked at. */
   static RecipeOutcome of(Checked recipe) {
-    Optional<Inspection> judged = recipe.recipe().filter(one -> one.feed().isPresent());
+    Optional<RuleContext> judged = recipe.recipe().filter(one -> one.feed().isPresent());
     return judged.isPresent()
         ? checked(recipe.path(), judged.get(), recipe.remarks())
         : unchecked(recipe.path(), recipe.code(), recipe.mendFirst(), recipe.findings());
   }
 
   /** One whose limits were judged. */
-  private static RecipeOutcome checked(String path, Inspection recipe, List<Remark> said) {
+  private static RecipeOutcome checked(String path, RuleContext recipe, List<Remark> said) {
     return new RecipeOutcome(
         path,
         recipe.recipe().code(),

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compute.ComputedFeed;
@@ -89,7 +89,7 @@ public final class PagesGoal {
           .computeIfAbsent(finding.span().file().path(), none -> new ArrayList<>())
           .add(FindingText.of(finding, paths).stripTrailing());
     }
-    Site site = new Site(shared.larder(), day, Outputs.into(to)::write);
+    Site site = new Site(shared.tables(), day, Outputs.into(to)::write);
     for (Taken one : recipes) {
       RecipeOutcome outcome = one.outcome();
       Checked recipe = Streamed.judged(shared, outcome.path());
@@ -127,7 +127,7 @@ public final class PagesGoal {
   }
 
   private FeedView view(
-      Checked recipe, FeedView.Standing standing, RecipeOutcome outcome, List<String> findings) {
+      Checked recipe, FeedView.FeedStatus standing, RecipeOutcome outcome, List<String> findings) {
     Optional<ComputedFeed> feed = recipe.feed();
     Optional<FeedView.Figured> figures = recipe.recipe().flatMap(this::figured);
     return new FeedView(
@@ -143,27 +143,27 @@ public final class PagesGoal {
         figures.map(now -> past(outcome.code(), now.taken())).orElse(List.of()));
   }
 
-  private Optional<FeedView.Figured> figured(Inspection recipe) {
-    return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.larder(), day));
+  private Optional<FeedView.Figured> figured(RuleContext recipe) {
+    return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.tables(), day));
   }
 
-  private static FeedView.Standing standing(RecipeOutcome outcome, Whole whole) {
+  private static FeedView.FeedStatus standing(RecipeOutcome outcome, Whole whole) {
     if (!outcome.checked()) {
-      return FeedView.Standing.NOT_CHECKED;
+      return FeedView.FeedStatus.NOT_CHECKED;
     }
     if (outcome.count(LimitOutcome.State.BROKEN) > 0) {
-      return FeedView.Standing.BROKEN;
+      return FeedView.FeedStatus.BROKEN;
     }
     if (outcome.count(LimitOutcome.State.NOT_JUDGED) > 0) {
-      return FeedView.Standing.NOT_JUDGED;
+      return FeedView.FeedStatus.NOT_JUDGED;
     }
     if (whole.faulty().contains(outcome.path())) {
-      return FeedView.Standing.FAULTY;
+      return FeedView.FeedStatus.FAULTY;
     }
     if (outcome.limits().isEmpty()) {
-      return FeedView.Standing.NOTHING_ASKED;
+      return FeedView.FeedStatus.NOTHING_ASKED;
     }
-    return outcome.waived().isEmpty() ? FeedView.Standing.KEPT : FeedView.Standing.WAIVED;
+    return outcome.waived().isEmpty() ? FeedView.FeedStatus.KEPT : FeedView.FeedStatus.WAIVED;
   }
 
   /** The newest state with other figures than the one after it, and so on back. */

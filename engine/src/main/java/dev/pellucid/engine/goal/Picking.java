@@ -1,17 +1,17 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.made.LotChoice;
-import dev.pellucid.engine.made.LotChoice.Pick;
-import dev.pellucid.engine.made.Stock;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.FromStore;
 import dev.pellucid.engine.plan.FromStore.Lacking;
 import dev.pellucid.engine.plan.FromStore.Split;
 import dev.pellucid.engine.plan.FromStore.Taken;
 import dev.pellucid.engine.plan.Weighed;
+import dev.pellucid.engine.records.FirstExpiredFirstOut;
+import dev.pellucid.engine.records.FirstExpiredFirstOut.Pick;
+import dev.pellucid.engine.records.Stock;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -25,12 +25,12 @@ import java.util.Optional;
  * Each sheet is reckoned by itself, as if it were the next to be made.
  */
 final class Picking {
-  private final Larder larder;
+  private final FeedTables tables;
   private final Map<String, ResolvedPremix> premixes;
   private final Stock stock;
 
-  Picking(Larder larder, Map<String, ResolvedPremix> premixes, Stock stock) {
-    this.larder = larder;
+  Picking(FeedTables tables, Map<String, ResolvedPremix> premixes, Stock stock) {
+    this.tables = tables;
     this.premixes = premixes;
     this.stock = stock;
   }
@@ -81,13 +81,15 @@ final class Picking {
     return new FromStore(lots, splits, lacking);
   }
 
-  private Optional<LotChoice> choice(String name, double kg, LocalDate day) {
+  private Optional<FirstExpiredFirstOut> choice(String name, double kg, LocalDate day) {
     ResolvedPremix premix = premixes.get(name);
     if (premix != null) {
-      return LotChoice.of(premix, kg, day, larder, stock);
+      return FirstExpiredFirstOut.of(premix, kg, day, tables, stock);
     }
-    Ingredient ingredient = larder.ingredients().get(name);
-    return ingredient == null ? Optional.empty() : LotChoice.of(ingredient, kg, day, larder, stock);
+    Ingredient ingredient = tables.ingredients().get(name);
+    return ingredient == null
+        ? Optional.empty()
+        : FirstExpiredFirstOut.of(ingredient, kg, day, tables, stock);
   }
 
   private static List<Taken> taken(List<Pick> picks) {

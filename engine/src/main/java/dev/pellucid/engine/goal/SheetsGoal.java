@@ -1,20 +1,20 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.check.Inspection;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.Sheet.PrintedLabel;
 import dev.pellucid.engine.label.BagLabel;
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.made.Books;
-import dev.pellucid.engine.made.Order;
-import dev.pellucid.engine.made.PurchaseList;
-import dev.pellucid.engine.made.Purchasing;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.PremixOrders;
 import dev.pellucid.engine.plan.Premixing;
 import dev.pellucid.engine.plan.Provenance;
+import dev.pellucid.engine.records.BatchRecordCheck;
+import dev.pellucid.engine.records.BatchTarget;
+import dev.pellucid.engine.records.MaterialRequirements;
+import dev.pellucid.engine.records.PurchaseList;
 import dev.pellucid.engine.report.BatchSheetHtml;
 import dev.pellucid.engine.report.BatchSheetText;
 import dev.pellucid.engine.report.LabelHtml;
@@ -69,7 +69,8 @@ public final class SheetsGoal {
   private record Taken(Summary summary, Optional<OfRecipe> made) {}
 
   /** A batch that lots were put aside for. */
-  private record Written(Purchasing.Planned planned, BatchPlan plan, Optional<PrintedLabel> label) {
+  private record Written(
+      MaterialRequirements.Planned planned, BatchPlan plan, Optional<PrintedLabel> label) {
     BatchRecord record() {
       return planned.record();
     }
@@ -89,7 +90,7 @@ public final class SheetsGoal {
     List<Taken> recipes = Streamed.check(shared, this::taken);
     Whole whole = Whole.of(shared, recipes.stream().map(Taken::summary).toList());
     List<OfRecipe> made = recipes.stream().flatMap(one -> one.made().stream()).toList();
-    Picking picking = new Picking(shared.larder(), shared.resolver().premixes(), whole.stock());
+    Picking picking = new Picking(shared.tables(), shared.resolver().premixes(), whole.stock());
     made.forEach(recipe -> sheets.add(sheet(picking.into(recipe.plan()), recipe.label())));
     made.forEach(recipe -> recipe.written().forEach(one -> written(one, picking, whole)));
     withheld.addAll(whole.unmade());
@@ -106,19 +107,19 @@ public final class SheetsGoal {
 
   /** For all batches that are planned, those of premixes too. */
   private Optional<SheetReport.Purchases> purchases(List<OfRecipe> made, Whole whole) {
-    Larder larder = shared.larder();
+    FeedTables tables = shared.tables();
     Map<String, ResolvedPremix> premixes = shared.resolver().premixes();
-    List<Purchasing.Planned> planned = new ArrayList<>();
+    List<MaterialRequirements.Planned> planned = new ArrayList<>();
     made.forEach(of -> of.written().forEach(one -> planned.add(one.planned())));
-    for (BatchRecord record : larder.batches().values()) {
+    for (BatchRecord record : tables.batches().values()) {
       ResolvedPremix premix = premixes.get(record.code());
       if (premix != null && record.isPlanned()) {
-        planned.add(new Purchasing.Planned(record, Order.of(premix, record.kg())));
+        planned.add(new MaterialRequirements.Planned(record, BatchTarget.of(premix, record.kg())));
       }
     }
-    PurchaseList list = Purchasing.of(planned, larder, premixes, whole.stock());
+    PurchaseList list = MaterialRequirements.of(planned, tables, premixes, whole.stock());
     PurchaseSheet sheet =
-        new PurchaseSheet(larder.settings().name(), day, larder.settings().currency(), list);
+        new PurchaseSheet(tables.settings().name(), day, tables.settings().currency(), list);
     return list.isEmpty()
         ? Optional.empty()
         : Optional.of(new SheetReport.Purchases(sheet.text(), sheet.html()));
@@ -126,7 +127,7 @@ public final class SheetsGoal {
 
   /** Batches that are planned of recipes that must be mended first. */
   private List<String> unwritten(Whole whole) {
-    return shared.larder().batches().values().stream()
+    return shared.tables().batches().values().stream()
         .filter(record -> record.isPlanned() && whole.unmade().contains(record.code()))
         .map(BatchRecord::number)
         .toList();
@@ -154,7 +155,7 @@ public final class SheetsGoal {
             Optional.ofNullable(sound.get(code))
                 .flatMap(
                     one ->
-                        BatchPlan.of(one, orders, shared.larder(), ofPremix(code, path, approved)))
+                        BatchPlan.of(one, orders, shared.tables(), ofPremix(code, path, approved)))
                 .ifPresentOrElse(
                     plan -> sheets.add(sheet(picking.into(plan), Optional.empty())),
                     () -> withheld.add(code)));
@@ -170,34 +171,36 @@ public final class SheetsGoal {
 
   private OfRecipe ofRecipe(Checked recipe, ComputedFeed feed) {
     DependsOn hangs = shared.dependsOn(recipe.path(), recipe.reads());
-    Larder larder = shared.larder();
+    FeedTables tables = shared.tables();
     BatchPlan plan =
         BatchPlan.of(
             feed,
-            recipe.recipe().map(Inspection::limits).orElse(List.of()),
-            larder,
+            recipe.recipe().map(RuleContext::limits).orElse(List.of()),
+            tables,
             provenance(hangs::on, day));
     return new OfRecipe(
         plan,
-        label(feed, larder, plan),
+        label(feed, tables, plan),
         PremixOrders.of(plan),
-        shared.books().planned(feed).stream().map(batch -> written(hangs, batch)).toList(),
+        shared.recordCheck().planned(feed).stream().map(batch -> written(hangs, batch)).toList(),
         hangs);
   }
 
-  private Written written(DependsOn hangs, Books.Planned batch) {
+  private Written written(DependsOn hangs, BatchRecordCheck.Planned batch) {
     BatchRecord record = batch.record();
     BatchPlan plan =
         BatchPlan.of(
             batch.feed(),
             batch.limits(),
-            shared.larder(),
+            shared.tables(),
             provenance(hangs::on, record.day()),
             record.number(),
             record.kg());
-    Order order = Order.of(batch.feed(), record.kg(), Optional.empty());
+    BatchTarget order = BatchTarget.of(batch.feed(), record.kg(), Optional.empty());
     return new Written(
-        new Purchasing.Planned(record, order), plan, label(batch.feed(), shared.larder(), plan));
+        new MaterialRequirements.Planned(record, order),
+        plan,
+        label(batch.feed(), shared.tables(), plan));
   }
 
   /**
@@ -209,8 +212,9 @@ public final class SheetsGoal {
     return new Provenance(version.commit(), clean, of);
   }
 
-  private static Optional<PrintedLabel> label(ComputedFeed feed, Larder larder, BatchPlan plan) {
-    return BagLabel.of(feed, larder, plan)
+  private static Optional<PrintedLabel> label(
+      ComputedFeed feed, FeedTables tables, BatchPlan plan) {
+    return BagLabel.of(feed, tables, plan)
         .map(bag -> new PrintedLabel(LabelText.of(bag), LabelHtml.of(bag)));
   }
 

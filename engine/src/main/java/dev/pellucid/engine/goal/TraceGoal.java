@@ -1,18 +1,18 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.folder.Passed;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.LarderReader;
-import dev.pellucid.engine.made.Order;
-import dev.pellucid.engine.made.Trace.Back;
-import dev.pellucid.engine.made.Trace.Onward;
-import dev.pellucid.engine.made.Tracer;
+import dev.pellucid.engine.records.BatchTarget;
+import dev.pellucid.engine.records.Trace.Back;
+import dev.pellucid.engine.records.Trace.Onward;
+import dev.pellucid.engine.records.Tracer;
 import dev.pellucid.engine.report.TraceText;
 import dev.pellucid.engine.resolve.Days;
+import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
@@ -44,7 +44,7 @@ public final class TraceGoal {
   private static final String CLOSED = "cannot be read";
 
   private final Texts folder;
-  private final Larder larder;
+  private final FeedTables tables;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Unsearched> unsearched = new ArrayList<>();
   private final Tracer tracer;
@@ -53,13 +53,13 @@ public final class TraceGoal {
   public TraceGoal(Texts folder) {
     this.folder = folder;
     ReadFolder read = ReadFolder.of(folder);
-    this.larder = read.larder();
+    this.tables = read.tables();
     this.recipes = new Once<>(() -> Shared.of(read, Days.AS_WRITTEN));
     passedOver();
     notRead(read.findings().stream().sorted().toList());
-    BatchLines lines = new BatchLines(read.trees(), larder);
+    BatchLines lines = new BatchLines(read.trees(), tables);
     unsearched.addAll(lines.unread());
-    this.tracer = new Tracer(larder, lines.byCode(), this::order);
+    this.tracer = new Tracer(tables, lines.byCode(), this::order);
   }
 
   /** Makes a thing when it is first asked for. */
@@ -129,11 +129,11 @@ public final class TraceGoal {
 
   /** {@code 3 batch records and 7 lots of 1 file}. */
   private String searched() {
-    return Plural.of(larder.batches().size(), "batch record")
+    return Plural.of(tables.batches().size(), "batch record")
         + " of "
         + BATCHES
         + " and "
-        + Plural.of(larder.lots().size(), "lot")
+        + Plural.of(tables.lots().size(), "lot")
         + " of "
         + LOTS;
   }
@@ -170,7 +170,7 @@ public final class TraceGoal {
   }
 
   private Set<String> read() {
-    return larder.batches().values().stream()
+    return tables.batches().values().stream()
         .map(record -> record.declared().file().path())
         .collect(Collectors.toSet());
   }
@@ -190,7 +190,7 @@ public final class TraceGoal {
         if (told.add(path)) {
           unsearched.add(new Unsearched.File(path, inPart ? "has an error" : CLOSED));
         }
-      } else if (LarderReader.isMisplaced(finding) && told.add(path)) {
+      } else if (TablesReader.isMisplaced(finding) && told.add(path)) {
         findings.add(finding);
         unsearched.add(
             new Unsearched.File(path, "is in no place where data is read, and may be a record"));
@@ -203,10 +203,10 @@ public final class TraceGoal {
     }
   }
 
-  private Optional<Order> order(BatchRecord record) {
+  private Optional<BatchTarget> order(BatchRecord record) {
     Shared shared = recipes.get();
     return Optional.ofNullable(shared.resolver().premixes().get(record.code()))
-        .map(premix -> Order.of(premix, record.kg()))
+        .map(premix -> BatchTarget.of(premix, record.kg()))
         .or(() -> feed(shared, record.code()).map(feed -> order(record, feed)));
   }
 
@@ -214,7 +214,7 @@ public final class TraceGoal {
     return shared.trees().path(code).flatMap(path -> Streamed.judged(shared, path).feed());
   }
 
-  private Order order(BatchRecord record, ComputedFeed feed) {
-    return Order.of(feed, record.kg(), FloorPlanner.plan(feed, record.kg(), larder));
+  private BatchTarget order(BatchRecord record, ComputedFeed feed) {
+    return BatchTarget.of(feed, record.kg(), WeighingPlanner.plan(feed, record.kg(), tables));
   }
 }

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.made.Trace.Back;
-import dev.pellucid.engine.made.Trace.Onward;
+import dev.pellucid.engine.records.Trace.Back;
+import dev.pellucid.engine.records.Trace.Onward;
 import dev.pellucid.finding.Finding;
 import java.util.List;
 

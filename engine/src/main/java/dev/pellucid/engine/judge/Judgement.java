@@ -1,7 +1,7 @@
 package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.resolve.Limit;
 import java.util.List;
 import java.util.Optional;
@@ -26,9 +26,9 @@ public record Judgement(
   }
 
   /** Of a feed, its limits and its label. */
-  public static Judgement of(ComputedFeed feed, Larder larder) {
+  public static Judgement of(ComputedFeed feed, FeedTables tables) {
     return new Judgement(
-        Judge.limits(feed), LabelJudge.verdicts(feed, larder), ClaimAboveLaw.in(feed));
+        Judge.limits(feed), LabelJudge.verdicts(feed, tables), ClaimAboveLaw.in(feed));
   }
 
   /** Of a feed that is held against its limits alone. */

@@ -1,9 +1,9 @@
 package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
 import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.judge.LimitStatus.State;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Line;
@@ -39,7 +39,7 @@ final class Judging {
 
   private LimitStatus status(Limit limit) {
     Verdict verdict = Judge.verdict(readings, limit);
-    Reading expected = readings.at(limit.subject(), limit.basis(), End.EXPECTED);
+    Reading expected = readings.at(limit.subject(), limit.basis(), Scenario.EXPECTED);
     return limit.waiver().isEmpty()
         ? status(verdict, expected, Optional.empty())
         : status(

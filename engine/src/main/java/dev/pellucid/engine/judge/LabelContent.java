@@ -1,9 +1,9 @@
 package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.Nutrient;
 
 /**
  * A nutrient as the customer gets it, per kg of feed as fed, on target and without what is weighed
@@ -18,7 +18,7 @@ record LabelContent(double fresh, double stored, double untold, boolean unknown)
 
   static LabelContent of(ComputedFeed feed, Nutrient nutrient) {
     int index = nutrient.index();
-    double fresh = feed.content(End.EXPECTED, index);
+    double fresh = feed.content(Scenario.EXPECTED, index);
     if (feed.nutrients().isMoisture(index)) {
       return new LabelContent(fresh, fresh, 0, false);
     }
@@ -28,10 +28,10 @@ record LabelContent(double fresh, double stored, double untold, boolean unknown)
     boolean unknown = false;
     for (Row row : feed.rows()) {
       decays |= row.composition().stability().get(index) != 0;
-      stored += row.amount(End.POOREST, index);
+      stored += row.amount(Scenario.POOREST, index);
       if (row.composition().unknown().get(index) && row.kg() > 0) {
         unknown = true;
-        untold += row.amount(End.RICHEST, index) * row.kg() / row.kgRichest();
+        untold += row.amount(Scenario.RICHEST, index) * row.kg() / row.kgRichest();
       }
     }
     double finished = feed.balances().expected().finished();

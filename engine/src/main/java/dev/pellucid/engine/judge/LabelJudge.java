@@ -1,12 +1,12 @@
 package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.LabelRules;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Tolerance;
+import dev.pellucid.engine.data.Tolerance.Side;
 import dev.pellucid.engine.judge.LabelVerdict.Outcome;
-import dev.pellucid.engine.larder.LabelRules;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.larder.Tolerance;
-import dev.pellucid.engine.larder.Tolerance.Side;
 import dev.pellucid.engine.resolve.Label.Claim;
 import dev.pellucid.engine.resolve.Label.Manner;
 import dev.pellucid.measure.Closeness;
@@ -33,11 +33,11 @@ public final class LabelJudge {
   }
 
   /** One verdict for each claim of a feed; none without rules or label. */
-  public static List<LabelVerdict> verdicts(ComputedFeed feed, Larder larder) {
-    if (larder.label().isEmpty() || feed.recipe().label().isEmpty()) {
+  public static List<LabelVerdict> verdicts(ComputedFeed feed, FeedTables tables) {
+    if (tables.label().isEmpty() || feed.recipe().label().isEmpty()) {
       return List.of();
     }
-    LabelJudge judge = new LabelJudge(larder.label().get(), feed);
+    LabelJudge judge = new LabelJudge(tables.label().get(), feed);
     return feed.recipe().label().get().claims().stream().map(judge::verdict).toList();
   }
 

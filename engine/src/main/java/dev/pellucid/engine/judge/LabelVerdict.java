@@ -1,6 +1,6 @@
 package dev.pellucid.engine.judge;
 
-import dev.pellucid.engine.larder.Tolerance;
+import dev.pellucid.engine.data.Tolerance;
 import dev.pellucid.engine.resolve.Label.Claim;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.judge;
 
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Reading;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.syntax.Bound;
@@ -15,7 +15,7 @@ import dev.pellucid.syntax.Bound;
  * @param keeps whether the bound in force is kept by {@link #judged}; a value within 1e-9 of it
  *     keeps it
  */
-public record Verdict(Limit limit, End end, Reading reading, double margin, boolean keeps) {
+public record Verdict(Limit limit, Scenario end, Reading reading, double margin, boolean keeps) {
   /**
    * From this part of a feed on that does not tell a content, a minimum is shown as what is told.
    * Salts and vitamins that do not tell protein are less, and nobody misses it there.

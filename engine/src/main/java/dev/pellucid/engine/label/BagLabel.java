@@ -1,7 +1,7 @@
 package dev.pellucid.engine.label;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.plan.BatchPlan;
 import java.util.List;
 import java.util.Optional;
@@ -87,20 +87,20 @@ public record BagLabel(
   public record Fact(String name, String value) {}
 
   /** The label of a feed; none where the recipe has no label or the folder no label rules. */
-  public static Optional<BagLabel> of(ComputedFeed feed, Larder larder, BatchPlan plan) {
-    return maker(feed, larder).map(maker -> maker.made(plan));
+  public static Optional<BagLabel> of(ComputedFeed feed, FeedTables tables, BatchPlan plan) {
+    return maker(feed, tables).map(maker -> maker.made(plan));
   }
 
   /** What of it is the same for every batch; nothing where there is no label. */
-  public static List<Statement> statements(ComputedFeed feed, Larder larder) {
-    return maker(feed, larder).map(LabelMaker::statements).orElse(List.of());
+  public static List<Statement> statements(ComputedFeed feed, FeedTables tables) {
+    return maker(feed, tables).map(LabelMaker::statements).orElse(List.of());
   }
 
-  private static Optional<LabelMaker> maker(ComputedFeed feed, Larder larder) {
-    return larder
+  private static Optional<LabelMaker> maker(ComputedFeed feed, FeedTables tables) {
+    return tables
         .label()
         .flatMap(
             rules ->
-                feed.recipe().label().map(label -> new LabelMaker(feed, larder, rules, label)));
+                feed.recipe().label().map(label -> new LabelMaker(feed, tables, rules, label)));
   }
 }

@@ -2,11 +2,11 @@ package dev.pellucid.engine.label;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.data.Additive;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.LabelRules;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.label.BagLabel.Fact;
-import dev.pellucid.engine.larder.Additive;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.LabelRules;
-import dev.pellucid.engine.larder.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.syntax.Bound;

@@ -1,12 +1,12 @@
 package dev.pellucid.engine.label;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.LabelRules;
+import dev.pellucid.engine.data.LabelWord;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.label.BagLabel.Fact;
 import dev.pellucid.engine.label.BagLabel.Statement;
-import dev.pellucid.engine.larder.LabelRules;
-import dev.pellucid.engine.larder.LabelWord;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Species;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.resolve.Label;
 import dev.pellucid.engine.resolve.Label.Claim;
@@ -22,14 +22,14 @@ final class LabelMaker {
           + " market must check it against the law of the place where it is sold.";
 
   private final ResolvedRecipe recipe;
-  private final Larder larder;
+  private final FeedTables tables;
   private final LabelRules rules;
   private final Label label;
   private final Contents contents;
 
-  LabelMaker(ComputedFeed feed, Larder larder, LabelRules rules, Label label) {
+  LabelMaker(ComputedFeed feed, FeedTables tables, LabelRules rules, Label label) {
     this.recipe = feed.recipe();
-    this.larder = larder;
+    this.tables = tables;
     this.rules = rules;
     this.label = label;
     this.contents = new Contents(feed, rules);
@@ -111,12 +111,12 @@ final class LabelMaker {
     if (plan.packing().isPresent() && plan.packing().get().hasRemainder()) {
       aside.add("The last bag is not full: write its own weight on it.");
     }
-    if (larder.settings().jurisdiction().isPresent()
+    if (tables.settings().jurisdiction().isPresent()
         && rules.jurisdiction().isPresent()
-        && !rules.jurisdiction().equals(larder.settings().jurisdiction())) {
+        && !rules.jurisdiction().equals(tables.settings().jurisdiction())) {
       aside.add(
           "The folder is under the law of "
-              + larder.settings().jurisdiction().get()
+              + tables.settings().jurisdiction().get()
               + ", these label rules are of "
               + rules.jurisdiction().get()
               + ".");

@@ -21,18 +21,18 @@ final class FindingsJson {
     this.paths = paths;
   }
 
-  static String of(CheckOutcome outcome, List<Told> told, PrintedPaths paths) {
+  static String of(CheckOutcome outcome, List<ReportedFinding> told, PrintedPaths paths) {
     return Json.written(new FindingsJson(paths).root(outcome, told));
   }
 
-  private ObjectNode root(CheckOutcome outcome, List<Told> told) {
+  private ObjectNode root(CheckOutcome outcome, List<ReportedFinding> told) {
     ObjectNode root = Json.object().put("format", 2);
     tally(root.putObject("tally"), outcome);
     ArrayNode recipes = root.putArray("recipes");
     outcome.recipes().forEach(recipe -> recipe(recipes.addObject(), recipe));
     ArrayNode findings = root.putArray("findings");
     ArrayNode waived = root.putArray("waived");
-    for (Told one : told) {
+    for (ReportedFinding one : told) {
       if (one.waived().isEmpty()) {
         finding(findings.addObject(), one);
       } else {
@@ -65,14 +65,14 @@ final class FindingsJson {
         .set("mendFirst", Json.texts(recipe.mendFirst()));
   }
 
-  private void waived(ObjectNode node, Told one, WaivedFinding waived) {
+  private void waived(ObjectNode node, ReportedFinding one, WaivedFinding waived) {
     finding(node, one);
     ObjectNode waiver = node.putObject("waiver");
     place(waiver, waived.waiver());
     waiver.put("until", waived.until()).put("by", waived.by()).put("because", waived.because());
   }
 
-  private void finding(ObjectNode node, Told one) {
+  private void finding(ObjectNode node, ReportedFinding one) {
     Finding finding = one.finding();
     node.put("code", finding.code().text())
         .put("severity", finding.severity().word())

@@ -21,8 +21,8 @@ public final class ReportFiles {
    * @param paths how files are called in the reports
    */
   public static SortedMap<String, String> of(CheckOutcome outcome, PrintedPaths paths) {
-    List<Told> told = Told.of(outcome);
-    List<Told> open = told.stream().filter(one -> one.waived().isEmpty()).toList();
+    List<ReportedFinding> told = ReportedFinding.of(outcome);
+    List<ReportedFinding> open = told.stream().filter(one -> one.waived().isEmpty()).toList();
     TreeMap<String, String> files = new TreeMap<>();
     files.put(SARIF, SarifLog.of(told, paths));
     files.put(SARIF_WITHOUT_WAIVED, SarifLog.of(open, paths));

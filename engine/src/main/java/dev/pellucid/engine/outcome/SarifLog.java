@@ -29,17 +29,17 @@ final class SarifLog {
   private static final String FINGERPRINT = "pellucid/v1";
   private static final String UNRESERVED = "-._~/";
 
-  private final List<Told> told;
+  private final List<ReportedFinding> told;
   private final PrintedPaths paths;
   private final List<Code> rules;
 
-  private SarifLog(List<Told> told, PrintedPaths paths) {
+  private SarifLog(List<ReportedFinding> told, PrintedPaths paths) {
     this.told = told;
     this.paths = paths;
     this.rules = told.stream().map(one -> one.finding().code()).distinct().sorted().toList();
   }
 
-  static String of(List<Told> told, PrintedPaths paths) {
+  static String of(List<ReportedFinding> told, PrintedPaths paths) {
     return Json.written(new SarifLog(told, paths).log());
   }
 
@@ -65,7 +65,7 @@ final class SarifLog {
     rule.putObject("help").put("text", words.text()).put("markdown", words.page());
   }
 
-  private void result(ObjectNode result, Told one) {
+  private void result(ObjectNode result, ReportedFinding one) {
     Finding finding = one.finding();
     result.put("ruleId", finding.code().text());
     result.put("ruleIndex", rules.indexOf(finding.code()));

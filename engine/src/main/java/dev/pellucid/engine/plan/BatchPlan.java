@@ -1,8 +1,8 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.judge.LimitStatus;
-import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import java.time.LocalDate;
@@ -69,19 +69,19 @@ public record BatchPlan(
 
   /** The plan of a batch of the size that the recipe names. */
   public static BatchPlan of(
-      ComputedFeed feed, List<LimitStatus> limits, Larder larder, Provenance provenance) {
-    return new BatchPlanner(feed, limits, larder, provenance).feed();
+      ComputedFeed feed, List<LimitStatus> limits, FeedTables tables, Provenance provenance) {
+    return new BatchPlanner(feed, limits, tables, provenance).feed();
   }
 
   /** The plan of a batch that is written down under a number, of a size of its own. */
   public static BatchPlan of(
       ComputedFeed feed,
       List<LimitStatus> limits,
-      Larder larder,
+      FeedTables tables,
       Provenance provenance,
       String number,
       double kg) {
-    return new BatchPlanner(feed, limits, larder, provenance).feed(number, kg);
+    return new BatchPlanner(feed, limits, tables, provenance).feed(number, kg);
   }
 
   /** The same with lots to take. */
@@ -115,8 +115,8 @@ public record BatchPlan(
 
   /** The plan of a premix for what is ordered of it; empty where its mass cannot be reckoned. */
   public static Optional<BatchPlan> of(
-      ResolvedPremix premix, PremixOrders orders, Larder larder, Provenance provenance) {
-    return new PremixPlanner(premix, orders, larder).plan(provenance);
+      ResolvedPremix premix, PremixOrders orders, FeedTables tables, Provenance provenance) {
+    return new PremixPlanner(premix, orders, tables).plan(provenance);
   }
 
   /** The last day on which it may be made, where a limit is waived only until then. */

@@ -2,17 +2,17 @@ package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.floor.FloorPlan;
-import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.LimitStatus;
-import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.engine.weighing.WeighingPlan;
+import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
@@ -31,14 +31,15 @@ final class BatchPlanner {
 
   private final ComputedFeed feed;
   private final List<LimitStatus> limits;
-  private final Larder larder;
+  private final FeedTables tables;
   private final Provenance provenance;
   private final ResolvedRecipe recipe;
 
-  BatchPlanner(ComputedFeed feed, List<LimitStatus> limits, Larder larder, Provenance provenance) {
+  BatchPlanner(
+      ComputedFeed feed, List<LimitStatus> limits, FeedTables tables, Provenance provenance) {
     this.feed = feed;
     this.limits = limits;
-    this.larder = larder;
+    this.tables = tables;
     this.provenance = provenance;
     this.recipe = feed.recipe();
   }
@@ -83,19 +84,19 @@ final class BatchPlanner {
       boolean sizeTold,
       List<String> draftBecause,
       Optional<Premixing> premixing) {
-    Optional<FloorPlan> floor = FloorPlanner.plan(feed, weighed, larder);
-    Optional<OnScales> scales = floor.map(plan -> ScalePlanner.plan(feed, plan, larder));
+    Optional<WeighingPlan> floor = WeighingPlanner.plan(feed, weighed, tables);
+    Optional<OnScales> scales = floor.map(plan -> ScalePlanner.plan(feed, plan, tables));
     ComputedFeed asWeighed = floor.flatMap(this::asWeighed).orElse(feed);
     List<LimitStatus> judged = floor.isPresent() ? Judge.limits(asWeighed) : limits;
     WeighList list = new WeighList(feed, weighed, scales);
-    Cautions cautions = new Cautions(feed, larder.practice());
+    Cautions cautions = new Cautions(feed, tables.practice());
     List<Caution> mixCautions = cautions.ofMix();
     Optional<Mass> bagged = finished.map(kg -> Mass.of(kg, list.decimals()));
     Optional<Mass> wanted = bagged.map(kg -> kg.plus(shrunk(kg)));
-    List<Task> tasks = new TaskList(feed, larder, cautions, list, weighed / 100, wanted).inOrder();
+    List<Task> tasks = new TaskList(feed, tables, cautions, list, weighed / 100, wanted).inOrder();
     MassBalance balance = MassBalance.of(list, tasks, feed.shrink(), bagged);
     return new BatchPlan(
-        larder.settings().name(),
+        tables.settings().name(),
         recipe.code(),
         recipe.title(),
         recipe.status(),
@@ -104,8 +105,8 @@ final class BatchPlanner {
         number,
         sizeTold,
         draftBecause,
-        larder.practice().inspection(),
-        OnTheLine.of(feed, larder, number),
+        tables.practice().inspection(),
+        OnTheLine.of(feed, tables, number),
         list.lines(),
         FromStore.UNKNOWN,
         scales,
@@ -122,7 +123,7 @@ final class BatchPlanner {
   }
 
   /** The feed of what the scales show: rounded, with overage as often as it is weighed out. */
-  private Optional<ComputedFeed> asWeighed(FloorPlan floor) {
+  private Optional<ComputedFeed> asWeighed(WeighingPlan floor) {
     return feed.weighed(floor.asRounded(recipe)).feed();
   }
 

@@ -2,8 +2,8 @@ package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.larder.Ingredient.Trait;
-import dev.pellucid.engine.larder.Practice;
+import dev.pellucid.engine.data.Ingredient.Trait;
+import dev.pellucid.engine.data.Practice;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;

@@ -1,14 +1,14 @@
 package dev.pellucid.engine.plan;
 
+import dev.pellucid.engine.carryover.CarryOver;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.larder.BatchRecord;
-import dev.pellucid.engine.larder.BatchRecord.Flushed;
-import dev.pellucid.engine.larder.BatchRecord.Told;
-import dev.pellucid.engine.larder.Carryover;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.BatchRecord.Flushed;
+import dev.pellucid.engine.data.BatchRecord.Located;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.SequenceRow;
 import dev.pellucid.engine.quantity.Figures;
-import dev.pellucid.engine.sequence.Residue;
 import dev.pellucid.measure.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -37,26 +37,26 @@ public record OnTheLine(String after, String flushed, List<Minded> minded) {
   public record Flushing(double kg, String with, String to) {}
 
   /** A feed that holds itself what another would leave behind is not concerned. */
-  static OnTheLine of(ComputedFeed feed, Larder larder, Optional<String> number) {
-    List<Carryover> rows = larder.practice().sequence();
-    Residue residue = Residue.of(feed, rows);
-    Optional<BatchRecord> record = number.map(one -> larder.batches().get(one));
+  static OnTheLine of(ComputedFeed feed, FeedTables tables, Optional<String> number) {
+    List<SequenceRow> rows = tables.practice().sequence();
+    CarryOver residue = CarryOver.of(feed, rows);
+    Optional<BatchRecord> record = number.map(one -> tables.batches().get(one));
     return new OnTheLine(
-        record.flatMap(BatchRecord::after).map(Told::thing).orElse(""),
-        record.flatMap(BatchRecord::flushed).map(one -> words(one, larder)).orElse(""),
+        record.flatMap(BatchRecord::after).map(Located::thing).orElse(""),
+        record.flatMap(BatchRecord::flushed).map(one -> words(one, tables)).orElse(""),
         rows.stream().filter(residue::minds).map(OnTheLine::minded).toList());
   }
 
-  private static Minded minded(Carryover row) {
+  private static Minded minded(SequenceRow row) {
     return new Minded(
         row.left().words(),
         row.flush().map(one -> new Flushing(one.kg(), one.with().title(), one.to())),
         row.because());
   }
 
-  private static String words(Flushed flushed, Larder larder) {
+  private static String words(Flushed flushed, FeedTables tables) {
     String with =
-        Optional.ofNullable(larder.ingredients().get(flushed.with()))
+        Optional.ofNullable(tables.ingredients().get(flushed.with()))
             .map(Ingredient::title)
             .orElse(flushed.with());
     return Figures.plain(flushed.kg(), Unit.KG) + " " + with + ", " + flushed.to();

@@ -1,9 +1,9 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -22,24 +22,24 @@ final class PremixPlanner {
 
   private final ResolvedPremix premix;
   private final PremixOrders.Order order;
-  private final Larder larder;
+  private final FeedTables tables;
 
-  PremixPlanner(ResolvedPremix premix, PremixOrders orders, Larder larder) {
+  PremixPlanner(ResolvedPremix premix, PremixOrders orders, FeedTables tables) {
     this.premix = premix;
     this.order = orders.order(premix);
-    this.larder = larder;
+    this.tables = tables;
   }
 
   /** Empty where its mass cannot be reckoned. */
   Optional<BatchPlan> plan(Provenance provenance) {
     ResolvedRecipe recipe = premix.asRecipe(order.needs().isEmpty() ? DRAFT : APPROVED);
-    return new FeedComputer(larder)
+    return new FeedComputer(tables)
         .compute(recipe)
         .feed()
         .map(ComputedFeed::withoutShrink)
         .map(
             feed ->
-                new BatchPlanner(feed, List.of(), larder, provenance)
+                new BatchPlanner(feed, List.of(), tables, provenance)
                     .premix(order.batch().asDouble(), premixing(feed)));
   }
 
@@ -71,9 +71,9 @@ final class PremixPlanner {
         unit.symbol(),
         unit.fromBase(supply.amount()),
         unit.fromBase(supply.amount() / dose),
-        unit.fromBase(feed.content(End.EXPECTED, nutrient)),
+        unit.fromBase(feed.content(Scenario.EXPECTED, nutrient)),
         known
-            ? OptionalDouble.of(unit.fromBase(feed.content(End.POOREST, nutrient)))
+            ? OptionalDouble.of(unit.fromBase(feed.content(Scenario.POOREST, nutrient)))
             : OptionalDouble.empty());
   }
 }

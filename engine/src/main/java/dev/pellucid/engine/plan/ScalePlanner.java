@@ -1,20 +1,20 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.floor.Dilution;
-import dev.pellucid.engine.floor.FloorLine;
-import dev.pellucid.engine.floor.FloorPlan;
-import dev.pellucid.engine.floor.Loads;
-import dev.pellucid.engine.floor.SmallLines;
-import dev.pellucid.engine.floor.Weight;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Plant;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.plan.OnScales.Filled;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.plan.OnScales.Shown;
 import dev.pellucid.engine.plan.OnScales.ThinStep;
 import dev.pellucid.engine.plan.OnScales.Thinned;
 import dev.pellucid.engine.plan.OnScales.TraysFilled;
+import dev.pellucid.engine.weighing.Dilution;
+import dev.pellucid.engine.weighing.Loads;
+import dev.pellucid.engine.weighing.SmallLines;
+import dev.pellucid.engine.weighing.WeighingLine;
+import dev.pellucid.engine.weighing.WeighingPlan;
+import dev.pellucid.engine.weighing.Weight;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,16 +26,16 @@ final class ScalePlanner {
 
   private final ComputedFeed feed;
   private final String plant;
-  private final FloorPlan floor;
+  private final WeighingPlan floor;
 
-  private ScalePlanner(ComputedFeed feed, String plant, FloorPlan floor) {
+  private ScalePlanner(ComputedFeed feed, String plant, WeighingPlan floor) {
     this.feed = feed;
     this.plant = plant;
     this.floor = floor;
   }
 
-  static OnScales plan(ComputedFeed feed, FloorPlan floor, Larder larder) {
-    return new ScalePlanner(feed, larder.plant().map(Plant::title).orElse(""), floor).onScales();
+  static OnScales plan(ComputedFeed feed, WeighingPlan floor, FeedTables tables) {
+    return new ScalePlanner(feed, tables.plant().map(Plant::title).orElse(""), floor).onScales();
   }
 
   private OnScales onScales() {
@@ -49,7 +49,7 @@ final class ScalePlanner {
         floor.trays().map(trays -> new TraysFilled(trays.load(), trays.count(), trays.rounds())));
   }
 
-  private LoadLine line(FloorLine line, int portions) {
+  private LoadLine line(WeighingLine line, int portions) {
     Optional<Shown> shown = line.placing().placed().map(ScalePlanner::shown);
     return new LoadLine(
         line.line().material().name(),
@@ -67,7 +67,7 @@ final class ScalePlanner {
     return new Filled(loads.mixer().title(), loads.dryFill(), loads.wetFill(), least);
   }
 
-  private static Thinned thinned(FloorLine line, Dilution dilution, int portions) {
+  private static Thinned thinned(WeighingLine line, Dilution dilution, int portions) {
     Shown take = shown(dilution.take());
     Mass taken = new Mass(all(take).kg().multiply(BigDecimal.valueOf(portions)));
     List<ThinStep> steps = new ArrayList<>();

@@ -3,9 +3,9 @@ package dev.pellucid.engine.plan;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Stage;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Plant;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.plan.Task.Asked;
 import dev.pellucid.engine.plan.Task.Drying;
 import dev.pellucid.engine.resolve.Line.Place;
@@ -33,7 +33,7 @@ final class TaskList {
   private static final double UNTOLD_HOURS = 12;
   private static final double SAMPLE_KG = 1;
 
-  private final Larder larder;
+  private final FeedTables tables;
   private final Cautions cautions;
   private final Balance balance;
   private final double times;
@@ -51,12 +51,12 @@ final class TaskList {
    */
   TaskList(
       ComputedFeed feed,
-      Larder larder,
+      FeedTables tables,
       Cautions cautions,
       WeighList list,
       double times,
       Optional<Mass> wanted) {
-    this.larder = larder;
+    this.tables = tables;
     this.cautions = cautions;
     this.balance = feed.balances().expected();
     this.times = times;
@@ -123,7 +123,7 @@ final class TaskList {
   }
 
   private String title(String ingredient) {
-    Ingredient known = larder.ingredients().get(ingredient);
+    Ingredient known = tables.ingredients().get(ingredient);
     return known == null ? ingredient : known.title();
   }
 
@@ -140,7 +140,7 @@ final class TaskList {
             .distinct()
             .sorted(Comparator.reverseOrder())
             .toList();
-    OptionalDouble load = larder.plant().map(Plant::trayLoad).orElse(OptionalDouble.empty());
+    OptionalDouble load = tables.plant().map(Plant::trayLoad).orElse(OptionalDouble.empty());
     return TrayChart.of(
         load.orElse(SAMPLE_KG), load.isPresent(), stage.moistureBefore(), targets, moisture.aim());
   }

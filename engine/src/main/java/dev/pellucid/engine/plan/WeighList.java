@@ -1,10 +1,10 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.floor.SmallLines;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.weighing.SmallLines;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;

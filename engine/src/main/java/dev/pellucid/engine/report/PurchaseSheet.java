@@ -1,8 +1,8 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.made.PurchaseList;
-import dev.pellucid.engine.made.PurchaseList.Good;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.records.PurchaseList;
+import dev.pellucid.engine.records.PurchaseList.Good;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;

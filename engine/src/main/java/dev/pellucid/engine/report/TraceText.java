@@ -1,15 +1,15 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.made.Kilograms;
-import dev.pellucid.engine.made.Trace.Back;
-import dev.pellucid.engine.made.Trace.Batch;
-import dev.pellucid.engine.made.Trace.Holding;
-import dev.pellucid.engine.made.Trace.LotOf;
-import dev.pellucid.engine.made.Trace.Maybe;
-import dev.pellucid.engine.made.Trace.Onward;
-import dev.pellucid.engine.made.Trace.Thing;
-import dev.pellucid.engine.made.Trace.Way;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.records.Kilograms;
+import dev.pellucid.engine.records.Trace.Back;
+import dev.pellucid.engine.records.Trace.Batch;
+import dev.pellucid.engine.records.Trace.Holding;
+import dev.pellucid.engine.records.Trace.LotOf;
+import dev.pellucid.engine.records.Trace.Maybe;
+import dev.pellucid.engine.records.Trace.Onward;
+import dev.pellucid.engine.records.Trace.Thing;
+import dev.pellucid.engine.records.Trace.Way;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Holds;
 import dev.pellucid.engine.report.Block.Table;

@@ -1,13 +1,13 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.made.Trace.Batch;
-import dev.pellucid.engine.made.Trace.Doubt;
-import dev.pellucid.engine.made.Trace.LotOf;
-import dev.pellucid.engine.made.Trace.Reason;
-import dev.pellucid.engine.made.Trace.Thing;
-import dev.pellucid.engine.made.Trace.Unknown;
-import dev.pellucid.engine.made.Trace.Way;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.records.Trace.Batch;
+import dev.pellucid.engine.records.Trace.Doubt;
+import dev.pellucid.engine.records.Trace.LotOf;
+import dev.pellucid.engine.records.Trace.Reason;
+import dev.pellucid.engine.records.Trace.Thing;
+import dev.pellucid.engine.records.Trace.Unknown;
+import dev.pellucid.engine.records.Trace.Way;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.FileKind;
+import dev.pellucid.engine.data.FileKind;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Set;

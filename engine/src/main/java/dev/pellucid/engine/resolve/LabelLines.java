@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.resolve.Label.Claim;
 import dev.pellucid.engine.resolve.Label.Manner;
 import dev.pellucid.finding.Code;

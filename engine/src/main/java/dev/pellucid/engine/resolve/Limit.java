@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Source;
+import dev.pellucid.engine.data.Source;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Span;
 import java.util.Locale;

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.larder.Source;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Source;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
@@ -32,13 +32,13 @@ final class Limits {
   static final Code IN_BATCHES = new Code("part-of-batches");
   static final Code UNKNOWN_SOURCE = new Code("unknown-source");
 
-  private final Scope scope;
-  private final Larder larder;
+  private final Lookup lookup;
+  private final FeedTables tables;
   private final List<Finding> findings;
 
-  Limits(Scope scope, List<Finding> findings) {
-    this.scope = scope;
-    this.larder = scope.frame();
+  Limits(Lookup lookup, List<Finding> findings) {
+    this.lookup = lookup;
+    this.tables = lookup.frame();
     this.findings = findings;
   }
 
@@ -94,13 +94,13 @@ final class Limits {
   }
 
   Optional<Source> source(Word id) {
-    Source source = larder.sources().get(id.text());
+    Source source = tables.sources().get(id.text());
     if (source == null) {
       findings.add(
           near(
               Finding.error(UNKNOWN_SOURCE, id.span(), id + " is not in sources.yaml"),
               id,
-              larder.sources().keySet(),
+              tables.sources().keySet(),
               "add it to sources.yaml"));
     }
     return Optional.ofNullable(source);
@@ -193,15 +193,15 @@ final class Limits {
     boolean all = true;
     List<String> names = new ArrayList<>();
     for (Word name : inclusion.names()) {
-      boolean known = scope.isMaterial(name.text()) || larder.groups().containsKey(name.text());
-      String now = known ? null : scope.formerly(name.text()).orElse(null);
+      boolean known = lookup.isMaterial(name.text()) || tables.groups().containsKey(name.text());
+      String now = known ? null : lookup.formerly(name.text()).orElse(null);
       names.add(now == null ? name.text() : now);
       if (now != null) {
         findings.add(Materials.renamed(name, now));
       } else if (!known) {
         all = false;
-        TreeSet<String> near = new TreeSet<>(scope.materials());
-        near.addAll(larder.groups().keySet());
+        TreeSet<String> near = new TreeSet<>(lookup.materials());
+        near.addAll(tables.groups().keySet());
         findings.add(
             near(
                 Finding.error(
@@ -215,16 +215,16 @@ final class Limits {
   }
 
   Optional<Nutrient> nutrient(Word name) {
-    Optional<Nutrient> nutrient = larder.nutrients().named(name.text());
-    if (nutrient.isEmpty() && larder.nutrients().mendFirst().isEmpty()) {
+    Optional<Nutrient> nutrient = tables.nutrients().named(name.text());
+    if (nutrient.isEmpty() && tables.nutrients().mendFirst().isEmpty()) {
       findings.add(noSuch(name));
     }
     return nutrient;
   }
 
   private Finding noSuch(Word name) {
-    boolean group = larder.groups().containsKey(name.text());
-    if (group || scope.isMaterial(name.text())) {
+    boolean group = tables.groups().containsKey(name.text());
+    if (group || lookup.isMaterial(name.text())) {
       String what = group ? " is a group of ingredients" : " is an ingredient";
       return Finding.error(NOT_A_NUTRIENT, name.span(), name + what + ", not a nutrient")
           .helping("to bound its share write: inclusion " + name + " max 20 %");
@@ -232,7 +232,7 @@ final class Limits {
     return near(
         Finding.error(UNKNOWN_NUTRIENT, name.span(), name + " is not a nutrient of this folder"),
         name,
-        larder.nutrients().names(),
+        tables.nutrients().names(),
         "add it under nutrients/, or mend the name");
   }
 
@@ -283,7 +283,7 @@ final class Limits {
   }
 
   private boolean currencyFits(Amount amount) {
-    String currency = larder.settings().currency();
+    String currency = tables.settings().currency();
     Span unit = amount.unitAsWritten().span();
     if (amount.unitAsWritten().text().startsWith(currency)) {
       return true;

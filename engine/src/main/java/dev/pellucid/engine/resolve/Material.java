@@ -1,8 +1,8 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Price;
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.data.Species;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Word;
@@ -16,30 +16,30 @@ final class Materials {
   static final Code NO_SUCH_FEED = new Code("rework-of-no-recipe");
   static final Code RENAMED = new Code("renamed");
 
-  private final Scope scope;
+  private final Lookup lookup;
   private final List<Finding> findings;
 
-  Materials(Scope scope, List<Finding> findings) {
-    this.scope = scope;
+  Materials(Lookup lookup, List<Finding> findings) {
+    this.lookup = lookup;
     this.findings = findings;
   }
 
   /** The material; empty after a finding, or where a finding elsewhere has said why. */
   Optional<Material> named(Word name) {
-    Optional<Ingredient> ingredient = scope.ingredient(name.text());
+    Optional<Ingredient> ingredient = lookup.ingredient(name.text());
     if (ingredient.isPresent()) {
       return single(ingredient.get());
     }
-    Optional<ResolvedPremix> premix = scope.premix(name.text());
+    Optional<ResolvedPremix> premix = lookup.premix(name.text());
     if (premix.isPresent()) {
       return Optional.of(new Material.Premixed(premix.get()));
     }
-    Optional<Ingredient> renamed = scope.formerly(name.text()).flatMap(scope::ingredient);
+    Optional<Ingredient> renamed = lookup.formerly(name.text()).flatMap(lookup::ingredient);
     if (renamed.isPresent()) {
       findings.add(renamed(name, renamed.get().name()));
       return single(renamed.get());
     }
-    if (!scope.isBrokenPremix(name.text())) {
+    if (!lookup.isBrokenPremix(name.text())) {
       findings.add(missing(name));
     }
     return Optional.empty();
@@ -47,8 +47,8 @@ final class Materials {
 
   /** Finished feed; empty after a finding, or where the recipe itself says why. */
   Optional<Material> reworked(Word recipe) {
-    if (!scope.recipes().containsKey(recipe.text())) {
-      List<String> near = NearNames.of(recipe.text(), scope.recipes().keySet());
+    if (!lookup.recipes().containsKey(recipe.text())) {
+      List<String> near = NearNames.of(recipe.text(), lookup.recipes().keySet());
       findings.add(
           Finding.error(
                   NO_SUCH_FEED,
@@ -60,7 +60,7 @@ final class Materials {
                           "name the recipe of the feed that is worked in again: rework CG-36")));
       return Optional.empty();
     }
-    return scope.reworked(recipe.text()).map(Material.class::cast);
+    return lookup.reworked(recipe.text()).map(Material.class::cast);
   }
 
   static Finding renamed(Word name, String now) {
@@ -71,26 +71,26 @@ final class Materials {
 
   private Optional<Material> single(Ingredient ingredient) {
     return ingredient.whole()
-        ? Optional.of(new Material.Single(ingredient, scope.price(ingredient.name())))
+        ? Optional.of(new Material.Single(ingredient, lookup.price(ingredient.name())))
         : Optional.empty();
   }
 
   private Finding missing(Word name) {
-    if (scope.frame().nutrients().named(name.text()).isPresent()) {
+    if (lookup.frame().nutrients().named(name.text()).isPresent()) {
       return Finding.error(
               NOT_AN_INGREDIENT, name.span(), name + " is a nutrient, not an ingredient")
           .helping("name an ingredient here; what a nutrient must reach stands under limits");
     }
-    if (scope.recipes().containsKey(name.text())) {
+    if (lookup.recipes().containsKey(name.text())) {
       return Finding.error(NOT_AN_INGREDIENT, name.span(), name + " is a recipe, not an ingredient")
           .helping("feed that is worked in again is written: rework " + name)
           .helping("a blend that goes into feeds is a premix: move it to " + name + ".premix");
     }
-    if (scope.frame().groups().containsKey(name.text())) {
+    if (lookup.frame().groups().containsKey(name.text())) {
       return Finding.error(NOT_AN_INGREDIENT, name.span(), name + " is a group of ingredients")
           .helping("name one ingredient of the group");
     }
-    List<String> near = NearNames.of(name.text(), scope.materials());
+    List<String> near = NearNames.of(name.text(), lookup.materials());
     Finding finding =
         Finding.error(UNKNOWN, name.span(), name + " is not known in this folder")
             .helping(

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Digestibility.ProcessKind;
+import dev.pellucid.engine.data.Digestibility.ProcessKind;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import java.util.List;

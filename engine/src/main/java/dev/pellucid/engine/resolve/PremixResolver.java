@@ -1,7 +1,7 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.finding.Code;
@@ -31,25 +31,25 @@ final class PremixResolver {
   private final PremixFile file;
   private final String code;
   private final List<Finding> findings = new ArrayList<>();
-  private final Scope scope;
+  private final Lookup lookup;
   private final Materials materials;
   private final Limits limits;
   private final boolean nutrientsAreKnown;
   private final List<ResolvedPremix.Supply> supplies = new ArrayList<>();
 
-  PremixResolver(PremixFile file, Kitchen kitchen) {
+  PremixResolver(PremixFile file, Scope scope) {
     this.file = file;
     this.code = file.source().stem();
-    this.scope = new Scope(kitchen);
-    this.materials = new Materials(scope, findings);
-    this.limits = new Limits(scope, findings);
-    this.nutrientsAreKnown = scope.frame().nutrients().mendFirst().isEmpty();
+    this.lookup = new Lookup(scope);
+    this.materials = new Materials(lookup, findings);
+    this.limits = new Limits(lookup, findings);
+    this.nutrientsAreKnown = lookup.frame().nutrients().mendFirst().isEmpty();
   }
 
   Resolution<ResolvedPremix> resolve() {
     Optional<ResolvedPremix> premix =
         file.opening().flatMap(opening -> make()).filter(one -> nutrientsAreKnown);
-    return new Resolution<>(premix, findings, scope.reads());
+    return new Resolution<>(premix, findings, lookup.reads());
   }
 
   private Optional<ResolvedPremix> make() {

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Source;
+import dev.pellucid.engine.data.Source;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile.ProfileFile;
@@ -19,7 +19,7 @@ final class ProfileResolver {
   static final Code UNKNOWN_SPECIES = new Code("unknown-species");
 
   private final ProfileFile file;
-  private final Scope scope;
+  private final Lookup lookup;
   private final List<Finding> findings = new ArrayList<>();
   private final Limits limits;
 
@@ -29,10 +29,10 @@ final class ProfileResolver {
   private Optional<String> jurisdiction = Optional.empty();
   private Optional<Source> source = Optional.empty();
 
-  ProfileResolver(ProfileFile file, Kitchen kitchen) {
+  ProfileResolver(ProfileFile file, Scope scope) {
     this.file = file;
-    this.scope = new Scope(kitchen);
-    this.limits = new Limits(scope, findings);
+    this.lookup = new Lookup(scope);
+    this.limits = new Limits(lookup, findings);
   }
 
   Resolution<Profile> resolve() {
@@ -55,7 +55,7 @@ final class ProfileResolver {
             jurisdiction,
             MergedLimits.once(found, findings),
             declared);
-    return new Resolution<>(Optional.of(profile), findings, scope.reads());
+    return new Resolution<>(Optional.of(profile), findings, lookup.reads());
   }
 
   /** The status of a profile is for people. */
@@ -71,13 +71,13 @@ final class ProfileResolver {
 
   private void species(Word name) {
     species.add(name.text());
-    if (!scope.frame().knowsSpeciesOrGroup(name.text())) {
+    if (!lookup.frame().knowsSpeciesOrGroup(name.text())) {
       findings.add(
           Limits.near(
               Finding.error(
                   UNKNOWN_SPECIES, name.span(), name + " is not a species or group of this folder"),
               name,
-              scope.frame().species().keySet(),
+              lookup.frame().species().keySet(),
               "add it under species/, or mend the name"));
     }
   }

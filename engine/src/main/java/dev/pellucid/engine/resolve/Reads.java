@@ -38,12 +38,12 @@ public final class Reads {
   }
 
   /** The same with what else was looked up in one state. */
-  Reads and(List<Ref> more, Kitchen kitchen) {
+  Reads and(List<Ref> more, Scope scope) {
     Map<Ref, Optional<?>> seen = new TreeMap<>();
     for (int i = 0; i < refs.length; i++) {
       seen.put(refs[i], found[i] == ABSENT ? Optional.empty() : Optional.of(found[i]));
     }
-    more.forEach(ref -> seen.put(ref, kitchen.find(ref)));
+    more.forEach(ref -> seen.put(ref, scope.find(ref)));
     return new Reads(seen);
   }
 
@@ -70,7 +70,7 @@ public final class Reads {
    * Whether all that was looked up is the very same in another state. Things are the same where
    * they are one object; names and codes where they are equal.
    */
-  public boolean holdIn(Kitchen other) {
+  public boolean holdIn(Scope other) {
     for (int i = 0; i < refs.length; i++) {
       if (!isSame(refs[i], found[i], held(other.find(refs[i])))) {
         return false;

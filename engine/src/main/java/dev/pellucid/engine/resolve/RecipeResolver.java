@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
@@ -32,7 +32,7 @@ final class RecipeResolver {
   static final Code NO_LAW = new Code("no-law");
 
   private final RecipeFile file;
-  private final Scope scope;
+  private final Lookup lookup;
   private final String code;
   private final List<Finding> findings = new ArrayList<>();
   private final Limits limits;
@@ -44,11 +44,11 @@ final class RecipeResolver {
   private Optional<String> habit = Optional.empty();
   private Optional<BatchSize> batch = Optional.empty();
 
-  RecipeResolver(RecipeFile file, Kitchen kitchen) {
+  RecipeResolver(RecipeFile file, Scope scope) {
     this.file = file;
-    this.scope = new Scope(kitchen);
+    this.lookup = new Lookup(scope);
     this.code = file.source().stem();
-    this.limits = new Limits(scope, findings);
+    this.limits = new Limits(lookup, findings);
   }
 
   Resolution<ResolvedRecipe> resolve() {
@@ -61,7 +61,7 @@ final class RecipeResolver {
     Optional<List<Line>> lines = lines();
     Span declared =
         file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());
-    boolean known = scope.frame().nutrients().mendFirst().isEmpty();
+    boolean known = lookup.frame().nutrients().mendFirst().isEmpty();
     if (all.isEmpty() && known) {
       findings.add(
           Finding.warning(NOTHING_TO_MEET, declared, code + " has no limit to meet")
@@ -91,7 +91,7 @@ final class RecipeResolver {
                                 label,
                                 declared))),
         findings,
-        scope.reads());
+        lookup.reads());
   }
 
   /** A line that could not be read may be the one that says how hot or how dry. */
@@ -144,7 +144,7 @@ final class RecipeResolver {
   }
 
   private void species(Word name) {
-    species = Optional.ofNullable(scope.frame().species().get(name.text()));
+    species = Optional.ofNullable(lookup.frame().species().get(name.text()));
     if (species.isEmpty()) {
       findings.add(
           Limits.near(
@@ -153,13 +153,13 @@ final class RecipeResolver {
                   name.span(),
                   name + " is not a species of this folder"),
               name,
-              scope.frame().species().keySet(),
+              lookup.frame().species().keySet(),
               "add it under species/, or mend the name"));
     }
   }
 
   private void profile(Word name) {
-    Optional<Profile> profile = scope.profile(name.text());
+    Optional<Profile> profile = lookup.profile(name.text());
     if (profile.isPresent()) {
       profiles.add(new Met(profile.get(), Optional.of(name.span())));
       return;
@@ -168,13 +168,13 @@ final class RecipeResolver {
         Limits.near(
             Finding.error(UNKNOWN_PROFILE, name.span(), name + " is not a profile of this folder"),
             name,
-            scope.profiles(),
+            lookup.profiles(),
             "add the file " + name + ".limits, or mend the name"));
   }
 
   /** What the jurisdiction asks, whatever the recipe says. */
   private void law() {
-    scope.law().stream()
+    lookup.law().stream()
         .filter(this::holds)
         .filter(profile -> profiles.stream().noneMatch(met -> met.profile().equals(profile)))
         .forEach(profile -> profiles.add(new Met(profile, Optional.empty())));
@@ -195,11 +195,11 @@ final class RecipeResolver {
     }
     all.addAll(MergedLimits.once(own, findings));
     List<Limit> merged = MergedLimits.of(all, findings);
-    if (!scope.frame().nutrients().mendFirst().isEmpty()) {
+    if (!lookup.frame().nutrients().mendFirst().isEmpty()) {
       return merged;
     }
     List<Limit> waived =
-        new Waivers(limits, scope.days().waivers(), findings)
+        new Waivers(limits, lookup.days().waivers(), findings)
             .applied(file.waivers().map(section -> section.lines()).orElse(List.of()), merged);
     return MergedLimits.withLawInForce(waived, all);
   }
@@ -208,7 +208,7 @@ final class RecipeResolver {
     if (file.mix().isEmpty()) {
       return Optional.empty();
     }
-    Lines lines = new Lines(new Materials(scope, findings), true, findings);
+    Lines lines = new Lines(new Materials(lookup, findings), true, findings);
     lines.take(file.mix().get(), Place.MIX);
     file.coat().ifPresent(section -> lines.take(section, Place.COAT));
     if (!lines.whole()) {

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Species;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.text.SourceFile;

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Larder;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile;
 import dev.pellucid.syntax.FeedFile.PremixFile;
@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  * number of recipes, one by one and in any thread.
  */
 public final class Resolver {
-  private final Kitchen kitchen;
+  private final Scope scope;
   private final Unmade unmade;
   private final Map<Ref, Reads> reads = new HashMap<>();
   private final Map<String, Known<ResolvedPremix>> premixes = new HashMap<>();
@@ -32,13 +32,13 @@ public final class Resolver {
 
   /** What came of a file, which is so again while its tree and all that it looked up are so. */
   private record Known<T>(FeedFile file, Resolution<T> resolution) {
-    boolean holds(FeedFile later, Kitchen kitchen) {
-      return later == file && resolution.reads().holdIn(kitchen);
+    boolean holds(FeedFile later, Scope scope) {
+      return later == file && resolution.reads().holdIn(scope);
     }
   }
 
-  private Resolver(Kitchen kitchen, Unmade unmade) {
-    this.kitchen = kitchen;
+  private Resolver(Scope scope, Unmade unmade) {
+    this.scope = scope;
     this.unmade = unmade;
   }
 
@@ -65,10 +65,8 @@ public final class Resolver {
       case LAW ->
           Stream.of(
               Reads.of(
-                  kitchen.law().stream()
-                      .map(one -> new Ref(Ref.Kind.PROFILE, one.name()))
-                      .toList()));
-      case REWORK -> Stream.of(kitchen.reworks().behind(ref.name()));
+                  scope.law().stream().map(one -> new Ref(Ref.Kind.PROFILE, one.name())).toList()));
+      case REWORK -> Stream.of(scope.reworks().behind(ref.name()));
       default -> Stream.of();
     };
   }
@@ -79,10 +77,10 @@ public final class Resolver {
    */
   public List<String> brokenBefore(String recipe, Reads reads) {
     Set<String> files = new LinkedHashSet<>(brokenData(reads));
-    if (kitchen.larder().nutrients().mendFirst().isEmpty()) {
+    if (scope.tables().nutrients().mendFirst().isEmpty()) {
       reads.names(Ref.Kind.REWORK).stream()
-          .filter(name -> !name.equals(recipe) && kitchen.recipes().containsKey(name))
-          .filter(name -> !unmade.isBroken(name) && kitchen.reworks().of(name).isEmpty())
+          .filter(name -> !name.equals(recipe) && scope.recipes().containsKey(name))
+          .filter(name -> !unmade.isBroken(name) && scope.reworks().of(name).isEmpty())
           .forEach(name -> files.add(name + ".recipe"));
     }
     return List.copyOf(files);
@@ -93,7 +91,7 @@ public final class Resolver {
    * made those that it hangs on, and its own where that is at fault.
    */
   public List<String> brokenData(Reads reads) {
-    List<String> nutrients = kitchen.larder().nutrients().mendFirst();
+    List<String> nutrients = scope.tables().nutrients().mendFirst();
     return nutrients.isEmpty()
         ? unmade.atFault(reads.names(Ref.Kind.INGREDIENT, Ref.Kind.PREMIX))
         : nutrients;
@@ -101,7 +99,7 @@ public final class Resolver {
 
   /** By name, those of law included. */
   public List<Profile> profiles() {
-    return List.copyOf(kitchen.profiles().values());
+    return List.copyOf(scope.profiles().values());
   }
 
   /** A resolver, and what was wrong with premixes and profiles. */
@@ -119,7 +117,7 @@ public final class Resolver {
    * @param days by which prices and waivers count
    */
   public record Named(
-      Larder larder,
+      FeedTables tables,
       List<PremixFile> premixes,
       List<ProfileFile> profiles,
       Map<String, Span> recipes,
@@ -143,11 +141,11 @@ public final class Resolver {
     SortedMap<String, Object> broken = new TreeMap<>();
     named.premixes().forEach(file -> broken.put(file.source().stem(), new Object()));
     Map<String, Profile> profiles = new HashMap<>();
-    Kitchen kitchen =
-        new Kitchen(
-            named.larder(), profiles, made, broken, named.recipes(), named.reworks(), named.days());
-    Unmade unmade = new Unmade(kitchen);
-    Resolver resolver = new Resolver(kitchen, unmade);
+    Scope scope =
+        new Scope(
+            named.tables(), profiles, made, broken, named.recipes(), named.reworks(), named.days());
+    Unmade unmade = new Unmade(scope);
+    Resolver resolver = new Resolver(scope, unmade);
     PremixOrder order = new PremixOrder(named.premixes(), findings);
     for (PremixFile file : order.inOrder()) {
       Resolution<ResolvedPremix> premix = resolver.premix(file, earlier);
@@ -169,7 +167,7 @@ public final class Resolver {
       findings.addAll(profile.findings());
       profile.thing().ifPresent(one -> profiles.put(one.name(), one));
     }
-    lawIsThere(kitchen, findings);
+    lawIsThere(scope, findings);
     return new Prepared(resolver, findings);
   }
 
@@ -178,8 +176,8 @@ public final class Resolver {
     Known<ResolvedPremix> known =
         earlier
             .flatMap(one -> Optional.ofNullable(one.premixes.get(code)))
-            .filter(one -> one.holds(file, kitchen))
-            .orElseGet(() -> new Known<>(file, new PremixResolver(file, kitchen).resolve()));
+            .filter(one -> one.holds(file, scope))
+            .orElseGet(() -> new Known<>(file, new PremixResolver(file, scope).resolve()));
     premixes.put(code, known);
     reads.put(new Ref(Ref.Kind.PREMIX, code), known.resolution().reads());
     return known.resolution();
@@ -190,8 +188,8 @@ public final class Resolver {
     Known<Profile> known =
         earlier
             .flatMap(one -> Optional.ofNullable(one.profiles.get(name)))
-            .filter(one -> one.holds(file, kitchen))
-            .orElseGet(() -> new Known<>(file, new ProfileResolver(file, kitchen).resolve()));
+            .filter(one -> one.holds(file, scope))
+            .orElseGet(() -> new Known<>(file, new ProfileResolver(file, scope).resolve()));
     profiles.put(name, known);
     reads.put(new Ref(Ref.Kind.PROFILE, name), known.resolution().reads());
     return known.resolution();
@@ -199,7 +197,7 @@ public final class Resolver {
 
   /** Whether all that was looked up is still the very same. */
   public boolean hold(Reads looked) {
-    return looked.holdIn(kitchen);
+    return looked.holdIn(scope);
   }
 
   /**
@@ -209,20 +207,20 @@ public final class Resolver {
   public Reads withRecords(Reads looked, String code) {
     Ref own = new Ref(Ref.Kind.RECORDS, code);
     return looked.and(
-        kitchen.records(code).isEmpty() ? List.of(own) : List.of(own, Ref.only(Ref.Kind.STORE)),
-        kitchen);
+        scope.records(code).isEmpty() ? List.of(own) : List.of(own, Ref.only(Ref.Kind.STORE)),
+        scope);
   }
 
   /** The same of what was looked up for a feed that is worked in again. */
   public boolean holdForSource(Reads looked) {
-    return looked.holdIn(kitchen.ofSource());
+    return looked.holdIn(scope.ofSource());
   }
 
-  private static void lawIsThere(Kitchen kitchen, List<Finding> findings) {
-    var jurisdiction = kitchen.larder().settings().jurisdiction();
+  private static void lawIsThere(Scope scope, List<Finding> findings) {
+    var jurisdiction = scope.tables().settings().jurisdiction();
     boolean there =
         jurisdiction.isEmpty()
-            || kitchen.profiles().values().stream()
+            || scope.profiles().values().stream()
                 .anyMatch(
                     profile ->
                         profile.kind() == Limit.Kind.LAW
@@ -231,30 +229,30 @@ public final class Resolver {
       findings.add(
           Finding.error(
                   RecipeResolver.NO_LAW,
-                  kitchen.larder().settings().place(),
+                  scope.tables().settings().place(),
                   "no profile of this folder holds the law of " + jurisdiction.orElseThrow())
               .helping("add a .limits file with kind law and this jurisdiction"));
     }
   }
 
   public Resolution<ResolvedRecipe> recipe(RecipeFile file) {
-    return new RecipeResolver(file, kitchen).resolve();
+    return new RecipeResolver(file, scope).resolve();
   }
 
   /** A recipe whose feed is worked into others, as it is made without rework. */
   public Resolution<ResolvedRecipe> source(RecipeFile file) {
-    Resolution<ResolvedRecipe> source = new RecipeResolver(file, kitchen.ofSource()).resolve();
+    Resolution<ResolvedRecipe> source = new RecipeResolver(file, scope.ofSource()).resolve();
     return new Resolution<>(
         source.thing().map(ResolvedRecipe::withoutRework), source.findings(), source.reads());
   }
 
   /** What the left side of a limit is about; a finding where it names nothing. */
   public Optional<Subject> subject(Left left, List<Finding> findings) {
-    return new Limits(new Scope(kitchen), findings).subject(left);
+    return new Limits(new Lookup(scope), findings).subject(left);
   }
 
   /** The premixes that could be made, by code. */
   public Map<String, ResolvedPremix> premixes() {
-    return Map.copyOf(kitchen.premixes());
+    return Map.copyOf(scope.premixes());
   }
 }

@@ -1,119 +1,119 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Price;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Price;
 import dev.pellucid.text.Span;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
- * What one file may name. It is the only way from a line to a thing of the folder, and it notes
- * everything that was looked up, what is not there too: what is made with it hangs on just that.
- * One for each file that is resolved, in one thread.
+ * Everything that a recipe may name.
+ *
+ * @param profiles by name, those of law included
+ * @param premixes by code, those that could be resolved
+ * @param brokenPremixes codes whose own file already says why they cannot be used, each with a
+ *     thing that is the same object only while the reasons are the same
+ * @param recipes codes of recipes, which a line may name as rework only, and where each is declared
+ * @param reworks what finished feeds are made of
+ * @param days by which prices and waivers count
  */
-public final class Scope {
-  private final Kitchen kitchen;
-  private final Map<Ref, Optional<?>> seen = new HashMap<>();
+public record Scope(
+    FeedTables tables,
+    Map<String, Profile> profiles,
+    Map<String, ResolvedPremix> premixes,
+    SortedMap<String, Object> brokenPremixes,
+    Map<String, Span> recipes,
+    Reworks reworks,
+    Days days) {
+  private static final Material.Reworked NOTHING =
+      new Material.Reworked(ResolvedPremix.nothing(), Optional.empty());
 
-  /** What was looked up through it so far. */
-  Reads reads() {
-    return new Reads(seen);
+  /** The same for a recipe whose feed is to be worked into others: its own rework is left out. */
+  Scope ofSource() {
+    return new Scope(
+        tables, profiles, premixes, brokenPremixes, recipes, code -> Optional.of(NOTHING), days);
   }
 
-  /**
-   * @param kitchen all that can be looked up
-   */
-  Scope(Kitchen kitchen) {
-    this.kitchen = kitchen;
-    for (Ref.Kind each :
-        List.of(Ref.Kind.FRAME, Ref.Kind.PRACTICE, Ref.Kind.PLANT, Ref.Kind.LABEL)) {
-      Ref all = Ref.only(each);
-      seen.put(all, kitchen.find(all));
-    }
-  }
-
-  private <T> Optional<T> noted(Ref.Kind kind, String name, Optional<T> found) {
-    seen.put(new Ref(kind, name), found);
-    return found;
-  }
-
-  private <T> T noted(Ref.Kind kind, T found) {
-    seen.put(Ref.only(kind), Optional.of(found));
-    return found;
-  }
-
-  /** Settings, sources, groups, species and nutrients, on which every file hangs. */
-  Larder frame() {
-    return kitchen.larder();
-  }
-
-  Days days() {
-    return kitchen.days();
+  /** What a reference finds here. */
+  Optional<?> find(Ref ref) {
+    String name = ref.name();
+    return switch (ref.kind()) {
+      case FRAME -> Optional.of(tables.nutrients());
+      case PRACTICE -> Optional.of(tables.practice());
+      case PLANT -> tables.plant();
+      case LABEL -> tables.label();
+      case LAW -> Optional.of(law());
+      case INGREDIENT -> ingredient(name);
+      case FORMER_NAME -> formerly(name);
+      case PRICE -> price(name);
+      case PREMIX ->
+          brokenPremixes.containsKey(name) ? Optional.of(brokenPremixes.get(name)) : premix(name);
+      case PROFILE -> profile(name);
+      case REWORK -> reworks.state(name);
+      case MATERIALS -> Optional.of(materials());
+      case PROFILES -> Optional.of(profileNames());
+      case RECIPES -> Optional.of(recipes.keySet());
+      case RECORDS -> Optional.of(records(name));
+      case STORE -> Optional.of(List.of(tables.lots(), tables.batches(), tables.ingredients()));
+    };
   }
 
   Optional<Ingredient> ingredient(String name) {
-    return noted(Ref.Kind.INGREDIENT, name, kitchen.ingredient(name));
+    return Optional.ofNullable(tables.ingredients().get(name));
   }
 
-  /** The ingredient that had this name before. */
-  Optional<String> formerly(String name) {
-    return noted(Ref.Kind.FORMER_NAME, name, kitchen.formerly(name));
-  }
-
-  /** The price of an ingredient on the day of the run. */
   Optional<Price> price(String ingredient) {
-    return noted(Ref.Kind.PRICE, ingredient, kitchen.price(ingredient));
+    return tables.price(ingredient, days.prices());
   }
 
-  /** A premix that could be made. */
   Optional<ResolvedPremix> premix(String code) {
-    noted(Ref.Kind.PREMIX, code, kitchen.find(new Ref(Ref.Kind.PREMIX, code)));
-    return kitchen.premix(code);
-  }
-
-  /** Whether a premix is there whose own file says why it cannot be used. */
-  boolean isBrokenPremix(String code) {
-    noted(Ref.Kind.PREMIX, code, kitchen.find(new Ref(Ref.Kind.PREMIX, code)));
-    return kitchen.brokenPremixes().containsKey(code);
+    return Optional.ofNullable(premixes.get(code));
   }
 
   Optional<Profile> profile(String name) {
-    return noted(Ref.Kind.PROFILE, name, kitchen.profile(name));
+    return Optional.ofNullable(profiles.get(name));
   }
 
-  /** The names of all profiles. */
-  SortedSet<String> profiles() {
-    return noted(Ref.Kind.PROFILES, kitchen.profileNames());
+  SortedSet<String> profileNames() {
+    return new TreeSet<>(profiles.keySet());
   }
 
   /** The profiles of law of the jurisdiction, by name. */
   List<Profile> law() {
-    return noted(Ref.Kind.LAW, kitchen.law());
-  }
-
-  /** Whether this can stand as the subject of a line. */
-  boolean isMaterial(String name) {
-    return ingredient(name).isPresent() || premix(name).isPresent() || isBrokenPremix(name);
+    Optional<String> jurisdiction = tables.settings().jurisdiction();
+    return profiles.values().stream()
+        .filter(profile -> jurisdiction.isPresent() && profile.kind() == Limit.Kind.LAW)
+        .filter(profile -> profile.jurisdiction().equals(jurisdiction))
+        .sorted(Comparator.comparing(Profile::name))
+        .toList();
   }
 
   /** All that can stand as the subject of a line. */
   SortedSet<String> materials() {
-    return noted(Ref.Kind.MATERIALS, kitchen.materials());
+    TreeSet<String> names = new TreeSet<>(tables.ingredients().keySet());
+    names.addAll(premixes.keySet());
+    names.addAll(brokenPremixes.keySet());
+    return names;
   }
 
-  /** Codes of recipes, and where each is declared. */
-  Map<String, Span> recipes() {
-    noted(Ref.Kind.RECIPES, kitchen.recipes().keySet());
-    return kitchen.recipes();
+  /** The records of batches of a recipe or premix, by their numbers. */
+  List<BatchRecord> records(String code) {
+    return tables.batches().values().stream().filter(one -> one.code().equals(code)).toList();
   }
 
-  /** What the finished feed of a recipe is made of; empty where that must be mended first. */
-  Optional<Material.Reworked> reworked(String recipe) {
-    noted(Ref.Kind.REWORK, recipe, kitchen.reworks().state(recipe));
-    return kitchen.reworks().of(recipe);
+  /** The ingredient that had this name before. */
+  Optional<String> formerly(String name) {
+    String now = null;
+    for (Ingredient one : tables.ingredients().values()) {
+      now = one.formerly().contains(name) ? one.name() : now;
+    }
+    return Optional.ofNullable(now);
   }
 }

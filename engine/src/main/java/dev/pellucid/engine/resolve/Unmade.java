@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.larder.Ingredient;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.finding.Severity;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -18,7 +18,7 @@ import java.util.TreeMap;
  * at fault is not, however far down that stands and however many ways lead to it.
  */
 final class Unmade {
-  private final Kitchen kitchen;
+  private final Scope scope;
   private final TreeMap<String, Why> premixes = new TreeMap<>();
 
   /**
@@ -29,9 +29,9 @@ final class Unmade {
    */
   private record Why(SortedSet<String> parts, boolean own) {}
 
-  /** Asked only when all premixes of the kitchen have been tried. */
-  Unmade(Kitchen kitchen) {
-    this.kitchen = kitchen;
+  /** Asked only when all premixes of the scope have been tried. */
+  Unmade(Scope scope) {
+    this.scope = scope;
   }
 
   /** One that was tried. */
@@ -48,11 +48,11 @@ final class Unmade {
 
   /** Whether nothing can be made with what has this name, an ingredient or a premix. */
   boolean isBroken(String name) {
-    return kitchen.brokenPremixes().containsKey(name) || isBrokenIngredient(name);
+    return scope.brokenPremixes().containsKey(name) || isBrokenIngredient(name);
   }
 
   private boolean isBrokenIngredient(String name) {
-    Ingredient ingredient = kitchen.larder().ingredients().get(name);
+    Ingredient ingredient = scope.tables().ingredients().get(name);
     return ingredient != null && !ingredient.whole();
   }
 

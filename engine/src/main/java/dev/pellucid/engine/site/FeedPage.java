@@ -79,7 +79,7 @@ final class FeedPage {
     feed.figures().ifPresent(this::figured);
   }
 
-  static DomContent standing(FeedView.Standing standing) {
+  static DomContent standing(FeedView.FeedStatus standing) {
     return switch (standing) {
       case NOT_CHECKED, BROKEN, FAULTY, NOT_JUDGED, NOTHING_ASKED -> bad(standing.words());
       case WAIVED, KEPT -> span(standing.words());

@@ -22,7 +22,7 @@ public record FeedView(
     String species,
     String fish,
     String status,
-    Standing standing,
+    FeedStatus standing,
     List<String> findings,
     Optional<Figured> figures,
     List<Past> past) {
@@ -37,7 +37,7 @@ public record FeedView(
   }
 
   /** How a feed stands with its limits, the gravest first. */
-  public enum Standing {
+  public enum FeedStatus {
     NOT_CHECKED("not checked"),
     BROKEN("broken"),
     NOT_JUDGED("not all judged"),
@@ -50,7 +50,7 @@ public record FeedView(
 
     private final String words;
 
-    Standing(String words) {
+    FeedStatus(String words) {
       this.words = words;
     }
 

@@ -5,10 +5,10 @@ import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.FigureTaking;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.explain.Explainer;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LimitStatus;
-import dev.pellucid.engine.larder.Larder;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.Expectations;
 import dev.pellucid.engine.plan.Provenance;
@@ -38,12 +38,13 @@ public final class FeedViews {
   }
 
   /** The figures of a feed and how it stands with its limits; one not judged has no figure. */
-  public static Figured of(ComputedFeed feed, Judgement judgement, Larder larder, LocalDate day) {
+  public static Figured of(
+      ComputedFeed feed, Judgement judgement, FeedTables tables, LocalDate day) {
     List<LimitStatus> judged =
         judgement.limits().stream().filter(one -> one.state().isJudged()).toList();
     FeedViews views = new FeedViews(feed);
-    BatchPlan plan = BatchPlan.of(feed, judged, larder, new Provenance("", false, day));
-    FeedFigures taken = FigureTaking.of(feed, judgement, larder);
+    BatchPlan plan = BatchPlan.of(feed, judged, tables, new Provenance("", false, day));
+    FeedFigures taken = FigureTaking.of(feed, judgement, tables);
     return new Figured(
         feed.recipe().batch().map(FeedViews::words).orElse(""),
         plan.weighing().stream().map(FeedViews::line).toList(),
@@ -51,7 +52,7 @@ public final class FeedViews {
         taken,
         views.flow(),
         views.subjects(judged).stream()
-            .map(subject -> Explainer.of(feed, subject, larder.settings().currency()))
+            .map(subject -> Explainer.of(feed, subject, tables.settings().currency()))
             .toList());
   }
 

@@ -22,7 +22,7 @@ import dev.pellucid.engine.account.Account.Inclusion;
 import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.quantity.Figures;
-import dev.pellucid.engine.site.FeedView.Standing;
+import dev.pellucid.engine.site.FeedView.FeedStatus;
 import dev.pellucid.measure.Unit;
 import j2html.tags.DomContent;
 import j2html.tags.specialized.TrTag;
@@ -98,7 +98,7 @@ final class IndexPage {
       String species,
       String whom,
       String status,
-      Standing standing,
+      FeedStatus standing,
       String protein,
       String cost,
       String nearest,
@@ -149,7 +149,7 @@ final class IndexPage {
     Stream<String> species =
         feeds.stream().map(Entry::species).filter(one -> !one.isEmpty()).distinct().sorted();
     Stream<String> standings =
-        feeds.stream().map(Entry::standing).distinct().sorted().map(Standing::words);
+        feeds.stream().map(Entry::standing).distinct().sorted().map(FeedStatus::words);
     return div(form(
                 div(
                     label("Search feeds, ingredients and profiles").withFor("search"),

@@ -20,7 +20,7 @@ public record IngredientView(
     List<String> warnings,
     String price,
     String priceSource,
-    List<Told> contents,
+    List<ToldContent> contents,
     List<InFeed> uses) {
   public IngredientView {
     warnings = List.copyOf(warnings);
@@ -29,7 +29,7 @@ public record IngredientView(
   }
 
   /** A content with its source. */
-  public record Told(String nutrient, String asWritten, String source) {}
+  public record ToldContent(String nutrient, String asWritten, String source) {}
 
   /** In one feed, and what that costs a kg of it. */
   public record InFeed(String code, String title, Inclusion use, double costPerKg) {}

@@ -2,14 +2,14 @@ package dev.pellucid.engine.site;
 
 import dev.pellucid.engine.account.Account;
 import dev.pellucid.engine.account.Account.Inclusion;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Nutrient;
-import dev.pellucid.engine.larder.Price;
-import dev.pellucid.engine.larder.Source;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.data.Source;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Profile;
-import dev.pellucid.engine.site.IngredientView.Told;
+import dev.pellucid.engine.site.IngredientView.ToldContent;
 import dev.pellucid.syntax.Range;
 import j2html.tags.DomContent;
 import java.io.IOException;
@@ -28,7 +28,7 @@ import java.util.TreeSet;
  * feed until then is its row in the index, and how it stands to ingredients and profiles.
  */
 public final class Site {
-  private final Larder larder;
+  private final FeedTables tables;
   private final LocalDate day;
   private final Writer writer;
   private final Page page;
@@ -43,11 +43,11 @@ public final class Site {
     void write(String path, String text) throws IOException;
   }
 
-  public Site(Larder larder, LocalDate day, Writer writer) {
-    this.larder = larder;
+  public Site(FeedTables tables, LocalDate day, Writer writer) {
+    this.tables = tables;
     this.day = day;
     this.writer = writer;
-    this.page = new Page(larder.settings().name(), day.toString());
+    this.page = new Page(tables.settings().name(), day.toString());
   }
 
   /** Writes the page of a feed. */
@@ -58,7 +58,7 @@ public final class Site {
         "feeds/" + feed.code(),
         named(feed.code(), feed.title()),
         "../",
-        FeedPage.of(feed, currency(), larder.ingredients().keySet()));
+        FeedPage.of(feed, currency(), tables.ingredients().keySet()));
   }
 
   private void keep(FeedView feed, FeedView.Figured figures) {
@@ -85,7 +85,7 @@ public final class Site {
   public int close(List<Profile> profiles, String tally, List<String> elsewhere)
       throws IOException {
     List<IngredientView> ingredients =
-        larder.ingredients().values().stream().map(this::ingredient).toList();
+        tables.ingredients().values().stream().map(this::ingredient).toList();
     for (IngredientView one : ingredients) {
       put("ingredients/" + one.name(), one.title(), "../", IngredientPage.of(one, currency()));
     }
@@ -97,7 +97,7 @@ public final class Site {
     feeds.sort(Comparator.comparing(IndexPage.Entry::code));
     put(
         "index",
-        "Feeds of " + larder.settings().name(),
+        "Feeds of " + tables.settings().name(),
         "",
         IndexPage.of(feeds, ingredients, views, tally, currency(), elsewhere));
     return pages;
@@ -110,7 +110,7 @@ public final class Site {
   }
 
   private String currency() {
-    return larder.settings().currency();
+    return tables.settings().currency();
   }
 
   /** {@code CG-36 African catfish grower}. */
@@ -119,7 +119,7 @@ public final class Site {
   }
 
   private IngredientView ingredient(Ingredient one) {
-    Optional<Price> price = larder.price(one.name(), day);
+    Optional<Price> price = tables.price(one.name(), day);
     return new IngredientView(
         one.name(),
         one.title(),
@@ -148,22 +148,23 @@ public final class Site {
   }
 
   /** In the order of the nutrients; of several blocks each, the one for a species first. */
-  private List<Told> contents(Ingredient one) {
-    List<Told> told = new ArrayList<>();
-    for (Nutrient nutrient : larder.nutrients().inOrder()) {
+  private List<ToldContent> contents(Ingredient one) {
+    List<ToldContent> told = new ArrayList<>();
+    for (Nutrient nutrient : tables.nutrients().inOrder()) {
       one.contents().stream().flatMap(block -> told(nutrient, block).stream()).forEach(told::add);
     }
     return told;
   }
 
-  private static Optional<Told> told(Nutrient nutrient, Ingredient.ContentBlock block) {
+  private static Optional<ToldContent> told(Nutrient nutrient, Ingredient.ContentBlock block) {
     String whom = block.species().map(one -> ", for " + one).orElse("");
     return Optional.ofNullable(block.byNutrient().get(nutrient.name()))
-        .map(one -> new Told(nutrient.title() + whom, one.asWritten(), source(one.source())));
+        .map(
+            one -> new ToldContent(nutrient.title() + whom, one.asWritten(), source(one.source())));
   }
 
   private static String source(Source source) {
-    return source.id() + " (" + source.standing().inWords() + ")";
+    return source.id() + " (" + source.reliability().inWords() + ")";
   }
 
   private ProfileView profile(Profile one) {

@@ -1,9 +1,9 @@
 package dev.pellucid.engine.workspace;
 
-import dev.pellucid.engine.check.Inspection;
 import dev.pellucid.engine.check.Remark;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.Reads;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
@@ -27,10 +27,10 @@ import java.util.Optional;
  */
 public record Checked(
     String path,
-    Optional<Inspection> recipe,
+    Optional<RuleContext> recipe,
     List<Finding> findings,
     List<Remark> remarks,
-    Books.Looked records,
+    BatchRecordCheck.Looked records,
     Reads reads,
     List<String> mendFirst,
     Optional<Throwable> fault) {
@@ -47,7 +47,7 @@ public record Checked(
         Optional.empty(),
         findings,
         List.of(),
-        Books.Looked.NOTHING,
+        BatchRecordCheck.Looked.NOTHING,
         Reads.NONE,
         List.of(),
         Optional.empty());
@@ -60,7 +60,7 @@ public record Checked(
         Optional.empty(),
         List.of(Fault.finding(file, fault)),
         List.of(),
-        Books.Looked.NOTHING,
+        BatchRecordCheck.Looked.NOTHING,
         Reads.NONE,
         List.of(),
         Optional.of(fault));
@@ -72,7 +72,7 @@ public record Checked(
 
   /** Absent where something stands in the way of its figures. */
   public Optional<ComputedFeed> feed() {
-    return recipe.flatMap(Inspection::feed);
+    return recipe.flatMap(RuleContext::feed);
   }
 
   /** Whether no error keeps it from being made as it is written. */

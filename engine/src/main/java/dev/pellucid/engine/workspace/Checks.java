@@ -1,19 +1,19 @@
 package dev.pellucid.engine.workspace;
 
-import dev.pellucid.engine.check.Inspection;
-import dev.pellucid.engine.check.OnTheFloor;
 import dev.pellucid.engine.check.Remark;
+import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.check.Rules;
+import dev.pellucid.engine.check.WeighedBatch;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.floor.FloorPlan;
-import dev.pellucid.engine.floor.FloorPlanner;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.Judgement;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.engine.weighing.WeighingPlan;
+import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.FeedParser;
 import dev.pellucid.parse.Parsed;
@@ -56,7 +56,7 @@ public final class Checks {
     Resolution<ResolvedRecipe> resolved = shared.resolver().recipe((RecipeFile) parsed.file());
     List<Finding> findings = new ArrayList<>(parsed.findings());
     findings.addAll(resolved.findings());
-    Optional<Inspection> recipe = resolved.thing().map(one -> inspection(shared, one));
+    Optional<RuleContext> recipe = resolved.thing().map(one -> inspection(shared, one));
     List<String> mendFirst =
         recipe.isPresent() ? List.of() : shared.mendFirst(path, resolved.reads());
     return new Checked(
@@ -64,7 +64,7 @@ public final class Checks {
         recipe,
         findings,
         List.of(),
-        Books.Looked.NOTHING,
+        BatchRecordCheck.Looked.NOTHING,
         resolved.reads(),
         mendFirst,
         Optional.empty());
@@ -79,35 +79,35 @@ public final class Checks {
         judged.recipe(),
         findings,
         remarks,
-        judged.feed().map(shared.books()::look).orElse(Books.Looked.NOTHING),
+        judged.feed().map(shared.recordCheck()::look).orElse(BatchRecordCheck.Looked.NOTHING),
         shared.resolver().withRecords(judged.reads(), judged.code()),
         judged.mendFirst(),
         Optional.empty());
   }
 
-  private static Inspection inspection(Shared shared, ResolvedRecipe recipe) {
+  private static RuleContext inspection(Shared shared, ResolvedRecipe recipe) {
     Computation computed = shared.computer().compute(recipe);
-    return new Inspection(
+    return new RuleContext(
         recipe,
-        shared.larder(),
+        shared.tables(),
         computed.balances(),
         computed.feed(),
-        computed.feed().map(feed -> Judgement.of(feed, shared.larder())).orElse(Judgement.NONE),
+        computed.feed().map(feed -> Judgement.of(feed, shared.tables())).orElse(Judgement.NONE),
         computed.feed().flatMap(feed -> onTheFloor(shared, feed)),
         shared.day());
   }
 
   /** The batch on the scales of the plant, and its feed computed again with what they show. */
-  private static Optional<OnTheFloor> onTheFloor(Shared shared, ComputedFeed feed) {
+  private static Optional<WeighedBatch> onTheFloor(Shared shared, ComputedFeed feed) {
     ResolvedRecipe recipe = feed.recipe();
-    Larder larder = shared.larder();
-    Optional<FloorPlan> plan =
-        recipe.batch().flatMap(batch -> FloorPlanner.plan(feed, feed.weighed(batch), larder));
-    if (plan.isEmpty() || larder.plant().isEmpty()) {
+    FeedTables tables = shared.tables();
+    Optional<WeighingPlan> plan =
+        recipe.batch().flatMap(batch -> WeighingPlanner.plan(feed, feed.weighed(batch), tables));
+    if (plan.isEmpty() || tables.plant().isEmpty()) {
       return Optional.empty();
     }
     return feed.weighed(plan.get().asRounded(recipe))
         .feed()
-        .map(again -> new OnTheFloor(larder.plant().get(), plan.get(), Judge.verdicts(again)));
+        .map(again -> new WeighedBatch(tables.plant().get(), plan.get(), Judge.verdicts(again)));
   }
 }

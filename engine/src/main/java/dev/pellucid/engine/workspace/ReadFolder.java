@@ -1,9 +1,9 @@
 package dev.pellucid.engine.workspace;
 
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.TablesRead;
+import dev.pellucid.engine.data.TablesState;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.LarderState;
-import dev.pellucid.engine.larder.Stocked;
 import dev.pellucid.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param findings what is wrong with files, names and data
  */
 public record ReadFolder(
-    Texts texts, Trees trees, LarderState data, Larder larder, List<Finding> findings) {
+    Texts texts, Trees trees, TablesState data, FeedTables tables, List<Finding> findings) {
   public ReadFolder {
     findings = List.copyOf(findings);
   }
@@ -32,14 +32,14 @@ public record ReadFolder(
     List<Finding> findings = new ArrayList<>();
     DataTexts data = DataTexts.of(texts, findings);
     findings.addAll(texts.findings());
-    LarderState read =
+    TablesState read =
         earlier
             .map(ReadFolder::data)
-            .orElseGet(LarderState::empty)
+            .orElseGet(TablesState::empty)
             .next(data.read(), data.closed());
-    Stocked stocked = read.stocked();
+    TablesRead stocked = read.stocked();
     findings.addAll(stocked.findings());
     Trees trees = Trees.after(earlier.map(ReadFolder::trees), texts);
-    return new ReadFolder(texts, trees, read, stocked.larder(), findings);
+    return new ReadFolder(texts, trees, read, stocked.tables(), findings);
   }
 }

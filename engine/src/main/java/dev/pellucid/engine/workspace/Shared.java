@@ -1,9 +1,9 @@
 package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.resolve.Reads;
@@ -24,19 +24,19 @@ public final class Shared {
   private final Resolver resolver;
   private final FeedComputer computer;
   private final ReworkSources sources;
-  private final Books books;
+  private final BatchRecordCheck recordCheck;
   private final List<Finding> findings;
 
   private Shared(ReadFolder folder, Days days, Optional<Shared> earlier) {
     this.folder = folder;
     this.days = days;
-    this.computer = new FeedComputer(folder.larder());
+    this.computer = new FeedComputer(folder.tables());
     this.sources = new ReworkSources(folder.trees(), computer, earlier.map(one -> one.sources));
     List<Finding> found = new ArrayList<>(folder.findings());
     Resolver.Prepared prepared =
         Resolver.prepare(
             new Resolver.Named(
-                folder.larder(),
+                folder.tables(),
                 folder.trees().premixes(found),
                 folder.trees().profiles(found),
                 folder.trees().codes(),
@@ -47,7 +47,8 @@ public final class Shared {
     this.resolver = prepared.resolver();
     this.sources.resolveWith(resolver);
     this.findings = List.copyOf(found);
-    this.books = new Books(folder.larder(), resolver.premixes(), computer, days.prices());
+    this.recordCheck =
+        new BatchRecordCheck(folder.tables(), resolver.premixes(), computer, days.prices());
   }
 
   /** What the recipes of a folder share. */
@@ -68,16 +69,16 @@ public final class Shared {
     return folder.trees();
   }
 
-  public Larder larder() {
-    return folder.larder();
+  public FeedTables tables() {
+    return folder.tables();
   }
 
   public Resolver resolver() {
     return resolver;
   }
 
-  public Books books() {
-    return books;
+  public BatchRecordCheck recordCheck() {
+    return recordCheck;
   }
 
   FeedComputer computer() {

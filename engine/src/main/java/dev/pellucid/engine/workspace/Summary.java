@@ -1,6 +1,6 @@
 package dev.pellucid.engine.workspace;
 
-import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +24,7 @@ public record Summary(
     boolean checked,
     boolean sound,
     List<String> mendFirst,
-    Books.Looked records,
+    BatchRecordCheck.Looked records,
     Optional<Throwable> fault) {
   public Summary {
     findings = List.copyOf(findings);

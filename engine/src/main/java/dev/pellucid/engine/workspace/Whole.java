@@ -1,8 +1,8 @@
 package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.check.Rules;
-import dev.pellucid.engine.made.Books;
-import dev.pellucid.engine.made.Stock;
+import dev.pellucid.engine.records.BatchRecordCheck;
+import dev.pellucid.engine.records.Stock;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
@@ -47,14 +47,14 @@ public record Whole(
     List<Finding> findings = new ArrayList<>(shared.findings());
     recipes.forEach(one -> findings.addAll(one.findings()));
     Collection<ResolvedPremix> premixes = shared.resolver().premixes().values();
-    List<Books.Looked> looked = new ArrayList<>();
+    List<BatchRecordCheck.Looked> looked = new ArrayList<>();
     recipes.forEach(one -> looked.add(one.records()));
     for (ResolvedPremix premix : premixes) {
-      Books.Looked its = shared.books().look(premix);
+      BatchRecordCheck.Looked its = shared.recordCheck().look(premix);
       findings.addAll(its.findings());
       looked.add(its);
     }
-    Stock stock = shared.books().close(shared.trees().called(), looked, findings::add);
+    Stock stock = shared.recordCheck().close(shared.trees().called(), looked, findings::add);
     Shown shown = Shown.of(Rules.once(findings));
     Set<String> reckoned = new TreeSet<>();
     premixes.forEach(one -> reckoned.add(one.code()));
@@ -63,7 +63,7 @@ public record Whole(
         shown.findings(),
         shown.more(),
         recipes.size(),
-        shared.books().count(reckoned),
+        shared.recordCheck().count(reckoned),
         recipes.stream().mapToInt(Summary::limits).sum(),
         notChecked(recipes),
         recipes.stream().filter(one -> !one.sound()).map(Summary::code).toList(),

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.Pellucid;
-import dev.pellucid.engine.larder.Pantry;
+import dev.pellucid.engine.data.Pantry;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
 import java.io.IOException;

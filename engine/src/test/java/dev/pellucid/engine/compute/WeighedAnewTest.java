@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.outside.Cooked;
 import java.util.List;
 import java.util.Random;
@@ -67,7 +67,7 @@ class WeighedAnewTest {
       Row one = expected.rows().get(i);
       Row other = found.rows().get(i);
       assertEquals(one.finished(), other.finished());
-      for (End end : End.values()) {
+      for (Scenario end : Scenario.values()) {
         assertEquals(one.kg(end), other.kg(end));
         for (Nutrient nutrient : expected.nutrients().inOrder()) {
           assertEquals(one.amount(end, nutrient.index()), other.amount(end, nutrient.index()));
@@ -107,9 +107,9 @@ class WeighedAnewTest {
       assertEquals(row.money(), one.money() * richest, 1e-12);
       for (Nutrient nutrient : feed.nutrients().inOrder()) {
         int index = nutrient.index();
-        near(row.amount(End.EXPECTED, index), one.amount(End.EXPECTED, index) * kg);
-        near(row.amount(End.POOREST, index), one.amount(End.POOREST, index) * kg);
-        near(row.amount(End.RICHEST, index), one.amount(End.RICHEST, index) * richest);
+        near(row.amount(Scenario.EXPECTED, index), one.amount(Scenario.EXPECTED, index) * kg);
+        near(row.amount(Scenario.POOREST, index), one.amount(Scenario.POOREST, index) * kg);
+        near(row.amount(Scenario.RICHEST, index), one.amount(Scenario.RICHEST, index) * richest);
       }
     }
   }
@@ -129,8 +129,8 @@ class WeighedAnewTest {
       for (int i = 0; i < feed.rows().size(); i++) {
         Row row = feed.rows().get(i);
         double kg = other.weighing().inFeed().get(row.line().index());
-        reckoned += row.ofOneKg().amount(End.POOREST, nutrient.index()) * kg;
-        there += other.rows().get(i).amount(End.POOREST, nutrient.index());
+        reckoned += row.ofOneKg().amount(Scenario.POOREST, nutrient.index()) * kg;
+        there += other.rows().get(i).amount(Scenario.POOREST, nutrient.index());
       }
       near(there, reckoned);
     }
@@ -169,11 +169,11 @@ class WeighedAnewTest {
     ComputedFeed gap = feed(30, 3, 45);
     int vitamin = gap.nutrients().named("vitamin-c").orElseThrow().index();
     assertFalse(gap.retentionGaps().isEmpty());
-    assertEquals(0, gap.content(End.POOREST, vitamin));
+    assertEquals(0, gap.content(Scenario.POOREST, vitamin));
     ComputedFeed kept = gap.asIfGapsKeptAll();
-    assertTrue(kept.content(End.POOREST, vitamin) > 0);
+    assertTrue(kept.content(Scenario.POOREST, vitamin) > 0);
     assertEquals(gap.balances(), kept.balances());
-    assertEquals(gap.content(End.RICHEST, vitamin), kept.content(End.RICHEST, vitamin));
+    assertEquals(gap.content(Scenario.RICHEST, vitamin), kept.content(Scenario.RICHEST, vitamin));
     ComputedFeed without = feed(30, 3, 25);
     assertTrue(without.retentionGaps().isEmpty());
     same(without, without.asIfGapsKeptAll());

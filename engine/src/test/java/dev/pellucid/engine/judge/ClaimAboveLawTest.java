@@ -24,7 +24,7 @@ class ClaimAboveLawTest {
                     + (limit + "\n"))
             .recipe();
     List<Limit> limits = recipe.limits().stream().map(one -> asked(one, kind)).toList();
-    return Judgement.of(pantry.feedOf(held(recipe, limits)), pantry.larder()).aboveLaw();
+    return Judgement.of(pantry.feedOf(held(recipe, limits)), pantry.tables()).aboveLaw();
   }
 
   private static Limit asked(Limit limit, Limit.Kind kind) {

@@ -3,8 +3,8 @@ package dev.pellucid.engine.judge;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.Tolerance;
 import dev.pellucid.engine.judge.LabelVerdict.Outcome;
-import dev.pellucid.engine.larder.Tolerance;
 import dev.pellucid.engine.outside.Cooked;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,7 +21,7 @@ class LabelClaimTest {
             .ingredient("one", "moisture: 10 %, crude-protein: 40 %, lysine: 2 %")
             .ingredient("other", "moisture: 10 %" + other);
     ComputedFeed feed = pantry.feed("mix\n  one  50 %\n  other  50 %\nlabel\n  " + claim + "\n");
-    List<LabelVerdict> claims = Judgement.of(feed, pantry.larder()).claims();
+    List<LabelVerdict> claims = Judgement.of(feed, pantry.tables()).claims();
     assertEquals(1, claims.size());
     return claims.get(0);
   }

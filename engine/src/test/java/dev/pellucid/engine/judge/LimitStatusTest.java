@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.judge.LimitStatus.State;
 import dev.pellucid.engine.outside.Cooked;
 import dev.pellucid.measure.Unit;
@@ -59,10 +59,10 @@ class LimitStatusTest {
   void roomIsBelowZeroBeyondTheBound() {
     LimitStatus kept = of("crude-protein: 40 %", "crude-protein: 20 %", "crude-protein min 28 %");
     assertEquals(0.02, kept.verdict().room(), 1e-12);
-    assertEquals(End.POOREST, kept.verdict().end());
+    assertEquals(Scenario.POOREST, kept.verdict().end());
     LimitStatus broken = of("crude-protein: 40 %", "crude-protein: 20 %", "crude-protein max 28 %");
     assertEquals(-0.02, broken.verdict().room(), 1e-12);
-    assertEquals(End.RICHEST, broken.verdict().end());
+    assertEquals(Scenario.RICHEST, broken.verdict().end());
   }
 
   /** Of a sum of two, 2 % and 0 % make 1 %; 1.644854 times of it is asked for on top. */

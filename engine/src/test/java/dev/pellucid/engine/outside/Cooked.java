@@ -1,12 +1,12 @@
 package dev.pellucid.engine.outside;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Readings;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Pantry;
-import dev.pellucid.engine.larder.Stocked;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Pantry;
+import dev.pellucid.engine.data.TablesRead;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Resolution;
@@ -69,7 +69,7 @@ public final class Cooked {
     require(parsed.findings().isEmpty(), FindingText.of(parsed.findings()));
     Resolver.Prepared prepared =
         Resolver.prepare(
-            new Resolver.Named(larder(), premixes, List.of(), Map.of(), Reworks.NONE, Days.on(DAY)),
+            new Resolver.Named(tables(), premixes, List.of(), Map.of(), Reworks.NONE, Days.on(DAY)),
             java.util.Optional.empty());
     require(prepared.findings().isEmpty(), FindingText.of(prepared.findings()));
     Resolution<ResolvedRecipe> resolution =
@@ -87,16 +87,16 @@ public final class Cooked {
 
   /** The feed of a recipe that is resolved. */
   public ComputedFeed feedOf(ResolvedRecipe recipe) {
-    return new FeedComputer(larder()).compute(recipe).feed().orElseThrow();
+    return new FeedComputer(tables()).compute(recipe).feed().orElseThrow();
   }
 
   /** All that is in the pantry. */
-  public Larder larder() {
-    Stocked stocked = pantry.stocked();
+  public FeedTables tables() {
+    TablesRead stocked = pantry.stocked();
     require(
         stocked.findings().stream().noneMatch(f -> f.severity() == Severity.ERROR),
         FindingText.of(stocked.findings()));
-    return stocked.larder();
+    return stocked.tables();
   }
 
   private static void require(boolean right, String otherwise) {
@@ -111,7 +111,7 @@ public final class Cooked {
   }
 
   static double told(ComputedFeed feed, String nutrient, Basis basis) {
-    return new Readings(feed).at(sum(feed, nutrient), basis, End.EXPECTED).value();
+    return new Readings(feed).at(sum(feed, nutrient), basis, Scenario.EXPECTED).value();
   }
 
   static Subject.Nutrients sum(ComputedFeed feed, String nutrient) {

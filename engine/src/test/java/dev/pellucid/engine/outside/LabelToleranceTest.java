@@ -3,11 +3,11 @@ package dev.pellucid.engine.outside;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.larder.LabelRules;
-import dev.pellucid.engine.larder.Pantry;
-import dev.pellucid.engine.larder.Tolerance;
-import dev.pellucid.engine.larder.Tolerance.Band;
-import dev.pellucid.engine.larder.Tolerance.Side;
+import dev.pellucid.engine.data.LabelRules;
+import dev.pellucid.engine.data.Pantry;
+import dev.pellucid.engine.data.Tolerance;
+import dev.pellucid.engine.data.Tolerance.Band;
+import dev.pellucid.engine.data.Tolerance.Side;
 import dev.pellucid.measure.Unit;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,7 +28,7 @@ class LabelToleranceTest {
   private static LabelRules rules(String name) {
     Pantry pantry = Pantry.of(EXAMPLE);
     String settings = pantry.text("pellucid.yaml").replaceAll("label: \\S+", "label: " + name);
-    return pantry.with("pellucid.yaml", settings).stocked().larder().label().orElseThrow();
+    return pantry.with("pellucid.yaml", settings).stocked().tables().label().orElseThrow();
   }
 
   /** Declared, and what is taken below and above it, all in percent; -1 is no limit. */

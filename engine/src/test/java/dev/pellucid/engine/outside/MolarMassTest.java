@@ -3,10 +3,10 @@ package dev.pellucid.engine.outside;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -47,7 +47,7 @@ class MolarMassTest {
 
   private static final Pattern ATOM = Pattern.compile("([A-Z][a-z]?)([0-9]*)");
 
-  private static Larder larder;
+  private static FeedTables tables;
 
   @BeforeAll
   static void read() throws IOException {
@@ -56,7 +56,7 @@ class MolarMassTest {
     for (String path : folder.data()) {
       data.put(path, folder.read(path, new ArrayList<>()).orElseThrow());
     }
-    larder = LarderReader.read(data, new TreeMap<>()).larder();
+    tables = TablesReader.read(data, new TreeMap<>()).tables();
   }
 
   @ParameterizedTest(name = "{0}: {1} is {5} % of what it is made of, times its purity")
@@ -164,7 +164,7 @@ class MolarMassTest {
 
   /** As fed, in the base of its kind: parts of one, or IU/kg. */
   private static double content(String name, String nutrient) {
-    Ingredient ingredient = larder.ingredients().get(name);
+    Ingredient ingredient = tables.ingredients().get(name);
     return ingredient.contents().stream()
         .map(block -> block.byNutrient().get(nutrient))
         .filter(Objects::nonNull)

@@ -105,7 +105,7 @@ class OutsideFactsTest {
             "calcium : told-energy");
     double perMj =
         new dev.pellucid.engine.compute.Readings(feed)
-            .at(ratio, new Basis.AsFed(), dev.pellucid.engine.compute.End.EXPECTED)
+            .at(ratio, new Basis.AsFed(), dev.pellucid.engine.compute.Scenario.EXPECTED)
             .value();
     double at4000 = perMj * 4000 * 0.004184 / 10;
     assertEquals(0.893, at4000, 5e-4);
@@ -238,8 +238,9 @@ class OutsideFactsTest {
                   store temperature 25 °C
                 """);
     int c = feed.nutrients().named("vitamin-c").orElseThrow().index();
-    assertEquals(100e-6, feed.content(dev.pellucid.engine.compute.End.POOREST, c), 1e-10);
-    assertEquals(195.963e-6 * 0.7, feed.content(dev.pellucid.engine.compute.End.RICHEST, c), 1e-12);
+    assertEquals(100e-6, feed.content(dev.pellucid.engine.compute.Scenario.POOREST, c), 1e-10);
+    assertEquals(
+        195.963e-6 * 0.7, feed.content(dev.pellucid.engine.compute.Scenario.RICHEST, c), 1e-12);
   }
 
   private static String source(String content) {

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.compute.Stage;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +31,7 @@ class RandomFeedsTest {
     for (int trial = 0; trial < TRIALS; trial++) {
       String recipe = recipe(random);
       ComputedFeed feed = pantry.feed(recipe);
-      for (End end : End.values()) {
+      for (Scenario end : Scenario.values()) {
         Balance balance = feed.balances().at(end);
         double in = balance.mix() + balance.waterAdded() + balance.steam() + balance.coat();
         assertEquals(in - balance.evaporated(), balance.finished(), 1e-9, recipe);

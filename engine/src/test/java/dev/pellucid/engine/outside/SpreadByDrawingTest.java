@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.larder.Content;
-import dev.pellucid.engine.larder.Ingredient;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.Nutrient;
+import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.plan.ExamplePlans;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
@@ -70,7 +70,7 @@ class SpreadByDrawingTest {
               });
       Subject.Nutrients subject = subject(feed, names);
       double ours =
-          new Readings(feed).varying(subject, new Basis.AsFed(), End.EXPECTED).deviation();
+          new Readings(feed).varying(subject, new Basis.AsFed(), Scenario.EXPECTED).deviation();
       assertEquals(drawn, ours, NEAR * drawn, recipe + " " + names);
       assertTrue(ours > 0);
     }
@@ -130,7 +130,8 @@ class SpreadByDrawingTest {
             });
     Subject subject =
         new Subject.Ratio(subject(feed, above), subject(feed, below), kind, above + ":" + below);
-    double ours = new Readings(feed).varying(subject, new Basis.AsFed(), End.EXPECTED).deviation();
+    double ours =
+        new Readings(feed).varying(subject, new Basis.AsFed(), Scenario.EXPECTED).deviation();
     // The delta method is a straight line to a curve: a little more room than for sums.
     assertEquals(drawn, ours, 2 * NEAR * drawn, recipe + " " + above + ":" + below);
   }
@@ -173,7 +174,7 @@ class SpreadByDrawingTest {
 
   /** A sum of nutrients of a feed, to be derived anew for each draw. */
   private static final class Drawing {
-    private static final Larder LARDER = EXAMPLE.larder();
+    private static final FeedTables LARDER = EXAMPLE.tables();
     private final List<Lot> lots = new ArrayList<>();
 
     Drawing(ComputedFeed feed, List<String> names) {

@@ -3,8 +3,8 @@ package dev.pellucid.engine.outside;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
 import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
 import java.util.List;
@@ -100,6 +100,6 @@ class SpreadByHandTest {
   }
 
   private static double deviation(ComputedFeed feed, Subject subject) {
-    return new Readings(feed).varying(subject, new Basis.AsFed(), End.EXPECTED).deviation();
+    return new Readings(feed).varying(subject, new Basis.AsFed(), Scenario.EXPECTED).deviation();
   }
 }

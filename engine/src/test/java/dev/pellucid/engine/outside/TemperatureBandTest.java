@@ -3,7 +3,7 @@ package dev.pellucid.engine.outside;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -37,9 +37,9 @@ class TemperatureBandTest {
       Band dry = Band.within(45, 80, random);
       ComputedFeed feed = pantry.feed(recipe(extrude, dry));
       int index = feed.nutrients().named("vitamin-a").orElseThrow().index();
-      for (End end : End.values()) {
+      for (Scenario end : Scenario.values()) {
         double mass = feed.balances().at(end).finished();
-        double storage = end == End.POOREST ? Math.pow(0.92, 60 / 30.4375) : 1;
+        double storage = end == Scenario.POOREST ? Math.pow(0.92, 60 / 30.4375) : 1;
         double kept = kept(EXTRUDE, extrude, end) * kept(DRY, dry, end) * storage;
         double reckoned = 10000 * 100 / mass * kept;
         assertEquals(reckoned, feed.content(end, index), 2e-4 * reckoned, recipe(extrude, dry));
@@ -58,10 +58,12 @@ class TemperatureBandTest {
     ComputedFeed taken =
         pantry.feed(recipe(new Band(60, 60, ""), new Band(55, 55, " accept 55 to 80 °C")));
     int index = alone.nutrients().named("vitamin-a").orElseThrow().index();
-    double poorer = taken.content(End.POOREST, index) / alone.content(End.POOREST, index);
+    double poorer = taken.content(Scenario.POOREST, index) / alone.content(Scenario.POOREST, index);
     assertEquals(88.0 / 93.5, poorer, 1e-9);
-    assertEquals(alone.content(End.EXPECTED, index), taken.content(End.EXPECTED, index), 1e-9);
-    assertEquals(alone.content(End.RICHEST, index), taken.content(End.RICHEST, index), 1e-9);
+    assertEquals(
+        alone.content(Scenario.EXPECTED, index), taken.content(Scenario.EXPECTED, index), 1e-9);
+    assertEquals(
+        alone.content(Scenario.RICHEST, index), taken.content(Scenario.RICHEST, index), 1e-9);
   }
 
   /** Nobody knows what is left above the hottest row, so that nothing is sure to be left. */
@@ -75,7 +77,7 @@ class TemperatureBandTest {
     ComputedFeed feed =
         pantry.feed(recipe(new Band(60, 60, ""), new Band(55, 55, " accept 50 to 81 °C")));
     int index = feed.nutrients().named("vitamin-a").orElseThrow().index();
-    assertEquals(0, feed.content(End.POOREST, index));
+    assertEquals(0, feed.content(Scenario.POOREST, index));
     assertEquals(1, feed.retentionGaps().size());
   }
 
@@ -123,7 +125,7 @@ class TemperatureBandTest {
     }
   }
 
-  private static double kept(double[][] table, Band band, End end) {
+  private static double kept(double[][] table, Band band, Scenario end) {
     List<Double> all = band.all();
     return switch (end) {
       case EXPECTED -> read(table, all.get(0));

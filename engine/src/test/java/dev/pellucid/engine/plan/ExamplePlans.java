@@ -2,11 +2,11 @@ package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.label.BagLabel;
-import dev.pellucid.engine.larder.Larder;
-import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Resolver;
 import dev.pellucid.engine.resolve.Reworks;
@@ -34,22 +34,25 @@ public final class ExamplePlans {
   public static final Provenance CLEAN = new Provenance("1a2b3c4", true, DAY);
 
   private final Texts folder;
-  private final Larder larder;
+  private final FeedTables tables;
   private final Resolver resolver;
 
   private final List<PremixFile> premixFiles;
   private final List<ProfileFile> profileFiles;
 
   private ExamplePlans(
-      Texts folder, Larder larder, List<PremixFile> premixFiles, List<ProfileFile> profileFiles) {
+      Texts folder,
+      FeedTables tables,
+      List<PremixFile> premixFiles,
+      List<ProfileFile> profileFiles) {
     this.folder = folder;
     this.premixFiles = premixFiles;
     this.profileFiles = profileFiles;
-    this.larder = larder;
+    this.tables = tables;
     this.resolver =
         Resolver.prepare(
                 new Resolver.Named(
-                    larder, premixFiles, profileFiles, Map.of(), Reworks.NONE, Days.on(DAY)),
+                    tables, premixFiles, profileFiles, Map.of(), Reworks.NONE, Days.on(DAY)),
                 java.util.Optional.empty())
             .resolver();
   }
@@ -61,7 +64,7 @@ public final class ExamplePlans {
       for (String path : folder.data()) {
         texts.put(path, read(folder, path));
       }
-      Larder larder = LarderReader.read(texts, new TreeMap<>()).larder();
+      FeedTables tables = TablesReader.read(texts, new TreeMap<>()).tables();
       List<PremixFile> premixes = new ArrayList<>();
       for (String path : folder.ending(".premix")) {
         premixes.add((PremixFile) parsed(read(folder, path)));
@@ -70,7 +73,7 @@ public final class ExamplePlans {
       for (String path : folder.ending(".limits")) {
         profiles.add((ProfileFile) parsed(read(folder, path)));
       }
-      return new ExamplePlans(folder, larder, premixes, profiles);
+      return new ExamplePlans(folder, tables, premixes, profiles);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -84,7 +87,7 @@ public final class ExamplePlans {
   public ExamplePlans with(String path, String premix) {
     List<PremixFile> more = new ArrayList<>(premixFiles);
     more.add((PremixFile) parsed(new SourceFile(path, premix)));
-    return new ExamplePlans(folder, larder, more, profileFiles);
+    return new ExamplePlans(folder, tables, more, profileFiles);
   }
 
   /** The plan of every premix, for one batch of each recipe that is approved. */
@@ -102,7 +105,7 @@ public final class ExamplePlans {
         .premixes()
         .forEach(
             (code, premix) ->
-                plans.put(code, BatchPlan.of(premix, orders, larder, CLEAN).orElseThrow()));
+                plans.put(code, BatchPlan.of(premix, orders, tables, CLEAN).orElseThrow()));
     return plans;
   }
 
@@ -112,22 +115,22 @@ public final class ExamplePlans {
 
   public BatchPlan plan(String path, Provenance provenance, UnaryOperator<String> change) {
     ComputedFeed feed = feed(path, change);
-    return BatchPlan.of(feed, Judge.limits(feed), larder, provenance);
+    return BatchPlan.of(feed, Judge.limits(feed), tables, provenance);
   }
 
   /** Empty where the recipe is refused or cannot be computed. */
   Optional<BatchPlan> planIfComputed(String path, UnaryOperator<String> change) {
     return computed(path, change)
-        .map(feed -> BatchPlan.of(feed, Judge.limits(feed), larder, CLEAN));
+        .map(feed -> BatchPlan.of(feed, Judge.limits(feed), tables, CLEAN));
   }
 
-  public Larder larder() {
-    return larder;
+  public FeedTables tables() {
+    return tables;
   }
 
   public Optional<BagLabel> label(String path, UnaryOperator<String> change) {
     ComputedFeed feed = feed(path, change);
-    return BagLabel.of(feed, larder, BatchPlan.of(feed, Judge.limits(feed), larder, CLEAN));
+    return BagLabel.of(feed, tables, BatchPlan.of(feed, Judge.limits(feed), tables, CLEAN));
   }
 
   public ComputedFeed feed(String path, UnaryOperator<String> change) {
@@ -141,7 +144,7 @@ public final class ExamplePlans {
       return resolver
           .recipe((RecipeFile) file)
           .thing()
-          .flatMap(recipe -> new FeedComputer(larder).compute(recipe).feed());
+          .flatMap(recipe -> new FeedComputer(tables).compute(recipe).feed());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

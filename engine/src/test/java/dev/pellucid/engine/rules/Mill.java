@@ -2,7 +2,7 @@ package dev.pellucid.engine.rules;
 
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.figures.FiguresFindings;
-import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.rules.RecipePage.Block;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -38,7 +38,7 @@ final class Mill {
    */
   static Mill of(Path root, String code) throws IOException {
     Mill mill = new Mill(root);
-    if (Books.codes().contains(new Code(code))) {
+    if (BatchRecordCheck.codes().contains(new Code(code))) {
       mill.copy(RESOURCES.resolve("mill-records"), "");
     }
     if (FiguresFindings.codes().contains(new Code(code))) {

@@ -2,8 +2,8 @@ package dev.pellucid.engine.rules;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.folder.FolderFindings;
-import dev.pellucid.engine.larder.LarderReader;
 import dev.pellucid.engine.yaml.YamlFindings;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -39,7 +39,7 @@ class OfferedEditsTest {
   /** Codes of how files are written, not of what they say. */
   private static final Set<Code> WRITING =
       Stream.of(
-              SyntaxCodes.all(), YamlFindings.codes(), LarderReader.codes(), FolderFindings.codes())
+              SyntaxCodes.all(), YamlFindings.codes(), TablesReader.codes(), FolderFindings.codes())
           .flatMap(Collection::stream)
           .collect(Collectors.toSet());
 

@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.Rules;
+import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.folder.FolderFindings;
 import dev.pellucid.engine.goal.RunCodes;
-import dev.pellucid.engine.larder.LarderReader;
-import dev.pellucid.engine.made.Books;
+import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.ResolveCodes;
 import dev.pellucid.engine.yaml.YamlFindings;
 import dev.pellucid.finding.Code;
@@ -56,7 +56,11 @@ class RecipePagesTest {
   @Test
   void theListsOfCodesHoldEveryCodeOfTheSourcesOnce() throws IOException {
     List<String> listed =
-        Stream.of(ResolveCodes.all(), Rules.codes(), FiguresFindings.codes(), Books.codes())
+        Stream.of(
+                ResolveCodes.all(),
+                Rules.codes(),
+                FiguresFindings.codes(),
+                BatchRecordCheck.codes())
             .flatMap(Collection::stream)
             .map(Code::text)
             .sorted()
@@ -67,7 +71,7 @@ class RecipePagesTest {
   @Test
   void everyPageBelongsToACode() throws IOException {
     NavigableSet<String> known = codes();
-    Stream.of(LarderReader.codes(), YamlFindings.codes(), FolderFindings.codes(), RunCodes.all())
+    Stream.of(TablesReader.codes(), YamlFindings.codes(), FolderFindings.codes(), RunCodes.all())
         .flatMap(Collection::stream)
         .map(Code::text)
         .forEach(known::add);

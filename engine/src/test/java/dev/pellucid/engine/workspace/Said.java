@@ -1,7 +1,7 @@
 package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.End;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.finding.Finding;
@@ -97,7 +97,7 @@ final class Said {
   /** Every content at every end, and the cost, bit by bit. */
   private static String bits(ComputedFeed feed) {
     StringBuilder bits = new StringBuilder();
-    for (End end : End.values()) {
+    for (Scenario end : Scenario.values()) {
       feed.nutrients()
           .inOrder()
           .forEach(one -> bits.append(' ').append(bits(feed.content(end, one.index()))));

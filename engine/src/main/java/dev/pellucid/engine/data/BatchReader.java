@@ -1,0 +1,241 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.BatchRecord.Drying;
+import dev.pellucid.engine.data.BatchRecord.Entry;
+import dev.pellucid.engine.data.BatchRecord.Flushed;
+import dev.pellucid.engine.data.BatchRecord.Located;
+import dev.pellucid.engine.data.BatchRecord.Release;
+import dev.pellucid.engine.data.Keys.Holds.Text;
+import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.measure.Extent;
+import dev.pellucid.measure.Kind;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** One file of {@code batches/}. */
+final class BatchReader {
+  private final Remarks remarks;
+  private final BatchNames names;
+  private final FigureReader figures;
+
+  private BatchReader(BatchNames names, Remarks remarks) {
+    this.names = names;
+    this.remarks = remarks;
+    this.figures = new FigureReader(remarks);
+  }
+
+  static Read<Optional<BatchRecord>> read(DataFile file, BatchNames names) {
+    Remarks remarks = new Remarks();
+    Optional<BatchNumber> number = BatchNumber.of(file.stem());
+    if (number.isEmpty()) {
+      remarks.add(LotFindings.batch(file.source().beginning(), file.stem()));
+      return file.read(Optional.empty(), remarks);
+    }
+    BatchReader reader = new BatchReader(names, remarks);
+    return file.read(
+        file.fields(BatchVocabulary.BATCH_KEYS, remarks)
+            .flatMap(fields -> reader.record(file, fields, number.get())),
+        remarks);
+  }
+
+  /** Empty where its size cannot be read: without it nothing can be held against a plan. */
+  private Optional<BatchRecord> record(DataFile file, Fields fields, BatchNumber number) {
+    OptionalDouble size = positive(fields, BatchVocabulary.SIZE, Extent.WEIGHT);
+    List<Entry> entries = new ArrayList<>();
+    fields.blocks(BatchVocabulary.WEIGHED).forEach(it -> entry(it).ifPresent(entries::add));
+    QualityReader quality = new QualityReader(figures, remarks);
+    BatchRecord record =
+        new BatchRecord(
+            file.stem(),
+            number.code(),
+            number.day(),
+            number.serial(),
+            size.orElse(1),
+            fields
+                .text(BatchVocabulary.AFTER)
+                .filter(before -> names.isBefore(before, file.stem(), remarks))
+                .map(before -> new Located<>(before.text(), before.span())),
+            fields.block(BatchVocabulary.FLUSHED).flatMap(this::flushed),
+            entries,
+            told(fields, BatchVocabulary.WATER, amount(fields, BatchVocabulary.WATER, Kind.MASS)),
+            fields.block(BatchVocabulary.DRYING).flatMap(this::drying),
+            bagged(fields),
+            quality.mixer(fields),
+            quality.sieve(fields),
+            quality.durability(fields),
+            fields.texts(BatchVocabulary.DEVIATIONS).stream().map(Scalar::text).toList(),
+            release(fields),
+            fields.word(BatchVocabulary.CLOSED, "a value of closed").isPresent(),
+            fields.has(BatchVocabulary.SIZE) ? fields.placeOf(BatchVocabulary.SIZE) : file.place());
+    return size.isEmpty() ? Optional.empty() : Optional.of(record);
+  }
+
+  private Optional<Entry> entry(Fields block) {
+    Optional<Scalar> line = block.text(BatchVocabulary.WEIGHED_LINE);
+    Optional<Scalar> lot = block.text(BatchVocabulary.WEIGHED_LOT);
+    OptionalDouble kg = amount(block, BatchVocabulary.WEIGHED_WEIGHT, Kind.MASS);
+    Span lotPlace =
+        block.has(BatchVocabulary.WEIGHED_LOT)
+            ? block.placeOf(BatchVocabulary.WEIGHED_LOT)
+            : block.placeOf(BatchVocabulary.WEIGHED_LINE);
+    Span weight =
+        block.has(BatchVocabulary.WEIGHED_WEIGHT)
+            ? block.placeOf(BatchVocabulary.WEIGHED_WEIGHT)
+            : block.placeOf(BatchVocabulary.WEIGHED_LINE);
+    return line.map(
+        name ->
+            new Entry(
+                name.text(),
+                lot.flatMap(it -> names.lot(it, remarks)).orElse(""),
+                lot.map(Scalar::text).orElse(""),
+                kg,
+                name.span(),
+                lotPlace,
+                weight));
+  }
+
+  private Optional<Flushed> flushed(Fields block) {
+    OptionalDouble kg = positive(block, SequenceVocabulary.FLUSH_QUANTITY, Extent.WEIGHT);
+    Optional<Scalar> with =
+        block
+            .text(SequenceVocabulary.FLUSH_WITH)
+            .filter(name -> names.ingredients().check(name, remarks));
+    return kg.isPresent() && with.isPresent()
+        ? Optional.of(
+            new Flushed(
+                kg.getAsDouble(),
+                with.get().text(),
+                block.text(SequenceVocabulary.FLUSH_TO).map(Scalar::text).orElse(""),
+                block.placeOf(SequenceVocabulary.FLUSH_QUANTITY)))
+        : Optional.empty();
+  }
+
+  private Optional<Drying> drying(Fields block) {
+    OptionalDouble before = share(block, BatchVocabulary.DRYING_BEFORE);
+    OptionalDouble load = positive(block, BatchVocabulary.DRYING_LOAD, Extent.WEIGHT);
+    if (before.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Drying.Read> readings = new ArrayList<>();
+    for (Fields one : block.blocks(BatchVocabulary.DRYING_READINGS)) {
+      reading(one, before.getAsDouble(), load).ifPresent(readings::add);
+    }
+    readings.sort(Comparator.comparingDouble(Drying.Read::hours));
+    return Optional.of(
+        new Drying(
+            new Located<>(before.getAsDouble(), block.placeOf(BatchVocabulary.DRYING_BEFORE)),
+            readings));
+  }
+
+  private Optional<Drying.Read> reading(Fields block, double before, OptionalDouble load) {
+    OptionalDouble hours = amount(block, BatchVocabulary.READING_AT, Kind.TIME);
+    if (block.has(BatchVocabulary.READING_MOISTURE) == block.has(BatchVocabulary.READING_TRAY)
+        || (block.has(BatchVocabulary.READING_TRAY) && load.isEmpty())) {
+      remarks.add(
+          LotFindings.record(
+              block.place(),
+              "a reading is a moisture, or the weight of a tray whose load is told",
+              "write moisture: 12 %, or tray: 1.7 kg and load: 2 kg above the readings"));
+      return Optional.empty();
+    }
+    if (block.has(BatchVocabulary.READING_MOISTURE)) {
+      OptionalDouble moisture = share(block, BatchVocabulary.READING_MOISTURE);
+      return hours.isPresent() && moisture.isPresent()
+          ? Optional.of(
+              new Drying.Read(
+                  hours.getAsDouble(),
+                  moisture.getAsDouble(),
+                  block.placeOf(BatchVocabulary.READING_MOISTURE)))
+          : Optional.empty();
+    }
+    OptionalDouble tray = positive(block, BatchVocabulary.READING_TRAY, Extent.WEIGHT);
+    return hours.isPresent() && tray.isPresent()
+        ? ofTray(block, hours.getAsDouble(), load.getAsDouble() * (1 - before), tray.getAsDouble())
+        : Optional.empty();
+  }
+
+  /** Dry matter stays on the tray, so that its share of the weight tells the moisture. */
+  private Optional<Drying.Read> ofTray(Fields block, double hours, double dry, double tray) {
+    if (tray < dry) {
+      remarks.add(
+          LotFindings.record(
+              block.placeOf(BatchVocabulary.READING_TRAY),
+              "the tray weighs less than the dry matter that was loaded onto it",
+              "look at the weights again, net of the tray itself"));
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Drying.Read(hours, 1 - dry / tray, block.placeOf(BatchVocabulary.READING_TRAY)));
+  }
+
+  private Optional<Located<Double>> bagged(Fields fields) {
+    Optional<Fields> block = fields.block(BatchVocabulary.BAGS);
+    if (block.isEmpty()) {
+      return Optional.empty();
+    }
+    OptionalInt full =
+        block.get().text(BatchVocabulary.BAGS_FULL).map(figures::count).orElse(OptionalInt.empty());
+    OptionalDouble of = positive(block.get(), BatchVocabulary.BAGS_OF, Extent.WEIGHT);
+    OptionalDouble rest = amount(block.get(), BatchVocabulary.BAGS_REST, Kind.MASS);
+    if (full.isPresent() != of.isPresent() || (full.isEmpty() && rest.isEmpty())) {
+      if (!block.get().has(BatchVocabulary.BAGS_FULL)
+          || !block.get().has(BatchVocabulary.BAGS_OF)) {
+        remarks.add(
+            LotFindings.record(
+                block.get().place(),
+                "bags are told by how many are full, of what, and the rest",
+                "write full: 2, of: 25 kg and rest: 6.4 kg"));
+      }
+      return Optional.empty();
+    }
+    double kg = full.orElse(0) * of.orElse(0) + rest.orElse(0);
+    return Optional.of(new Located<>(kg, fields.placeOf(BatchVocabulary.BAGS)));
+  }
+
+  private Optional<Release> release(Fields fields) {
+    return fields
+        .block(BatchVocabulary.RELEASE)
+        .flatMap(
+            block ->
+                block
+                    .oneOf(BatchVocabulary.RELEASE_DECISION, "a decision")
+                    .map(
+                        decision ->
+                            new Release(
+                                decision,
+                                block.text(BatchVocabulary.RELEASE_BY).map(Scalar::text).orElse(""),
+                                block
+                                    .text(BatchVocabulary.RELEASE_BECAUSE)
+                                    .map(Scalar::text)
+                                    .orElse(""),
+                                block.placeOf(BatchVocabulary.RELEASE_DECISION))));
+  }
+
+  private static Optional<Located<Double>> told(
+      Fields fields, Key<Text> key, OptionalDouble figure) {
+    return figure.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Located<>(figure.getAsDouble(), fields.placeOf(key)));
+  }
+
+  private OptionalDouble amount(Fields fields, Key<Text> key, Kind kind) {
+    return fields.text(key).map(value -> figures.base(value, kind)).orElse(OptionalDouble.empty());
+  }
+
+  private OptionalDouble positive(Fields fields, Key<Text> key, Extent extent) {
+    return fields
+        .text(key)
+        .map(value -> figures.positive(value, extent))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private OptionalDouble share(Fields fields, Key<Text> key) {
+    return fields.text(key).map(figures::share).orElse(OptionalDouble.empty());
+  }
+}

@@ -1,0 +1,127 @@
+package dev.pellucid.engine.data;
+
+import static dev.pellucid.engine.data.Keys.may;
+import static dev.pellucid.engine.data.Keys.must;
+import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
+import static dev.pellucid.engine.data.Vocabulary.COUNT;
+import static dev.pellucid.engine.data.Vocabulary.TEXT;
+import static dev.pellucid.engine.data.Vocabulary.TEXTS;
+import static dev.pellucid.engine.data.Vocabulary.YES;
+
+import dev.pellucid.engine.data.Keys.Holds.Block;
+import dev.pellucid.engine.data.Keys.Holds.ListOf;
+import dev.pellucid.engine.data.Keys.Holds.Named;
+import dev.pellucid.engine.data.Keys.Holds.OneOf;
+import dev.pellucid.engine.data.Keys.Holds.Text;
+import dev.pellucid.engine.data.Keys.Key;
+
+/** Every key of a file of {@code batches/}. */
+final class BatchVocabulary {
+  private static final Text NUMBER =
+      new Text("^[A-Z][A-Z0-9]*(-[A-Z0-9]+)*-[0-9]{4}-[0-9]{2}-[0-9]{2}-[1-9][0-9]{0,3}$");
+
+  static final Key<Text> WEIGHED_LINE = must("line", TEXT, "the line of the recipe");
+  static final Key<Text> WEIGHED_LOT =
+      may("lot", TEXT, "the lot it was taken from, or the batch of a premix");
+  static final Key<Text> WEIGHED_WEIGHT = may("weight", AMOUNT, "what was weighed");
+
+  static final Keys WEIGHED_KEYS =
+      Keys.of("a weighed line", WEIGHED_LINE, WEIGHED_LOT, WEIGHED_WEIGHT);
+
+  static final Key<Text> READING_AT = must("at", AMOUNT, "time since the start");
+  static final Key<Text> READING_MOISTURE = may("moisture", AMOUNT, "what the meter said");
+  static final Key<Text> READING_TRAY = may("tray", AMOUNT, "what the tray weighed, net");
+
+  static final Keys READING_KEYS = Keys.of("a reading", READING_AT, READING_MOISTURE, READING_TRAY);
+
+  static final Key<Text> DRYING_BEFORE = must("before", AMOUNT, "the moisture when it was loaded");
+  static final Key<Text> DRYING_LOAD = may("load", AMOUNT, "what was on the tray, net");
+  static final Key<ListOf<Block>> DRYING_READINGS =
+      must("readings", new ListOf<>(new Block(READING_KEYS)), "in the order of time");
+
+  static final Keys DRYING_KEYS = Keys.of("drying", DRYING_BEFORE, DRYING_LOAD, DRYING_READINGS);
+
+  static final Key<Text> BAGS_FULL = may("full", COUNT, "how many are full");
+  static final Key<Text> BAGS_OF = may("of", AMOUNT, "what a full one holds");
+  static final Key<Text> BAGS_REST = may("rest", AMOUNT, "what is in the last one");
+
+  static final Keys BAGS_KEYS = Keys.of("bags", BAGS_FULL, BAGS_OF, BAGS_REST);
+
+  static final Key<Text> MIXER_TRACER = may("tracer", TEXT, "what was looked for");
+  static final Key<ListOf<Text>> MIXER_READINGS =
+      must("readings", TEXTS, "one for each sample, ten of them if you can");
+
+  static final Keys MIXER_TEST_KEYS = Keys.of("a mixer test", MIXER_TRACER, MIXER_READINGS);
+
+  static final Key<Text> SIEVE_ROW_OPENING = must("opening", AMOUNT, "its opening");
+  static final Key<Text> SIEVE_ROW_MASS = must("mass", AMOUNT, "what stayed on it");
+
+  static final Keys SIEVE_ROW_KEYS = Keys.of("a sieve", SIEVE_ROW_OPENING, SIEVE_ROW_MASS);
+
+  static final Key<Text> SIEVE_CHARGE = may("charge", AMOUNT, "what went onto the stack");
+  static final Key<ListOf<Block>> SIEVE_ROWS =
+      must("rows", new ListOf<>(new Block(SIEVE_ROW_KEYS)), "one for each sieve");
+  static final Key<Text> SIEVE_PAN = may("pan", AMOUNT, "what fell through all of them");
+
+  static final Keys SIEVE_KEYS = Keys.of("a sieve analysis", SIEVE_CHARGE, SIEVE_ROWS, SIEVE_PAN);
+
+  static final Key<Text> DURABILITY_BEFORE =
+      must("before", AMOUNT, "pellets that went into the box");
+  static final Key<Text> DURABILITY_AFTER = must("after", AMOUNT, "pellets left on the sieve");
+
+  static final Keys DURABILITY_KEYS = Keys.of("durability", DURABILITY_BEFORE, DURABILITY_AFTER);
+
+  static final Key<Named<BatchRecord.Decision>> RELEASE_DECISION =
+      must("decision", new Named<>(BatchRecord.Decision.class), "what becomes of it");
+  static final Key<Text> RELEASE_BY = must("by", TEXT, "who decided");
+  static final Key<Text> RELEASE_BECAUSE = may("because", TEXT, "the reason");
+
+  static final Keys RELEASE_KEYS =
+      Keys.of("a release", RELEASE_DECISION, RELEASE_BY, RELEASE_BECAUSE);
+
+  static final Key<Text> SIZE =
+      must("size", AMOUNT, "the kg planned, weighed, before overage and water");
+  static final Key<Text> AFTER =
+      may("after", NUMBER, "the batch that was made on the same line before it");
+  static final Key<Block> FLUSHED =
+      may(
+          "flushed",
+          new Block(SequenceVocabulary.FLUSH_KEYS),
+          "what was run through between the two");
+  static final Key<ListOf<Block>> WEIGHED =
+      may("weighed", new ListOf<>(new Block(WEIGHED_KEYS)), "line by line");
+  static final Key<Text> WATER = may("water", AMOUNT, "water added to the mix");
+  static final Key<Block> MIXER_TEST =
+      may("mixer-test", new Block(MIXER_TEST_KEYS), "how even the mix was");
+  static final Key<Block> SIEVE = may("sieve", new Block(SIEVE_KEYS), "how fine the grind was");
+  static final Key<Block> DRYING =
+      may("drying", new Block(DRYING_KEYS), "how the moisture came down");
+  static final Key<Block> DURABILITY =
+      may("durability", new Block(DURABILITY_KEYS), "how hard the pellets are");
+  static final Key<Block> BAGS = may("bags", new Block(BAGS_KEYS), "what was filled");
+  static final Key<ListOf<Text>> DEVIATIONS =
+      may("deviations", TEXTS, "what went otherwise than planned");
+  static final Key<Block> RELEASE =
+      may("release", new Block(RELEASE_KEYS), "whether it may be fed");
+  static final Key<OneOf> CLOSED =
+      may("closed", YES, "it is fed or gone: kept for the trace, no longer judged");
+
+  static final Keys BATCH_KEYS =
+      Keys.of(
+          "a batch record",
+          SIZE,
+          AFTER,
+          FLUSHED,
+          WEIGHED,
+          WATER,
+          MIXER_TEST,
+          SIEVE,
+          DRYING,
+          DURABILITY,
+          BAGS,
+          DEVIATIONS,
+          RELEASE,
+          CLOSED);
+
+  private BatchVocabulary() {}
+}

@@ -1,0 +1,84 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Practice.BoundOf;
+import dev.pellucid.engine.data.Practice.PracticeBound;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Kind;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** {@code practice/bounds.yaml}. */
+final class BoundsReader {
+  static final String FILE = "practice/bounds.yaml";
+
+  private final Sources sources;
+  private final Remarks remarks;
+
+  BoundsReader(Sources sources, Remarks remarks) {
+    this.sources = sources;
+    this.remarks = remarks;
+  }
+
+  Map<BoundOf, PracticeBound> read(Optional<DataFile> file) {
+    Map<BoundOf, PracticeBound> bounds = new EnumMap<>(BoundOf.class);
+    Optional<Fields> fields =
+        file.flatMap(it -> it.fields(PracticeVocabulary.BOUNDS_KEYS, remarks));
+    if (fields.isPresent()) {
+      for (BoundOf of : BoundOf.values()) {
+        fields
+            .get()
+            .block(PracticeVocabulary.bound(of))
+            .flatMap(block -> bound(block, of.unit().kind()))
+            .ifPresent(bound -> bounds.put(of, bound));
+      }
+    }
+    return bounds;
+  }
+
+  private Optional<PracticeBound> bound(Fields block, Kind kind) {
+    Source source = sources.of(block);
+    Optional<Scalar> from = block.text(PracticeVocabulary.BOUND_FROM);
+    Optional<Scalar> to = block.text(PracticeVocabulary.BOUND_TO);
+    if (!block.has(PracticeVocabulary.BOUND_FROM) && !block.has(PracticeVocabulary.BOUND_TO)) {
+      remarks.add(
+          KeyFindings.missingKey(
+              block.place(), PracticeVocabulary.BOUND_TO, block.keys(), "the high end, or from"));
+      return Optional.empty();
+    }
+    OptionalDouble low = end(from, kind);
+    OptionalDouble high = end(to, kind);
+    if ((block.has(PracticeVocabulary.BOUND_FROM) && low.isEmpty())
+        || (block.has(PracticeVocabulary.BOUND_TO) && high.isEmpty())) {
+      return Optional.empty();
+    }
+    if (low.orElse(0) > high.orElse(Double.MAX_VALUE)) {
+      to.ifPresent(value -> remarks.add(belowItsLow(value)));
+      return Optional.empty();
+    }
+    return Optional.of(
+        new PracticeBound(
+            low.orElse(0), high.orElse(Double.MAX_VALUE), asWritten(from, to), source));
+  }
+
+  private static Finding belowItsLow(Scalar to) {
+    return FigureFindings.at(FigureFindings.RANGE, to, "is below the low end of the bound")
+        .helping("from is the low end, to the high one");
+  }
+
+  private OptionalDouble end(Optional<Scalar> value, Kind kind) {
+    return value
+        .map(text -> new FigureReader(remarks).base(text, kind))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static String asWritten(Optional<Scalar> from, Optional<Scalar> to) {
+    if (from.isEmpty() || to.isEmpty()) {
+      return from.map(low -> "at least " + low.text())
+          .orElseGet(() -> to.map(high -> "at most " + high.text()).orElse(""));
+    }
+    return from.get().text() + " to " + to.get().text();
+  }
+}

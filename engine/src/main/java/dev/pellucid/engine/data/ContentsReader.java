@@ -1,0 +1,80 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Ingredient.ContentBlock;
+import dev.pellucid.engine.data.Keys.Holds.Block;
+import dev.pellucid.engine.data.Keys.Holds.ListOf;
+import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.yaml.Yaml.Entry;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** {@code contents} of an ingredient: blocks of figures, as fed, each block with its source. */
+final class ContentsReader {
+  private final Nutrients nutrients;
+  private final Names names;
+  private final Remarks remarks;
+  private final Map<String, Span> told = new HashMap<>();
+
+  ContentsReader(Nutrients nutrients, Names names, Remarks remarks) {
+    this.nutrients = nutrients;
+    this.names = names;
+    this.remarks = remarks;
+  }
+
+  /**
+   * Blocks for a species before the general ones, else in their order.
+   *
+   * @param key under which they stand
+   */
+  List<ContentBlock> read(Fields fields, Key<ListOf<Block>> key) {
+    List<ContentBlock> blocks = new ArrayList<>();
+    for (Fields block : fields.blocks(key)) {
+      blocks.add(block(block));
+    }
+    blocks.sort(Comparator.comparing(block -> block.species().isEmpty()));
+    return blocks;
+  }
+
+  private ContentBlock block(Fields block) {
+    Source source = names.sources().of(block);
+    Optional<Scalar> species = block.text(Vocabulary.FOR_SPECIES);
+    species.ifPresent(word -> names.species().check(word, remarks));
+    Map<String, Content> contents = new LinkedHashMap<>();
+    for (Entry entry : block.others()) {
+      content(block, entry, species, source)
+          .ifPresent(content -> contents.put(entry.key().text(), content));
+    }
+    return new ContentBlock(species.map(Scalar::text), source, contents);
+  }
+
+  private Optional<Content> content(
+      Fields block, Entry entry, Optional<Scalar> species, Source source) {
+    Scalar name = entry.key();
+    if (!names.nutrients().check(name, block.keys().words(), remarks)) {
+      return Optional.empty();
+    }
+    Optional<Scalar> value = block.textOf(entry);
+    Optional<Nutrient> nutrient = nutrients.named(name.text());
+    if (value.isEmpty() || nutrient.isEmpty() || isTold(name, species)) {
+      return Optional.empty();
+    }
+    return new FigureReader(remarks).content(value.get(), nutrient.get().unit().kind(), source);
+  }
+
+  private boolean isTold(Scalar name, Optional<Scalar> species) {
+    String whom = species.map(word -> "for " + word.text()).orElse("");
+    Span earlier = told.putIfAbsent(whom + " " + name.text(), name.span());
+    if (earlier != null) {
+      String block = whom.isEmpty() ? "in this ingredient" : whom;
+      remarks.add(ReferenceFindings.nutrientTwice(name, block, earlier));
+    }
+    return earlier != null;
+  }
+}

@@ -1,0 +1,73 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Digestibility.ProcessKind;
+import dev.pellucid.engine.yaml.Yaml.Entry;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** {@code digestibility} of an ingredient: coefficients by species and kind of process. */
+final class DigestibilityReader {
+  private final Nutrients nutrients;
+  private final Names names;
+  private final Remarks remarks;
+  private final Map<String, Span> told = new HashMap<>();
+
+  DigestibilityReader(Nutrients nutrients, Names names, Remarks remarks) {
+    this.nutrients = nutrients;
+    this.names = names;
+    this.remarks = remarks;
+  }
+
+  List<Digestibility> read(Fields ingredient) {
+    List<Digestibility> blocks = new ArrayList<>();
+    for (Fields block : ingredient.blocks(IngredientVocabulary.DIGESTIBILITY)) {
+      blocks.add(block(block));
+    }
+    return blocks;
+  }
+
+  private Digestibility block(Fields block) {
+    Source source = names.sources().of(block);
+    Optional<String> species = block.text(Vocabulary.FOR_SPECIES).map(this::species);
+    Optional<ProcessKind> process =
+        block.oneOf(IngredientVocabulary.DIGESTIBILITY_PROCESS, "a kind of process");
+    String whom =
+        (species.map(name -> "for " + name + " ").orElse("")
+                + process.map(kind -> "when " + kind.word()).orElse(""))
+            .strip();
+    Map<String, Double> coefficients = new HashMap<>();
+    for (Entry entry : block.others()) {
+      OptionalDouble share = coefficient(block, entry, whom);
+      if (share.isPresent()) {
+        coefficients.put(entry.key().text(), share.getAsDouble());
+      }
+    }
+    return new Digestibility(species, process, source, coefficients);
+  }
+
+  private String species(Scalar word) {
+    names.species().check(word, remarks);
+    return word.text();
+  }
+
+  private OptionalDouble coefficient(Fields block, Entry entry, String whom) {
+    Scalar name = entry.key();
+    if (!names.nutrients().check(name, block.keys().words(), remarks)
+        || nutrients.named(name.text()).isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Span earlier = told.putIfAbsent(whom + "/" + name.text(), name.span());
+    if (earlier != null) {
+      String where = whom.isEmpty() ? "in this digestibility" : whom;
+      remarks.add(ReferenceFindings.nutrientTwice(name, where, earlier));
+    }
+    Optional<Scalar> value = block.textOf(entry);
+    return value.map(new FigureReader(remarks)::share).orElse(OptionalDouble.empty());
+  }
+}

@@ -1,0 +1,53 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.text.Span;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+
+/**
+ * All the data of a folder, immutable and shared by every recipe.
+ *
+ * @param groups groups of ingredients and where each was declared
+ * @param label the label rules that the settings name
+ * @param lots by number
+ * @param pricesWhole false when a part of the prices could not be read: then what has none here may
+ *     have one
+ * @param batches records by number
+ */
+public record FeedTables(
+    Settings settings,
+    SortedMap<String, Source> sources,
+    Nutrients nutrients,
+    SortedMap<String, Group> groups,
+    SortedMap<String, Ingredient> ingredients,
+    SortedMap<String, Species> species,
+    Optional<Plant> plant,
+    Optional<LabelRules> label,
+    Practice practice,
+    SortedMap<String, List<Price>> prices,
+    boolean pricesWhole,
+    SortedMap<String, Lot> lots,
+    SortedMap<String, BatchRecord> batches) {
+
+  /** A group of ingredients. */
+  public record Group(String name, String title, Span declared) {}
+
+  /** The newest price on a day. */
+  public Optional<Price> price(String ingredient, LocalDate day) {
+    Price newest = null;
+    for (Price price : prices.getOrDefault(ingredient, List.of())) {
+      boolean counts = !price.from().isAfter(day);
+      if (counts && (newest == null || price.from().isAfter(newest.from()))) {
+        newest = price;
+      }
+    }
+    return Optional.ofNullable(newest);
+  }
+
+  /** Whether any species, or group of species, has this name. */
+  public boolean knowsSpeciesOrGroup(String name) {
+    return species.values().stream().anyMatch(one -> one.is(name));
+  }
+}

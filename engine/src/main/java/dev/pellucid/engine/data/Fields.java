@@ -1,0 +1,245 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Keys.Holds.Block;
+import dev.pellucid.engine.data.Keys.Holds.ListOf;
+import dev.pellucid.engine.data.Keys.Holds.Named;
+import dev.pellucid.engine.data.Keys.Holds.OneText;
+import dev.pellucid.engine.data.Keys.Holds.Words;
+import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.yaml.Yaml;
+import dev.pellucid.engine.yaml.Yaml.Entry;
+import dev.pellucid.engine.yaml.Yaml.Mapping;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.engine.yaml.Yaml.Sequence;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * One mapping, read by its {@link Keys}: what is unknown, missing, empty or of another shape is a
+ * finding, once, and reads as absent.
+ */
+final class Fields {
+  private final Mapping mapping;
+  private final Keys keys;
+  private final Remarks remarks;
+  private final Map<String, Entry> named = new HashMap<>();
+  private final List<Entry> others = new ArrayList<>();
+  private final Span place;
+
+  private Fields(Mapping mapping, Keys keys, Span place, Remarks remarks) {
+    this.mapping = mapping;
+    this.keys = keys;
+    this.place = place;
+    this.remarks = remarks;
+    mapping.entries().forEach(this::sort);
+    keys.names().forEach(this::require);
+  }
+
+  private Fields(Fields same, Remarks remarks) {
+    this.mapping = same.mapping;
+    this.keys = same.keys;
+    this.place = same.place;
+    this.remarks = remarks;
+    this.named.putAll(same.named);
+    this.others.addAll(same.others);
+  }
+
+  /**
+   * @param place where to point when a key is missing and the mapping has no key at all
+   */
+  static Optional<Fields> of(Yaml node, Keys keys, Span place, Remarks remarks) {
+    if (node instanceof Mapping mapping) {
+      Span first = mapping.entries().isEmpty() ? place : mapping.entries().get(0).key().span();
+      return Optional.of(new Fields(mapping, keys, first, remarks));
+    }
+    remarks.add(KeyFindings.shape(placeOf(node, place), keys.thing(), node));
+    return Optional.empty();
+  }
+
+  private void sort(Entry entry) {
+    if (keys.has(entry.key().text())) {
+      named.put(entry.key().text(), entry);
+    } else if (keys.others().isPresent()) {
+      others.add(entry);
+    } else {
+      remarks.add(KeyFindings.unknownKey(entry.key(), keys));
+    }
+  }
+
+  private void require(Key<?> key) {
+    if (key.required() && !named.containsKey(key.name())) {
+      remarks.add(KeyFindings.missing(place, key, keys));
+    }
+  }
+
+  /** The first key, as the place of the whole. */
+  Span place() {
+    return place;
+  }
+
+  Keys keys() {
+    return keys;
+  }
+
+  /** Where what is wrong with it is said. */
+  Remarks remarks() {
+    return remarks;
+  }
+
+  /** The same, of which what is wrong is said elsewhere. */
+  Fields into(Remarks elsewhere) {
+    return new Fields(this, elsewhere);
+  }
+
+  /** What stands there for a key, which must be one of those by which this is read. */
+  private Optional<Entry> entry(Key<?> key) {
+    if (!keys.names().contains(key)) {
+      throw new IllegalArgumentException(keys.thing() + " has no such key: " + key.name());
+    }
+    return Optional.ofNullable(named.get(key.name()));
+  }
+
+  boolean has(Key<?> key) {
+    return entry(key).isPresent();
+  }
+
+  boolean isEmpty() {
+    return mapping.entries().isEmpty();
+  }
+
+  /** Where the value of a key stands, or the first key where it is missing. */
+  Span placeOf(Key<?> key) {
+    return entry(key).map(entry -> placeOf(entry.value(), entry.key().span())).orElse(place);
+  }
+
+  /** The entries whose keys are names of things. */
+  List<Entry> others() {
+    return others;
+  }
+
+  Optional<Scalar> text(Key<? extends OneText> key) {
+    return entry(key).flatMap(this::textOf);
+  }
+
+  /** The text of any entry. */
+  Optional<Scalar> textOf(Entry entry) {
+    if (isBare(entry)) {
+      return Optional.empty();
+    }
+    return scalar(entry.value(), entry.key().span());
+  }
+
+  List<Scalar> texts(Key<? extends ListOf<? extends OneText>> key) {
+    List<Scalar> texts = new ArrayList<>();
+    for (Yaml item : items(key, KeyFindings::listOfTexts)) {
+      scalar(item, placeOf(key)).ifPresent(texts::add);
+    }
+    return texts;
+  }
+
+  /** One word of a closed list. */
+  Optional<Scalar> word(Key<? extends Words> key, String what) {
+    return text(key).filter(word -> isOneOf(word, what, key.holds().words()));
+  }
+
+  /** One of the words of an enum. */
+  <E extends Enum<E>> Optional<E> oneOf(Key<Named<E>> key, String what) {
+    return word(key, what).map(word -> Vocabulary.named(key.holds().type(), word.text()));
+  }
+
+  /** Words of an enum. */
+  <E extends Enum<E>> List<E> allOf(Key<ListOf<Named<E>>> key, String what) {
+    return words(key, what).stream()
+        .map(word -> Vocabulary.named(key.holds().item().type(), word.text()))
+        .toList();
+  }
+
+  /** Words of a closed list. */
+  List<Scalar> words(Key<? extends ListOf<? extends Words>> key, String what) {
+    List<String> words = key.holds().item().words();
+    return texts(key).stream().filter(word -> isOneOf(word, what, words)).toList();
+  }
+
+  Optional<Fields> block(Key<Block> key) {
+    return entry(key).flatMap(entry -> blockOf(entry, key.holds().keys()));
+  }
+
+  /** The block behind any entry. */
+  Optional<Fields> blockOf(Entry entry, Keys inner) {
+    return isBare(entry) ? Optional.empty() : of(entry.value(), inner, entry.key().span(), remarks);
+  }
+
+  List<Fields> blocks(Key<ListOf<Block>> key) {
+    Keys inner = key.holds().item().keys();
+    List<Fields> blocks = new ArrayList<>();
+    String shape =
+        "begin each entry with a dash, as in \"  - "
+            + inner.words().get(0)
+            + ": \", and write its other keys below";
+    for (Yaml item : items(key, found -> shape)) {
+      of(item, inner, placeOf(item, placeOf(key)), remarks).ifPresent(blocks::add);
+    }
+    return blocks;
+  }
+
+  private List<Yaml> items(Key<?> key, Function<Yaml, String> shape) {
+    Optional<Yaml> value = entry(key).filter(entry -> !isBare(entry)).map(Entry::value);
+    if (value.isEmpty()) {
+      return List.of();
+    }
+    if (value.get() instanceof Sequence sequence) {
+      return sequence.items();
+    }
+    remarks.add(KeyFindings.noList(placeOf(key), value.get(), shape.apply(value.get())));
+    return List.of();
+  }
+
+  private boolean isBare(Entry entry) {
+    if (entry.value() instanceof Scalar text && text.text().isBlank()) {
+      remarks.add(KeyFindings.empty(entry.key()));
+      return true;
+    }
+    return false;
+  }
+
+  private Optional<Scalar> scalar(Yaml node, Span otherwise) {
+    if (node instanceof Scalar text) {
+      if (text.text().isBlank()) {
+        remarks.add(KeyFindings.emptyItem(placeOf(node, otherwise)));
+        return Optional.empty();
+      }
+      return Optional.of(text);
+    }
+    remarks.add(KeyFindings.shape(placeOf(node, otherwise), "text", node));
+    return Optional.empty();
+  }
+
+  private boolean isOneOf(Scalar word, String what, Collection<String> words) {
+    boolean known = words.contains(word.text());
+    if (!known) {
+      remarks.add(KeyFindings.unknownWord(word, what, words));
+    }
+    return known;
+  }
+
+  /** Blocks are long; their first line is place enough. */
+  private static Span placeOf(Yaml node, Span otherwise) {
+    Span span = node.span();
+    if (span.start() == span.end()) {
+      return otherwise;
+    }
+    String text = span.text();
+    int end = 0;
+    while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
+      end++;
+    }
+    return span.file()
+        .span(span.start(), span.start() + text.substring(0, end).stripTrailing().length());
+  }
+}

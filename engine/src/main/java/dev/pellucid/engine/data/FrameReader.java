@@ -1,0 +1,125 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.FeedTables.Group;
+import dev.pellucid.engine.data.Keys.Holds.Text;
+import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The files of a {@link Frame} to that frame. What others name is read before what names it: the
+ * sources, settings, groups, stability classes, nutrients and species. A file that cannot be read
+ * is one finding, and what it would have declared is then never called unknown elsewhere.
+ */
+final class FrameReader {
+  private final Nodes nodes;
+  private final Remarks remarks = new Remarks();
+
+  private FrameReader(Nodes nodes) {
+    this.nodes = nodes;
+  }
+
+  static Frame read(Nodes nodes) {
+    return new FrameReader(nodes).frame();
+  }
+
+  /** The files that a frame is read of. */
+  static List<DataFile> files(Nodes nodes) {
+    List<DataFile> files = new ArrayList<>();
+    Stream.of(Sources.FILE, SettingsReader.FILE, GroupsReader.FILE, RetentionReader.FILE)
+        .forEach(path -> nodes.file(path).ifPresent(files::add));
+    files.addAll(nodes.in(Places.NUTRIENTS));
+    files.addAll(nodes.in(Places.SPECIES));
+    return files;
+  }
+
+  private Frame frame() {
+    Sources sources = new Sources(nodes.file(Sources.FILE), remarks);
+    Settings settings = new SettingsReader(remarks).read(nodes.file(SettingsReader.FILE));
+    SortedMap<String, Group> groups = new GroupsReader(remarks).read(nodes.file(GroupsReader.FILE));
+    Map<String, Retention> retention =
+        new RetentionReader(sources, remarks).read(nodes.file(RetentionReader.FILE));
+    Known classes = classes(retention.keySet());
+    NutrientsReader nutrientsReader = new NutrientsReader(sources, classes, remarks);
+    Nutrients nutrients = nutrientsReader.read(nodes.in(Places.NUTRIENTS), settings.place().file());
+    Known nutrientNames = nutrientsReader.known();
+    SortedMap<String, Species> species = species(sources);
+    Names names =
+        new Names(sources, groups(groups.keySet()), nutrientNames, known(species), classes);
+    return new Frame(
+        files(nodes),
+        settings,
+        placeOf(SettingsVocabulary.PLANT, settings),
+        placeOf(SettingsVocabulary.LABEL, settings),
+        groups,
+        retention,
+        nutrients,
+        species,
+        names,
+        remarks.findings());
+  }
+
+  private Span placeOf(Key<Text> key, Settings settings) {
+    return nodes
+        .file(SettingsReader.FILE)
+        .flatMap(file -> file.fields(SettingsVocabulary.SETTINGS_KEYS, new Remarks()))
+        .map(fields -> fields.placeOf(key))
+        .orElse(settings.place());
+  }
+
+  private Known classes(Set<String> classes) {
+    return new Known(
+        ReferenceFindings.STABILITY,
+        "a stability class",
+        RetentionReader.FILE,
+        classes,
+        couldBeRead(nodes.file(RetentionReader.FILE)));
+  }
+
+  private Known groups(Set<String> groups) {
+    return new Known(
+        ReferenceFindings.GROUP,
+        "a group",
+        GroupsReader.FILE,
+        groups,
+        couldBeRead(nodes.file(GroupsReader.FILE)));
+  }
+
+  /** Species and their groups. */
+  private Known known(SortedMap<String, Species> species) {
+    Set<String> words = new LinkedHashSet<>(species.keySet());
+    species.values().forEach(one -> words.addAll(one.groups()));
+    boolean whole = nodes.in(Places.SPECIES).stream().allMatch(it -> it.read().whole());
+    return new Known(
+        ReferenceFindings.SPECIES, "a species or group of species", "species/", words, whole);
+  }
+
+  private static boolean couldBeRead(Optional<DataFile> file) {
+    return file.map(it -> it.read().whole()).orElse(true);
+  }
+
+  private SortedMap<String, Species> species(Sources sources) {
+    SortedMap<String, Species> species = new TreeMap<>();
+    SpeciesReader reader = new SpeciesReader(sources, remarks);
+    for (DataFile file : nodes.in(Places.SPECIES)) {
+      if (file.isNamed("a species", remarks)) {
+        Species one = reader.read(file);
+        Species earlier = species.putIfAbsent(one.name(), one);
+        if (earlier != null) {
+          remarks.add(
+              ReferenceFindings.nameTwice(
+                  one.name(), "a species", one.declared(), earlier.declared(), "another"));
+        }
+      }
+    }
+    return species;
+  }
+}

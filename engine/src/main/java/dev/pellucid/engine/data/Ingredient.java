@@ -1,0 +1,185 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Digestibility.ProcessKind;
+import dev.pellucid.text.Span;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * One file of {@code ingredients/}.
+ *
+ * @param name the name of the file, as recipes call it
+ * @param title for people
+ * @param formerly names it had before
+ * @param contents in the order of the file; a block for a species stands before a general one
+ * @param stability nutrient to class, where it differs from the nutrient's own
+ * @param protein the species whose protein it is, for example {@code african-catfish}
+ * @param bulkDensity kg per litre as it lies in the mixer, where it tells its own
+ * @param particle one grain of it, where the folder tells
+ * @param maxMoisture the moisture above which it must not be used, a share
+ * @param additive what makes it a feed additive on a label, where it is one
+ * @param lot the number of the lot whose measured contents these are; empty: those of the library
+ * @param whole false when a part of its file could not be read: then what is here is not all
+ */
+public record Ingredient(
+    String name,
+    String title,
+    List<String> formerly,
+    Set<String> groups,
+    Form form,
+    Set<Trait> traits,
+    List<ContentBlock> contents,
+    List<Digestibility> digestibility,
+    Map<String, String> stability,
+    List<String> protein,
+    List<Cap> caps,
+    OptionalDouble bulkDensity,
+    Optional<Particle> particle,
+    OptionalDouble maxMoisture,
+    List<String> cautions,
+    Optional<Additive> additive,
+    String lot,
+    boolean whole,
+    Span declared) {
+  public Ingredient {
+    formerly = List.copyOf(formerly);
+    groups = Set.copyOf(groups);
+    traits = Set.copyOf(traits);
+    contents = List.copyOf(contents);
+    digestibility = List.copyOf(digestibility);
+    stability = Map.copyOf(stability);
+    protein = List.copyOf(protein);
+    caps = List.copyOf(caps);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** The same with the contents of one lot of it. */
+  public Ingredient ofLot(String number, List<ContentBlock> measured) {
+    return new Ingredient(
+        name,
+        title,
+        formerly,
+        groups,
+        form,
+        traits,
+        measured,
+        digestibility,
+        stability,
+        protein,
+        caps,
+        bulkDensity,
+        particle,
+        maxMoisture,
+        cautions,
+        additive,
+        number,
+        whole,
+        declared);
+  }
+
+  /**
+   * The same as a part of finished feed. It is no longer raw nor poured, harms nobody by the gram
+   * and is handled as feed.
+   */
+  public Ingredient worked(String number, List<ContentBlock> left) {
+    Set<Trait> stays = EnumSet.of(Trait.MEDICATED, Trait.SALT);
+    stays.retainAll(traits);
+    return new Ingredient(
+        name,
+        title,
+        formerly,
+        groups,
+        form,
+        stays,
+        left,
+        digestibility,
+        stability,
+        protein,
+        caps,
+        bulkDensity,
+        particle,
+        maxMoisture,
+        List.of(),
+        additive,
+        number,
+        whole,
+        declared);
+  }
+
+  /**
+   * One grain.
+   *
+   * @param mass kg
+   * @param density kg per litre of the grain itself, where it was told by its diameter
+   */
+  public record Particle(
+      double mass, OptionalDouble density, String asWritten, Source source, Span place) {}
+
+  /** What it is like in the hand. */
+  public enum Form {
+    MEAL,
+    GRAIN,
+    POWDER,
+    CRYSTAL,
+    OIL,
+    LIQUID;
+
+    /** Whether it is poured and not shovelled. */
+    public boolean isLiquid() {
+      return switch (this) {
+        case OIL, LIQUID -> true;
+        case MEAL, GRAIN, POWDER, CRYSTAL -> false;
+      };
+    }
+  }
+
+  /** What a rule must know of an ingredient; in files in lower case with hyphens. */
+  public enum Trait {
+    RAW_ANIMAL,
+    RAW_LEGUME,
+    MARINE_OIL,
+    ANTIOXIDANT,
+    VITAMIN,
+    CHOLINE,
+    TRACE_SALT,
+    MEDICATED,
+    /** Counts as salt when salt and the element sodium are told apart. */
+    SALT
+  }
+
+  /**
+   * A block of contents.
+   *
+   * @param species a species or group of species it holds for; empty: any
+   * @param byNutrient by the name of the nutrient
+   */
+  public record ContentBlock(
+      Optional<String> species, Source source, Map<String, Content> byNutrient) {
+    public ContentBlock {
+      byNutrient = Map.copyOf(byNutrient);
+    }
+  }
+
+  /**
+   * The most of it that a species takes.
+   *
+   * @param species a species or group of species
+   * @param most a share
+   */
+  public record Cap(
+      String species, double most, String asWritten, String because, Source source, Span place) {}
+
+  /** The apparent digestibility of a nutrient, for a species and a kind of process, best match. */
+  public Optional<Digestibility> digestible(
+      String nutrient, Optional<Species> species, ProcessKind kind) {
+    return digestibility.stream()
+        .filter(d -> d.coefficients().containsKey(nutrient))
+        .filter(d -> d.species().isEmpty() || species.filter(s -> d.isFor(s)).isPresent())
+        .filter(d -> d.process().isEmpty() || d.process().get() == kind)
+        .max(java.util.Comparator.comparingInt(Digestibility::narrowness));
+  }
+}

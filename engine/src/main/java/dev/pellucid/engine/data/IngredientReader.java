@@ -1,0 +1,248 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Ingredient.Cap;
+import dev.pellucid.engine.data.Ingredient.Form;
+import dev.pellucid.engine.data.Ingredient.Trait;
+import dev.pellucid.engine.yaml.Yaml.Entry;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.measure.Extent;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * One file of {@code ingredients/}. A file that cannot be read, or of which a part cannot, still
+ * gives an ingredient, so that recipes do not call it unknown; it is then not whole.
+ */
+final class IngredientReader {
+  private final Nutrients nutrients;
+  private final Names names;
+  private final Remarks remarks;
+  private final List<Scalar> formerly = new ArrayList<>();
+
+  private IngredientReader(Frame frame, Remarks remarks) {
+    this.nutrients = frame.nutrients();
+    this.names = frame.names();
+    this.remarks = remarks;
+  }
+
+  /**
+   * What a file declares.
+   *
+   * @param hasKeys whether any key of the file could be read
+   * @param formerly where its former names stand
+   */
+  record Declared(Ingredient ingredient, boolean hasKeys, List<Scalar> formerly) {
+    Declared {
+      formerly = List.copyOf(formerly);
+    }
+  }
+
+  static Read<Optional<Declared>> read(DataFile file, Frame frame) {
+    Remarks remarks = new Remarks();
+    Optional<Declared> declared =
+        file.isNamed("an ingredient", remarks)
+            ? Optional.of(new IngredientReader(frame, remarks).declared(file))
+            : Optional.empty();
+    return file.read(declared, remarks);
+  }
+
+  private Declared declared(DataFile file) {
+    Optional<Fields> fields = file.fields(IngredientVocabulary.INGREDIENT_KEYS, remarks);
+    Ingredient ingredient = fields.map(it -> ingredient(file, it)).orElseGet(() -> unread(file));
+    boolean whole = file.read().whole() && fields.isPresent() && remarks.isSound();
+    IngredientChecks checks = new IngredientChecks(ingredient, nutrients, remarks);
+    if (fields.isPresent() && file.read().whole()) {
+      checks.run(whole);
+    }
+    return new Declared(
+        whole && checks.hasMoisture() ? ingredient : partly(ingredient),
+        fields.isPresent(),
+        formerly);
+  }
+
+  private Ingredient ingredient(DataFile file, Fields fields) {
+    return new Ingredient(
+        file.stem(),
+        fields.text(IngredientVocabulary.NAME).map(Scalar::text).orElse(file.stem()),
+        formerly(fields),
+        groups(fields),
+        form(fields),
+        traits(fields),
+        new ContentsReader(nutrients, names, remarks).read(fields, IngredientVocabulary.CONTENTS),
+        new DigestibilityReader(nutrients, names, remarks).read(fields),
+        stability(fields),
+        protein(fields),
+        caps(fields),
+        bulkDensity(fields),
+        new ParticleReader(names.sources(), remarks).read(fields),
+        maxMoisture(fields),
+        fields.texts(IngredientVocabulary.CAUTIONS).stream().map(Scalar::text).toList(),
+        fields.block(IngredientVocabulary.ADDITIVE).map(this::additive),
+        "",
+        true,
+        fields.has(IngredientVocabulary.NAME)
+            ? fields.placeOf(IngredientVocabulary.NAME)
+            : fields.place());
+  }
+
+  private static Ingredient unread(DataFile file) {
+    return new Ingredient(
+        file.stem(),
+        file.stem(),
+        List.of(),
+        Set.of(),
+        Form.MEAL,
+        Set.of(),
+        List.of(),
+        List.of(),
+        Map.of(),
+        List.of(),
+        List.of(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        List.of(),
+        Optional.empty(),
+        "",
+        false,
+        file.place());
+  }
+
+  private static Ingredient partly(Ingredient one) {
+    return new Ingredient(
+        one.name(),
+        one.title(),
+        one.formerly(),
+        one.groups(),
+        one.form(),
+        one.traits(),
+        one.contents(),
+        one.digestibility(),
+        one.stability(),
+        one.protein(),
+        one.caps(),
+        one.bulkDensity(),
+        one.particle(),
+        one.maxMoisture(),
+        one.cautions(),
+        one.additive(),
+        one.lot(),
+        false,
+        one.declared());
+  }
+
+  private List<String> formerly(Fields fields) {
+    for (Scalar name : fields.texts(IngredientVocabulary.FORMERLY)) {
+      if (name.text().matches(Vocabulary.NAME)) {
+        formerly.add(name);
+      } else {
+        remarks.add(KeyFindings.name(name.span(), name.text(), "an ingredient"));
+      }
+    }
+    return formerly.stream().map(Scalar::text).toList();
+  }
+
+  private Set<String> groups(Fields fields) {
+    Set<String> groups = new LinkedHashSet<>();
+    for (Scalar group : fields.texts(IngredientVocabulary.GROUPS)) {
+      names.groups().check(group, remarks);
+      groups.add(group.text());
+    }
+    return groups;
+  }
+
+  private static Form form(Fields fields) {
+    return fields.oneOf(IngredientVocabulary.FORM, "a form").orElse(Form.MEAL);
+  }
+
+  private static Set<Trait> traits(Fields fields) {
+    return new LinkedHashSet<>(fields.allOf(IngredientVocabulary.TRAITS, "a trait"));
+  }
+
+  private Map<String, String> stability(Fields fields) {
+    Map<String, String> classes = new HashMap<>();
+    fields
+        .block(IngredientVocabulary.STABILITY)
+        .ifPresent(block -> block.others().forEach(entry -> stability(block, entry, classes)));
+    return classes;
+  }
+
+  private void stability(Fields block, Entry entry, Map<String, String> classes) {
+    boolean known = names.nutrients().check(entry.key(), remarks);
+    Optional<Scalar> word = block.textOf(entry);
+    if (known && word.isPresent()) {
+      String name = word.get().text();
+      if (name.equals(Nutrient.STABLE)
+          || names.classes().check(word.get(), List.of(Nutrient.STABLE), remarks)) {
+        classes.put(entry.key().text(), name);
+      }
+    }
+  }
+
+  private List<String> protein(Fields fields) {
+    List<String> species = new ArrayList<>();
+    for (Scalar one : fields.texts(IngredientVocabulary.PROTEIN)) {
+      names.species().check(one, remarks);
+      species.add(one.text());
+    }
+    return species;
+  }
+
+  private List<Cap> caps(Fields fields) {
+    List<Cap> caps = new ArrayList<>();
+    for (Fields block : fields.blocks(IngredientVocabulary.CAPS)) {
+      cap(block).ifPresent(caps::add);
+    }
+    return caps;
+  }
+
+  private Optional<Cap> cap(Fields block) {
+    Optional<Scalar> species = block.text(IngredientVocabulary.CAP_SPECIES);
+    species.ifPresent(word -> names.species().check(word, remarks));
+    Optional<Scalar> max = block.text(IngredientVocabulary.CAP_MAX);
+    OptionalDouble most = max.map(new FigureReader(remarks)::share).orElse(OptionalDouble.empty());
+    String because = block.text(IngredientVocabulary.CAP_BECAUSE).map(Scalar::text).orElse("");
+    Source source = names.sources().of(block);
+    if (species.isEmpty() || max.isEmpty() || most.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Cap(
+            species.get().text(),
+            most.getAsDouble(),
+            max.get().text(),
+            because,
+            source,
+            max.get().span()));
+  }
+
+  private OptionalDouble bulkDensity(Fields fields) {
+    return fields
+        .text(IngredientVocabulary.BULK_DENSITY)
+        .map(value -> new FigureReader(remarks).positive(value, Extent.DENSITY))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private Additive additive(Fields block) {
+    Optional<Scalar> nutrient = block.text(IngredientVocabulary.ADDITIVE_NUTRIENT);
+    nutrient.ifPresent(word -> names.nutrients().check(word, remarks));
+    return new Additive(
+        block.text(IngredientVocabulary.ADDITIVE_FUNCTIONAL_GROUP).map(Scalar::text).orElse(""),
+        block.text(IngredientVocabulary.ADDITIVE_NUMBER).map(Scalar::text),
+        nutrient.map(Scalar::text),
+        names.sources().of(block));
+  }
+
+  private OptionalDouble maxMoisture(Fields fields) {
+    return fields
+        .text(IngredientVocabulary.USE_BELOW_MOISTURE)
+        .map(new FigureReader(remarks)::share)
+        .orElse(OptionalDouble.empty());
+  }
+}

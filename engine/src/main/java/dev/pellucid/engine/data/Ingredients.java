@@ -1,0 +1,54 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.FeedTables.Group;
+import dev.pellucid.engine.data.IngredientReader.Declared;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * All files of {@code ingredients/}: each as it was read, and what they are together.
+ *
+ * @param byName the first of each name
+ * @param names what is called an ingredient, for all that name one
+ */
+record Ingredients(
+    Reads<Optional<Declared>> reads,
+    SortedMap<String, Ingredient> byName,
+    Known names,
+    List<Finding> findings) {
+
+  static final Ingredients NONE = of(Reads.none(), List.of());
+
+  Ingredients next(Nodes nodes, Frame frame) {
+    return of(
+        reads.next(nodes.in(Places.INGREDIENTS), file -> IngredientReader.read(file, frame)),
+        frame.groups().values());
+  }
+
+  static Known names(Set<String> names) {
+    return new Known(ReferenceFindings.INGREDIENT, "an ingredient", "ingredients/", names, true);
+  }
+
+  private static Ingredients of(Reads<Optional<Declared>> reads, Collection<Group> groups) {
+    List<Declared> all = reads.things().stream().flatMap(Optional::stream).toList();
+    List<Ingredient> ingredients = all.stream().map(Declared::ingredient).toList();
+    Map<String, List<Scalar>> formerly = new LinkedHashMap<>();
+    all.stream()
+        .filter(Declared::hasKeys)
+        .forEach(one -> formerly.put(one.ingredient().name(), one.formerly()));
+    SortedMap<String, Ingredient> byName = new TreeMap<>();
+    ingredients.forEach(one -> byName.putIfAbsent(one.name(), one));
+    Remarks remarks = new Remarks();
+    remarks.addAll(reads.findings());
+    new NameClashes(remarks).check(groups, ingredients, formerly);
+    return new Ingredients(reads, byName, names(byName.keySet()), remarks.findings());
+  }
+}

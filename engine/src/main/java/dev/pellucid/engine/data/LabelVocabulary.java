@@ -1,0 +1,120 @@
+package dev.pellucid.engine.data;
+
+import static dev.pellucid.engine.data.Keys.may;
+import static dev.pellucid.engine.data.Keys.must;
+import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
+import static dev.pellucid.engine.data.Vocabulary.FOR_SPECIES;
+import static dev.pellucid.engine.data.Vocabulary.SOURCE;
+import static dev.pellucid.engine.data.Vocabulary.TEXT;
+import static dev.pellucid.engine.data.Vocabulary.TEXTS;
+import static dev.pellucid.engine.data.Vocabulary.WORDS;
+import static dev.pellucid.engine.data.Vocabulary.YES;
+
+import dev.pellucid.engine.data.Keys.Holds.Block;
+import dev.pellucid.engine.data.Keys.Holds.ListOf;
+import dev.pellucid.engine.data.Keys.Holds.Named;
+import dev.pellucid.engine.data.Keys.Holds.OneOf;
+import dev.pellucid.engine.data.Keys.Holds.Text;
+import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.data.LabelRules.DayOrder;
+import java.util.Arrays;
+
+/** Every key of a file of {@code label/}. */
+final class LabelVocabulary {
+  private static final Text MEASURE = new Text("^" + Vocabulary.FIGURE + "(\\s*\\S+)?$");
+  private static final Text PART =
+      new Text("^(" + Vocabulary.FIGURE + " / X \\+ )?" + Vocabulary.FIGURE + "\\s*%$");
+  private static final Text TIMES = new Text("^" + Vocabulary.FIGURE + "$");
+
+  static final Key<Text> BAND_UNDER =
+      may("under", MEASURE, "the end of the band: declared figures below it");
+  static final Key<Text> BAND_ABSOLUTE = may("absolute", MEASURE, "the difference that is taken");
+  static final Key<Text> BAND_RELATIVE =
+      may("relative", PART, "the part of the declared figure: 12.5 %, or 20 / X + 2 %");
+  static final Key<OneOf> BAND_NO_LIMIT = may("no-limit", YES, "any difference is taken");
+
+  static final Keys BAND_KEYS =
+      Keys.of("a band", BAND_UNDER, BAND_ABSOLUTE, BAND_RELATIVE, BAND_NO_LIMIT);
+
+  static final Key<ListOf<Text>> TOLERANCE_CONSTITUENTS =
+      must("constituents", WORDS, "the nutrients it is for");
+  static final Key<ListOf<Block>> TOLERANCE_BELOW =
+      must(
+          "below",
+          new ListOf<>(new Block(BAND_KEYS)),
+          "what is taken below the label, by bands of the declared figure");
+  static final Key<ListOf<Block>> TOLERANCE_ABOVE =
+      may("above", new ListOf<>(new Block(BAND_KEYS)), "what is taken above the label");
+  static final Key<Text> TOLERANCE_ABOVE_TIMES =
+      may("above-times", TIMES, "above the label, so many times what is taken below it");
+
+  static final Keys TOLERANCE_KEYS =
+      Keys.of(
+          "a tolerance",
+          TOLERANCE_CONSTITUENTS,
+          TOLERANCE_BELOW,
+          TOLERANCE_ABOVE,
+          TOLERANCE_ABOVE_TIMES);
+
+  static final Key<ListOf<Text>> COMPULSORY_CONSTITUENTS =
+      must("constituents", WORDS, "the nutrients to declare");
+  static final Key<Text> COMPULSORY_ABOVE =
+      may("above", AMOUNT, "only where the feed holds more than this");
+
+  static final Keys COMPULSORY_KEYS =
+      Keys.of(
+          "a block of what must be declared",
+          COMPULSORY_CONSTITUENTS,
+          COMPULSORY_ABOVE,
+          FOR_SPECIES);
+
+  static final Keys WORDS_KEYS =
+      Keys.of(
+          "a block of words",
+          Arrays.stream(LabelWord.values()).map(LabelVocabulary::word).toList());
+
+  static final Key<Text> NAME = must("name", TEXT, "its name for people");
+  static final Key<Text> JURISDICTION =
+      may("jurisdiction", new Text("^[A-Z]{2,8}$"), "whose rules they are");
+  static final Key<Text> ROUNDING =
+      must("rounding", AMOUNT, "the part of a tolerance that rounding may take");
+  static final Key<ListOf<Block>> TOLERANCES =
+      must("tolerances", new ListOf<>(new Block(TOLERANCE_KEYS)), "how far an analysis may be off");
+  static final Key<ListOf<Block>> COMPULSORY =
+      may("compulsory", new ListOf<>(new Block(COMPULSORY_KEYS)), "what a label must tell");
+  static final Key<Named<AdditivesStand>> ADDITIVES =
+      may("additives", new Named<>(AdditivesStand.class), "where additives stand");
+  static final Key<Named<DayOrder>> DAYS =
+      may("days", new Named<>(DayOrder.class), "how a day is written");
+  static final Key<Block> BAG_WORDS = may("words", new Block(WORDS_KEYS), "the words on the bag");
+  static final Key<ListOf<Text>> STORAGE = may("storage", TEXTS, "how the bag is kept");
+  static final Key<ListOf<Text>> CAUTIONS = may("cautions", TEXTS, "what the bag warns of");
+
+  static final Keys LABEL_KEYS =
+      Keys.of(
+          "a set of label rules",
+          NAME,
+          JURISDICTION,
+          SOURCE,
+          ROUNDING,
+          TOLERANCES,
+          COMPULSORY,
+          ADDITIVES,
+          DAYS,
+          BAG_WORDS,
+          STORAGE,
+          CAUTIONS);
+
+  private LabelVocabulary() {}
+
+  /** The key of a word on the bag. */
+  static Key<Text> word(LabelWord word) {
+    return may(word.key(), TEXT, "in place of: " + word.ours());
+  }
+
+  /** Where additives stand on a label. */
+  enum AdditivesStand {
+    APART,
+    AMONG_INGREDIENTS
+  }
+}

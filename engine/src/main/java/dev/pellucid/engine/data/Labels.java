@@ -1,0 +1,31 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** All files of {@code label/}: each as it was read, and the one that the settings name. */
+record Labels(
+    Reads<Optional<LabelRules>> reads, Optional<LabelRules> chosen, List<Finding> findings) {
+
+  static final Labels NONE = new Labels(Reads.none(), Optional.empty(), List.of());
+
+  Labels next(Nodes nodes, Frame frame) {
+    Reads<Optional<LabelRules>> next =
+        reads.next(nodes.in(Places.LABEL), file -> LabelReader.read(file, frame));
+    TreeMap<String, LabelRules> sets = new TreeMap<>();
+    next.all()
+        .forEach(of -> of.read().thing().ifPresent(rules -> sets.put(of.file().stem(), rules)));
+    Remarks remarks = new Remarks();
+    remarks.addAll(next.findings());
+    Optional<String> name = frame.settings().label();
+    if (name.isPresent()) {
+      boolean whole = next.couldBeRead();
+      new Known(ReferenceFindings.LABEL, "a set of label rules", "label/", sets.keySet(), whole)
+          .check(new Scalar(name.get(), false, frame.labelPlace()), remarks);
+    }
+    return new Labels(next, name.map(sets::get), remarks.findings());
+  }
+}

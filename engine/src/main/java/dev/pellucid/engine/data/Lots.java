@@ -1,0 +1,58 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.LotsReader.Written;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Span;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * All files of {@code lots/}: each as it was read, and the lots that count, since of two with one
+ * number only the first does.
+ *
+ * @param ingredients what a lot can be of, as the files were read
+ */
+record Lots(
+    Known ingredients,
+    Reads<List<Written>> reads,
+    SortedMap<String, Lot> byNumber,
+    LotNumbers numbers,
+    List<Finding> findings) {
+
+  static final Lots NONE = of(Ingredients.names(Set.of()), Reads.none());
+
+  /** Reads what is new, or all where other ingredients can be named. */
+  Lots next(Nodes nodes, Frame frame, Known named) {
+    List<DataFile> files = nodes.in(Places.LOTS);
+    return named.equals(ingredients)
+        ? of(named, reads.next(files, file -> LotsReader.read(file, frame, named)))
+        : of(named, reads.anew(files, file -> LotsReader.read(file, frame, named)));
+  }
+
+  private static Lots of(Known ingredients, Reads<List<Written>> reads) {
+    Remarks remarks = new Remarks();
+    remarks.addAll(reads.findings());
+    SortedMap<String, Lot> byNumber = new TreeMap<>();
+    Map<String, Span> written = new HashMap<>();
+    Map<String, String> byKey = new HashMap<>();
+    for (Written one : reads.things().stream().flatMap(List::stream).toList()) {
+      String key = LotsReader.key(one.number().text());
+      Span earlier = written.putIfAbsent(key, one.number().span());
+      if (earlier != null) {
+        remarks.add(LotFindings.twice(one.number(), earlier));
+      } else if (one.lot().isPresent()) {
+        remarks.addAll(one.ofLot());
+        byNumber.put(one.lot().get().number(), one.lot().get());
+        byKey.put(key, one.lot().get().number());
+      }
+    }
+    LotNumbers numbers =
+        new LotNumbers(
+            byKey, written.keySet(), reads.couldBeRead(), List.copyOf(byNumber.keySet()));
+    return new Lots(ingredients, reads, byNumber, numbers, remarks.findings());
+  }
+}

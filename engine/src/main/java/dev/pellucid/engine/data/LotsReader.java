@@ -1,0 +1,123 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Ingredient.ContentBlock;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Extent;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** One file of {@code lots/}, a list of lots. */
+final class LotsReader {
+  static final String NUMBER = "[A-Za-z0-9]+([./_-][A-Za-z0-9]+)*";
+
+  private final Frame frame;
+  private final Known ingredients;
+  private final Remarks remarks;
+  private final FigureReader figures;
+  private final List<Written> lots = new ArrayList<>();
+
+  private LotsReader(Frame frame, Known ingredients, Remarks remarks) {
+    this.frame = frame;
+    this.ingredients = ingredients;
+    this.remarks = remarks;
+    this.figures = new FigureReader(remarks);
+  }
+
+  /**
+   * A lot as it is written; whether another has its number is not known here.
+   *
+   * @param lot empty where a part that it must have could not be read
+   * @param ofLot what is wrong with it, said only where it is the first of its number
+   */
+  record Written(Scalar number, Optional<Lot> lot, List<Finding> ofLot) {
+    Written {
+      ofLot = List.copyOf(ofLot);
+    }
+  }
+
+  static Read<List<Written>> read(DataFile file, Frame frame, Known ingredients) {
+    Remarks remarks = new Remarks();
+    LotsReader reader = new LotsReader(frame, ingredients, remarks);
+    file.fields(LotsVocabulary.LOTS_KEYS, remarks)
+        .ifPresent(fields -> fields.blocks(LotsVocabulary.LOTS).forEach(reader::lot));
+    return file.read(List.copyOf(reader.lots), remarks);
+  }
+
+  /** A number without regard to capitals. */
+  static String key(String number) {
+    return number.toLowerCase(Locale.ROOT);
+  }
+
+  private void lot(Fields block) {
+    Optional<Scalar> number = block.text(LotsVocabulary.NUMBER).filter(this::isNumber);
+    Optional<Scalar> ingredient = block.text(LotsVocabulary.INGREDIENT);
+    boolean known = ingredient.filter(word -> ingredients.check(word, remarks)).isPresent();
+    Optional<LocalDate> received = block.text(LotsVocabulary.RECEIVED).flatMap(figures::day);
+    Optional<LocalDate> bestBefore = block.text(LotsVocabulary.BEST_BEFORE).flatMap(figures::day);
+    OptionalDouble kg =
+        block
+            .text(LotsVocabulary.QUANTITY)
+            .map(value -> figures.positive(value, Extent.WEIGHT))
+            .orElse(OptionalDouble.empty());
+    List<ContentBlock> measured =
+        new ContentsReader(frame.nutrients(), frame.names(), remarks)
+            .read(block, LotsVocabulary.CONTENTS);
+    Optional<Lot.Inspection> inspection = block.oneOf(LotsVocabulary.INSPECTION, "an inspection");
+    boolean dated = bestBefore.isPresent() || !block.has(LotsVocabulary.BEST_BEFORE);
+    if (number.isEmpty()) {
+      return;
+    }
+    if (!known || received.isEmpty() || kg.isEmpty() || !dated) {
+      lots.add(new Written(number.get(), Optional.empty(), List.of()));
+      return;
+    }
+    Remarks ofLot = new Remarks();
+    Fields counted = block.into(ofLot);
+    checkDates(counted, received.get(), bestBefore);
+    measured.stream()
+        .flatMap(it -> Optional.ofNullable(it.byNutrient().get(Nutrients.MOISTURE)).stream())
+        .filter(Content::isBound)
+        .forEach(it -> ofLot.add(NutrientFindings.moistureBound(it, "lot " + number.get().text())));
+    Lot lot =
+        new Lot(
+            number.get().text(),
+            ingredient.get().text(),
+            received.get(),
+            bestBefore,
+            kg.getAsDouble(),
+            inspection,
+            counted.text(LotsVocabulary.SUPPLIER).map(Scalar::text),
+            counted.text(LotsVocabulary.REMARK).map(Scalar::text).orElse(""),
+            measured,
+            number.get().span(),
+            block.has(LotsVocabulary.BEST_BEFORE)
+                ? block.placeOf(LotsVocabulary.BEST_BEFORE)
+                : number.get().span(),
+            block.has(LotsVocabulary.INSPECTION)
+                ? block.placeOf(LotsVocabulary.INSPECTION)
+                : number.get().span());
+    lots.add(new Written(number.get(), Optional.of(lot), ofLot.findings()));
+  }
+
+  private boolean isNumber(Scalar number) {
+    if (!number.text().matches(NUMBER)) {
+      remarks.add(LotFindings.number(number));
+      return false;
+    }
+    return true;
+  }
+
+  private static void checkDates(
+      Fields counted, LocalDate received, Optional<LocalDate> bestBefore) {
+    if (bestBefore.filter(received::isAfter).isPresent()) {
+      counted
+          .text(LotsVocabulary.BEST_BEFORE)
+          .ifPresent(day -> counted.remarks().add(LotFindings.dates(day, received.toString())));
+    }
+  }
+}

@@ -1,0 +1,49 @@
+package dev.pellucid.engine.data;
+
+import static dev.pellucid.engine.data.Keys.may;
+import static dev.pellucid.engine.data.Keys.must;
+import static dev.pellucid.engine.data.Vocabulary.SOURCE;
+import static dev.pellucid.engine.data.Vocabulary.TEXT;
+import static dev.pellucid.engine.data.Vocabulary.WORD;
+import static dev.pellucid.engine.data.Vocabulary.YES;
+
+import dev.pellucid.engine.data.Keys.Holds.Block;
+import dev.pellucid.engine.data.Keys.Holds.OneOf;
+import dev.pellucid.engine.data.Keys.Holds.Text;
+import dev.pellucid.engine.data.Keys.Key;
+import java.util.List;
+
+/** Every key of a file of {@code nutrients/}. */
+final class NutrientVocabulary {
+  static final Key<Text> TITLE = must("title", TEXT, "its name for people");
+  static final Key<Text> UNIT = must("unit", TEXT, "the unit in which it is printed");
+  static final Key<OneOf> OF_THE_WHOLE =
+      may("of-the-whole", YES, "one of the parts that add up to 100 %");
+  static final Key<Text> PART_OF = may("part-of", WORD, "the nutrient whose mass it is a part of");
+  static final Key<OneOf> JUDGED =
+      may("judged", new OneOf(List.of("where-told")), "only by what tells it; untold is nothing");
+  static final Key<Text> STABILITY =
+      may("stability", WORD, "stable, or a class of practice/retention.yaml");
+  static final Key<Text> FORMULA = may("formula", TEXT, "how it follows from other nutrients");
+  static final Key<Text> DIGESTIBLE_OF =
+      may("digestible-of", WORD, "the nutrient of which it is the digestible part");
+  static final Key<Text> SOURCE = may("source", WORD, "where the formula comes from");
+
+  static final Keys NUTRIENT_KEYS =
+      Keys.of(
+          "a nutrient",
+          TITLE,
+          UNIT,
+          OF_THE_WHOLE,
+          PART_OF,
+          JUDGED,
+          STABILITY,
+          FORMULA,
+          DIGESTIBLE_OF,
+          SOURCE);
+
+  static final Keys NUTRIENTS_KEYS =
+      Keys.of("a file of nutrients").orElse("the name of a nutrient", new Block(NUTRIENT_KEYS));
+
+  private NutrientVocabulary() {}
+}

@@ -1,0 +1,73 @@
+package dev.pellucid.engine.data;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * All nutrients of a folder, in the order in which they are shown; an index is a place in it.
+ *
+ * <p>Where a file of nutrients could not be read, or none tells the water, no feed of the folder
+ * can be computed: what is to be mended first is told here, and no recipe is resolved.
+ */
+public final class Nutrients {
+  /** Water, as a share of the mass. Every folder must tell it. */
+  public static final String MOISTURE = "moisture";
+
+  private final List<Nutrient> inOrder;
+  private final Map<String, Nutrient> byName = new HashMap<>();
+  private final List<String> mendFirst;
+
+  /**
+   * @param mendFirst the files to be mended before any feed can be computed; none where all is well
+   */
+  public Nutrients(List<Nutrient> inOrder, List<String> mendFirst) {
+    this.inOrder = List.copyOf(inOrder);
+    for (int i = 0; i < this.inOrder.size(); i++) {
+      Nutrient nutrient = this.inOrder.get(i);
+      if (nutrient.index() != i || byName.put(nutrient.name(), nutrient) != null) {
+        throw new IllegalArgumentException("nutrient out of place: " + nutrient.name());
+      }
+    }
+    this.mendFirst = List.copyOf(mendFirst);
+    if (mendFirst.isEmpty() && !byName.containsKey(MOISTURE)) {
+      throw new IllegalArgumentException("no moisture, and no file to be mended for it");
+    }
+  }
+
+  public int count() {
+    return inOrder.size();
+  }
+
+  public Nutrient at(int index) {
+    return inOrder.get(index);
+  }
+
+  public List<Nutrient> inOrder() {
+    return inOrder;
+  }
+
+  public Optional<Nutrient> named(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  public List<String> names() {
+    return inOrder.stream().map(Nutrient::name).toList();
+  }
+
+  /** {@link #MOISTURE}; absent in a folder that does not tell it. */
+  public Optional<Nutrient> moisture() {
+    return named(MOISTURE);
+  }
+
+  /** Whether this is the place of {@link #MOISTURE}. */
+  public boolean isMoisture(int index) {
+    return at(index).name().equals(MOISTURE);
+  }
+
+  /** The files to be mended before any feed can be computed; none where all is well. */
+  public List<String> mendFirst() {
+    return mendFirst;
+  }
+}

@@ -1,0 +1,217 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Keys.Holds.Text;
+import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.data.Nutrient.Formula;
+import dev.pellucid.engine.yaml.Yaml.Entry;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.measure.Kind;
+import dev.pellucid.measure.Unit;
+import dev.pellucid.text.SourceFile;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * {@code nutrients/}: first every name and its unit, then what each says of the others, since a
+ * formula may name a nutrient that stands below it or in a later file.
+ */
+final class NutrientsReader {
+  private final Sources sources;
+  private final Known classes;
+  private final Remarks remarks;
+  private final Map<String, Draft> drafts = new LinkedHashMap<>();
+  private final Set<String> mendFirst = new LinkedHashSet<>();
+  private final Set<String> unread = new LinkedHashSet<>();
+  private boolean told;
+
+  NutrientsReader(Sources sources, Known classes, Remarks remarks) {
+    this.sources = sources;
+    this.classes = classes;
+    this.remarks = remarks;
+  }
+
+  /** A nutrient of which so far only its own words are known. */
+  private record Draft(Scalar name, Fields fields, Optional<Scalar> symbol, Unit unit) {
+    Kind kind() {
+      return unit.kind();
+    }
+  }
+
+  /**
+   * @param files in the order in which they are shown
+   * @param settings where it is said that there are none
+   */
+  Nutrients read(List<DataFile> files, SourceFile settings) {
+    told = !files.isEmpty();
+    files.forEach(this::names);
+    water(files, settings);
+    Known known = known();
+    NutrientCycles cycles = new NutrientCycles();
+    for (Draft draft : drafts.values()) {
+      cycles.add(nutrient(draft, known));
+    }
+    return new Nutrients(cycles.broken(remarks), List.copyOf(mendFirst));
+  }
+
+  /**
+   * What the names of nutrients are, for all that name one. Where no file tells any, or one could
+   * not be read, no name is called unknown: it may stand in what is missing.
+   */
+  Known known() {
+    return new Known(
+        ReferenceFindings.NUTRIENT, "a nutrient", "nutrients/", drafts.keySet(), told && whole());
+  }
+
+  private boolean whole() {
+    return unread.isEmpty();
+  }
+
+  /** Without water no feed can be computed; where a file could not be read, it may be in there. */
+  private void water(List<DataFile> files, SourceFile settings) {
+    mendFirst.addAll(unread);
+    Draft water = drafts.get(Nutrients.MOISTURE);
+    if (water != null && water.kind() != Kind.SHARE) {
+      mendFirst.add(water.name().span().file().fileName());
+    } else if (water == null && whole()) {
+      SourceFile place = told ? files.get(0).source() : settings;
+      mendFirst.add(told ? place.fileName() : Places.NUTRIENTS + "/");
+      remarks.add(NutrientFindings.noMoistureNutrient(place));
+    }
+  }
+
+  private void names(DataFile file) {
+    if (!file.read().whole()) {
+      unread.add(file.source().fileName());
+    }
+    file.fields(NutrientVocabulary.NUTRIENTS_KEYS, remarks)
+        .ifPresent(fields -> fields.others().forEach(entry -> name(fields, entry)));
+  }
+
+  private void name(Fields fields, Entry entry) {
+    Scalar name = entry.key();
+    if (!name.text().matches(Vocabulary.NAME)) {
+      remarks.add(KeyFindings.name(name.span(), name.text(), "a nutrient"));
+      return;
+    }
+    Draft earlier = drafts.get(name.text());
+    if (earlier != null) {
+      remarks.add(
+          ReferenceFindings.nameTwice(
+              name.text(), "a nutrient", name.span(), earlier.name().span(), "another"));
+      return;
+    }
+    Optional<Fields> block = fields.blockOf(entry, NutrientVocabulary.NUTRIENT_KEYS);
+    block.ifPresentOrElse(
+        own -> drafts.put(name.text(), draft(name, own)),
+        () -> unread.add(name.span().file().fileName()));
+  }
+
+  private Draft draft(Scalar name, Fields own) {
+    Optional<Scalar> symbol = own.text(NutrientVocabulary.UNIT);
+    Unit unit = symbol.flatMap(text -> new FigureReader(remarks).unit(text)).orElse(Unit.PERCENT);
+    return new Draft(name, own, symbol, unit);
+  }
+
+  private Nutrient nutrient(Draft draft, Known known) {
+    Fields own = draft.fields();
+    boolean ofTheWhole = own.word(NutrientVocabulary.OF_THE_WHOLE, "yes").isPresent();
+    Optional<Scalar> partOf = other(own, NutrientVocabulary.PART_OF, known);
+    Optional<Scalar> digestibleOf = other(own, NutrientVocabulary.DIGESTIBLE_OF, known);
+    Optional<Formula> formula =
+        own.text(NutrientVocabulary.FORMULA).flatMap(text -> formula(draft, text, known));
+    kinds(draft, ofTheWhole, partOf, digestibleOf);
+    return new Nutrient(
+        indexOf(draft),
+        draft.name().text(),
+        own.text(NutrientVocabulary.TITLE).map(Scalar::text).orElse(draft.name().text()),
+        draft.unit(),
+        partOf.map(Scalar::text),
+        ofTheWhole,
+        own.word(NutrientVocabulary.JUDGED, "a way to judge").isPresent(),
+        stability(own),
+        formula,
+        digestibleOf.map(Scalar::text),
+        draft.name().span());
+  }
+
+  private int indexOf(Draft draft) {
+    return new ArrayList<>(drafts.keySet()).indexOf(draft.name().text());
+  }
+
+  private Optional<Scalar> other(Fields own, Key<Text> key, Known known) {
+    return own.text(key).filter(name -> known.check(name, remarks));
+  }
+
+  private Optional<Formula> formula(Draft draft, Scalar text, Known known) {
+    FormulaReader reader =
+        new FormulaReader(
+            text,
+            draft.kind(),
+            name -> Optional.ofNullable(drafts.get(name)).map(Draft::kind),
+            known,
+            remarks);
+    Optional<FormulaReader.Sum> sum = reader.read();
+    Fields own = draft.fields();
+    if (sum.isPresent() && sum.get().hasFactor() && !own.has(NutrientVocabulary.SOURCE)) {
+      remarks.add(
+          KeyFindings.missingKey(
+              text.span(),
+              NutrientVocabulary.SOURCE,
+              NutrientVocabulary.NUTRIENT_KEYS,
+              "where the factors come from"));
+    }
+    Optional<Source> source =
+        own.has(NutrientVocabulary.SOURCE)
+            ? Optional.of(sources.of(own, NutrientVocabulary.SOURCE))
+            : Optional.empty();
+    return sum.map(it -> new Formula(it.constant(), it.terms(), text.text(), source));
+  }
+
+  private String stability(Fields own) {
+    Optional<Scalar> word = own.text(NutrientVocabulary.STABILITY);
+    if (word.isPresent()) {
+      boolean known =
+          word.get().text().equals(Nutrient.STABLE)
+              || classes.check(word.get(), List.of(Nutrient.STABLE), remarks);
+      return known ? word.get().text() : Nutrient.STABLE;
+    }
+    if (!own.has(NutrientVocabulary.STABILITY)
+        && !own.has(NutrientVocabulary.FORMULA)
+        && !own.has(NutrientVocabulary.DIGESTIBLE_OF)) {
+      remarks.add(
+          KeyFindings.missingKey(
+              own.place(),
+              NutrientVocabulary.STABILITY,
+              NutrientVocabulary.NUTRIENT_KEYS,
+              "stable, or the class it decays by"));
+    }
+    return Nutrient.STABLE;
+  }
+
+  private void kinds(
+      Draft draft, boolean ofTheWhole, Optional<Scalar> partOf, Optional<Scalar> digestibleOf) {
+    if (draft.symbol().isEmpty()) {
+      return;
+    }
+    Scalar symbol = draft.symbol().get();
+    boolean share = draft.kind() == Kind.SHARE;
+    if (!share && draft.name().text().equals(Nutrients.MOISTURE)) {
+      remarks.add(NutrientFindings.wholeKind(symbol, "moisture is one"));
+    } else if (!share && ofTheWhole) {
+      remarks.add(NutrientFindings.wholeKind(symbol, "parts of the whole add up to 100 %"));
+    } else if (!share && partOf.isPresent()) {
+      remarks.add(NutrientFindings.wholeKind(symbol, "a part is told as its whole is"));
+    }
+    Optional<Kind> whole = digestibleOf.map(Scalar::text).map(drafts::get).map(Draft::kind);
+    if (whole.isPresent() && whole.get() != draft.kind()) {
+      remarks.add(
+          FigureFindings.wrongKind(
+              symbol, symbol.text(), draft.kind(), whole.get(), "the unit of its whole"));
+    }
+  }
+}

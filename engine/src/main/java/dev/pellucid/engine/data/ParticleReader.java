@@ -1,0 +1,78 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Ingredient.Particle;
+import dev.pellucid.engine.quality.Particles;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Extent;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** {@code particle} of an ingredient: its mass, or its diameter and density, taken as a ball. */
+final class ParticleReader {
+  static final Code PARTICLE = new Code("data-particle");
+
+  private final Sources sources;
+  private final Remarks remarks;
+  private final FigureReader figures;
+
+  ParticleReader(Sources sources, Remarks remarks) {
+    this.sources = sources;
+    this.remarks = remarks;
+    this.figures = new FigureReader(remarks);
+  }
+
+  Optional<Particle> read(Fields ingredient) {
+    return ingredient.block(IngredientVocabulary.PARTICLE).flatMap(this::particle);
+  }
+
+  private Optional<Particle> particle(Fields block) {
+    Source source = sources.of(block);
+    boolean byMass = block.has(IngredientVocabulary.PARTICLE_MASS);
+    boolean byBall =
+        block.has(IngredientVocabulary.PARTICLE_DIAMETER)
+            && block.has(IngredientVocabulary.PARTICLE_DENSITY);
+    if (byMass == byBall
+        || (byMass
+            && (block.has(IngredientVocabulary.PARTICLE_DIAMETER)
+                || block.has(IngredientVocabulary.PARTICLE_DENSITY)))) {
+      remarks.add(
+          Finding.error(
+                  PARTICLE,
+                  block.place(),
+                  "a particle is told by its mass, or by its diameter and density")
+              .helping("write mass: 0.002 mg, or diameter: 100 µm and density: 1.5 kg/L"));
+      return Optional.empty();
+    }
+    if (byMass) {
+      return block.text(IngredientVocabulary.PARTICLE_MASS).flatMap(value -> ofMass(value, source));
+    }
+    return block
+        .text(IngredientVocabulary.PARTICLE_DIAMETER)
+        .flatMap(value -> ofBall(value, block, source));
+  }
+
+  private Optional<Particle> ofMass(Scalar value, Source source) {
+    OptionalDouble mass = figures.positive(value, Extent.PARTICLE);
+    return mass.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Particle(
+                mass.getAsDouble(), OptionalDouble.empty(), value.text(), source, value.span()));
+  }
+
+  private Optional<Particle> ofBall(Scalar value, Fields block, Source source) {
+    OptionalDouble diameter = figures.positive(value, Extent.LENGTH);
+    OptionalDouble density =
+        block
+            .text(IngredientVocabulary.PARTICLE_DENSITY)
+            .map(told -> figures.positive(told, Extent.DENSITY))
+            .orElse(OptionalDouble.empty());
+    if (diameter.isEmpty() || density.isEmpty()) {
+      return Optional.empty();
+    }
+    double mass = Particles.massOfBall(diameter.getAsDouble(), density.getAsDouble());
+    return Optional.of(new Particle(mass, density, value.text(), source, value.span()));
+  }
+}

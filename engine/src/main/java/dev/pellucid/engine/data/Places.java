@@ -1,0 +1,50 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Choices;
+import dev.pellucid.text.Meant;
+import dev.pellucid.text.NearNames;
+import java.util.Arrays;
+import java.util.List;
+
+/** The places of data files, which alone say what a file tells. */
+final class Places {
+  static final Code MISPLACED = new Code("data-misplaced-file");
+
+  static final String NUTRIENTS = "nutrients";
+  static final String INGREDIENTS = "ingredients";
+  static final String SPECIES = "species";
+  static final String PLANT = "plant";
+  static final String LABEL = "label";
+  static final String PRICES = "prices";
+  static final String LOTS = "lots";
+  static final String BATCHES = "batches";
+
+  private Places() {}
+
+  static boolean isYaml(String relative) {
+    return relative.endsWith(".yaml");
+  }
+
+  /** That a file is in no place where it would be read. */
+  static Finding misplaced(DataFile file) {
+    Finding finding =
+        Finding.warning(
+            MISPLACED, file.source().beginning(), "the file is in no place where data is read");
+    if (file.relative().endsWith(".yml")) {
+      return finding.helping("data files end in .yaml");
+    }
+    List<String> single =
+        Arrays.stream(FileKind.values())
+            .filter(kind -> !kind.isFolder())
+            .map(FileKind::place)
+            .toList();
+    List<String> near = NearNames.of(file.relative(), single);
+    if (!near.isEmpty()) {
+      return finding.helping(Meant.question(Choices.of(near)));
+    }
+    List<String> places = Arrays.stream(FileKind.values()).map(FileKind::place).toList();
+    return finding.helping("data is read from " + Choices.of(places));
+  }
+}

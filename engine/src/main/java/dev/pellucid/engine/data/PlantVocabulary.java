@@ -1,0 +1,72 @@
+package dev.pellucid.engine.data;
+
+import static dev.pellucid.engine.data.Keys.may;
+import static dev.pellucid.engine.data.Keys.must;
+import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
+import static dev.pellucid.engine.data.Vocabulary.COUNT;
+import static dev.pellucid.engine.data.Vocabulary.RANGE;
+import static dev.pellucid.engine.data.Vocabulary.TEXT;
+
+import dev.pellucid.engine.data.Keys.Holds.Block;
+import dev.pellucid.engine.data.Keys.Holds.ListOf;
+import dev.pellucid.engine.data.Keys.Holds.Named;
+import dev.pellucid.engine.data.Keys.Holds.Text;
+import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.data.Plant.Coater;
+
+/** Every key of a file of {@code plant/}. */
+final class PlantVocabulary {
+  static final Key<Text> SCALE_NAME = must("name", TEXT, "what people call it");
+  static final Key<Text> SCALE_MOST =
+      must("most", AMOUNT, "the most that it carries, net of the container");
+  static final Key<Text> SCALE_DIVISION = must("division", AMOUNT, "the step of its display");
+  static final Key<Text> SCALE_LEAST =
+      may("least", AMOUNT, "the least that is sensibly weighed on it; else 20 divisions");
+
+  static final Keys SCALE_KEYS =
+      Keys.of("a scale", SCALE_NAME, SCALE_MOST, SCALE_DIVISION, SCALE_LEAST);
+
+  static final Key<Text> MIXER_NAME = must("name", TEXT, "what people call it");
+  static final Key<Text> MIXER_VOLUME = must("volume", AMOUNT, "its whole volume");
+  static final Key<Text> MIXER_FILL =
+      must("fill", RANGE, "the part of the volume at which it mixes: 40 to 75 %");
+
+  static final Keys MIXER_KEYS = Keys.of("a mixer", MIXER_NAME, MIXER_VOLUME, MIXER_FILL);
+
+  static final Key<Text> NAME = must("name", TEXT, "its name for people");
+  static final Key<Text> SHRINK =
+      must("shrink", AMOUNT, "the part of the feed lost to dust, fines and start-up");
+  static final Key<Text> AIR_TEMPERATURE =
+      must("air-temperature", AMOUNT, "the temperature of the mash before steam");
+  static final Key<ListOf<Block>> SCALES =
+      may("scales", new ListOf<>(new Block(SCALE_KEYS)), "what is weighed on");
+  static final Key<Text> MOST_WEIGHINGS =
+      may("most-weighings", COUNT, "in how many weighings one line may be weighed; else 4");
+  static final Key<ListOf<Block>> MIXERS =
+      may("mixers", new ListOf<>(new Block(MIXER_KEYS)), "what is mixed in");
+  static final Key<Text> TRAY_LOAD = may("tray-load", AMOUNT, "wet feed on one tray");
+  static final Key<Text> TRAYS = may("trays", COUNT, "how many trays the dryer takes at once");
+  static final Key<ListOf<Text>> DIES =
+      may("dies", new ListOf<>(AMOUNT), "the holes of the dies that are there");
+  static final Key<Named<Coater>> COATER =
+      may("coater", new Named<>(Coater.class), "how oil goes on");
+  static final Key<Text> COATER_LOAD =
+      may("coater-load", AMOUNT, "the most feed that the coater takes at once");
+
+  static final Keys PLANT_KEYS =
+      Keys.of(
+          "a plant",
+          NAME,
+          SHRINK,
+          AIR_TEMPERATURE,
+          SCALES,
+          MOST_WEIGHINGS,
+          MIXERS,
+          TRAY_LOAD,
+          TRAYS,
+          DIES,
+          COATER,
+          COATER_LOAD);
+
+  private PlantVocabulary() {}
+}

@@ -1,0 +1,30 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Finding;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * All files of {@code plant/}: each as it was read, and the one that the settings name. A plant
+ * follows from its file alone.
+ */
+record Plants(Reads<Optional<Plant>> reads, Optional<Plant> chosen, List<Finding> findings) {
+
+  static final Plants NONE = new Plants(Reads.none(), Optional.empty(), List.of());
+
+  Plants next(Nodes nodes, Frame frame) {
+    Reads<Optional<Plant>> next = reads.next(nodes.in(Places.PLANT), PlantReader::read);
+    TreeMap<String, Plant> plants = new TreeMap<>();
+    next.things().forEach(one -> one.ifPresent(plant -> plants.put(plant.name(), plant)));
+    Remarks remarks = new Remarks();
+    remarks.addAll(next.findings());
+    Optional<String> name = frame.settings().plant();
+    if (name.isPresent()) {
+      new Known(ReferenceFindings.PLANT, "a plant", "plant/", plants.keySet(), true)
+          .check(new Scalar(name.get(), false, frame.plantPlace()), remarks);
+    }
+    return new Plants(next, name.map(plants::get), remarks.findings());
+  }
+}

@@ -1,0 +1,72 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.PricesReader.Written;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Span;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * All files of {@code prices/}: each as it was read, and the prices that count, since of two from
+ * one day only the first does.
+ *
+ * @param ingredients what can have a price, as the files were read
+ * @param whole whether all prices that are written are here
+ */
+record Prices(
+    Known ingredients,
+    Reads<List<Written>> reads,
+    SortedMap<String, List<Price>> byIngredient,
+    boolean whole,
+    List<Finding> findings) {
+
+  static final Prices NONE = of(Ingredients.names(Set.of()), Reads.none(), new TreeMap<>());
+
+  /** An ingredient and the day from which a price of it holds. */
+  private record Day(String ingredient, LocalDate from) {}
+
+  /** Reads what is new, or all where other ingredients can be named. */
+  Prices next(Nodes nodes, Frame frame, Known named) {
+    List<DataFile> files = nodes.in(Places.PRICES);
+    return named.equals(ingredients)
+        ? of(named, reads.next(files, file -> PricesReader.read(file, frame, named)), byIngredient)
+        : of(named, reads.anew(files, file -> PricesReader.read(file, frame, named)), byIngredient);
+  }
+
+  /**
+   * @param before the prices of the state before; those of an ingredient that are the same now stay
+   *     one and the same list
+   */
+  private static Prices of(
+      Known ingredients, Reads<List<Written>> reads, Map<String, List<Price>> before) {
+    Remarks twice = new Remarks();
+    SortedMap<String, List<Price>> byIngredient = new TreeMap<>();
+    Map<Day, Span> told = new HashMap<>();
+    for (Written one : reads.things().stream().flatMap(List::stream).toList()) {
+      Price price = one.price();
+      Day day = new Day(price.ingredient(), price.from());
+      Span earlier = told.putIfAbsent(day, one.ingredient().span());
+      if (earlier != null) {
+        twice.add(ReferenceFindings.priceTwice(one.ingredient(), earlier));
+      } else {
+        byIngredient.computeIfAbsent(day.ingredient(), any -> new ArrayList<>()).add(price);
+      }
+    }
+    byIngredient.replaceAll(
+        (name, now) -> {
+          List<Price> then = before.getOrDefault(name, List.of());
+          return then.equals(now) ? then : List.copyOf(now);
+        });
+    Remarks remarks = new Remarks();
+    remarks.addAll(reads.findings());
+    remarks.addAll(twice.findings());
+    return new Prices(
+        ingredients, reads, byIngredient, reads.areWhole() && twice.isSound(), remarks.findings());
+  }
+}

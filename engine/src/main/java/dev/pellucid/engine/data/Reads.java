@@ -1,0 +1,80 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.finding.Finding;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * What was read of each file of one kind, by the path of the file.
+ *
+ * @param byPath each with the nodes that it was read of
+ */
+record Reads<T>(SortedMap<String, Of<T>> byPath) {
+  Reads {
+    byPath = Collections.unmodifiableSortedMap(byPath);
+  }
+
+  /** One file and what was read of it. */
+  record Of<T>(DataFile file, Read<T> read) {}
+
+  static <T> Reads<T> none() {
+    return new Reads<>(new TreeMap<>());
+  }
+
+  /** Reads those whose nodes are new; the others keep what was read of them. */
+  @SuppressWarnings("ReferenceEquality")
+  Reads<T> next(List<DataFile> files, Function<DataFile, Read<T>> reader) {
+    TreeMap<String, Of<T>> next = new TreeMap<>();
+    for (DataFile file : files) {
+      Of<T> earlier = byPath.get(file.relative());
+      boolean same = earlier != null && earlier.file() == file;
+      next.put(file.relative(), same ? earlier : new Of<>(file, reader.apply(file)));
+    }
+    return new Reads<>(next);
+  }
+
+  /**
+   * Reads all of them, since something that they name has changed. What comes out equal to what was
+   * there stays the same object.
+   */
+  @SuppressWarnings("ReferenceEquality")
+  Reads<T> anew(List<DataFile> files, Function<DataFile, Read<T>> reader) {
+    TreeMap<String, Of<T>> next = new TreeMap<>();
+    for (DataFile file : files) {
+      Of<T> earlier = byPath.get(file.relative());
+      Read<T> read = reader.apply(file);
+      boolean same = earlier != null && earlier.file() == file && earlier.read().equals(read);
+      next.put(file.relative(), same ? earlier : new Of<>(file, read));
+    }
+    return new Reads<>(next);
+  }
+
+  /** Every file with what was read of it, in the order of their paths. */
+  Collection<Of<T>> all() {
+    return byPath.values();
+  }
+
+  /** What was read of each, in the order of their paths. */
+  List<T> things() {
+    return all().stream().map(of -> of.read().thing()).toList();
+  }
+
+  /** What was wrong with each, in the order of their paths. */
+  List<Finding> findings() {
+    return all().stream().flatMap(of -> of.read().findings().stream()).toList();
+  }
+
+  /** Whether the texts of all of them could be made into nodes. */
+  boolean couldBeRead() {
+    return all().stream().allMatch(of -> of.file().read().whole());
+  }
+
+  /** Whether all that is written in them is in the things. */
+  boolean areWhole() {
+    return all().stream().allMatch(of -> of.read().whole());
+  }
+}

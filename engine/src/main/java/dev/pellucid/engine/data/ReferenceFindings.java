@@ -1,0 +1,82 @@
+package dev.pellucid.engine.data;
+
+import static dev.pellucid.engine.data.KeyFindings.shown;
+
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Span;
+import java.util.Collection;
+import java.util.List;
+
+/** What can be wrong with names that data files use, and with names that they give. */
+final class ReferenceFindings {
+  static final Code SOURCE = new Code("data-unknown-source");
+  static final Code GROUP = new Code("data-unknown-group");
+  static final Code NUTRIENT = new Code("data-unknown-nutrient");
+  static final Code SPECIES = new Code("data-unknown-species");
+  static final Code STABILITY = new Code("data-unknown-stability");
+  static final Code INGREDIENT = new Code("data-unknown-ingredient");
+  static final Code PLANT = new Code("data-unknown-plant");
+  static final Code LABEL = new Code("data-unknown-label");
+  static final Code NAME_TWICE = new Code("data-name-twice");
+  static final Code FORMERLY = new Code("data-formerly-clash");
+  static final Code NUTRIENT_TWICE = new Code("data-nutrient-twice");
+  static final Code PRICE_TWICE = new Code("data-price-twice");
+
+  static final List<Code> CODES =
+      List.of(
+          SOURCE,
+          GROUP,
+          NUTRIENT,
+          SPECIES,
+          STABILITY,
+          INGREDIENT,
+          PLANT,
+          LABEL,
+          NAME_TWICE,
+          FORMERLY,
+          NUTRIENT_TWICE,
+          PRICE_TWICE);
+
+  private ReferenceFindings() {}
+
+  /**
+   * @param where the file or folder that would declare it
+   */
+  static Finding unknown(
+      Code code, Scalar name, String what, String where, Collection<String> names) {
+    Finding finding =
+        Finding.error(
+            code, name.span(), shown(name.text()) + " is not " + what + " of this folder");
+    Finding helped = KeyFindings.suggesting(finding, name, names, "there are ");
+    return helped.helping("or declare it in " + where);
+  }
+
+  static Finding nameTwice(String name, String what, Span place, Span earlier, String earlierWhat) {
+    return Finding.error(
+            NAME_TWICE, place, name + " is the name of " + what + " and of " + earlierWhat)
+        .seeing("first declared", earlier)
+        .helping("give one of them another name, recipes could mean either");
+  }
+
+  static Finding formerly(Scalar old, String what, Span place) {
+    return Finding.error(FORMERLY, old.span(), shown(old.text()) + " is now the name of " + what)
+        .seeing("declared", place)
+        .helping("leave the old name out here, recipes that use it could mean either");
+  }
+
+  static Finding nutrientTwice(Scalar nutrient, String block, Span earlier) {
+    return Finding.error(
+            NUTRIENT_TWICE, nutrient.span(), nutrient.text() + " is told twice " + block)
+        .seeing("first told", earlier)
+        .helping("keep the figure that you count on");
+  }
+
+  static Finding priceTwice(Scalar ingredient, Span earlier) {
+    return Finding.error(
+            PRICE_TWICE, ingredient.span(), ingredient.text() + " has two prices from the same day")
+        .seeing("the other", earlier)
+        .helping("keep one, or change the day of the file");
+  }
+}

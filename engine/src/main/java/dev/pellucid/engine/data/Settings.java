@@ -1,0 +1,22 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.text.Span;
+import java.util.Optional;
+
+/**
+ * {@code pellucid.yaml}.
+ *
+ * @param name what the folder is called on sheets
+ * @param currency three capital letters
+ * @param jurisdiction whose law applies, or empty where the file says {@code none}
+ * @param plant the name of the plant file to use, or empty
+ * @param label the name of the label rules to use, or empty
+ * @param place the file, or the line that names the jurisdiction
+ */
+public record Settings(
+    String name,
+    String currency,
+    Optional<String> jurisdiction,
+    Optional<String> plant,
+    Optional<String> label,
+    Span place) {}

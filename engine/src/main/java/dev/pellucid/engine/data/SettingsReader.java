@@ -1,0 +1,87 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Keys.Holds.Text;
+import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Span;
+import java.util.List;
+import java.util.Optional;
+
+/** {@code pellucid.yaml}. */
+final class SettingsReader {
+  static final String FILE = "pellucid.yaml";
+  static final String FORMAT = "1";
+  static final Code MISSING = new Code("data-no-settings");
+  static final Code OTHER_FORMAT = new Code("data-format");
+  static final Code VALUE = new Code("data-setting");
+
+  static final List<Code> CODES = List.of(MISSING, OTHER_FORMAT, VALUE);
+
+  private final Remarks remarks;
+
+  SettingsReader(Remarks remarks) {
+    this.remarks = remarks;
+  }
+
+  /** The settings; where they cannot be read, ones that ask for nothing. */
+  Settings read(Optional<DataFile> file) {
+    if (file.isEmpty()) {
+      SourceFile absent = new SourceFile(FILE, "");
+      remarks.add(
+          Finding.error(MISSING, absent.beginning(), "the folder has no file pellucid.yaml")
+              .helping("write one with format: 1, name, currency and jurisdiction"));
+      return none(absent.beginning());
+    }
+    Optional<Fields> fields = file.get().fields(SettingsVocabulary.SETTINGS_KEYS, remarks);
+    return fields.map(this::settings).orElseGet(() -> none(file.get().place()));
+  }
+
+  private static Settings none(Span place) {
+    return new Settings("", "", Optional.empty(), Optional.empty(), Optional.empty(), place);
+  }
+
+  private Settings settings(Fields fields) {
+    fields.text(SettingsVocabulary.FORMAT).ifPresent(this::format);
+    return new Settings(
+        fields.text(SettingsVocabulary.NAME).map(Scalar::text).orElse(""),
+        matching(fields, SettingsVocabulary.CURRENCY, "three capital letters, as in EUR")
+            .orElse(""),
+        matching(fields, SettingsVocabulary.JURISDICTION, "capital letters, as in EU, or none")
+            .filter(word -> !word.equals("none")),
+        fields.text(SettingsVocabulary.PLANT).map(Scalar::text),
+        fields.text(SettingsVocabulary.LABEL).map(Scalar::text),
+        fields.placeOf(SettingsVocabulary.JURISDICTION));
+  }
+
+  private void format(Scalar format) {
+    if (!format.text().equals(FORMAT)) {
+      remarks.add(
+          Finding.error(
+                  OTHER_FORMAT,
+                  format.span(),
+                  "the folder has format "
+                      + KeyFindings.shown(format.text())
+                      + ", this version reads format "
+                      + FORMAT)
+              .helping("use a version of Pellucid that reads this format")
+              .helping("if the folder was written for this version, write format: " + FORMAT));
+    }
+  }
+
+  private Optional<String> matching(Fields fields, Key<Text> key, String shape) {
+    Optional<Scalar> value = fields.text(key);
+    if (value.isPresent() && !value.get().text().matches(key.holds().pattern())) {
+      remarks.add(
+          Finding.error(
+                  VALUE,
+                  value.get().span(),
+                  KeyFindings.shown(value.get().text()) + " cannot be a " + key.name())
+              .helping("write " + shape));
+      return Optional.empty();
+    }
+    return value.map(Scalar::text);
+  }
+}

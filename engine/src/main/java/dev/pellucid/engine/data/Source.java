@@ -1,0 +1,45 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.text.Span;
+import java.util.Optional;
+
+/**
+ * Where a figure comes from.
+ *
+ * @param declared the place of its entry in {@code sources.yaml}
+ */
+public record Source(
+    String id,
+    Reliability reliability,
+    String cite,
+    Optional<String> address,
+    Optional<String> read,
+    Optional<String> licence,
+    Span declared) {
+
+  /** How far a figure can be trusted, the best first. */
+  public enum Reliability {
+    PUBLISHED("published"),
+    /** Analysed by or for the house itself. */
+    OWN_ANALYSIS("own-analysis"),
+    COMMON_PRACTICE("common-practice"),
+    FROM_MEMORY("from-memory"),
+    INVENTED("invented");
+
+    private final String word;
+
+    Reliability(String word) {
+      this.word = word;
+    }
+
+    /** As written in a file. */
+    public String word() {
+      return word;
+    }
+
+    /** In a sentence: {@code from memory}. */
+    public String inWords() {
+      return word.replace('-', ' ');
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Keys.Holds.Text;
+import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.data.Source.Reliability;
+import dev.pellucid.engine.yaml.Yaml.Entry;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.text.Span;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** {@code sources.yaml}, and the source that any block names. */
+final class Sources {
+  static final String FILE = "sources.yaml";
+
+  private final SortedMap<String, Source> byId = new TreeMap<>();
+  private final Known known;
+
+  Sources(Optional<DataFile> file, Remarks remarks) {
+    file.flatMap(it -> it.fields(SourcesVocabulary.SOURCES_KEYS, remarks))
+        .ifPresent(fields -> fields.others().forEach(entry -> read(fields, entry, remarks)));
+    boolean whole = file.map(it -> it.read().whole()).orElse(true);
+    known = new Known(ReferenceFindings.SOURCE, "a source", FILE, byId.keySet(), whole);
+  }
+
+  SortedMap<String, Source> byId() {
+    return byId;
+  }
+
+  private void read(Fields fields, Entry entry, Remarks remarks) {
+    Scalar id = entry.key();
+    byId.put(id.text(), unknown(id.text(), id.span()));
+    if (!id.text().matches(Vocabulary.NAME)) {
+      remarks.add(KeyFindings.name(id.span(), id.text(), "a source"));
+    }
+    fields
+        .blockOf(entry, SourcesVocabulary.SOURCE_ENTRY_KEYS)
+        .ifPresent(block -> byId.put(id.text(), source(id, block, remarks)));
+  }
+
+  private static Source source(Scalar id, Fields block, Remarks remarks) {
+    Optional<Reliability> standing = block.oneOf(SourcesVocabulary.STANDING, "a standing");
+    Optional<Scalar> read = block.text(SourcesVocabulary.READ);
+    read.ifPresent(day -> new FigureReader(remarks).day(day));
+    return new Source(
+        id.text(),
+        standing.orElse(Reliability.INVENTED),
+        block.text(SourcesVocabulary.CITE).map(Scalar::text).orElse(""),
+        block.text(SourcesVocabulary.ADDRESS).map(Scalar::text),
+        read.map(Scalar::text),
+        block.text(SourcesVocabulary.LICENCE).map(Scalar::text),
+        id.span());
+  }
+
+  /** The source of a block; one that is missing or unknown is a finding, and stands in as such. */
+  Source of(Fields block) {
+    return of(block, Vocabulary.SOURCE);
+  }
+
+  /**
+   * @param key that names the source
+   */
+  Source of(Fields block, Key<Text> key) {
+    Optional<Scalar> id = block.text(key);
+    if (id.isEmpty()) {
+      return unknown("", block.place());
+    }
+    known.check(id.get(), block.remarks());
+    Source source = byId.get(id.get().text());
+    return source == null ? unknown(id.get().text(), id.get().span()) : source;
+  }
+
+  /** What stands in where no source is known: the least trusted there is. */
+  static Source unknown(String id, Span place) {
+    return new Source(
+        id, Reliability.INVENTED, "", Optional.empty(), Optional.empty(), Optional.empty(), place);
+  }
+}

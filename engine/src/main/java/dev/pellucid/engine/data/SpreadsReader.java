@@ -1,0 +1,44 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Practice.DefaultSpread;
+import dev.pellucid.engine.yaml.Yaml.Entry;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** {@code practice/spreads.yaml}: what lots vary by where no ± is written. */
+final class SpreadsReader {
+  static final String FILE = "practice/spreads.yaml";
+
+  private final Sources sources;
+  private final Known nutrients;
+  private final Remarks remarks;
+
+  SpreadsReader(Sources sources, Known nutrients, Remarks remarks) {
+    this.sources = sources;
+    this.nutrients = nutrients;
+    this.remarks = remarks;
+  }
+
+  Map<String, DefaultSpread> read(Optional<DataFile> file) {
+    Map<String, DefaultSpread> spreads = new HashMap<>();
+    file.flatMap(it -> it.fields(PracticeVocabulary.SPREADS_KEYS, remarks))
+        .ifPresent(
+            fields -> {
+              Source source = sources.of(fields);
+              fields.others().forEach(entry -> spread(fields, entry, source, spreads));
+            });
+    return spreads;
+  }
+
+  private void spread(
+      Fields fields, Entry entry, Source source, Map<String, DefaultSpread> spreads) {
+    boolean known = nutrients.check(entry.key(), fields.keys().words(), remarks);
+    OptionalDouble share =
+        fields.textOf(entry).map(new FigureReader(remarks)::share).orElse(OptionalDouble.empty());
+    if (known && share.isPresent()) {
+      spreads.put(entry.key().text(), new DefaultSpread(share.getAsDouble(), source));
+    }
+  }
+}

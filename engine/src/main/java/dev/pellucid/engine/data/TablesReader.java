@@ -1,0 +1,57 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.SourceFile;
+import java.util.Collection;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.stream.Stream;
+
+/**
+ * The data files of a folder to a {@link FeedTables} and findings; never an exception for what a
+ * person wrote.
+ *
+ * <p>The place of a file says what it tells. {@link TablesState} has the route, and reads a folder
+ * of which most is known already.
+ */
+public final class TablesReader {
+  private TablesReader() {}
+
+  /**
+   * Reads the data files of one folder.
+   *
+   * @param files every YAML file under its path below it: {@code ingredients/maize.yaml}
+   * @param closed those that have no text that can be had, with their names alone; what is wrong
+   *     with them was said elsewhere
+   */
+  public static TablesRead read(
+      SortedMap<String, SourceFile> files, SortedMap<String, SourceFile> closed) {
+    return TablesState.empty().next(files, closed).stocked();
+  }
+
+  /** Whether a finding says that a file stands where no data is read, whatever it holds. */
+  public static boolean isMisplaced(Finding finding) {
+    return finding.code().equals(Places.MISPLACED);
+  }
+
+  /** Every code that reading the tables can give, those of YAML left out. */
+  public static List<Code> codes() {
+    return Stream.of(
+            KeyFindings.CODES,
+            FigureFindings.CODES,
+            ReferenceFindings.CODES,
+            NutrientFindings.CODES,
+            SettingsReader.CODES,
+            LotFindings.CODES,
+            List.of(
+                SteamReader.ROWS,
+                SequenceReader.CODE,
+                ToleranceReader.CODE,
+                Places.MISPLACED,
+                PlantReader.SCALE,
+                ParticleReader.PARTICLE))
+        .flatMap(Collection::stream)
+        .toList();
+  }
+}

@@ -1,9 +1,0 @@
-/**
- * A batch on the scales, mixers, trays and coaters of one plant: weights that a display can show,
- * equal loads, dilutions of what is too little to weigh. It knows nothing of limits, findings or
- * paper.
- */
-@NullMarked
-package dev.pellucid.engine.floor;
-
-import org.jspecify.annotations.NullMarked;

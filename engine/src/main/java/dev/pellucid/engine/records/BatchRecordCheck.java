@@ -1,0 +1,258 @@
+package dev.pellucid.engine.records;
+
+import dev.pellucid.engine.carryover.CarryOver;
+import dev.pellucid.engine.compute.Computation;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.judge.Judge;
+import dev.pellucid.engine.judge.Judgement;
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.weighing.WeighingPlanner;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Meant;
+import dev.pellucid.text.NearNames;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/**
+ * The lots and batch records of a folder. The records of a recipe are looked at together with it,
+ * in any thread; what they take of lots is added up at the end. Nothing is kept here between the
+ * two. Where a folder has neither, nothing is done.
+ */
+public final class BatchRecordCheck {
+  static final Code NO_RECIPE = new Code("record-of-no-recipe");
+  static final Code NOT_RECKONED = new Code("made-not-reckoned");
+
+  private static final List<RecordRule> RULES =
+      List.of(
+          new LineNotInRecipe(),
+          new LineNotWeighed(),
+          new LotOfAnotherIngredient(),
+          new LotNotReleased(),
+          new LotNotNamed(),
+          new LotExpired(),
+          new LotExpiresFirst(),
+          new LotFailed(),
+          new LotNotInspected(),
+          new LotCameLater(),
+          new LotTooMoist(),
+          new WeightOffTarget(),
+          new MadeOutsideLimits(),
+          new YieldOffPlan(),
+          new DryingOffChart(),
+          new QualityOutsidePractice());
+
+  private final FeedTables tables;
+  private final FeedComputer computer;
+  private final MadeRecipe recipes;
+  private final Following following;
+  private final LocalDate day;
+
+  public BatchRecordCheck(
+      FeedTables tables,
+      Map<String, ResolvedPremix> premixes,
+      FeedComputer computer,
+      LocalDate day) {
+    this.tables = tables;
+    this.computer = computer;
+    this.recipes = new MadeRecipe(tables, premixes);
+    this.following = new Following(tables);
+    this.day = day;
+  }
+
+  /** Every code that looking at records and lots can give. */
+  public static List<Code> codes() {
+    return Stream.of(
+            RULES.stream().map(RecordRule::code),
+            Following.codes().stream(),
+            Stream.of(NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE))
+        .flatMap(codes -> codes)
+        .toList();
+  }
+
+  /**
+   * How many records were held against what they are of.
+   *
+   * @param codes of the recipes and premixes that could be reckoned
+   */
+  public int count(Collection<String> codes) {
+    return (int) tables.batches().values().stream().filter(it -> codes.contains(it.code())).count();
+  }
+
+  /**
+   * What came of looking at the records of one recipe or premix.
+   *
+   * @param uses what they take of lots
+   * @param left what each batch leaves behind on the line, by its number, where another follows it
+   */
+  public record Looked(List<Use> uses, Map<String, CarryOver> left, List<Finding> findings) {
+    /** Of a recipe without records. */
+    public static final Looked NOTHING = new Looked(List.of(), Map.of(), List.of());
+
+    public Looked {
+      uses = List.copyOf(uses);
+      left = Map.copyOf(left);
+      findings = List.copyOf(findings);
+    }
+  }
+
+  /** Looks at the records of one recipe. */
+  public Looked look(ComputedFeed planned) {
+    List<BatchRecord> records = of(planned.recipe().code());
+    if (records.isEmpty()) {
+      return Looked.NOTHING;
+    }
+    List<Use> uses = new ArrayList<>();
+    Map<String, CarryOver> left = new HashMap<>();
+    List<Finding> findings = new ArrayList<>();
+    for (BatchRecord record : records) {
+      BatchTarget order = order(planned, record);
+      Optional<Computation> made =
+          record.closed()
+              ? Optional.empty()
+              : recipes.of(planned.recipe(), record, order).map(computer::compute);
+      made.filter(it -> it.feed().isEmpty()).ifPresent(it -> findings.add(notReckoned(record)));
+      following
+          .left(record, () -> made.flatMap(Computation::feed).or(() -> Optional.of(planned)))
+          .ifPresent(residue -> left.put(record.number(), residue));
+      uses.addAll(look(record, order, made, findings::add));
+    }
+    return new Looked(uses, left, findings);
+  }
+
+  /** A batch that lots were put aside for, as it will be made of them. */
+  public record Planned(BatchRecord record, ComputedFeed feed, List<LimitStatus> limits) {
+    public Planned {
+      limits = List.copyOf(limits);
+    }
+  }
+
+  /** The batches of one recipe that are still to be made. */
+  public List<Planned> planned(ComputedFeed feed) {
+    List<Planned> planned = new ArrayList<>();
+    for (BatchRecord record : of(feed.recipe().code())) {
+      if (record.isPlanned()) {
+        recipes
+            .of(feed.recipe(), record, order(feed, record))
+            .flatMap(recipe -> computer.compute(recipe).feed())
+            .ifPresent(made -> planned.add(new Planned(record, made, Judge.limits(made))));
+      }
+    }
+    return planned;
+  }
+
+  private BatchTarget order(ComputedFeed planned, BatchRecord record) {
+    return BatchTarget.of(planned, record.kg(), WeighingPlanner.plan(planned, record.kg(), tables));
+  }
+
+  /** Looks at the records of one premix. */
+  public Looked look(ResolvedPremix premix) {
+    List<Use> uses = new ArrayList<>();
+    Map<String, CarryOver> left = new HashMap<>();
+    List<Finding> findings = new ArrayList<>();
+    for (BatchRecord record : of(premix.code())) {
+      following
+          .left(record, () -> computer.compute(premix.asRecipe("approved")).feed())
+          .ifPresent(residue -> left.put(record.number(), residue));
+      uses.addAll(
+          look(record, BatchTarget.of(premix, record.kg()), Optional.empty(), findings::add));
+    }
+    return new Looked(uses, left, findings);
+  }
+
+  /**
+   * Looks at the rest: records of what there is no recipe for, lots that hold less than was taken,
+   * lots that are unlike their ingredient, batches that follow what they should not.
+   *
+   * @param codes of every recipe and premix of the folder, sound or not
+   * @param looked what came of all of them, in the order in which they were looked at
+   * @return what is left
+   */
+  public Stock close(Collection<String> codes, List<Looked> looked, Consumer<Finding> out) {
+    List<Use> uses = new ArrayList<>();
+    Map<String, CarryOver> left = new HashMap<>();
+    for (Looked one : looked) {
+      uses.addAll(one.uses());
+      left.putAll(one.left());
+    }
+    for (BatchRecord record : tables.batches().values()) {
+      if (!codes.contains(record.code())) {
+        out.accept(noRecipe(record, codes));
+      }
+    }
+    Stock stock = new Stock(tables, uses);
+    stock.check(out);
+    UnlikeLibrary.look(tables, out);
+    following.check(left, out);
+    return stock;
+  }
+
+  private List<BatchRecord> of(String code) {
+    return tables.batches().isEmpty()
+        ? List.of()
+        : tables.batches().values().stream().filter(it -> it.code().equals(code)).toList();
+  }
+
+  private List<Use> look(
+      BatchRecord record, BatchTarget order, Optional<Computation> made, Consumer<Finding> out) {
+    MadeBatch batch =
+        new MadeBatch(
+            record,
+            order,
+            tables,
+            made,
+            made.flatMap(Computation::feed).map(Judgement::ofLimits).orElse(Judgement.NONE),
+            day);
+    if (!record.closed()) {
+      RULES.forEach(rule -> rule.look(batch, out));
+    }
+    return batch.used().stream()
+        .filter(used -> !used.entry().lot().isEmpty())
+        .map(
+            used ->
+                new Use(
+                    used.entry().lot(),
+                    record.number(),
+                    record.day(),
+                    used.kg(),
+                    record.isMade(),
+                    used.entry().lotPlace()))
+        .toList();
+  }
+
+  private static Finding noRecipe(BatchRecord record, Collection<String> codes) {
+    List<String> near = NearNames.of(record.code(), codes);
+    Finding finding =
+        Finding.error(
+            NO_RECIPE,
+            record.declared().file().beginning(),
+            "this is a batch of " + record.code() + ", and there is no such recipe or premix");
+    return finding.helping(
+        Meant.question(near)
+            .orElse("name the file by the code of the recipe, or bring the recipe back"));
+  }
+
+  private static Finding notReckoned(BatchRecord record) {
+    return Finding.error(
+            NOT_RECKONED,
+            record
+                .drying()
+                .flatMap(it -> it.last())
+                .map(it -> it.place())
+                .orElse(record.declared()),
+            "as recorded this batch would leave the dryer wetter than it went in")
+        .noting("its limits were not checked")
+        .helping("look at the water, and at the last moisture that was read");
+  }
+}

@@ -1,0 +1,43 @@
+package dev.pellucid.engine.records;
+
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.records.BatchTarget.TargetWeight;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Unit;
+import java.util.function.Consumer;
+
+/** A line of the recipe that the record of a batch that was made does not tell. */
+final class LineNotWeighed implements RecordRule {
+  private static final Code CODE = new Code("line-not-weighed");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(MadeBatch batch, Consumer<Finding> out) {
+    if (!batch.record().isMade()) {
+      return;
+    }
+    for (TargetWeight ask : batch.order().asks()) {
+      boolean weighed =
+          batch.used().stream()
+              .anyMatch(used -> used.ask().index() == ask.index() && used.kg() > 0);
+      if (!weighed && ask.kg() > 0) {
+        out.accept(
+            Finding.error(
+                    CODE,
+                    batch.record().declared(),
+                    "no weight is recorded for "
+                        + ask.material().name()
+                        + ", the recipe asks for "
+                        + Figures.plain(ask.kg(), Unit.KG))
+                .seeing("line written", ask.written())
+                .noting("the feed as made is reckoned without it")
+                .helping("add what was weighed, or hold the batch if nothing was"));
+      }
+    }
+  }
+}

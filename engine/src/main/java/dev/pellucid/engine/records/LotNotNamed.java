@@ -1,0 +1,32 @@
+package dev.pellucid.engine.records;
+
+import dev.pellucid.engine.records.MadeBatch.Used;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.function.Consumer;
+
+/** A line that was weighed from nobody knows what, though the folder keeps lots of it. */
+final class LotNotNamed implements RecordRule {
+  private static final Code CODE = new Code("lot-not-named");
+
+  @Override
+  public Code code() {
+    return CODE;
+  }
+
+  @Override
+  public void look(MadeBatch batch, Consumer<Finding> out) {
+    for (Used used : batch.used()) {
+      String line = used.ask().material().name();
+      String of = used.ask().lotsOf();
+      boolean kept =
+          batch.tables().lots().values().stream().anyMatch(lot -> lot.ingredient().equals(of))
+              || batch.tables().batches().values().stream().anyMatch(it -> it.code().equals(of));
+      if (used.entry().kg().isPresent() && used.entry().lot().isEmpty() && kept) {
+        out.accept(
+            Finding.warning(CODE, used.entry().name(), line + " was weighed from a lot not named")
+                .helping("write lot: and its number; the trace of the batch ends here without it"));
+      }
+    }
+  }
+}

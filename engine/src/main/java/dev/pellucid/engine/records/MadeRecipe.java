@@ -1,0 +1,206 @@
+package dev.pellucid.engine.records;
+
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.BatchRecord.Drying;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.engine.records.MadeBatch.Used;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.resolve.Pass;
+import dev.pellucid.engine.resolve.Passes;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A recipe as one batch of it was made: a line for each entry of the record, its material that of
+ * the lot, its share what was weighed, its place that of the record; the water that was added and
+ * the last moisture that was read in place of those aimed at. It is computed and judged like any
+ * recipe, so that there is no second arithmetic.
+ */
+final class MadeRecipe {
+  private static final int DEEPEST = 8;
+
+  private final FeedTables tables;
+  private final Map<String, ResolvedPremix> premixes;
+
+  MadeRecipe(FeedTables tables, Map<String, ResolvedPremix> premixes) {
+    this.tables = tables;
+    this.premixes = premixes;
+  }
+
+  /** Empty where a batch was made and no line of the recipe was weighed. */
+  Optional<ResolvedRecipe> of(ResolvedRecipe recipe, BatchRecord record, BatchTarget order) {
+    List<Used> used = new ArrayList<>(MadeBatch.used(record, order));
+    double kept = used.stream().mapToDouble(one -> one.kg() * one.ask().inFeed()).sum();
+    if (record.isMade() && kept <= 0) {
+      return Optional.empty();
+    }
+    double scale = 100 / (record.isMade() ? kept : record.kg());
+    List<Line> lines = new ArrayList<>();
+    for (BatchTarget.TargetWeight ask : order.asks()) {
+      Line planned = recipe.lines().get(ask.index());
+      List<Used> ofLine = used.stream().filter(one -> one.ask().index() == ask.index()).toList();
+      ofLine.forEach(one -> lines.add(line(lines.size(), planned, one, scale)));
+      if (ofLine.isEmpty() && !record.isMade()) {
+        lines.add(moved(planned, lines.size(), ask, scale));
+      }
+    }
+    double mix =
+        used.stream()
+            .filter(one -> one.ask().place() == Line.Place.MIX)
+            .mapToDouble(one -> one.kg() * one.ask().inFeed())
+            .sum();
+    return Optional.of(recipe.asMade(lines, process(recipe.process(), record, mix)));
+  }
+
+  private Line line(int index, Line planned, Used used, double scale) {
+    double share = used.kg() * used.ask().inFeed() * scale;
+    double onTop = used.kg() * (1 - used.ask().inFeed()) * scale;
+    Share inFeed = new Share(BigDecimal.valueOf(share));
+    return new Line(
+        index,
+        planned.place(),
+        material(used, 0),
+        inFeed,
+        inFeed,
+        new Share(BigDecimal.valueOf(onTop)),
+        0,
+        false,
+        Optional.empty(),
+        used.entry().name(),
+        used.entry().weight());
+  }
+
+  private static Line moved(Line line, int index, BatchTarget.TargetWeight ask, double scale) {
+    return new Line(
+        index,
+        line.place(),
+        line.material(),
+        line.designed(),
+        line.share(),
+        new Share(BigDecimal.valueOf(ask.kg() * (1 - ask.inFeed()) * scale)),
+        0,
+        false,
+        line.within(),
+        line.name(),
+        line.figure());
+  }
+
+  private Material material(Used used, int depth) {
+    String lot = used.entry().lot();
+    return used.ask()
+        .material()
+        .byKind(
+            single -> ofLot(single, lot),
+            premixed -> ofBatch(premixed, lot, depth),
+            reworked -> reworked);
+  }
+
+  private Material ofLot(Material.Single single, String number) {
+    Lot lot = tables.lots().get(number);
+    return lot == null || !lot.ingredient().equals(single.name())
+        ? single
+        : new Material.Single(
+            LotContents.of(single.ingredient(), lot, tables.nutrients()).ingredient(),
+            single.price());
+  }
+
+  private Material ofBatch(Material.Premixed premixed, String lot, int depth) {
+    BatchRecord batch = tables.batches().get(lot);
+    ResolvedPremix premix = premixed.premix();
+    return batch == null || !batch.code().equals(premix.code()) || depth > DEEPEST
+        ? premixed
+        : new Material.Premixed(premix(premix, batch, depth));
+  }
+
+  private ResolvedPremix premix(ResolvedPremix premix, BatchRecord batch, int depth) {
+    ResolvedPremix planned = premixes.getOrDefault(premix.code(), premix);
+    List<Used> used = MadeBatch.used(batch, BatchTarget.of(planned, batch.kg()));
+    double all = used.stream().mapToDouble(Used::kg).sum();
+    if (all <= 0) {
+      return premix;
+    }
+    List<ResolvedPremix.Part> parts = new ArrayList<>();
+    for (Used one : used) {
+      Share share = Share.ratio(BigDecimal.valueOf(one.kg()), BigDecimal.valueOf(all));
+      parts.add(
+          new ResolvedPremix.Part(
+              material(one, depth + 1), share, share, Share.ZERO, one.entry().name()));
+    }
+    return premix.asMade(parts);
+  }
+
+  private static Passes process(Passes planned, BatchRecord record, double mix) {
+    List<Pass> passes = new ArrayList<>(planned.inOrder());
+    record.water().ifPresent(water -> wet(passes, water.thing() / mix));
+    record.drying().flatMap(Drying::last).ifPresent(last -> dried(passes, last.moisture()));
+    return new Passes(passes);
+  }
+
+  /** Only where water goes in at one place: how several parted it is not recorded. */
+  private static void wet(List<Pass> passes, double onMix) {
+    long places = passes.stream().filter(pass -> pass.step() == Step.ADD_WATER).count();
+    for (int i = 0; places == 1 && i < passes.size(); i++) {
+      if (passes.get(i).step() == Step.ADD_WATER) {
+        Pass pass = passes.get(i);
+        passes.set(
+            i,
+            with(
+                pass,
+                pass.settings().stream()
+                    .map(
+                        setting -> isWater(setting) ? to(setting, Property.ON_MIX, onMix) : setting)
+                    .toList()));
+      }
+    }
+  }
+
+  private static boolean isWater(Setting setting) {
+    return setting.property() == Property.ON_MIX || setting.property() == Property.TO_MOISTURE;
+  }
+
+  private static void dried(List<Pass> passes, double moisture) {
+    for (int i = passes.size() - 1; i >= 0; i--) {
+      Pass pass = passes.get(i);
+      if (pass.step().dries() && pass.setting(Property.MOISTURE).isPresent()) {
+        passes.set(
+            i,
+            with(
+                pass,
+                pass.settings().stream()
+                    .map(
+                        setting ->
+                            setting.property() == Property.MOISTURE
+                                ? to(setting, Property.MOISTURE, moisture)
+                                : setting)
+                    .toList()));
+        return;
+      }
+    }
+  }
+
+  private static Pass with(Pass pass, List<Setting> settings) {
+    return new Pass(pass.step(), settings, pass.span());
+  }
+
+  private static Setting to(Setting setting, Property property, double figure) {
+    return new Setting(
+        property,
+        setting.ingredient(),
+        figure,
+        figure,
+        Optional.empty(),
+        setting.manner(),
+        setting.written());
+  }
+}

@@ -1,0 +1,145 @@
+package dev.pellucid.engine.records;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What a trace can be asked for, and its answers, as values. */
+public final class Trace {
+  private Trace() {}
+
+  /** Why nobody can say which lot a line was weighed from. */
+  public enum Reason {
+    /** The record tells the line without its lot. */
+    NOT_TOLD,
+    /** The recipe has the line, the record does not tell it. */
+    LEFT_OUT,
+    /** It was run through the line before the batch. */
+    FLUSHED,
+    /** The folder has no lot of the number that is named. */
+    NO_SUCH_LOT,
+    /** The number that is named is that of something else. */
+    LOT_OF_ANOTHER,
+    /** The lot is told: a batch that may hold what is looked for. */
+    TAKEN
+  }
+
+  /**
+   * A batch.
+   *
+   * @param became what was decided of it, in a word; {@code planned} while nothing was weighed,
+   *     {@code open} while nothing is decided
+   * @param closed whether it is fed or gone
+   */
+  public record Batch(String number, String code, LocalDate day, String became, boolean closed) {}
+
+  /**
+   * A number in words.
+   *
+   * @param lot what {@code lots/} tells of it
+   * @param batch what {@code batches/} tells of it
+   */
+  public record Thing(String number, Optional<LotOf> lot, Optional<Batch> batch) {}
+
+  /**
+   * A lot of an ingredient.
+   *
+   * @param title the ingredient for people
+   * @param inspection as the file has it
+   * @param remark may be empty
+   */
+  public record LotOf(
+      String ingredient,
+      String title,
+      LocalDate received,
+      double kg,
+      Optional<LocalDate> bestBefore,
+      Optional<String> inspection,
+      Optional<String> supplier,
+      String remark) {}
+
+  /**
+   * One way into a batch.
+   *
+   * @param through the number of the batch that was weighed in and holds it; absent where it was
+   *     weighed in itself
+   */
+  public record Way(Optional<String> through, Kilograms kg) {}
+
+  /**
+   * A number in a batch.
+   *
+   * @param kg over all ways
+   * @param ways its own weighing first
+   */
+  public record Holding(Thing thing, Batch batch, Kilograms kg, List<Way> ways) {
+    public Holding {
+      ways = List.copyOf(ways);
+    }
+  }
+
+  /**
+   * Why a batch may hold a number.
+   *
+   * @param line its line
+   * @param names the number that is named there; empty where none is
+   * @param of what the line may have been weighed from: the number itself or a batch with it
+   */
+  public record Doubt(String line, Reason reason, String names, String of) {}
+
+  /** A batch that may hold a number, and none of its records can say. */
+  public record Maybe(Batch batch, List<Doubt> doubts) {
+    public Maybe {
+      doubts = List.copyOf(doubts);
+    }
+  }
+
+  /**
+   * Where a number went.
+   *
+   * @param holds the batches that hold it, in the order of their days
+   * @param may the batches that may hold it
+   * @param earlier batches with such a line, its lot not told, that were made before it was there
+   */
+  public record Onward(
+      Thing thing,
+      List<Holding> holds,
+      List<Maybe> may,
+      List<String> earlier,
+      List<String> circle) {
+    public Onward {
+      holds = List.copyOf(holds);
+      may = List.copyOf(may);
+      earlier = List.copyOf(earlier);
+      circle = List.copyOf(circle);
+    }
+  }
+
+  /**
+   * A line of which nobody can say what it was weighed from.
+   *
+   * @param batch whose line it is: the batch that was asked for, or one in it
+   * @param of every lot and batch that was there and that it may be
+   */
+  public record Unknown(
+      String batch, String line, Reason reason, String names, OptionalDouble kg, List<String> of) {
+    public Unknown {
+      of = List.copyOf(of);
+    }
+  }
+
+  /**
+   * What is in a batch.
+   *
+   * @param holds lots of ingredients and batches made here, down to the raw materials
+   * @param circle batches that hold themselves, if the records are right
+   */
+  public record Back(Thing thing, List<Holding> holds, List<Unknown> unknown, List<String> circle) {
+    public Back {
+      holds = List.copyOf(holds);
+      unknown = List.copyOf(unknown);
+      circle = List.copyOf(circle);
+    }
+  }
+}

@@ -1,0 +1,85 @@
+package dev.pellucid.engine.records;
+
+import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+
+/**
+ * A measured value of a lot that is more than two spreads from the library: perhaps it is not the
+ * right material. The spread is that of the library, else the default of practice; where there is
+ * none, nothing is asked.
+ */
+final class UnlikeLibrary {
+  static final Code CODE = new Code("lot-unlike-library");
+  private static final double SPREADS = 2;
+
+  private UnlikeLibrary() {}
+
+  static void look(FeedTables tables, Consumer<Finding> out) {
+    for (Lot lot : tables.lots().values()) {
+      Ingredient library = tables.ingredients().get(lot.ingredient());
+      for (Nutrient nutrient : tables.nutrients().inOrder()) {
+        Optional<Content> here = lot.measured(nutrient.name());
+        Optional<Content> there =
+            Optional.ofNullable(library).flatMap(one -> LotContents.told(one, nutrient.name()));
+        if (here.isPresent() && there.isPresent()) {
+          look(tables, lot, nutrient, here.get(), there.get()).ifPresent(out);
+        }
+      }
+    }
+  }
+
+  private static Optional<Finding> look(
+      FeedTables tables, Lot lot, Nutrient nutrient, Content here, Content there) {
+    OptionalDouble spread = spread(tables, nutrient, there);
+    double off = Math.max(here.low() - there.high(), Math.max(0, there.low() - here.high()));
+    if (spread.isEmpty() || Closeness.isAtMost(off, SPREADS * spread.getAsDouble())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.warning(
+                CODE,
+                here.place(),
+                "lot "
+                    + lot.number()
+                    + " holds "
+                    + here.asWritten()
+                    + " of "
+                    + nutrient.name()
+                    + ", "
+                    + lot.ingredient()
+                    + " is told with "
+                    + there.asWritten())
+            .labelled(
+                Figures.plain(off / spread.getAsDouble())
+                    + " spreads of "
+                    + Figures.plain(spread.getAsDouble(), nutrient.unit())
+                    + " off, two are usual")
+            .seeing("content written", there.place())
+            .helping(
+                "is it the right material? look at sack and sample, and have it analysed again")
+            .helping("if most lots are like this, mend the library or its spread")
+            .about(new About(nutrient.name(), About.Side.NONE, List.of(lot.number()))));
+  }
+
+  private static OptionalDouble spread(FeedTables tables, Nutrient nutrient, Content there) {
+    if (there.spread().isPresent()) {
+      return there.spread();
+    }
+    OptionalDouble share = tables.practice().spread(nutrient.name());
+    return share.isPresent() && there.high() > 0
+        ? OptionalDouble.of(there.high() * share.getAsDouble())
+        : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,14 @@
+package dev.pellucid.engine.records;
+
+import dev.pellucid.text.Span;
+import java.time.LocalDate;
+
+/**
+ * What a batch takes of a lot.
+ *
+ * @param lot its number, or that of a batch of a premix
+ * @param batch the number of the batch
+ * @param made whether it was weighed; else it is planned
+ * @param place where the record names the lot
+ */
+public record Use(String lot, String batch, LocalDate day, double kg, boolean made, Span place) {}

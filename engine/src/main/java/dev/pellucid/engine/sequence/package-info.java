@@ -1,8 +1,0 @@
-/**
- * What one batch leaves on the line for the next. It knows neither records nor findings nor
- * rendering.
- */
-@NullMarked
-package dev.pellucid.engine.sequence;
-
-import org.jspecify.annotations.NullMarked;

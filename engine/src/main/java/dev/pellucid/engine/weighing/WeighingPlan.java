@@ -1,0 +1,57 @@
+package dev.pellucid.engine.weighing;
+
+import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A batch as one plant weighs and handles it.
+ *
+ * @param kg weighed, before overage and water
+ * @param loads in which mixer, and how many; absent where the folder tells no mixer or not the
+ *     densities; then all is one load
+ * @param mix the lines of the mix in each load
+ * @param coat the lines of the coat in each round of the coater
+ * @param coatRounds how often the coater is filled
+ * @param trays absent where nothing is dried on trays
+ */
+public record WeighingPlan(
+    double kg,
+    Optional<Loads> loads,
+    List<WeighingLine> mix,
+    List<WeighingLine> coat,
+    int coatRounds,
+    Optional<Trays> trays) {
+  public WeighingPlan {
+    mix = List.copyOf(mix);
+    coat = List.copyOf(coat);
+  }
+
+  /** In how many loads the batch is mixed. */
+  public int loadCount() {
+    return loads.map(Loads::count).orElse(1);
+  }
+
+  /** How often a line is weighed out: for each load, or for each round of the coater. */
+  public int weighings(Line line) {
+    return line.place() == Line.Place.COAT ? coatRounds : loadCount();
+  }
+
+  /** What is weighed after all rounding, to compute the feed again. */
+  public Weighing asRounded(ResolvedRecipe recipe) {
+    double[] ratios = new double[recipe.lines().size()];
+    Arrays.fill(ratios, 1);
+    mix.forEach(line -> ratios[line.line().index()] = line.ratio());
+    coat.forEach(line -> ratios[line.line().index()] = line.ratio());
+    return new Weighing(
+        recipe.lines().stream()
+            .map(line -> line.share().kgPer100() * ratios[line.index()])
+            .toList(),
+        recipe.lines().stream()
+            .map(line -> line.onTopKg(kg, weighings(line)) / kg * 100 * ratios[line.index()])
+            .toList());
+  }
+}

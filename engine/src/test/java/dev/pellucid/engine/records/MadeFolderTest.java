@@ -1,0 +1,148 @@
+package dev.pellucid.engine.records;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import dev.pellucid.text.PrintedPaths;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Records and lots of the example folder: silence, and what single slips in them give. */
+class MadeFolderTest {
+  private static final String CF = "batches/CF-31-2026-11-18-1.yaml";
+  private static final String MIN = "batches/MIN-WW-2026-11-12-1.yaml";
+  private static final String TG = "batches/TG-44-2026-12-01-1.yaml";
+  private static final String LOTS = "lots/2026-11.yaml";
+  private static final Path EXAMPLE = Path.of("..", "recipes");
+
+  @TempDir Path copy = Path.of("");
+
+  @Test
+  void theTallySaysHowManyRecordsWereHeldAgainstTheirRecipes() throws IOException {
+    CheckReport report = Pellucid.check(EXAMPLE, LocalDate.of(2026, 11, 25));
+    assertEquals(3, report.batches());
+    assertTrue(report.tally().startsWith("14 recipes, 3 batch records and "), report.tally());
+  }
+
+  @Test
+  @DisplayName(
+      "too much selenite in a premix batch breaks the legal maximum of the feed it went into")
+  void aPremixBatchCountsInTheFeed() throws IOException {
+    SlippedFolder slipped = folder().with(MIN, "weight: 20.0 g", "weight: 200.0 g");
+    assertTrue(slipped.codes().contains("weight-off-target"), slipped.text());
+    Finding limit =
+        slipped.findings().stream()
+            .filter(it -> it.code().text().equals("made-outside-limits"))
+            .filter(it -> it.about().subject().equals("selenium"))
+            .findFirst()
+            .orElseThrow(() -> new AssertionError(texts(slipped)));
+    assertTrue(limit.headline().startsWith("as made, selenium is "), limit.headline());
+    assertEquals("CF-31-2026-11-18-1", limit.about().path().get(0));
+    assertTrue(limit.about().path().contains("selenite-1"), limit.about().path().toString());
+  }
+
+  @Test
+  void aPoorLotBreaksAMinimumBeforeTheBatchIsMade() throws IOException {
+    SlippedFolder slipped = folder().with(LOTS, "crude-protein: 64.2 %", "crude-protein: 44.2 %");
+    assertTrue(slipped.codes().contains("lot-unlike-library"), slipped.text());
+    assertTrue(
+        slipped
+            .text()
+            .contains(
+                "batches/TG-44-2026-12-01-1.yaml:2:7: error: with these lots, crude-protein is"
+                    + " 39.7"),
+        slipped.text());
+    assertTrue(slipped.text().contains("lot FM-26-1187: contents times 0.9935 for its moisture"));
+    assertTrue(slipped.text().contains("help: take other lots, or change the recipe for these"));
+  }
+
+  @Test
+  void heldIsAWarningAndRejectedIsSilent() throws IOException {
+    SlippedFolder slipped =
+        folder().with(CF, "weight: 28.00 kg", "weight: 8.00 kg").with(CF, "released", "held");
+    assertEquals(0, errors(slipped), slipped.text());
+    assertTrue(slipped.codes().contains("made-outside-limits"));
+    slipped.with(CF, "decision: held", "decision: rejected");
+    assertFalse(slipped.codes().contains("made-outside-limits"), slipped.text());
+    assertTrue(slipped.codes().contains("weight-off-target"));
+  }
+
+  @Test
+  void aClosedRecordIsKeptForTheTraceOnly() throws IOException {
+    SlippedFolder slipped =
+        folder()
+            .with(CF, "weight: 28.00 kg", "weight: 8.00 kg")
+            .with(CF, "water:", "closed: yes\nwater:");
+    assertEquals(List.of(), slipped.codes(), slipped.text());
+    assertTrue(
+        Pellucid.trace(copy, PrintedPaths.BELOW_FOLDER, "SB-0411", "")
+            .text()
+            .contains("2026-11-18  released, closed"));
+  }
+
+  @Test
+  void whatIsPlannedCountsToo() throws IOException {
+    SlippedFolder slipped = folder().with(LOTS, "quantity: 800 kg", "quantity: 70 kg");
+    List<Finding> found = slipped.findings();
+    assertEquals(List.of("lot-overdrawn"), slipped.codes(), slipped.text());
+    assertEquals(Severity.ERROR, found.get(0).severity());
+    assertEquals(
+        "of lot FO-3301 68.5 kg are left, TG-44-2026-12-01-1 takes 70 kg", found.get(0).headline());
+  }
+
+  @Test
+  void aPlannedLotThatWillBeExpiredIsNamed() throws IOException {
+    SlippedFolder slipped =
+        folder().with(LOTS, "best-before: 2027-06-30", "best-before: 2026-11-30");
+    assertTrue(slipped.text().contains("take another lot, and set this one apart"), slipped.text());
+  }
+
+  @Test
+  void aRecordOfAPremixUsesTheStrictBound() throws IOException {
+    SlippedFolder slipped = folder().with(MIN, "1.74 %, 1.78 %", "1.54 %, 1.98 %");
+    assertTrue(
+        slipped.text().contains("practice is at most 5 % [quality-outside-practice]"),
+        slipped.text());
+  }
+
+  @Test
+  void withoutLotsEverythingStillWorks() throws IOException {
+    SlippedFolder slipped = folder();
+    for (String path : List.of(LOTS, CF, MIN, TG)) {
+      Files.delete(copy.resolve(path));
+    }
+    assertEquals(List.of(), slipped.codes(), slipped.text());
+    assertFalse(Pellucid.check(copy, LocalDate.of(2026, 11, 25)).tally().contains("batch"));
+    assertEquals(
+        "Searched: 0 batch records of batches/ and 0 lots of lots/.\n",
+        Pellucid.trace(copy, PrintedPaths.BELOW_FOLDER, "", "").text());
+  }
+
+  private static long errors(SlippedFolder slipped) throws IOException {
+    return slipped.findings().stream().filter(it -> it.severity() == Severity.ERROR).count();
+  }
+
+  private static String texts(SlippedFolder slipped) {
+    try {
+      return slipped.text();
+    } catch (IOException broken) {
+      return broken.toString();
+    }
+  }
+
+  private SlippedFolder folder() throws IOException {
+    return SlippedFolder.withRecords(copy);
+  }
+}

@@ -1,0 +1,146 @@
+package dev.pellucid.engine.weighing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Pantry;
+import dev.pellucid.engine.plan.ExamplePlans;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class WeighingPlanTest {
+  private static final ExamplePlans EXAMPLE = ExamplePlans.open();
+  private static final String GROWER = "catfish/CG-36.recipe";
+
+  private static FeedTables at(String plant) {
+    Pantry pantry = Pantry.of(Path.of("..", "recipes"));
+    String settings = pantry.text("pellucid.yaml");
+    return pantry
+        .with("pellucid.yaml", settings.replace("plant: river-mill", "plant: " + plant))
+        .stocked()
+        .tables();
+  }
+
+  private static ComputedFeed feed(String path) {
+    return EXAMPLE.feed(path, UnaryOperator.identity());
+  }
+
+  private static WeighingPlan plan(String path, double kg, FeedTables tables) {
+    return WeighingPlanner.plan(feed(path), kg, tables).orElseThrow();
+  }
+
+  @Test
+  void twoPlantsWeighTheSameRecipeDifferently() {
+    WeighingPlan shed = plan(GROWER, 120, at("farm-shed"));
+    WeighingPlan mill = plan(GROWER, 120, at("river-mill"));
+    assertNotEquals(shed.mix(), mill.mix());
+    assertEquals("Paddle mixer", shed.loads().orElseThrow().mixer().title());
+    assertEquals(2, shed.loadCount());
+  }
+
+  @Test
+  void eachWeightIsWholeDivisionsOfTheScaleBesideIt() {
+    for (String plant : List.of("farm-shed", "river-mill")) {
+      FeedTables tables = at(plant);
+      for (String path : EXAMPLE.recipes()) {
+        WeighingPlan plan = plan(path, 60, tables);
+        Stream.concat(plan.mix().stream(), plan.coat().stream())
+            .flatMap(line -> line.placing() instanceof Placing.Placed p ? Stream.of(p) : null)
+            .map(Placing.Placed::weight)
+            .forEach(
+                weight -> {
+                  double divisions = weight.each() / weight.scale().division();
+                  assertEquals(Math.rint(divisions), divisions, 1e-6);
+                  assertTrue(tables.plant().orElseThrow().scales().contains(weight.scale()));
+                });
+      }
+    }
+  }
+
+  /** 0.5 % of the batch shared by its loads, and 2 g each time it is weighed out. */
+  @Test
+  void overagePerWeighingIsAddedInEachLoadWhateverTheBatch() {
+    for (double kg : new double[] {20, 60, 150}) {
+      WeighingPlan plan = plan(GROWER, kg, at("farm-shed"));
+      WeighingLine vitamins =
+          plan.mix().stream()
+              .filter(line -> line.line().material().name().equals("VIT-WW"))
+              .findFirst()
+              .orElseThrow();
+      assertEquals(0.005 * kg / plan.loadCount() + 0.002, vitamins.target(), 1e-12);
+      int index = vitamins.line().index();
+      double onTop = plan.asRounded(feed(GROWER).recipe()).onTop().get(index) * kg / 100;
+      assertEquals(0.002 * plan.loadCount() * vitamins.actual() / vitamins.target(), onTop, 1e-12);
+    }
+  }
+
+  @Test
+  void loadsAreNeverFullerThanTheMixerTakes() {
+    FeedTables shed = at("farm-shed");
+    for (double kg : new double[] {1, 20, 37, 60, 150, 999, 20_000}) {
+      Loads loads = plan(GROWER, kg, shed).loads().orElseThrow();
+      double most = loads.mixer().fillHigh() + 1e-9;
+      assertTrue(loads.dryFill() <= most && loads.wetFill() <= most, "kg " + kg);
+      assertTrue(loads.wetFill() >= loads.dryFill(), "kg " + kg);
+      if (loads.count() > 1) {
+        double fewer = loads.wetFill() * loads.count() / (loads.count() - 1);
+        assertTrue(fewer > most, "one load fewer would do for kg " + kg);
+      }
+    }
+  }
+
+  @Test
+  void aLittleInALargeMixerIsSaid() {
+    assertTrue(!plan(GROWER, 5, at("farm-shed")).loads().orElseThrow().fills());
+    assertTrue(plan(GROWER, 50, at("farm-shed")).loads().orElseThrow().fills());
+  }
+
+  @Test
+  void aDilutionIsTakenOutOfTheCarriersLine() {
+    WeighingPlan plan = plan(GROWER, 2, at("farm-shed"));
+    List<WeighingLine> diluted =
+        plan.mix().stream().filter(line -> line.dilution().isPresent()).toList();
+    assertTrue(!diluted.isEmpty());
+    double carried = diluted.stream().mapToDouble(l -> l.dilution().orElseThrow().carried()).sum();
+    WeighingLine carrier =
+        plan.mix().stream().filter(line -> line.taken() > 0).findFirst().orElseThrow();
+    assertEquals(carried, carrier.taken(), 1e-12);
+    assertEquals(carrier.target(), carrier.actual(), 0.01 * carrier.target());
+  }
+
+  @Test
+  void whatIsWeighedIsCloseToWhatIsWritten() {
+    for (String path : EXAMPLE.recipes()) {
+      ResolvedRecipe recipe = feed(path).recipe();
+      Weighing written = Weighing.of(recipe, 500);
+      Weighing rounded = plan(path, 500, at("river-mill")).asRounded(recipe);
+      for (int i = 0; i < written.inFeed().size(); i++) {
+        double share = written.inFeed().get(i);
+        assertEquals(share, rounded.inFeed().get(i), 0.02 * share + 1e-12, path + " line " + i);
+      }
+    }
+  }
+
+  @Test
+  void traysAndRounds() {
+    // 60 kg of CG-36 is 67.95 kg wet: 34 trays of 2 kg, two rounds of 24.
+    assertEquals(new Trays(2, 34, 2), plan(GROWER, 60, at("farm-shed")).trays().orElseThrow());
+    // 57 kg of kernel and 2.4 kg of coat: three rounds of 20 kg.
+    assertEquals(3, plan(GROWER, 60, at("farm-shed")).coatRounds());
+  }
+
+  @Test
+  void withoutScalesThereIsNoPlan() {
+    Pantry pantry = Pantry.of(Path.of("..", "recipes"));
+    pantry.with("plant/river-mill.yaml", "name: Mill\nshrink: 1 %\nair-temperature: 20 °C\n");
+    assertTrue(WeighingPlanner.plan(feed(GROWER), 60, pantry.stocked().tables()).isEmpty());
+  }
+}
