@@ -287,6 +287,14 @@ class CompareTest {
   }
 
   @Test
+  void theSameRatioOverNothingIsNoChange() throws IOException {
+    folder.with(TROUT, "limits\n", "limits\n  calcium : astaxanthin  max 100\n");
+    FolderState state = FolderState.at(copy);
+    String text = Pellucid.compare(state, state, DAY, "compare.html").text();
+    assertTrue(text.startsWith("no feed changes; "), text);
+  }
+
+  @Test
   void aPriceThatIsGoneIsNoSaving() throws IOException {
     folder.with("prices/2026-11.yaml", "  fish-meal-65:", "  fish-meal-99:");
     assertTrue(

@@ -146,6 +146,7 @@ final class Rooms {
         Room.of(
             "engine.judge",
             9,
+            "measure",
             "syntax",
             "engine.quantity",
             "engine.data",
@@ -178,6 +179,7 @@ final class Rooms {
         Room.of(
             "engine.carryover",
             1,
+            "measure",
             "engine.quantity",
             "engine.data",
             "engine.resolve",
@@ -216,10 +218,11 @@ final class Rooms {
             "engine.data",
             "engine.resolve",
             "engine.judge"),
-        Room.of("engine.quality", 5),
+        Room.of("engine.quality", 5, "measure"),
         Room.of(
                 "engine.weighing",
                 9,
+                "measure",
                 "engine.quantity",
                 "engine.data",
                 "engine.resolve",

@@ -60,9 +60,6 @@ public enum Extent {
   /** What to do about a figure that cannot be. */
   public static final String REMEDY = "look for a slipped decimal point or a wrong unit";
 
-  /** Figures as near as this to a bound are at it. */
-  private static final double SAME = 1e-9;
-
   private final String what;
   private final Kind kind;
   private final double least;
@@ -104,7 +101,7 @@ public enum Extent {
    * @param base in the base of the kind
    */
   public boolean holds(double base) {
-    return base >= least * (1 - SAME) && base <= most * (1 + SAME);
+    return Closeness.isAtLeast(base, least) && Closeness.isAtMost(base, most);
   }
 
   /** Behind a figure: {@code cannot be, a batch is from 1 g to 10000 t}. */

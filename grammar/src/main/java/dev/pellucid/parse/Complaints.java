@@ -10,6 +10,7 @@ import dev.pellucid.syntax.Numeral;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Choices;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.Span;
 import java.util.Collection;
@@ -116,7 +117,7 @@ final class Complaints {
             place + " cannot be " + word.text() + ", it is " + Choices.of(choices));
     List<String> near = NearNames.of(word.text(), choices);
     return near.size() == 1
-        ? finding.helping("did you mean " + near.get(0) + "?").mending(word.span(), near.get(0))
+        ? finding.helping(Meant.question(near.get(0))).mending(word.span(), near.get(0))
         : finding;
   }
 

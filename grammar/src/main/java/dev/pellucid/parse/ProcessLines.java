@@ -10,6 +10,7 @@ import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Choices;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import java.util.Arrays;
 import java.util.List;
@@ -190,7 +191,7 @@ final class ProcessLines {
     if (near.isEmpty()) {
       return finding;
     }
-    Finding helped = finding.helping("did you mean " + Choices.of(near) + "?");
+    Finding helped = finding.helping(Meant.question(Choices.of(near)));
     return near.size() == 1 ? helped.mending(word.span(), near.get(0)) : helped;
   }
 

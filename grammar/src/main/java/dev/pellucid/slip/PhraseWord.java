@@ -4,6 +4,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Lexeme.Kind;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +31,7 @@ final class PhraseWord implements Slip {
 
   private static Finding finding(Lexeme lexeme, String near) {
     return Finding.error(CODE, lexeme.span(), lexeme.text() + " is not a word of this line")
-        .helping("did you mean " + near + "?")
+        .helping(Meant.question(near))
         .mending(lexeme.span(), near);
   }
 }

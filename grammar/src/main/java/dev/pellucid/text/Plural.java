@@ -10,6 +10,16 @@ public final class Plural {
    * @param thing one of them, in a word that takes an s
    */
   public static String of(long number, String thing) {
-    return number + " " + thing + (number == 1 ? "" : "s");
+    return of(number, thing, thing + "s");
+  }
+
+  /**
+   * So many of them, or what they do.
+   *
+   * @param one behind the number 1
+   * @param more behind any other number
+   */
+  public static String of(long number, String one, String more) {
+    return number + " " + (number == 1 ? one : more);
   }
 }

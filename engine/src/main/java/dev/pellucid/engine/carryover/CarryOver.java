@@ -7,6 +7,7 @@ import dev.pellucid.engine.data.SequenceRow;
 import dev.pellucid.engine.data.SequenceRow.Left;
 import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.measure.Closeness;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +47,7 @@ public record CarryOver(Optional<Species> species, Map<SequenceRow, String> left
 
   private static Optional<String> tooMuch(ComputedFeed feed, Left.Above above) {
     double content = feed.content(Scenario.RICHEST, above.nutrient().index());
-    return content > above.most() * (1 + 1e-9)
+    return Closeness.isAbove(content, above.most())
         ? Optional.of(
             above.nutrient().name() + " " + Figures.plain(content, above.nutrient().unit()))
         : Optional.empty();

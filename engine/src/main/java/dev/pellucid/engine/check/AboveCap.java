@@ -8,6 +8,7 @@ import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +46,7 @@ final class AboveCap implements Rule {
     for (List<Row> rows : byIngredient.values()) {
       double share = rows.stream().mapToDouble(Row::kg).sum() / 100;
       cap(rows.get(0), species)
-          .filter(cap -> share > cap.most() * (1 + 1e-9))
+          .filter(cap -> Closeness.isAbove(share, cap.most()))
           .ifPresent(cap -> out.accept(finding(rows, species, share, cap)));
     }
   }

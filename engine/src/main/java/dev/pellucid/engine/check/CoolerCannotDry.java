@@ -5,6 +5,7 @@ import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.text.Span;
@@ -22,7 +23,7 @@ final class CoolerCannotDry implements Rule {
   public void look(RuleContext recipe, Remarks out) {
     recipe.balances().expected().stages().stream()
         .filter(stage -> stage.pass().step() == Step.COOL && stage.evaporable().isPresent())
-        .filter(stage -> stage.evaporated() > stage.evaporable().getAsDouble() * (1 + 1e-9))
+        .filter(stage -> Closeness.isAbove(stage.evaporated(), stage.evaporable().getAsDouble()))
         .forEach(stage -> out.accept(finding(stage)));
   }
 

@@ -6,6 +6,7 @@ import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Range;
 import java.util.List;
@@ -42,7 +43,7 @@ final class DieForFish implements Rule {
     }
     double thinnest = sizes.stream().mapToDouble(Species.Size::thinnest).min().orElse(0);
     double thickest = sizes.stream().mapToDouble(Species.Size::thickest).max().orElse(0);
-    if (die.low() < thinnest * (1 - 1e-9) || die.high() > thickest * (1 + 1e-9)) {
+    if (Closeness.isBelow(die.low(), thinnest) || Closeness.isAbove(die.high(), thickest)) {
       out.accept(finding(die, fish, species, sizes.get(0), thinnest, thickest));
     }
   }

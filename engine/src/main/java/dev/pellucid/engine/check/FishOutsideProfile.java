@@ -6,6 +6,7 @@ import dev.pellucid.engine.resolve.ResolvedRecipe.Met;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Range;
 import java.util.Comparator;
 import java.util.List;
@@ -20,7 +21,6 @@ import java.util.stream.Collectors;
  */
 final class FishOutsideProfile implements Rule {
   private static final Code CODE = new Code("fish-outside-profile");
-  private static final double CLOSE = 1e-9;
 
   @Override
   public Code code() {
@@ -58,11 +58,11 @@ final class FishOutsideProfile implements Rule {
   private static boolean covered(Range fish, List<Profile> profiles) {
     double reached = fish.lowBase();
     for (Range range : rising(profiles)) {
-      if (range.lowBase() <= reached * (1 + CLOSE)) {
+      if (Closeness.isAtMost(range.lowBase(), reached)) {
         reached = Math.max(reached, range.highBase());
       }
     }
-    return reached > fish.lowBase() && reached >= fish.highBase() * (1 - CLOSE);
+    return reached > fish.lowBase() && Closeness.isAtLeast(reached, fish.highBase());
   }
 
   private static Finding finding(Range fish, List<Profile> profiles) {

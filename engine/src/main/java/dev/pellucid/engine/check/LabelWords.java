@@ -5,6 +5,7 @@ import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Label.Claim;
 import dev.pellucid.engine.resolve.Label.Manner;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 
 /** The figures of one verdict in the unit in which the label declares. */
@@ -75,8 +76,8 @@ public final class LabelWords {
     double rounded =
         switch (claim.manner()) {
           case DECLARED -> figure;
-          case AT_LEAST -> Math.floor(figure / step + 1e-9) * step;
-          case AT_MOST -> Math.ceil(figure / step - 1e-9) * step;
+          case AT_LEAST -> Closeness.down(figure / step) * step;
+          case AT_MOST -> Closeness.up(figure / step) * step;
         };
     String side = claim.manner() == Manner.DECLARED ? "" : bound() + " ";
     return side + Figures.fixed(rounded, decimals) + " " + claim.written().unitAsWritten();

@@ -8,6 +8,7 @@ import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.measure.Closeness;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -92,7 +93,7 @@ final class Mend {
     double steps = Math.ceil(size / step - 1e-6);
     for (int more = 0; more < 3; more++) {
       double rounded = Math.signum(points) * (steps + more) * step;
-      if (Math.abs(rounded) <= Math.abs(room) + 1e-9 && mends(line, rounded)) {
+      if (Math.abs(rounded) <= Math.abs(room) + Closeness.PART && mends(line, rounded)) {
         return Optional.of(new Change(line, rounded, decimals, rest));
       }
     }

@@ -6,6 +6,7 @@ import dev.pellucid.engine.data.Practice.PracticeBound;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
@@ -14,8 +15,6 @@ import java.util.function.DoubleFunction;
 
 /** Holds one figure after the other against the bounds of practice and words what is outside. */
 public final class OutsidePractice {
-  private static final double CLOSE = 1e-9;
-
   private final Code code;
   private final Practice practice;
   private final Consumer<Finding> out;
@@ -45,8 +44,8 @@ public final class OutsidePractice {
     if (bound.isEmpty()) {
       return;
     }
-    boolean under = low < bound.get().low() * (1 - CLOSE);
-    boolean over = high > bound.get().high() * (1 + CLOSE);
+    boolean under = Closeness.isBelow(low, bound.get().low());
+    boolean over = Closeness.isAbove(high, bound.get().high());
     if (under || over) {
       double figure = over ? high : low;
       out.accept(finding(which, span, what + " " + words.apply(figure), bound.get(), over));

@@ -3,6 +3,7 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Range;
 import java.util.List;
 
@@ -31,11 +32,11 @@ final class OutsideWithin implements Rule {
   }
 
   private static boolean below(Line line, Range range) {
-    return line.designed().part() < range.lowBase() * (1 - 1e-9);
+    return Closeness.isBelow(line.designed().part(), range.lowBase());
   }
 
   private static boolean above(Line line, Range range) {
-    return line.designed().part() > range.highBase() * (1 + 1e-9);
+    return Closeness.isAbove(line.designed().part(), range.highBase());
   }
 
   private static Finding finding(Line line, Range range) {

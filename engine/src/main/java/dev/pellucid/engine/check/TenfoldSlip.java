@@ -6,6 +6,8 @@ import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
+import dev.pellucid.text.Meant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -45,8 +47,8 @@ final class TenfoldSlip implements Rule {
       Optional<Limit> minimum = minima.of(one.supply().nutrient());
       if (minimum.isPresent()) {
         double least = minima.asFed(minimum.get());
-        boolean atDose = Math.abs(one.times() - 1) < 1e-9;
-        if (atDose && least > 0 && one.amount() > MOST * least * (1 + 1e-9)) {
+        boolean atDose = Closeness.same(one.times(), 1);
+        if (atDose && least > 0 && Closeness.isAbove(one.amount(), MOST * least)) {
           out.accept(finding(one, minimum.get(), least));
         }
       }
@@ -56,8 +58,8 @@ final class TenfoldSlip implements Rule {
   /** What a tenth, or ten times, of a figure would be, where that fits the minimum. */
   static Optional<String> meant(Supplied one, double factor, double least) {
     double meant = one.amount() * factor;
-    return meant >= least * (1 - 1e-9) && meant <= MOST * least
-        ? Optional.of("did you mean " + one.told(one.supply().amount() * factor) + "?")
+    return Closeness.isAtLeast(meant, least) && meant <= MOST * least
+        ? Optional.of(Meant.question(one.told(one.supply().amount() * factor)))
         : Optional.empty();
   }
 

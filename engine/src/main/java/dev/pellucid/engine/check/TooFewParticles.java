@@ -14,6 +14,7 @@ import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Range;
 import java.util.ArrayList;
@@ -97,7 +98,7 @@ final class TooFewParticles implements Rule {
     List<Grains> uneven = new ArrayList<>();
     for (List<Row> rows : byIngredient.values()) {
       grains(rows, feed, meal)
-          .filter(grains -> grains.variation() > bound.high() * (1 + 1e-9))
+          .filter(grains -> Closeness.isAbove(grains.variation(), bound.high()))
           .ifPresent(uneven::add);
     }
     uneven.sort(Comparator.comparingDouble(Grains::variation).reversed());

@@ -3,6 +3,7 @@ package dev.pellucid.engine.compare;
 import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.measure.Closeness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -14,8 +15,6 @@ import java.util.OptionalDouble;
  * @param nutrientMove percent that a nutrient with a limit on it may rise or fall by; empty for any
  */
 public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
-  private static final double CLOSE = 1e-9;
-
   /**
    * What moves further, a sentence each. A new feed does not move, so that it is not allowed to
    * break a limit; one that is gone is nobody's loss.
@@ -65,7 +64,7 @@ public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
     }
     double rise = 100 * change.costMoved() / change.costBefore().orElse(0);
     double allowed = costRise.getAsDouble();
-    if (rise > allowed + CLOSE) {
+    if (rise > allowed + Closeness.PART) {
       beyond.add(
           sentence(change.code() + ": cost rises by ", rise, allowed)
               + " without a waiver of a limit on cost");
@@ -80,7 +79,7 @@ public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
     }
     double by = 100 * (moved.after() - moved.before()) / moved.before();
     double allowed = nutrientMove.getAsDouble();
-    if (Math.abs(by) > allowed + CLOSE) {
+    if (Math.abs(by) > allowed + Closeness.PART) {
       String how = by > 0 ? " rises by " : " falls by ";
       beyond.add(
           sentence(change.code() + ": " + moved.nutrient() + how, Math.abs(by), allowed)
@@ -101,7 +100,7 @@ public record Allowance(OptionalDouble costRise, OptionalDouble nutrientMove) {
     }
     double by = 100 * (limit.after().shown() - limit.before().shown()) / limit.before().shown();
     double allowed = nutrientMove.getAsDouble();
-    if (Math.abs(by) > allowed + CLOSE) {
+    if (Math.abs(by) > allowed + Closeness.PART) {
       String how = by > 0 ? " rises by " : " falls by ";
       beyond.add(
           sentence(

@@ -12,6 +12,7 @@ import dev.pellucid.engine.compare.RecipeChange.Moved;
 import dev.pellucid.engine.compare.RecipeChange.Shifted;
 import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
 import dev.pellucid.engine.judge.LabelVerdict.Outcome;
+import dev.pellucid.measure.Closeness;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -61,8 +62,6 @@ public record Effect(
     Optional<Portions> loads) {
   /** Of what changes little. */
   static final int LEAST = 4;
-
-  private static final double CLOSE = 1e-9;
 
   public Effect {
     shares = List.copyOf(shares);
@@ -231,7 +230,7 @@ public record Effect(
   }
 
   static boolean same(double before, double after) {
-    return Math.abs(after - before) <= CLOSE * Math.max(Math.abs(before), Math.abs(after));
+    return Closeness.same(before, after);
   }
 
   /** Its change in proportion; where a limit is on it, as a part of that and of the room left. */

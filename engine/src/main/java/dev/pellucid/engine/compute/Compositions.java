@@ -8,6 +8,7 @@ import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.data.Practice;
 import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quantity.Dense;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Kind;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -30,9 +31,6 @@ import java.util.stream.IntStream;
  * that the known parts of the same whole leave.
  */
 final class Compositions {
-  /** Figures that miss zero by less than rounding does are not held there. */
-  private static final double HELD = 1e-9;
-
   private final Nutrients nutrients;
   private final Practice practice;
   private final Retentions retentions;
@@ -156,7 +154,7 @@ final class Compositions {
     private static BitSet apart(double[] lower, double[] upper, BitSet more) {
       BitSet apart = (BitSet) more.clone();
       for (int i = 0; i < lower.length; i++) {
-        if (upper[i] > lower[i] * (1 + HELD)) {
+        if (Closeness.isAbove(upper[i], lower[i])) {
           apart.set(i);
         }
       }
@@ -292,7 +290,7 @@ final class Compositions {
      * that is held at zero does not move.
      */
     private List<Composition.Derived.Term> net(Composition.Derived of) {
-      if (of.sum(expected, expected) < -HELD) {
+      if (of.sum(expected, expected) < -Closeness.PART) {
         return List.of();
       }
       SortedMap<Integer, Double> factors = new TreeMap<>();

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.Ingredient.ContentBlock;
+import dev.pellucid.measure.Closeness;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -16,8 +17,6 @@ import java.util.Set;
 final class IngredientChecks {
   /** Rounded figures of a table may add up to a little more than the whole. */
   private static final double MOST = 1.005;
-
-  private static final double ROUNDING = 1e-9;
 
   /**
    * A nutrient of which an ingredient consists. Crude protein is nitrogen × 6.25, so a pure amino
@@ -120,7 +119,7 @@ final class IngredientChecks {
         sum += each.getValue().low();
       }
     }
-    if (sum > MOST + ROUNDING) {
+    if (sum > MOST + Closeness.PART) {
       String percent = String.format(Locale.ROOT, "%.2f", sum * 100);
       remarks.add(NutrientFindings.overWhole(ingredient.declared(), percent, whom));
     }
@@ -131,7 +130,7 @@ final class IngredientChecks {
       Optional<String> whole = nutrients.named(each.getKey()).flatMap(Nutrient::partOf);
       Content most = whole.map(told::get).orElse(null);
       Content part = each.getValue();
-      boolean over = most != null && part.low() > most.high() * (1 + ROUNDING);
+      boolean over = most != null && Closeness.isAbove(part.low(), most.high());
       if (most != null && over && part.low() < PURE && reported.add(part)) {
         remarks.add(NutrientFindings.partOverWhole(part, each.getKey(), most, whole.orElse("")));
       }

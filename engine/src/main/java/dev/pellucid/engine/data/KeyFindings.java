@@ -9,6 +9,7 @@ import dev.pellucid.engine.yaml.Yaml.Sequence;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Choices;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
@@ -119,7 +120,7 @@ final class KeyFindings {
       Finding finding, Scalar word, Collection<String> words, String introduction) {
     List<String> near = NearNames.of(word.text(), words);
     if (!near.isEmpty()) {
-      Finding helped = finding.helping("did you mean " + Choices.of(near) + "?");
+      Finding helped = finding.helping(Meant.question(Choices.of(near)));
       return near.size() == 1 && word.plain() ? helped.mending(word.span(), near.get(0)) : helped;
     }
     return words.isEmpty() || words.size() > 30

@@ -3,6 +3,7 @@ package dev.pellucid.engine.data;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Choices;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import java.util.Arrays;
 import java.util.List;
@@ -41,7 +42,7 @@ final class Places {
             .toList();
     List<String> near = NearNames.of(file.relative(), single);
     if (!near.isEmpty()) {
-      return finding.helping("did you mean " + Choices.of(near) + "?");
+      return finding.helping(Meant.question(Choices.of(near)));
     }
     List<String> places = Arrays.stream(FileKind.values()).map(FileKind::place).toList();
     return finding.helping("data is read from " + Choices.of(places));

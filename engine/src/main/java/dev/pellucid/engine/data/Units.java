@@ -6,6 +6,7 @@ import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.measure.UnitSpelling;
 import dev.pellucid.text.Choices;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import java.util.Arrays;
 import java.util.List;
@@ -80,8 +81,7 @@ final class Units {
       return finding.helping("write " + meant.get());
     }
     List<String> near = symbol.length() < 2 ? List.of() : NearNames.of(symbol, candidates);
-    return near.isEmpty()
-        ? finding.helping("units that fit here are " + Choices.of(candidates))
-        : finding.helping("did you mean " + Choices.of(near) + "?");
+    return finding.helping(
+        Meant.question(near).orElse("units that fit here are " + Choices.of(candidates)));
   }
 }

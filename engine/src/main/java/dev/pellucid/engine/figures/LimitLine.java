@@ -2,6 +2,7 @@ package dev.pellucid.engine.figures;
 
 import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.measure.Closeness;
 
 /**
  * How a feed stands with one limit: {@code crude-protein 34.12 % | min 34 % in 95 % of batches |
@@ -10,8 +11,6 @@ import dev.pellucid.engine.quantity.Figures;
  * left to that bound.
  */
 final class LimitLine {
-  private static final double CLOSE = 1e-9;
-
   /** How a feed stands with a limit, in a word. */
   enum Word {
     KEPT("kept"),
@@ -52,8 +51,7 @@ final class LimitLine {
   /** Four digits that count, and more where it takes them to see on which side a figure lies. */
   private static int decimals(double judged, double bound) {
     int enough = Figures.decimals(judged);
-    boolean same = Math.abs(judged - bound) <= CLOSE * Math.abs(bound);
-    return same ? enough : Figures.apart(judged, bound, enough).decimals();
+    return Closeness.same(judged, bound) ? enough : Figures.apart(judged, bound, enough).decimals();
   }
 
   private String figure() {
@@ -98,8 +96,7 @@ final class LimitLine {
    */
   private String room() {
     double room = Math.abs(held.left());
-    boolean none = room <= CLOSE * Math.abs(held.bound());
-    return none
+    return room <= Closeness.to(held.bound())
         ? ""
         : Figures.fixed(room, Math.min(decimals, Figures.decimals(room))) + held.unit().ofParts();
   }

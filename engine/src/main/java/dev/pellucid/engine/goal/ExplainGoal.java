@@ -11,7 +11,7 @@ import dev.pellucid.engine.workspace.Streamed;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.FeedParser;
 import dev.pellucid.syntax.FeedFile.ProfileFile;
-import dev.pellucid.text.Choices;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
@@ -53,7 +53,7 @@ public final class ExplainGoal {
       return problem(
           recipe
               + " is not the code of a recipe of this folder"
-              + (near.isEmpty() ? "" : "; did you mean " + Choices.of(near) + "?"));
+              + Meant.question(near).map(asked -> "; " + asked).orElse(""));
     }
     List<String> mendFirst = shared.tables().nutrients().mendFirst();
     if (!mendFirst.isEmpty()) {

@@ -7,7 +7,7 @@ import dev.pellucid.engine.goal.FiguresReport.Change;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
-import dev.pellucid.text.Choices;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
@@ -77,7 +77,7 @@ public final class FiguresGoal {
     List<String> near = NearNames.of(recipe, codes);
     return recipe
         + " is not the code of a recipe of this folder"
-        + (near.isEmpty() ? "" : "; did you mean " + Choices.of(near) + "?");
+        + Meant.question(near).map(asked -> "; " + asked).orElse("");
   }
 
   private static FiguresReport problem(String words) {

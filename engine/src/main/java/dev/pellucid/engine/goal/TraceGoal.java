@@ -18,6 +18,7 @@ import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.Plural;
 import dev.pellucid.text.PrintedPaths;
@@ -111,7 +112,7 @@ public final class TraceGoal {
       return true;
     }
     List<String> near = NearNames.of(number, tracer.numbers());
-    String meant = near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?";
+    String meant = Meant.question(near).map(asked -> "; " + asked).orElse("");
     unknown.add("no lot or batch of this folder has the number " + number + meant);
     return false;
   }

@@ -4,6 +4,7 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.resolve.Label;
 import dev.pellucid.engine.resolve.Label.Claim;
 import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,8 +16,6 @@ import java.util.List;
  *     at, in the base of its kind
  */
 public record ClaimAboveLaw(Claim claim, Limit limit, double said) {
-  private static final double CLOSE = 1e-9;
-
   /**
    * The claims of a feed that pass a maximum of the law on their nutrient alone, in the order of
    * the claims and then of the limits.
@@ -27,7 +26,7 @@ public record ClaimAboveLaw(Claim claim, Limit limit, double said) {
     for (Claim claim : feed.recipe().label().map(Label::claims).orElse(List.of())) {
       for (Limit limit : feed.recipe().limits()) {
         double said = claim.base() * limit.basis().fromAsFed(dry);
-        if (isLawOn(limit, claim) && said > limit.bound() * (1 + CLOSE)) {
+        if (isLawOn(limit, claim) && Closeness.isAbove(said, limit.bound())) {
           above.add(new ClaimAboveLaw(claim, limit, said));
         }
       }

@@ -3,13 +3,12 @@ package dev.pellucid.engine.judge;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Bound;
 import java.util.List;
 
 /** Holds the figures of a feed against each of its limits. */
 public final class Judge {
-  private static final double CLOSE = 1e-9;
-
   private Judge() {}
 
   /** How a feed stands with each limit on which there is anything told, in their order. */
@@ -40,7 +39,8 @@ public final class Judge {
 
   /** Whether a figure keeps a bound; one within 1e-9 of it does. */
   public static boolean keeps(Bound.Side side, double judged, double bound) {
-    double slack = CLOSE * Math.abs(bound);
-    return side == Bound.Side.MIN ? judged >= bound - slack : judged <= bound + slack;
+    return side == Bound.Side.MIN
+        ? Closeness.isAtLeast(judged, bound)
+        : Closeness.isAtMost(judged, bound);
   }
 }

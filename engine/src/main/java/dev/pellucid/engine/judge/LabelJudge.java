@@ -9,6 +9,7 @@ import dev.pellucid.engine.data.Tolerance.Side;
 import dev.pellucid.engine.judge.LabelVerdict.Outcome;
 import dev.pellucid.engine.resolve.Label.Claim;
 import dev.pellucid.engine.resolve.Label.Manner;
+import dev.pellucid.measure.Closeness;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,8 +24,6 @@ import java.util.OptionalDouble;
  * nothing.
  */
 public final class LabelJudge {
-  private static final double CLOSE = 1e-9;
-
   private final LabelRules rules;
   private final ComputedFeed feed;
 
@@ -82,7 +81,7 @@ public final class LabelJudge {
     boolean couldBeMore =
         content.unknown()
             && allowed.isPresent()
-            && fresh + content.untold() > allowed.getAsDouble() + slack(claim);
+            && fresh + content.untold() > allowed.getAsDouble() + Closeness.to(claim.base());
     if (outcome != Outcome.BEYOND && couldBeMore) {
       outcome = Outcome.CANNOT_TELL;
     }
@@ -107,10 +106,12 @@ public final class LabelJudge {
       return Outcome.KEPT;
     }
     double free = claim.manner() == Manner.DECLARED ? rules.rounding() : 0;
-    if (off > allowed.getAsDouble() + slack(claim)) {
+    if (off > allowed.getAsDouble() + Closeness.to(claim.base())) {
       return Outcome.BEYOND;
     }
-    return spent > free * allowed.getAsDouble() + slack(claim) ? Outcome.SPENDS : Outcome.KEPT;
+    return spent > free * allowed.getAsDouble() + Closeness.to(claim.base())
+        ? Outcome.SPENDS
+        : Outcome.KEPT;
   }
 
   /** Nothing is taken where the rules tell no tolerance. */
@@ -129,10 +130,6 @@ public final class LabelJudge {
     boolean unbounded = nutrient.partOf().isEmpty() && !nutrient.ofTheWhole();
     return content.unknown()
         && (unbounded ? content.fresh() == 0 : shortfall - content.untold() <= allowed.orElse(0));
-  }
-
-  private static double slack(Claim claim) {
-    return CLOSE * Math.abs(claim.base());
   }
 
   private static LabelVerdict withOutcome(LabelVerdict verdict, Outcome outcome) {

@@ -13,6 +13,7 @@ import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.engine.weighing.WeighingPlan;
 import dev.pellucid.engine.weighing.WeighingPlanner;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import java.math.BigDecimal;
@@ -185,7 +186,7 @@ final class BatchPlanner {
     return recipe
         .process()
         .setting(Step.STORE, Property.SHELF_LIFE)
-        .map(life -> (long) Math.floor(life.low() / HOURS_A_DAY + 1e-9))
+        .map(life -> (long) Closeness.down(life.low() / HOURS_A_DAY))
         .map(days -> new Storing(days, provenance.day().plusDays(days)));
   }
 }

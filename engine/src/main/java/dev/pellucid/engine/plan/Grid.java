@@ -1,5 +1,7 @@
 package dev.pellucid.engine.plan;
 
+import dev.pellucid.measure.Closeness;
+
 /**
  * How finely a sheet shows masses, until the scales of the plant are known: the decimals of a kg
  * for large lines and masses of the whole batch, and for small lines. Large ones are shown to about
@@ -16,7 +18,7 @@ record Grid(int kg, int small) {
    * @param least the smallest mass among the small lines; infinite where there is none
    */
   static Grid of(double batchKg, double least) {
-    int kg = (int) Math.round(-Math.floor(Math.log10(batchKg * PART_OF_BATCH) + 1e-9));
+    int kg = (int) Math.round(-Closeness.down(Math.log10(batchKg * PART_OF_BATCH)));
     int decimals = Math.max(0, Math.min(MOST, kg));
     int small = decimals + FINER;
     while (small < MOST + FINER && least * Math.pow(10, small) < THREE_DIGITS) {

@@ -1,5 +1,7 @@
 package dev.pellucid.engine.quality;
 
+import dev.pellucid.measure.Closeness;
+
 /** What a coefficient of variation is worth. */
 public enum Evenness {
   /** Even enough for the strict. */
@@ -9,13 +11,11 @@ public enum Evenness {
   /** Mix longer, look at the mixer, or change what is mixed. */
   UNEVEN;
 
-  private static final double CLOSE = 1e-9;
-
   /** All three figures are shares. */
   static Evenness of(double variation, double strict, double common) {
-    if (variation <= strict * (1 + CLOSE)) {
+    if (Closeness.isAtMost(variation, strict)) {
       return STRICT;
     }
-    return variation <= common * (1 + CLOSE) ? COMMON : UNEVEN;
+    return Closeness.isAtMost(variation, common) ? COMMON : UNEVEN;
   }
 }

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.quantity;
 
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -14,7 +15,6 @@ import java.math.RoundingMode;
 public final class Figures {
   private static final MathContext READABLE = new MathContext(15, RoundingMode.HALF_EVEN);
   private static final int MOST_DECIMALS = 9;
-  private static final double SAME = 1e-9;
   private static final int DIGITS = 4;
   private static final double MOST_READ = 1e15;
 
@@ -32,7 +32,7 @@ public final class Figures {
   public static String visible(double value, int decimals) {
     int enough = decimals;
     while (enough < MOST_DECIMALS
-        && Math.abs(value) > SAME
+        && Math.abs(value) > Closeness.PART
         && rounded(value, enough).signum() == 0) {
       enough++;
     }
@@ -73,7 +73,7 @@ public final class Figures {
    */
   public static String plainBeside(double value, double other) {
     String plain = plain(value);
-    boolean same = Math.abs(value - other) <= SAME * Math.abs(other);
+    boolean same = Closeness.same(value, other);
     if (same || Double.isInfinite(value) || Double.isInfinite(other)) {
       return plain;
     }

@@ -13,6 +13,7 @@ import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -237,9 +238,9 @@ public final class BatchRecordCheck {
             NO_RECIPE,
             record.declared().file().beginning(),
             "this is a batch of " + record.code() + ", and there is no such recipe or premix");
-    return near.isEmpty()
-        ? finding.helping("name the file by the code of the recipe, or bring the recipe back")
-        : finding.helping("did you mean " + String.join(" or ", near) + "?");
+    return finding.helping(
+        Meant.question(near)
+            .orElse("name the file by the code of the recipe, or bring the recipe back"));
   }
 
   private static Finding notReckoned(BatchRecord record) {

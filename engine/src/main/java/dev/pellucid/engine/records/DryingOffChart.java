@@ -6,6 +6,7 @@ import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
@@ -71,8 +72,8 @@ final class DryingOffChart implements RecordRule {
   }
 
   private static void end(Setting aim, Drying.Read last, Consumer<Finding> out) {
-    boolean wet = last.moisture() > aim.band().high() * (1 + 1e-9);
-    boolean dry = last.moisture() < aim.band().low() * (1 - 1e-9);
+    boolean wet = Closeness.isAbove(last.moisture(), aim.band().high());
+    boolean dry = Closeness.isBelow(last.moisture(), aim.band().low());
     if (wet || dry) {
       out.accept(
           Finding.warning(

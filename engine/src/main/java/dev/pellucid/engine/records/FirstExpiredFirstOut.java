@@ -8,6 +8,7 @@ import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.data.Lot.Inspection;
 import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.measure.Closeness;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,7 +24,6 @@ import java.util.Optional;
  * @param shortfall kg that no lot can give
  */
 public record FirstExpiredFirstOut(List<Pick> picks, double shortfall) {
-  private static final double CLOSE = 1e-9;
   private static final double HOURS_A_DAY = 24;
 
   public FirstExpiredFirstOut {
@@ -73,12 +73,12 @@ public record FirstExpiredFirstOut(List<Pick> picks, double shortfall) {
     double wanted = kg;
     for (Pick one : there) {
       double taken = Math.min(wanted, one.kg());
-      if (taken > kg * CLOSE) {
+      if (taken > Closeness.to(kg)) {
         picks.add(new Pick(one.number(), taken));
         wanted -= taken;
       }
     }
-    return new FirstExpiredFirstOut(picks, wanted > kg * CLOSE ? wanted : 0);
+    return new FirstExpiredFirstOut(picks, wanted > Closeness.to(kg) ? wanted : 0);
   }
 
   private static final Comparator<Lot> ORDER =

@@ -14,6 +14,7 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import java.util.HashSet;
 import java.util.List;
@@ -35,8 +36,6 @@ final class Following {
   static final Code MISSING = new Code("flush-missing");
   static final Code TOO_SMALL = new Code("flush-too-small");
   static final Code NEVER = new Code("must-not-follow");
-
-  private static final double CLOSE = 1e-9;
 
   private final FeedTables tables;
   private final Set<String> neighbours = new HashSet<>();
@@ -118,7 +117,7 @@ final class Following {
                   same + ", which leaves behind what " + after.thing() + " left: " + left)
               .helping(remedy(record, flush)));
     }
-    return flushed.kg() < flush.kg() * (1 - CLOSE)
+    return Closeness.isBelow(flushed.kg(), flush.kg())
         ? Optional.of(tooSmall(record, row, flush, left))
         : Optional.empty();
   }

@@ -3,6 +3,7 @@ package dev.pellucid.engine.records;
 import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import java.util.List;
 import java.util.function.Consumer;
@@ -28,9 +29,9 @@ final class LineNotInRecipe implements RecordRule {
                     CODE, entry.name(), entry.line() + " is no line of " + batch.order().code())
                 .noting("the feed as made is reckoned without it")
                 .helping(
-                    near.isEmpty()
-                        ? "if it went in, hold the batch; else take the line out of the record"
-                        : "did you mean " + String.join(" or ", near) + "?"));
+                    Meant.question(near)
+                        .orElse(
+                            "if it went in, hold the batch; else take the line out of the record")));
       }
     }
   }

@@ -11,6 +11,7 @@ import dev.pellucid.engine.records.PurchaseList.Good;
 import dev.pellucid.engine.records.PurchaseList.ToMake;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.measure.Closeness;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,8 +27,6 @@ import java.util.TreeMap;
  * that are taken from the store in turn.
  */
 public final class MaterialRequirements {
-  private static final double CLOSE = 1e-9;
-
   private final FeedTables tables;
   private final Map<String, ResolvedPremix> premixes;
   private final Stock stock;
@@ -55,7 +54,7 @@ public final class MaterialRequirements {
     void add(double kg, double lacks, LocalDate day) {
       needed += kg;
       from = from.isBefore(day) ? from : day;
-      if (lacks > kg * CLOSE) {
+      if (lacks > Closeness.to(kg)) {
         lacking += lacks;
         lacksFrom = lacksFrom.isBefore(day) ? lacksFrom : day;
       }
@@ -151,7 +150,7 @@ public final class MaterialRequirements {
     toMake
         .computeIfAbsent(premix.code(), code -> new Need(premix.title(), OptionalDouble.empty()))
         .add(kg, rest, day);
-    if (rest > kg * CLOSE) {
+    if (rest > Closeness.to(kg)) {
       for (ResolvedPremix.Part part : premix.parts()) {
         double of = (part.share().part() + part.onTop().part()) * rest;
         need(part.material(), of, day, List.of());

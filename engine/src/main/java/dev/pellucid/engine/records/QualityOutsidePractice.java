@@ -8,6 +8,7 @@ import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -79,7 +80,7 @@ final class QualityOutsidePractice implements RecordRule {
   private static void sieve(MadeBatch batch, Sieved sieved, Consumer<Finding> out) {
     double found = sieved.analysis().recovered();
     double charge = sieved.charge().orElse(found);
-    if (Math.abs(found - charge) > LOSS * charge * (1 + 1e-9)) {
+    if (Closeness.isAbove(Math.abs(found - charge), LOSS * charge)) {
       out.accept(
           Finding.warning(
                   CODE,

@@ -9,6 +9,7 @@ import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,7 +44,7 @@ final class UnlikeLibrary {
       FeedTables tables, Lot lot, Nutrient nutrient, Content here, Content there) {
     OptionalDouble spread = spread(tables, nutrient, there);
     double off = Math.max(here.low() - there.high(), Math.max(0, there.low() - here.high()));
-    if (spread.isEmpty() || off <= SPREADS * spread.getAsDouble() * (1 + 1e-9)) {
+    if (spread.isEmpty() || Closeness.isAtMost(off, SPREADS * spread.getAsDouble())) {
       return Optional.empty();
     }
     return Optional.of(

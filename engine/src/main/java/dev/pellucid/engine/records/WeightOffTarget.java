@@ -10,6 +10,7 @@ import dev.pellucid.engine.records.BatchTarget.TargetWeight;
 import dev.pellucid.engine.records.MadeBatch.Used;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.text.Span;
 import java.util.Comparator;
@@ -23,7 +24,6 @@ import java.util.function.Consumer;
  */
 final class WeightOffTarget implements RecordRule {
   private static final Code CODE = new Code("weight-off-target");
-  private static final double CLOSE = 1e-9;
 
   @Override
   public Code code() {
@@ -62,7 +62,7 @@ final class WeightOffTarget implements RecordRule {
       return Optional.empty();
     }
     double allowed = Math.max(bound.get().high() * asked, division(batch, asked));
-    if (Math.abs(kg - asked) <= allowed + CLOSE * asked) {
+    if (Math.abs(kg - asked) <= allowed + Closeness.to(asked)) {
       return Optional.empty();
     }
     Figures.Pair figures = Figures.apart(kg, asked, 3);

@@ -13,6 +13,7 @@ import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Title;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.measure.Closeness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -182,7 +183,7 @@ public final class CompareHtml {
 
   private static List<String> cost(CostMoved one) {
     Figures.Pair prices = Figures.apart(one.priceBefore(), one.priceAfter(), 2);
-    boolean same = Math.abs(one.priceBefore() - one.priceAfter()) <= 1e-9 * one.priceAfter();
+    boolean same = Closeness.same(one.priceBefore(), one.priceAfter());
     String now = Figures.fixed(one.priceAfter(), 2);
     return List.of(
         one.line(),

@@ -2,6 +2,7 @@ package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.RecipeChange;
+import dev.pellucid.text.Plural;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -39,10 +40,9 @@ public final class CompareText {
       return "no feed changes" + ONLY;
     }
     StringBuilder out = new StringBuilder();
-    out.append(changes.size() == 1 ? "1 feed changes" : changes.size() + " feeds change");
+    out.append(Plural.of(changes.size(), "feed changes", "feeds change"));
     long broken = changes.stream().mapToLong(it -> it.effectOrNone().broken().size()).sum();
-    out.append(
-        broken == 1 ? ", 1 limit is newly broken" : ", " + broken + " limits are newly broken");
+    out.append(", ").append(Plural.of(broken, "limit is newly broken", "limits are newly broken"));
     long untold = changes.stream().mapToLong(it -> it.effectOrNone().untold().size()).sum();
     String anyMore =
         before(changes, it -> !it.effectOrNone().untold().isEmpty()) ? " any more" : "";
@@ -63,6 +63,6 @@ public final class CompareText {
   }
 
   private static String some(long number, String one, String more) {
-    return number == 0 ? "" : ", " + number + " " + (number == 1 ? one : more);
+    return number == 0 ? "" : ", " + Plural.of(number, one, more);
   }
 }

@@ -13,7 +13,9 @@ import dev.pellucid.engine.compare.RecipeChange.Moved;
 import dev.pellucid.engine.compare.RecipeChange.Shifted;
 import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
+import dev.pellucid.text.Plural;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,8 +27,6 @@ final class CompareWords {
   private static final int MONEY_DECIMALS = 4;
   private static final int MASS_DECIMALS = 3;
   private static final int DRIVERS = 3;
-  private static final double CLOSE = 1e-9;
-
   private final String currency;
   private final int most;
 
@@ -114,7 +114,7 @@ final class CompareWords {
   static String limit(LimitMoved one) {
     Held then = one.before();
     Held now = one.after();
-    boolean moved = Math.abs(then.shown() - now.shown()) > CLOSE * Math.abs(now.shown());
+    boolean moved = !Closeness.same(then.shown(), now.shown());
     boolean same = then.told() && then.unit().symbol().equals(now.unit().symbol());
     if (moved && same) {
       Figures.Pair figures = pair(then.shown(), now.shown());
@@ -201,7 +201,7 @@ final class CompareWords {
 
   /** By how much a kg becomes dearer, the same in every table and sentence; empty for nothing. */
   static String costMoved(RecipeChange change) {
-    boolean moved = Math.abs(change.costMoved()) > CLOSE;
+    boolean moved = Math.abs(change.costMoved()) > Closeness.PART;
     return moved ? signed(change.costMoved(), costs(change).decimals()) : "";
   }
 
@@ -231,7 +231,7 @@ final class CompareWords {
 
   private static String price(CostMoved one) {
     boolean both = one.priceBefore() > 0 && one.priceAfter() > 0;
-    if (!both || Math.abs(one.priceAfter() - one.priceBefore()) <= CLOSE * one.priceBefore()) {
+    if (!both || Closeness.same(one.priceBefore(), one.priceAfter())) {
       return "";
     }
     Figures.Pair prices = Figures.apart(one.priceBefore(), one.priceAfter(), 2);
@@ -311,7 +311,7 @@ final class CompareWords {
     }
     return Figures.plain(batch.kg())
         + " kg in "
-        + (batch.loads() == 1 ? "1 load" : batch.loads() + " loads")
+        + Plural.of(batch.loads(), "load")
         + (batch.rounds() > 1 ? " and " + batch.rounds() + " rounds of the coater" : "");
   }
 

@@ -17,6 +17,7 @@ import dev.pellucid.engine.report.Block.Signatures;
 import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -140,7 +141,7 @@ final class LoadTables {
               double bag = premixing.bag().asDouble();
               double kg = plan.balance().weighed().asDouble() * thinned.enough();
               return " From "
-                  + Figures.plain(Math.ceil(kg / bag - 1e-9) * bag)
+                  + Figures.plain(Closeness.up(kg / bag) * bag)
                   + " kg of the premix in one load on it needs no dilution.";
             })
         .orElse("");

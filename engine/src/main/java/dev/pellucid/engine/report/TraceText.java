@@ -13,6 +13,7 @@ import dev.pellucid.engine.records.Trace.Way;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Holds;
 import dev.pellucid.engine.report.Block.Table;
+import dev.pellucid.text.Plural;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -267,6 +268,6 @@ public final class TraceText {
   }
 
   private static String batches(int number) {
-    return number + (number == 1 ? " batch" : " batches");
+    return Plural.of(number, "batch", "batches");
   }
 }

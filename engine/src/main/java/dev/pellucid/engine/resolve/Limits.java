@@ -12,6 +12,7 @@ import dev.pellucid.syntax.Left;
 import dev.pellucid.syntax.LimitLine;
 import dev.pellucid.syntax.Numeral;
 import dev.pellucid.syntax.Word;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
@@ -237,9 +238,7 @@ final class Limits {
 
   static Finding near(Finding finding, Word name, Collection<String> candidates, String otherwise) {
     List<String> near = NearNames.of(name.text(), candidates);
-    Finding helped =
-        finding.helping(
-            near.isEmpty() ? otherwise : "did you mean " + String.join(" or ", near) + "?");
+    Finding helped = finding.helping(Meant.question(near).orElse(otherwise));
     return near.size() == 1 ? helped.mending(name.span(), near.get(0)) : helped;
   }
 

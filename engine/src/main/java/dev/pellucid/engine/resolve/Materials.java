@@ -4,6 +4,7 @@ import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Word;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import java.util.List;
 import java.util.Optional;
@@ -54,9 +55,9 @@ final class Materials {
                   recipe.span(),
                   recipe + " is not the code of a recipe of this folder")
               .helping(
-                  near.isEmpty()
-                      ? "name the recipe of the feed that is worked in again: rework CG-36"
-                      : "did you mean " + String.join(" or ", near) + "?"));
+                  Meant.question(near)
+                      .orElse(
+                          "name the recipe of the feed that is worked in again: rework CG-36")));
       return Optional.empty();
     }
     return lookup.reworked(recipe.text()).map(Material.class::cast);
@@ -93,9 +94,7 @@ final class Materials {
     Finding finding =
         Finding.error(UNKNOWN, name.span(), name + " is not known in this folder")
             .helping(
-                near.isEmpty()
-                    ? "add ingredients/" + name + ".yaml, or mend the name"
-                    : "did you mean " + String.join(" or ", near) + "?");
+                Meant.question(near).orElse("add ingredients/" + name + ".yaml, or mend the name"));
     return near.size() == 1 ? finding.mending(name.span(), near.get(0)) : finding;
   }
 }

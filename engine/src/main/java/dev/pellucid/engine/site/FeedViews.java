@@ -21,6 +21,7 @@ import dev.pellucid.engine.site.FeedView.Figured;
 import dev.pellucid.engine.site.FeedView.Flow;
 import dev.pellucid.engine.site.FeedView.FlowKind;
 import dev.pellucid.engine.site.FeedView.Line;
+import dev.pellucid.measure.Closeness;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -30,8 +31,6 @@ import java.util.Map;
 
 /** Takes down what pages tell of a computed feed. */
 public final class FeedViews {
-  private static final double NOTHING = 1e-9;
-
   private final ComputedFeed feed;
 
   private FeedViews(ComputedFeed feed) {
@@ -94,7 +93,7 @@ public final class FeedViews {
     comes(flow, "water", balance.waterAdded(), balance.mix());
     comes(flow, "steam taken up", balance.steam(), wet);
     goes(flow, "water that goes off", steamed - balance.kernel(), steamed);
-    if (balance.coat() > NOTHING) {
+    if (balance.coat() > Closeness.PART) {
       double coated = balance.kernel() + balance.coat();
       flow.add(whole("kernel", balance.kernel(), kernelWater));
       comes(flow, "coat", balance.coat(), balance.kernel());
@@ -113,13 +112,13 @@ public final class FeedViews {
   }
 
   private static void comes(List<Flow> flow, String words, double kg, double before) {
-    if (kg > NOTHING) {
+    if (kg > Closeness.PART) {
       flow.add(new Flow(words, kg, before, 0, FlowKind.COMES));
     }
   }
 
   private static void goes(List<Flow> flow, String words, double kg, double before) {
-    if (kg > NOTHING) {
+    if (kg > Closeness.PART) {
       flow.add(new Flow(words, kg, before - kg, 0, FlowKind.GOES));
     }
   }

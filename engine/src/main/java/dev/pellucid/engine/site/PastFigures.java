@@ -13,6 +13,7 @@ import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.FeedView.Past;
+import dev.pellucid.measure.Closeness;
 import j2html.tags.DomContent;
 import j2html.tags.specialized.TrTag;
 import java.util.ArrayList;
@@ -25,7 +26,6 @@ import java.util.Optional;
 final class PastFigures {
   private static final int MONEY = 4;
   private static final int MOST = 6;
-  private static final double CLOSE = 1e-9;
 
   private PastFigures() {}
 
@@ -84,7 +84,7 @@ final class PastFigures {
         .map(Held::subject)
         .filter(name -> now.told(name).isPresent())
         .distinct()
-        .filter(name -> moved(states, name) > CLOSE)
+        .filter(name -> moved(states, name) > Closeness.PART)
         .sorted(Comparator.comparingDouble((String name) -> moved(states, name)).reversed())
         .limit(MOST)
         .toList();

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.weighing;
 
 import dev.pellucid.engine.data.Mixer;
+import dev.pellucid.measure.Closeness;
 
 /**
  * A batch in equal loads of one mixer.
@@ -10,12 +11,10 @@ import dev.pellucid.engine.data.Mixer;
  * @param wetFill the part that it takes with its water; the dry fill where no water is added
  */
 public record Loads(Mixer mixer, int count, double dryFill, double wetFill) {
-  private static final double CLOSE = 1e-9;
-
   /** As few loads as the mixer takes. */
   static Loads of(Mixer mixer, double dryLitres, double wetLitres) {
     double most = mixer.litres() * mixer.fillHigh();
-    double needed = Math.ceil(Math.max(dryLitres, wetLitres) / most - CLOSE);
+    double needed = Closeness.up(Math.max(dryLitres, wetLitres) / most);
     int count = (int) Math.max(1, Math.min(needed, Integer.MAX_VALUE));
     return new Loads(
         mixer, count, dryLitres / count / mixer.litres(), wetLitres / count / mixer.litres());
@@ -23,6 +22,6 @@ public record Loads(Mixer mixer, int count, double dryFill, double wetFill) {
 
   /** Whether a load is enough to be mixed; the dry blend is what must be even. */
   public boolean fills() {
-    return dryFill >= mixer.fillLow() * (1 - CLOSE);
+    return Closeness.isAtLeast(dryFill, mixer.fillLow());
   }
 }

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.weighing;
 
 import dev.pellucid.engine.data.Scale;
+import dev.pellucid.measure.Closeness;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -16,8 +17,6 @@ import java.util.stream.IntStream;
  * error that is allowed.
  */
 final class Weigher {
-  private static final double CLOSE = 1e-9;
-
   private final List<Pan> pans;
   private final Pan largest;
   private final int mostWeighings;
@@ -53,7 +52,7 @@ final class Weigher {
           scale,
           division.unscaledValue().doubleValue(),
           BigDecimal.ONE.scaleByPowerOfTen(division.scale()).doubleValue(),
-          Math.ceil(Math.max(scale.least() / scale.division(), 1 / (2 * allowed)) - CLOSE));
+          Closeness.up(Math.max(scale.least() / scale.division(), 1 / (2 * allowed))));
     }
 
     double divisions(double count) {
@@ -73,7 +72,7 @@ final class Weigher {
       return parted(kg);
     }
     Pan pan = finest.get();
-    return kg < pan.least() * (1 - CLOSE)
+    return Closeness.isBelow(kg, pan.least())
         ? new Placing.TooLittle(pan.scale(), pan.least())
         : new Placing.Placed(weight(pan, 1, kg));
   }
@@ -88,13 +87,13 @@ final class Weigher {
     double wanted = Math.max(kg, least());
     return place(
         finest(wanted)
-            .map(pan -> pan.divisions(Math.ceil(wanted / pan.scale().division() - CLOSE)))
+            .map(pan -> pan.divisions(Closeness.up(wanted / pan.scale().division())))
             .orElse(wanted));
   }
 
   private Optional<Pan> finest(double kg) {
     for (Pan pan : pans) {
-      if (kg <= pan.scale().most() * (1 + CLOSE)) {
+      if (Closeness.isAtMost(kg, pan.scale().most())) {
         return Optional.of(pan);
       }
     }
@@ -102,7 +101,7 @@ final class Weigher {
   }
 
   private Placing parted(double kg) {
-    double needed = Math.ceil(kg / largest.scale().most() - CLOSE);
+    double needed = Closeness.up(kg / largest.scale().most());
     return needed > mostWeighings
         ? new Placing.TooMuch(largest.scale(), (long) needed)
         : new Placing.Placed(weight(largest, (int) needed, kg));
@@ -111,7 +110,7 @@ final class Weigher {
   private Weight weight(Pan pan, int weighings, double kg) {
     double division = pan.scale().division();
     double each = pan.divisions(Math.rint(kg / weighings / division));
-    double off = Math.max(1, Math.floor(allowed * each / division + CLOSE));
+    double off = Math.max(1, Closeness.down(allowed * each / division));
     return new Weight(pan.scale(), weighings, each, pan.divisions(off));
   }
 
@@ -122,6 +121,6 @@ final class Weigher {
 
   /** Numbers of parts that people can weigh without a slip, up to a most. */
   static IntStream easyParts(double most) {
-    return IntStream.of(2, 4, 5, 10).filter(parts -> parts <= most + CLOSE);
+    return IntStream.of(2, 4, 5, 10).filter(parts -> parts <= Closeness.down(most));
   }
 }

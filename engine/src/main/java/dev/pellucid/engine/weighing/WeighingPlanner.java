@@ -13,6 +13,7 @@ import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -155,7 +156,7 @@ public final class WeighingPlanner {
   }
 
   private static int rounds(double kg, double most) {
-    return (int) Math.max(1, Math.min(Integer.MAX_VALUE, Math.ceil(kg / most - 1e-9)));
+    return (int) Math.max(1, Math.min(Integer.MAX_VALUE, Closeness.up(kg / most)));
   }
 
   private Optional<Trays> trays() {
