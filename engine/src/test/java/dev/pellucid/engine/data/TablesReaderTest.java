@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 /** What stands in the files is what is in the tables. */
 class TablesReaderTest {
-  private static final FeedTables LARDER = Pantry.full().stocked().tables();
+  private static final FeedTables TABLES = Pantry.full().stocked().tables();
 
   @Test
   void thePantryIsReadInSilence() {
@@ -40,11 +40,11 @@ class TablesReaderTest {
 
   @Test
   void settingsAndSources() {
-    assertEquals("The small pantry", LARDER.settings().name());
-    assertEquals("EUR", LARDER.settings().currency());
-    assertEquals(Optional.of("EU"), LARDER.settings().jurisdiction());
-    assertEquals("pellucid.yaml:4:15", LARDER.settings().place().place());
-    Source source = there(LARDER.sources(), "workshop");
+    assertEquals("The small pantry", TABLES.settings().name());
+    assertEquals("EUR", TABLES.settings().currency());
+    assertEquals(Optional.of("EU"), TABLES.settings().jurisdiction());
+    assertEquals("pellucid.yaml:4:15", TABLES.settings().place().place());
+    Source source = there(TABLES.sources(), "workshop");
     assertEquals(Source.Reliability.COMMON_PRACTICE, source.reliability());
     assertEquals("usual practice of a small feed maker, no source", source.cite());
     assertEquals("workshop", source.declared().text());
@@ -52,7 +52,7 @@ class TablesReaderTest {
 
   @Test
   void nutrientsStandInTheOrderOfTheirFiles() {
-    Nutrients nutrients = LARDER.nutrients();
+    Nutrients nutrients = TABLES.nutrients();
     assertEquals(0, nutrients.moisture().orElseThrow().index());
     assertEquals("vitamin-c", nutrients.at(nutrients.count() - 1).name());
     Nutrient lysine = nutrients.named("lysine").orElseThrow();
@@ -81,7 +81,7 @@ class TablesReaderTest {
   }
 
   private static Formula formula(String nutrient) {
-    return LARDER.nutrients().named(nutrient).flatMap(Nutrient::formula).orElseThrow();
+    return TABLES.nutrients().named(nutrient).flatMap(Nutrient::formula).orElseThrow();
   }
 
   @Test
@@ -106,7 +106,7 @@ class TablesReaderTest {
   }
 
   private static Ingredient ingredient(String name) {
-    return there(LARDER.ingredients(), name);
+    return there(TABLES.ingredients(), name);
   }
 
   private static <T> T there(Map<String, T> things, String name) {
@@ -150,8 +150,8 @@ class TablesReaderTest {
     assertEquals(Optional.empty(), rows.get(1).flush());
     assertEquals("practice/sequence.yaml:7:12", rows.get(1).place().place());
     assertEquals(0.5, rows.get(2).flush().orElseThrow().kg());
-    Optional<Species> trout = Optional.of(there(LARDER.species(), "rainbow-trout"));
-    Optional<Species> catfish = Optional.of(there(LARDER.species(), "african-catfish"));
+    Optional<Species> trout = Optional.of(there(TABLES.species(), "rainbow-trout"));
+    Optional<Species> catfish = Optional.of(there(TABLES.species(), "african-catfish"));
     assertTrue(rows.get(0).isFor(trout) && rows.get(1).isFor(trout) && rows.get(2).isFor(trout));
     assertFalse(rows.get(0).isFor(catfish));
     assertTrue(rows.get(1).isFor(catfish));
@@ -161,13 +161,13 @@ class TablesReaderTest {
 
   @Test
   void speciesPlantAndPractice() {
-    Species catfish = there(LARDER.species(), "african-catfish");
+    Species catfish = there(TABLES.species(), "african-catfish");
     assertEquals(0.05, catfish.sizes().get(1).lightest());
     assertEquals(4, catfish.sizes().get(1).thickest());
-    Plant plant = LARDER.plant().orElseThrow();
+    Plant plant = TABLES.plant().orElseThrow();
     assertEquals(0.015, plant.shrink());
     assertEquals(2, plant.trayLoad().orElseThrow());
-    Practice practice = LARDER.practice();
+    Practice practice = TABLES.practice();
     assertEquals(12.0, practice.bound(BoundOf.DRYING_TIME).orElseThrow().high());
     assertEquals(0.25, practice.bound(BoundOf.BLENDING_TIME).orElseThrow().high(), 1e-15);
     assertEquals(0.03, practice.spread("crude-protein").orElseThrow());
@@ -185,9 +185,9 @@ class TablesReaderTest {
   @Test
   void pricesArePerKgFromTheirDay() {
     LocalDate day = LocalDate.of(2026, 11, 25);
-    assertEquals(0.24, LARDER.price("maize", day).orElseThrow().perKg());
-    assertEquals(1.45, LARDER.price("fish-meal", day).orElseThrow().perKg());
-    assertTrue(LARDER.price("maize", LocalDate.of(2026, 10, 31)).isEmpty());
+    assertEquals(0.24, TABLES.price("maize", day).orElseThrow().perKg());
+    assertEquals(1.45, TABLES.price("fish-meal", day).orElseThrow().perKg());
+    assertTrue(TABLES.price("maize", LocalDate.of(2026, 10, 31)).isEmpty());
   }
 
   @Test
