@@ -11,14 +11,17 @@ public sealed interface HeadLine {
   /** A line that the head of a recipe may have. */
   sealed interface OfRecipe extends HeadLine {
     /** Hands the line to who takes its kind. */
-    void inRecipe(
-        Consumer<Status> status,
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<Habit> habit,
-        Consumer<Meets> meets,
-        Consumer<Batch> batch);
+    void into(Recipe head);
   }
+
+  /** Who takes each kind of line in the head of a recipe. */
+  record Recipe(
+      Consumer<Status> status,
+      Consumer<ForSpecies> species,
+      Consumer<Fish> fish,
+      Consumer<Habit> habit,
+      Consumer<Meets> meets,
+      Consumer<Batch> batch) {}
 
   /** A line that the head of a premix may have. */
   sealed interface OfPremix extends HeadLine {
@@ -29,26 +32,23 @@ public sealed interface HeadLine {
   /** A line that the head of a profile may have. */
   sealed interface OfProfile extends HeadLine {
     /** Hands the line to who takes its kind. */
-    void inProfile(
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<ProfileKind> kind,
-        Consumer<Jurisdiction> jurisdiction,
-        Consumer<FromSource> source,
-        Consumer<Status> status);
+    void into(Profile head);
   }
+
+  /** Who takes each kind of line in the head of a profile. */
+  record Profile(
+      Consumer<ForSpecies> species,
+      Consumer<Fish> fish,
+      Consumer<ProfileKind> kind,
+      Consumer<Jurisdiction> jurisdiction,
+      Consumer<FromSource> source,
+      Consumer<Status> status) {}
 
   /** {@code status approved}. */
   record Status(Word status, Span span) implements OfRecipe, OfPremix, OfProfile {
     @Override
-    public void inRecipe(
-        Consumer<Status> status,
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<Habit> habit,
-        Consumer<Meets> meets,
-        Consumer<Batch> batch) {
-      status.accept(this);
+    public void into(Recipe head) {
+      head.status().accept(this);
     }
 
     @Override
@@ -57,28 +57,16 @@ public sealed interface HeadLine {
     }
 
     @Override
-    public void inProfile(
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<ProfileKind> kind,
-        Consumer<Jurisdiction> jurisdiction,
-        Consumer<FromSource> source,
-        Consumer<Status> status) {
-      status.accept(this);
+    public void into(Profile head) {
+      head.status().accept(this);
     }
   }
 
   /** {@code species african-catfish}; in a profile it may name a group of species. */
   record ForSpecies(Word species, Span span) implements OfRecipe, OfPremix, OfProfile {
     @Override
-    public void inRecipe(
-        Consumer<Status> status,
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<Habit> habit,
-        Consumer<Meets> meets,
-        Consumer<Batch> batch) {
-      species.accept(this);
+    public void into(Recipe head) {
+      head.species().accept(this);
     }
 
     @Override
@@ -87,81 +75,45 @@ public sealed interface HeadLine {
     }
 
     @Override
-    public void inProfile(
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<ProfileKind> kind,
-        Consumer<Jurisdiction> jurisdiction,
-        Consumer<FromSource> source,
-        Consumer<Status> status) {
-      species.accept(this);
+    public void into(Profile head) {
+      head.species().accept(this);
     }
   }
 
   /** {@code fish 50 to 250 g}. */
   record Fish(Range mass, Span span) implements OfRecipe, OfProfile {
     @Override
-    public void inRecipe(
-        Consumer<Status> status,
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<Habit> habit,
-        Consumer<Meets> meets,
-        Consumer<Batch> batch) {
-      fish.accept(this);
+    public void into(Recipe head) {
+      head.fish().accept(this);
     }
 
     @Override
-    public void inProfile(
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<ProfileKind> kind,
-        Consumer<Jurisdiction> jurisdiction,
-        Consumer<FromSource> source,
-        Consumer<Status> status) {
-      fish.accept(this);
+    public void into(Profile head) {
+      head.fish().accept(this);
     }
   }
 
   /** {@code habit sinking}. */
   record Habit(Word habit, Span span) implements OfRecipe {
     @Override
-    public void inRecipe(
-        Consumer<Status> status,
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<Habit> habit,
-        Consumer<Meets> meets,
-        Consumer<Batch> batch) {
-      habit.accept(this);
+    public void into(Recipe head) {
+      head.habit().accept(this);
     }
   }
 
   /** {@code meets catfish-grower}; one profile a line. */
   record Meets(Word profile, Span span) implements OfRecipe {
     @Override
-    public void inRecipe(
-        Consumer<Status> status,
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<Habit> habit,
-        Consumer<Meets> meets,
-        Consumer<Batch> batch) {
-      meets.accept(this);
+    public void into(Recipe head) {
+      head.meets().accept(this);
     }
   }
 
   /** {@code batch 60 kg weighed} or {@code batch 60 kg finished}. */
   record Batch(Amount mass, Word basis, Span span) implements OfRecipe {
     @Override
-    public void inRecipe(
-        Consumer<Status> status,
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<Habit> habit,
-        Consumer<Meets> meets,
-        Consumer<Batch> batch) {
-      batch.accept(this);
+    public void into(Recipe head) {
+      head.batch().accept(this);
     }
   }
 
@@ -176,42 +128,24 @@ public sealed interface HeadLine {
   /** {@code kind need}, {@code practice} or {@code law}, in a profile. */
   record ProfileKind(Word kind, Span span) implements OfProfile {
     @Override
-    public void inProfile(
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<ProfileKind> kind,
-        Consumer<Jurisdiction> jurisdiction,
-        Consumer<FromSource> source,
-        Consumer<Status> status) {
-      kind.accept(this);
+    public void into(Profile head) {
+      head.kind().accept(this);
     }
   }
 
   /** {@code jurisdiction EU}, in a profile of law. */
   record Jurisdiction(Word jurisdiction, Span span) implements OfProfile {
     @Override
-    public void inProfile(
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<ProfileKind> kind,
-        Consumer<Jurisdiction> jurisdiction,
-        Consumer<FromSource> source,
-        Consumer<Status> status) {
-      jurisdiction.accept(this);
+    public void into(Profile head) {
+      head.jurisdiction().accept(this);
     }
   }
 
   /** {@code source nrc-2011}, in a profile. */
   record FromSource(Word source, Span span) implements OfProfile {
     @Override
-    public void inProfile(
-        Consumer<ForSpecies> species,
-        Consumer<Fish> fish,
-        Consumer<ProfileKind> kind,
-        Consumer<Jurisdiction> jurisdiction,
-        Consumer<FromSource> source,
-        Consumer<Status> status) {
-      source.accept(this);
+    public void into(Profile head) {
+      head.source().accept(this);
     }
   }
 }

@@ -60,13 +60,14 @@ final class ProfileResolver {
 
   /** The status of a profile is for people. */
   private void head(HeadLine.OfProfile line) {
-    line.inProfile(
-        told -> species(told.species()),
-        told -> fish = Optional.of(told.mass()),
-        told -> kind = Limit.Kind.valueOf(told.kind().text().toUpperCase(Locale.ROOT)),
-        told -> jurisdiction = Optional.of(told.jurisdiction().text()),
-        told -> source = limits.source(told.source()),
-        status -> {});
+    line.into(
+        new HeadLine.Profile(
+            told -> species(told.species()),
+            told -> fish = Optional.of(told.mass()),
+            told -> kind = Limit.Kind.valueOf(told.kind().text().toUpperCase(Locale.ROOT)),
+            told -> jurisdiction = Optional.of(told.jurisdiction().text()),
+            told -> source = limits.source(told.source()),
+            status -> {}));
   }
 
   private void species(Word name) {

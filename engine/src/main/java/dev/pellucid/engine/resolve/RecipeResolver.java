@@ -128,13 +128,14 @@ final class RecipeResolver {
   }
 
   private void head(HeadLine.OfRecipe line) {
-    line.inRecipe(
-        told -> status = told.status().text(),
-        told -> species(told.species()),
-        told -> fish = Optional.of(told.mass()),
-        told -> habit = Optional.of(told.habit().text()),
-        told -> profile(told.profile()),
-        told -> batch = Optional.of(size(told)));
+    line.into(
+        new HeadLine.Recipe(
+            told -> status = told.status().text(),
+            told -> species(told.species()),
+            told -> fish = Optional.of(told.mass()),
+            told -> habit = Optional.of(told.habit().text()),
+            told -> profile(told.profile()),
+            told -> batch = Optional.of(size(told))));
   }
 
   private static BatchSize size(HeadLine.Batch told) {
