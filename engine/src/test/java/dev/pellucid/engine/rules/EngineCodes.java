@@ -22,7 +22,7 @@ final class EngineCodes {
 
   static NavigableSet<String> all() throws IOException {
     NavigableSet<String> codes = new TreeSet<>();
-    for (String room : new String[] {"resolve", "check", "figures", "made"}) {
+    for (String room : new String[] {"resolve", "check", "figures", "records"}) {
       try (Stream<Path> files = Files.walk(SOURCES.resolve(room))) {
         for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
           Matcher declared = DECLARED.matcher(Files.readString(file));
