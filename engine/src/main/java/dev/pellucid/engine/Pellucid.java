@@ -102,7 +102,19 @@ public final class Pellucid {
    */
   public static CompareReport compare(
       FolderState from, FolderState to, LocalDate day, String fullAt) throws IOException {
-    return from.open(before -> to.open(after -> CompareGoal.of(before, after, day, fullAt)));
+    return compare(from, to, PrintedPaths.BELOW_FOLDER, day, fullAt);
+  }
+
+  /**
+   * The same.
+   *
+   * @param paths how files are called for scripts
+   * @throws IOException where the disk fails
+   */
+  public static CompareReport compare(
+      FolderState from, FolderState to, PrintedPaths paths, LocalDate day, String fullAt)
+      throws IOException {
+    return from.open(before -> to.open(after -> CompareGoal.of(before, after, paths, day, fullAt)));
   }
 
   /**

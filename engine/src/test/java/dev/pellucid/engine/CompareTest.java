@@ -7,6 +7,7 @@ import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.goal.CompareReport;
 import dev.pellucid.engine.goal.FolderState;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -291,6 +292,20 @@ class CompareTest {
     assertTrue(
         report.tally().contains(", 1 feed cannot be computed; of all rules only "), report.tally());
     assertTrue(beyond().startsWith("ZZ-1 is new and cannot be computed: maise is "), beyond());
+  }
+
+  @Test
+  void filesAreCalledForScriptsAsTheyAreAsked() throws IOException {
+    folder.with("prices/2026-11.yaml", "squid-meal: ", "squid-meal: 1");
+    String json =
+        Pellucid.compare(
+                FolderState.at(EXAMPLE),
+                FolderState.at(copy),
+                new PrintedPaths("mill/feeds/"),
+                DAY,
+                "compare.html")
+            .json();
+    assertTrue(json.contains("\"file\": \"mill/feeds/prices/2026-11.yaml\""), json);
   }
 
   @Test

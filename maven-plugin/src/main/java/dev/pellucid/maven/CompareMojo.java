@@ -94,6 +94,7 @@ public final class CompareMojo extends FolderGoal {
         Pellucid.compare(
             NamedState.of(git, from.strip()),
             NamedState.of(git, to.strip()),
+            paths(folder),
             Console.day(day),
             fullComparison);
     report.text().lines().map(Unseen::shown).forEach(getLog()::info);

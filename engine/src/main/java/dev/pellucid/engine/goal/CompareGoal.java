@@ -6,6 +6,7 @@ import dev.pellucid.engine.outcome.CompareJson;
 import dev.pellucid.engine.report.CompareHtml;
 import dev.pellucid.engine.report.CompareMarkdown;
 import dev.pellucid.engine.report.CompareText;
+import dev.pellucid.text.PrintedPaths;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,10 +18,12 @@ public final class CompareGoal {
   /**
    * Compares two states.
    *
+   * @param paths how files are called for scripts
    * @param day judges waivers and prices of both
    * @param fullAt where a reader of the short form finds the full one
    */
-  public static CompareReport of(Texts from, Texts to, LocalDate day, String fullAt) {
+  public static CompareReport of(
+      Texts from, Texts to, PrintedPaths paths, LocalDate day, String fullAt) {
     ComparedState before = ComparedState.of(from, day);
     ComparedState after = ComparedState.of(to, day);
     Comparison comparison =
@@ -32,7 +35,7 @@ public final class CompareGoal {
         new CompareText(currency).text(comparison),
         new CompareMarkdown(currency, fullAt).text(comparison),
         new CompareHtml(currency).text(comparison),
-        CompareJson.of(comparison, currency));
+        CompareJson.of(comparison, currency, paths));
   }
 
   private static List<String> notices(ComparedState before, ComparedState after) {

@@ -6,6 +6,7 @@ import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
+import dev.pellucid.text.PrintedPaths;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -23,18 +24,30 @@ import tools.jackson.databind.node.ObjectNode;
  * broken. Every change has every key; what there is not is null or an empty list.
  */
 public final class CompareJson {
-  private CompareJson() {}
+  private final PrintedPaths paths;
 
-  /** One object with all changes, the gravest first. */
-  public static String of(Comparison comparison, String currency) {
-    ObjectNode root = Json.object().put("format", 1).put("currency", currency);
+  private CompareJson(PrintedPaths paths) {
+    this.paths = paths;
+  }
+
+  /**
+   * One object with all changes, the gravest first.
+   *
+   * @param paths how files are called
+   */
+  public static String of(Comparison comparison, String currency, PrintedPaths paths) {
+    return new CompareJson(paths).text(comparison, currency);
+  }
+
+  private String text(Comparison comparison, String currency) {
+    ObjectNode root = Json.object().put("format", 2).put("currency", currency);
     root.set("notices", Json.texts(comparison.notices()));
     ArrayNode changes = root.putArray("changes");
     comparison.changes().forEach(change -> change(changes.addObject(), change));
     return Json.written(root);
   }
 
-  private static void change(ObjectNode node, RecipeChange change) {
+  private void change(ObjectNode node, RecipeChange change) {
     node.put("code", change.code());
     node.put("formerly", change.formerly().orElse(null));
     node.put("how", change.how().name().toLowerCase(Locale.ROOT).replace('_', '-'));
@@ -45,7 +58,10 @@ public final class CompareJson {
         .because()
         .forEach(
             cause ->
-                figure(because.addObject().put("file", cause.path()), "cost", cause.costMoved()));
+                figure(
+                    because.addObject().put("file", paths.of(cause.path())),
+                    "cost",
+                    cause.costMoved()));
     figure(node, "costBefore", change.costBefore());
     figure(node, "costAfter", change.costAfter());
     limits(node, change);
