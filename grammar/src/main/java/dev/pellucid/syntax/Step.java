@@ -93,7 +93,10 @@ public enum Step {
     return works.contains(Work.DESTROYS);
   }
 
-  /** Whether the feed is afterwards what it was before. */
+  /**
+   * Whether it is done to the finished feed and changes nothing in it: what is coated is on by
+   * then.
+   */
   public boolean leavesFeedAsItIs() {
     return works.contains(Work.LEAVES_AS_IT_IS);
   }

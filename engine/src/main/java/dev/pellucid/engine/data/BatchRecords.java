@@ -15,14 +15,14 @@ import java.util.TreeSet;
  */
 record BatchRecords(
     BatchNames names,
-    Reads<Optional<BatchRecord>> reads,
+    ReadFiles<Optional<BatchRecord>> reads,
     SortedMap<String, BatchRecord> byNumber,
     List<Finding> findings) {
 
   static final BatchRecords NONE =
       of(
           BatchNames.of(Lots.NONE.ingredients(), Lots.NONE.numbers(), new TreeSet<>()),
-          Reads.none());
+          ReadFiles.none());
 
   /** Reads what is new, or all where other things can be named. */
   BatchRecords next(Nodes nodes, Known ingredients, LotNumbers lots) {
@@ -35,7 +35,7 @@ record BatchRecords(
         : of(nameable, reads.anew(files, file -> BatchReader.read(file, nameable)));
   }
 
-  private static BatchRecords of(BatchNames names, Reads<Optional<BatchRecord>> reads) {
+  private static BatchRecords of(BatchNames names, ReadFiles<Optional<BatchRecord>> reads) {
     SortedMap<String, BatchRecord> byNumber = new TreeMap<>();
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());

@@ -20,12 +20,12 @@ import java.util.TreeMap;
  * @param names what is called an ingredient, for all that name one
  */
 record Ingredients(
-    Reads<Optional<Declared>> reads,
+    ReadFiles<Optional<Declared>> reads,
     SortedMap<String, Ingredient> byName,
     Known names,
     List<Finding> findings) {
 
-  static final Ingredients NONE = of(Reads.none(), List.of());
+  static final Ingredients NONE = of(ReadFiles.none(), List.of());
 
   Ingredients next(Nodes nodes, Frame frame) {
     return of(
@@ -37,7 +37,7 @@ record Ingredients(
     return new Known(ReferenceFindings.INGREDIENT, "an ingredient", "ingredients/", names, true);
   }
 
-  private static Ingredients of(Reads<Optional<Declared>> reads, Collection<Group> groups) {
+  private static Ingredients of(ReadFiles<Optional<Declared>> reads, Collection<Group> groups) {
     List<Declared> all = reads.things().stream().flatMap(Optional::stream).toList();
     List<Ingredient> ingredients = all.stream().map(Declared::ingredient).toList();
     Map<String, List<Scalar>> formerly = new LinkedHashMap<>();

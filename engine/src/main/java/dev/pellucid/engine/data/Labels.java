@@ -8,12 +8,12 @@ import java.util.TreeMap;
 
 /** All files of {@code label/}: each as it was read, and the one that the settings name. */
 record Labels(
-    Reads<Optional<LabelRules>> reads, Optional<LabelRules> chosen, List<Finding> findings) {
+    ReadFiles<Optional<LabelRules>> reads, Optional<LabelRules> chosen, List<Finding> findings) {
 
-  static final Labels NONE = new Labels(Reads.none(), Optional.empty(), List.of());
+  static final Labels NONE = new Labels(ReadFiles.none(), Optional.empty(), List.of());
 
   Labels next(Nodes nodes, Frame frame) {
-    Reads<Optional<LabelRules>> next =
+    ReadFiles<Optional<LabelRules>> next =
         reads.next(nodes.in(Places.LABEL), file -> LabelReader.read(file, frame));
     TreeMap<String, LabelRules> sets = new TreeMap<>();
     next.all()

@@ -18,12 +18,12 @@ import java.util.TreeMap;
  */
 record Lots(
     Known ingredients,
-    Reads<List<Written>> reads,
+    ReadFiles<List<Written>> reads,
     SortedMap<String, Lot> byNumber,
     LotNumbers numbers,
     List<Finding> findings) {
 
-  static final Lots NONE = of(Ingredients.names(Set.of()), Reads.none());
+  static final Lots NONE = of(Ingredients.names(Set.of()), ReadFiles.none());
 
   /** Reads what is new, or all where other ingredients can be named. */
   Lots next(Nodes nodes, Frame frame, Known named) {
@@ -33,7 +33,7 @@ record Lots(
         : of(named, reads.anew(files, file -> LotsReader.read(file, frame, named)));
   }
 
-  private static Lots of(Known ingredients, Reads<List<Written>> reads) {
+  private static Lots of(Known ingredients, ReadFiles<List<Written>> reads) {
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());
     SortedMap<String, Lot> byNumber = new TreeMap<>();

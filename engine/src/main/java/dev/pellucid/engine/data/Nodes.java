@@ -71,7 +71,7 @@ final class Nodes {
   /** A warning for each file that is in no place where it would be read. */
   List<Finding> misplaced() {
     return files.values().stream()
-        .filter(file -> FileKind.of(file.relative()).isEmpty())
+        .filter(file -> DataFileKind.of(file.relative()).isEmpty())
         .map(Places::misplaced)
         .toList();
   }

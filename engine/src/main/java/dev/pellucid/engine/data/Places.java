@@ -36,15 +36,15 @@ final class Places {
       return finding.helping("data files end in .yaml");
     }
     List<String> single =
-        Arrays.stream(FileKind.values())
+        Arrays.stream(DataFileKind.values())
             .filter(kind -> !kind.isFolder())
-            .map(FileKind::place)
+            .map(DataFileKind::place)
             .toList();
     List<String> near = NearNames.of(file.relative(), single);
     if (!near.isEmpty()) {
       return finding.helping(Meant.question(Choices.of(near)));
     }
-    List<String> places = Arrays.stream(FileKind.values()).map(FileKind::place).toList();
+    List<String> places = Arrays.stream(DataFileKind.values()).map(DataFileKind::place).toList();
     return finding.helping("data is read from " + Choices.of(places));
   }
 }

@@ -10,12 +10,12 @@ import java.util.TreeMap;
  * All files of {@code plant/}: each as it was read, and the one that the settings name. A plant
  * follows from its file alone.
  */
-record Plants(Reads<Optional<Plant>> reads, Optional<Plant> chosen, List<Finding> findings) {
+record Plants(ReadFiles<Optional<Plant>> reads, Optional<Plant> chosen, List<Finding> findings) {
 
-  static final Plants NONE = new Plants(Reads.none(), Optional.empty(), List.of());
+  static final Plants NONE = new Plants(ReadFiles.none(), Optional.empty(), List.of());
 
   Plants next(Nodes nodes, Frame frame) {
-    Reads<Optional<Plant>> next = reads.next(nodes.in(Places.PLANT), PlantReader::read);
+    ReadFiles<Optional<Plant>> next = reads.next(nodes.in(Places.PLANT), PlantReader::read);
     TreeMap<String, Plant> plants = new TreeMap<>();
     next.things().forEach(one -> one.ifPresent(plant -> plants.put(plant.name(), plant)));
     Remarks remarks = new Remarks();

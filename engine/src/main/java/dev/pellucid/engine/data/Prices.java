@@ -21,12 +21,12 @@ import java.util.TreeMap;
  */
 record Prices(
     Known ingredients,
-    Reads<List<Written>> reads,
+    ReadFiles<List<Written>> reads,
     SortedMap<String, List<Price>> byIngredient,
     boolean whole,
     List<Finding> findings) {
 
-  static final Prices NONE = of(Ingredients.names(Set.of()), Reads.none(), new TreeMap<>());
+  static final Prices NONE = of(Ingredients.names(Set.of()), ReadFiles.none(), new TreeMap<>());
 
   /** An ingredient and the day from which a price of it holds. */
   private record Day(String ingredient, LocalDate from) {}
@@ -44,7 +44,7 @@ record Prices(
    *     one and the same list
    */
   private static Prices of(
-      Known ingredients, Reads<List<Written>> reads, Map<String, List<Price>> before) {
+      Known ingredients, ReadFiles<List<Written>> reads, Map<String, List<Price>> before) {
     Remarks twice = new Remarks();
     SortedMap<String, List<Price>> byIngredient = new TreeMap<>();
     Map<Day, Span> told = new HashMap<>();

@@ -27,7 +27,7 @@ public final class Schemas {
   /** Every schema by its kind: the folder that such files lie in, else the name of the file. */
   public static SortedMap<String, String> byKind() {
     TreeMap<String, String> schemas = new TreeMap<>();
-    for (FileKind kind : FileKind.values()) {
+    for (DataFileKind kind : DataFileKind.values()) {
       schemas.put(kind.word(), new Schemas().of(kind.keys()));
     }
     return schemas;

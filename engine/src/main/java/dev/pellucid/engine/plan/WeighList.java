@@ -103,7 +103,7 @@ final class WeighList {
             .minus(Mass.sum(extras.stream().map(Extra::stability), grid.kg()))
             .minus(together(light.stream(), Weighed::stability))
             .minus(together(light.stream(), Weighed::target));
-    List<Mass> targets = Shared.out(large.stream().map(this::exact).toList(), left);
+    List<Mass> targets = SharedOut.masses(large.stream().map(this::exact).toList(), left);
     List<Weighed> heavy =
         IntStream.range(0, large.size())
             .mapToObj(i -> weighed(large.get(i), targets.get(i), extras.get(i)))

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.resolve;
 
-import dev.pellucid.engine.data.FileKind;
+import dev.pellucid.engine.data.DataFileKind;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Set;
@@ -58,8 +58,8 @@ public final class DependsOn {
 
   /** Whether what is left in the store hangs on files of this place. */
   public static boolean bearsOnStock(String path) {
-    return FileKind.of(path)
-        .filter(kind -> kind == FileKind.LOTS || kind == FileKind.BATCHES)
+    return DataFileKind.of(path)
+        .filter(kind -> kind == DataFileKind.LOTS || kind == DataFileKind.BATCHES)
         .isPresent();
   }
 
@@ -83,10 +83,10 @@ public final class DependsOn {
     if (name.endsWith(".recipe")) {
       return Set.of(new Ref(Ref.Kind.REWORK, stem));
     }
-    return FileKind.of(path).map(kind -> toldBy(kind, stem)).orElse(Set.of());
+    return DataFileKind.of(path).map(kind -> toldBy(kind, stem)).orElse(Set.of());
   }
 
-  private static Set<Ref> toldBy(FileKind kind, String stem) {
+  private static Set<Ref> toldBy(DataFileKind kind, String stem) {
     return switch (kind) {
       case SETTINGS, SOURCES, GROUPS, RETENTION, NUTRIENTS, SPECIES ->
           Set.of(Ref.only(Ref.Kind.FRAME));

@@ -28,7 +28,7 @@ class TablesStateTest {
   @ParameterizedTest
   @ValueSource(longs = {11, 12, 13})
   void afterAnyEditsItIsWhatReadingAfreshGives(long seed) {
-    EditedFolder folder = new EditedFolder(EXAMPLE, seed);
+    EditedData folder = new EditedData(EXAMPLE, seed);
     TablesState kept = TablesState.empty();
     int broken = 0;
     for (int step = 0; step < 100; step++) {

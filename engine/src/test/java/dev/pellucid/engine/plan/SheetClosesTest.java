@@ -261,7 +261,7 @@ class SheetClosesTest {
       int decimals = random.nextInt(5);
       double sum = exact.stream().mapToDouble(kg -> kg).sum();
       Mass total = Mass.of(sum, decimals);
-      List<Mass> out = Shared.out(exact, total);
+      List<Mass> out = SharedOut.masses(exact, total);
       assertEquals(total, Mass.sum(out.stream(), decimals));
       double step = Mass.step(decimals).asDouble();
       for (int i = 0; i < count; i++) {

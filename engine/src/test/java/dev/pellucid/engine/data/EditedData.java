@@ -12,13 +12,13 @@ import java.util.TreeSet;
  * The data files of a folder under an editor that makes one edit after the other: digits change,
  * lines go and double, files break, move, double, are closed, vanish and come back.
  */
-final class EditedFolder {
+final class EditedData {
   private final SortedMap<String, SourceFile> good;
   private final SortedMap<String, SourceFile> texts;
   private final SortedMap<String, SourceFile> closed = new TreeMap<>();
   private final Random random;
 
-  EditedFolder(SortedMap<String, SourceFile> good, long seed) {
+  EditedData(SortedMap<String, SourceFile> good, long seed) {
     this.good = good;
     this.texts = new TreeMap<>(good);
     this.random = new Random(seed);

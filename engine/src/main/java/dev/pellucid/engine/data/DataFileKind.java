@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /** Every kind of data file: where such files lie below the folder, and which keys they have. */
-public enum FileKind {
+public enum DataFileKind {
   SETTINGS(SettingsReader.FILE, SettingsVocabulary.SETTINGS_KEYS),
   SOURCES(Sources.FILE, SourcesVocabulary.SOURCES_KEYS),
   GROUPS(GroupsReader.FILE, GroupsVocabulary.GROUPS_KEYS),
@@ -30,13 +30,13 @@ public enum FileKind {
   /**
    * @param place the one file of this kind, or a folder and a slash
    */
-  FileKind(String place, Keys keys) {
+  DataFileKind(String place, Keys keys) {
     this.place = place;
     this.keys = keys;
   }
 
   /** The kind of a file by its path below the folder; empty where no data is read. */
-  public static Optional<FileKind> of(String relative) {
+  public static Optional<DataFileKind> of(String relative) {
     return Arrays.stream(values()).filter(kind -> kind.holds(relative)).findFirst();
   }
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The place of a file says its kind, and its kind says its keys. */
-class FileKindTest {
+class DataFileKindTest {
 
   @ParameterizedTest
   @CsvSource({
@@ -29,16 +29,16 @@ class FileKindTest {
     "other/pellucid.yaml,"
   })
   void thePlaceSaysTheKind(String path, String kind) {
-    assertEquals(Optional.ofNullable(kind), FileKind.of(path).map(Enum::name));
+    assertEquals(Optional.ofNullable(kind), DataFileKind.of(path).map(Enum::name));
   }
 
   @Test
   void everyFileOfTheExampleHasAKindAndEveryKindAFile() {
-    Set<FileKind> seen = new HashSet<>();
+    Set<DataFileKind> seen = new HashSet<>();
     for (String path : Pantry.of(Path.of("..", "recipes")).paths()) {
-      seen.add(FileKind.of(path).orElseThrow(() -> new AssertionError(path)));
+      seen.add(DataFileKind.of(path).orElseThrow(() -> new AssertionError(path)));
     }
-    assertEquals(Set.of(FileKind.values()), seen);
+    assertEquals(Set.of(DataFileKind.values()), seen);
   }
 
   @Test

@@ -13,28 +13,28 @@ import java.util.function.Function;
  *
  * @param byPath each with the nodes that it was read of
  */
-record Reads<T>(SortedMap<String, Of<T>> byPath) {
-  Reads {
+record ReadFiles<T>(SortedMap<String, Of<T>> byPath) {
+  ReadFiles {
     byPath = Collections.unmodifiableSortedMap(byPath);
   }
 
   /** One file and what was read of it. */
   record Of<T>(DataFile file, Read<T> read) {}
 
-  static <T> Reads<T> none() {
-    return new Reads<>(new TreeMap<>());
+  static <T> ReadFiles<T> none() {
+    return new ReadFiles<>(new TreeMap<>());
   }
 
   /** Reads those whose nodes are new; the others keep what was read of them. */
   @SuppressWarnings("ReferenceEquality")
-  Reads<T> next(List<DataFile> files, Function<DataFile, Read<T>> reader) {
+  ReadFiles<T> next(List<DataFile> files, Function<DataFile, Read<T>> reader) {
     TreeMap<String, Of<T>> next = new TreeMap<>();
     for (DataFile file : files) {
       Of<T> earlier = byPath.get(file.relative());
       boolean same = earlier != null && earlier.file() == file;
       next.put(file.relative(), same ? earlier : new Of<>(file, reader.apply(file)));
     }
-    return new Reads<>(next);
+    return new ReadFiles<>(next);
   }
 
   /**
@@ -42,7 +42,7 @@ record Reads<T>(SortedMap<String, Of<T>> byPath) {
    * there stays the same object.
    */
   @SuppressWarnings("ReferenceEquality")
-  Reads<T> anew(List<DataFile> files, Function<DataFile, Read<T>> reader) {
+  ReadFiles<T> anew(List<DataFile> files, Function<DataFile, Read<T>> reader) {
     TreeMap<String, Of<T>> next = new TreeMap<>();
     for (DataFile file : files) {
       Of<T> earlier = byPath.get(file.relative());
@@ -50,7 +50,7 @@ record Reads<T>(SortedMap<String, Of<T>> byPath) {
       boolean same = earlier != null && earlier.file() == file && earlier.read().equals(read);
       next.put(file.relative(), same ? earlier : new Of<>(file, read));
     }
-    return new Reads<>(next);
+    return new ReadFiles<>(next);
   }
 
   /** Every file with what was read of it, in the order of their paths. */
