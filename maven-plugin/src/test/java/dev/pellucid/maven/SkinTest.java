@@ -34,6 +34,8 @@ class SkinTest {
         resideInAnyPackage(
             "dev.pellucid.maven..",
             "dev.pellucid.engine",
+            // What came of a goal; the classes that do it are called by the facade alone.
+            "dev.pellucid.engine.goal",
             "dev.pellucid.engine.report",
             "dev.pellucid.finding",
             "dev.pellucid.show",
@@ -42,6 +44,16 @@ class SkinTest {
     noClasses()
         .should()
         .dependOnClassesThat(resideInAPackage("dev.pellucid..").and(DescribedPredicate.not(open)))
+        .check(SKIN);
+  }
+
+  @Test
+  void callsGoalsThroughTheFacade() {
+    noClasses()
+        .should()
+        .dependOnClassesThat(
+            resideInAPackage("dev.pellucid.engine.goal")
+                .and(describe("goals", type -> type.getSimpleName().endsWith("Goal"))))
         .check(SKIN);
   }
 

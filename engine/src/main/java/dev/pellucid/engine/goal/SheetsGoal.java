@@ -28,6 +28,7 @@ import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
 import dev.pellucid.engine.workspace.Summary;
+import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.engine.workspace.Whole;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -46,6 +47,7 @@ public final class SheetsGoal {
 
   private final Shared shared;
   private final Version version;
+  private final StockDependsOn stock;
   private final LocalDate day;
   private final List<Sheet> sheets = new ArrayList<>();
   private final List<String> withheld = new ArrayList<>();
@@ -58,15 +60,14 @@ public final class SheetsGoal {
       BatchPlan plan,
       Optional<PrintedLabel> label,
       List<Premixing.Need> needs,
-      List<Written> written,
-      DependsOn hangs) {
+      List<Written> written) {
     boolean approved() {
       return plan.status().equals(APPROVED);
     }
   }
 
   /** What is taken down of a recipe; no sheet where it must not be made. */
-  private record Taken(Summary summary, Optional<OfRecipe> made) {}
+  private record Taken(Summary summary, DependsOn hangs, Optional<OfRecipe> made) {}
 
   /** A batch that lots were put aside for. */
   private record Written(
@@ -83,6 +84,7 @@ public final class SheetsGoal {
     this.version = version;
     this.day = day;
     this.shared = Shared.of(ReadFolder.of(folder), Days.on(day));
+    this.stock = StockDependsOn.of(shared);
   }
 
   /** Makes them. */
@@ -95,14 +97,22 @@ public final class SheetsGoal {
     made.forEach(recipe -> recipe.written().forEach(one -> written(one, picking, whole)));
     withheld.addAll(whole.unmade());
     withheld.addAll(unwritten(whole));
-    premixes(made.stream().filter(OfRecipe::approved).toList(), picking, whole);
+    premixes(
+        made.stream().filter(OfRecipe::approved).toList(),
+        recipes.stream().map(Taken::hangs).toList(),
+        picking,
+        whole);
     return new SheetReport(CheckReport.of(whole), sheets, withheld, purchases(made, whole));
   }
 
   private Taken taken(Checked recipe) {
+    DependsOn hangs = shared.dependsOn(recipe.path(), recipe.reads());
     return new Taken(
         Summary.of(recipe),
-        recipe.isSound() ? recipe.feed().map(feed -> ofRecipe(recipe, feed)) : Optional.empty());
+        hangs,
+        recipe.isSound()
+            ? recipe.feed().map(feed -> ofRecipe(recipe, feed, hangs))
+            : Optional.empty());
   }
 
   /** For all batches that are planned, those of premixes too. */
@@ -143,7 +153,8 @@ public final class SheetsGoal {
   }
 
   /** Those of premixes, in the order of their paths; none of one whose own file has an error. */
-  private void premixes(List<OfRecipe> approved, Picking picking, Whole whole) {
+  private void premixes(
+      List<OfRecipe> approved, List<DependsOn> recipes, Picking picking, Whole whole) {
     Map<String, String> paths = shared.trees().premixPaths();
     Map<String, ResolvedPremix> sound = new TreeMap<>(shared.resolver().premixes());
     sound.keySet().removeIf(code -> whole.faulty().contains(paths.getOrDefault(code, "")));
@@ -155,22 +166,28 @@ public final class SheetsGoal {
             Optional.ofNullable(sound.get(code))
                 .flatMap(
                     one ->
-                        BatchPlan.of(one, orders, shared.tables(), ofPremix(code, path, approved)))
+                        BatchPlan.of(one, orders, shared.tables(), ofPremix(code, path, recipes)))
                 .ifPresentOrElse(
                     plan -> sheets.add(sheet(picking.into(plan), Optional.empty())),
                     () -> withheld.add(code)));
   }
 
-  /** How much of a premix is made hangs on every approved recipe that holds it. */
-  private Provenance ofPremix(String code, String path, List<OfRecipe> approved) {
+  /**
+   * How much of a premix is made hangs on every recipe that holds it, also on one that holds it no
+   * more, or cannot be made any more: so on the file of every recipe.
+   */
+  private Provenance ofPremix(String code, String path, List<DependsOn> recipes) {
     DependsOn own = shared.premixDependsOn(code, path);
-    List<DependsOn> holders =
-        approved.stream().map(OfRecipe::hangs).filter(one -> one.holdsPremix(code)).toList();
-    return provenance(file -> own.on(file) || holders.stream().anyMatch(one -> one.on(file)), day);
+    List<DependsOn> holders = recipes.stream().filter(one -> one.holdsPremix(code)).toList();
+    return provenance(
+        file ->
+            own.on(file)
+                || file.endsWith(Trees.RECIPE)
+                || holders.stream().anyMatch(one -> one.on(file)),
+        day);
   }
 
-  private OfRecipe ofRecipe(Checked recipe, ComputedFeed feed) {
-    DependsOn hangs = shared.dependsOn(recipe.path(), recipe.reads());
+  private OfRecipe ofRecipe(Checked recipe, ComputedFeed feed, DependsOn hangs) {
     FeedTables tables = shared.tables();
     BatchPlan plan =
         BatchPlan.of(
@@ -182,8 +199,7 @@ public final class SheetsGoal {
         plan,
         label(feed, tables, plan),
         PremixOrders.of(plan),
-        shared.recordCheck().planned(feed).stream().map(batch -> written(hangs, batch)).toList(),
-        hangs);
+        shared.recordCheck().planned(feed).stream().map(batch -> written(hangs, batch)).toList());
   }
 
   private Written written(DependsOn hangs, BatchRecordCheck.Planned batch) {
@@ -204,11 +220,11 @@ public final class SheetsGoal {
   }
 
   /**
-   * A sheet is from a commit only where all that it hangs on is in it: lots and records too, since
-   * it names the lots to take.
+   * A sheet is from a commit only where all that it hangs on is in it, also what others leave of
+   * the store, since it names the lots to take.
    */
   private Provenance provenance(Predicate<String> hangsOn, LocalDate of) {
-    boolean clean = version.holds(file -> DependsOn.bearsOnStock(file) || hangsOn.test(file));
+    boolean clean = version.holds(file -> stock.on(file) || hangsOn.test(file));
     return new Provenance(version.commit(), clean, of);
   }
 

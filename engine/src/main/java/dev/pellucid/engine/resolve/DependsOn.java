@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -14,6 +15,7 @@ import java.util.stream.Stream;
  */
 public final class DependsOn {
   private final String own;
+  private final Predicate<String> mayBeLaw;
   private final SortedSet<Ref> refs = new TreeSet<>();
 
   /** Says what was looked up for a thing. */
@@ -23,9 +25,11 @@ public final class DependsOn {
 
   /**
    * @param own the path of the file itself, below the folder
+   * @param mayBeLaw whether the profile of a name is law, or may have been before it was changed
    */
-  DependsOn(String own, Reads reads, Behind behind) {
+  DependsOn(String own, Reads reads, Behind behind, Predicate<String> mayBeLaw) {
     this.own = own;
+    this.mayBeLaw = mayBeLaw;
     Deque<Ref> left = new ArrayDeque<>(reads.refs());
     while (!left.isEmpty()) {
       Ref ref = left.pop();
@@ -46,6 +50,9 @@ public final class DependsOn {
   }
 
   private boolean holds(Ref told) {
+    if (told.kind() == Ref.Kind.PROFILE && mayBeLaw.test(told.name())) {
+      return true;
+    }
     return told.name().isEmpty()
         ? refs.stream().anyMatch(ref -> ref.kind() == told.kind())
         : refs.contains(told);

@@ -30,7 +30,8 @@ public final class Lookup {
   Lookup(Scope scope) {
     this.scope = scope;
     for (Ref.Kind each :
-        List.of(Ref.Kind.FRAME, Ref.Kind.PRACTICE, Ref.Kind.PLANT, Ref.Kind.LABEL)) {
+        List.of(
+            Ref.Kind.FRAME, Ref.Kind.PRACTICE, Ref.Kind.PLANT, Ref.Kind.LABEL, Ref.Kind.PRICES)) {
       Ref all = Ref.only(each);
       seen.put(all, scope.find(all));
     }

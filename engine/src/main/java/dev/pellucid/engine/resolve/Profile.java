@@ -8,6 +8,7 @@ import java.util.Optional;
 /**
  * A {@code .limits} file with every name turned into its thing.
  *
+ * @param saysItsKind whether its file says what kind it is; else it counts as a need
  * @param species names of species or of groups of species; empty: any
  * @param jurisdiction whose law it is, where it is law
  */
@@ -15,6 +16,7 @@ public record Profile(
     String name,
     String title,
     Limit.Kind kind,
+    boolean saysItsKind,
     List<String> species,
     Optional<Range> fish,
     Optional<String> jurisdiction,

@@ -25,7 +25,7 @@ final class ProfileResolver {
 
   private final List<String> species = new ArrayList<>();
   private Optional<Range> fish = Optional.empty();
-  private Limit.Kind kind = Limit.Kind.NEED;
+  private Optional<Limit.Kind> kind = Optional.empty();
   private Optional<String> jurisdiction = Optional.empty();
   private Optional<Source> source = Optional.empty();
 
@@ -40,7 +40,7 @@ final class ProfileResolver {
     List<Limit> found = new ArrayList<>();
     String name = file.source().stem();
     for (LimitLine line : file.limits().map(section -> section.lines()).orElse(List.of())) {
-      found.addAll(limits.of(line, kind, name, source));
+      found.addAll(limits.of(line, kind.orElse(Limit.Kind.NEED), name, source));
     }
     Span declared =
         file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());
@@ -49,7 +49,8 @@ final class ProfileResolver {
         new Profile(
             name,
             title,
-            kind,
+            kind.orElse(Limit.Kind.NEED),
+            kind.isPresent(),
             species,
             fish,
             jurisdiction,
@@ -64,10 +65,14 @@ final class ProfileResolver {
         new HeadLine.Profile(
             told -> species(told.species()),
             told -> fish = Optional.of(told.mass()),
-            told -> kind = Limit.Kind.valueOf(told.kind().text().toUpperCase(Locale.ROOT)),
+            told -> kind = Optional.of(kind(told)),
             told -> jurisdiction = Optional.of(told.jurisdiction().text()),
             told -> source = limits.source(told.source()),
             status -> {}));
+  }
+
+  private static Limit.Kind kind(HeadLine.ProfileKind told) {
+    return Limit.Kind.valueOf(told.kind().text().toUpperCase(Locale.ROOT));
   }
 
   private void species(Word name) {

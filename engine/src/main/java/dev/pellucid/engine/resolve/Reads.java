@@ -81,7 +81,8 @@ public final class Reads {
 
   private static boolean isSame(Ref ref, Object then, Object now) {
     return switch (ref.kind()) {
-      case LAW, FORMER_NAME, MATERIALS, PROFILES, RECIPES, RECORDS, STORE -> then.equals(now);
+      case LAW, FORMER_NAME, PRICES, MATERIALS, PROFILES, RECIPES, RECORDS, STORE ->
+          then.equals(now);
       default -> then == now;
     };
   }

@@ -29,6 +29,8 @@ public record Ref(Kind kind, String name) implements Comparable<Ref> {
     FORMER_NAME,
     /** The price of an ingredient on the day of the run. */
     PRICE,
+    /** Whether there are prices at all, and whether all of them could be read. */
+    PRICES,
     /** A premix, by its code. */
     PREMIX,
     /** A profile, by its name. */

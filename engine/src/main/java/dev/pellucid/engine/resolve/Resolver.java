@@ -49,13 +49,27 @@ public final class Resolver {
    * @param reads what was looked up to make it
    */
   public DependsOn dependsOn(String path, Reads reads) {
-    return new DependsOn(path, reads, this::behind);
+    return new DependsOn(path, reads, this::behind, this::mayBeLaw);
   }
 
   /** All that the premix of a code hangs on. */
   public DependsOn premixDependsOn(String code, String path) {
     Reads own = reads.getOrDefault(new Ref(Ref.Kind.PREMIX, code), Reads.NONE);
     return dependsOn(path, own);
+  }
+
+  /**
+   * Whether a profile is law, or may have been: one that is gone, that cannot be read, or that does
+   * not say what it is. Law holds for feeds that never name it, so it is missed without a word.
+   */
+  private boolean mayBeLaw(String profile) {
+    if (scope.tables().settings().jurisdiction().isEmpty()) {
+      return false;
+    }
+    return scope
+        .profile(profile)
+        .filter(one -> one.saysItsKind() && one.kind() != Limit.Kind.LAW)
+        .isEmpty();
   }
 
   /** What was looked up for a premix, a profile, the law, or a feed that is worked in again. */

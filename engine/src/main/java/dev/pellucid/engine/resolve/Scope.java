@@ -53,6 +53,7 @@ public record Scope(
       case INGREDIENT -> ingredient(name);
       case FORMER_NAME -> formerly(name);
       case PRICE -> price(name);
+      case PRICES -> Optional.of(List.of(tables.pricesWhole(), tables.prices().isEmpty()));
       case PREMIX ->
           brokenPremixes.containsKey(name) ? Optional.of(brokenPremixes.get(name)) : premix(name);
       case PROFILE -> profile(name);

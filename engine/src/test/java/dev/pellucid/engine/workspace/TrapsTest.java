@@ -198,4 +198,22 @@ class TrapsTest {
     Edit formerly = Edit.write("change", "ingredients/corn.yaml", "formerly: [maize]\n" + maize);
     assertEquals(ALL, again(moved, formerly));
   }
+
+  @Test
+  void whetherAnyPriceIsThereBearsOnAllThatHaveNone() throws IOException {
+    String prices = base.getOrDefault("prices/2026-11.yaml", "");
+    String salt = prices.substring(0, prices.indexOf("prices:")) + "prices:\n  salt: 1 EUR/kg\n";
+    Edit first = Edit.write("add", "prices/2026-11.yaml", salt);
+    assertEquals(ALL, again(Edit.remove("prices/2026-11.yaml"), first));
+  }
+
+  @Test
+  void aPriceFileThatBreaksMayHoldWhatIsMissing() throws IOException {
+    String older = base.getOrDefault("prices/2026-11.yaml", "").replace("2026-11-01", "2026-01-01");
+    Edit unpriced = change("prices/2026-11.yaml", "  maize: 0.24 EUR/kg\n", "");
+    Edit whole =
+        Edit.write("add", "prices/2026-01.yaml", older.replace("  maize: 0.24 EUR/kg\n", ""));
+    Edit broken = Edit.write("break", "prices/2026-01.yaml", older.replace("salt: ", "salt: : "));
+    assertEquals(ALL, again(unpriced, whole, broken));
+  }
 }
