@@ -10,6 +10,9 @@ import java.util.Random;
  * Makes up recipes of the size that the design aims at: 60 written lines, {@link #INGREDIENTS}
  * ingredients, {@link #LIMITS} limits. A seed and a number always give the same recipe; its
  * ingredients are those of the example folder, its shares lie where a carp feed has them.
+ *
+ * <p>No line but a heading stands twice in a folder, so that nothing can be gained by remembering
+ * lines: each figure ends in the number of its recipe, and a line without one has it in a remark.
  */
 final class RecipeWriter {
   static final int INGREDIENTS = 30;
@@ -37,9 +40,9 @@ final class RecipeWriter {
       """;
 
   /** A minimum of crude protein that all of these feeds meet, and one that none does. */
-  private static final String MET = "18 %";
+  private static final String MET = "18";
 
-  private static final String MISSED = "32 %";
+  private static final String MISSED = "32";
 
   private static final List<Shelf> MIX =
       List.of(
@@ -71,6 +74,7 @@ final class RecipeWriter {
 
   private final Random random;
   private final String code;
+  private final String tail;
   private final boolean broken;
   private final StringBuilder text = new StringBuilder();
 
@@ -84,11 +88,12 @@ final class RecipeWriter {
   private RecipeWriter(long seed, int number, boolean broken) {
     this.random = new Random(seed * 1_000_003 + number);
     this.code = code(number);
+    this.tail = "%06d".formatted(number);
     this.broken = broken;
   }
 
   static String code(int number) {
-    return "B-" + (10_000 + number);
+    return "B-%06d".formatted(number);
   }
 
   /**
@@ -104,7 +109,7 @@ final class RecipeWriter {
     head();
     text.append("\nmix\n");
     MIX.forEach(this::take);
-    text.append("  wheat                        rest         within 5 to 70 %\n");
+    own("  wheat                        rest         within 5 to 70.~ %\n");
     text.append("\ncoat\n");
     COAT.forEach(this::take);
     limits();
@@ -113,21 +118,21 @@ final class RecipeWriter {
   }
 
   private void head() {
-    text.append("# Made up for a measurement of speed.\n")
-        .append("recipe ")
-        .append(code)
-        .append(" \"Carp feed ")
-        .append(code)
-        .append("\"\n")
-        .append(
-            """
-              status    approved
-              species   common-carp
-              fish      50 to 300 g
-              habit     sinking
-              meets     pond-feed
-              batch     1000 kg weighed
-            """);
+    text.append("recipe ").append(code).append(" \"Carp feed ").append(code).append("\"\n");
+    own(
+        """
+          status    approved     # ~
+          species   common-carp  # ~
+          fish      50 to 300.~ g
+          habit     sinking      # ~
+          meets     pond-feed    # ~
+          batch     1000.~ kg weighed
+        """);
+  }
+
+  /** Writes lines, each with the number of this recipe in place of a {@code ~}. */
+  private void own(String lines) {
+    text.append(lines.replace("~", tail));
   }
 
   private void take(Shelf shelf) {
@@ -140,9 +145,9 @@ final class RecipeWriter {
     int scale = shelf.least().scale();
     int steps = shelf.most().subtract(shelf.least()).unscaledValue().intValueExact();
     BigDecimal share = shelf.least().add(BigDecimal.valueOf(random.nextInt(steps + 1), scale));
-    text.append("  ").append(padded(name, 29)).append(padded(share + " %", 13));
+    text.append("  ").append(padded(name, 29)).append(padded(share + tail + " %", 16));
     if (scale == 2 && random.nextBoolean()) {
-      text.append("within ").append(shelf.least()).append(" to ").append(shelf.most()).append(" %");
+      own("within %s to %s~ %%".formatted(shelf.least(), shelf.most()));
     }
     while (text.charAt(text.length() - 1) == ' ') {
       text.setLength(text.length() - 1);
@@ -155,39 +160,36 @@ final class RecipeWriter {
   }
 
   private void limits() {
-    text.append("\nlimits\n")
-        .append("  crude-protein                min ")
-        .append(broken ? MISSED : MET)
-        .append("     in 95 % of batches\n")
-        .append(
-            """
-              crude-protein                max 60 %
-              crude-fibre                  max 9 %
-              crude-ash                    min 1 %      max 14 %   on dry matter
-              starch                       min 5 %      max 60 %
-              lysine                       min 0.8 %    in 90 % of batches
-              lysine : crude-protein       min 3 %      max 12 %
-              methionine-cystine           min 0.5 %
-              phosphorus                   min 3 g/kg   max 25 g/kg
-              available-phosphorus         min 0.1 %
-              digestible-protein : digestible-energy  min 8 g/MJ  max 60 g/MJ
-              inclusion animal-meals + fish-meals  max 40 %
-              cost                         max 9 EUR/kg
-            """);
+    text.append("\nlimits\n");
+    own("  crude-protein    min " + (broken ? MISSED : MET) + ".~ %  in 95 % of batches\n");
+    own(
+        """
+          crude-protein    max 60.~ %
+          crude-fibre      max 9.~ %
+          crude-ash        min 1 %  max 14.~ %  on dry matter
+          starch           min 5 %  max 60.~ %
+          lysine           min 0.8~ %  in 90 % of batches
+          lysine : crude-protein  min 3 %  max 12.~ %
+          methionine-cystine  min 0.5~ %
+          phosphorus       min 3 g/kg  max 25.~ g/kg
+          available-phosphorus  min 0.1~ %
+          digestible-protein : digestible-energy  min 8 g/MJ  max 60.~ g/MJ
+          inclusion animal-meals + fish-meals  max 40.~ %
+          cost             max 9.~ EUR/kg
+        """);
   }
 
   private void process() {
-    text.append(
+    text.append("\nprocess\n");
+    own(
         """
-
-        process
-          condition  temperature       80 °C
-          pellet     temperature       82 °C
-          pellet     die               4.0 mm
-          cool       moisture          12 %         accept 11 to 12.5 %
-          pack       bag               25 kg
-          store      shelf-life        90 d
-          store      temperature       20 °C
+          condition  temperature       80.~ °C
+          pellet     temperature       82.~ °C
+          pellet     die               4.0 mm  # ~
+          cool       moisture          12 %         accept 11 to 12.5~ %
+          pack       bag               25 kg   # ~
+          store      shelf-life        90 d    # ~
+          store      temperature       20.~ °C
         """);
   }
 }
