@@ -163,7 +163,7 @@ final class BrokenLimit implements Rule {
   private static boolean untold(Verdict verdict, Contributor largest) {
     return verdict.limit().side() == Bound.Side.MAX
         && verdict.limit().subject().addends().stream()
-            .anyMatch(n -> largest.most().composition().unknown().get(n.index()));
+            .anyMatch(n -> largest.most().composition().isUnknown(n.index()));
   }
 
   private static boolean onlyWhereTold(Verdict verdict) {

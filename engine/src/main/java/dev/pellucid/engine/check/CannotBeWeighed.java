@@ -23,7 +23,7 @@ final class CannotBeWeighed implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.floor().ifPresent(floor -> look(floor, out));
+    recipe.floor().batch().ifPresent(floor -> look(floor, out));
   }
 
   private static void look(WeighedBatch floor, Consumer<Finding> out) {

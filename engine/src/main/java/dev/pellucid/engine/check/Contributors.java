@@ -84,7 +84,7 @@ final class Contributors {
     double amount = 0;
     for (Nutrient nutrient : nutrients) {
       boolean water = feed.nutrients().isMoisture(nutrient.index());
-      boolean open = told && row.composition().maybeMore().get(nutrient.index());
+      boolean open = told && row.composition().mayBeMore(nutrient.index());
       amount += water ? 0 : row.amount(open ? Scenario.EXPECTED : end, nutrient.index());
     }
     return amount;

@@ -53,7 +53,7 @@ final class LabelCannotBeTold implements Rule {
 
   private static List<String> silent(ComputedFeed feed, Nutrient nutrient) {
     return feed.rows().stream()
-        .filter(row -> row.composition().unknown().get(nutrient.index()))
+        .filter(row -> row.composition().isUnknown(nutrient.index()))
         .sorted(Comparator.<Row>comparingDouble(Row::kg).reversed())
         .map(row -> row.ingredient().name())
         .distinct()

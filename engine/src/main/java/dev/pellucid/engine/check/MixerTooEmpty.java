@@ -17,10 +17,11 @@ final class MixerTooEmpty implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    if (recipe.floor().isPresent() && recipe.recipe().batch().isPresent()) {
+    if (recipe.floor().batch().isPresent() && recipe.recipe().batch().isPresent()) {
       BatchSize batch = recipe.recipe().batch().get();
       recipe
           .floor()
+          .batch()
           .get()
           .plan()
           .loads()

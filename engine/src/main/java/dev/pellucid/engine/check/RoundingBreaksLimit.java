@@ -10,6 +10,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A limit that the recipe keeps as written, and no more once its weights are rounded. */
@@ -23,15 +24,16 @@ final class RoundingBreaksLimit implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.floor().ifPresent(floor -> look(recipe, floor, out));
+    recipe.floor().batch().ifPresent(floor -> look(recipe, floor, out));
   }
 
   private static void look(RuleContext recipe, WeighedBatch floor, Remarks out) {
-    for (int i = 0; i < recipe.limits().size(); i++) {
-      LimitStatus written = recipe.limits().get(i);
-      Verdict rounded = floor.asRounded().get(i);
-      if (written.state().isKept() && !rounded.keeps()) {
-        out.accept(finding(recipe, floor, written.verdict(), rounded), written);
+    for (LimitStatus written : recipe.limits()) {
+      if (written.state().isKept()) {
+        Optional<Verdict> rounded = floor.asRounded(written.verdict());
+        if (rounded.isPresent() && !rounded.get().keeps()) {
+          out.accept(finding(recipe, floor, written.verdict(), rounded.get()), written);
+        }
       }
     }
   }

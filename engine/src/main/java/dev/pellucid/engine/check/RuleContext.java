@@ -15,7 +15,7 @@ import java.util.Optional;
  *
  * @param feed absent when something stands in the way of its figures
  * @param judgement how the feed stands; of nothing without feed
- * @param floor the batch as the plant weighs it; absent without feed, batch size or scales
+ * @param floor the batch as the plant weighs it
  * @param day the day of the run
  */
 public record RuleContext(
@@ -24,7 +24,7 @@ public record RuleContext(
     Balances balances,
     Optional<ComputedFeed> feed,
     Judgement judgement,
-    Optional<WeighedBatch> floor,
+    Floor floor,
     LocalDate day) {
 
   /** How the feed stands with each limit on which there is anything told, in their order. */

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.Composition;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.compute.Scenario;
@@ -13,7 +14,6 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -65,8 +65,10 @@ final class UnknownContent implements Rule {
 
     /** What a row does not tell and would have to. */
     Stream<Nutrient> untold(Row row) {
-      BitSet untold = passesBound() ? row.composition().unknown() : row.composition().unbounded();
-      return nutrients(limit()).filter(one -> untold.get(one.index()));
+      Composition told = row.composition();
+      return nutrients(limit())
+          .filter(
+              one -> passesBound() ? told.isUnknown(one.index()) : told.isUnbounded(one.index()));
     }
   }
 

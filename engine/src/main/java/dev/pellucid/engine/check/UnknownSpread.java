@@ -67,6 +67,6 @@ final class UnknownSpread implements Rule {
   }
 
   private static Stream<Nutrient> without(Row row, List<Nutrient> nutrients) {
-    return nutrients.stream().filter(one -> row.composition().spreadUnknown().get(one.index()));
+    return nutrients.stream().filter(one -> row.composition().isSpreadUnknown(one.index()));
   }
 }

@@ -1,18 +1,85 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.data.Plant;
+import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.Verdict;
+import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.weighing.WeighingPlan;
-import java.util.List;
+import dev.pellucid.syntax.Bound;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/**
- * A batch of the recipe as the plant weighs it.
- *
- * @param asRounded one verdict for each limit of the recipe, on the feed as it is weighed after
- *     rounding
- */
-public record WeighedBatch(Plant plant, WeighingPlan plan, List<Verdict> asRounded) {
-  public WeighedBatch {
-    asRounded = List.copyOf(asRounded);
+/** A batch of the recipe as the plant weighs it. */
+public final class WeighedBatch {
+  private final ComputedFeed written;
+  private final Plant plant;
+  private final WeighingPlan plan;
+  private final Weighing rounded;
+
+  /** By what part of it the line is off that is rounded most. */
+  private final double partOff;
+
+  private @Nullable Optional<Readings> asRounded;
+
+  /**
+   * @param written the feed as it is written
+   */
+  WeighedBatch(ComputedFeed written, Plant plant, WeighingPlan plan) {
+    this.written = written;
+    this.plant = plant;
+    this.plan = plan;
+    this.rounded = plan.asRounded(written.recipe());
+    this.partOff = written.weighing().partOff(rounded);
+  }
+
+  /** The plant on whose scales it is weighed. */
+  public Plant plant() {
+    return plant;
+  }
+
+  /** What is weighed. */
+  public WeighingPlan plan() {
+    return plan;
+  }
+
+  /**
+   * How the feed stands with a limit once its weights are rounded, where rounding could break it at
+   * all; else, and where something then stands in the way of its figures, empty.
+   *
+   * @param kept the figure as written, which keeps the limit
+   */
+  Optional<Verdict> asRounded(Verdict kept) {
+    if (isFarFromBound(kept)) {
+      return Optional.empty();
+    }
+    Optional<Readings> readings = asRounded;
+    if (readings == null) {
+      readings = written.weighed(rounded).feed().map(Readings::new);
+      asRounded = readings;
+    }
+    return readings.map(read -> Judge.verdict(read, kept.limit()));
+  }
+
+  /**
+   * Whether no rounding can take a figure past its bound. All that a figure is made of, and all
+   * that it is held over, grows in step with the weights, for steps take up and give off water by
+   * shares of the mass: so neither moves by a larger part than the weight that was rounded most.
+   * Twice that part is left, and only what is nearer to its bound is computed again.
+   */
+  boolean isFarFromBound(Verdict kept) {
+    double part = 2 * partOff;
+    if (part >= 1) {
+      return false;
+    }
+    double times = (1 + part) / (1 - part);
+    double figure = kept.reading().value();
+    double margin = Math.abs(kept.margin()) * times;
+    Limit limit = kept.limit();
+    return limit.side() == Bound.Side.MIN
+        ? Judge.keeps(limit.side(), figure / times - margin, limit.inForce())
+        : Judge.keeps(limit.side(), figure * times + margin, limit.inForce());
   }
 }

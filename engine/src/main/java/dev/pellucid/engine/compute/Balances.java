@@ -17,6 +17,11 @@ public record Balances(Balance expected, Balance poorest, Balance richest, Balan
     };
   }
 
+  /** Whether at the richest end there is overage to be lost. */
+  boolean losesOverage() {
+    return richestLost != richest;
+  }
+
   /** What stands in the way of any figure: the first of expected, poorest, richest. */
   public Optional<Obstacle> obstacle() {
     return expected.obstacle().or(poorest::obstacle).or(richest::obstacle);

@@ -18,7 +18,10 @@ final class Balancing {
   }
 
   Balances of(List<ExplodedLine> leaves) {
-    boolean overage = leaves.stream().anyMatch(leaf -> leaf.richest() > leaf.kg());
+    boolean overage = false;
+    for (ExplodedLine leaf : leaves) {
+      overage |= leaf.richest() > leaf.kg();
+    }
     Balance richest = balance(leaves, Scenario.RICHEST, overage);
     return new Balances(
         balance(leaves, Scenario.EXPECTED, false),

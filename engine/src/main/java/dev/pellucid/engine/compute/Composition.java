@@ -1,7 +1,6 @@
 package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.quantity.Dense;
-import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -16,13 +15,7 @@ import java.util.List;
  * @param net for each nutrient, by how much it moves with each content that is told: 1 with itself
  *     where it is told, the net factors where it follows from others, none where it is unknown. In
  *     gross energy protein stands with 6.4 kJ/g, since what is protein is not carbohydrate
- * @param unknown what is absent and does not follow from what is there
- * @param unbounded what is unknown and nothing bounds: {@code high} is 0 there and means nothing
- * @param maybeMore of what there may be more than expected: what is unknown and has room, what is
- *     told as below a figure, and what follows from these
- * @param maybeLess of what there may be less than expected
- * @param spreadAssumed whose spread is the default of practice
- * @param spreadUnknown who has content and no spread at all
+ * @param untold what is not told of each content
  * @param stability the index of the class in {@link Retentions}, 0 for stable
  * @param decaying what there is of a class other than stable
  * @param derived what follows from nutrients of this ingredient that decay, in an order in which
@@ -34,20 +27,48 @@ public record Composition(
     Dense high,
     Dense spread,
     List<List<Derived.Term>> net,
-    BitSet unknown,
-    BitSet unbounded,
-    BitSet maybeMore,
-    BitSet maybeLess,
-    BitSet spreadAssumed,
-    BitSet spreadUnknown,
+    Untold untold,
     List<Integer> stability,
     List<Decaying> decaying,
     List<Derived> derived) {
   public Composition {
-    net = net.stream().map(List::copyOf).toList();
+    net = List.copyOf(net);
     stability = List.copyOf(stability);
     decaying = List.copyOf(decaying);
     derived = List.copyOf(derived);
+  }
+
+  /** Whether it is absent and does not follow from what is there. */
+  public boolean isUnknown(int nutrient) {
+    return untold.is(Untold.UNKNOWN, nutrient);
+  }
+
+  /** Whether it is unknown and nothing bounds it: {@code high} is 0 there and means nothing. */
+  public boolean isUnbounded(int nutrient) {
+    return untold.is(Untold.UNBOUNDED, nutrient);
+  }
+
+  /**
+   * Whether there may be more than expected: of what is unknown and has room, what is told as below
+   * a figure, and what follows from these.
+   */
+  public boolean mayBeMore(int nutrient) {
+    return untold.is(Untold.MAYBE_MORE, nutrient);
+  }
+
+  /** Whether there may be less than expected. */
+  public boolean mayBeLess(int nutrient) {
+    return untold.is(Untold.MAYBE_LESS, nutrient);
+  }
+
+  /** Whether its spread is the default of practice. */
+  public boolean isSpreadAssumed(int nutrient) {
+    return untold.is(Untold.SPREAD_ASSUMED, nutrient);
+  }
+
+  /** Whether it has content and no spread at all. */
+  public boolean isSpreadUnknown(int nutrient) {
+    return untold.is(Untold.SPREAD_UNKNOWN, nutrient);
   }
 
   /** A nutrient and the class that says what is kept of it. */

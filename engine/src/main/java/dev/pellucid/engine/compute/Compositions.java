@@ -35,9 +35,9 @@ final class Compositions {
   private final Practice practice;
   private final Retentions retentions;
   private final List<Nutrient> derivedInOrder;
-  private final Map<Key, Composition> made = new ConcurrentHashMap<>();
+  private final Map<Made, Fed> made = new ConcurrentHashMap<>();
 
-  private record Key(String ingredient, String lot, String species, ProcessKind kind) {}
+  private record Made(String species, ProcessKind kind) {}
 
   Compositions(Nutrients nutrients, Practice practice, Retentions retentions) {
     this.nutrients = nutrients;
@@ -46,16 +46,38 @@ final class Compositions {
     this.derivedInOrder = inOrder(nutrients);
   }
 
-  Composition of(Ingredient ingredient, Optional<Species> species, ProcessKind kind) {
-    Key key =
-        new Key(ingredient.name(), ingredient.lot(), species.map(Species::name).orElse(""), kind);
-    Composition known = made.get(key);
-    if (known != null) {
+  /** Those of a feed for one species and of one kind of process. */
+  Fed fed(Optional<Species> species, ProcessKind kind) {
+    Made key = new Made(species.map(Species::name).orElse(""), kind);
+    Fed known = made.get(key);
+    if (known == null) {
+      known = new Fed(species, kind);
+      made.put(key, known);
+    }
+    return known;
+  }
+
+  /** The compositions for one species and one kind of process. */
+  final class Fed {
+    private final Optional<Species> species;
+    private final ProcessKind kind;
+    private final Map<String, Composition> byLot = new ConcurrentHashMap<>();
+
+    private Fed(Optional<Species> species, ProcessKind kind) {
+      this.species = species;
+      this.kind = kind;
+    }
+
+    Composition of(Ingredient ingredient) {
+      String lot = ingredient.lot();
+      String key = lot.isEmpty() ? ingredient.name() : ingredient.name() + '\n' + lot;
+      Composition known = byLot.get(key);
+      if (known == null) {
+        known = new Work(ingredient, species, kind).done();
+        byLot.put(key, known);
+      }
       return known;
     }
-    Composition composition = new Work(ingredient, species, kind).done();
-    made.put(key, composition);
-    return composition;
   }
 
   /** Those that follow from others, each after those it follows from. */
@@ -125,15 +147,20 @@ final class Compositions {
           Dense.of(high),
           Dense.of(spread),
           net,
-          unknown,
-          unbounded,
-          apart(expected, high, unseen()),
-          apart(low, expected, new BitSet()),
-          spreadAssumed,
-          spreadUnknown,
+          untold(),
           classes,
           decaying,
           followingFrom(decaying));
+    }
+
+    private Untold untold() {
+      return new Untold(nutrients.count())
+          .with(Untold.UNKNOWN, unknown)
+          .with(Untold.UNBOUNDED, unbounded)
+          .with(Untold.MAYBE_MORE, apart(expected, high, unseen()))
+          .with(Untold.MAYBE_LESS, apart(low, expected, new BitSet()))
+          .with(Untold.SPREAD_ASSUMED, spreadAssumed)
+          .with(Untold.SPREAD_UNKNOWN, spreadUnknown);
     }
 
     /**
@@ -306,7 +333,7 @@ final class Compositions {
               terms.add(new Composition.Derived.Term(factor, content));
             }
           });
-      return terms;
+      return List.copyOf(terms);
     }
 
     /** A whole is bounded before its parts; what is part of the boundless is boundless too. */

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.data.Nutrients;
+import dev.pellucid.engine.quantity.Sum;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -40,7 +41,10 @@ public record ComputedFeed(
    * once more.
    */
   public Computation weighed(Weighing other) {
-    List<ExplodedLine> leaves = rows.stream().map(row -> other.of(row.leaf())).toList();
+    List<ExplodedLine> leaves = new ArrayList<>(rows.size());
+    for (Row row : rows) {
+      leaves.add(other.of(row.leaf()));
+    }
     Balancing balancing = new Balancing(recipe.process(), nutrients, surroundings);
     Balances anew = balancing.of(leaves);
     return new Computation(
@@ -102,11 +106,8 @@ public record ComputedFeed(
    * the feed to a moisture of its own leaves no trace of its water.
    */
   public boolean keepsItsWater(Row row) {
-    return balances
-        .expected()
-        .moistureSet()
-        .map(set -> row.line().place() == Place.COAT && !set.coated())
-        .orElse(true);
+    Optional<Balance.MoistureSet> set = balances.expected().moistureSet();
+    return set.isEmpty() || (row.line().place() == Place.COAT && !set.get().coated());
   }
 
   /** Out of a dryer the feed holds most water where all else is poorest, without one it varies. */
@@ -141,6 +142,10 @@ public record ComputedFeed(
 
   /** Money per 100 kg of recipe, handling overage included. */
   public double costPer100() {
-    return rows.stream().mapToDouble(Row::money).sum();
+    Sum money = new Sum();
+    for (Row row : rows) {
+      money.add(row.money());
+    }
+    return money.total();
   }
 }

@@ -1,10 +1,6 @@
 package dev.pellucid.engine.compute;
 
 import java.util.Arrays;
-import java.util.SortedMap;
-import java.util.SortedSet;
-import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * How far a figure of a feed moves from lot to lot: one standard deviation, in the amounts of 100
@@ -28,6 +24,8 @@ import java.util.TreeSet;
  * before it. It varies within what the step takes, and minima and maxima are judged at its ends.
  */
 final class Deviations {
+  private static final double[] NOTHING = {};
+
   private final ComputedFeed feed;
 
   /** For each row a place of its ingredient, the same for all its rows; empty until needed. */
@@ -40,7 +38,7 @@ final class Deviations {
   /** Of a sum of nutrients, read at one end in the mass of another. */
   double ofSum(int[] nutrients, Scenario content, Scenario mass) {
     double[] byIngredient = new double[feed.rows().size()];
-    for (double[] moved : moves(nutrients, content, mass).values()) {
+    for (double[] moved : moves(nutrients, content, mass)) {
       for (int i = 0; i < moved.length; i++) {
         byIngredient[i] += Math.abs(moved[i]);
       }
@@ -54,21 +52,19 @@ final class Deviations {
    */
   double ofRatio(
       int[] upper, Scenario above, int[] lower, Scenario below, Scenario mass, double quotient) {
-    SortedMap<Integer, double[]> over = moves(upper, above, mass);
-    SortedMap<Integer, double[]> under = moves(lower, below, mass);
-    SortedSet<Integer> contents = new TreeSet<>(over.keySet());
-    contents.addAll(under.keySet());
-    int ingredients = feed.rows().size();
-    double[] none = new double[ingredients];
-    double[] aboveAlone = new double[ingredients];
-    double[] belowAlone = new double[ingredients];
-    double[] both = new double[ingredients];
-    for (int content : contents) {
-      double[] up = over.getOrDefault(content, none);
-      double[] down = under.getOrDefault(content, none);
-      for (int i = 0; i < ingredients; i++) {
-        double[] side = down[i] == 0 ? aboveAlone : up[i] == 0 ? belowAlone : both;
-        side[i] += Math.abs(up[i] - quotient * down[i]);
+    double[][] over = moves(upper, above, mass);
+    double[][] under = moves(lower, below, mass);
+    double[] aboveAlone = new double[feed.rows().size()];
+    double[] belowAlone = new double[aboveAlone.length];
+    double[] both = new double[aboveAlone.length];
+    for (int content = 0; content < over.length; content++) {
+      double[] up = over[content];
+      double[] down = under[content];
+      for (int i = 0; i < Math.max(up.length, down.length); i++) {
+        double raises = i < up.length ? up[i] : 0;
+        double lowers = i < down.length ? down[i] : 0;
+        double[] side = lowers == 0 ? aboveAlone : raises == 0 ? belowAlone : both;
+        side[i] += Math.abs(raises - quotient * lowers);
       }
     }
     return Math.hypot(root(both), Math.hypot(root(aboveAlone), root(belowAlone)));
@@ -84,10 +80,12 @@ final class Deviations {
 
   /**
    * By each content that is told, how far one standard deviation of it in each ingredient moves the
-   * sum; with a sign, for it may enter the sum on two ways.
+   * sum; with a sign, for it may enter the sum on two ways. Of a content that does not move it
+   * there is nothing.
    */
-  private SortedMap<Integer, double[]> moves(int[] nutrients, Scenario content, Scenario mass) {
-    SortedMap<Integer, double[]> moves = new TreeMap<>();
+  private double[][] moves(int[] nutrients, Scenario content, Scenario mass) {
+    double[][] moves = new double[feed.nutrients().count()][];
+    Arrays.fill(moves, NOTHING);
     int[] ingredientOf = ingredientOf();
     for (int i = 0; i < ingredientOf.length; i++) {
       Row row = feed.rows().get(i);
@@ -96,10 +94,11 @@ final class Deviations {
           continue;
         }
         for (Composition.Derived.Term term : row.composition().net().get(nutrient)) {
-          double told = row.told(content, mass, term.nutrient());
-          double[] moved =
-              moves.computeIfAbsent(term.nutrient(), any -> new double[ingredientOf.length]);
-          moved[ingredientOf[i]] += term.factor() * told;
+          int moving = term.nutrient();
+          if (moves[moving].length == 0) {
+            moves[moving] = new double[ingredientOf.length];
+          }
+          moves[moving][ingredientOf[i]] += term.factor() * row.told(content, mass, moving);
         }
       }
     }

@@ -1,17 +1,17 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.quantity.Sum;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Optional;
 
 /** A line opened down to its ingredients, through premixes in premixes. */
 final class Explosion {
   private final Line line;
-  private final Function<Ingredient, Composition> compositions;
+  private final Compositions.Fed compositions;
   private final List<ExplodedLine> leaves;
 
   /** What was opened on the way down. */
@@ -39,7 +39,7 @@ final class Explosion {
   /**
    * @param leaves takes what is found
    */
-  Explosion(Line line, Function<Ingredient, Composition> compositions, List<ExplodedLine> leaves) {
+  Explosion(Line line, Compositions.Fed compositions, List<ExplodedLine> leaves) {
     this.line = line;
     this.compositions = compositions;
     this.leaves = leaves;
@@ -50,19 +50,26 @@ final class Explosion {
   }
 
   private void open(Material material, Way way, double kg, double richest) {
-    material.single().ifPresent(single -> leaves.add(leaf(single, way, kg, richest)));
+    Optional<Material.Single> single = material.single();
+    if (single.isPresent()) {
+      leaves.add(leaf(single.get(), way, kg, richest));
+      return;
+    }
     List<ResolvedPremix.Part> parts = material.parts();
-    double whole = 1 + parts.stream().mapToDouble(part -> part.onTop().part()).sum();
+    Sum onTop = new Sum();
+    for (ResolvedPremix.Part part : parts) {
+      onTop.add(part.onTop().part());
+    }
     for (ResolvedPremix.Part part : parts) {
       double share = part.share().part();
-      double most = Math.max(share, (share + part.onTop().part()) / whole);
+      double most = Math.max(share, (share + part.onTop().part()) / (1 + onTop.total()));
       Way down = way.into(part.material(), new ExplodedLine.Taken(share, most));
       open(part.material(), down, kg * share, richest * most);
     }
   }
 
   private ExplodedLine leaf(Material.Single single, Way way, double kg, double richest) {
-    Composition composition = compositions.apply(single.ingredient());
+    Composition composition = compositions.of(single.ingredient());
     return new ExplodedLine(
         line, way.path(), single, composition, way.through(), way.taken(), kg, richest);
   }

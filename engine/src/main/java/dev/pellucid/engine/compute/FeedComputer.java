@@ -1,6 +1,5 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.data.Digestibility.ProcessKind;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -40,14 +39,23 @@ public final class FeedComputer {
    * yield; where overage per weighing hangs on it, the feed is weighed again.
    */
   public Computation compute(ResolvedRecipe recipe) {
-    double kg = recipe.batch().map(BatchSize::kg).orElse(UNTOLD_KG);
+    Optional<BatchSize> size = recipe.batch();
+    double kg = size.isPresent() ? size.get().kg() : UNTOLD_KG;
     Computation first = compute(recipe, Weighing.of(recipe, kg));
-    boolean changes =
-        recipe.batch().filter(size -> size.basis() == BatchBasis.FINISHED).isPresent()
-            && recipe.lines().stream().anyMatch(line -> line.kgPerWeighing() > 0);
-    return changes
-        ? first.feed().map(feed -> feed.weighed(Weighing.of(feed))).orElse(first)
+    boolean finished = size.isPresent() && size.get().basis() == BatchBasis.FINISHED;
+    return finished && first.feed().isPresent() && isTakenAtEachWeighing(recipe)
+        ? first.feed().get().weighed(Weighing.of(first.feed().get()))
         : first;
+  }
+
+  /** Whether of some line so much is weighed on top each time, whatever the batch. */
+  private static boolean isTakenAtEachWeighing(ResolvedRecipe recipe) {
+    for (Line line : recipe.lines()) {
+      if (line.kgPerWeighing() > 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A recipe as it is weighed. */
@@ -84,12 +92,11 @@ public final class FeedComputer {
       FeedYield feedYield) {
     boolean stored = recipe.process().has(Step.STORE);
     RowMaker maker = new RowMaker(keeping, stored);
-    List<Retained> kept = leaves.stream().map(maker::kept).toList();
-    List<Retained> without = kept;
-    if (!keeping.gaps().isEmpty()) {
-      RowMaker other = new RowMaker(keeping.asIfGapsKeptAll(), stored);
-      without = leaves.stream().map(other::kept).toList();
-    }
+    List<Retained> kept = maker.kept(leaves);
+    List<Retained> without =
+        keeping.gaps().isEmpty()
+            ? kept
+            : new RowMaker(keeping.asIfGapsKeptAll(), stored).kept(leaves);
     List<Row> rows = new ArrayList<>(leaves.size());
     for (int i = 0; i < leaves.size(); i++) {
       rows.add(new Row(leaves.get(i), kept.get(i), without.get(i), feedYield));
@@ -99,17 +106,19 @@ public final class FeedComputer {
 
   private static List<String> unpriced(List<Row> rows) {
     TreeSet<String> names = new TreeSet<>();
-    rows.stream()
-        .filter(row -> row.price().isEmpty())
-        .forEach(row -> names.add(row.ingredient().name()));
+    for (Row row : rows) {
+      if (row.price().isEmpty()) {
+        names.add(row.ingredient().name());
+      }
+    }
     return List.copyOf(names);
   }
 
   private List<ExplodedLine> leaves(ResolvedRecipe recipe, Weighing weighing) {
-    ProcessKind kind = recipe.process().kind();
+    Compositions.Fed fed = compositions.fed(recipe.species(), recipe.process().kind());
     List<ExplodedLine> leaves = new ArrayList<>();
     for (Line line : recipe.lines()) {
-      new Explosion(line, one -> compositions.of(one, recipe.species(), kind), leaves)
+      new Explosion(line, fed, leaves)
           .open(line.material(), weighing.inFeed().get(line.index()), weighing.richest(line));
     }
     return leaves;

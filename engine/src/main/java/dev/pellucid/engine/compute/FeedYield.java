@@ -1,5 +1,6 @@
 package dev.pellucid.engine.compute;
 
+import dev.pellucid.engine.quantity.Sum;
 import java.util.List;
 
 /**
@@ -11,8 +12,11 @@ import java.util.List;
 record FeedYield(int moisture, double dryMatter, double finished) {
 
   static FeedYield of(List<ExplodedLine> leaves, int moisture, Balance expected) {
-    double dryMatter = leaves.stream().mapToDouble(leaf -> dryMatter(leaf, moisture)).sum();
-    return new FeedYield(moisture, dryMatter, expected.finished());
+    Sum dryMatter = new Sum();
+    for (ExplodedLine leaf : leaves) {
+      dryMatter.add(dryMatter(leaf, moisture));
+    }
+    return new FeedYield(moisture, dryMatter.total(), expected.finished());
   }
 
   static double dryMatter(ExplodedLine leaf, int moisture) {

@@ -78,7 +78,7 @@ public final class Finished {
     Optional<Source> source = ingredient.contents().stream().map(ContentBlock::source).findFirst();
     Map<String, Content> contents = new HashMap<>();
     for (Nutrient nutrient : feed.nutrients().inOrder()) {
-      boolean told = !row.composition().unknown().get(nutrient.index());
+      boolean told = !row.composition().isUnknown(nutrient.index());
       if (told && nutrient.formula().isEmpty() && source.isPresent()) {
         contents.put(nutrient.name(), content(row, nutrient, source.get()));
       }
@@ -107,8 +107,7 @@ public final class Finished {
         open
             ? Math.max(value, row.amount(Scenario.RICHEST, Scenario.EXPECTED, index) / per)
             : value;
-    boolean spread =
-        !composition.spreadUnknown().get(index) && !composition.spreadAssumed().get(index);
+    boolean spread = !composition.isSpreadUnknown(index) && !composition.isSpreadAssumed(index);
     OptionalDouble deviation =
         spread ? OptionalDouble.of(row.deviation(index) / per) : OptionalDouble.empty();
     return content(value, most, deviation, row, source);

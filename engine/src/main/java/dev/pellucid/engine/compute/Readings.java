@@ -2,11 +2,11 @@ package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
+import dev.pellucid.engine.quantity.Sum;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -15,23 +15,28 @@ import java.util.List;
  * <p>How a figure varies from lot to lot is worked out in {@link Deviations}.
  */
 public final class Readings {
-  private final ComputedFeed feed;
+  /** Beside what {@link Untold} tells: something is not told, and there is room for it. */
+  private static final int ROOM_UNTOLD = 64;
 
-  /** What some row does not tell, or only in part. */
-  private final BitSet gaps = new BitSet();
+  private final ComputedFeed feed;
+  private final Row[] rows;
+
+  /** Of each nutrient, what some row that goes into the feed leaves open. */
+  private final byte[] open;
 
   private final Deviations deviations;
 
   public Readings(ComputedFeed feed) {
     this.feed = feed;
+    this.rows = feed.rows().toArray(new Row[0]);
+    this.open = new byte[feed.nutrients().count()];
     this.deviations = new Deviations(feed);
-    for (Row row : feed.rows()) {
+    for (Row row : rows) {
       if (row.kg(Scenario.RICHEST) != 0) {
-        gaps.or(row.composition().unknown());
-        gaps.or(row.composition().unbounded());
-        gaps.or(row.composition().maybeMore());
-        gaps.or(row.composition().maybeLess());
-        gaps.or(row.composition().spreadUnknown());
+        Untold untold = row.composition().untold();
+        for (int i = 0; i < open.length; i++) {
+          open[i] |= (byte) untold.of(i);
+        }
       }
     }
   }
@@ -73,16 +78,32 @@ public final class Readings {
    */
   public boolean isTold(Subject subject) {
     List<Nutrient> addends = subject.addends();
-    return addends.isEmpty() || addends.stream().anyMatch(one -> !one.whereTold() || isTold(one));
+    for (Nutrient one : addends) {
+      if (!one.whereTold() || isTold(one)) {
+        return true;
+      }
+    }
+    return addends.isEmpty();
   }
 
   private boolean isTold(Nutrient one) {
-    return feed.rows().stream().anyMatch(row -> !row.composition().unknown().get(one.index()));
+    for (Row row : rows) {
+      if (!row.composition().isUnknown(one.index())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The share of the weighed feed that these ingredients, groups or codes make up. */
   public double inclusion(List<String> names) {
-    return feed.rows().stream().filter(row -> isOneOf(row, names)).mapToDouble(Row::kg).sum() / 100;
+    Sum kg = new Sum();
+    for (Row row : rows) {
+      if (isOneOf(row, names)) {
+        kg.add(row.kg());
+      }
+    }
+    return kg.total() / 100;
   }
 
   /** Whether a row comes from one of these ingredients, groups or codes. */
@@ -102,7 +123,7 @@ public final class Readings {
   private Reading sum(int[] nutrients, Basis basis, Scenario end, boolean spread) {
     Balances balances = feed.balances();
     Reading with = sum(nutrients, basis, end, end, balances.at(end), spread);
-    if (end != Scenario.RICHEST || balances.richestLost().equals(balances.richest())) {
+    if (end != Scenario.RICHEST || !balances.losesOverage()) {
       return with;
     }
     Reading lost = sum(nutrients, basis, end, Scenario.POOREST, balances.richestLost(), spread);
@@ -215,8 +236,12 @@ public final class Readings {
     for (int index : nutrients) {
       if (feed.nutrients().isMoisture(index)) {
         amount += feed.content(water(which, content, index), index) * finished;
+      } else if (which == Counting.AT_BOUNDS) {
+        for (Row row : rows) {
+          amount += row.amount(content, mass, index);
+        }
       } else {
-        for (Row row : feed.rows()) {
+        for (Row row : rows) {
           amount += row.amount(end(which, row, content, index), mass, index);
         }
       }
@@ -225,22 +250,25 @@ public final class Readings {
   }
 
   private Scenario water(Counting which, Scenario content, int moisture) {
-    boolean open =
-        feed.rows().stream()
-            .filter(feed::keepsItsWater)
-            .anyMatch(row -> end(which, row, content, moisture) != content);
-    return open ? Scenario.EXPECTED : content;
+    if (which != Counting.AT_BOUNDS) {
+      for (Row row : rows) {
+        if (end(which, row, content, moisture) != content && feed.keepsItsWater(row)) {
+          return Scenario.EXPECTED;
+        }
+      }
+    }
+    return content;
   }
 
   private static Scenario end(Counting which, Row row, Scenario content, int nutrient) {
     Composition composition = row.composition();
     return switch (which) {
       case AT_BOUNDS -> content;
-      case TOLD -> composition.unknown().get(nutrient) ? Scenario.EXPECTED : content;
+      case TOLD -> composition.isUnknown(nutrient) ? Scenario.EXPECTED : content;
       case SURE ->
-          content == Scenario.RICHEST && composition.maybeLess().get(nutrient)
+          content == Scenario.RICHEST && composition.mayBeLess(nutrient)
               ? Scenario.POOREST
-              : composition.maybeMore().get(nutrient) || composition.maybeLess().get(nutrient)
+              : composition.mayBeMore(nutrient) || composition.mayBeLess(nutrient)
                   ? Scenario.EXPECTED
                   : content;
     };
@@ -252,7 +280,7 @@ public final class Readings {
 
   private boolean hasGap(int[] nutrients) {
     for (int nutrient : nutrients) {
-      if (gaps.get(nutrient)) {
+      if ((open[nutrient] & Untold.ANY) != 0) {
         return true;
       }
     }
@@ -266,29 +294,37 @@ public final class Readings {
   }
 
   private Gaps found(int[] nutrients, Scenario end) {
-    boolean spreadUnknown = false;
-    boolean unbounded = false;
-    boolean more = false;
-    boolean less = false;
+    int all = 0;
     double unknown = 0;
     double whole = 0;
-    for (Row row : feed.rows()) {
-      whole += row.kg(end);
-      if (row.kg(Scenario.RICHEST) == 0) {
-        continue;
+    for (Row row : rows) {
+      double kg = row.kg(end);
+      whole += kg;
+      if (row.kg(Scenario.RICHEST) != 0) {
+        int answers = answers(row, nutrients);
+        all |= answers;
+        unknown += (answers & ROOM_UNTOLD) != 0 ? kg : 0;
       }
-      boolean untold = false;
-      for (int index : nutrients) {
-        untold |=
-            row.composition().unknown().get(index) && row.composition().maybeMore().get(index);
-        unbounded |= row.composition().unbounded().get(index);
-        spreadUnknown |= row.composition().spreadUnknown().get(index);
-        more |= row.composition().maybeMore().get(index) && counts(row, index);
-        less |= row.composition().maybeLess().get(index) && counts(row, index);
-      }
-      unknown += untold ? row.kg(end) : 0;
     }
-    return new Gaps(spreadUnknown, unbounded, more, less, whole > 0 ? unknown / whole : 0);
+    return new Gaps(
+        (all & Untold.SPREAD_UNKNOWN) != 0,
+        (all & Untold.UNBOUNDED) != 0,
+        (all & Untold.MAYBE_MORE) != 0,
+        (all & Untold.MAYBE_LESS) != 0,
+        whole > 0 ? unknown / whole : 0);
+  }
+
+  /** What a row leaves open of some nutrients together. */
+  private int answers(Row row, int[] nutrients) {
+    Untold untold = row.composition().untold();
+    int all = 0;
+    for (int index : nutrients) {
+      int answers = untold.of(index);
+      int both = Untold.UNKNOWN | Untold.MAYBE_MORE;
+      all |= (answers & both) == both ? ROOM_UNTOLD : 0;
+      all |= counts(row, index) ? answers : answers & ~(Untold.MAYBE_MORE | Untold.MAYBE_LESS);
+    }
+    return all;
   }
 
   /** Whether the content of a row reaches the figure at all; water may go off. */

@@ -15,10 +15,6 @@ record Retained(Dense expected, Dense poorest, Dense richest, Dense spread) {
   }
 
   Dense at(Scenario end) {
-    return switch (end) {
-      case EXPECTED -> expected;
-      case POOREST -> poorest;
-      case RICHEST -> richest;
-    };
+    return end == Scenario.EXPECTED ? expected : end == Scenario.POOREST ? poorest : richest;
   }
 }

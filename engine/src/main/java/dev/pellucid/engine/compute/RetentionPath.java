@@ -8,6 +8,7 @@ import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -40,11 +41,12 @@ final class RetentionPath {
     this.passes = passes;
     this.storageTemperatureUntold = airTemperature;
     this.leftInGap = leftInGap;
-    this.heatings =
-        passes.inOrder().stream()
-            .filter(pass -> pass.step().destroys())
-            .map(pass -> new Heating(pass, pass.setting(Property.TEMPERATURE)))
-            .toList();
+    this.heatings = new ArrayList<>();
+    for (Pass pass : passes.inOrder()) {
+      if (pass.step().destroys()) {
+        heatings.add(new Heating(pass, pass.setting(Property.TEMPERATURE)));
+      }
+    }
   }
 
   /** The same if every step of which nothing is told kept all. */

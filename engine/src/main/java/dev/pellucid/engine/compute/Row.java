@@ -77,7 +77,8 @@ public final class Row {
 
   /** What all of it costs, handling overage included; nothing where it has no price. */
   public double money() {
-    return price().map(price -> price.perKg() * kgRichest()).orElse(0.0);
+    Optional<Price> price = price();
+    return price.isPresent() ? price.get().perKg() * kgRichest() : 0;
   }
 
   /** The mass in the feed, handling overage lost. */

@@ -3,29 +3,42 @@ package dev.pellucid.engine.compute;
 import dev.pellucid.engine.quantity.Dense;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedPremix;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What a leaf keeps of each nutrient on its way. */
 final class RowMaker {
   private final RetentionPath keeping;
   private final boolean stored;
-  private final Map<Way, @Nullable Parts[]> known = new HashMap<>();
+  private final int classes;
+  private final @Nullable Parts[] inTheMix;
+  private final @Nullable Parts[] inTheCoat;
+  private final Map<String, @Nullable Parts[]> inPremixes = new HashMap<>();
 
   RowMaker(RetentionPath keeping, boolean stored) {
     this.keeping = keeping;
     this.stored = stored;
+    this.classes = keeping.classes();
+    this.inTheMix = new @Nullable Parts[classes];
+    this.inTheCoat = new @Nullable Parts[classes];
   }
-
-  /** A way through premixes and process, which every stability class takes differently. */
-  private record Way(boolean heated, String premixes) {}
 
   /** The parts kept: fresh for what is expected and for the richest, stored for the poorest. */
   private record Parts(double expected, double poorest, double richest) {}
 
-  Retained kept(ExplodedLine leaf) {
+  /** What each keeps, in their order. */
+  List<Retained> kept(List<ExplodedLine> leaves) {
+    List<Retained> kept = new ArrayList<>(leaves.size());
+    for (ExplodedLine leaf : leaves) {
+      kept.add(kept(leaf));
+    }
+    return kept;
+  }
+
+  private Retained kept(ExplodedLine leaf) {
     Composition composition = leaf.composition();
     return composition.decaying().isEmpty() ? Retained.all(composition) : kept(composition, leaf);
   }
@@ -44,8 +57,10 @@ final class RowMaker {
       richest[i] *= parts.richest();
       spread[i] *= parts.expected();
     }
-    composition.derived().forEach(d -> expected[d.nutrient()] = d.value(expected, expected));
-    composition.derived().forEach(d -> derivePair(d, poorest, richest));
+    for (Composition.Derived derived : composition.derived()) {
+      expected[derived.nutrient()] = derived.value(expected, expected);
+      derivePair(derived, poorest, richest);
+    }
     return new Retained(Dense.of(expected), Dense.of(poorest), Dense.of(richest), Dense.of(spread));
   }
 
@@ -56,16 +71,17 @@ final class RowMaker {
     richest[d.nutrient()] = Math.max(low, high);
   }
 
+  /** What all leaves on one way keep by class; most come through no premix. */
   private @Nullable Parts[] onTheWay(ExplodedLine leaf) {
-    Way way = new Way(leaf.line().place() == Place.MIX, premixes(leaf));
-    return known.computeIfAbsent(way, w -> new @Nullable Parts[keeping.classes()]);
-  }
-
-  private static String premixes(ExplodedLine leaf) {
+    boolean heated = leaf.line().place() == Place.MIX;
     if (leaf.through().isEmpty()) {
-      return "";
+      return heated ? inTheMix : inTheCoat;
     }
-    return leaf.through().stream().map(ResolvedPremix::code).collect(Collectors.joining(">"));
+    StringBuilder way = new StringBuilder(heated ? "heated" : "");
+    for (ResolvedPremix premix : leaf.through()) {
+      way.append('>').append(premix.code());
+    }
+    return inPremixes.computeIfAbsent(way.toString(), any -> new @Nullable Parts[classes]);
   }
 
   private Parts parts(int stability, ExplodedLine leaf, @Nullable Parts[] onTheWay) {

@@ -18,6 +18,7 @@ public final class Nutrients {
   private final List<Nutrient> inOrder;
   private final Map<String, Nutrient> byName = new HashMap<>();
   private final List<String> mendFirst;
+  private final int moisture;
 
   /**
    * @param mendFirst the files to be mended before any feed can be computed; none where all is well
@@ -34,6 +35,7 @@ public final class Nutrients {
     if (mendFirst.isEmpty() && !byName.containsKey(MOISTURE)) {
       throw new IllegalArgumentException("no moisture, and no file to be mended for it");
     }
+    this.moisture = moisture().map(Nutrient::index).orElse(-1);
   }
 
   public int count() {
@@ -63,7 +65,7 @@ public final class Nutrients {
 
   /** Whether this is the place of {@link #MOISTURE}. */
   public boolean isMoisture(int index) {
-    return at(index).name().equals(MOISTURE);
+    return index == moisture;
   }
 
   /** The files to be mended before any feed can be computed; none where all is well. */

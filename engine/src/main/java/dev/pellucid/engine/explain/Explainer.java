@@ -20,7 +20,6 @@ import dev.pellucid.measure.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -96,8 +95,8 @@ public final class Explainer {
         parts,
         silent(sum, false),
         silent(sum, true),
-        varying(sum, composition -> composition.spreadAssumed()),
-        varying(sum, composition -> composition.spreadUnknown()),
+        varying(sum, Composition::isSpreadAssumed),
+        varying(sum, Composition::isSpreadUnknown),
         sum.nutrients().stream().flatMap(one -> formula(one).stream()).toList());
   }
 
@@ -161,8 +160,8 @@ public final class Explainer {
     return sum.nutrients().stream()
         .anyMatch(
             one ->
-                row.composition().unknown().get(one.index())
-                    || row.composition().maybeMore().get(one.index()));
+                row.composition().isUnknown(one.index())
+                    || row.composition().mayBeMore(one.index()));
   }
 
   private static double amount(Row row, List<Nutrient> nutrients) {
@@ -173,14 +172,18 @@ public final class Explainer {
     return deviation > 0 ? Figures.visible(unit.fromBase(deviation), decimals) : "";
   }
 
+  /** Something that holds of the content of an ingredient. */
+  private interface Which {
+    boolean is(Composition composition, int nutrient);
+  }
+
   /** Ingredients that bring something and of whose deviation something is to be said. */
-  private List<String> varying(Subject.Nutrients sum, Function<Composition, BitSet> which) {
+  private List<String> varying(Subject.Nutrients sum, Which which) {
     return largestFirst(row -> amount(row, brings(row, sum))).stream()
         .filter(row -> amount(row, brings(row, sum)) > 0)
         .filter(
             row ->
-                brings(row, sum).stream()
-                    .anyMatch(one -> which.apply(row.composition()).get(one.index())))
+                brings(row, sum).stream().anyMatch(one -> which.is(row.composition(), one.index())))
         .map(row -> row.ingredient().name())
         .distinct()
         .toList();
@@ -194,7 +197,7 @@ public final class Explainer {
               .map(Explainer::written)
               .orElseGet(
                   () ->
-                      row.composition().unknown().get(one.index())
+                      row.composition().isUnknown(one.index())
                           ? "not told"
                           : Figures.plain(row.composition().expected().at(one.index()), one.unit())
                               + " by its formula"));

@@ -16,15 +16,6 @@ public final class Judge {
     return new Judging(feed).limits();
   }
 
-  /** The figures alone that are judged, one verdict for each such limit. */
-  public static List<Verdict> verdicts(ComputedFeed feed) {
-    Readings readings = new Readings(feed);
-    return feed.recipe().limits().stream()
-        .filter(limit -> readings.isTold(limit.subject()))
-        .map(limit -> verdict(readings, limit))
-        .toList();
-  }
-
   /** One limit against the figures of a feed. */
   public static Verdict verdict(Readings readings, Limit limit) {
     boolean spread = limit.inBatches().isPresent();

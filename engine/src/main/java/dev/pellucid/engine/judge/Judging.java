@@ -1,13 +1,12 @@
 package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.compute.Reading;
 import dev.pellucid.engine.compute.Readings;
-import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.judge.LimitStatus.State;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.syntax.Bound;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,33 +30,32 @@ final class Judging {
   }
 
   List<LimitStatus> limits() {
-    return feed.recipe().limits().stream()
-        .filter(limit -> readings.isTold(limit.subject()))
-        .map(this::status)
-        .toList();
+    List<Limit> limits = feed.recipe().limits();
+    List<LimitStatus> told = new ArrayList<>(limits.size());
+    for (Limit limit : limits) {
+      if (readings.isTold(limit.subject())) {
+        told.add(status(limit));
+      }
+    }
+    return told;
   }
 
   private LimitStatus status(Limit limit) {
     Verdict verdict = Judge.verdict(readings, limit);
-    Reading expected = readings.at(limit.subject(), limit.basis(), Scenario.EXPECTED);
     return limit.waiver().isEmpty()
-        ? status(verdict, expected, Optional.empty())
-        : status(
-            verdict,
-            expected,
-            Optional.of(status(verdict.withoutWaiver(), expected, Optional.empty())));
+        ? status(verdict, Optional.empty())
+        : status(verdict, Optional.of(status(verdict.withoutWaiver(), Optional.empty())));
   }
 
-  private LimitStatus status(
-      Verdict verdict, Reading expected, Optional<LimitStatus> withoutWaiver) {
+  private LimitStatus status(Verdict verdict, Optional<LimitStatus> withoutWaiver) {
     if (verdict.keeps()) {
-      boolean alone = withoutWaiver.filter(one -> !one.verdict().keeps()).isPresent();
+      boolean alone = withoutWaiver.isPresent() && !withoutWaiver.get().verdict().keeps();
       return new LimitStatus(
-          verdict, expected, kept(verdict, alone), OptionalDouble.empty(), withoutWaiver);
+          verdict, readings, kept(verdict, alone), OptionalDouble.empty(), withoutWaiver);
     }
     OptionalDouble lost = keptWithoutOverage(verdict);
     State state = lost.isPresent() ? State.BROKEN_BY_OVERAGE : notKept(verdict);
-    return new LimitStatus(verdict, expected, state, lost, withoutWaiver);
+    return new LimitStatus(verdict, readings, state, lost, withoutWaiver);
   }
 
   private static State kept(Verdict verdict, boolean byWaiverAlone) {

@@ -29,7 +29,7 @@ record LabelContent(double fresh, double stored, double untold, boolean unknown)
     for (Row row : feed.rows()) {
       decays |= row.composition().stability().get(index) != 0;
       stored += row.amount(Scenario.POOREST, index);
-      if (row.composition().unknown().get(index) && row.kg() > 0) {
+      if (row.composition().isUnknown(index) && row.kg() > 0) {
         unknown = true;
         untold += row.amount(Scenario.RICHEST, index) * row.kg() / row.kgRichest();
       }

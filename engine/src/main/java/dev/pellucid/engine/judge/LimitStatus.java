@@ -1,6 +1,8 @@
 package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.Reading;
+import dev.pellucid.engine.compute.Readings;
+import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.resolve.Limit;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,7 +11,7 @@ import java.util.OptionalDouble;
  * How a feed stands with one limit.
  *
  * @param verdict the figure that is judged, and where
- * @param expected the same figure on target and fresh, on average
+ * @param readings of the feed
  * @param withoutOverage the judged figure with all handling overage lost; only where the overage
  *     alone breaks the limit
  * @param withoutWaiver how it would stand with the bound that a waiver stands in for; only where
@@ -17,7 +19,7 @@ import java.util.OptionalDouble;
  */
 public record LimitStatus(
     Verdict verdict,
-    Reading expected,
+    Readings readings,
     State state,
     OptionalDouble withoutOverage,
     Optional<LimitStatus> withoutWaiver) {
@@ -91,6 +93,11 @@ public record LimitStatus(
 
   public Limit limit() {
     return verdict.limit();
+  }
+
+  /** The figure on target and fresh, on average. */
+  public Reading expected() {
+    return readings.at(limit().subject(), limit().basis(), Scenario.EXPECTED);
   }
 
   /** Whether a waiver lets pass what the written bound would not. */

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.records;
 
+import dev.pellucid.engine.check.Floor;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.compute.ComputedFeed;
@@ -39,7 +40,7 @@ final class MadeOutsideLimits implements RecordRule {
             feed.get().balances(),
             feed,
             batch.judgement(),
-            Optional.empty(),
+            Floor.none(),
             batch.day());
     Rules.ofLimits(inspection).forEach(said -> out.accept(told(batch, said.finding())));
   }

@@ -20,6 +20,17 @@ public record Loads(Mixer mixer, int count, double dryFill, double wetFill) {
         mixer, count, dryLitres / count / mixer.litres(), wetLitres / count / mixer.litres());
   }
 
+  /**
+   * Whether it is to be taken rather than another: where a load is enough to be mixed, then for
+   * fewer loads, then for the smaller mixer.
+   */
+  boolean isBetterThan(Loads other) {
+    if (fills() != other.fills()) {
+      return fills();
+    }
+    return count == other.count ? mixer.litres() < other.mixer.litres() : count < other.count;
+  }
+
   /** Whether a load is enough to be mixed; the dry blend is what must be even. */
   public boolean fills() {
     return Closeness.isAtLeast(dryFill, mixer.fillLow());

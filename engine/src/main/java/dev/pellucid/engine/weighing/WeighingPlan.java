@@ -3,6 +3,7 @@ package dev.pellucid.engine.weighing;
 import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -46,12 +47,13 @@ public record WeighingPlan(
     Arrays.fill(ratios, 1);
     mix.forEach(line -> ratios[line.line().index()] = line.ratio());
     coat.forEach(line -> ratios[line.line().index()] = line.ratio());
-    return new Weighing(
-        recipe.lines().stream()
-            .map(line -> line.share().kgPer100() * ratios[line.index()])
-            .toList(),
-        recipe.lines().stream()
-            .map(line -> line.onTopKg(kg, weighings(line)) / kg * 100 * ratios[line.index()])
-            .toList());
+    List<Double> inFeed = new ArrayList<>(ratios.length);
+    List<Double> onTop = new ArrayList<>(ratios.length);
+    for (Line line : recipe.lines()) {
+      double ratio = ratios[line.index()];
+      inFeed.add(line.share().kgPer100() * ratio);
+      onTop.add(line.onTopKg(kg, weighings(line)) / kg * 100 * ratio);
+    }
+    return new Weighing(inFeed, onTop);
   }
 }

@@ -1,19 +1,15 @@
 package dev.pellucid.engine.workspace;
 
+import dev.pellucid.engine.check.Floor;
 import dev.pellucid.engine.check.Remark;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.check.Rules;
-import dev.pellucid.engine.check.WeighedBatch;
 import dev.pellucid.engine.compute.Computation;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.Resolution;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
-import dev.pellucid.engine.weighing.WeighingPlan;
-import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.FeedParser;
 import dev.pellucid.parse.Parsed;
@@ -87,27 +83,14 @@ public final class Checks {
 
   private static RuleContext inspection(Shared shared, ResolvedRecipe recipe) {
     Computation computed = shared.computer().compute(recipe);
+    Optional<ComputedFeed> feed = computed.feed();
     return new RuleContext(
         recipe,
         shared.tables(),
         computed.balances(),
-        computed.feed(),
-        computed.feed().map(feed -> Judgement.of(feed, shared.tables())).orElse(Judgement.NONE),
-        computed.feed().flatMap(feed -> onTheFloor(shared, feed)),
+        feed,
+        feed.isPresent() ? Judgement.of(feed.get(), shared.tables()) : Judgement.NONE,
+        new Floor(feed, shared.planner()),
         shared.day());
-  }
-
-  /** The batch on the scales of the plant, and its feed computed again with what they show. */
-  private static Optional<WeighedBatch> onTheFloor(Shared shared, ComputedFeed feed) {
-    ResolvedRecipe recipe = feed.recipe();
-    FeedTables tables = shared.tables();
-    Optional<WeighingPlan> plan =
-        recipe.batch().flatMap(batch -> WeighingPlanner.plan(feed, feed.weighed(batch), tables));
-    if (plan.isEmpty() || tables.plant().isEmpty()) {
-      return Optional.empty();
-    }
-    return feed.weighed(plan.get().asRounded(recipe))
-        .feed()
-        .map(again -> new WeighedBatch(tables.plant().get(), plan.get(), Judge.verdicts(again)));
   }
 }

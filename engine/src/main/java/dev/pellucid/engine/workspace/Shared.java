@@ -8,6 +8,7 @@ import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.resolve.Reads;
 import dev.pellucid.engine.resolve.Resolver;
+import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Finding;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -25,12 +26,14 @@ public final class Shared {
   private final FeedComputer computer;
   private final ReworkSources sources;
   private final BatchRecordCheck recordCheck;
+  private final Optional<WeighingPlanner> planner;
   private final List<Finding> findings;
 
   private Shared(ReadFolder folder, Days days, Optional<Shared> earlier) {
     this.folder = folder;
     this.days = days;
     this.computer = new FeedComputer(folder.tables());
+    this.planner = WeighingPlanner.of(folder.tables());
     this.sources = new ReworkSources(folder.trees(), computer, earlier.map(one -> one.sources));
     List<Finding> found = new ArrayList<>(folder.findings());
     Resolver.Prepared prepared =
@@ -83,6 +86,11 @@ public final class Shared {
 
   FeedComputer computer() {
     return computer;
+  }
+
+  /** For batches on the scales of the plant; absent where the folder tells none. */
+  Optional<WeighingPlanner> planner() {
+    return planner;
   }
 
   /** The day of the run. */

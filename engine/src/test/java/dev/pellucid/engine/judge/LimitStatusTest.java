@@ -248,10 +248,10 @@ class LimitStatusTest {
     assertThrows(
         IllegalArgumentException.class,
         () ->
-            new LimitStatus(kept.verdict(), kept.expected(), State.BROKEN, none, Optional.empty()));
+            new LimitStatus(kept.verdict(), kept.readings(), State.BROKEN, none, Optional.empty()));
     assertThrows(
         IllegalArgumentException.class,
         () ->
-            new LimitStatus(kept.verdict(), kept.expected(), State.KEPT, none, Optional.of(kept)));
+            new LimitStatus(kept.verdict(), kept.readings(), State.KEPT, none, Optional.of(kept)));
   }
 }

@@ -1,0 +1,51 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.weighing.WeighingPlan;
+import dev.pellucid.engine.weighing.WeighingPlanner;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The batch of a recipe on the scales of the plant, planned when a rule first asks for it; whoever
+ * asks for figures alone pays nothing for it. For one thread.
+ */
+public final class Floor {
+  private final Optional<ComputedFeed> feed;
+  private final Optional<WeighingPlanner> planner;
+  private @Nullable Optional<WeighedBatch> batch;
+
+  /**
+   * @param feed absent where something stands in the way of its figures
+   * @param planner absent where the folder tells no scales
+   */
+  public Floor(Optional<ComputedFeed> feed, Optional<WeighingPlanner> planner) {
+    this.feed = feed;
+    this.planner = planner;
+  }
+
+  /** Of what is on no scales any more. */
+  public static Floor none() {
+    return new Floor(Optional.empty(), Optional.empty());
+  }
+
+  /** Absent without feed, batch size or scales. */
+  Optional<WeighedBatch> batch() {
+    Optional<WeighedBatch> planned = batch;
+    if (planned == null) {
+      planned = planned();
+      batch = planned;
+    }
+    return planned;
+  }
+
+  private Optional<WeighedBatch> planned() {
+    if (feed.isEmpty() || planner.isEmpty() || feed.get().recipe().batch().isEmpty()) {
+      return Optional.empty();
+    }
+    ComputedFeed written = feed.get();
+    double kg = written.weighed(written.recipe().batch().get());
+    Optional<WeighingPlan> plan = planner.get().plan(written, kg);
+    return plan.map(one -> new WeighedBatch(written, planner.get().plant(), one));
+  }
+}
