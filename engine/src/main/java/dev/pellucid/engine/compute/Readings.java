@@ -2,6 +2,7 @@ package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
+import dev.pellucid.engine.quantity.Dense;
 import dev.pellucid.engine.quantity.Sum;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
@@ -20,6 +21,11 @@ public final class Readings {
 
   private final ComputedFeed feed;
   private final Row[] rows;
+  private final double[] kg;
+  private final double[] kgRichest;
+
+  /** What a kg of each row holds, by the end. */
+  private final Dense[][] kept;
 
   /** Of each nutrient, what some row that goes into the feed leaves open. */
   private final byte[] open;
@@ -31,8 +37,18 @@ public final class Readings {
     this.rows = feed.rows().toArray(new Row[0]);
     this.open = new byte[feed.nutrients().count()];
     this.deviations = new Deviations(feed);
+    this.kg = new double[rows.length];
+    this.kgRichest = new double[rows.length];
+    this.kept = new Dense[Scenario.values().length][rows.length];
+    for (int i = 0; i < rows.length; i++) {
+      kg[i] = rows[i].kg();
+      kgRichest[i] = rows[i].kgRichest();
+      kept[Scenario.EXPECTED.ordinal()][i] = rows[i].kept(Scenario.EXPECTED);
+      kept[Scenario.POOREST.ordinal()][i] = rows[i].kept(Scenario.POOREST);
+      kept[Scenario.RICHEST.ordinal()][i] = rows[i].kept(Scenario.RICHEST);
+    }
     for (Row row : rows) {
-      if (row.kg(Scenario.RICHEST) != 0) {
+      if (row.kgRichest() != 0) {
         Untold untold = row.composition().untold();
         for (int i = 0; i < open.length; i++) {
           open[i] |= (byte) untold.of(i);
@@ -237,8 +253,10 @@ public final class Readings {
       if (feed.nutrients().isMoisture(index)) {
         amount += feed.content(water(which, content, index), index) * finished;
       } else if (which == Counting.AT_BOUNDS) {
-        for (Row row : rows) {
-          amount += row.amount(content, mass, index);
+        double[] masses = mass == Scenario.RICHEST ? kgRichest : kg;
+        Dense[] holds = kept[content.ordinal()];
+        for (int i = 0; i < masses.length; i++) {
+          amount += holds[i].at(index) * masses[i];
         }
       } else {
         for (Row row : rows) {

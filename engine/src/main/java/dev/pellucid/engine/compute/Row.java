@@ -2,6 +2,7 @@ package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.quantity.Dense;
 import dev.pellucid.engine.resolve.Line;
 import java.util.List;
 import java.util.Map;
@@ -107,6 +108,11 @@ public final class Row {
   /** The mass at an end. */
   public double kg(Scenario end) {
     return end == Scenario.RICHEST ? leaf.richest() : leaf.kg();
+  }
+
+  /** What one kg of it holds of each nutrient at an end. */
+  Dense kept(Scenario end) {
+    return kept.at(end);
   }
 
   /** The amount of one nutrient at an end. */
