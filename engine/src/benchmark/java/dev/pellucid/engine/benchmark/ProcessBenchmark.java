@@ -1,0 +1,227 @@
+package dev.pellucid.engine.benchmark;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * How long a user waits: whole processes from start to end. An empty Maven build, a plain script
+ * over the same recipes ({@code table.py}), and Maven builds that check a folder with all reports,
+ * as they are and with the settings that README gives for short builds. All run in turn, each round
+ * beginning with another. One recipe in ten breaks a limit.
+ *
+ * <p>Each build must report every recipe, every limit and every broken one; with a build before at
+ * hand, both must report the same to the last byte.
+ *
+ * <p>Arguments: the example folder, the script, how Maven is called, the version of the plugin, the
+ * rounds, the numbers of recipes with commas, and a local repository of Maven in which a build
+ * before is installed under the same version, or nothing.
+ */
+public final class ProcessBenchmark {
+  /** What README gives as {@code .mvn/jvm.config}; a test holds them to each other. */
+  public static final String SETTINGS = "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC";
+
+  private static final int BROKEN_EACH = 10;
+
+  private final Path root;
+  private final String maven;
+  private final String version;
+  private final Map<String, List<Command.Run>> runs = new LinkedHashMap<>();
+  private final List<Checking> commands = new ArrayList<>();
+
+  /** A command and what must be found in what it leaves behind. */
+  private record Checking(Command command, Path report, int recipes) {}
+
+  private ProcessBenchmark(Path root, String maven, String version) {
+    this.root = root;
+    this.maven = maven;
+    this.version = version;
+  }
+
+  public static void main(String[] arguments) throws Exception {
+    Path root = Files.createTempDirectory("pellucid-processes");
+    ProcessBenchmark benchmark = new ProcessBenchmark(root, arguments[2], arguments[3]);
+    String before = arguments.length > 6 ? arguments[6] : "";
+    List<BenchmarkFolder> folders = new ArrayList<>();
+    benchmark.add("empty build", benchmark.project("empty", "", ""), "", 0);
+    for (String count : arguments[5].split(",")) {
+      int recipes = Integer.parseInt(count.trim());
+      BenchmarkFolder folder =
+          BenchmarkFolder.write(root.resolve("f" + count), Path.of(arguments[0]), recipes, BROKEN_EACH);
+      folders.add(folder);
+      benchmark.addScript(Path.of(arguments[1]), folder);
+      benchmark.addCheck("check of " + count, folder, "", "");
+      benchmark.addCheck("check of " + count + ", settings", folder, SETTINGS, "");
+      if (!before.isBlank()) {
+        benchmark.addCheck("before: check of " + count, folder, "", before);
+      }
+    }
+    try {
+      benchmark.run(Integer.parseInt(arguments[4]));
+    } finally {
+      new BenchmarkFolder(root, List.of(), 0).delete();
+    }
+  }
+
+  private void addScript(Path script, BenchmarkFolder folder) {
+    int recipes = folder.recipes().size();
+    Command command =
+        new Command(
+            "script over " + recipes,
+            root,
+            List.of("python3", script.toAbsolutePath().toString(), folder.root().toString()),
+            Map.of());
+    commands.add(new Checking(command, Path.of(""), recipes));
+  }
+
+  private void addCheck(String name, BenchmarkFolder folder, String settings, String repository)
+      throws IOException {
+    Path project = project(name.replaceAll("[^a-z0-9]+", "-"), settings, folder.root().toString());
+    add(name, project, repository, folder.recipes().size());
+  }
+
+  private void add(String name, Path project, String repository, int recipes) {
+    List<String> words = new ArrayList<>(List.of(maven, "-o", "-B", "-q", "verify"));
+    if (!repository.isBlank()) {
+      words.add("-Dmaven.repo.local=" + repository);
+    }
+    Path report = project.resolve("target/check-reports/findings.json");
+    commands.add(new Checking(new Command(name, project, words, Map.of("MAVEN_OPTS", "")), report, recipes));
+  }
+
+  /** A project of its own, so that settings of one are none of another's. */
+  private Path project(String name, String settings, String folder) throws IOException {
+    Path project = root.resolve(name);
+    Files.createDirectories(project.resolve(".mvn"));
+    if (!settings.isEmpty()) {
+      Files.writeString(project.resolve(".mvn/jvm.config"), settings + "\n");
+    }
+    String plugin =
+        folder.isEmpty()
+            ? ""
+            : """
+              <build><plugins><plugin>
+                <groupId>dev.pellucid</groupId>
+                <artifactId>pellucid-maven-plugin</artifactId>
+                <version>%s</version>
+                <executions><execution><phase>verify</phase><goals><goal>check</goal></goals></execution></executions>
+                <configuration><folder>%s</folder><day>2026-11-25</day><fixedDay>true</fixedDay><failOn>never</failOn></configuration>
+              </plugin></plugins></build>
+              """
+                .formatted(version, folder);
+    Files.writeString(
+        project.resolve("pom.xml"),
+        """
+        <project xmlns="http://maven.apache.org/POM/4.0.0">
+          <modelVersion>4.0.0</modelVersion>
+          <groupId>a.benchmark</groupId><artifactId>measured</artifactId><version>1</version>
+          <packaging>pom</packaging>
+          %s</project>
+        """
+            .formatted(plugin));
+    return project;
+  }
+
+  private void run(int rounds) throws IOException, InterruptedException {
+    commands.forEach(one -> runs.put(one.command().name(), new ArrayList<>()));
+    Map<Integer, String> reported = new HashMap<>();
+    for (int round = -1; round < rounds; round++) {
+      for (int turn = 0; turn < commands.size(); turn++) {
+        Checking one = commands.get(Math.floorMod(turn + round, commands.size()));
+        Command.Run run = one.command().run();
+        look(one, run, reported);
+        if (round >= 0) {
+          runs.get(one.command().name()).add(run);
+        }
+      }
+    }
+    System.out.print(table(rounds));
+  }
+
+  private static void look(Checking one, Command.Run run, Map<Integer, String> reported)
+      throws IOException {
+    if (one.recipes() == 0) {
+      return;
+    }
+    int limits = one.recipes() * RecipeWriter.LIMITS;
+    if (one.report().toString().isEmpty()) {
+      require(run.said().contains(one.recipes() + " recipes, " + limits + " limits"), run.said());
+      return;
+    }
+    String report = Files.readString(one.report());
+    require(report.contains("\"limits\": " + limits), "not all limits were judged");
+    int broken = (one.recipes() + BROKEN_EACH - 1) / BROKEN_EACH;
+    int told = report.split("\"code\": \"below-minimum\"", -1).length - 1;
+    require(told == broken, "told " + told + " broken limits of " + broken);
+    String other = reported.putIfAbsent(one.recipes(), report);
+    require(other == null || other.equals(report), one.command().name() + " reports otherwise");
+  }
+
+  private static void require(boolean holds, String otherwise) {
+    if (!holds) {
+      throw new IllegalStateException(otherwise);
+    }
+  }
+
+  private String table(int rounds) {
+    StringBuilder table = new StringBuilder();
+    table.append(
+        String.format(
+            Locale.ROOT,
+            "%nWhole processes, %d rounds: median (least to most)%n%-34s %-22s %-22s %-14s %s%n",
+            rounds, "", "seconds by the clock", "seconds of processors", "/ empty build", "/ script"));
+    List<Command.Run> empty = runs.get("empty build");
+    List<Command.Run> script = List.of();
+    for (Map.Entry<String, List<Command.Run>> entry : runs.entrySet()) {
+      script = entry.getKey().startsWith("script") ? entry.getValue() : script;
+      table.append(
+          String.format(
+              Locale.ROOT,
+              "%-34s %-22s %-22s %-14s %s%n",
+              entry.getKey(),
+              spread(clocks(entry.getValue())),
+              spread(entry.getValue().stream().mapToDouble(Command.Run::processor).toArray()),
+              ratio(entry.getValue(), empty),
+              ratio(entry.getValue(), script)));
+    }
+    return table.toString();
+  }
+
+  private static double[] clocks(List<Command.Run> runs) {
+    return runs.stream().mapToDouble(Command.Run::clock).toArray();
+  }
+
+  private static String spread(double[] seconds) {
+    Arrays.sort(seconds);
+    return String.format(
+        Locale.ROOT,
+        "%.2f (%.2f to %.2f)",
+        median(seconds),
+        seconds[0],
+        seconds[seconds.length - 1]);
+  }
+
+  /** The median of the ratios of single rounds. */
+  private static String ratio(List<Command.Run> runs, List<Command.Run> measure) {
+    if (measure.isEmpty()) {
+      return "";
+    }
+    double[] ratios = clocks(runs);
+    for (int i = 0; i < ratios.length; i++) {
+      ratios[i] /= measure.get(i).clock();
+    }
+    Arrays.sort(ratios);
+    return String.format(Locale.ROOT, "%.2f", median(ratios));
+  }
+
+  private static double median(double[] sorted) {
+    return (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
+  }
+}
