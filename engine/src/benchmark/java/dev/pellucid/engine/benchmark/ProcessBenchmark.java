@@ -25,8 +25,8 @@ import java.util.Map;
  * before is installed under the same version, or nothing.
  */
 public final class ProcessBenchmark {
-  /** What README gives as {@code .mvn/jvm.config}; a test holds them to each other. */
-  public static final String SETTINGS = "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC";
+  /** Where README gives {@code .mvn/jvm.config}. */
+  private static final String SETTINGS_BEGIN = "```jvm.config\n";
 
   private static final int BROKEN_EACH = 10;
 
@@ -47,6 +47,7 @@ public final class ProcessBenchmark {
 
   public static void main(String[] arguments) throws Exception {
     Path root = Files.createTempDirectory("pellucid-processes");
+    String settings = settings(Path.of(arguments[0]).resolveSibling("README.md"));
     ProcessBenchmark benchmark = new ProcessBenchmark(root, arguments[2], arguments[3]);
     String before = arguments.length > 6 ? arguments[6] : "";
     List<BenchmarkFolder> folders = new ArrayList<>();
@@ -54,11 +55,12 @@ public final class ProcessBenchmark {
     for (String count : arguments[5].split(",")) {
       int recipes = Integer.parseInt(count.trim());
       BenchmarkFolder folder =
-          BenchmarkFolder.write(root.resolve("f" + count), Path.of(arguments[0]), recipes, BROKEN_EACH);
+          BenchmarkFolder.write(
+              root.resolve("f" + count), Path.of(arguments[0]), recipes, BROKEN_EACH);
       folders.add(folder);
       benchmark.addScript(Path.of(arguments[1]), folder);
       benchmark.addCheck("check of " + count, folder, "", "");
-      benchmark.addCheck("check of " + count + ", settings", folder, SETTINGS, "");
+      benchmark.addCheck("check of " + count + ", settings", folder, settings, "");
       if (!before.isBlank()) {
         benchmark.addCheck("before: check of " + count, folder, "", before);
       }
@@ -68,6 +70,12 @@ public final class ProcessBenchmark {
     } finally {
       new BenchmarkFolder(root, List.of(), 0).delete();
     }
+  }
+
+  private static String settings(Path readme) throws IOException {
+    String text = Files.readString(readme);
+    int begin = text.indexOf(SETTINGS_BEGIN) + SETTINGS_BEGIN.length();
+    return text.substring(begin, text.indexOf("\n```", begin));
   }
 
   private void addScript(Path script, BenchmarkFolder folder) {
@@ -93,7 +101,8 @@ public final class ProcessBenchmark {
       words.add("-Dmaven.repo.local=" + repository);
     }
     Path report = project.resolve("target/check-reports/findings.json");
-    commands.add(new Checking(new Command(name, project, words, Map.of("MAVEN_OPTS", "")), report, recipes));
+    commands.add(
+        new Checking(new Command(name, project, words, Map.of("MAVEN_OPTS", "")), report, recipes));
   }
 
   /** A project of its own, so that settings of one are none of another's. */
@@ -176,7 +185,12 @@ public final class ProcessBenchmark {
         String.format(
             Locale.ROOT,
             "%nWhole processes, %d rounds: median (least to most)%n%-34s %-22s %-22s %-14s %s%n",
-            rounds, "", "seconds by the clock", "seconds of processors", "/ empty build", "/ script"));
+            rounds,
+            "",
+            "seconds by the clock",
+            "seconds of processors",
+            "/ empty build",
+            "/ script"));
     List<Command.Run> empty = runs.get("empty build");
     List<Command.Run> script = List.of();
     for (Map.Entry<String, List<Command.Run>> entry : runs.entrySet()) {

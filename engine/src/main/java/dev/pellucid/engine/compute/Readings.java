@@ -16,9 +16,6 @@ import java.util.List;
  * <p>How a figure varies from lot to lot is worked out in {@link Deviations}.
  */
 public final class Readings {
-  /** Beside what {@link Untold} tells: something is not told, and there is room for it. */
-  private static final int ROOM_UNTOLD = 64;
-
   private final ComputedFeed feed;
   private final Row[] rows;
   private final double[] kg;
@@ -27,15 +24,13 @@ public final class Readings {
   /** What a kg of each row holds, by the end. */
   private final Dense[][] kept;
 
-  /** Of each nutrient, what some row that goes into the feed leaves open. */
-  private final byte[] open;
-
+  private final OpenContents open;
   private final Deviations deviations;
 
   public Readings(ComputedFeed feed) {
     this.feed = feed;
     this.rows = feed.rows().toArray(new Row[0]);
-    this.open = new byte[feed.nutrients().count()];
+    this.open = new OpenContents(feed);
     this.deviations = new Deviations(feed);
     this.kg = new double[rows.length];
     this.kgRichest = new double[rows.length];
@@ -46,14 +41,6 @@ public final class Readings {
       kept[Scenario.EXPECTED.ordinal()][i] = rows[i].kept(Scenario.EXPECTED);
       kept[Scenario.POOREST.ordinal()][i] = rows[i].kept(Scenario.POOREST);
       kept[Scenario.RICHEST.ordinal()][i] = rows[i].kept(Scenario.RICHEST);
-    }
-    for (Row row : rows) {
-      if (row.kgRichest() != 0) {
-        Untold untold = row.composition().untold();
-        for (int i = 0; i < open.length; i++) {
-          open[i] |= (byte) untold.of(i);
-        }
-      }
     }
   }
 
@@ -157,12 +144,12 @@ public final class Readings {
     double value = amount(nutrients, content, mass, finished, Counting.AT_BOUNDS);
     double deviation = spread ? deviations.ofSum(nutrients, content, mass) : 0;
     double per = finished > 0 ? factor(basis, balance) / finished : 0;
-    Gaps gaps = gaps(nutrients, mass);
-    boolean open = gaps.certainty() != Certainty.TOLD;
+    OpenContents.Gaps gaps = open.of(nutrients, mass);
+    boolean isOpen = gaps.certainty() != Certainty.TOLD;
     return new Reading(
         value * per,
-        open ? per * amount(nutrients, content, mass, finished, Counting.TOLD) : value * per,
-        open ? per * amount(nutrients, content, mass, finished, Counting.SURE) : value * per,
+        isOpen ? per * amount(nutrients, content, mass, finished, Counting.TOLD) : value * per,
+        isOpen ? per * amount(nutrients, content, mass, finished, Counting.SURE) : value * per,
         gaps.certainty(),
         deviation * per,
         gaps.spreadUnknown(),
@@ -204,8 +191,8 @@ public final class Readings {
     if (spread && under > 0) {
       deviation = deviations.ofRatio(upper, above, lower, below, mass, value) / under;
     }
-    Gaps gapsAbove = gaps(upper, mass);
-    Gaps gapsBelow = gaps(lower, mass);
+    OpenContents.Gaps gapsAbove = open.of(upper, mass);
+    OpenContents.Gaps gapsBelow = open.of(lower, mass);
     Certainty certainty = gapsAbove.over(gapsBelow);
     double told = value;
     double sure = value;
@@ -292,76 +279,10 @@ public final class Readings {
     };
   }
 
-  private Gaps gaps(int[] nutrients, Scenario end) {
-    return hasGap(nutrients) ? found(nutrients, end) : Gaps.NONE;
-  }
-
-  private boolean hasGap(int[] nutrients) {
-    for (int nutrient : nutrients) {
-      if ((open[nutrient] & Untold.ANY) != 0) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   private static int[] indexes(Subject.Nutrients sum) {
     int[] indexes = new int[sum.nutrients().size()];
     Arrays.setAll(indexes, i -> sum.nutrients().get(i).index());
     return indexes;
-  }
-
-  private Gaps found(int[] nutrients, Scenario end) {
-    int all = 0;
-    double unknown = 0;
-    double whole = 0;
-    for (Row row : rows) {
-      double kg = row.kg(end);
-      whole += kg;
-      if (row.kg(Scenario.RICHEST) != 0) {
-        int answers = answers(row, nutrients);
-        all |= answers;
-        unknown += (answers & ROOM_UNTOLD) != 0 ? kg : 0;
-      }
-    }
-    return new Gaps(
-        (all & Untold.SPREAD_UNKNOWN) != 0,
-        (all & Untold.UNBOUNDED) != 0,
-        (all & Untold.MAYBE_MORE) != 0,
-        (all & Untold.MAYBE_LESS) != 0,
-        whole > 0 ? unknown / whole : 0);
-  }
-
-  /** What a row leaves open of some nutrients together. */
-  private int answers(Row row, int[] nutrients) {
-    Untold untold = row.composition().untold();
-    int all = 0;
-    for (int index : nutrients) {
-      int answers = untold.of(index);
-      int both = Untold.UNKNOWN | Untold.MAYBE_MORE;
-      all |= (answers & both) == both ? ROOM_UNTOLD : 0;
-      all |= counts(row, index) ? answers : answers & ~(Untold.MAYBE_MORE | Untold.MAYBE_LESS);
-    }
-    return all;
-  }
-
-  /** Whether the content of a row reaches the figure at all; water may go off. */
-  private boolean counts(Row row, int nutrient) {
-    return !feed.nutrients().isMoisture(nutrient) || feed.keepsItsWater(row);
-  }
-
-  private record Gaps(
-      boolean spreadUnknown, boolean unbounded, boolean more, boolean less, double unknownShare) {
-    static final Gaps NONE = new Gaps(false, false, false, false, 0);
-
-    Certainty certainty() {
-      return Certainty.of(more, less);
-    }
-
-    /** Of a quotient: with more above or less below there is more of it. */
-    Certainty over(Gaps below) {
-      return Certainty.of(more || below.less, less || below.more);
-    }
   }
 
   private static Reading plain(double value, Certainty certainty) {
