@@ -1,6 +1,7 @@
 package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.Digestibility;
 import dev.pellucid.engine.data.Digestibility.ProcessKind;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;
@@ -8,6 +9,7 @@ import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.data.Practice;
 import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quantity.Dense;
+import dev.pellucid.engine.quantity.Sum;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Kind;
 import java.util.ArrayList;
@@ -20,7 +22,6 @@ import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.IntStream;
 
 /**
  * The {@link Composition} of each ingredient, worked out once for each species and kind of process
@@ -97,7 +98,10 @@ final class Compositions {
     }
     seen.set(nutrient.index());
     for (String needed : needs(nutrient)) {
-      nutrients.named(needed).ifPresent(one -> visit(one, nutrients, seen, order));
+      Optional<Nutrient> one = nutrients.named(needed);
+      if (one.isPresent()) {
+        visit(one.get(), nutrients, seen, order);
+      }
     }
     if (!needs(nutrient).isEmpty()) {
       order.add(nutrient);
@@ -106,8 +110,14 @@ final class Compositions {
 
   private static List<String> needs(Nutrient nutrient) {
     List<String> needs = new ArrayList<>();
-    nutrient.formula().ifPresent(f -> f.terms().forEach(term -> needs.add(term.nutrient())));
-    nutrient.digestibleOf().ifPresent(needs::add);
+    if (nutrient.formula().isPresent()) {
+      for (Nutrient.Formula.Term term : nutrient.formula().get().terms()) {
+        needs.add(term.nutrient());
+      }
+    }
+    if (nutrient.digestibleOf().isPresent()) {
+      needs.add(nutrient.digestibleOf().get());
+    }
     return needs;
   }
 
@@ -136,10 +146,17 @@ final class Compositions {
     }
 
     Composition done() {
-      nutrients.inOrder().forEach(this::tell);
-      derivedInOrder.forEach(this::derive);
-      nutrients.inOrder().forEach(this::bound);
-      List<Integer> classes = nutrients.inOrder().stream().map(this::stability).toList();
+      List<Integer> classes = new ArrayList<>();
+      for (Nutrient nutrient : nutrients.inOrder()) {
+        tell(nutrient);
+        classes.add(stability(nutrient));
+      }
+      for (Nutrient nutrient : derivedInOrder) {
+        derive(nutrient);
+      }
+      for (Nutrient nutrient : nutrients.inOrder()) {
+        bound(nutrient);
+      }
       List<Composition.Decaying> decaying = decaying(classes);
       return new Composition(
           Dense.of(expected),
@@ -189,23 +206,37 @@ final class Compositions {
     }
 
     private List<Composition.Decaying> decaying(List<Integer> classes) {
-      return IntStream.range(0, low.length)
-          .filter(i -> classes.get(i) != 0 && high[i] > 0)
-          .mapToObj(i -> new Composition.Decaying(i, classes.get(i)))
-          .toList();
+      List<Composition.Decaying> decaying = new ArrayList<>();
+      for (int i = 0; i < low.length; i++) {
+        if (classes.get(i) != 0 && high[i] > 0) {
+          decaying.add(new Composition.Decaying(i, classes.get(i)));
+        }
+      }
+      return decaying;
     }
 
     private List<Composition.Derived> followingFrom(List<Composition.Decaying> decaying) {
       BitSet changing = new BitSet();
-      decaying.forEach(one -> changing.set(one.nutrient()));
+      for (Composition.Decaying one : decaying) {
+        changing.set(one.nutrient());
+      }
       List<Composition.Derived> following = new ArrayList<>();
       for (Composition.Derived one : derived) {
-        if (one.terms().stream().anyMatch(term -> changing.get(term.nutrient()))) {
+        if (hangsOn(one, changing)) {
           changing.set(one.nutrient());
           following.add(one);
         }
       }
       return following;
+    }
+
+    private static boolean hangsOn(Composition.Derived one, BitSet changing) {
+      for (Composition.Derived.Term term : one.terms()) {
+        if (changing.get(term.nutrient())) {
+          return true;
+        }
+      }
+      return false;
     }
 
     private int stability(Nutrient nutrient) {
@@ -249,7 +280,7 @@ final class Compositions {
         }
         if (block.species().isEmpty()) {
           general = Optional.of(content);
-        } else if (species.filter(one -> one.is(block.species().get())).isPresent()) {
+        } else if (species.isPresent() && species.get().is(block.species().get())) {
           return Optional.of(content);
         }
       }
@@ -260,8 +291,16 @@ final class Compositions {
       if (!unknown.get(nutrient.index())) {
         return;
       }
-      nutrient.formula().flatMap(this::terms).ifPresent(terms -> set(nutrient, terms));
-      nutrient.digestibleOf().flatMap(this::digestible).ifPresent(terms -> set(nutrient, terms));
+      Optional<Terms> terms = Optional.empty();
+      if (nutrient.formula().isPresent()) {
+        terms = terms(nutrient.formula().get());
+      }
+      if (terms.isEmpty() && nutrient.digestibleOf().isPresent()) {
+        terms = digestible(nutrient.digestibleOf().get());
+      }
+      if (terms.isPresent()) {
+        set(nutrient, terms.get());
+      }
     }
 
     private record Terms(double constant, List<Composition.Derived.Term> list) {}
@@ -279,21 +318,18 @@ final class Compositions {
     }
 
     private Optional<Terms> digestible(String whole) {
-      Optional<Nutrient> of = nutrients.named(whole).filter(n -> !unknown.get(n.index()));
-      if (of.isEmpty()) {
+      Optional<Nutrient> of = nutrients.named(whole);
+      if (of.isEmpty() || unknown.get(of.get().index())) {
         return Optional.empty();
       }
+      int index = of.get().index();
+      Optional<Digestibility> told = ingredient.digestible(whole, species, kind);
       // Of nothing, nothing is digested, whatever the coefficient.
-      Optional<Double> ofNothing =
-          high[of.get().index()] == 0 ? Optional.of(0.0) : Optional.empty();
-      return ingredient
-          .digestible(whole, species, kind)
-          .map(d -> d.coefficients().getOrDefault(whole, 0.0))
-          .or(() -> ofNothing)
-          .map(
-              coefficient ->
-                  new Terms(
-                      0, List.of(new Composition.Derived.Term(coefficient, of.get().index()))));
+      if (told.isEmpty() && high[index] != 0) {
+        return Optional.empty();
+      }
+      double coefficient = told.isEmpty() ? 0 : told.get().coefficients().getOrDefault(whole, 0.0);
+      return Optional.of(new Terms(0, List.of(new Composition.Derived.Term(coefficient, index))));
     }
 
     private void set(Nutrient nutrient, Terms terms) {
@@ -327,12 +363,11 @@ final class Compositions {
         }
       }
       List<Composition.Derived.Term> terms = new ArrayList<>();
-      factors.forEach(
-          (content, factor) -> {
-            if (factor != 0) {
-              terms.add(new Composition.Derived.Term(factor, content));
-            }
-          });
+      for (Map.Entry<Integer, Double> one : factors.entrySet()) {
+        if (one.getValue() != 0) {
+          terms.add(new Composition.Derived.Term(one.getValue(), one.getKey()));
+        }
+      }
       return List.copyOf(terms);
     }
 
@@ -343,20 +378,28 @@ final class Compositions {
         return;
       }
       bounded.set(index);
-      Optional<Nutrient> digested = nutrient.digestibleOf().flatMap(nutrients::named);
+      Optional<Nutrient> digested = named(nutrient.digestibleOf());
       if (digested.isPresent()) {
         boundByAllOf(digested.get(), index);
         return;
       }
-      Optional<Nutrient> whole = nutrient.partOf().flatMap(nutrients::named);
-      whole.ifPresent(this::bound);
-      boolean boundless = whole.map(w -> unbounded.get(w.index())).orElse(!nutrient.ofTheWhole());
+      Optional<Nutrient> whole = named(nutrient.partOf());
+      boolean boundless = !nutrient.ofTheWhole();
+      double most = 1;
+      if (whole.isPresent()) {
+        bound(whole.get());
+        boundless = unbounded.get(whole.get().index());
+        most = high[whole.get().index()];
+      }
       if (nutrient.unit().kind() != Kind.SHARE || boundless) {
         unbounded.set(index);
       } else {
-        double room = whole.map(w -> high[w.index()]).orElse(1.0);
-        high[nutrient.index()] = Math.max(0, room - knownParts(nutrient));
+        high[nutrient.index()] = Math.max(0, most - knownParts(nutrient));
       }
+    }
+
+    private Optional<Nutrient> named(Optional<String> name) {
+      return name.isEmpty() ? Optional.empty() : nutrients.named(name.get());
     }
 
     /** No more is digested than there is. */
@@ -367,16 +410,18 @@ final class Compositions {
     }
 
     private double knownParts(Nutrient nutrient) {
-      return nutrients.inOrder().stream()
-          .filter(other -> !unknown.get(other.index()))
-          .filter(
-              other ->
-                  nutrient.ofTheWhole()
-                      ? other.ofTheWhole()
-                      : !other.ofTheWhole() && other.partOf().equals(nutrient.partOf()))
-          .filter(other -> other.unit().kind() == Kind.SHARE && other.formula().isEmpty())
-          .mapToDouble(other -> low[other.index()])
-          .sum();
+      Sum parts = new Sum();
+      for (Nutrient other : nutrients.inOrder()) {
+        boolean beside =
+            nutrient.ofTheWhole()
+                ? other.ofTheWhole()
+                : !other.ofTheWhole() && other.partOf().equals(nutrient.partOf());
+        boolean counts = other.unit().kind() == Kind.SHARE && other.formula().isEmpty();
+        if (beside && counts && !unknown.get(other.index())) {
+          parts.add(low[other.index()]);
+        }
+      }
+      return parts.total();
     }
   }
 }

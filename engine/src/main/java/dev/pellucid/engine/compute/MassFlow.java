@@ -29,6 +29,9 @@ final class MassFlow {
   private static final double OIL_HEAT = 2.0;
   private static final double STEAM_TEMPERATURE = 100;
 
+  /** To what a cooler brings the feed where nothing is told, in °C. */
+  private static final double COOLED = 30;
+
   private final Optional<SteamTable> steamTable;
   private final Scenario end;
   private final double airTemperature;
@@ -76,8 +79,11 @@ final class MassFlow {
   }
 
   private Balance finish() {
-    Optional<Obstacle> stop = obstacle.or(() -> untold.map(Obstacle.MoistureUnknown::new));
-    Kernel before = kernel.orElseGet(() -> new Kernel(dry + water, moisture()));
+    Optional<Obstacle> stop = obstacle;
+    if (stop.isEmpty() && untold.isPresent()) {
+      stop = Optional.of(new Obstacle.MoistureUnknown(untold.get()));
+    }
+    Kernel before = kernel.isPresent() ? kernel.get() : new Kernel(dry + water, moisture());
     return new Balance(
         stages,
         mix.kg(),
@@ -139,7 +145,7 @@ final class MassFlow {
       record(pass, 0, 0, before);
       return;
     }
-    double from = pass.setting(Property.START).map(Setting::aim).orElse(temperature);
+    double from = aim(pass, Property.START, temperature);
     double to = target.get().aim();
     if (to <= from || to > STEAM_TEMPERATURE) {
       obstacle = Optional.of(new Obstacle.SteamCannotHeat(pass, from, to));
@@ -158,6 +164,11 @@ final class MassFlow {
     }
   }
 
+  private static double aim(Pass pass, Property property, double otherwise) {
+    Optional<Setting> told = pass.setting(property);
+    return told.isPresent() ? told.get().aim() : otherwise;
+  }
+
   private double heatCapacity() {
     double w = moisture();
     return (1 - w) * DRY_HEAT + w * WATER_HEAT;
@@ -173,7 +184,7 @@ final class MassFlow {
     kernel = Optional.of(new Kernel(dry + water, before));
     double warm = (dry + water) * heatCapacity();
     double cold = coat.kg() * OIL_HEAT;
-    double of = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(airTemperature);
+    double of = aim(pass, Property.TEMPERATURE, airTemperature);
     if (warm + cold > 0) {
       temperature = (warm * temperature + cold * of) / (warm + cold);
     }
@@ -183,7 +194,7 @@ final class MassFlow {
   }
 
   private void shape(Pass pass) {
-    temperature = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(temperature);
+    temperature = aim(pass, Property.TEMPERATURE, temperature);
     untold = Optional.of(pass);
     record(pass, 0, 0, moisture());
   }
@@ -192,7 +203,7 @@ final class MassFlow {
     double before = moisture();
     OptionalDouble evaporable = evaporable(pass);
     Optional<Setting> target = pass.setting(Property.MOISTURE);
-    temperature = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(temperature);
+    temperature = aim(pass, Property.TEMPERATURE, temperature);
     if (target.isEmpty()) {
       untold = pass.step() == Step.DRY ? Optional.of(pass) : untold;
       stages.add(stage(pass, 0, 0, before, evaporable));
@@ -229,7 +240,7 @@ final class MassFlow {
     if (pass.step() != Step.COOL || steamTable.isEmpty()) {
       return OptionalDouble.empty();
     }
-    double to = pass.setting(Property.TEMPERATURE).map(Setting::aim).orElse(30.0);
+    double to = aim(pass, Property.TEMPERATURE, COOLED);
     double mean = (temperature + to) / 2;
     double latent = steamTable.get().vapour(mean) - steamTable.get().liquid(mean);
     double heat = (dry + water) * heatCapacity() * Math.max(0, temperature - to);
