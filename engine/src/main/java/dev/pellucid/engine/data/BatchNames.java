@@ -27,8 +27,17 @@ record BatchNames(
 
   static BatchNames of(Known ingredients, LotNumbers lots, SortedSet<String> batches) {
     Map<String, String> byKey = new HashMap<>();
-    batches.forEach(number -> byKey.putIfAbsent(LotsReader.key(number), number));
+    for (String number : batches) {
+      byKey.putIfAbsent(LotsReader.key(number), number);
+    }
     return new BatchNames(ingredients, lots, batches, byKey);
+  }
+
+  /** Whether the same can be named by another; the keys follow from the names. */
+  boolean isLike(BatchNames other) {
+    return ingredients.isLike(other.ingredients)
+        && lots.isLike(other.lots)
+        && batches.equals(other.batches);
   }
 
   /** The number of a lot or batch as the folder writes it: capitals tell none from another. */

@@ -225,17 +225,14 @@ final class BatchReader {
   }
 
   private OptionalDouble amount(Fields fields, Key<Text> key, Kind kind) {
-    return fields.text(key).map(value -> figures.base(value, kind)).orElse(OptionalDouble.empty());
+    return figures.base(fields.text(key), kind);
   }
 
   private OptionalDouble positive(Fields fields, Key<Text> key, Extent extent) {
-    return fields
-        .text(key)
-        .map(value -> figures.positive(value, extent))
-        .orElse(OptionalDouble.empty());
+    return figures.positive(fields.text(key), extent);
   }
 
   private OptionalDouble share(Fields fields, Key<Text> key) {
-    return fields.text(key).map(figures::share).orElse(OptionalDouble.empty());
+    return figures.share(fields.text(key));
   }
 }

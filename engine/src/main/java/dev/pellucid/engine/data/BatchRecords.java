@@ -28,9 +28,11 @@ record BatchRecords(
   BatchRecords next(Nodes nodes, Known ingredients, LotNumbers lots) {
     List<DataFile> files = nodes.in(Places.BATCHES);
     SortedSet<String> numbers = new TreeSet<>();
-    files.forEach(file -> numbers.add(file.stem()));
+    for (DataFile file : files) {
+      numbers.add(file.stem());
+    }
     BatchNames nameable = BatchNames.of(ingredients, lots, numbers);
-    return nameable.equals(names)
+    return nameable.isLike(names)
         ? of(nameable, reads.next(files, file -> BatchReader.read(file, nameable)))
         : of(nameable, reads.anew(files, file -> BatchReader.read(file, nameable)));
   }
@@ -39,7 +41,11 @@ record BatchRecords(
     SortedMap<String, BatchRecord> byNumber = new TreeMap<>();
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());
-    for (BatchRecord record : reads.things().stream().flatMap(Optional::stream).toList()) {
+    for (Optional<BatchRecord> read : reads.things()) {
+      if (read.isEmpty()) {
+        continue;
+      }
+      BatchRecord record = read.get();
       BatchRecord earlier = byNumber.putIfAbsent(record.number(), record);
       if (earlier != null) {
         remarks.add(
@@ -53,16 +59,13 @@ record BatchRecords(
   /** A finding for each lot that has the number of a batch: who names it could mean either. */
   List<Finding> numbersOf(SortedMap<String, Lot> lots) {
     Remarks remarks = new Remarks();
-    names.batches().stream()
-        .sorted()
-        .forEach(
-            batch ->
-                names
-                    .lots()
-                    .named(batch)
-                    .flatMap(number -> Optional.ofNullable(lots.get(number)))
-                    .ifPresent(
-                        lot -> remarks.add(LotFindings.numberOfBatch(lot.declared(), batch))));
+    for (String batch : new TreeSet<>(names.batches())) {
+      Optional<String> number = names.lots().named(batch);
+      Lot lot = number.isPresent() ? lots.get(number.get()) : null;
+      if (lot != null) {
+        remarks.add(LotFindings.numberOfBatch(lot.declared(), batch));
+      }
+    }
     return remarks.findings();
   }
 }

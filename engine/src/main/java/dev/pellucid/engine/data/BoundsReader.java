@@ -24,15 +24,16 @@ final class BoundsReader {
 
   Map<BoundOf, PracticeBound> read(Optional<DataFile> file) {
     Map<BoundOf, PracticeBound> bounds = new EnumMap<>(BoundOf.class);
-    Optional<Fields> fields =
-        file.flatMap(it -> it.fields(PracticeVocabulary.BOUNDS_KEYS, remarks));
-    if (fields.isPresent()) {
-      for (BoundOf of : BoundOf.values()) {
-        fields
-            .get()
-            .block(PracticeVocabulary.bound(of))
-            .flatMap(block -> bound(block, of.unit().kind()))
-            .ifPresent(bound -> bounds.put(of, bound));
+    Optional<Fields> fields = DataFile.fields(file, PracticeVocabulary.BOUNDS_KEYS, remarks);
+    if (fields.isEmpty()) {
+      return bounds;
+    }
+    for (BoundOf of : BoundOf.values()) {
+      Optional<Fields> block = fields.get().block(PracticeVocabulary.bound(of));
+      Optional<PracticeBound> bound =
+          block.isPresent() ? bound(block.get(), of.unit().kind()) : Optional.empty();
+      if (bound.isPresent()) {
+        bounds.put(of, bound.get());
       }
     }
     return bounds;
@@ -48,14 +49,16 @@ final class BoundsReader {
               block.place(), PracticeVocabulary.BOUND_TO, block.keys(), "the high end, or from"));
       return Optional.empty();
     }
-    OptionalDouble low = end(from, kind);
-    OptionalDouble high = end(to, kind);
+    OptionalDouble low = new FigureReader(remarks).base(from, kind);
+    OptionalDouble high = new FigureReader(remarks).base(to, kind);
     if ((block.has(PracticeVocabulary.BOUND_FROM) && low.isEmpty())
         || (block.has(PracticeVocabulary.BOUND_TO) && high.isEmpty())) {
       return Optional.empty();
     }
     if (low.orElse(0) > high.orElse(Double.MAX_VALUE)) {
-      to.ifPresent(value -> remarks.add(belowItsLow(value)));
+      if (to.isPresent()) {
+        remarks.add(belowItsLow(to.get()));
+      }
       return Optional.empty();
     }
     return Optional.of(
@@ -68,17 +71,11 @@ final class BoundsReader {
         .helping("from is the low end, to the high one");
   }
 
-  private OptionalDouble end(Optional<Scalar> value, Kind kind) {
-    return value
-        .map(text -> new FigureReader(remarks).base(text, kind))
-        .orElse(OptionalDouble.empty());
-  }
-
   private static String asWritten(Optional<Scalar> from, Optional<Scalar> to) {
-    if (from.isEmpty() || to.isEmpty()) {
-      return from.map(low -> "at least " + low.text())
-          .orElseGet(() -> to.map(high -> "at most " + high.text()).orElse(""));
+    if (from.isPresent()) {
+      String low = from.get().text();
+      return to.isPresent() ? low + " to " + to.get().text() : "at least " + low;
     }
-    return from.get().text() + " to " + to.get().text();
+    return to.isPresent() ? "at most " + to.get().text() : "";
   }
 }

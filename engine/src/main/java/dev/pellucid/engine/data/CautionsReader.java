@@ -3,7 +3,6 @@ package dev.pellucid.engine.data;
 import dev.pellucid.engine.data.Keys.Holds.ListOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
-import dev.pellucid.engine.yaml.Yaml.Scalar;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +16,7 @@ final class CautionsReader {
   private final Map<String, List<String>> byWord = new LinkedHashMap<>();
 
   CautionsReader(Optional<DataFile> file, Remarks remarks) {
-    Optional<Fields> fields =
-        file.flatMap(it -> it.fields(PracticeVocabulary.CAUTIONS_KEYS, remarks));
+    Optional<Fields> fields = DataFile.fields(file, PracticeVocabulary.CAUTIONS_KEYS, remarks);
     inspection = sentences(fields, PracticeVocabulary.INSPECTION);
     for (Key<ListOf<Text>> key : PracticeVocabulary.CAUTIONS) {
       List<String> sentences = sentences(fields, key);
@@ -29,7 +27,7 @@ final class CautionsReader {
   }
 
   private static List<String> sentences(Optional<Fields> fields, Key<ListOf<Text>> key) {
-    return fields.map(it -> it.texts(key).stream().map(Scalar::text).toList()).orElse(List.of());
+    return fields.isPresent() ? fields.get().strings(key) : List.of();
   }
 
   List<String> inspection() {

@@ -8,7 +8,6 @@ import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,26 +37,43 @@ final class ContentsReader {
     for (Fields block : fields.blocks(key)) {
       blocks.add(block(block));
     }
-    blocks.sort(Comparator.comparing(block -> block.species().isEmpty()));
-    return blocks;
+    List<ContentBlock> inOrder = new ArrayList<>();
+    for (ContentBlock block : blocks) {
+      if (block.species().isPresent()) {
+        inOrder.add(block);
+      }
+    }
+    for (ContentBlock block : blocks) {
+      if (block.species().isEmpty()) {
+        inOrder.add(block);
+      }
+    }
+    return inOrder;
   }
 
   private ContentBlock block(Fields block) {
     Source source = names.sources().of(block);
     Optional<Scalar> species = block.text(Vocabulary.FOR_SPECIES);
-    species.ifPresent(word -> names.species().check(word, remarks));
+    if (species.isPresent()) {
+      names.species().check(species.get(), remarks);
+    }
     Map<String, Content> contents = new LinkedHashMap<>();
     for (Entry entry : block.others()) {
-      content(block, entry, species, source)
-          .ifPresent(content -> contents.put(entry.key().text(), content));
+      Optional<Content> content = content(block, entry, species, source);
+      if (content.isPresent()) {
+        contents.put(entry.key().text(), content.get());
+      }
     }
-    return new ContentBlock(species.map(Scalar::text), source, contents);
+    return new ContentBlock(
+        species.isPresent() ? Optional.of(species.get().text()) : Optional.empty(),
+        source,
+        contents);
   }
 
   private Optional<Content> content(
       Fields block, Entry entry, Optional<Scalar> species, Source source) {
     Scalar name = entry.key();
-    if (!names.nutrients().check(name, block.keys().words(), remarks)) {
+    if (!names.nutrients().check(name, block.keys(), remarks)) {
       return Optional.empty();
     }
     Optional<Scalar> value = block.textOf(entry);
@@ -69,7 +85,7 @@ final class ContentsReader {
   }
 
   private boolean isTold(Scalar name, Optional<Scalar> species) {
-    String whom = species.map(word -> "for " + word.text()).orElse("");
+    String whom = species.isPresent() ? "for " + species.get().text() : "";
     Span earlier = told.putIfAbsent(whom + " " + name.text(), name.span());
     if (earlier != null) {
       String block = whom.isEmpty() ? "in this ingredient" : whom;

@@ -35,6 +35,11 @@ record DataFile(String relative, SourceFile source, boolean closed, YamlRead rea
     return source.span(0, Math.min(end, source.text().length()));
   }
 
+  /** The keys of a file that may not be there. */
+  static Optional<Fields> fields(Optional<DataFile> file, Keys keys, Remarks remarks) {
+    return file.isPresent() ? file.get().fields(keys, remarks) : Optional.empty();
+  }
+
   /** Its keys; empty where it says nothing, which is a finding, or could not be read. */
   Optional<Fields> fields(Keys keys, Remarks remarks) {
     if (read.root().isEmpty()) {
@@ -48,7 +53,7 @@ record DataFile(String relative, SourceFile source, boolean closed, YamlRead rea
 
   /** Whether its name can be the name of a thing; a finding where not. */
   boolean isNamed(String what, Remarks remarks) {
-    boolean named = stem().matches(Vocabulary.NAME);
+    boolean named = Vocabulary.isName(stem());
     if (!named) {
       remarks.add(KeyFindings.name(source.beginning(), stem(), what));
     }

@@ -1,43 +1,48 @@
 package dev.pellucid.engine.data;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** Every kind of data file: where such files lie below the folder, and which keys they have. */
 public enum DataFileKind {
-  SETTINGS(SettingsReader.FILE, SettingsVocabulary.SETTINGS_KEYS),
-  SOURCES(Sources.FILE, SourcesVocabulary.SOURCES_KEYS),
-  GROUPS(GroupsReader.FILE, GroupsVocabulary.GROUPS_KEYS),
-  BOUNDS(BoundsReader.FILE, PracticeVocabulary.BOUNDS_KEYS),
-  RETENTION(RetentionReader.FILE, PracticeVocabulary.RETENTION_KEYS),
-  SPREADS(SpreadsReader.FILE, PracticeVocabulary.SPREADS_KEYS),
-  DENSITIES(DensitiesReader.FILE, PracticeVocabulary.DENSITIES_KEYS),
-  STEAM(SteamReader.FILE, PracticeVocabulary.STEAM_KEYS),
-  CAUTIONS(CautionsReader.FILE, PracticeVocabulary.CAUTIONS_KEYS),
-  SEQUENCE(SequenceReader.FILE, SequenceVocabulary.SEQUENCE_KEYS),
-  NUTRIENTS(Places.NUTRIENTS + "/", NutrientVocabulary.NUTRIENTS_KEYS),
-  INGREDIENTS(Places.INGREDIENTS + "/", IngredientVocabulary.INGREDIENT_KEYS),
-  SPECIES(Places.SPECIES + "/", SpeciesVocabulary.SPECIES_KEYS),
-  PLANT(Places.PLANT + "/", PlantVocabulary.PLANT_KEYS),
-  LABEL(Places.LABEL + "/", LabelVocabulary.LABEL_KEYS),
-  PRICES(Places.PRICES + "/", PricesVocabulary.PRICES_KEYS),
-  LOTS(Places.LOTS + "/", LotsVocabulary.LOTS_KEYS),
-  BATCHES(Places.BATCHES + "/", BatchVocabulary.BATCH_KEYS);
+  SETTINGS(SettingsReader.FILE),
+  SOURCES(Sources.FILE),
+  GROUPS(GroupsReader.FILE),
+  BOUNDS(BoundsReader.FILE),
+  RETENTION(RetentionReader.FILE),
+  SPREADS(SpreadsReader.FILE),
+  DENSITIES(DensitiesReader.FILE),
+  STEAM(SteamReader.FILE),
+  CAUTIONS(CautionsReader.FILE),
+  SEQUENCE(SequenceReader.FILE),
+  NUTRIENTS(Places.NUTRIENTS + "/"),
+  INGREDIENTS(Places.INGREDIENTS + "/"),
+  SPECIES(Places.SPECIES + "/"),
+  PLANT(Places.PLANT + "/"),
+  LABEL(Places.LABEL + "/"),
+  PRICES(Places.PRICES + "/"),
+  LOTS(Places.LOTS + "/"),
+  BATCHES(Places.BATCHES + "/");
+
+  private static final List<DataFileKind> ALL = List.of(values());
 
   private final String place;
-  private final Keys keys;
 
   /**
    * @param place the one file of this kind, or a folder and a slash
    */
-  DataFileKind(String place, Keys keys) {
+  DataFileKind(String place) {
     this.place = place;
-    this.keys = keys;
   }
 
   /** The kind of a file by its path below the folder; empty where no data is read. */
   public static Optional<DataFileKind> of(String relative) {
-    return Arrays.stream(values()).filter(kind -> kind.holds(relative)).findFirst();
+    for (DataFileKind kind : ALL) {
+      if (kind.holds(relative)) {
+        return Optional.of(kind);
+      }
+    }
+    return Optional.empty();
   }
 
   private boolean holds(String relative) {
@@ -63,7 +68,27 @@ public enum DataFileKind {
         : place.substring(place.lastIndexOf('/') + 1).replace(".yaml", "");
   }
 
+  /** Its keys; those of a kind of which a folder has no file are never made. */
   Keys keys() {
-    return keys;
+    return switch (this) {
+      case SETTINGS -> SettingsVocabulary.SETTINGS_KEYS;
+      case SOURCES -> SourcesVocabulary.SOURCES_KEYS;
+      case GROUPS -> GroupsVocabulary.GROUPS_KEYS;
+      case BOUNDS -> PracticeVocabulary.BOUNDS_KEYS;
+      case RETENTION -> PracticeVocabulary.RETENTION_KEYS;
+      case SPREADS -> PracticeVocabulary.SPREADS_KEYS;
+      case DENSITIES -> PracticeVocabulary.DENSITIES_KEYS;
+      case STEAM -> PracticeVocabulary.STEAM_KEYS;
+      case CAUTIONS -> PracticeVocabulary.CAUTIONS_KEYS;
+      case SEQUENCE -> SequenceVocabulary.SEQUENCE_KEYS;
+      case NUTRIENTS -> NutrientVocabulary.NUTRIENTS_KEYS;
+      case INGREDIENTS -> IngredientVocabulary.INGREDIENT_KEYS;
+      case SPECIES -> SpeciesVocabulary.SPECIES_KEYS;
+      case PLANT -> PlantVocabulary.PLANT_KEYS;
+      case LABEL -> LabelVocabulary.LABEL_KEYS;
+      case PRICES -> PricesVocabulary.PRICES_KEYS;
+      case LOTS -> LotsVocabulary.LOTS_KEYS;
+      case BATCHES -> BatchVocabulary.BATCH_KEYS;
+    };
   }
 }

@@ -20,9 +20,8 @@ final class DensitiesReader {
   }
 
   Densities read(Optional<DataFile> file) {
-    return file.flatMap(it -> it.fields(PracticeVocabulary.DENSITIES_KEYS, remarks))
-        .map(this::densities)
-        .orElse(Densities.NONE);
+    Optional<Fields> fields = DataFile.fields(file, PracticeVocabulary.DENSITIES_KEYS, remarks);
+    return fields.isPresent() ? densities(fields.get()) : Densities.NONE;
   }
 
   private Densities densities(Fields fields) {
@@ -30,17 +29,13 @@ final class DensitiesReader {
     FigureReader figures = new FigureReader(remarks);
     Map<Form, Double> byForm = new EnumMap<>(Form.class);
     for (Form form : Form.values()) {
-      fields
-          .text(PracticeVocabulary.density(form))
-          .map(value -> figures.positive(value, Extent.DENSITY))
-          .filter(OptionalDouble::isPresent)
-          .ifPresent(density -> byForm.put(form, density.getAsDouble()));
+      OptionalDouble density =
+          figures.positive(fields.text(PracticeVocabulary.density(form)), Extent.DENSITY);
+      if (density.isPresent()) {
+        byForm.put(form, density.getAsDouble());
+      }
     }
-    OptionalDouble wet =
-        fields
-            .text(PracticeVocabulary.WET_MASH)
-            .map(value -> figures.positive(value, Extent.DENSITY))
-            .orElse(OptionalDouble.empty());
+    OptionalDouble wet = figures.positive(fields.text(PracticeVocabulary.WET_MASH), Extent.DENSITY);
     return new Densities(byForm, wet);
   }
 }

@@ -34,13 +34,13 @@ final class DigestibilityReader {
 
   private Digestibility block(Fields block) {
     Source source = names.sources().of(block);
-    Optional<String> species = block.text(Vocabulary.FOR_SPECIES).map(this::species);
+    Optional<Scalar> species = block.text(Vocabulary.FOR_SPECIES);
+    if (species.isPresent()) {
+      names.species().check(species.get(), remarks);
+    }
     Optional<ProcessKind> process =
         block.oneOf(IngredientVocabulary.DIGESTIBILITY_PROCESS, "a kind of process");
-    String whom =
-        (species.map(name -> "for " + name + " ").orElse("")
-                + process.map(kind -> "when " + kind.word()).orElse(""))
-            .strip();
+    String whom = whom(species, process);
     Map<String, Double> coefficients = new HashMap<>();
     for (Entry entry : block.others()) {
       OptionalDouble share = coefficient(block, entry, whom);
@@ -48,17 +48,22 @@ final class DigestibilityReader {
         coefficients.put(entry.key().text(), share.getAsDouble());
       }
     }
-    return new Digestibility(species, process, source, coefficients);
+    return new Digestibility(
+        species.isPresent() ? Optional.of(species.get().text()) : Optional.empty(),
+        process,
+        source,
+        coefficients);
   }
 
-  private String species(Scalar word) {
-    names.species().check(word, remarks);
-    return word.text();
+  private static String whom(Optional<Scalar> species, Optional<ProcessKind> process) {
+    String fish = species.isPresent() ? "for " + species.get().text() + " " : "";
+    String how = process.isPresent() ? "when " + process.get().word() : "";
+    return (fish + how).strip();
   }
 
   private OptionalDouble coefficient(Fields block, Entry entry, String whom) {
     Scalar name = entry.key();
-    if (!names.nutrients().check(name, block.keys().words(), remarks)
+    if (!names.nutrients().check(name, block.keys(), remarks)
         || nutrients.named(name.text()).isEmpty()) {
       return OptionalDouble.empty();
     }
@@ -67,7 +72,6 @@ final class DigestibilityReader {
       String where = whom.isEmpty() ? "in this digestibility" : whom;
       remarks.add(ReferenceFindings.nutrientTwice(name, where, earlier));
     }
-    Optional<Scalar> value = block.textOf(entry);
-    return value.map(new FigureReader(remarks)::share).orElse(OptionalDouble.empty());
+    return new FigureReader(remarks).share(block.textOf(entry));
   }
 }

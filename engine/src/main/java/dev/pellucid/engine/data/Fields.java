@@ -18,7 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One mapping, read by its {@link Keys}: what is unknown, missing, empty or of another shape is a
@@ -37,8 +37,12 @@ final class Fields {
     this.keys = keys;
     this.place = place;
     this.remarks = remarks;
-    mapping.entries().forEach(this::sort);
-    keys.names().forEach(this::require);
+    for (Entry entry : mapping.entries()) {
+      sort(entry);
+    }
+    for (Key<?> key : keys.names()) {
+      require(key);
+    }
   }
 
   private Fields(Fields same, Remarks remarks) {
@@ -98,15 +102,15 @@ final class Fields {
   }
 
   /** What stands there for a key, which must be one of those by which this is read. */
-  private Optional<Entry> entry(Key<?> key) {
-    if (!keys.names().contains(key)) {
+  private @Nullable Entry entry(Key<?> key) {
+    if (!keys.has(key)) {
       throw new IllegalArgumentException(keys.thing() + " has no such key: " + key.name());
     }
-    return Optional.ofNullable(named.get(key.name()));
+    return named.get(key.name());
   }
 
   boolean has(Key<?> key) {
-    return entry(key).isPresent();
+    return entry(key) != null;
   }
 
   boolean isEmpty() {
@@ -115,7 +119,8 @@ final class Fields {
 
   /** Where the value of a key stands, or the first key where it is missing. */
   Span placeOf(Key<?> key) {
-    return entry(key).map(entry -> placeOf(entry.value(), entry.key().span())).orElse(place);
+    Entry entry = entry(key);
+    return entry == null ? place : placeOf(entry.value(), entry.key().span());
   }
 
   /** The entries whose keys are names of things. */
@@ -124,7 +129,29 @@ final class Fields {
   }
 
   Optional<Scalar> text(Key<? extends OneText> key) {
-    return entry(key).flatMap(this::textOf);
+    Entry entry = entry(key);
+    return entry == null ? Optional.empty() : textOf(entry);
+  }
+
+  /** The text behind a key as a string; the other one where there is none. */
+  String textOr(Key<? extends OneText> key, String otherwise) {
+    Optional<Scalar> text = text(key);
+    return text.isPresent() ? text.get().text() : otherwise;
+  }
+
+  /** The text behind a key as a string. */
+  Optional<String> string(Key<? extends OneText> key) {
+    Optional<Scalar> text = text(key);
+    return text.isPresent() ? Optional.of(text.get().text()) : Optional.empty();
+  }
+
+  /** The texts of a list as strings. */
+  List<String> strings(Key<? extends ListOf<? extends OneText>> key) {
+    List<String> strings = new ArrayList<>();
+    for (Scalar text : texts(key)) {
+      strings.add(text.text());
+    }
+    return strings;
   }
 
   /** The text of any entry. */
@@ -137,37 +164,55 @@ final class Fields {
 
   List<Scalar> texts(Key<? extends ListOf<? extends OneText>> key) {
     List<Scalar> texts = new ArrayList<>();
-    for (Yaml item : items(key, KeyFindings::listOfTexts)) {
-      scalar(item, placeOf(key)).ifPresent(texts::add);
+    for (Yaml item : items(key)) {
+      Optional<Scalar> text = scalar(item, placeOf(key));
+      if (text.isPresent()) {
+        texts.add(text.get());
+      }
     }
     return texts;
   }
 
   /** One word of a closed list. */
   Optional<Scalar> word(Key<? extends Words> key, String what) {
-    return text(key).filter(word -> isOneOf(word, what, key.holds().words()));
+    Optional<Scalar> word = text(key);
+    return word.isPresent() && isOneOf(word.get(), what, key.holds().words())
+        ? word
+        : Optional.empty();
   }
 
   /** One of the words of an enum. */
   <E extends Enum<E>> Optional<E> oneOf(Key<Named<E>> key, String what) {
-    return word(key, what).map(word -> Vocabulary.named(key.holds().type(), word.text()));
+    Optional<Scalar> word = word(key, what);
+    return word.isPresent()
+        ? Optional.of(Vocabulary.named(key.holds().type(), word.get().text()))
+        : Optional.empty();
   }
 
   /** Words of an enum. */
   <E extends Enum<E>> List<E> allOf(Key<ListOf<Named<E>>> key, String what) {
-    return words(key, what).stream()
-        .map(word -> Vocabulary.named(key.holds().item().type(), word.text()))
-        .toList();
+    List<E> values = new ArrayList<>();
+    for (Scalar word : words(key, what)) {
+      values.add(Vocabulary.named(key.holds().item().type(), word.text()));
+    }
+    return values;
   }
 
   /** Words of a closed list. */
   List<Scalar> words(Key<? extends ListOf<? extends Words>> key, String what) {
     List<String> words = key.holds().item().words();
-    return texts(key).stream().filter(word -> isOneOf(word, what, words)).toList();
+    List<Scalar> known = new ArrayList<>();
+    for (Scalar word : texts(key)) {
+      if (isOneOf(word, what, words)) {
+        known.add(word);
+      }
+    }
+    return known;
   }
 
   Optional<Fields> block(Key<Block> key) {
-    return entry(key).flatMap(entry -> blockOf(entry, key.holds().keys()));
+    Entry entry = entry(key);
+    return entry == null ? Optional.empty() : blockOf(entry, key.holds().keys());
   }
 
   /** The block behind any entry. */
@@ -178,25 +223,24 @@ final class Fields {
   List<Fields> blocks(Key<ListOf<Block>> key) {
     Keys inner = key.holds().item().keys();
     List<Fields> blocks = new ArrayList<>();
-    String shape =
-        "begin each entry with a dash, as in \"  - "
-            + inner.words().get(0)
-            + ": \", and write its other keys below";
-    for (Yaml item : items(key, found -> shape)) {
-      of(item, inner, placeOf(item, placeOf(key)), remarks).ifPresent(blocks::add);
+    for (Yaml item : items(key)) {
+      Optional<Fields> block = of(item, inner, placeOf(item, placeOf(key)), remarks);
+      if (block.isPresent()) {
+        blocks.add(block.get());
+      }
     }
     return blocks;
   }
 
-  private List<Yaml> items(Key<?> key, Function<Yaml, String> shape) {
-    Optional<Yaml> value = entry(key).filter(entry -> !isBare(entry)).map(Entry::value);
-    if (value.isEmpty()) {
+  private List<Yaml> items(Key<? extends ListOf<?>> key) {
+    Entry entry = entry(key);
+    if (entry == null || isBare(entry)) {
       return List.of();
     }
-    if (value.get() instanceof Sequence sequence) {
+    if (entry.value() instanceof Sequence sequence) {
       return sequence.items();
     }
-    remarks.add(KeyFindings.noList(placeOf(key), value.get(), shape.apply(value.get())));
+    remarks.add(KeyFindings.noList(placeOf(key), entry.value(), key.holds()));
     return List.of();
   }
 

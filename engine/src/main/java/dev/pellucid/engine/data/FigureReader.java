@@ -27,7 +27,6 @@ final class FigureReader {
   /** A unit begins with a letter or its own sign, so that {@code 15,7 %} is no 15 of ",7 %". */
   private static final String UNIT = "((?!to\\s)[\\p{L}%°℃].*)?";
 
-  private static final Pattern AMOUNT = Pattern.compile("^" + NUMBER + "\\s*" + UNIT + "$");
   private static final Pattern SPREAD =
       Pattern.compile("^" + NUMBER + "\\s*(?:±|\\+/-)\\s*" + NUMBER + "\\s*" + UNIT + "$");
   private static final Pattern RANGE =
@@ -57,10 +56,20 @@ final class FigureReader {
     return figure.isPresent() ? OptionalDouble.of(figure.get().base()) : OptionalDouble.empty();
   }
 
+  /** The same of a value that may be absent. */
+  OptionalDouble share(Optional<Scalar> value) {
+    return value.isPresent() ? share(value.get()) : OptionalDouble.empty();
+  }
+
   /** {@code 18 %} in the base of the kind. */
   OptionalDouble base(Scalar value, Kind kind) {
     Optional<Figure> figure = figure(value, kind);
     return figure.isPresent() ? OptionalDouble.of(figure.get().base()) : OptionalDouble.empty();
+  }
+
+  /** The same of a value that may be absent. */
+  OptionalDouble base(Optional<Scalar> value, Kind kind) {
+    return value.isPresent() ? base(value.get(), kind) : OptionalDouble.empty();
   }
 
   /** {@code 5 g} in the base of the kind, more than nothing and within what can be. */
@@ -75,11 +84,18 @@ final class FigureReader {
         : base;
   }
 
+  /** The same of a value that may be absent. */
+  OptionalDouble positive(Optional<Scalar> value, Extent extent) {
+    return value.isPresent() ? positive(value.get(), extent) : OptionalDouble.empty();
+  }
+
   /** Whether a figure can be at all; a finding where not. */
   private boolean holds(Scalar value, double base, Optional<Extent> extent) {
-    Optional<Extent> broken = extent.filter(one -> !one.holds(base));
-    broken.ifPresent(one -> remarks.add(FigureFindings.outOfBounds(value, one)));
-    return broken.isEmpty();
+    boolean holds = extent.isEmpty() || extent.get().holds(base);
+    if (!holds) {
+      remarks.add(FigureFindings.outOfBounds(value, extent.get()));
+    }
+    return holds;
   }
 
   /** {@code 24}, a count of things. */
@@ -91,11 +107,16 @@ final class FigureReader {
     return OptionalInt.of(Integer.parseInt(value.text()));
   }
 
+  /** The same of a value that may be absent. */
+  OptionalInt count(Optional<Scalar> value) {
+    return value.isPresent() ? count(value.get()) : OptionalInt.empty();
+  }
+
   /** {@code 50 to 250 g}: the low and the high end in the base of the kind. */
   Optional<Ends> range(Scalar value, Kind kind) {
     Matcher range = RANGE.matcher(spaced(value));
     if (!range.matches()) {
-      if (AMOUNT.matcher(spaced(value)).matches()) {
+      if (Amount.of(spaced(value)).isPresent()) {
         remarks.add(NumberSlips.oneFigureForRange(value));
       } else {
         remarks.add(NumberSlips.explain(value));
@@ -103,7 +124,8 @@ final class FigureReader {
       return Optional.empty();
     }
     Optional<Figure> low = checked(value, range.group(1), range.group(3), kind);
-    Optional<Figure> high = low.flatMap(l -> checked(value, range.group(2), range.group(3), kind));
+    Optional<Figure> high =
+        low.isPresent() ? checked(value, range.group(2), range.group(3), kind) : Optional.empty();
     if (low.isEmpty() || high.isEmpty()) {
       return Optional.empty();
     }
@@ -112,6 +134,11 @@ final class FigureReader {
       return Optional.empty();
     }
     return Optional.of(new Ends(low.get().base(), high.get().base()));
+  }
+
+  /** The same of a value that may be absent. */
+  Optional<Ends> range(Optional<Scalar> value, Kind kind) {
+    return value.isPresent() ? range(value.get(), kind) : Optional.empty();
   }
 
   /** {@code 40 to 75 %}: more than nothing, not more than the whole. */
@@ -137,26 +164,40 @@ final class FigureReader {
     if (text.equals("none")) {
       return Optional.of(content(value, 0, 0, OptionalDouble.empty(), source));
     }
-    Matcher below = BELOW.matcher(text);
-    Matcher spread = SPREAD.matcher(text);
-    if (below.matches()) {
-      return withinWhole(value, amount(value, below.group(1), kind))
-          .map(most -> content(value, 0, most.base(), OptionalDouble.empty(), source));
+    Matcher below = text.startsWith("below") ? BELOW.matcher(text) : null;
+    if (below != null && below.matches()) {
+      Optional<Figure> most = withinWhole(value, amount(value, below.group(1), kind));
+      return most.isPresent()
+          ? Optional.of(content(value, 0, most.get().base(), OptionalDouble.empty(), source))
+          : Optional.empty();
     }
-    if (spread.matches()) {
-      Optional<Figure> width = checked(value, spread.group(2), spread.group(3), kind);
-      return width
-          .flatMap(w -> withinWhole(value, checked(value, spread.group(1), spread.group(3), kind)))
-          .map(m -> spreadContent(value, m, width, source));
+    Matcher spread = mayHaveSpread(text) ? SPREAD.matcher(text) : null;
+    if (spread != null && spread.matches()) {
+      return spreadContent(value, spread, kind, source);
     }
-    return withinWhole(value, amount(value, text, kind))
-        .map(it -> content(value, it.base(), it.base(), OptionalDouble.empty(), source));
+    Optional<Figure> figure = withinWhole(value, amount(value, text, kind));
+    return figure.isPresent()
+        ? Optional.of(flat(value, figure.get(), OptionalDouble.empty(), source))
+        : Optional.empty();
   }
 
-  private static Content spreadContent(
-      Scalar value, Figure mean, Optional<Figure> width, Source source) {
-    OptionalDouble spread =
-        width.isPresent() ? OptionalDouble.of(width.get().base()) : OptionalDouble.empty();
+  private static boolean mayHaveSpread(String text) {
+    return text.indexOf('±') >= 0 || text.indexOf('+') >= 0;
+  }
+
+  private Optional<Content> spreadContent(Scalar value, Matcher spread, Kind kind, Source source) {
+    Optional<Figure> width = checked(value, spread.group(2), spread.group(3), kind);
+    if (width.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Figure> mean =
+        withinWhole(value, checked(value, spread.group(1), spread.group(3), kind));
+    return mean.isPresent()
+        ? Optional.of(flat(value, mean.get(), OptionalDouble.of(width.get().base()), source))
+        : Optional.empty();
+  }
+
+  private static Content flat(Scalar value, Figure mean, OptionalDouble spread, Source source) {
     return content(value, mean.base(), mean.base(), spread, source);
   }
 
@@ -174,19 +215,22 @@ final class FigureReader {
   }
 
   private Optional<Figure> amount(Scalar value, String text, Kind kind) {
-    Matcher amount = AMOUNT.matcher(text);
-    if (NumberSlips.isExponent(text) || !amount.matches()) {
+    Optional<Amount> amount = Amount.of(text);
+    if (amount.isEmpty() || (amount.get().mayBeExponent() && NumberSlips.isExponent(text))) {
       remarks.add(NumberSlips.explain(value));
       return Optional.empty();
     }
-    return checked(value, amount.group(1), amount.group(2), kind);
+    return checked(value, amount.get().number(), amount.get().unit(), kind);
   }
 
   /** A bare number before a name, as formulas write it; empty where it breaks the number rule. */
   Optional<String> number(Scalar value, String number) {
     Optional<Finding> slip = NumberSlips.inDigits(value, number, MOST_DIGITS);
-    slip.ifPresent(remarks::add);
-    return slip.isPresent() ? Optional.empty() : Optional.of(number);
+    if (slip.isPresent()) {
+      remarks.add(slip.get());
+      return Optional.empty();
+    }
+    return Optional.of(number);
   }
 
   private Optional<Figure> checked(Scalar value, String number, @Nullable String unit, Kind kind) {
@@ -197,9 +241,12 @@ final class FigureReader {
       remarks.add(FigureFindings.unitMissing(value, kind, Units.example(kind)));
       return Optional.empty();
     }
-    return Units.of(value, unit.strip(), kind, remarks)
-        .map(known -> new Figure(number, known))
-        .filter(figure -> holds(value, figure.base(), Extent.of(kind)));
+    Optional<Unit> known = Units.of(value, unit.strip(), kind, remarks);
+    if (known.isEmpty()) {
+      return Optional.empty();
+    }
+    Figure figure = Figure.of(number, known.get());
+    return holds(value, figure.base(), Extent.of(kind)) ? Optional.of(figure) : Optional.empty();
   }
 
   /** {@code 2026-11-01}. */
@@ -226,6 +273,11 @@ final class FigureReader {
     return Optional.empty();
   }
 
+  /** The same of a value that may be absent. */
+  Optional<LocalDate> day(Optional<Scalar> value) {
+    return value.isPresent() ? day(value.get()) : Optional.empty();
+  }
+
   /** Every blank of the language is white space here too. */
   static String spaced(Scalar value) {
     return Blanks.plain(value.text());
@@ -233,11 +285,9 @@ final class FigureReader {
 
   /** The currency code of a price, where it has one. */
   static Optional<String> currency(Scalar value) {
-    Matcher amount = AMOUNT.matcher(spaced(value));
-    if (!amount.matches() || amount.group(2) == null || amount.group(2).length() < 3) {
-      return Optional.empty();
-    }
-    return Optional.of(amount.group(2).substring(0, 3));
+    Optional<Amount> amount = Amount.of(spaced(value));
+    String unit = amount.isPresent() ? amount.get().unit() : null;
+    return unit == null || unit.length() < 3 ? Optional.empty() : Optional.of(unit.substring(0, 3));
   }
 
   /** The unit that a symbol means, for those who need no figure. */

@@ -6,11 +6,10 @@ import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * A formula of a nutrient: terms with {@code +} or {@code -} between them, each a name, a figure
@@ -21,9 +20,12 @@ import java.util.function.Function;
  * their kind.
  */
 final class FormulaReader {
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
+  private static final Pattern FIGURE = Pattern.compile(Vocabulary.FIGURE);
+
   private final Scalar formula;
   private final Kind kind;
-  private final Function<String, Optional<Kind>> kindOf;
+  private final Map<String, Kind> kinds;
   private final Known nutrients;
   private final Remarks remarks;
   private final List<Term> terms = new ArrayList<>();
@@ -31,15 +33,14 @@ final class FormulaReader {
   private boolean hasFactor;
   private boolean whole = true;
 
+  /**
+   * @param kinds what the nutrient of each name is told in
+   */
   FormulaReader(
-      Scalar formula,
-      Kind kind,
-      Function<String, Optional<Kind>> kindOf,
-      Known nutrients,
-      Remarks remarks) {
+      Scalar formula, Kind kind, Map<String, Kind> kinds, Known nutrients, Remarks remarks) {
     this.formula = formula;
     this.kind = kind;
-    this.kindOf = kindOf;
+    this.kinds = kinds;
     this.nutrients = nutrients;
     this.remarks = remarks;
   }
@@ -53,13 +54,11 @@ final class FormulaReader {
 
   /** Empty where any term cannot be read: half a formula is a wrong one. */
   Optional<Sum> read() {
-    Iterator<String> words =
-        Arrays.stream(FigureReader.spaced(formula).replace("−", "-").split("\\s+", -1)).iterator();
+    String[] words = BLANKS.split(FigureReader.spaced(formula).replace("−", "-"), -1);
     List<String> term = new ArrayList<>();
     int sign = 1;
     boolean first = true;
-    while (words.hasNext()) {
-      String word = words.next();
+    for (String word : words) {
       if (!word.equals("+") && !word.equals("-")) {
         term.add(word);
         continue;
@@ -77,19 +76,22 @@ final class FormulaReader {
 
   private void term(List<String> words, int sign) {
     String last = words.isEmpty() ? "" : words.get(words.size() - 1);
-    boolean named = last.matches(Vocabulary.NAME) && Unit.of(last).isEmpty();
+    boolean named = Vocabulary.isName(last) && Unit.of(last).isEmpty();
     String figure = String.join(" ", named ? words.subList(0, words.size() - 1) : words);
     if (words.isEmpty()) {
       refuse("a sign of the formula has nothing behind it", "write a term behind each + and -");
     } else if (!named) {
-      factor(figure).ifPresent(it -> constant(figure, it, sign));
+      Optional<Factor> factor = factor(figure);
+      if (factor.isPresent()) {
+        constant(figure, factor.get(), sign);
+      }
     } else if (name(last)) {
       nutrient(last, figure, sign);
     }
   }
 
   private void nutrient(String name, String figure, int sign) {
-    Kind own = kindOf.apply(name).orElse(kind);
+    Kind own = kinds.getOrDefault(name, kind);
     if (figure.isEmpty()) {
       add(name, own, new Term(sign, name));
       return;
@@ -97,7 +99,8 @@ final class FormulaReader {
     hasFactor = true;
     Optional<Factor> factor = factor(figure);
     if (factor.isPresent()) {
-      Kind given = factor.get().unit().map(Unit::kind).orElse(Kind.SHARE);
+      Optional<Unit> unit = factor.get().unit();
+      Kind given = unit.isPresent() ? unit.get().kind() : Kind.SHARE;
       if (given != Kind.SHARE && own != Kind.SHARE) {
         refuse(
             KeyFindings.shown(figure + " " + name) + " multiplies two units",
@@ -119,8 +122,7 @@ final class FormulaReader {
   }
 
   private void constant(String figure, Factor factor, int sign) {
-    Optional<Kind> given = factor.unit().map(Unit::kind);
-    if (given.isEmpty() || given.get() != kind) {
+    if (factor.unit().isEmpty() || factor.unit().get().kind() != kind) {
       refuse(
           KeyFindings.shown(figure) + " stands alone and is not " + kind.phrase(),
           "write the name of a nutrient behind it, or a figure such as 100 %");
@@ -141,7 +143,7 @@ final class FormulaReader {
   /** A figure with or without a unit. */
   private record Factor(BigDecimal number, Optional<Unit> unit) {
     double base() {
-      return unit.map(it -> it.toBase(number)).orElseGet(number::doubleValue);
+      return unit.isPresent() ? unit.get().toBase(number) : number.doubleValue();
     }
   }
 
@@ -149,7 +151,7 @@ final class FormulaReader {
     int gap = figure.indexOf(' ');
     String number = gap < 0 ? figure : figure.substring(0, gap);
     String symbol = gap < 0 ? "" : figure.substring(gap + 1);
-    if (!number.matches(Vocabulary.FIGURE)) {
+    if (!FIGURE.matcher(number).matches()) {
       refuse(
           KeyFindings.shown(figure) + " is neither a figure nor a name",
           "write terms such as methionine, 0.5 starch or 23.6 MJ/kg crude-fat, with + or - between");

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * The files of a {@link Frame} to that frame. What others name is read before what names it: the
@@ -34,8 +33,8 @@ final class FrameReader {
   /** The files that a frame is read of. */
   static List<DataFile> files(Nodes nodes) {
     List<DataFile> files = new ArrayList<>();
-    Stream.of(Sources.FILE, SettingsReader.FILE, GroupsReader.FILE, RetentionReader.FILE)
-        .forEach(path -> nodes.file(path).ifPresent(files::add));
+    files.addAll(
+        nodes.files(Sources.FILE, SettingsReader.FILE, GroupsReader.FILE, RetentionReader.FILE));
     files.addAll(nodes.in(Places.NUTRIENTS));
     files.addAll(nodes.in(Places.SPECIES));
     return files;
@@ -68,11 +67,10 @@ final class FrameReader {
   }
 
   private Span placeOf(Key<Text> key, Settings settings) {
-    return nodes
-        .file(SettingsReader.FILE)
-        .flatMap(file -> file.fields(SettingsVocabulary.SETTINGS_KEYS, new Remarks()))
-        .map(fields -> fields.placeOf(key))
-        .orElse(settings.place());
+    Optional<Fields> fields =
+        DataFile.fields(
+            nodes.file(SettingsReader.FILE), SettingsVocabulary.SETTINGS_KEYS, new Remarks());
+    return fields.isPresent() ? fields.get().placeOf(key) : settings.place();
   }
 
   private Known classes(Set<String> classes) {
@@ -96,14 +94,19 @@ final class FrameReader {
   /** Species and their groups. */
   private Known known(SortedMap<String, Species> species) {
     Set<String> words = new LinkedHashSet<>(species.keySet());
-    species.values().forEach(one -> words.addAll(one.groups()));
-    boolean whole = nodes.in(Places.SPECIES).stream().allMatch(it -> it.read().whole());
+    for (Species one : species.values()) {
+      words.addAll(one.groups());
+    }
+    boolean whole = true;
+    for (DataFile file : nodes.in(Places.SPECIES)) {
+      whole &= file.read().whole();
+    }
     return new Known(
         ReferenceFindings.SPECIES, "a species or group of species", "species/", words, whole);
   }
 
   private static boolean couldBeRead(Optional<DataFile> file) {
-    return file.map(it -> it.read().whole()).orElse(true);
+    return file.isEmpty() || file.get().read().whole();
   }
 
   private SortedMap<String, Species> species(Sources sources) {

@@ -19,18 +19,24 @@ final class GroupsReader {
 
   SortedMap<String, Group> read(Optional<DataFile> file) {
     SortedMap<String, Group> groups = new TreeMap<>();
-    file.flatMap(it -> it.fields(GroupsVocabulary.GROUPS_KEYS, remarks))
-        .ifPresent(fields -> fields.others().forEach(entry -> group(fields, entry, groups)));
+    Optional<Fields> fields = DataFile.fields(file, GroupsVocabulary.GROUPS_KEYS, remarks);
+    if (fields.isPresent()) {
+      for (Entry entry : fields.get().others()) {
+        group(fields.get(), entry, groups);
+      }
+    }
     return groups;
   }
 
   private void group(Fields fields, Entry entry, SortedMap<String, Group> groups) {
     Scalar name = entry.key();
-    if (!name.text().matches(Vocabulary.NAME)) {
+    if (!Vocabulary.isName(name.text())) {
       remarks.add(KeyFindings.name(name.span(), name.text(), "a group"));
       return;
     }
-    String title = fields.textOf(entry).map(Scalar::text).orElse("");
-    groups.put(name.text(), new Group(name.text(), title, name.span()));
+    Optional<Scalar> title = fields.textOf(entry);
+    groups.put(
+        name.text(),
+        new Group(name.text(), title.isPresent() ? title.get().text() : "", name.span()));
   }
 }

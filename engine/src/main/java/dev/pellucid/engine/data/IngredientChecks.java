@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Whether the contents of an ingredient can be true together: it has water, its parts are not more
@@ -40,12 +41,11 @@ final class IngredientChecks {
   void run(boolean whole) {
     Map<String, Content> general = told(Optional.empty());
     if (whole && nutrients.moisture().isPresent() && !hasMoisture()) {
-      bound()
-          .ifPresentOrElse(
-              it -> remarks.add(NutrientFindings.moistureBound(it, ingredient.name())),
-              () ->
-                  remarks.add(
-                      NutrientFindings.noMoisture(ingredient.declared(), ingredient.name())));
+      Content bound = bound();
+      remarks.add(
+          bound == null
+              ? NutrientFindings.noMoisture(ingredient.declared(), ingredient.name())
+              : NutrientFindings.moistureBound(bound, ingredient.name()));
     }
     Set<Content> reported = new LinkedHashSet<>();
     sum(general, "");
@@ -61,29 +61,50 @@ final class IngredientChecks {
 
   /** Whether it tells a moisture that can be reckoned with, in a folder that tells of moisture. */
   boolean hasMoisture() {
-    return nutrients.named(Nutrients.MOISTURE).isEmpty()
-        || (told(Optional.empty()).containsKey(Nutrients.MOISTURE) && bound().isEmpty());
+    return nutrients.named(Nutrients.MOISTURE).isEmpty() || (tellsMoisture() && bound() == null);
+  }
+
+  private boolean tellsMoisture() {
+    for (ContentBlock block : ingredient.contents()) {
+      if (block.species().isEmpty() && block.byNutrient().containsKey(Nutrients.MOISTURE)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A moisture of which only the most is told: no value, and nothing can be reckoned with it. */
-  private Optional<Content> bound() {
-    return ingredient.contents().stream()
-        .flatMap(block -> Optional.ofNullable(block.byNutrient().get(Nutrients.MOISTURE)).stream())
-        .filter(Content::isBound)
-        .findFirst();
+  private @Nullable Content bound() {
+    for (ContentBlock block : ingredient.contents()) {
+      Content moisture = block.byNutrient().get(Nutrients.MOISTURE);
+      if (moisture != null && moisture.isBound()) {
+        return moisture;
+      }
+    }
+    return null;
   }
 
   private Set<String> species() {
     Set<String> species = new LinkedHashSet<>();
-    ingredient.contents().forEach(block -> block.species().ifPresent(species::add));
+    for (ContentBlock block : ingredient.contents()) {
+      if (block.species().isPresent()) {
+        species.add(block.species().get());
+      }
+    }
     return species;
   }
 
   private boolean changesTheSum(String species) {
-    return ingredient.contents().stream()
-        .filter(block -> block.species().filter(species::equals).isPresent())
-        .flatMap(block -> block.byNutrient().keySet().stream())
-        .anyMatch(this::isOfTheWhole);
+    for (ContentBlock block : ingredient.contents()) {
+      if (block.species().isPresent() && block.species().get().equals(species)) {
+        for (String name : block.byNutrient().keySet()) {
+          if (isOfTheWhole(name)) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
   }
 
   /** What holds for a species: its own figures, and the general ones beside them. */
@@ -91,7 +112,9 @@ final class IngredientChecks {
     Map<String, Content> told = new HashMap<>();
     for (ContentBlock block : ingredient.contents()) {
       if (block.species().isEmpty() || block.species().equals(species)) {
-        block.byNutrient().forEach(told::putIfAbsent);
+        for (Map.Entry<String, Content> each : block.byNutrient().entrySet()) {
+          told.putIfAbsent(each.getKey(), each.getValue());
+        }
       }
     }
     return inOrder(told);
@@ -109,7 +132,8 @@ final class IngredientChecks {
   }
 
   private boolean isOfTheWhole(String name) {
-    return nutrients.named(name).filter(Nutrient::ofTheWhole).isPresent();
+    Optional<Nutrient> nutrient = nutrients.named(name);
+    return nutrient.isPresent() && nutrient.get().ofTheWhole();
   }
 
   private void sum(Map<String, Content> told, String whom) {
@@ -127,8 +151,9 @@ final class IngredientChecks {
 
   private void parts(Map<String, Content> told, Set<Content> reported) {
     for (Map.Entry<String, Content> each : told.entrySet()) {
-      Optional<String> whole = nutrients.named(each.getKey()).flatMap(Nutrient::partOf);
-      Content most = whole.map(told::get).orElse(null);
+      Optional<Nutrient> nutrient = nutrients.named(each.getKey());
+      Optional<String> whole = nutrient.isPresent() ? nutrient.get().partOf() : Optional.empty();
+      Content most = whole.isPresent() ? told.get(whole.get()) : null;
       Content part = each.getValue();
       boolean over = most != null && Closeness.isAbove(part.low(), most.high());
       if (most != null && over && part.low() < PURE && reported.add(part)) {

@@ -23,12 +23,14 @@ final class IngredientReader {
   private final Nutrients nutrients;
   private final Names names;
   private final Remarks remarks;
+  private final FigureReader figures;
   private final List<Scalar> formerly = new ArrayList<>();
 
   private IngredientReader(Frame frame, Remarks remarks) {
     this.nutrients = frame.nutrients();
     this.names = frame.names();
     this.remarks = remarks;
+    this.figures = new FigureReader(remarks);
   }
 
   /**
@@ -54,7 +56,7 @@ final class IngredientReader {
 
   private Declared declared(DataFile file) {
     Optional<Fields> fields = file.fields(IngredientVocabulary.INGREDIENT_KEYS, remarks);
-    Ingredient ingredient = fields.map(it -> ingredient(file, it)).orElseGet(() -> unread(file));
+    Ingredient ingredient = fields.isPresent() ? ingredient(file, fields.get()) : unread(file);
     boolean whole = file.read().whole() && fields.isPresent() && remarks.isSound();
     IngredientChecks checks = new IngredientChecks(ingredient, nutrients, remarks);
     if (fields.isPresent() && file.read().whole()) {
@@ -69,7 +71,7 @@ final class IngredientReader {
   private Ingredient ingredient(DataFile file, Fields fields) {
     return new Ingredient(
         file.stem(),
-        fields.text(IngredientVocabulary.NAME).map(Scalar::text).orElse(file.stem()),
+        fields.textOr(IngredientVocabulary.NAME, file.stem()),
         formerly(fields),
         groups(fields),
         form(fields),
@@ -79,11 +81,11 @@ final class IngredientReader {
         stability(fields),
         protein(fields),
         caps(fields),
-        bulkDensity(fields),
+        figures.positive(fields.text(IngredientVocabulary.BULK_DENSITY), Extent.DENSITY),
         new ParticleReader(names.sources(), remarks).read(fields),
-        maxMoisture(fields),
-        fields.texts(IngredientVocabulary.CAUTIONS).stream().map(Scalar::text).toList(),
-        fields.block(IngredientVocabulary.ADDITIVE).map(this::additive),
+        figures.share(fields.text(IngredientVocabulary.USE_BELOW_MOISTURE)),
+        fields.strings(IngredientVocabulary.CAUTIONS),
+        additive(fields),
         "",
         true,
         fields.has(IngredientVocabulary.NAME)
@@ -139,13 +141,17 @@ final class IngredientReader {
 
   private List<String> formerly(Fields fields) {
     for (Scalar name : fields.texts(IngredientVocabulary.FORMERLY)) {
-      if (name.text().matches(Vocabulary.NAME)) {
+      if (Vocabulary.isName(name.text())) {
         formerly.add(name);
       } else {
         remarks.add(KeyFindings.name(name.span(), name.text(), "an ingredient"));
       }
     }
-    return formerly.stream().map(Scalar::text).toList();
+    List<String> names = new ArrayList<>();
+    for (Scalar name : formerly) {
+      names.add(name.text());
+    }
+    return names;
   }
 
   private Set<String> groups(Fields fields) {
@@ -167,9 +173,12 @@ final class IngredientReader {
 
   private Map<String, String> stability(Fields fields) {
     Map<String, String> classes = new HashMap<>();
-    fields
-        .block(IngredientVocabulary.STABILITY)
-        .ifPresent(block -> block.others().forEach(entry -> stability(block, entry, classes)));
+    Optional<Fields> block = fields.block(IngredientVocabulary.STABILITY);
+    if (block.isPresent()) {
+      for (Entry entry : block.get().others()) {
+        stability(block.get(), entry, classes);
+      }
+    }
     return classes;
   }
 
@@ -197,17 +206,22 @@ final class IngredientReader {
   private List<Cap> caps(Fields fields) {
     List<Cap> caps = new ArrayList<>();
     for (Fields block : fields.blocks(IngredientVocabulary.CAPS)) {
-      cap(block).ifPresent(caps::add);
+      Optional<Cap> cap = cap(block);
+      if (cap.isPresent()) {
+        caps.add(cap.get());
+      }
     }
     return caps;
   }
 
   private Optional<Cap> cap(Fields block) {
     Optional<Scalar> species = block.text(IngredientVocabulary.CAP_SPECIES);
-    species.ifPresent(word -> names.species().check(word, remarks));
+    if (species.isPresent()) {
+      names.species().check(species.get(), remarks);
+    }
     Optional<Scalar> max = block.text(IngredientVocabulary.CAP_MAX);
-    OptionalDouble most = max.map(new FigureReader(remarks)::share).orElse(OptionalDouble.empty());
-    String because = block.text(IngredientVocabulary.CAP_BECAUSE).map(Scalar::text).orElse("");
+    OptionalDouble most = figures.share(max);
+    String because = block.textOr(IngredientVocabulary.CAP_BECAUSE, "");
     Source source = names.sources().of(block);
     if (species.isEmpty() || max.isEmpty() || most.isEmpty()) {
       return Optional.empty();
@@ -222,27 +236,20 @@ final class IngredientReader {
             max.get().span()));
   }
 
-  private OptionalDouble bulkDensity(Fields fields) {
-    return fields
-        .text(IngredientVocabulary.BULK_DENSITY)
-        .map(value -> new FigureReader(remarks).positive(value, Extent.DENSITY))
-        .orElse(OptionalDouble.empty());
+  private Optional<Additive> additive(Fields fields) {
+    Optional<Fields> block = fields.block(IngredientVocabulary.ADDITIVE);
+    return block.isPresent() ? Optional.of(additiveOf(block.get())) : Optional.empty();
   }
 
-  private Additive additive(Fields block) {
+  private Additive additiveOf(Fields block) {
     Optional<Scalar> nutrient = block.text(IngredientVocabulary.ADDITIVE_NUTRIENT);
-    nutrient.ifPresent(word -> names.nutrients().check(word, remarks));
+    if (nutrient.isPresent()) {
+      names.nutrients().check(nutrient.get(), remarks);
+    }
     return new Additive(
-        block.text(IngredientVocabulary.ADDITIVE_FUNCTIONAL_GROUP).map(Scalar::text).orElse(""),
-        block.text(IngredientVocabulary.ADDITIVE_NUMBER).map(Scalar::text),
-        nutrient.map(Scalar::text),
+        block.textOr(IngredientVocabulary.ADDITIVE_FUNCTIONAL_GROUP, ""),
+        block.string(IngredientVocabulary.ADDITIVE_NUMBER),
+        nutrient.isPresent() ? Optional.of(nutrient.get().text()) : Optional.empty(),
         names.sources().of(block));
-  }
-
-  private OptionalDouble maxMoisture(Fields fields) {
-    return fields
-        .text(IngredientVocabulary.USE_BELOW_MOISTURE)
-        .map(new FigureReader(remarks)::share)
-        .orElse(OptionalDouble.empty());
   }
 }

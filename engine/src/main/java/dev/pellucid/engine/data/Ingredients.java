@@ -4,6 +4,7 @@ import dev.pellucid.engine.data.FeedTables.Group;
 import dev.pellucid.engine.data.IngredientReader.Declared;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,14 +39,19 @@ record Ingredients(
   }
 
   private static Ingredients of(ReadFiles<Optional<Declared>> reads, Collection<Group> groups) {
-    List<Declared> all = reads.things().stream().flatMap(Optional::stream).toList();
-    List<Ingredient> ingredients = all.stream().map(Declared::ingredient).toList();
+    List<Ingredient> ingredients = new ArrayList<>();
     Map<String, List<Scalar>> formerly = new LinkedHashMap<>();
-    all.stream()
-        .filter(Declared::hasKeys)
-        .forEach(one -> formerly.put(one.ingredient().name(), one.formerly()));
     SortedMap<String, Ingredient> byName = new TreeMap<>();
-    ingredients.forEach(one -> byName.putIfAbsent(one.name(), one));
+    for (Optional<Declared> read : reads.things()) {
+      if (read.isPresent()) {
+        Ingredient one = read.get().ingredient();
+        ingredients.add(one);
+        byName.putIfAbsent(one.name(), one);
+        if (read.get().hasKeys()) {
+          formerly.put(one.name(), read.get().formerly());
+        }
+      }
+    }
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());
     new NameClashes(remarks).check(groups, ingredients, formerly);

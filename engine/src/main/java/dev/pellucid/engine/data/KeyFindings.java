@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.Keys.Holds.ListOf;
 import dev.pellucid.engine.data.Keys.Key;
 import dev.pellucid.engine.yaml.Excerpt;
 import dev.pellucid.engine.yaml.Yaml;
@@ -82,14 +83,28 @@ final class KeyFindings {
   }
 
   /** Where a list belongs. */
-  static Finding noList(Span place, Yaml found, String shape) {
-    return Finding.error(SHAPE, place, "a list belongs here, not " + kindOf(found)).helping(shape);
+  static Finding noList(Span place, Yaml found, ListOf<?> wanted) {
+    return Finding.error(SHAPE, place, "a list belongs here, not " + kindOf(found))
+        .helping(
+            wanted
+                .item()
+                .byKind(
+                    text -> listOfTexts(found),
+                    words -> listOfTexts(found),
+                    list -> listOfTexts(found),
+                    block -> listOfBlocks(block.keys())));
   }
 
   /** How a list of texts is written, with what was found where it is one. */
-  static String listOfTexts(Yaml found) {
+  private static String listOfTexts(Yaml found) {
     String items = found instanceof Scalar one ? shown(one.text()) : "one, two";
     return "write [" + items + "], or one item a line after a dash";
+  }
+
+  private static String listOfBlocks(Keys keys) {
+    return "begin each entry with a dash, as in \"  - "
+        + keys.words().get(0)
+        + ": \", and write its other keys below";
   }
 
   static Finding shape(Span place, String wanted, Yaml found) {

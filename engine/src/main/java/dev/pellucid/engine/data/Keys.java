@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -126,10 +127,30 @@ record Keys(String thing, List<Key<?>> names, Optional<Others> others) {
   }
 
   boolean has(String name) {
-    return names.stream().anyMatch(key -> key.name().equals(name));
+    for (Key<?> key : names) {
+      if (key.name().equals(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a key is one of these: each is declared once, so it is the very object or none. */
+  @SuppressWarnings("ReferenceEquality")
+  boolean has(Key<?> key) {
+    for (Key<?> one : names) {
+      if (one == key) {
+        return true;
+      }
+    }
+    return false;
   }
 
   List<String> words() {
-    return names.stream().map(Key::name).toList();
+    List<String> words = new ArrayList<>(names.size());
+    for (Key<?> key : names) {
+      words.add(key.name());
+    }
+    return words;
   }
 }

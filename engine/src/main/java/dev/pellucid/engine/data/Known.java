@@ -31,6 +31,16 @@ record Known(Code code, String what, String where, Set<String> names, boolean wh
     return check(word, List.of(), remarks);
   }
 
+  /** The same beside keys that would be right in this place too, which the remedy tells. */
+  boolean check(Scalar word, Keys alsoHere, Remarks remarks) {
+    return has(word.text()) || check(word, alsoHere.words(), remarks);
+  }
+
+  /** Whether another of this kind declares the same names. */
+  boolean isLike(Known other) {
+    return whole == other.whole && names.equals(other.names);
+  }
+
   /**
    * @param alsoHere other words that would be right in this place, for the remedy
    */

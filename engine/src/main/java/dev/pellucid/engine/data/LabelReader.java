@@ -35,35 +35,26 @@ final class LabelReader {
   }
 
   private Optional<LabelRules> named(DataFile file) {
-    return file.fields(LabelVocabulary.LABEL_KEYS, remarks).map(fields -> rules(file, fields));
+    Optional<Fields> fields = file.fields(LabelVocabulary.LABEL_KEYS, remarks);
+    return fields.isPresent() ? Optional.of(rules(file, fields.get())) : Optional.empty();
   }
 
   private LabelRules rules(DataFile file, Fields fields) {
     return new LabelRules(
         file.stem(),
-        fields.text(LabelVocabulary.NAME).map(Scalar::text).orElse(file.stem()),
-        fields.text(LabelVocabulary.JURISDICTION).map(Scalar::text),
+        fields.textOr(LabelVocabulary.NAME, file.stem()),
+        fields.string(LabelVocabulary.JURISDICTION),
         names.sources().of(fields),
-        rounding(fields),
+        new FigureReader(remarks).share(fields.text(LabelVocabulary.ROUNDING)).orElse(0),
         tolerances(fields),
         compulsory(fields),
-        fields
-            .oneOf(LabelVocabulary.ADDITIVES, "a place for additives")
-            .filter(stand -> stand == AdditivesStand.APART)
-            .isPresent(),
+        fields.oneOf(LabelVocabulary.ADDITIVES, "a place for additives").orElse(null)
+            == AdditivesStand.APART,
         fields.oneOf(LabelVocabulary.DAYS, "a way to write a day").orElse(DayOrder.YEAR_MONTH_DAY),
         words(fields),
-        fields.texts(LabelVocabulary.STORAGE).stream().map(Scalar::text).toList(),
-        fields.texts(LabelVocabulary.CAUTIONS).stream().map(Scalar::text).toList(),
+        fields.strings(LabelVocabulary.STORAGE),
+        fields.strings(LabelVocabulary.CAUTIONS),
         fields.has(LabelVocabulary.NAME) ? fields.placeOf(LabelVocabulary.NAME) : fields.place());
-  }
-
-  private double rounding(Fields fields) {
-    return fields
-        .text(LabelVocabulary.ROUNDING)
-        .map(new FigureReader(remarks)::share)
-        .orElse(OptionalDouble.empty())
-        .orElse(0);
   }
 
   private Map<String, Tolerance> tolerances(Fields fields) {
@@ -76,13 +67,20 @@ final class LabelReader {
         if (earlier != null) {
           remarks.add(ReferenceFindings.nutrientTwice(word, "in these tolerances", earlier));
         } else {
-          nutrient(word).ifPresent(constituents::add);
+          Optional<Nutrient> nutrient = nutrient(word);
+          if (nutrient.isPresent()) {
+            constituents.add(nutrient.get());
+          }
         }
       }
       if (!constituents.isEmpty()) {
         Read<Optional<Tolerance>> read = ToleranceReader.read(block, constituents);
         remarks.addAll(read.findings());
-        read.thing().ifPresent(one -> constituents.forEach(n -> tolerances.put(n.name(), one)));
+        if (read.thing().isPresent()) {
+          for (Nutrient nutrient : constituents) {
+            tolerances.put(nutrient.name(), read.thing().get());
+          }
+        }
       }
     }
     return tolerances;
@@ -97,9 +95,14 @@ final class LabelReader {
     List<Compulsory> all = new ArrayList<>();
     for (Fields block : fields.blocks(LabelVocabulary.COMPULSORY)) {
       Optional<Scalar> species = block.text(Vocabulary.FOR_SPECIES);
-      species.ifPresent(word -> names.species().check(word, remarks));
+      if (species.isPresent()) {
+        names.species().check(species.get(), remarks);
+      }
       for (Scalar word : block.texts(LabelVocabulary.COMPULSORY_CONSTITUENTS)) {
-        nutrient(word).ifPresent(one -> all.add(compulsory(one, block, species, word.span())));
+        Optional<Nutrient> nutrient = nutrient(word);
+        if (nutrient.isPresent()) {
+          all.add(compulsory(nutrient.get(), block, species, word.span()));
+        }
       }
     }
     return all;
@@ -108,25 +111,27 @@ final class LabelReader {
   private Compulsory compulsory(
       Nutrient nutrient, Fields block, Optional<Scalar> species, Span place) {
     OptionalDouble above =
-        block
-            .text(LabelVocabulary.COMPULSORY_ABOVE)
-            .map(value -> new FigureReader(remarks).base(value, nutrient.unit().kind()))
-            .orElse(OptionalDouble.empty());
-    return new Compulsory(nutrient.name(), above, species.map(Scalar::text), place);
+        new FigureReader(remarks)
+            .base(block.text(LabelVocabulary.COMPULSORY_ABOVE), nutrient.unit().kind());
+    return new Compulsory(
+        nutrient.name(),
+        above,
+        species.isPresent() ? Optional.of(species.get().text()) : Optional.empty(),
+        place);
   }
 
   private static Map<LabelWord, String> words(Fields fields) {
     Map<LabelWord, String> words = new EnumMap<>(LabelWord.class);
-    fields
-        .block(LabelVocabulary.BAG_WORDS)
-        .ifPresent(
-            block -> {
-              for (LabelWord word : LabelWord.values()) {
-                block
-                    .text(LabelVocabulary.word(word))
-                    .ifPresent(text -> words.put(word, text.text()));
-              }
-            });
+    Optional<Fields> block = fields.block(LabelVocabulary.BAG_WORDS);
+    if (block.isEmpty()) {
+      return words;
+    }
+    for (LabelWord word : LabelWord.values()) {
+      Optional<Scalar> text = block.get().text(LabelVocabulary.word(word));
+      if (text.isPresent()) {
+        words.put(word, text.get().text());
+      }
+    }
     return words;
   }
 }

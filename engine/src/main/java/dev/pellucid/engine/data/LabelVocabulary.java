@@ -17,7 +17,10 @@ import dev.pellucid.engine.data.Keys.Holds.OneOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
 import dev.pellucid.engine.data.LabelRules.DayOrder;
-import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 
 /** Every key of a file of {@code label/}. */
 final class LabelVocabulary {
@@ -68,10 +71,9 @@ final class LabelVocabulary {
           COMPULSORY_ABOVE,
           FOR_SPECIES);
 
-  static final Keys WORDS_KEYS =
-      Keys.of(
-          "a block of words",
-          Arrays.stream(LabelWord.values()).map(LabelVocabulary::word).toList());
+  private static final Map<LabelWord, Key<Text>> WORD_KEYS = wordKeys();
+
+  static final Keys WORDS_KEYS = Keys.of("a block of words", List.copyOf(WORD_KEYS.values()));
 
   static final Key<Text> NAME = must("name", TEXT, "its name for people");
   static final Key<Text> JURISDICTION =
@@ -109,7 +111,15 @@ final class LabelVocabulary {
 
   /** The key of a word on the bag. */
   static Key<Text> word(LabelWord word) {
-    return may(word.key(), TEXT, "in place of: " + word.ours());
+    return Objects.requireNonNull(WORD_KEYS.get(word), "no key for it");
+  }
+
+  private static Map<LabelWord, Key<Text>> wordKeys() {
+    Map<LabelWord, Key<Text>> keys = new EnumMap<>(LabelWord.class);
+    for (LabelWord word : LabelWord.values()) {
+      keys.put(word, may(word.key(), TEXT, "in place of: " + word.ours()));
+    }
+    return keys;
   }
 
   /** Where additives stand on a label. */

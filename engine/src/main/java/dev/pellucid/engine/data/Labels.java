@@ -16,8 +16,11 @@ record Labels(
     ReadFiles<Optional<LabelRules>> next =
         reads.next(nodes.in(Places.LABEL), file -> LabelReader.read(file, frame));
     TreeMap<String, LabelRules> sets = new TreeMap<>();
-    next.all()
-        .forEach(of -> of.read().thing().ifPresent(rules -> sets.put(of.file().stem(), rules)));
+    for (ReadFiles.Of<Optional<LabelRules>> of : next.all()) {
+      if (of.read().thing().isPresent()) {
+        sets.put(of.file().stem(), of.read().thing().get());
+      }
+    }
     Remarks remarks = new Remarks();
     remarks.addAll(next.findings());
     Optional<String> name = frame.settings().label();
@@ -26,6 +29,7 @@ record Labels(
       new Known(ReferenceFindings.LABEL, "a set of label rules", "label/", sets.keySet(), whole)
           .check(new Scalar(name.get(), false, frame.labelPlace()), remarks);
     }
-    return new Labels(next, name.map(sets::get), remarks.findings());
+    LabelRules chosen = name.isPresent() ? sets.get(name.get()) : null;
+    return new Labels(next, Optional.ofNullable(chosen), remarks.findings());
   }
 }

@@ -22,6 +22,14 @@ record LotNumbers(
     inOrder = List.copyOf(inOrder);
   }
 
+  /** Whether another has the same lots. */
+  boolean isLike(LotNumbers other) {
+    return whole == other.whole
+        && byKey.equals(other.byKey)
+        && written.equals(other.written)
+        && inOrder.equals(other.inOrder);
+  }
+
   /** The number as the folder writes it. */
   Optional<String> named(String number) {
     return Optional.ofNullable(byKey.get(LotsReader.key(number)));

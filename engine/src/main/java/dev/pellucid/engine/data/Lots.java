@@ -3,6 +3,7 @@ package dev.pellucid.engine.data;
 import dev.pellucid.engine.data.LotsReader.Written;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +29,7 @@ record Lots(
   /** Reads what is new, or all where other ingredients can be named. */
   Lots next(Nodes nodes, Frame frame, Known named) {
     List<DataFile> files = nodes.in(Places.LOTS);
-    return named.equals(ingredients)
+    return named.isLike(ingredients)
         ? of(named, reads.next(files, file -> LotsReader.read(file, frame, named)))
         : of(named, reads.anew(files, file -> LotsReader.read(file, frame, named)));
   }
@@ -39,7 +40,11 @@ record Lots(
     SortedMap<String, Lot> byNumber = new TreeMap<>();
     Map<String, Span> written = new HashMap<>();
     Map<String, String> byKey = new HashMap<>();
-    for (Written one : reads.things().stream().flatMap(List::stream).toList()) {
+    List<Written> all = new ArrayList<>();
+    for (List<Written> file : reads.things()) {
+      all.addAll(file);
+    }
+    for (Written one : all) {
       String key = LotsReader.key(one.number().text());
       Span earlier = written.putIfAbsent(key, one.number().span());
       if (earlier != null) {

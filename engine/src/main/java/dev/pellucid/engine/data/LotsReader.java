@@ -10,10 +10,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /** One file of {@code lots/}, a list of lots. */
 final class LotsReader {
   static final String NUMBER = "[A-Za-z0-9]+([./_-][A-Za-z0-9]+)*";
+
+  private static final Pattern SHAPE = Pattern.compile(NUMBER);
 
   private final Frame frame;
   private final Known ingredients;
@@ -43,8 +46,12 @@ final class LotsReader {
   static Read<List<Written>> read(DataFile file, Frame frame, Known ingredients) {
     Remarks remarks = new Remarks();
     LotsReader reader = new LotsReader(frame, ingredients, remarks);
-    file.fields(LotsVocabulary.LOTS_KEYS, remarks)
-        .ifPresent(fields -> fields.blocks(LotsVocabulary.LOTS).forEach(reader::lot));
+    Optional<Fields> fields = file.fields(LotsVocabulary.LOTS_KEYS, remarks);
+    if (fields.isPresent()) {
+      for (Fields block : fields.get().blocks(LotsVocabulary.LOTS)) {
+        reader.lot(block);
+      }
+    }
     return file.read(List.copyOf(reader.lots), remarks);
   }
 
@@ -54,16 +61,12 @@ final class LotsReader {
   }
 
   private void lot(Fields block) {
-    Optional<Scalar> number = block.text(LotsVocabulary.NUMBER).filter(this::isNumber);
+    Optional<Scalar> number = number(block);
     Optional<Scalar> ingredient = block.text(LotsVocabulary.INGREDIENT);
-    boolean known = ingredient.filter(word -> ingredients.check(word, remarks)).isPresent();
-    Optional<LocalDate> received = block.text(LotsVocabulary.RECEIVED).flatMap(figures::day);
-    Optional<LocalDate> bestBefore = block.text(LotsVocabulary.BEST_BEFORE).flatMap(figures::day);
-    OptionalDouble kg =
-        block
-            .text(LotsVocabulary.QUANTITY)
-            .map(value -> figures.positive(value, Extent.WEIGHT))
-            .orElse(OptionalDouble.empty());
+    boolean known = ingredient.isPresent() && ingredients.check(ingredient.get(), remarks);
+    Optional<LocalDate> received = figures.day(block.text(LotsVocabulary.RECEIVED));
+    Optional<LocalDate> bestBefore = figures.day(block.text(LotsVocabulary.BEST_BEFORE));
+    OptionalDouble kg = figures.positive(block.text(LotsVocabulary.QUANTITY), Extent.WEIGHT);
     List<ContentBlock> measured =
         new ContentsReader(frame.nutrients(), frame.names(), remarks)
             .read(block, LotsVocabulary.CONTENTS);
@@ -79,10 +82,12 @@ final class LotsReader {
     Remarks ofLot = new Remarks();
     Fields counted = block.into(ofLot);
     checkDates(counted, received.get(), bestBefore);
-    measured.stream()
-        .flatMap(it -> Optional.ofNullable(it.byNutrient().get(Nutrients.MOISTURE)).stream())
-        .filter(Content::isBound)
-        .forEach(it -> ofLot.add(NutrientFindings.moistureBound(it, "lot " + number.get().text())));
+    for (ContentBlock told : measured) {
+      Content moisture = told.byNutrient().get(Nutrients.MOISTURE);
+      if (moisture != null && moisture.isBound()) {
+        ofLot.add(NutrientFindings.moistureBound(moisture, "lot " + number.get().text()));
+      }
+    }
     Lot lot =
         new Lot(
             number.get().text(),
@@ -91,8 +96,8 @@ final class LotsReader {
             bestBefore,
             kg.getAsDouble(),
             inspection,
-            counted.text(LotsVocabulary.SUPPLIER).map(Scalar::text),
-            counted.text(LotsVocabulary.REMARK).map(Scalar::text).orElse(""),
+            counted.string(LotsVocabulary.SUPPLIER),
+            counted.textOr(LotsVocabulary.REMARK, ""),
             measured,
             number.get().span(),
             block.has(LotsVocabulary.BEST_BEFORE)
@@ -104,20 +109,23 @@ final class LotsReader {
     lots.add(new Written(number.get(), Optional.of(lot), ofLot.findings()));
   }
 
-  private boolean isNumber(Scalar number) {
-    if (!number.text().matches(NUMBER)) {
-      remarks.add(LotFindings.number(number));
-      return false;
+  private Optional<Scalar> number(Fields block) {
+    Optional<Scalar> number = block.text(LotsVocabulary.NUMBER);
+    if (number.isPresent() && !SHAPE.matcher(number.get().text()).matches()) {
+      remarks.add(LotFindings.number(number.get()));
+      return Optional.empty();
     }
-    return true;
+    return number;
   }
 
   private static void checkDates(
       Fields counted, LocalDate received, Optional<LocalDate> bestBefore) {
-    if (bestBefore.filter(received::isAfter).isPresent()) {
-      counted
-          .text(LotsVocabulary.BEST_BEFORE)
-          .ifPresent(day -> counted.remarks().add(LotFindings.dates(day, received.toString())));
+    if (bestBefore.isEmpty() || !received.isAfter(bestBefore.get())) {
+      return;
+    }
+    Optional<Scalar> day = counted.text(LotsVocabulary.BEST_BEFORE);
+    if (day.isPresent()) {
+      counted.remarks().add(LotFindings.dates(day.get(), received.toString()));
     }
   }
 }

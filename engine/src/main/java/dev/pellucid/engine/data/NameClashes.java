@@ -29,9 +29,15 @@ final class NameClashes {
       Collection<Group> groups,
       Collection<Ingredient> ingredients,
       Map<String, List<Scalar>> formerly) {
-    groups.forEach(it -> owners.put(it.name(), new Owner("a group", it.declared())));
-    ingredients.forEach(this::ingredient);
-    formerly.forEach(this::former);
+    for (Group group : groups) {
+      owners.put(group.name(), new Owner("a group", group.declared()));
+    }
+    for (Ingredient one : ingredients) {
+      ingredient(one);
+    }
+    for (Map.Entry<String, List<Scalar>> one : formerly.entrySet()) {
+      former(one.getKey(), one.getValue());
+    }
   }
 
   private void ingredient(Ingredient one) {

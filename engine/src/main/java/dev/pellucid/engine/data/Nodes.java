@@ -2,13 +2,15 @@ package dev.pellucid.engine.data;
 
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The data files of a folder by their paths, each text made into nodes. The nodes of a file follow
@@ -29,25 +31,36 @@ final class Nodes {
    */
   Nodes next(SortedMap<String, SourceFile> texts, SortedMap<String, SourceFile> closed) {
     TreeMap<String, DataFile> next = new TreeMap<>();
-    texts.forEach(
-        (path, text) ->
-            next.put(path, kept(path, text, false).orElseGet(() -> DataFile.of(path, text))));
-    closed.forEach(
-        (path, named) ->
-            next.put(path, kept(path, named, true).orElseGet(() -> DataFile.closed(path, named))));
+    for (Map.Entry<String, SourceFile> text : texts.entrySet()) {
+      DataFile kept = kept(text.getKey(), text.getValue(), false);
+      next.put(text.getKey(), kept == null ? DataFile.of(text.getKey(), text.getValue()) : kept);
+    }
+    for (Map.Entry<String, SourceFile> named : closed.entrySet()) {
+      DataFile kept = kept(named.getKey(), named.getValue(), true);
+      next.put(
+          named.getKey(), kept == null ? DataFile.closed(named.getKey(), named.getValue()) : kept);
+    }
     return new Nodes(next);
   }
 
   @SuppressWarnings("ReferenceEquality")
-  private Optional<DataFile> kept(String path, SourceFile source, boolean closed) {
-    return file(path).filter(file -> file.source() == source && file.closed() == closed);
+  private @Nullable DataFile kept(String path, SourceFile source, boolean closed) {
+    DataFile file = files.get(path);
+    return file != null && file.source() == source && file.closed() == closed ? file : null;
   }
 
   /** Whether two lists hold the same files, each with the same nodes. */
   @SuppressWarnings("ReferenceEquality")
   static boolean areSame(List<DataFile> some, List<DataFile> others) {
-    return some.size() == others.size()
-        && IntStream.range(0, some.size()).allMatch(i -> some.get(i) == others.get(i));
+    if (some.size() != others.size()) {
+      return false;
+    }
+    for (int i = 0; i < some.size(); i++) {
+      if (some.get(i) != others.get(i)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** All of them, in the order of their paths. */
@@ -60,19 +73,38 @@ final class Nodes {
     return Optional.ofNullable(files.get(relative));
   }
 
+  /** The files of some single places, those that are there. */
+  List<DataFile> files(String... relatives) {
+    List<DataFile> there = new ArrayList<>();
+    for (String relative : relatives) {
+      DataFile file = files.get(relative);
+      if (file != null) {
+        there.add(file);
+      }
+    }
+    return there;
+  }
+
   /** The files of a folder, in the order of their paths. */
   List<DataFile> in(String folder) {
-    return files.tailMap(folder + "/").values().stream()
-        .takeWhile(file -> file.relative().startsWith(folder + "/"))
-        .filter(file -> Places.isYaml(file.relative()))
-        .toList();
+    List<DataFile> in = new ArrayList<>();
+    // The sign behind the slash ends the folder in the order of paths.
+    for (DataFile file : files.subMap(folder + "/", folder + "0").values()) {
+      if (Places.isYaml(file.relative())) {
+        in.add(file);
+      }
+    }
+    return in;
   }
 
   /** A warning for each file that is in no place where it would be read. */
   List<Finding> misplaced() {
-    return files.values().stream()
-        .filter(file -> DataFileKind.of(file.relative()).isEmpty())
-        .map(Places::misplaced)
-        .toList();
+    List<Finding> misplaced = new ArrayList<>();
+    for (DataFile file : files.values()) {
+      if (DataFileKind.of(file.relative()).isEmpty()) {
+        misplaced.add(Places.misplaced(file));
+      }
+    }
+    return misplaced;
   }
 }

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.Nutrient.Formula.Term;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -29,9 +30,11 @@ final class NutrientCycles {
     for (String name : nutrients.keySet()) {
       walk(name, remarks);
     }
-    return nutrients.values().stream()
-        .map(nutrient -> inRing.contains(nutrient.name()) ? loosened(nutrient) : nutrient)
-        .toList();
+    List<Nutrient> broken = new ArrayList<>(nutrients.size());
+    for (Nutrient nutrient : nutrients.values()) {
+      broken.add(inRing.contains(nutrient.name()) ? loosened(nutrient) : nutrient);
+    }
+    return broken;
   }
 
   private void walk(String name, Remarks remarks) {
@@ -48,16 +51,26 @@ final class NutrientCycles {
       return;
     }
     path.add(name);
-    ties(nutrient).forEach(other -> walk(other, remarks));
+    for (String other : ties(nutrient)) {
+      walk(other, remarks);
+    }
     path.remove(path.size() - 1);
     done.put(name, true);
   }
 
   private static List<String> ties(Nutrient nutrient) {
     List<String> ties = new ArrayList<>();
-    nutrient.formula().ifPresent(f -> f.terms().forEach(term -> ties.add(term.nutrient())));
-    nutrient.digestibleOf().ifPresent(ties::add);
-    nutrient.partOf().ifPresent(ties::add);
+    if (nutrient.formula().isPresent()) {
+      for (Term term : nutrient.formula().get().terms()) {
+        ties.add(term.nutrient());
+      }
+    }
+    if (nutrient.digestibleOf().isPresent()) {
+      ties.add(nutrient.digestibleOf().get());
+    }
+    if (nutrient.partOf().isPresent()) {
+      ties.add(nutrient.partOf().get());
+    }
     return ties;
   }
 

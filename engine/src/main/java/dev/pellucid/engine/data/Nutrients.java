@@ -1,5 +1,7 @@
 package dev.pellucid.engine.data;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +57,11 @@ public final class Nutrients {
   }
 
   public List<String> names() {
-    return inOrder.stream().map(Nutrient::name).toList();
+    List<String> names = new ArrayList<>(inOrder.size());
+    for (Nutrient nutrient : inOrder) {
+      names.add(nutrient.name());
+    }
+    return Collections.unmodifiableList(names);
   }
 
   /** {@link #MOISTURE}; absent in a folder that does not tell it. */

@@ -8,7 +8,7 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.text.SourceFile;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -25,6 +25,7 @@ final class NutrientsReader {
   private final Known classes;
   private final Remarks remarks;
   private final Map<String, Draft> drafts = new LinkedHashMap<>();
+  private final Map<String, Kind> kinds = new HashMap<>();
   private final Set<String> mendFirst = new LinkedHashSet<>();
   private final Set<String> unread = new LinkedHashSet<>();
   private boolean told;
@@ -48,12 +49,18 @@ final class NutrientsReader {
    */
   Nutrients read(List<DataFile> files, SourceFile settings) {
     told = !files.isEmpty();
-    files.forEach(this::names);
+    for (DataFile file : files) {
+      names(file);
+    }
     water(files, settings);
+    for (Draft draft : drafts.values()) {
+      kinds.put(draft.name().text(), draft.kind());
+    }
     Known known = known();
     NutrientCycles cycles = new NutrientCycles();
+    int index = 0;
     for (Draft draft : drafts.values()) {
-      cycles.add(nutrient(draft, known));
+      cycles.add(nutrient(draft, index++, known));
     }
     return new Nutrients(cycles.broken(remarks), List.copyOf(mendFirst));
   }
@@ -88,13 +95,17 @@ final class NutrientsReader {
     if (!file.read().whole()) {
       unread.add(file.source().fileName());
     }
-    file.fields(NutrientVocabulary.NUTRIENTS_KEYS, remarks)
-        .ifPresent(fields -> fields.others().forEach(entry -> name(fields, entry)));
+    Optional<Fields> fields = file.fields(NutrientVocabulary.NUTRIENTS_KEYS, remarks);
+    if (fields.isPresent()) {
+      for (Entry entry : fields.get().others()) {
+        name(fields.get(), entry);
+      }
+    }
   }
 
   private void name(Fields fields, Entry entry) {
     Scalar name = entry.key();
-    if (!name.text().matches(Vocabulary.NAME)) {
+    if (!Vocabulary.isName(name.text())) {
       remarks.add(KeyFindings.name(name.span(), name.text(), "a nutrient"));
       return;
     }
@@ -106,55 +117,54 @@ final class NutrientsReader {
       return;
     }
     Optional<Fields> block = fields.blockOf(entry, NutrientVocabulary.NUTRIENT_KEYS);
-    block.ifPresentOrElse(
-        own -> drafts.put(name.text(), draft(name, own)),
-        () -> unread.add(name.span().file().fileName()));
+    if (block.isPresent()) {
+      drafts.put(name.text(), draft(name, block.get()));
+    } else {
+      unread.add(name.span().file().fileName());
+    }
   }
 
   private Draft draft(Scalar name, Fields own) {
     Optional<Scalar> symbol = own.text(NutrientVocabulary.UNIT);
-    Unit unit = symbol.flatMap(text -> new FigureReader(remarks).unit(text)).orElse(Unit.PERCENT);
-    return new Draft(name, own, symbol, unit);
+    Optional<Unit> unit =
+        symbol.isPresent() ? new FigureReader(remarks).unit(symbol.get()) : Optional.empty();
+    return new Draft(name, own, symbol, unit.orElse(Unit.PERCENT));
   }
 
-  private Nutrient nutrient(Draft draft, Known known) {
+  private Nutrient nutrient(Draft draft, int index, Known known) {
     Fields own = draft.fields();
     boolean ofTheWhole = own.word(NutrientVocabulary.OF_THE_WHOLE, "yes").isPresent();
     Optional<Scalar> partOf = other(own, NutrientVocabulary.PART_OF, known);
     Optional<Scalar> digestibleOf = other(own, NutrientVocabulary.DIGESTIBLE_OF, known);
+    Optional<Scalar> written = own.text(NutrientVocabulary.FORMULA);
     Optional<Formula> formula =
-        own.text(NutrientVocabulary.FORMULA).flatMap(text -> formula(draft, text, known));
+        written.isPresent() ? formula(draft, written.get(), known) : Optional.empty();
     kinds(draft, ofTheWhole, partOf, digestibleOf);
     return new Nutrient(
-        indexOf(draft),
+        index,
         draft.name().text(),
-        own.text(NutrientVocabulary.TITLE).map(Scalar::text).orElse(draft.name().text()),
+        own.textOr(NutrientVocabulary.TITLE, draft.name().text()),
         draft.unit(),
-        partOf.map(Scalar::text),
+        text(partOf),
         ofTheWhole,
         own.word(NutrientVocabulary.JUDGED, "a way to judge").isPresent(),
         stability(own),
         formula,
-        digestibleOf.map(Scalar::text),
+        text(digestibleOf),
         draft.name().span());
   }
 
-  private int indexOf(Draft draft) {
-    return new ArrayList<>(drafts.keySet()).indexOf(draft.name().text());
+  private static Optional<String> text(Optional<Scalar> name) {
+    return name.isPresent() ? Optional.of(name.get().text()) : Optional.empty();
   }
 
   private Optional<Scalar> other(Fields own, Key<Text> key, Known known) {
-    return own.text(key).filter(name -> known.check(name, remarks));
+    Optional<Scalar> name = own.text(key);
+    return name.isPresent() && known.check(name.get(), remarks) ? name : Optional.empty();
   }
 
   private Optional<Formula> formula(Draft draft, Scalar text, Known known) {
-    FormulaReader reader =
-        new FormulaReader(
-            text,
-            draft.kind(),
-            name -> Optional.ofNullable(drafts.get(name)).map(Draft::kind),
-            known,
-            remarks);
+    FormulaReader reader = new FormulaReader(text, draft.kind(), kinds, known, remarks);
     Optional<FormulaReader.Sum> sum = reader.read();
     Fields own = draft.fields();
     if (sum.isPresent() && sum.get().hasFactor() && !own.has(NutrientVocabulary.SOURCE)) {
@@ -169,7 +179,9 @@ final class NutrientsReader {
         own.has(NutrientVocabulary.SOURCE)
             ? Optional.of(sources.of(own, NutrientVocabulary.SOURCE))
             : Optional.empty();
-    return sum.map(it -> new Formula(it.constant(), it.terms(), text.text(), source));
+    return sum.isPresent()
+        ? Optional.of(new Formula(sum.get().constant(), sum.get().terms(), text.text(), source))
+        : Optional.empty();
   }
 
   private String stability(Fields own) {
@@ -207,11 +219,11 @@ final class NutrientsReader {
     } else if (!share && partOf.isPresent()) {
       remarks.add(NutrientFindings.wholeKind(symbol, "a part is told as its whole is"));
     }
-    Optional<Kind> whole = digestibleOf.map(Scalar::text).map(drafts::get).map(Draft::kind);
-    if (whole.isPresent() && whole.get() != draft.kind()) {
+    Kind whole = digestibleOf.isPresent() ? kinds.get(digestibleOf.get().text()) : null;
+    if (whole != null && whole != draft.kind()) {
       remarks.add(
           FigureFindings.wrongKind(
-              symbol, symbol.text(), draft.kind(), whole.get(), "the unit of its whole"));
+              symbol, symbol.text(), draft.kind(), whole, "the unit of its whole"));
     }
   }
 }

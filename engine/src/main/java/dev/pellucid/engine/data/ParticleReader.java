@@ -24,7 +24,8 @@ final class ParticleReader {
   }
 
   Optional<Particle> read(Fields ingredient) {
-    return ingredient.block(IngredientVocabulary.PARTICLE).flatMap(this::particle);
+    Optional<Fields> block = ingredient.block(IngredientVocabulary.PARTICLE);
+    return block.isPresent() ? particle(block.get()) : Optional.empty();
   }
 
   private Optional<Particle> particle(Fields block) {
@@ -45,12 +46,13 @@ final class ParticleReader {
               .helping("write mass: 0.002 mg, or diameter: 100 µm and density: 1.5 kg/L"));
       return Optional.empty();
     }
-    if (byMass) {
-      return block.text(IngredientVocabulary.PARTICLE_MASS).flatMap(value -> ofMass(value, source));
+    Optional<Scalar> value =
+        block.text(
+            byMass ? IngredientVocabulary.PARTICLE_MASS : IngredientVocabulary.PARTICLE_DIAMETER);
+    if (value.isEmpty()) {
+      return Optional.empty();
     }
-    return block
-        .text(IngredientVocabulary.PARTICLE_DIAMETER)
-        .flatMap(value -> ofBall(value, block, source));
+    return byMass ? ofMass(value.get(), source) : ofBall(value.get(), block, source);
   }
 
   private Optional<Particle> ofMass(Scalar value, Source source) {
@@ -65,10 +67,7 @@ final class ParticleReader {
   private Optional<Particle> ofBall(Scalar value, Fields block, Source source) {
     OptionalDouble diameter = figures.positive(value, Extent.LENGTH);
     OptionalDouble density =
-        block
-            .text(IngredientVocabulary.PARTICLE_DENSITY)
-            .map(told -> figures.positive(told, Extent.DENSITY))
-            .orElse(OptionalDouble.empty());
+        figures.positive(block.text(IngredientVocabulary.PARTICLE_DENSITY), Extent.DENSITY);
     if (diameter.isEmpty() || density.isEmpty()) {
       return Optional.empty();
     }

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.FigureReader.Ends;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
@@ -7,6 +8,8 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -44,9 +47,8 @@ final class PlantReader {
   }
 
   private Plant named(DataFile file) {
-    return file.fields(PlantVocabulary.PLANT_KEYS, remarks)
-        .map(fields -> plant(file, fields))
-        .orElseGet(() -> unread(file));
+    Optional<Fields> fields = file.fields(PlantVocabulary.PLANT_KEYS, remarks);
+    return fields.isPresent() ? plant(file, fields.get()) : unread(file);
   }
 
   private static Plant unread(DataFile file) {
@@ -67,11 +69,10 @@ final class PlantReader {
   }
 
   private Plant plant(DataFile file, Fields fields) {
-    OptionalDouble shrink =
-        fields.text(PlantVocabulary.SHRINK).map(figures::share).orElse(OptionalDouble.empty());
+    OptionalDouble shrink = figures.share(fields.text(PlantVocabulary.SHRINK));
     return new Plant(
         file.stem(),
-        fields.text(PlantVocabulary.NAME).map(Scalar::text).orElse(file.stem()),
+        fields.textOr(PlantVocabulary.NAME, file.stem()),
         shrink.orElse(0),
         base(fields, PlantVocabulary.AIR_TEMPERATURE, Kind.TEMPERATURE).orElse(ROOM),
         positive(fields, PlantVocabulary.TRAY_LOAD, Extent.WEIGHT),
@@ -81,28 +82,44 @@ final class PlantReader {
         positive(fields, PlantVocabulary.COATER_LOAD, Extent.WEIGHT),
         scales(fields),
         count(fields, PlantVocabulary.MOST_WEIGHINGS).orElse(MOST_WEIGHINGS),
-        fields.blocks(PlantVocabulary.MIXERS).stream()
-            .flatMap(block -> mixer(block).stream())
-            .toList(),
+        mixers(fields),
         fields.has(PlantVocabulary.NAME) ? fields.placeOf(PlantVocabulary.NAME) : fields.place());
   }
 
   /** Where one cannot be read, none are known. */
   private List<Double> dies(Fields fields) {
-    List<OptionalDouble> dies =
-        fields.texts(PlantVocabulary.DIES).stream()
-            .map(die -> figures.positive(die, Extent.HOLE))
-            .toList();
-    return dies.stream().anyMatch(OptionalDouble::isEmpty)
-        ? List.of()
-        : dies.stream().map(OptionalDouble::getAsDouble).sorted().toList();
+    List<Double> dies = new ArrayList<>();
+    boolean whole = true;
+    for (Scalar written : fields.texts(PlantVocabulary.DIES)) {
+      OptionalDouble die = figures.positive(written, Extent.HOLE);
+      whole &= die.isPresent();
+      dies.add(die.orElse(0));
+    }
+    Collections.sort(dies);
+    return whole ? dies : List.of();
   }
 
   private List<Scale> scales(Fields fields) {
-    return fields.blocks(PlantVocabulary.SCALES).stream()
-        .flatMap(block -> scale(block).stream())
-        .sorted(Comparator.comparingDouble(Scale::division).thenComparingDouble(Scale::most))
-        .toList();
+    List<Scale> scales = new ArrayList<>();
+    for (Fields block : fields.blocks(PlantVocabulary.SCALES)) {
+      Optional<Scale> scale = scale(block);
+      if (scale.isPresent()) {
+        scales.add(scale.get());
+      }
+    }
+    scales.sort(Comparator.comparingDouble(Scale::division).thenComparingDouble(Scale::most));
+    return scales;
+  }
+
+  private List<Mixer> mixers(Fields fields) {
+    List<Mixer> mixers = new ArrayList<>();
+    for (Fields block : fields.blocks(PlantVocabulary.MIXERS)) {
+      Optional<Mixer> mixer = mixer(block);
+      if (mixer.isPresent()) {
+        mixers.add(mixer.get());
+      }
+    }
+    return mixers;
   }
 
   private Optional<Scale> scale(Fields block) {
@@ -126,7 +143,7 @@ final class PlantReader {
     }
     return Optional.of(
         new Scale(
-            name(block, PlantVocabulary.SCALE_NAME),
+            block.textOr(PlantVocabulary.SCALE_NAME, ""),
             most.getAsDouble(),
             division.getAsDouble(),
             least));
@@ -134,35 +151,27 @@ final class PlantReader {
 
   private Optional<Mixer> mixer(Fields block) {
     OptionalDouble litres = positive(block, PlantVocabulary.MIXER_VOLUME, Extent.VOLUME);
-    Optional<FigureReader.Ends> fill =
-        block.text(PlantVocabulary.MIXER_FILL).flatMap(value -> figures.part(value));
-    return litres.isPresent()
-        ? fill.map(
-            ends ->
-                new Mixer(
-                    name(block, PlantVocabulary.MIXER_NAME),
-                    litres.getAsDouble(),
-                    ends.low(),
-                    ends.high()))
+    Optional<Scalar> written = block.text(PlantVocabulary.MIXER_FILL);
+    Optional<Ends> fill = written.isPresent() ? figures.part(written.get()) : Optional.empty();
+    return litres.isPresent() && fill.isPresent()
+        ? Optional.of(
+            new Mixer(
+                block.textOr(PlantVocabulary.MIXER_NAME, ""),
+                litres.getAsDouble(),
+                fill.get().low(),
+                fill.get().high()))
         : Optional.empty();
   }
 
-  private static String name(Fields block, Key<Text> key) {
-    return block.text(key).map(Scalar::text).orElse("");
-  }
-
   private OptionalInt count(Fields fields, Key<Text> key) {
-    return fields.text(key).map(figures::count).orElse(OptionalInt.empty());
+    return figures.count(fields.text(key));
   }
 
   private OptionalDouble positive(Fields fields, Key<Text> key, Extent extent) {
-    return fields
-        .text(key)
-        .map(value -> figures.positive(value, extent))
-        .orElse(OptionalDouble.empty());
+    return figures.positive(fields.text(key), extent);
   }
 
   private OptionalDouble base(Fields fields, Key<Text> key, Kind kind) {
-    return fields.text(key).map(value -> figures.base(value, kind)).orElse(OptionalDouble.empty());
+    return figures.base(fields.text(key), kind);
   }
 }

@@ -17,7 +17,11 @@ record Plants(ReadFiles<Optional<Plant>> reads, Optional<Plant> chosen, List<Fin
   Plants next(Nodes nodes, Frame frame) {
     ReadFiles<Optional<Plant>> next = reads.next(nodes.in(Places.PLANT), PlantReader::read);
     TreeMap<String, Plant> plants = new TreeMap<>();
-    next.things().forEach(one -> one.ifPresent(plant -> plants.put(plant.name(), plant)));
+    for (Optional<Plant> plant : next.things()) {
+      if (plant.isPresent()) {
+        plants.put(plant.get().name(), plant.get());
+      }
+    }
     Remarks remarks = new Remarks();
     remarks.addAll(next.findings());
     Optional<String> name = frame.settings().plant();
@@ -25,6 +29,7 @@ record Plants(ReadFiles<Optional<Plant>> reads, Optional<Plant> chosen, List<Fin
       new Known(ReferenceFindings.PLANT, "a plant", "plant/", plants.keySet(), true)
           .check(new Scalar(name.get(), false, frame.plantPlace()), remarks);
     }
-    return new Plants(next, name.map(plants::get), remarks.findings());
+    Plant chosen = name.isPresent() ? plants.get(name.get()) : null;
+    return new Plants(next, Optional.ofNullable(chosen), remarks.findings());
   }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The files of {@code practice/} as they were read. What may follow what on one line names
@@ -40,15 +39,13 @@ record PracticeFiles(
   @SuppressWarnings("ReferenceEquality")
   PracticeFiles next(Nodes nodes, Frame frame, Ingredients ingredients) {
     List<DataFile> now =
-        Stream.of(
-                RetentionReader.FILE,
-                CautionsReader.FILE,
-                BoundsReader.FILE,
-                SpreadsReader.FILE,
-                DensitiesReader.FILE,
-                SteamReader.FILE)
-            .flatMap(path -> nodes.file(path).stream())
-            .toList();
+        nodes.files(
+            RetentionReader.FILE,
+            CautionsReader.FILE,
+            BoundsReader.FILE,
+            SpreadsReader.FILE,
+            DensitiesReader.FILE,
+            SteamReader.FILE);
     Read<Practice> read = Nodes.areSame(files, now) ? apart : apart(nodes, frame);
     SequenceFile follows = sequence.next(nodes, frame, ingredients);
     boolean same = read == apart && follows.rows().equals(sequence.rows());

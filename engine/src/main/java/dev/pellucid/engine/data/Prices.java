@@ -3,7 +3,6 @@ package dev.pellucid.engine.data;
 import dev.pellucid.engine.data.PricesReader.Written;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -28,13 +27,10 @@ record Prices(
 
   static final Prices NONE = of(Ingredients.names(Set.of()), ReadFiles.none(), new TreeMap<>());
 
-  /** An ingredient and the day from which a price of it holds. */
-  private record Day(String ingredient, LocalDate from) {}
-
   /** Reads what is new, or all where other ingredients can be named. */
   Prices next(Nodes nodes, Frame frame, Known named) {
     List<DataFile> files = nodes.in(Places.PRICES);
-    return named.equals(ingredients)
+    return named.isLike(ingredients)
         ? of(named, reads.next(files, file -> PricesReader.read(file, frame, named)), byIngredient)
         : of(named, reads.anew(files, file -> PricesReader.read(file, frame, named)), byIngredient);
   }
@@ -47,22 +43,24 @@ record Prices(
       Known ingredients, ReadFiles<List<Written>> reads, Map<String, List<Price>> before) {
     Remarks twice = new Remarks();
     SortedMap<String, List<Price>> byIngredient = new TreeMap<>();
-    Map<Day, Span> told = new HashMap<>();
-    for (Written one : reads.things().stream().flatMap(List::stream).toList()) {
-      Price price = one.price();
-      Day day = new Day(price.ingredient(), price.from());
-      Span earlier = told.putIfAbsent(day, one.ingredient().span());
-      if (earlier != null) {
-        twice.add(ReferenceFindings.priceTwice(one.ingredient(), earlier));
-      } else {
-        byIngredient.computeIfAbsent(day.ingredient(), any -> new ArrayList<>()).add(price);
+    // By the ingredient and the day from which the price holds.
+    Map<String, Span> told = new HashMap<>();
+    for (List<Written> file : reads.things()) {
+      for (Written one : file) {
+        Price price = one.price();
+        String day = price.ingredient() + " " + price.from();
+        Span earlier = told.putIfAbsent(day, one.ingredient().span());
+        if (earlier != null) {
+          twice.add(ReferenceFindings.priceTwice(one.ingredient(), earlier));
+        } else {
+          byIngredient.computeIfAbsent(price.ingredient(), any -> new ArrayList<>()).add(price);
+        }
       }
     }
-    byIngredient.replaceAll(
-        (name, now) -> {
-          List<Price> then = before.getOrDefault(name, List.of());
-          return then.equals(now) ? then : List.copyOf(now);
-        });
+    for (Map.Entry<String, List<Price>> each : byIngredient.entrySet()) {
+      List<Price> then = before.getOrDefault(each.getKey(), List.of());
+      each.setValue(then.equals(each.getValue()) ? then : List.copyOf(each.getValue()));
+    }
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());
     remarks.addAll(twice.findings());

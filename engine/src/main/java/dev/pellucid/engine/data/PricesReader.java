@@ -30,24 +30,29 @@ final class PricesReader {
   static Read<List<Written>> read(DataFile file, Frame frame, Known ingredients) {
     Remarks remarks = new Remarks();
     PricesReader reader = new PricesReader(frame, ingredients, remarks);
-    file.fields(PricesVocabulary.PRICES_KEYS, remarks).ifPresent(reader::file);
+    Optional<Fields> fields = file.fields(PricesVocabulary.PRICES_KEYS, remarks);
+    if (fields.isPresent()) {
+      reader.file(fields.get());
+    }
     return file.read(List.copyOf(reader.prices), remarks);
   }
 
   private void file(Fields fields) {
     Source source = sources.of(fields);
-    Optional<LocalDate> from =
-        fields.text(PricesVocabulary.FROM).flatMap(new FigureReader(remarks)::day);
-    fields
-        .block(PricesVocabulary.PRICES)
-        .ifPresent(block -> block.others().forEach(entry -> price(block, entry, from, source)));
+    Optional<LocalDate> from = new FigureReader(remarks).day(fields.text(PricesVocabulary.FROM));
+    Optional<Fields> block = fields.block(PricesVocabulary.PRICES);
+    if (block.isPresent()) {
+      for (Entry entry : block.get().others()) {
+        price(block.get(), entry, from, source);
+      }
+    }
   }
 
   private void price(Fields block, Entry entry, Optional<LocalDate> from, Source source) {
     Scalar name = entry.key();
     boolean known = ingredients.check(name, remarks);
     Optional<Scalar> value = block.textOf(entry);
-    OptionalDouble perKg = value.map(this::perKg).orElse(OptionalDouble.empty());
+    OptionalDouble perKg = value.isPresent() ? perKg(value.get()) : OptionalDouble.empty();
     if (!known || value.isEmpty() || perKg.isEmpty() || from.isEmpty()) {
       return;
     }
@@ -65,7 +70,7 @@ final class PricesReader {
   private OptionalDouble perKg(Scalar value) {
     OptionalDouble perKg = new FigureReader(remarks).base(value, Kind.PRICE);
     Optional<String> written = FigureReader.currency(value);
-    if (perKg.isPresent() && !currency.isEmpty() && written.filter(currency::equals).isEmpty()) {
+    if (perKg.isPresent() && !currency.isEmpty() && !written.orElse("").equals(currency)) {
       remarks.add(FigureFindings.currency(value, written.orElse("no currency"), currency));
       return OptionalDouble.empty();
     }

@@ -112,16 +112,10 @@ final class QualityReader {
   }
 
   private OptionalDouble amount(Fields fields, Key<Text> key) {
-    return fields
-        .text(key)
-        .map(value -> figures.base(value, Kind.MASS))
-        .orElse(OptionalDouble.empty());
+    return figures.base(fields.text(key), Kind.MASS);
   }
 
   private OptionalDouble positive(Fields fields, Key<Text> key, Extent extent) {
-    return fields
-        .text(key)
-        .map(value -> figures.positive(value, extent))
-        .orElse(OptionalDouble.empty());
+    return figures.positive(fields.text(key), extent);
   }
 }

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
@@ -60,21 +61,39 @@ record ReadFiles<T>(SortedMap<String, Of<T>> byPath) {
 
   /** What was read of each, in the order of their paths. */
   List<T> things() {
-    return all().stream().map(of -> of.read().thing()).toList();
+    List<T> things = new ArrayList<>();
+    for (Of<T> of : all()) {
+      things.add(of.read().thing());
+    }
+    return things;
   }
 
   /** What was wrong with each, in the order of their paths. */
   List<Finding> findings() {
-    return all().stream().flatMap(of -> of.read().findings().stream()).toList();
+    List<Finding> findings = new ArrayList<>();
+    for (Of<T> of : all()) {
+      findings.addAll(of.read().findings());
+    }
+    return findings;
   }
 
   /** Whether the texts of all of them could be made into nodes. */
   boolean couldBeRead() {
-    return all().stream().allMatch(of -> of.file().read().whole());
+    for (Of<T> of : all()) {
+      if (!of.file().read().whole()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether all that is written in them is in the things. */
   boolean areWhole() {
-    return all().stream().allMatch(of -> of.read().whole());
+    for (Of<T> of : all()) {
+      if (!of.read().whole()) {
+        return false;
+      }
+    }
+    return true;
   }
 }

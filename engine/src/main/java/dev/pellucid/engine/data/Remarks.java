@@ -16,7 +16,9 @@ final class Remarks {
   }
 
   void addAll(Iterable<Finding> more) {
-    more.forEach(this::add);
+    for (Finding finding : more) {
+      add(finding);
+    }
   }
 
   /** Whether no error was said so far. */

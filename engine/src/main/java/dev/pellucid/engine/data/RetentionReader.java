@@ -6,7 +6,6 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -20,7 +19,7 @@ final class RetentionReader {
   static final String FILE = "practice/retention.yaml";
 
   /** The steps in which something can be lost. */
-  static final List<Step> STEPS = Arrays.stream(Step.values()).filter(Step::destroys).toList();
+  static final List<Step> STEPS = destroying();
 
   private final Sources sources;
   private final Remarks remarks;
@@ -30,22 +29,37 @@ final class RetentionReader {
     this.remarks = remarks;
   }
 
+  private static List<Step> destroying() {
+    List<Step> steps = new ArrayList<>();
+    for (Step step : Step.values()) {
+      if (step.destroys()) {
+        steps.add(step);
+      }
+    }
+    return List.copyOf(steps);
+  }
+
   Map<String, Retention> read(Optional<DataFile> file) {
     Map<String, Retention> classes = new HashMap<>();
-    file.flatMap(it -> it.fields(PracticeVocabulary.RETENTION_KEYS, remarks))
-        .ifPresent(fields -> fields.others().forEach(entry -> read(fields, entry, classes)));
+    Optional<Fields> fields = DataFile.fields(file, PracticeVocabulary.RETENTION_KEYS, remarks);
+    if (fields.isPresent()) {
+      for (Entry entry : fields.get().others()) {
+        read(fields.get(), entry, classes);
+      }
+    }
     return classes;
   }
 
   private void read(Fields fields, Entry entry, Map<String, Retention> classes) {
     Scalar name = entry.key();
-    if (!name.text().matches(Vocabulary.NAME) || name.text().equals(Nutrient.STABLE)) {
+    if (!Vocabulary.isName(name.text()) || name.text().equals(Nutrient.STABLE)) {
       remarks.add(KeyFindings.name(name.span(), name.text(), "a stability class"));
       return;
     }
-    fields
-        .blockOf(entry, PracticeVocabulary.RETENTION_CLASS_KEYS)
-        .ifPresent(block -> classes.put(name.text(), retention(name, block)));
+    Optional<Fields> block = fields.blockOf(entry, PracticeVocabulary.RETENTION_CLASS_KEYS);
+    if (block.isPresent()) {
+      classes.put(name.text(), retention(name, block.get()));
+    }
   }
 
   private Retention retention(Scalar name, Fields block) {
@@ -67,9 +81,12 @@ final class RetentionReader {
 
   private List<Row> rows(Fields block, Step step) {
     List<Row> rows = new ArrayList<>();
-    block
-        .block(PracticeVocabulary.rows(step))
-        .ifPresent(inner -> inner.others().forEach(entry -> row(inner, entry, rows)));
+    Optional<Fields> inner = block.block(PracticeVocabulary.rows(step));
+    if (inner.isPresent()) {
+      for (Entry entry : inner.get().others()) {
+        row(inner.get(), entry, rows);
+      }
+    }
     rows.sort(Comparator.comparingDouble(Row::temperature));
     return rows;
   }
@@ -77,7 +94,7 @@ final class RetentionReader {
   private void row(Fields inner, Entry entry, List<Row> rows) {
     FigureReader figures = new FigureReader(remarks);
     OptionalDouble temperature = figures.base(entry.key(), Kind.TEMPERATURE);
-    OptionalDouble keeps = inner.textOf(entry).map(figures::share).orElse(OptionalDouble.empty());
+    OptionalDouble keeps = figures.share(inner.textOf(entry));
     if (temperature.isPresent() && keeps.isPresent()) {
       rows.add(new Row(temperature.getAsDouble(), keeps.getAsDouble()));
     }

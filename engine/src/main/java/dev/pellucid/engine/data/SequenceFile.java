@@ -35,15 +35,15 @@ record SequenceFile(
 
   /** The same object where neither the file is new nor what it names. */
   SequenceFile next(Nodes nodes, Frame frame, Ingredients ingredients) {
-    List<DataFile> now = nodes.file(SequenceReader.FILE).stream().toList();
+    List<DataFile> now = nodes.files(SequenceReader.FILE);
     Set<String> names = new LinkedHashSet<>(frame.groups().keySet());
     names.addAll(ingredients.byName().keySet());
     Known holds = holdable(names, frame.names().groups().whole());
     boolean same =
         Nodes.areSame(file, now)
             && (now.isEmpty()
-                || (holds.equals(holdable)
-                    && ingredients.names().equals(flushable)
+                || (holds.isLike(holdable)
+                    && ingredients.names().isLike(flushable)
                     && isAnsweredBy(ingredients.byName())));
     return same ? this : read(now, frame, ingredients, holds);
   }
@@ -61,7 +61,8 @@ record SequenceFile(
             holdable,
             ingredients.names(),
             remarks);
-    List<SequenceRow> rows = reader.read(file.stream().findFirst());
+    List<SequenceRow> rows =
+        reader.read(file.isEmpty() ? Optional.empty() : Optional.of(file.get(0)));
     return new SequenceFile(
         file,
         holdable,
@@ -72,8 +73,12 @@ record SequenceFile(
 
   @SuppressWarnings("ReferenceEquality")
   private boolean isAnsweredBy(Map<String, Ingredient> ingredients) {
-    return asked.entrySet().stream()
-        .allMatch(each -> each.getValue().orElse(null) == ingredients.get(each.getKey()));
+    for (Map.Entry<String, Optional<Ingredient>> each : asked.entrySet()) {
+      if (each.getValue().orElse(null) != ingredients.get(each.getKey())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Known holdable(Set<String> names, boolean whole) {

@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /** {@code practice/sequence.yaml}: what may follow what on one line. */
 final class SequenceReader {
@@ -52,24 +51,29 @@ final class SequenceReader {
 
   List<SequenceRow> read(Optional<DataFile> file) {
     List<SequenceRow> rows = new ArrayList<>();
-    file.flatMap(it -> it.fields(SequenceVocabulary.SEQUENCE_KEYS, remarks))
-        .ifPresent(
-            fields ->
-                fields
-                    .blocks(SequenceVocabulary.ROWS)
-                    .forEach(block -> row(block).ifPresent(rows::add)));
+    Optional<Fields> fields = DataFile.fields(file, SequenceVocabulary.SEQUENCE_KEYS, remarks);
+    if (fields.isPresent()) {
+      for (Fields block : fields.get().blocks(SequenceVocabulary.ROWS)) {
+        Optional<SequenceRow> row = row(block);
+        if (row.isPresent()) {
+          rows.add(row.get());
+        }
+      }
+    }
     return rows;
   }
 
   private Optional<SequenceRow> row(Fields block) {
     Source source = names.sources().of(block);
-    Optional<Left> left = block.block(SequenceVocabulary.ROW_AFTER).flatMap(this::left);
+    Optional<Fields> after = block.block(SequenceVocabulary.ROW_AFTER);
+    Optional<Left> left = after.isPresent() ? left(after.get()) : Optional.empty();
     List<Scalar> before = block.texts(SequenceVocabulary.ROW_BEFORE);
-    List<String> known =
-        before.stream()
-            .filter(word -> names.species().check(word, remarks))
-            .map(Scalar::text)
-            .toList();
+    List<String> known = new ArrayList<>();
+    for (Scalar word : before) {
+      if (names.species().check(word, remarks)) {
+        known.add(word.text());
+      }
+    }
     boolean never = block.word(SequenceVocabulary.ROW_NEVER, "an answer").isPresent();
     if (block.has(SequenceVocabulary.ROW_NEVER) == block.has(SequenceVocabulary.ROW_FLUSH)) {
       remarks.add(
@@ -78,28 +82,26 @@ final class SequenceReader {
               .helping("or write never: yes"));
       return Optional.empty();
     }
-    Optional<Flush> flush = block.block(SequenceVocabulary.ROW_FLUSH).flatMap(this::flush);
+    Optional<Fields> flushed = block.block(SequenceVocabulary.ROW_FLUSH);
+    Optional<Flush> flush = flushed.isPresent() ? flush(flushed.get()) : Optional.empty();
     boolean whole = known.size() == before.size() && (never || flush.isPresent());
-    return left.filter(it -> whole)
-        .map(
-            it ->
-                new SequenceRow(
-                    it,
-                    known,
-                    flush,
-                    block.text(SequenceVocabulary.ROW_BECAUSE).map(Scalar::text).orElse(""),
-                    source,
-                    block.placeOf(SequenceVocabulary.ROW_AFTER)));
+    return left.isPresent() && whole
+        ? Optional.of(
+            new SequenceRow(
+                left.get(),
+                known,
+                flush,
+                block.textOr(SequenceVocabulary.ROW_BECAUSE, ""),
+                source,
+                block.placeOf(SequenceVocabulary.ROW_AFTER)))
+        : Optional.empty();
   }
 
   private Optional<Left> left(Fields block) {
-    long told =
-        Stream.of(
-                SequenceVocabulary.LEFT_HOLDS,
-                SequenceVocabulary.LEFT_TRAIT,
-                SequenceVocabulary.LEFT_NUTRIENT)
-            .filter(block::has)
-            .count();
+    int told =
+        (block.has(SequenceVocabulary.LEFT_HOLDS) ? 1 : 0)
+            + (block.has(SequenceVocabulary.LEFT_TRAIT) ? 1 : 0)
+            + (block.has(SequenceVocabulary.LEFT_NUTRIENT) ? 1 : 0);
     if (told != 1
         || block.has(SequenceVocabulary.LEFT_NUTRIENT)
             != block.has(SequenceVocabulary.LEFT_ABOVE)) {
@@ -113,19 +115,25 @@ final class SequenceReader {
       return Optional.empty();
     }
     if (block.has(SequenceVocabulary.LEFT_HOLDS)) {
-      return block
-          .text(SequenceVocabulary.LEFT_HOLDS)
-          .filter(name -> holdable.check(name, remarks))
-          .map(name -> new Left.Held(name.text(), title(name.text())));
+      return held(block);
     }
     if (block.has(SequenceVocabulary.LEFT_TRAIT)) {
-      return block.oneOf(SequenceVocabulary.LEFT_TRAIT, "a trait").map(SequenceReader::marked);
+      Optional<Trait> trait = block.oneOf(SequenceVocabulary.LEFT_TRAIT, "a trait");
+      return trait.isPresent() ? Optional.of(marked(trait.get())) : Optional.empty();
     }
-    return block
-        .text(SequenceVocabulary.LEFT_NUTRIENT)
-        .filter(name -> names.nutrients().check(name, remarks))
-        .flatMap(name -> nutrients.named(name.text()))
-        .flatMap(nutrient -> above(nutrient, block));
+    Optional<Scalar> name = block.text(SequenceVocabulary.LEFT_NUTRIENT);
+    if (name.isEmpty() || !names.nutrients().check(name.get(), remarks)) {
+      return Optional.empty();
+    }
+    Optional<Nutrient> nutrient = nutrients.named(name.get().text());
+    return nutrient.isPresent() ? above(nutrient.get(), block) : Optional.empty();
+  }
+
+  private Optional<Left> held(Fields block) {
+    Optional<Scalar> name = block.text(SequenceVocabulary.LEFT_HOLDS);
+    return name.isPresent() && holdable.check(name.get(), remarks)
+        ? Optional.of(new Left.Held(name.get().text(), title(name.get().text())))
+        : Optional.empty();
   }
 
   private String title(String name) {
@@ -145,27 +153,22 @@ final class SequenceReader {
 
   private Optional<Left> above(Nutrient nutrient, Fields block) {
     Optional<Scalar> written = block.text(SequenceVocabulary.LEFT_ABOVE);
-    OptionalDouble most =
-        written
-            .map(value -> new FigureReader(remarks).base(value, nutrient.unit().kind()))
-            .orElse(OptionalDouble.empty());
-    return most.isEmpty()
+    OptionalDouble most = new FigureReader(remarks).base(written, nutrient.unit().kind());
+    return most.isEmpty() || written.isEmpty()
         ? Optional.empty()
-        : written.map(value -> new Left.Above(nutrient, most.getAsDouble(), value.text()));
+        : Optional.of(new Left.Above(nutrient, most.getAsDouble(), written.get().text()));
   }
 
   private Optional<Flush> flush(Fields block) {
     OptionalDouble kg =
-        block
-            .text(SequenceVocabulary.FLUSH_QUANTITY)
-            .map(value -> new FigureReader(remarks).positive(value, Extent.WEIGHT))
-            .orElse(OptionalDouble.empty());
+        new FigureReader(remarks)
+            .positive(block.text(SequenceVocabulary.FLUSH_QUANTITY), Extent.WEIGHT);
+    Optional<Scalar> name = block.text(SequenceVocabulary.FLUSH_WITH);
     Optional<Ingredient> with =
-        block
-            .text(SequenceVocabulary.FLUSH_WITH)
-            .filter(name -> flushable.check(name, remarks))
-            .flatMap(name -> ingredients.apply(name.text()));
-    Optional<String> to = block.text(SequenceVocabulary.FLUSH_TO).map(Scalar::text);
+        name.isPresent() && flushable.check(name.get(), remarks)
+            ? ingredients.apply(name.get().text())
+            : Optional.empty();
+    Optional<String> to = block.string(SequenceVocabulary.FLUSH_TO);
     return kg.isEmpty() || with.isEmpty() || to.isEmpty()
         ? Optional.empty()
         : Optional.of(new Flush(kg.getAsDouble(), with.get(), to.get()));

@@ -36,7 +36,7 @@ final class SettingsReader {
       return none(absent.beginning());
     }
     Optional<Fields> fields = file.get().fields(SettingsVocabulary.SETTINGS_KEYS, remarks);
-    return fields.map(this::settings).orElseGet(() -> none(file.get().place()));
+    return fields.isPresent() ? settings(fields.get()) : none(file.get().place());
   }
 
   private static Settings none(Span place) {
@@ -44,16 +44,24 @@ final class SettingsReader {
   }
 
   private Settings settings(Fields fields) {
-    fields.text(SettingsVocabulary.FORMAT).ifPresent(this::format);
+    Optional<Scalar> format = fields.text(SettingsVocabulary.FORMAT);
+    if (format.isPresent()) {
+      format(format.get());
+    }
     return new Settings(
-        fields.text(SettingsVocabulary.NAME).map(Scalar::text).orElse(""),
+        fields.textOr(SettingsVocabulary.NAME, ""),
         matching(fields, SettingsVocabulary.CURRENCY, "three capital letters, as in EUR")
             .orElse(""),
-        matching(fields, SettingsVocabulary.JURISDICTION, "capital letters, as in EU, or none")
-            .filter(word -> !word.equals("none")),
-        fields.text(SettingsVocabulary.PLANT).map(Scalar::text),
-        fields.text(SettingsVocabulary.LABEL).map(Scalar::text),
+        jurisdiction(fields),
+        fields.string(SettingsVocabulary.PLANT),
+        fields.string(SettingsVocabulary.LABEL),
         fields.placeOf(SettingsVocabulary.JURISDICTION));
+  }
+
+  private Optional<String> jurisdiction(Fields fields) {
+    Optional<String> told =
+        matching(fields, SettingsVocabulary.JURISDICTION, "capital letters, as in EU, or none");
+    return told.isPresent() && told.get().equals("none") ? Optional.empty() : told;
   }
 
   private void format(Scalar format) {
@@ -82,6 +90,6 @@ final class SettingsReader {
               .helping("write " + shape));
       return Optional.empty();
     }
-    return value.map(Scalar::text);
+    return value.isPresent() ? Optional.of(value.get().text()) : Optional.empty();
   }
 }

@@ -18,9 +18,13 @@ final class Sources {
   private final Known known;
 
   Sources(Optional<DataFile> file, Remarks remarks) {
-    file.flatMap(it -> it.fields(SourcesVocabulary.SOURCES_KEYS, remarks))
-        .ifPresent(fields -> fields.others().forEach(entry -> read(fields, entry, remarks)));
-    boolean whole = file.map(it -> it.read().whole()).orElse(true);
+    Optional<Fields> fields = DataFile.fields(file, SourcesVocabulary.SOURCES_KEYS, remarks);
+    if (fields.isPresent()) {
+      for (Entry entry : fields.get().others()) {
+        read(fields.get(), entry, remarks);
+      }
+    }
+    boolean whole = file.isEmpty() || file.get().read().whole();
     known = new Known(ReferenceFindings.SOURCE, "a source", FILE, byId.keySet(), whole);
   }
 
@@ -31,25 +35,28 @@ final class Sources {
   private void read(Fields fields, Entry entry, Remarks remarks) {
     Scalar id = entry.key();
     byId.put(id.text(), unknown(id.text(), id.span()));
-    if (!id.text().matches(Vocabulary.NAME)) {
+    if (!Vocabulary.isName(id.text())) {
       remarks.add(KeyFindings.name(id.span(), id.text(), "a source"));
     }
-    fields
-        .blockOf(entry, SourcesVocabulary.SOURCE_ENTRY_KEYS)
-        .ifPresent(block -> byId.put(id.text(), source(id, block, remarks)));
+    Optional<Fields> block = fields.blockOf(entry, SourcesVocabulary.SOURCE_ENTRY_KEYS);
+    if (block.isPresent()) {
+      byId.put(id.text(), source(id, block.get(), remarks));
+    }
   }
 
   private static Source source(Scalar id, Fields block, Remarks remarks) {
     Optional<Reliability> standing = block.oneOf(SourcesVocabulary.STANDING, "a standing");
     Optional<Scalar> read = block.text(SourcesVocabulary.READ);
-    read.ifPresent(day -> new FigureReader(remarks).day(day));
+    if (read.isPresent()) {
+      new FigureReader(remarks).day(read.get());
+    }
     return new Source(
         id.text(),
         standing.orElse(Reliability.INVENTED),
-        block.text(SourcesVocabulary.CITE).map(Scalar::text).orElse(""),
-        block.text(SourcesVocabulary.ADDRESS).map(Scalar::text),
-        read.map(Scalar::text),
-        block.text(SourcesVocabulary.LICENCE).map(Scalar::text),
+        block.textOr(SourcesVocabulary.CITE, ""),
+        block.string(SourcesVocabulary.ADDRESS),
+        read.isPresent() ? Optional.of(read.get().text()) : Optional.empty(),
+        block.string(SourcesVocabulary.LICENCE),
         id.span());
   }
 

@@ -26,32 +26,28 @@ final class SpeciesReader {
   }
 
   Species read(DataFile file) {
-    return file.fields(SpeciesVocabulary.SPECIES_KEYS, remarks)
-        .map(fields -> species(file, fields))
-        .orElseGet(
-            () ->
-                new Species(
-                    file.stem(),
-                    file.stem(),
-                    Set.of(),
-                    Set.of(),
-                    List.of(),
-                    List.of(),
-                    file.place()));
+    Optional<Fields> fields = file.fields(SpeciesVocabulary.SPECIES_KEYS, remarks);
+    return fields.isPresent()
+        ? species(file, fields.get())
+        : new Species(
+            file.stem(), file.stem(), Set.of(), Set.of(), List.of(), List.of(), file.place());
   }
 
   private Species species(DataFile file, Fields fields) {
     List<Size> sizes = new ArrayList<>();
     for (Fields block : fields.blocks(SpeciesVocabulary.SIZES)) {
-      size(block).ifPresent(sizes::add);
+      Optional<Size> size = size(block);
+      if (size.isPresent()) {
+        sizes.add(size.get());
+      }
     }
     return new Species(
         file.stem(),
-        fields.text(SpeciesVocabulary.NAME).map(Scalar::text).orElse(file.stem()),
+        fields.textOr(SpeciesVocabulary.NAME, file.stem()),
         groups(fields),
         habits(fields),
         sizes,
-        fields.texts(SpeciesVocabulary.FEEDING).stream().map(Scalar::text).toList(),
+        fields.strings(SpeciesVocabulary.FEEDING),
         fields.has(SpeciesVocabulary.NAME)
             ? fields.placeOf(SpeciesVocabulary.NAME)
             : fields.place());
@@ -60,7 +56,7 @@ final class SpeciesReader {
   private Set<String> groups(Fields fields) {
     Set<String> groups = new LinkedHashSet<>();
     for (Scalar group : fields.texts(SpeciesVocabulary.GROUPS)) {
-      if (group.text().matches(Vocabulary.NAME)) {
+      if (Vocabulary.isName(group.text())) {
         groups.add(group.text());
       } else {
         remarks.add(KeyFindings.name(group.span(), group.text(), "a group of species"));
@@ -71,7 +67,9 @@ final class SpeciesReader {
 
   private static Set<String> habits(Fields fields) {
     Set<String> habits = new LinkedHashSet<>();
-    fields.words(SpeciesVocabulary.HABITS, "a habit").forEach(word -> habits.add(word.text()));
+    for (Scalar word : fields.words(SpeciesVocabulary.HABITS, "a habit")) {
+      habits.add(word.text());
+    }
     return habits;
   }
 
@@ -79,12 +77,10 @@ final class SpeciesReader {
     FigureReader figures = new FigureReader(remarks);
     Source source = sources.of(block);
     Optional<Scalar> fish = block.text(SpeciesVocabulary.SIZE_FISH);
-    Optional<Ends> mass = fish.flatMap(value -> figures.range(value, Kind.MASS));
-    Optional<Ends> pellet =
-        block
-            .text(SpeciesVocabulary.SIZE_PELLET)
-            .flatMap(value -> figures.range(value, Kind.LENGTH));
-    OptionalDouble meal = meal(block, figures);
+    Optional<Ends> mass = figures.range(fish, Kind.MASS);
+    Optional<Ends> pellet = figures.range(block.text(SpeciesVocabulary.SIZE_PELLET), Kind.LENGTH);
+    OptionalDouble meal =
+        figures.positive(block.text(SpeciesVocabulary.SIZE_DAILY_MEAL), Extent.SHARE);
     if (fish.isEmpty() || mass.isEmpty() || pellet.isEmpty()) {
       return Optional.empty();
     }
@@ -98,12 +94,5 @@ final class SpeciesReader {
             fish.get().text(),
             source,
             fish.get().span()));
-  }
-
-  private static OptionalDouble meal(Fields block, FigureReader figures) {
-    return block
-        .text(SpeciesVocabulary.SIZE_DAILY_MEAL)
-        .map(value -> figures.positive(value, Extent.SHARE))
-        .orElse(OptionalDouble.empty());
   }
 }

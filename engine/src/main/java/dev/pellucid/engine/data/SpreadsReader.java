@@ -23,20 +23,20 @@ final class SpreadsReader {
 
   Map<String, DefaultSpread> read(Optional<DataFile> file) {
     Map<String, DefaultSpread> spreads = new HashMap<>();
-    file.flatMap(it -> it.fields(PracticeVocabulary.SPREADS_KEYS, remarks))
-        .ifPresent(
-            fields -> {
-              Source source = sources.of(fields);
-              fields.others().forEach(entry -> spread(fields, entry, source, spreads));
-            });
+    Optional<Fields> fields = DataFile.fields(file, PracticeVocabulary.SPREADS_KEYS, remarks);
+    if (fields.isPresent()) {
+      Source source = sources.of(fields.get());
+      for (Entry entry : fields.get().others()) {
+        spread(fields.get(), entry, source, spreads);
+      }
+    }
     return spreads;
   }
 
   private void spread(
       Fields fields, Entry entry, Source source, Map<String, DefaultSpread> spreads) {
-    boolean known = nutrients.check(entry.key(), fields.keys().words(), remarks);
-    OptionalDouble share =
-        fields.textOf(entry).map(new FigureReader(remarks)::share).orElse(OptionalDouble.empty());
+    boolean known = nutrients.check(entry.key(), fields.keys(), remarks);
+    OptionalDouble share = new FigureReader(remarks).share(fields.textOf(entry));
     if (known && share.isPresent()) {
       spreads.put(entry.key().text(), new DefaultSpread(share.getAsDouble(), source));
     }

@@ -34,8 +34,8 @@ final class SteamReader {
   }
 
   Optional<SteamTable> read(Optional<DataFile> file) {
-    return file.flatMap(it -> it.fields(PracticeVocabulary.STEAM_KEYS, remarks))
-        .flatMap(this::table);
+    Optional<Fields> fields = DataFile.fields(file, PracticeVocabulary.STEAM_KEYS, remarks);
+    return fields.isPresent() ? table(fields.get()) : Optional.empty();
   }
 
   private Optional<SteamTable> table(Fields fields) {
@@ -43,7 +43,10 @@ final class SteamReader {
     List<Fields> blocks = fields.blocks(PracticeVocabulary.STEAM_ROWS);
     List<Row> rows = new ArrayList<>();
     for (Fields block : blocks) {
-      row(block).ifPresent(row -> add(block, row, rows));
+      Optional<Row> row = row(block);
+      if (row.isPresent()) {
+        add(block, row.get(), rows);
+      }
     }
     if (rows.size() >= 2) {
       return Optional.of(new SteamTable(rows, source));
@@ -75,10 +78,8 @@ final class SteamReader {
 
   private Optional<Row> row(Fields block) {
     OptionalDouble temperature =
-        block
-            .text(PracticeVocabulary.STEAM_TEMPERATURE)
-            .map(value -> new FigureReader(remarks).base(value, Kind.TEMPERATURE))
-            .orElse(OptionalDouble.empty());
+        new FigureReader(remarks)
+            .base(block.text(PracticeVocabulary.STEAM_TEMPERATURE), Kind.TEMPERATURE);
     OptionalDouble liquid = enthalpy(block, PracticeVocabulary.STEAM_LIQUID);
     OptionalDouble vapour = enthalpy(block, PracticeVocabulary.STEAM_VAPOUR);
     if (temperature.isEmpty() || liquid.isEmpty() || vapour.isEmpty()) {
@@ -90,7 +91,7 @@ final class SteamReader {
 
   private OptionalDouble enthalpy(Fields block, Key<Text> key) {
     Optional<Scalar> value = block.text(key);
-    return value.map(this::enthalpy).orElse(OptionalDouble.empty());
+    return value.isPresent() ? enthalpy(value.get()) : OptionalDouble.empty();
   }
 
   private OptionalDouble enthalpy(Scalar value) {
@@ -107,9 +108,9 @@ final class SteamReader {
           FigureFindings.unitUnknown(value, figure.group(3)).helping("steam is told in kJ/kg"));
       return OptionalDouble.empty();
     }
-    return new FigureReader(remarks)
-        .number(value, figure.group(1))
-        .map(number -> OptionalDouble.of(Double.parseDouble(number)))
-        .orElse(OptionalDouble.empty());
+    Optional<String> number = new FigureReader(remarks).number(value, figure.group(1));
+    return number.isPresent()
+        ? OptionalDouble.of(Double.parseDouble(number.get()))
+        : OptionalDouble.empty();
   }
 }

@@ -3,6 +3,7 @@ package dev.pellucid.engine.data;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -123,7 +124,9 @@ public final class TablesState {
 
   private List<Finding> findings() {
     List<Finding> said = new ArrayList<>();
-    nodes.files().forEach(file -> said.addAll(file.read().findings()));
+    for (DataFile file : nodes.files()) {
+      said.addAll(file.read().findings());
+    }
     said.addAll(nodes.misplaced());
     said.addAll(frame.findings());
     said.addAll(ingredients.findings());
@@ -135,6 +138,8 @@ public final class TablesState {
     said.addAll(records.numbersOf(lots.byNumber()));
     said.addAll(records.findings());
     Set<Finding> once = new LinkedHashSet<>(said);
-    return once.stream().sorted().toList();
+    List<Finding> inOrder = new ArrayList<>(once);
+    Collections.sort(inOrder);
+    return inOrder;
   }
 }

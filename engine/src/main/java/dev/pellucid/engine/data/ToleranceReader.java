@@ -16,7 +16,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * One tolerance. Figures with a unit count in it; bare figures count in the unit in which the label
@@ -49,23 +48,17 @@ final class ToleranceReader {
   static Read<Optional<Tolerance>> read(Fields block, List<Nutrient> constituents) {
     Remarks remarks = new Remarks();
     Optional<Tolerance> read = read(block.into(remarks), constituents, remarks);
-    return new Read<>(read.filter(it -> remarks.isSound()), remarks.findings(), remarks.isSound());
+    return new Read<>(
+        remarks.isSound() ? read : Optional.empty(), remarks.findings(), remarks.isSound());
   }
 
   private static Optional<Tolerance> read(
       Fields fields, List<Nutrient> constituents, Remarks remarks) {
     List<Fields> below = fields.blocks(LabelVocabulary.TOLERANCE_BELOW);
     List<Fields> above = fields.blocks(LabelVocabulary.TOLERANCE_ABOVE);
-    List<Scalar> measures =
-        Stream.concat(below.stream(), above.stream())
-            .flatMap(
-                band ->
-                    Stream.of(
-                        band.text(LabelVocabulary.BAND_UNDER),
-                        band.text(LabelVocabulary.BAND_ABSOLUTE)))
-            .flatMap(Optional::stream)
-            .toList();
-    boolean bare = measures.stream().anyMatch(value -> BARE.matcher(value.text()).matches());
+    List<Scalar> measures = new ArrayList<>(measures(below));
+    measures.addAll(measures(above));
+    boolean bare = isAnyBare(measures);
     if (!bare && !measures.isEmpty()) {
       oneKind(fields, constituents, remarks);
     }
@@ -77,22 +70,44 @@ final class ToleranceReader {
         : Optional.of(new Tolerance(under, over, bare, fields.place()));
   }
 
+  /** The figures of bands that have a unit or are bare. */
+  private static List<Scalar> measures(List<Fields> bands) {
+    List<Scalar> measures = new ArrayList<>();
+    for (Fields band : bands) {
+      Optional<Scalar> under = band.text(LabelVocabulary.BAND_UNDER);
+      if (under.isPresent()) {
+        measures.add(under.get());
+      }
+      Optional<Scalar> absolute = band.text(LabelVocabulary.BAND_ABSOLUTE);
+      if (absolute.isPresent()) {
+        measures.add(absolute.get());
+      }
+    }
+    return measures;
+  }
+
+  private static boolean isAnyBare(List<Scalar> measures) {
+    for (Scalar value : measures) {
+      if (BARE.matcher(value.text()).matches()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static void oneKind(Fields fields, List<Nutrient> constituents, Remarks remarks) {
     Nutrient first = constituents.get(0);
-    constituents.stream()
-        .filter(other -> other.unit().kind() != first.unit().kind())
-        .findFirst()
-        .ifPresent(
-            other ->
-                remarks.add(
-                    Finding.error(
-                            CODE,
-                            fields.placeOf(LabelVocabulary.TOLERANCE_CONSTITUENTS),
-                            first.name()
-                                + " and "
-                                + other.name()
-                                + " are told in units of different kinds")
-                        .helping("give each kind a tolerance of its own")));
+    for (Nutrient other : constituents) {
+      if (other.unit().kind() != first.unit().kind()) {
+        remarks.add(
+            Finding.error(
+                    CODE,
+                    fields.placeOf(LabelVocabulary.TOLERANCE_CONSTITUENTS),
+                    first.name() + " and " + other.name() + " are told in units of different kinds")
+                .helping("give each kind a tolerance of its own"));
+        return;
+      }
+    }
   }
 
   private List<Band> above(Fields fields, List<Fields> above, List<Band> below) {
@@ -106,10 +121,15 @@ final class ToleranceReader {
     if (times.isEmpty()) {
       return bands(above, fields.placeOf(LabelVocabulary.TOLERANCE_ABOVE));
     }
-    return number(times.get()).stream()
-        .boxed()
-        .flatMap(factor -> below.stream().map(band -> band.times(factor)))
-        .toList();
+    OptionalDouble factor = number(times.get());
+    if (factor.isEmpty()) {
+      return List.of();
+    }
+    List<Band> bands = new ArrayList<>();
+    for (Band band : below) {
+      bands.add(band.times(factor.getAsDouble()));
+    }
+    return bands;
   }
 
   private List<Band> bands(List<Fields> blocks, Span place) {
@@ -146,13 +166,10 @@ final class ToleranceReader {
   }
 
   private Band band(Fields block, OptionalDouble end) {
-    long told =
-        Stream.of(
-                LabelVocabulary.BAND_ABSOLUTE,
-                LabelVocabulary.BAND_RELATIVE,
-                LabelVocabulary.BAND_NO_LIMIT)
-            .filter(block::has)
-            .count();
+    int told =
+        (block.has(LabelVocabulary.BAND_ABSOLUTE) ? 1 : 0)
+            + (block.has(LabelVocabulary.BAND_RELATIVE) ? 1 : 0)
+            + (block.has(LabelVocabulary.BAND_NO_LIMIT) ? 1 : 0);
     if (told != 1) {
       remarks.add(
           Finding.error(CODE, block.place(), "a band needs one of absolute, relative and no-limit")
@@ -195,9 +212,9 @@ final class ToleranceReader {
               .helping("write the number alone: it counts in the unit of the label"));
       return OptionalDouble.empty();
     }
-    return new FigureReader(remarks)
-        .number(value, value.text())
-        .map(text -> OptionalDouble.of(new BigDecimal(text).doubleValue()))
-        .orElse(OptionalDouble.empty());
+    Optional<String> number = new FigureReader(remarks).number(value, value.text());
+    return number.isPresent()
+        ? OptionalDouble.of(new BigDecimal(number.get()).doubleValue())
+        : OptionalDouble.empty();
   }
 }

@@ -27,7 +27,7 @@ final class Units {
     } else if (unit.get().kind() != kind) {
       remarks.add(FigureFindings.wrongKind(value, symbol, unit.get().kind(), kind, example(kind)));
     }
-    return unit.filter(known -> known.kind() == kind);
+    return unit.isPresent() && unit.get().kind() == kind ? unit : Optional.empty();
   }
 
   /** The unit of a nutrient. */
@@ -47,7 +47,7 @@ final class Units {
                       + ", a nutrient is told per mass")
               .helping("use " + Choices.of(ofNutrients())));
     }
-    return unit.filter(known -> OF_NUTRIENTS.contains(known.kind()));
+    return unit.isPresent() && OF_NUTRIENTS.contains(unit.get().kind()) ? unit : Optional.empty();
   }
 
   /** A unit of the kind, for a remedy. */

@@ -7,7 +7,7 @@ import dev.pellucid.engine.data.Keys.Holds.ListOf;
 import dev.pellucid.engine.data.Keys.Holds.OneOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -47,9 +47,28 @@ final class Vocabulary {
 
   private Vocabulary() {}
 
+  /** Whether a text is as {@link #NAME} has it: {@code soybean-meal-48}. */
+  static boolean isName(String text) {
+    boolean inPart = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean letter = c >= 'a' && c <= 'z';
+      boolean digit = c >= '0' && c <= '9';
+      if (c == '-' ? !inPart : !letter && !(digit && i > 0)) {
+        return false;
+      }
+      inPart = c != '-';
+    }
+    return inPart;
+  }
+
   /** The words of an enum as files write them: lower case with hyphens. */
   static List<String> words(Enum<?>[] values) {
-    return Arrays.stream(values).map(Vocabulary::word).toList();
+    List<String> words = new ArrayList<>(values.length);
+    for (Enum<?> value : values) {
+      words.add(word(value));
+    }
+    return words;
   }
 
   /** The word of one value of an enum. */

@@ -6,8 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Lists a folder on a disk. Links are not followed. */
@@ -80,8 +78,7 @@ final class DiskListing extends SimpleFileVisitor<Path> {
   }
 
   private String relative(Path file) {
-    List<String> parts = new ArrayList<>();
-    root.relativize(file).forEach(part -> parts.add(part.toString()));
-    return String.join("/", parts);
+    String separator = root.getFileSystem().getSeparator();
+    return root.relativize(file).toString().replace(separator, "/");
   }
 }

@@ -54,7 +54,9 @@ final class Listing {
     if (Names.isRead(name)) {
       files.put(path, stored);
     }
-    near.ifPresent(it -> near(path, it));
+    if (near.isPresent()) {
+      near(path, near.get());
+    }
   }
 
   /** Whether a name is one of ours, or looks as if it were meant to be. */

@@ -18,17 +18,26 @@ final class Names {
 
   /** Whether a file is read for the end of its name. */
   static boolean isRead(String name) {
-    return READ.stream().anyMatch(name::endsWith);
+    return endsIn(READ, name);
   }
 
   /** Whether other files call this one by its name without its folder. */
   static boolean isCalled(String path) {
-    return NAMED.stream().anyMatch(path::endsWith);
+    return endsIn(NAMED, path);
   }
 
   /** Whether a feed can hang on a file. */
   static boolean isMeant(String path) {
-    return MEANT.stream().anyMatch(path::endsWith);
+    return endsIn(MEANT, path);
+  }
+
+  private static boolean endsIn(List<String> endings, String name) {
+    for (String ending : endings) {
+      if (name.endsWith(ending)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether what lies in a folder of that name is none of ours. */

@@ -21,7 +21,6 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BiPredicate;
-import java.util.stream.Stream;
 
 /**
  * The texts of a folder in one state, by their paths below it, in one order on every system. It is
@@ -125,7 +124,13 @@ public final class Texts {
 
   /** What was wrong with names and links. */
   public List<Finding> findings() {
-    return Stream.concat(passed.stream().map(Passed::finding), clashes.stream()).sorted().toList();
+    List<Finding> findings = new ArrayList<>();
+    for (Passed one : passed) {
+      findings.add(one.finding());
+    }
+    findings.addAll(clashes);
+    Collections.sort(findings);
+    return findings;
   }
 
   /**
@@ -157,14 +162,24 @@ public final class Texts {
 
   /** Paths that end so, in order. */
   public List<String> ending(String extension) {
-    return files.keySet().stream().filter(path -> path.endsWith(extension)).toList();
+    List<String> ending = new ArrayList<>();
+    for (String path : files.keySet()) {
+      if (path.endsWith(extension)) {
+        ending.add(path);
+      }
+    }
+    return Collections.unmodifiableList(ending);
   }
 
   /** Paths of every YAML file, in order; whether its place means something is for others to say. */
   public List<String> data() {
-    return files.keySet().stream()
-        .filter(path -> path.endsWith(".yaml") || path.endsWith(".yml"))
-        .toList();
+    List<String> data = new ArrayList<>();
+    for (String path : files.keySet()) {
+      if (path.endsWith(".yaml") || path.endsWith(".yml")) {
+        data.add(path);
+      }
+    }
+    return Collections.unmodifiableList(data);
   }
 
   /** The text of a file; a finding where it cannot be read. */

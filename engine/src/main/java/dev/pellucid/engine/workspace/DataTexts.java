@@ -4,6 +4,7 @@ import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -20,10 +21,12 @@ record DataTexts(SortedMap<String, SourceFile> read, SortedMap<String, SourceFil
     SortedMap<String, SourceFile> read = new TreeMap<>();
     SortedMap<String, SourceFile> closed = new TreeMap<>();
     for (String path : texts.data()) {
-      texts
-          .read(path, findings)
-          .ifPresentOrElse(
-              text -> read.put(path, text), () -> closed.put(path, new SourceFile(path, "")));
+      Optional<SourceFile> text = texts.read(path, findings);
+      if (text.isPresent()) {
+        read.put(path, text.get());
+      } else {
+        closed.put(path, new SourceFile(path, ""));
+      }
     }
     return new DataTexts(read, closed);
   }

@@ -32,14 +32,13 @@ public record ReadFolder(
     List<Finding> findings = new ArrayList<>();
     DataTexts data = DataTexts.of(texts, findings);
     findings.addAll(texts.findings());
-    TablesState read =
-        earlier
-            .map(ReadFolder::data)
-            .orElseGet(TablesState::empty)
-            .next(data.read(), data.closed());
+    TablesState before = earlier.isPresent() ? earlier.get().data() : TablesState.empty();
+    TablesState read = before.next(data.read(), data.closed());
     TablesRead stocked = read.stocked();
     findings.addAll(stocked.findings());
-    Trees trees = Trees.after(earlier.map(ReadFolder::trees), texts);
+    Trees trees =
+        Trees.after(
+            earlier.isPresent() ? Optional.of(earlier.get().trees()) : Optional.empty(), texts);
     return new ReadFolder(texts, trees, read, stocked.tables(), findings);
   }
 }

@@ -51,7 +51,9 @@ public final class Trees {
 
   private Trees(Texts texts) {
     this.texts = texts;
-    texts.ending(RECIPE).forEach(path -> byCode.putIfAbsent(stem(path), path));
+    for (String path : texts.ending(RECIPE)) {
+      byCode.putIfAbsent(stem(path), path);
+    }
   }
 
   /** Those of a folder. */
@@ -64,7 +66,10 @@ public final class Trees {
     Trees trees = new Trees(texts);
     for (String kind : List.of(PREMIX, PROFILE)) {
       for (String path : texts.ending(kind)) {
-        Optional<Tree> kept = earlier.flatMap(one -> Optional.ofNullable(one.shared.get(path)));
+        Optional<Tree> kept =
+            earlier.isPresent()
+                ? Optional.ofNullable(earlier.get().shared.get(path))
+                : Optional.empty();
         trees.shared.put(path, read(texts, path, kept));
       }
     }
@@ -77,23 +82,32 @@ public final class Trees {
 
   /** Every premix; one that cannot be read stands there without a line. */
   public List<PremixFile> premixes(List<Finding> found) {
-    return all(PREMIX, found).stream().map(PremixFile.class::cast).toList();
+    List<PremixFile> premixes = new ArrayList<>();
+    for (FeedFile file : all(PREMIX, found)) {
+      premixes.add((PremixFile) file);
+    }
+    return premixes;
   }
 
   /** Every profile; one that cannot be read stands there without a line. */
   List<ProfileFile> profiles(List<Finding> found) {
-    return all(PROFILE, found).stream().map(ProfileFile.class::cast).toList();
+    List<ProfileFile> profiles = new ArrayList<>();
+    for (FeedFile file : all(PROFILE, found)) {
+      profiles.add((ProfileFile) file);
+    }
+    return profiles;
   }
 
   private List<FeedFile> all(String extension, List<Finding> found) {
     List<FeedFile> files = new ArrayList<>();
-    shared.forEach(
-        (path, tree) -> {
-          if (path.endsWith(extension)) {
-            found.addAll(tree.findings());
-            files.add(tree.file().orElseGet(() -> FeedParser.parse(tree.source()).file()));
-          }
-        });
+    for (Map.Entry<String, Tree> each : shared.entrySet()) {
+      Tree tree = each.getValue();
+      if (each.getKey().endsWith(extension)) {
+        found.addAll(tree.findings());
+        files.add(
+            tree.file().isPresent() ? tree.file().get() : FeedParser.parse(tree.source()).file());
+      }
+    }
     return files;
   }
 
@@ -114,14 +128,18 @@ public final class Trees {
   /** The codes of every recipe and premix, sound or not. */
   Set<String> called() {
     Set<String> codes = new TreeSet<>(byCode.keySet());
-    texts.ending(PREMIX).forEach(path -> codes.add(stem(path)));
+    for (String path : texts.ending(PREMIX)) {
+      codes.add(stem(path));
+    }
     return codes;
   }
 
   /** The path of the premix of each code, in the order of paths. */
   public Map<String, String> premixPaths() {
     Map<String, String> paths = new LinkedHashMap<>();
-    texts.ending(PREMIX).forEach(path -> paths.put(stem(path), path));
+    for (String path : texts.ending(PREMIX)) {
+      paths.put(stem(path), path);
+    }
     return paths;
   }
 
@@ -134,7 +152,7 @@ public final class Trees {
   public Optional<RecipeFile> recipe(String path, List<Finding> found) {
     Tree tree = read(texts, path, Optional.empty());
     found.addAll(tree.findings());
-    return tree.file().map(RecipeFile.class::cast);
+    return tree.file().isPresent() ? Optional.of((RecipeFile) tree.file().get()) : Optional.empty();
   }
 
   /** What a file is called, without its place and its ending. */

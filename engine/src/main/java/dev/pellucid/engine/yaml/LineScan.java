@@ -6,7 +6,6 @@ import dev.pellucid.text.Span;
 import dev.pellucid.text.Unseen;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -14,19 +13,23 @@ import java.util.regex.Pattern;
  * the wrong place, or reads something else than what stands there.
  */
 final class LineScan {
-  private static final Pattern HEAD = Pattern.compile("^([ \\t]*)((?:- +)*)(.*)$", Pattern.DOTALL);
   private static final Pattern GLUED =
       Pattern.compile("^(?:[A-Za-z][A-Za-z0-9_-]*|[0-9.]+ ?(?:°C|C|℃)):[^\\s/].*", Pattern.DOTALL);
   private static final Pattern OPENS_BLOCK =
       Pattern.compile("(?:^|: +|- +)[|>][+-]?[0-9]?[+-]? *$");
 
   private final SourceFile file;
+
+  /** Whether no character of the whole text is one that cannot be seen. */
+  private final boolean allSeen;
+
   private final List<Finding> slips = new ArrayList<>();
   private final List<Finding> remarks = new ArrayList<>();
   private int blockIndent = -1;
 
   private LineScan(SourceFile file) {
     this.file = file;
+    this.allSeen = Unseen.find(file.text(), textStart(file)) < 0;
   }
 
   static LineScan of(SourceFile file) {
@@ -45,17 +48,24 @@ final class LineScan {
     return remarks;
   }
 
+  private static int textStart(SourceFile file) {
+    return file.text().startsWith("\uFEFF") ? 1 : 0;
+  }
+
   private void lines() {
     String text = file.text();
-    int start = text.startsWith("\uFEFF") ? 1 : 0;
+    boolean hasReturns = text.indexOf('\r') >= 0;
+    int start = textStart(file);
     while (start < text.length()) {
-      int end = lineEnd(text, start);
+      int end = hasReturns ? lineEnd(text, start) : newline(text, start);
       line(text.substring(start, end), start);
-      start = end;
-      while (start < text.length() && start < end + 1) {
-        start += text.startsWith("\r\n", start) ? 2 : 1;
-      }
+      start = end + (text.startsWith("\r\n", end) ? 2 : 1);
     }
+  }
+
+  private static int newline(String text, int start) {
+    int end = text.indexOf('\n', start);
+    return end < 0 ? text.length() : end;
   }
 
   private static int lineEnd(String text, int start) {
@@ -67,22 +77,52 @@ final class LineScan {
   }
 
   private void line(String line, int start) {
-    unseen(line, start);
-    Matcher head = HEAD.matcher(line);
-    if (line.isBlank() || !head.matches()) {
+    if (!allSeen) {
+      unseen(line, start);
+    }
+    if (line.isBlank()) {
       return;
     }
-    int tab = head.group(1).indexOf('\t');
-    int indent = tab < 0 ? head.end(1) : tab;
+    int head = headEnd(line);
+    int tab = line.indexOf('\t');
+    boolean tabbed = tab >= 0 && tab < head;
+    int indent = tabbed ? tab : head;
     if (blockIndent >= 0 && indent > blockIndent) {
       return;
     }
-    if (tab >= 0) {
-      slips.add(YamlFindings.tab(file.span(start, start + head.end(1))));
+    if (tabbed) {
+      slips.add(YamlFindings.tab(file.span(start, start + head)));
       return;
     }
-    blockIndent = OPENS_BLOCK.matcher(line).find() ? indent : -1;
-    content(head.group(3), start + head.start(3));
+    blockIndent = opensBlock(line) ? indent : -1;
+    int content = contentStart(line, head);
+    content(line.substring(content), start + content);
+  }
+
+  /** Where the white space ends that a line begins with. */
+  private static int headEnd(String line) {
+    int end = 0;
+    while (end < line.length() && (line.charAt(end) == ' ' || line.charAt(end) == '\t')) {
+      end++;
+    }
+    return end;
+  }
+
+  /** Where the text begins behind the dashes of lists. */
+  private static int contentStart(String line, int head) {
+    int start = head;
+    while (line.startsWith("- ", start)) {
+      start += 2;
+      while (start < line.length() && line.charAt(start) == ' ') {
+        start++;
+      }
+    }
+    return start;
+  }
+
+  /** Few lines hold a sign that could open a block, and only these are looked at closely. */
+  private static boolean opensBlock(String line) {
+    return (line.indexOf('|') >= 0 || line.indexOf('>') >= 0) && OPENS_BLOCK.matcher(line).find();
   }
 
   private void unseen(String line, int start) {
@@ -119,7 +159,7 @@ final class LineScan {
       slips.add(YamlFindings.reserved(rest(content, 0, at)));
       return;
     }
-    if (GLUED.matcher(content).matches()) {
+    if (isGlued(content)) {
       int colon = content.indexOf(':');
       slips.add(YamlFindings.missingSpace(file.span(at, at + colon + 1), content));
       return;
@@ -129,6 +169,15 @@ final class LineScan {
     if (colon > 0 && (comment < 0 || colon < comment)) {
       value(content, colon + 1, at);
     }
+  }
+
+  /** A key whose value begins right behind the colon; nearly always a space stands there. */
+  private static boolean isGlued(String content) {
+    int behind = content.indexOf(':') + 1;
+    return behind > 0
+        && behind < content.length()
+        && content.charAt(behind) != ' '
+        && GLUED.matcher(content).matches();
   }
 
   private void value(String content, int from, int at) {

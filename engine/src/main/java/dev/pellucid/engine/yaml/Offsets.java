@@ -15,11 +15,6 @@ final class Offsets {
     unitOfPoint = points == text.length() ? new int[0] : units(text, points);
   }
 
-  Span span(long startPoint, long endPoint) {
-    int start = unit(startPoint);
-    return file.span(start, Math.max(start, unit(endPoint)));
-  }
-
   /** The one character at a place, or nothing at the end of the text. */
   Span at(long point) {
     int start = unit(point);

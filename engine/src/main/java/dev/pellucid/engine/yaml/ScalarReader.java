@@ -5,6 +5,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
 import dev.pellucid.text.Unseen;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One key or value: its text, and what YAML would have done to it in silence. What cannot be seen
@@ -29,7 +30,7 @@ final class ScalarReader {
     if (raw.isEmpty()) {
       return new Scalar("", true, span);
     }
-    refuseProperties(span, findings);
+    refuseProperties(raw, span, findings);
     char first = raw.charAt(0);
     if (first == '|' || first == '>') {
       return new Scalar(Unseen.shown(cooked.strip()), false, span);
@@ -38,7 +39,10 @@ final class ScalarReader {
       findings.add(YamlFindings.overLines(span));
     }
     if (first == '"') {
-      Escapes.refuse(span).ifPresent(findings::add);
+      Optional<Finding> refused = Escapes.refuse(span);
+      if (refused.isPresent()) {
+        findings.add(refused.get());
+      }
     }
     boolean quoted = first == '"' || first == '\'';
     String text = quoted ? Unseen.shownOnOneLine(cooked) : Unseen.shown(raw);
@@ -47,7 +51,10 @@ final class ScalarReader {
 
   /** Anchors, aliases, merges and tags stand before what they are for. */
   static void refuseProperties(Span span, List<Finding> findings) {
-    String raw = span.text();
+    refuseProperties(span.text(), span, findings);
+  }
+
+  private static void refuseProperties(String raw, Span span, List<Finding> findings) {
     if (raw.startsWith("&") || raw.startsWith("*") || raw.equals("<<")) {
       findings.add(YamlFindings.alias(span));
     } else if (raw.startsWith("!")) {

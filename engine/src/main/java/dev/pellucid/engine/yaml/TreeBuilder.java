@@ -99,8 +99,7 @@ final class TreeBuilder {
   }
 
   private Span closing(Span opening) {
-    int end = Math.max(opening.start(), offsets.unit(tokens.currentLocation().getCharOffset()));
-    return trimmed(opening.start(), end);
+    return trimmed(opening.start(), offsets.unit(tokens.currentLocation().getCharOffset()));
   }
 
   private String text() {
@@ -109,13 +108,14 @@ final class TreeBuilder {
   }
 
   private Span span() {
-    Span span = offsets.span(start(), tokens.currentLocation().getCharOffset());
-    return trimmed(span.start(), span.end());
+    int start = offsets.unit(start());
+    return trimmed(start, offsets.unit(tokens.currentLocation().getCharOffset()));
   }
 
   private Span trimmed(int start, int end) {
-    int last = end;
-    while (last > start && file.text().charAt(last - 1) <= ' ') {
+    String text = file.text();
+    int last = Math.max(start, end);
+    while (last > start && text.charAt(last - 1) <= ' ') {
       last--;
     }
     return file.span(start, last);

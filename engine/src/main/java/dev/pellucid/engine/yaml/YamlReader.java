@@ -3,9 +3,10 @@ package dev.pellucid.engine.yaml;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import org.snakeyaml.engine.v2.api.LoadSettings;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.ObjectReadContext;
@@ -24,7 +25,14 @@ public final class YamlReader {
   /** The longest text that is read: 1 MiB. */
   public static final int LONGEST = 1 << 20;
 
-  private static final YAMLFactory JACKSON = new YAMLFactory();
+  /**
+   * With settings of its own, since Jackson would make new ones for every file. A key that stands
+   * twice is named by {@link TreeBuilder}.
+   */
+  private static final YAMLFactory JACKSON =
+      YAMLFactory.builder()
+          .loadSettings(LoadSettings.builder().setAllowDuplicateKeys(true).build())
+          .build();
 
   private YamlReader() {}
 
@@ -57,7 +65,10 @@ public final class YamlReader {
   }
 
   private static List<Finding> both(List<Finding> some, List<Finding> others) {
-    return Stream.concat(some.stream(), others.stream()).sorted().toList();
+    List<Finding> all = new ArrayList<>(some);
+    all.addAll(others);
+    Collections.sort(all);
+    return all;
   }
 
   private static YamlRead broken(List<Finding> findings) {
