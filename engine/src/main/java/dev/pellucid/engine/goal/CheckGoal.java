@@ -25,8 +25,7 @@ public final class CheckGoal {
   private record Taken(Summary summary, RecipeStanding standing, LimitSuite suite) {
     static Taken of(Checked recipe, PrintedPaths paths) {
       RecipeOutcome outcome = Outcomes.of(recipe);
-      return new Taken(
-          Summary.of(recipe), outcome.standing(), LimitSuite.of(outcome, paths));
+      return new Taken(Summary.of(recipe), outcome.standing(), LimitSuite.of(outcome, paths));
     }
   }
 

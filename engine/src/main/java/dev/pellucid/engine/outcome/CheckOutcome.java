@@ -47,9 +47,6 @@ public record CheckOutcome(
 
   /** Codes of the recipes whose limits could not be judged. */
   List<String> notChecked() {
-    return recipes.stream()
-        .filter(recipe -> !recipe.checked())
-        .map(RecipeStanding::code)
-        .toList();
+    return recipes.stream().filter(recipe -> !recipe.checked()).map(RecipeStanding::code).toList();
   }
 }

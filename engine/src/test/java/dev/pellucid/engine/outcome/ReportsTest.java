@@ -101,8 +101,7 @@ class ReportsTest {
 
   @Test
   void ofFewNothingIsLeftOut() {
-    String page =
-        summary(outcome(many(20, Severity.ERROR, "lysine is low"), recipes(10)));
+    String page = summary(outcome(many(20, Severity.ERROR, "lysine is low"), recipes(10)));
     assertEquals(30, shown(page));
     assertFalse(page.contains("left out"));
   }
@@ -130,8 +129,7 @@ class ReportsTest {
             List.of(),
             List.of());
     RecipeOutcome unread = RecipeOutcome.unchecked("Y-9.recipe", "Y-9", List.of(), List.of());
-    String page =
-        summary(outcome(List.of(), List.of(recipe(1), broken, unread)));
+    String page = summary(outcome(List.of(), List.of(recipe(1), broken, unread)));
     assertTrue(page.indexOf("| Y-9 ") < page.indexOf("| Z-9 "), page);
     assertTrue(page.indexOf("| Z-9 ") < page.indexOf("| R-1 "), page);
   }
@@ -140,16 +138,14 @@ class ReportsTest {
   @Test
   void aLongTallyIsCutBeforeItIsEscaped() {
     String tally = "x".repeat(1998) + "#1 and more";
-    String page =
-        summary(new CheckOutcome(tally, 0, 0, Map.of(), List.of(), List.of(), List.of()));
+    String page = summary(new CheckOutcome(tally, 0, 0, Map.of(), List.of(), List.of(), List.of()));
     assertTrue(page.endsWith("xx\\#&#8203;1…\n"), page);
   }
 
   @Test
   void marksOfMarkdownAndHtmlDoNothing() {
     String page =
-        summary(
-            outcome(List.of(error("a_b.recipe", "<b> | *x* [y](z) `q` #1")), List.of()));
+        summary(outcome(List.of(error("a_b.recipe", "<b> | *x* [y](z) `q` #1")), List.of()));
     String row = "| a\\_b.recipe:1 | \\<b> \\| \\*x\\* \\[y\\](z) \\`q\\` \\#&#8203;1 |";
     assertTrue(page.contains(row), page);
   }
@@ -187,7 +183,8 @@ class ReportsTest {
   /** What is written past the writer of the JDK reads back as that writer has it. */
   @Test
   void wordsOfXmlAreAsItsWriterHasThem() throws Exception {
-    for (String words : List.of("", "plain: 5 %", "a\nb", "µ ä 中", "a < b & \"c\" > 'd'", "𝛼", "]]>")) {
+    for (String words :
+        List.of("", "plain: 5 %", "a\nb", "µ ä 中", "a < b & \"c\" > 'd'", "𝛼", "]]>")) {
       StringWriter expected = new StringWriter();
       XMLStreamWriter writer = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(expected);
       writer.writeStartElement("e");
