@@ -24,7 +24,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeSet;
@@ -61,7 +60,7 @@ class CheckReportsTest {
   }
 
   private SortedMap<String, String> reports(String before) throws IOException {
-    return Pellucid.checkWithReports(folder, new PrintedPaths(before), DAY).files();
+    return ReportTexts.of(Pellucid.checkWithReports(folder, new PrintedPaths(before), DAY));
   }
 
   private String report(String name) throws IOException {
@@ -69,7 +68,7 @@ class CheckReportsTest {
   }
 
   private static String text(CheckReports reports, String name) {
-    return Objects.requireNonNull(reports.files().get(name), name);
+    return ReportTexts.of(reports, name);
   }
 
   private void change(String path, String from, String to) throws IOException {

@@ -15,7 +15,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -46,7 +45,7 @@ class LimitsJunitTest {
   }
 
   private static String text(CheckReports reports) {
-    return Objects.requireNonNull(reports.files().get(JUNIT), JUNIT);
+    return ReportTexts.of(reports, JUNIT);
   }
 
   @Test

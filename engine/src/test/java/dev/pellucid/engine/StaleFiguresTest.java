@@ -16,7 +16,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.approvaltests.Approvals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -232,6 +231,6 @@ class StaleFiguresTest extends FiguresOfTheExample {
   }
 
   private static String text(CheckReports reports, String name) {
-    return Optional.ofNullable(reports.files().get(name)).orElseThrow();
+    return ReportTexts.of(reports, name);
   }
 }

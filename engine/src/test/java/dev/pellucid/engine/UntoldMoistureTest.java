@@ -59,7 +59,9 @@ class UntoldMoistureTest {
     folder();
     String all =
         String.join(
-            "\n", Pellucid.checkWithReports(copy, PrintedPaths.BELOW_FOLDER, DAY).files().values());
+            "\n",
+            ReportTexts.of(Pellucid.checkWithReports(copy, PrintedPaths.BELOW_FOLDER, DAY))
+                .values());
     String json = all.replaceAll("\\s+", "");
     assertTrue(json.contains("\"checked\":false"), all);
     assertTrue(json.contains("\"mendFirst\":[\"soybean-meal-48.yaml\"]"), all);

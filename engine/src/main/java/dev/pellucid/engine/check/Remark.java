@@ -3,6 +3,7 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -12,8 +13,17 @@ import java.util.Optional;
  */
 public record Remark(Finding finding, Optional<LimitStatus> about) {
 
-  /** Whether it says that something is wrong about how this limit stands. */
-  public boolean isErrorAbout(LimitStatus status) {
-    return finding.severity() == Severity.ERROR && about.filter(status::equals).isPresent();
+  /** The first of what is said that tells of an error about how this limit stands. */
+  public static Optional<Finding> errorAbout(LimitStatus status, List<Remark> said) {
+    for (Remark remark : said) {
+      if (remark.finding.severity() == Severity.ERROR && remark.speaksOf(status)) {
+        return Optional.of(remark.finding);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean speaksOf(LimitStatus status) {
+    return about.isPresent() && about.get().equals(status);
   }
 }

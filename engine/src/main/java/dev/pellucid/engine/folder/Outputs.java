@@ -1,7 +1,10 @@
 package dev.pellucid.engine.folder;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -40,6 +43,9 @@ public final class Outputs {
 
   /** How much of a file is read to know whose it is. */
   private static final int HEAD = 4096;
+
+  /** How many bytes go to the disk at once. */
+  private static final int AT_ONCE = 1 << 16;
 
   private static final Set<PosixFilePermission> OWNER_ONLY =
       Set.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE);
@@ -111,19 +117,34 @@ public final class Outputs {
     return false;
   }
 
+  /** What stands in a file, written piece by piece, so that nobody holds all of it. */
+  public interface Content {
+    /** Writes it as UTF-8 and leaves the stream open. */
+    void writeTo(OutputStream out) throws IOException;
+  }
+
   /**
-   * Writes a text as UTF-8, its line ends as they are, into folders that are made for it. A file
-   * that was there keeps its permissions.
+   * Writes a text as UTF-8, its line ends as they are, as any other content.
    *
    * @param path below the folder
    * @throws WriteFailure where it cannot; the old file is there unchanged
    */
   public void write(String path, String text) throws IOException {
+    write(path, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /**
+   * Writes a file into folders that are made for it. One that was there keeps its permissions.
+   *
+   * @param path below the folder
+   * @throws WriteFailure where it cannot; the old file is there unchanged
+   */
+  public void write(String path, Content content) throws IOException {
     Path file = place(path);
     try {
       Path folder = folderOf(file);
       Files.createDirectories(folder);
-      replace(file, folder, text.getBytes(StandardCharsets.UTF_8));
+      replace(file, folder, content);
     } catch (WriteFailure told) {
       throw told;
     } catch (IOException broken) {
@@ -191,7 +212,7 @@ public final class Outputs {
     }
   }
 
-  private void replace(Path file, Path folder, byte[] bytes) throws IOException {
+  private void replace(Path file, Path folder, Content content) throws IOException {
     boolean there = Files.exists(file);
     if (there && !Files.isWritable(file)) {
       throw new AccessDeniedException(file.toString());
@@ -201,13 +222,12 @@ public final class Outputs {
       if (there) {
         closeToOthers(half);
       }
-      try (FileChannel out = FileChannel.open(half, StandardOpenOption.WRITE)) {
-        ByteBuffer left = ByteBuffer.wrap(bytes);
-        while (left.hasRemaining()) {
-          out.write(left);
-        }
+      try (FileChannel written = FileChannel.open(half, StandardOpenOption.WRITE)) {
+        OutputStream out = new BufferedOutputStream(Channels.newOutputStream(written), AT_ONCE);
+        content.writeTo(out);
+        out.flush();
         if (lasting) {
-          out.force(true);
+          written.force(true);
         }
       }
       if (there) {

@@ -2,7 +2,9 @@ package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.outcome.CheckOutcome;
+import dev.pellucid.engine.outcome.LimitSuite;
 import dev.pellucid.engine.outcome.RecipeOutcome;
+import dev.pellucid.engine.outcome.RecipeStanding;
 import dev.pellucid.engine.outcome.ReportFiles;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.workspace.Checked;
@@ -20,9 +22,10 @@ public final class CheckGoal {
   private CheckGoal() {}
 
   /** One recipe as the folder and its reports need it. */
-  private record Taken(Summary summary, RecipeOutcome outcome) {
-    static Taken of(Checked recipe) {
-      return new Taken(Summary.of(recipe), Outcomes.of(recipe));
+  private record Taken(Summary summary, RecipeStanding standing, LimitSuite suite) {
+    static Taken of(Checked recipe, PrintedPaths paths) {
+      RecipeOutcome outcome = Outcomes.of(recipe);
+      return new Taken(Summary.of(recipe), outcome.standing(), LimitSuite.of(outcome, paths));
     }
   }
 
@@ -44,7 +47,7 @@ public final class CheckGoal {
       Texts texts, PrintedPaths paths, LocalDate day, LocalDate today) {
     ReadFolder folder = ReadFolder.of(texts);
     Shared shared = Shared.of(folder, Days.on(day));
-    List<Taken> recipes = Streamed.check(shared, Taken::of);
+    List<Taken> recipes = Streamed.check(shared, recipe -> Taken.of(recipe, paths));
     CheckReport report =
         CheckReport.of(Whole.of(shared, recipes.stream().map(Taken::summary).toList()))
             .with(StaleFigures.of(folder))
@@ -56,7 +59,8 @@ public final class CheckGoal {
             report.limits(),
             report.counts(),
             report.findings(),
-            recipes.stream().map(Taken::outcome).toList());
+            recipes.stream().map(Taken::standing).toList(),
+            recipes.stream().map(Taken::suite).toList());
     return new CheckReports(report, ReportFiles.of(outcome, paths));
   }
 }

@@ -11,31 +11,34 @@ import dev.pellucid.engine.workspace.Checked;
 import dev.pellucid.engine.workspace.Shown;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** One recipe as it was looked at, to the little that reports need of it: no feed, no figure. */
+/** One recipe as it was looked at, to what reports need of it: no feed, no figure. */
 final class Outcomes {
   private Outcomes() {}
 
   /** Of a recipe that every rule has looked at. */
   static RecipeOutcome of(Checked recipe) {
-    Optional<RuleContext> judged = recipe.recipe().filter(one -> one.feed().isPresent());
-    return judged.isPresent()
+    Optional<RuleContext> judged = recipe.recipe();
+    return judged.isPresent() && judged.get().feed().isPresent()
         ? checked(recipe.path(), judged.get(), recipe.remarks())
         : unchecked(recipe.path(), recipe.code(), recipe.mendFirst(), recipe.findings());
   }
 
   /** One whose limits were judged. */
   private static RecipeOutcome checked(String path, RuleContext recipe, List<Remark> said) {
+    List<LimitOutcome> limits = new ArrayList<>(recipe.limits().size());
+    for (LimitStatus status : recipe.limits()) {
+      limits.add(limit(status, said));
+    }
+    List<WaivedFinding> waived = new ArrayList<>();
+    for (LetPass passed : LetPass.of(recipe)) {
+      waived.add(waived(passed));
+    }
     return new RecipeOutcome(
-        path,
-        recipe.recipe().code(),
-        true,
-        List.of(),
-        recipe.limits().stream().map(status -> limit(status, said)).toList(),
-        LetPass.of(recipe).stream().map(Outcomes::waived).toList(),
-        List.of());
+        path, recipe.recipe().code(), true, List.of(), limits, waived, List.of());
   }
 
   /** One whose limits could not be judged. */
@@ -48,14 +51,10 @@ final class Outcomes {
 
   /** A limit counts as broken too where it is so only once weights are rounded, or on the label. */
   private static LimitOutcome limit(LimitStatus status, List<Remark> said) {
-    Optional<Finding> error =
-        said.stream()
-            .filter(remark -> remark.isErrorAbout(status))
-            .map(Remark::finding)
-            .findFirst();
+    Optional<Finding> error = Remark.errorAbout(status, said);
     LimitOutcome.State state =
         error.isPresent() ? LimitOutcome.State.BROKEN : state(status.state());
-    return new LimitOutcome(status.limit().demand().name(), state, error);
+    return new LimitOutcome(status.limit().name(), state, error);
   }
 
   private static LimitOutcome.State state(LimitStatus.State state) {

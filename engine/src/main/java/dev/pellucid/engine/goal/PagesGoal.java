@@ -6,8 +6,7 @@ import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.outcome.LimitOutcome;
-import dev.pellucid.engine.outcome.RecipeOutcome;
+import dev.pellucid.engine.outcome.RecipeStanding;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.site.FeedView;
@@ -67,9 +66,9 @@ public final class PagesGoal {
   }
 
   /** What the check keeps of a recipe. */
-  private record Taken(Summary summary, RecipeOutcome outcome) {
+  private record Taken(Summary summary, RecipeStanding standing) {
     static Taken of(Checked recipe) {
-      return new Taken(Summary.of(recipe), Outcomes.of(recipe));
+      return new Taken(Summary.of(recipe), Outcomes.of(recipe).standing());
     }
   }
 
@@ -91,7 +90,7 @@ public final class PagesGoal {
     }
     Site site = new Site(shared.tables(), day, Outputs.into(to)::write);
     for (Taken one : recipes) {
-      RecipeOutcome outcome = one.outcome();
+      RecipeStanding outcome = one.standing();
       Checked recipe = Streamed.judged(shared, outcome.path());
       List<String> own = new ArrayList<>();
       doubt(recipe).ifPresent(own::add);
@@ -127,7 +126,7 @@ public final class PagesGoal {
   }
 
   private FeedView view(
-      Checked recipe, FeedView.FeedStatus standing, RecipeOutcome outcome, List<String> findings) {
+      Checked recipe, FeedView.FeedStatus standing, RecipeStanding outcome, List<String> findings) {
     Optional<ComputedFeed> feed = recipe.feed();
     Optional<FeedView.Figured> figures = recipe.recipe().flatMap(this::figured);
     return new FeedView(
@@ -147,20 +146,20 @@ public final class PagesGoal {
     return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.tables(), day));
   }
 
-  private static FeedView.FeedStatus standing(RecipeOutcome outcome, Whole whole) {
+  private static FeedView.FeedStatus standing(RecipeStanding outcome, Whole whole) {
     if (!outcome.checked()) {
       return FeedView.FeedStatus.NOT_CHECKED;
     }
-    if (outcome.count(LimitOutcome.State.BROKEN) > 0) {
+    if (outcome.broken() > 0) {
       return FeedView.FeedStatus.BROKEN;
     }
-    if (outcome.count(LimitOutcome.State.NOT_JUDGED) > 0) {
+    if (outcome.notJudged() > 0) {
       return FeedView.FeedStatus.NOT_JUDGED;
     }
     if (whole.faulty().contains(outcome.path())) {
       return FeedView.FeedStatus.FAULTY;
     }
-    if (outcome.limits().isEmpty()) {
+    if (outcome.limits() == 0) {
       return FeedView.FeedStatus.NOTHING_ASKED;
     }
     return outcome.waived().isEmpty() ? FeedView.FeedStatus.KEPT : FeedView.FeedStatus.WAIVED;

@@ -102,7 +102,7 @@ public record LimitStatus(
 
   /** Whether a waiver lets pass what the written bound would not. */
   public boolean isLetPass() {
-    return state.isKept() && withoutWaiver.filter(one -> one.state().isBroken()).isPresent();
+    return withoutWaiver.isPresent() && state.isKept() && withoutWaiver.get().state().isBroken();
   }
 
   /** The same if nothing stood in place of its bound. */

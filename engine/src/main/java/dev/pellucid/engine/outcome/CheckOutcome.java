@@ -4,7 +4,6 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * What came of checking a folder, with paths below that folder wherever it lies.
@@ -15,6 +14,7 @@ import java.util.stream.Stream;
  * @param counts how many findings of each severity there are, also those that are not told
  * @param findings in the order of printing
  * @param recipes in the order of their paths
+ * @param suites of the same recipes in the same order
  */
 public record CheckOutcome(
     String tally,
@@ -22,11 +22,13 @@ public record CheckOutcome(
     int limits,
     Map<Severity, Long> counts,
     List<Finding> findings,
-    List<RecipeOutcome> recipes) {
+    List<RecipeStanding> recipes,
+    List<LimitSuite> suites) {
   public CheckOutcome {
     counts = Map.copyOf(counts);
     findings = List.copyOf(findings);
     recipes = List.copyOf(recipes);
+    suites = List.copyOf(suites);
   }
 
   /** How many findings of a severity there are, also those that are not told. */
@@ -43,8 +45,8 @@ public record CheckOutcome(
     return recipes.stream().flatMap(recipe -> recipe.waived().stream()).toList();
   }
 
-  /** The recipes whose limits could not be judged. */
-  public Stream<RecipeOutcome> notChecked() {
-    return recipes.stream().filter(recipe -> !recipe.checked());
+  /** Codes of the recipes whose limits could not be judged. */
+  List<String> notChecked() {
+    return recipes.stream().filter(recipe -> !recipe.checked()).map(RecipeStanding::code).toList();
   }
 }

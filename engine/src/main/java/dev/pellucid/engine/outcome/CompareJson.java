@@ -13,9 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /**
  * A comparison as plain JSON, for scripts: every figure, to twelve digits. A key never changes its
@@ -36,49 +35,72 @@ public final class CompareJson {
    * @param paths how files are called
    */
   public static String of(Comparison comparison, String currency, PrintedPaths paths) {
-    return new CompareJson(paths).text(comparison, currency);
+    CompareJson all = new CompareJson(paths);
+    return Json.text(json -> all.write(json, comparison, currency));
   }
 
-  private String text(Comparison comparison, String currency) {
-    ObjectNode root = Json.object().put("format", 2).put("currency", currency);
-    root.set("notices", Json.texts(comparison.notices()));
-    ArrayNode changes = root.putArray("changes");
-    comparison.changes().forEach(change -> change(changes.addObject(), change));
-    return Json.written(root);
+  private void write(Json json, Comparison comparison, String currency) {
+    json.put("format", 2);
+    json.put("currency", currency);
+    json.put("notices", comparison.notices());
+    json.list("changes");
+    for (RecipeChange change : comparison.changes()) {
+      json.object();
+      change(json, change);
+      json.end();
+    }
+    json.end();
   }
 
-  private void change(ObjectNode node, RecipeChange change) {
-    node.put("code", change.code());
-    node.put("formerly", change.formerly().orElse(null));
-    node.put("how", change.how().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-    node.put("obstacle", change.obstacle());
-    node.set("text", Json.texts(change.text()));
-    ArrayNode because = node.putArray("because");
-    change
-        .because()
-        .forEach(
-            cause ->
-                figure(
-                    because.addObject().put("file", paths.of(cause.path())),
-                    "cost",
-                    cause.costMoved()));
-    figure(node, "costBefore", change.costBefore());
-    figure(node, "costAfter", change.costAfter());
-    limits(node, change);
-    effect(node, change.effectOrNone(), change.isNew());
+  private void change(Json json, RecipeChange change) {
+    json.put("code", change.code());
+    json.put("formerly", change.formerly().orElse(null));
+    json.put("how", word(change.how().name()));
+    json.put("obstacle", change.obstacle());
+    json.put("text", change.text());
+    list(json, "because", change.because(), cause -> cause(json, cause));
+    figure(json, "costBefore", change.costBefore());
+    figure(json, "costAfter", change.costAfter());
+    limits(json, change);
+    effect(json, change.effectOrNone(), change.isNew());
+  }
+
+  private void cause(Json json, RecipeChange.Cause cause) {
+    json.put("file", paths.of(cause.path()));
+    figure(json, "cost", cause.costMoved());
   }
 
   /** Null throughout where there is no feed to judge. */
-  private static void limits(ObjectNode node, RecipeChange change) {
+  private static void limits(Json json, RecipeChange change) {
     Optional<Tally> now = change.limits();
-    node.putObject("limits")
-        .put("kept", now.map(Tally::kept).orElse(null))
-        .put("broken", now.map(Tally::broken).orElse(null))
-        .put("notJudged", now.map(Tally::untold).orElse(null));
+    json.object("limits");
+    json.put("kept", number(now.map(Tally::kept)));
+    json.put("broken", number(now.map(Tally::broken)));
+    json.put("notJudged", number(now.map(Tally::untold)));
+    json.end();
   }
 
-  private static void figure(ObjectNode node, String key, OptionalDouble figure) {
-    node.put(key, figure.isPresent() ? exact(figure.getAsDouble()) : null);
+  private static <N extends Number> @Nullable BigDecimal number(Optional<N> number) {
+    return number.map(it -> BigDecimal.valueOf(it.longValue())).orElse(null);
+  }
+
+  /** A list of objects. */
+  private static <T> void list(Json json, String key, List<T> all, Consumer<T> keysOf) {
+    json.list(key);
+    for (T one : all) {
+      json.object();
+      keysOf.accept(one);
+      json.end();
+    }
+    json.end();
+  }
+
+  private static String word(String constant) {
+    return constant.toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static void figure(Json json, String key, OptionalDouble figure) {
+    json.put(key, figure.isPresent() ? exact(figure.getAsDouble()) : null);
   }
 
   /** Without what binary rounding leaves behind the twelfth digit; null over nothing. */
@@ -88,87 +110,84 @@ public final class CompareJson {
         : null;
   }
 
-  private static void effect(ObjectNode node, Effect effect, boolean isNew) {
-    limits(node.putArray("broken"), effect.broken(), isNew);
-    limits(node.putArray("met"), effect.met(), isNew);
-    limits(node.putArray("tight"), effect.tight(), isNew);
-    limits(node.putArray("notJudged"), effect.untold(), isNew);
-    limits(node.putArray("judged"), effect.judged(), isNew);
-    node.set("prices", Json.texts(effect.prices()));
-    node.set("bounds", Json.texts(effect.bounds()));
-    node.set("waivers", Json.texts(effect.waivers()));
-    ArrayNode label = node.putArray("label");
-    effect
-        .label()
-        .forEach(
-            claim ->
-                label
-                    .addObject()
-                    .put("sentence", claim.sentence())
-                    .put(
-                        "outcome",
-                        claim.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-')));
-    node.set("reprint", Json.texts(effect.reprint()));
-    ArrayNode shares = node.putArray("shares");
-    effect
-        .shares()
-        .forEach(
-            one ->
-                shares
-                    .addObject()
-                    .put("line", one.line())
-                    .put("before", one.before())
-                    .put("after", one.after()));
-    ArrayNode nutrients = node.putArray("nutrients");
-    effect.moved().forEach(one -> nutrient(nutrients.addObject(), one));
-    ArrayNode costs = node.putArray("costs");
-    effect
-        .costs()
-        .forEach(
-            one ->
-                costs
-                    .addObject()
-                    .put("line", one.line())
-                    .put("moved", exact(one.moved()))
-                    .put("priceBefore", exact(one.priceBefore()))
-                    .put("priceAfter", exact(one.priceAfter())));
-    ArrayNode weights = node.putArray("weights");
-    effect
-        .weights()
-        .forEach(
-            one ->
-                weights
-                    .addObject()
-                    .put("line", one.line())
-                    .put("kgBefore", exact(one.before()))
-                    .put("kgAfter", exact(one.after())));
+  private static void effect(Json json, Effect effect, boolean isNew) {
+    limits(json, "broken", effect.broken(), isNew);
+    limits(json, "met", effect.met(), isNew);
+    limits(json, "tight", effect.tight(), isNew);
+    limits(json, "notJudged", effect.untold(), isNew);
+    limits(json, "judged", effect.judged(), isNew);
+    json.put("prices", effect.prices());
+    json.put("bounds", effect.bounds());
+    json.put("waivers", effect.waivers());
+    list(
+        json,
+        "label",
+        effect.label(),
+        claim -> {
+          json.put("sentence", claim.sentence());
+          json.put("outcome", word(claim.outcome().name()));
+        });
+    json.put("reprint", effect.reprint());
+    list(
+        json,
+        "shares",
+        effect.shares(),
+        one -> {
+          json.put("line", one.line());
+          json.put("before", one.before());
+          json.put("after", one.after());
+        });
+    list(json, "nutrients", effect.moved(), one -> nutrient(json, one));
+    list(
+        json,
+        "costs",
+        effect.costs(),
+        one -> {
+          json.put("line", one.line());
+          json.put("moved", exact(one.moved()));
+          json.put("priceBefore", exact(one.priceBefore()));
+          json.put("priceAfter", exact(one.priceAfter()));
+        });
+    list(
+        json,
+        "weights",
+        effect.weights(),
+        one -> {
+          json.put("line", one.line());
+          json.put("kgBefore", exact(one.before()));
+          json.put("kgAfter", exact(one.after()));
+        });
   }
 
-  private static void nutrient(ObjectNode node, Moved one) {
-    node.put("nutrient", one.nutrient())
-        .put("before", exact(one.unit().fromBase(one.before())))
-        .put("after", exact(one.unit().fromBase(one.after())))
-        .put("moved", exact(one.unit().fromBase(one.after() - one.before())))
-        .put("unit", one.unit().symbol());
+  private static void nutrient(Json json, Moved one) {
+    json.put("nutrient", one.nutrient());
+    json.put("before", exact(one.unit().fromBase(one.before())));
+    json.put("after", exact(one.unit().fromBase(one.after())));
+    json.put("moved", exact(one.unit().fromBase(one.after() - one.before())));
+    json.put("unit", one.unit().symbol());
     one.nearest()
         .ifPresent(
-            limit ->
-                node.put("nearest", limit.demand().askedNow()).put("room", exact(limit.room())));
+            limit -> {
+              json.put("nearest", limit.demand().askedNow());
+              json.put("room", exact(limit.room()));
+            });
   }
 
   /** A feed that is new has no figure before. */
-  private static void limits(ArrayNode array, List<LimitMoved> limits, boolean isNew) {
-    limits.forEach(
-        one ->
-            array
-                .addObject()
-                .put("profile", one.after().demand().profile())
-                .put("subject", one.after().subject())
-                .put("bound", one.after().demand().askedNow())
-                .put("unit", one.after().unit().symbol())
-                .put("unitBefore", one.before().unit().symbol())
-                .put("before", isNew ? null : exact(one.before().shown()))
-                .put("after", exact(one.after().shown()))
-                .put("room", exact(one.after().room())));
+  private static void limits(Json json, String key, List<LimitMoved> limits, boolean isNew) {
+    list(
+        json,
+        key,
+        limits,
+        one -> {
+          json.put("profile", one.after().demand().profile());
+          json.put("subject", one.after().subject());
+          json.put("bound", one.after().demand().askedNow());
+          json.put("unit", one.after().unit().symbol());
+          json.put("unitBefore", one.before().unit().symbol());
+          json.put("before", isNew ? null : exact(one.before().shown()));
+          json.put("after", exact(one.after().shown()));
+          json.put("room", exact(one.after().room()));
+        });
   }
 }

@@ -1,107 +1,140 @@
 package dev.pellucid.engine.outcome;
 
 import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Related;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Position;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
+import dev.pellucid.text.TextEdit;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.List;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /**
  * All findings and the tally as plain JSON, for scripts. A key never changes its meaning: what is
  * new comes under new keys. Lines and columns count from 1, columns in UTF-16 units, the end is the
  * place after the last letter.
  */
-final class FindingsJson {
+final class FindingsJson implements Report {
+  private final CheckOutcome outcome;
+  private final List<ReportedFinding> told;
   private final PrintedPaths paths;
 
-  private FindingsJson(PrintedPaths paths) {
+  FindingsJson(CheckOutcome outcome, List<ReportedFinding> told, PrintedPaths paths) {
+    this.outcome = outcome;
+    this.told = told;
     this.paths = paths;
   }
 
-  static String of(CheckOutcome outcome, List<ReportedFinding> told, PrintedPaths paths) {
-    return Json.written(new FindingsJson(paths).root(outcome, told));
+  @Override
+  public void writeTo(OutputStream out) throws IOException {
+    Json.write(out, this::write);
   }
 
-  private ObjectNode root(CheckOutcome outcome, List<ReportedFinding> told) {
-    ObjectNode root = Json.object().put("format", 2);
-    tally(root.putObject("tally"), outcome);
-    ArrayNode recipes = root.putArray("recipes");
-    outcome.recipes().forEach(recipe -> recipe(recipes.addObject(), recipe));
-    ArrayNode findings = root.putArray("findings");
-    ArrayNode waived = root.putArray("waived");
+  private void write(Json json) {
+    json.put("format", 2);
+    tally(json);
+    json.list("recipes");
+    for (RecipeStanding recipe : outcome.recipes()) {
+      recipe(json, recipe);
+    }
+    json.end();
+    json.list("findings");
     for (ReportedFinding one : told) {
       if (one.waived().isEmpty()) {
-        finding(findings.addObject(), one);
-      } else {
-        waived(waived.addObject(), one, one.waived().get());
+        json.object();
+        finding(json, one);
+        json.end();
       }
     }
-    return root;
+    json.end();
+    json.list("waived");
+    for (ReportedFinding one : told) {
+      if (one.waived().isPresent()) {
+        waived(json, one, one.waived().get());
+      }
+    }
+    json.end();
   }
 
-  private static void tally(ObjectNode tally, CheckOutcome outcome) {
-    tally
-        .put("recipes", outcome.recipes().size())
-        .put("batches", outcome.batches())
-        .put("limits", outcome.limits())
-        .put("errors", outcome.count(Severity.ERROR))
-        .put("warnings", outcome.count(Severity.WARNING))
-        .put("notes", outcome.count(Severity.NOTE))
-        .put("waived", outcome.waived().size())
-        .set("notChecked", Json.texts(outcome.notChecked().map(RecipeOutcome::code).toList()));
+  private void tally(Json json) {
+    json.object("tally");
+    json.put("recipes", outcome.recipes().size());
+    json.put("batches", outcome.batches());
+    json.put("limits", outcome.limits());
+    json.put("errors", outcome.count(Severity.ERROR));
+    json.put("warnings", outcome.count(Severity.WARNING));
+    json.put("notes", outcome.count(Severity.NOTE));
+    json.put("waived", outcome.waived().size());
+    json.put("notChecked", outcome.notChecked());
+    json.end();
   }
 
-  private void recipe(ObjectNode node, RecipeOutcome recipe) {
-    node.put("code", recipe.code())
-        .put("file", paths.of(recipe.path()))
-        .put("checked", recipe.checked())
-        .put("kept", recipe.kept())
-        .put("broken", recipe.count(LimitOutcome.State.BROKEN))
-        .put("notJudged", recipe.count(LimitOutcome.State.NOT_JUDGED))
-        .put("waived", recipe.waived().size())
-        .set("mendFirst", Json.texts(recipe.mendFirst()));
+  private void recipe(Json json, RecipeStanding recipe) {
+    json.object();
+    json.put("code", recipe.code());
+    json.put("file", paths.of(recipe.path()));
+    json.put("checked", recipe.checked());
+    json.put("kept", recipe.kept());
+    json.put("broken", recipe.broken());
+    json.put("notJudged", recipe.notJudged());
+    json.put("waived", recipe.waived().size());
+    json.put("mendFirst", recipe.mendFirst());
+    json.end();
   }
 
-  private void waived(ObjectNode node, ReportedFinding one, WaivedFinding waived) {
-    finding(node, one);
-    ObjectNode waiver = node.putObject("waiver");
-    place(waiver, waived.waiver());
-    waiver.put("until", waived.until()).put("by", waived.by()).put("because", waived.because());
+  private void waived(Json json, ReportedFinding one, WaivedFinding waived) {
+    json.object();
+    finding(json, one);
+    json.object("waiver");
+    place(json, waived.waiver());
+    json.put("until", waived.until());
+    json.put("by", waived.by());
+    json.put("because", waived.because());
+    json.end();
+    json.end();
   }
 
-  private void finding(ObjectNode node, ReportedFinding one) {
+  private void finding(Json json, ReportedFinding one) {
     Finding finding = one.finding();
-    node.put("code", finding.code().text())
-        .put("severity", finding.severity().word())
-        .put("headline", finding.headline());
-    place(node, finding.span());
-    node.put("label", finding.label());
-    node.put("subject", finding.about().subject());
-    node.put("side", Fingerprints.side(finding.about().side()));
-    node.set("path", Json.texts(finding.about().path()));
-    ArrayNode related = node.putArray("related");
-    finding
-        .related()
-        .forEach(other -> place(related.addObject().put("text", other.text()), other.span()));
-    node.set("notes", Json.texts(finding.notes()));
-    node.set("helps", Json.texts(finding.helps()));
-    ArrayNode edits = node.putArray("edits");
-    finding
-        .edits()
-        .forEach(edit -> place(edits.addObject().put("text", edit.replacement()), edit.span()));
-    node.put("fingerprint", one.fingerprint());
+    json.put("code", finding.code().text());
+    json.put("severity", finding.severity().word());
+    json.put("headline", finding.headline());
+    place(json, finding.span());
+    json.put("label", finding.label());
+    json.put("subject", finding.about().subject());
+    json.put("side", Fingerprints.side(finding.about().side()));
+    json.put("path", finding.about().path());
+    json.list("related");
+    for (Related other : finding.related()) {
+      beside(json, other.text(), other.span());
+    }
+    json.end();
+    json.put("notes", finding.notes());
+    json.put("helps", finding.helps());
+    json.list("edits");
+    for (TextEdit edit : finding.edits()) {
+      beside(json, edit.replacement(), edit.span());
+    }
+    json.end();
+    json.put("fingerprint", one.fingerprint());
   }
 
-  private void place(ObjectNode node, Span span) {
+  private void beside(Json json, String text, Span span) {
+    json.object();
+    json.put("text", text);
+    place(json, span);
+    json.end();
+  }
+
+  private void place(Json json, Span span) {
     Position from = span.from();
     Position to = span.to();
-    node.put("file", paths.of(span.file()))
-        .put("line", from.line())
-        .put("column", from.column())
-        .put("endLine", to.line())
-        .put("endColumn", to.column());
+    json.put("file", paths.of(span.file()));
+    json.put("line", from.line());
+    json.put("column", from.column());
+    json.put("endLine", to.line());
+    json.put("endColumn", to.column());
   }
 }

@@ -1,45 +1,135 @@
 package dev.pellucid.engine.outcome;
 
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.StringWriter;
+import java.io.Writer;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.PrettyPrinter;
+import tools.jackson.core.exc.JacksonIOException;
+import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.core.util.Separators;
-import tools.jackson.databind.ObjectWriter;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.JsonNodeFactory;
-import tools.jackson.databind.node.ObjectNode;
 
-/** A tree of JSON to text: two blanks for each level, one entry a line, {@code \n} at each end. */
+/**
+ * JSON written as it is told, with nothing of it kept: two blanks for each level, one entry a line,
+ * {@code \n} at each end. The whole is one object.
+ */
 final class Json {
   private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
-  private static final ObjectWriter WRITER =
-      JsonMapper.builder()
-          .build()
-          .writer()
-          .with(
-              new DefaultPrettyPrinter()
-                  .withObjectIndenter(INDENT)
-                  .withArrayIndenter(INDENT)
-                  .withSeparators(
-                      Separators.createDefaultInstance()
-                          .withObjectNameValueSpacing(Separators.Spacing.AFTER)
-                          .withObjectEmptySeparator("")
-                          .withArrayEmptySeparator("")));
+  private static final JsonFactory FACTORY = new JsonFactory();
 
-  private Json() {}
+  private final JsonGenerator out;
 
-  static ObjectNode object() {
-    return JsonNodeFactory.instance.objectNode();
+  private Json(JsonGenerator out) {
+    this.out = out;
   }
 
-  static ArrayNode texts(List<String> texts) {
-    ArrayNode array = JsonNodeFactory.instance.arrayNode();
-    texts.forEach(array::add);
-    return array;
+  /** As UTF-8; the stream is left open. */
+  static void write(OutputStream out, Consumer<Json> content) throws IOException {
+    Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    try {
+      write(writer, content);
+    } catch (JacksonIOException broken) {
+      throw broken.getCause();
+    }
+    writer.flush();
   }
 
-  static String written(ObjectNode tree) {
-    return WRITER.writeValueAsString(tree) + "\n";
+  static String text(Consumer<Json> content) {
+    StringWriter text = new StringWriter();
+    write(text, content);
+    return text.toString();
+  }
+
+  private static void write(Writer writer, Consumer<Json> content) {
+    JsonGenerator generator = FACTORY.createGenerator(new Indented(), writer);
+    generator.writeStartObject();
+    content.accept(new Json(generator));
+    generator.writeEndObject();
+    generator.writeRaw('\n');
+    generator.flush();
+  }
+
+  /** A text, or null. */
+  void put(String key, @Nullable String text) {
+    if (text == null) {
+      out.writeNullProperty(key);
+    } else {
+      out.writeStringProperty(key, text);
+    }
+  }
+
+  void put(String key, long number) {
+    out.writeNumberProperty(key, number);
+  }
+
+  void put(String key, boolean is) {
+    out.writeBooleanProperty(key, is);
+  }
+
+  /** A figure, or null. */
+  void put(String key, @Nullable BigDecimal figure) {
+    if (figure == null) {
+      out.writeNullProperty(key);
+    } else {
+      out.writeNumberProperty(key, figure);
+    }
+  }
+
+  void put(String key, List<String> texts) {
+    out.writeArrayPropertyStart(key);
+    for (String text : texts) {
+      out.writeString(text);
+    }
+    out.writeEndArray();
+  }
+
+  /** Begins an object under a key. */
+  void object(String key) {
+    out.writeObjectPropertyStart(key);
+  }
+
+  /** Begins an object in a list. */
+  void object() {
+    out.writeStartObject();
+  }
+
+  /** Begins a list under a key. */
+  void list(String key) {
+    out.writeArrayPropertyStart(key);
+  }
+
+  /** Ends the object or list that was begun last. */
+  void end() {
+    if (out.streamWriteContext().inArray()) {
+      out.writeEndArray();
+    } else {
+      out.writeEndObject();
+    }
+  }
+
+  /** How it is laid out. */
+  private static final class Indented extends ObjectWriteContext.Base {
+    @Override
+    public PrettyPrinter getPrettyPrinter() {
+      return new DefaultPrettyPrinter()
+          .withObjectIndenter(INDENT)
+          .withArrayIndenter(INDENT)
+          .withSeparators(
+              Separators.createDefaultInstance()
+                  .withObjectNameValueSpacing(Separators.Spacing.AFTER)
+                  .withObjectEmptySeparator("")
+                  .withArrayEmptySeparator(""));
+    }
   }
 }

@@ -4,7 +4,7 @@ import dev.pellucid.finding.Finding;
 import java.util.List;
 
 /**
- * What came of one recipe.
+ * What came of one recipe, limit by limit. It is let go as soon as its part of the reports is made.
  *
  * @param path below the folder, with {@code /}
  * @param checked whether its limits could be judged at all
@@ -34,13 +34,20 @@ public record RecipeOutcome(
     return new RecipeOutcome(path, code, false, mendFirst, List.of(), List.of(), obstacles);
   }
 
-  /** How many of its limits stand so. */
-  public long count(LimitOutcome.State state) {
-    return limits.stream().filter(limit -> limit.state() == state).count();
-  }
-
-  /** How many are kept without a waiver's help, as far as they are told. */
-  public long kept() {
-    return count(LimitOutcome.State.KEPT) + count(LimitOutcome.State.KEPT_AS_TOLD) - waived.size();
+  /** The same in numbers. */
+  public RecipeStanding standing() {
+    int broken = 0;
+    int notJudged = 0;
+    int keptAsTold = 0;
+    for (LimitOutcome limit : limits) {
+      switch (limit.state()) {
+        case KEPT -> {}
+        case BROKEN -> broken++;
+        case NOT_JUDGED -> notJudged++;
+        case KEPT_AS_TOLD -> keptAsTold++;
+      }
+    }
+    return new RecipeStanding(
+        path, code, checked, mendFirst, limits.size(), broken, notJudged, keptAsTold, waived);
   }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** What came of a check to the text of each report, by the name of its file. */
+/** What came of a check as reports, by the name of its file. */
 public final class ReportFiles {
   public static final String SARIF = "findings.sarif";
   public static final String SARIF_WITHOUT_WAIVED = "findings-without-waived.sarif";
@@ -16,19 +16,19 @@ public final class ReportFiles {
   private ReportFiles() {}
 
   /**
-   * The text of each.
+   * Each of them.
    *
    * @param paths how files are called in the reports
    */
-  public static SortedMap<String, String> of(CheckOutcome outcome, PrintedPaths paths) {
+  public static SortedMap<String, Report> of(CheckOutcome outcome, PrintedPaths paths) {
     List<ReportedFinding> told = ReportedFinding.of(outcome);
     List<ReportedFinding> open = told.stream().filter(one -> one.waived().isEmpty()).toList();
-    TreeMap<String, String> files = new TreeMap<>();
-    files.put(SARIF, SarifLog.of(told, paths));
-    files.put(SARIF_WITHOUT_WAIVED, SarifLog.of(open, paths));
-    files.put(JUNIT, LimitsJunit.of(outcome, paths));
-    files.put(JSON, FindingsJson.of(outcome, told, paths));
-    files.put(SUMMARY, SummaryPage.of(outcome, paths));
+    TreeMap<String, Report> files = new TreeMap<>();
+    files.put(SARIF, new SarifLog(told, paths));
+    files.put(SARIF_WITHOUT_WAIVED, new SarifLog(open, paths));
+    files.put(JUNIT, new LimitsJunit(outcome.recipes(), outcome.suites()));
+    files.put(JSON, new FindingsJson(outcome, told, paths));
+    files.put(SUMMARY, new SummaryPage(outcome, paths));
     return files;
   }
 }

@@ -8,12 +8,11 @@ import dev.pellucid.text.Position;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
 import dev.pellucid.text.TextEdit;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Findings as SARIF 2.1.0 (Static Analysis Results Interchange Format, an OASIS standard): one run,
@@ -22,7 +21,7 @@ import tools.jackson.databind.node.ObjectNode;
  * all other results say that they are not suppressed, as the standard wants it of either all or
  * none.
  */
-final class SarifLog {
+final class SarifLog implements Report {
   private static final String SCHEMA =
       "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
   private static final String ROOT = "%SRCROOT%";
@@ -33,49 +32,83 @@ final class SarifLog {
   private final PrintedPaths paths;
   private final List<Code> rules;
 
-  private SarifLog(List<ReportedFinding> told, PrintedPaths paths) {
+  SarifLog(List<ReportedFinding> told, PrintedPaths paths) {
     this.told = told;
     this.paths = paths;
     this.rules = told.stream().map(one -> one.finding().code()).distinct().sorted().toList();
   }
 
-  static String of(List<ReportedFinding> told, PrintedPaths paths) {
-    return Json.written(new SarifLog(told, paths).log());
+  @Override
+  public void writeTo(OutputStream out) throws IOException {
+    Json.write(out, this::log);
   }
 
-  private ObjectNode log() {
-    ObjectNode log = Json.object().put("$schema", SCHEMA).put("version", "2.1.0");
-    ObjectNode run = log.putArray("runs").addObject();
-    ObjectNode driver = run.putObject("tool").putObject("driver").put("name", "Pellucid");
-    ArrayNode described = driver.putArray("rules");
-    rules.forEach(code -> rule(described.addObject(), code));
-    ObjectNode root = run.putObject("originalUriBaseIds").putObject(ROOT);
-    text(root, "description", "The folder from which files are named.");
-    run.put("columnKind", "utf16CodeUnits");
-    ArrayNode results = run.putArray("results");
-    told.forEach(one -> result(results.addObject(), one));
-    return log;
+  private void log(Json json) {
+    json.put("$schema", SCHEMA);
+    json.put("version", "2.1.0");
+    json.list("runs");
+    json.object();
+    json.object("tool");
+    json.object("driver");
+    json.put("name", "Pellucid");
+    json.list("rules");
+    for (Code code : rules) {
+      rule(json, code);
+    }
+    json.end();
+    json.end();
+    json.end();
+    json.object("originalUriBaseIds");
+    json.object(ROOT);
+    text(json, "description", "The folder from which files are named.");
+    json.end();
+    json.end();
+    json.put("columnKind", "utf16CodeUnits");
+    json.list("results");
+    for (ReportedFinding one : told) {
+      result(json, one);
+    }
+    json.end();
+    json.end();
+    json.end();
   }
 
-  private static void rule(ObjectNode rule, Code code) {
+  private static void rule(Json json, Code code) {
     RuleWords words = RuleWords.of(code);
-    rule.put("id", code.text());
-    text(rule, "shortDescription", words.inShort());
-    text(rule, "fullDescription", words.paragraphs().get(0));
-    rule.putObject("help").put("text", words.text()).put("markdown", words.page());
+    json.object();
+    json.put("id", code.text());
+    text(json, "shortDescription", words.inShort());
+    text(json, "fullDescription", words.paragraphs().get(0));
+    json.object("help");
+    json.put("text", words.text());
+    json.put("markdown", words.page());
+    json.end();
+    json.end();
   }
 
-  private void result(ObjectNode result, ReportedFinding one) {
+  private void result(Json json, ReportedFinding one) {
     Finding finding = one.finding();
-    result.put("ruleId", finding.code().text());
-    result.put("ruleIndex", rules.indexOf(finding.code()));
-    result.put("level", level(finding.severity()));
-    text(result, "message", message(finding));
-    location(result.putArray("locations").addObject(), finding.span());
-    related(result, finding);
-    result.putObject("partialFingerprints").put(FINGERPRINT, one.fingerprint());
-    fixes(result, finding);
-    suppressions(result.putArray("suppressions"), one.waived());
+    json.object();
+    json.put("ruleId", finding.code().text());
+    json.put("ruleIndex", rules.indexOf(finding.code()));
+    json.put("level", level(finding.severity()));
+    text(json, "message", message(finding));
+    json.list("locations");
+    json.object();
+    physical(json, finding.span());
+    json.end();
+    json.end();
+    related(json, finding);
+    json.object("partialFingerprints");
+    json.put(FINGERPRINT, one.fingerprint());
+    json.end();
+    fixes(json, finding);
+    json.list("suppressions");
+    if (one.waived().isPresent()) {
+      suppression(json, one.waived().get());
+    }
+    json.end();
+    json.end();
   }
 
   private static String level(Severity severity) {
@@ -99,66 +132,88 @@ final class SarifLog {
     return text.replace("{", "{{").replace("}", "}}");
   }
 
-  private void related(ObjectNode result, Finding finding) {
+  private void related(Json json, Finding finding) {
     if (finding.related().isEmpty()) {
       return;
     }
-    ArrayNode places = result.putArray("relatedLocations");
+    json.list("relatedLocations");
+    int id = 1;
     for (Related related : finding.related()) {
-      ObjectNode place = places.addObject().put("id", places.size());
-      location(place, related.span());
-      text(place, "message", bare(related.text()));
+      json.object();
+      json.put("id", id++);
+      physical(json, related.span());
+      text(json, "message", bare(related.text()));
+      json.end();
     }
+    json.end();
   }
 
   /** The edits of a mend are one fix, since they go together. */
-  private void fixes(ObjectNode result, Finding finding) {
+  private void fixes(Json json, Finding finding) {
     if (finding.edits().isEmpty()) {
       return;
     }
-    ArrayNode changes = result.putArray("fixes").addObject().putArray("artifactChanges");
+    json.list("fixes");
+    json.object();
+    json.list("artifactChanges");
     for (TextEdit edit : finding.edits()) {
-      ObjectNode change = changes.addObject();
-      artifact(change, edit.span());
-      ObjectNode replacement = change.putArray("replacements").addObject();
-      region(replacement.putObject("deletedRegion"), edit.span());
-      text(replacement, "insertedContent", edit.replacement());
+      json.object();
+      artifact(json, edit.span());
+      json.list("replacements");
+      json.object();
+      region(json, "deletedRegion", edit.span());
+      text(json, "insertedContent", edit.replacement());
+      json.end();
+      json.end();
+      json.end();
     }
+    json.end();
+    json.end();
+    json.end();
   }
 
-  private void suppressions(ArrayNode suppressions, Optional<WaivedFinding> waived) {
-    waived.ifPresent(
-        waiver -> {
-          ObjectNode suppression = suppressions.addObject().put("kind", "inSource");
-          suppression.put("status", "accepted").put("justification", waiver.justification());
-          location(suppression.putObject("location"), waiver.waiver());
-        });
+  private void suppression(Json json, WaivedFinding waiver) {
+    json.object();
+    json.put("kind", "inSource");
+    json.put("status", "accepted");
+    json.put("justification", waiver.justification());
+    json.object("location");
+    physical(json, waiver.waiver());
+    json.end();
+    json.end();
   }
 
-  private void location(ObjectNode location, Span span) {
-    ObjectNode place = location.putObject("physicalLocation");
-    artifact(place, span);
-    region(place.putObject("region"), span);
+  private void physical(Json json, Span span) {
+    json.object("physicalLocation");
+    artifact(json, span);
+    region(json, "region", span);
+    json.end();
   }
 
-  private void artifact(ObjectNode node, Span span) {
-    node.putObject("artifactLocation")
-        .put("uri", uri(paths.of(span.file())))
-        .put("uriBaseId", ROOT);
+  private void artifact(Json json, Span span) {
+    json.object("artifactLocation");
+    json.put("uri", uri(paths.of(span.file())));
+    json.put("uriBaseId", ROOT);
+    json.end();
   }
 
-  private static void region(ObjectNode region, Span span) {
+  private static void region(Json json, String key, Span span) {
     Position from = span.from();
     Position to = span.to();
-    region.put("startLine", from.line());
+    json.object(key);
+    json.put("startLine", from.line());
     if (span.end() > 0) {
-      region.put("startColumn", from.column());
-      region.put("endLine", to.line()).put("endColumn", to.column());
+      json.put("startColumn", from.column());
+      json.put("endLine", to.line());
+      json.put("endColumn", to.column());
     }
+    json.end();
   }
 
-  private static void text(ObjectNode node, String key, String text) {
-    node.putObject(key).put("text", text);
+  private static void text(Json json, String key, String text) {
+    json.object(key);
+    json.put("text", text);
+    json.end();
   }
 
   /** A path as a relative reference (RFC 3986): all but letters, figures and marks escaped. */

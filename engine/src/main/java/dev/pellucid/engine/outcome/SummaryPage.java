@@ -5,9 +5,13 @@ import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Markdown;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -15,27 +19,32 @@ import java.util.stream.Stream;
  * a line for each recipe, what waivers let pass, warnings and notes, the worst first. It never has
  * more than 60,000 characters, and says of each table how many of its lines it left out.
  */
-final class SummaryPage {
+final class SummaryPage implements Report {
   static final int LONGEST = 60_000;
   private static final int LONGEST_TALLY = 2_000;
   private static final int LONGEST_CELL = 400;
   private static final int KEPT_FOR_EACH = 8_000;
 
   /**
-   * A table of the page.
+   * A table of the page. Of its rows only those are made that can stand on it.
    *
    * @param head its title, its column heads and the rule below them
-   * @param rows a line each
+   * @param rows a line each, all of them or more than the page holds
+   * @param count how many rows there are
    */
-  private record Table(String head, List<String> rows) {
+  private record Table(String head, List<String> rows, int count) {
     int size() {
-      return head.length() + rows.stream().mapToInt(String::length).sum();
+      int size = head.length();
+      for (String row : rows) {
+        size += row.length();
+      }
+      return size;
     }
 
     /** So many rows as there is room for, and how many are left out. */
     String within(int room) {
       StringBuilder out = new StringBuilder(head);
-      String leftOut = leftOut(rows.size());
+      String leftOut = leftOut(count);
       boolean all = size() <= room;
       int shown = 0;
       for (String row : rows) {
@@ -45,7 +54,7 @@ final class SummaryPage {
         out.append(row);
         shown++;
       }
-      return shown == rows.size() ? out.toString() : out + leftOut(rows.size() - shown);
+      return shown == count ? out.toString() : out + leftOut(count - shown);
     }
 
     private static String leftOut(int number) {
@@ -53,20 +62,23 @@ final class SummaryPage {
     }
   }
 
+  private final CheckOutcome outcome;
   private final PrintedPaths paths;
 
-  private SummaryPage(PrintedPaths paths) {
+  SummaryPage(CheckOutcome outcome, PrintedPaths paths) {
+    this.outcome = outcome;
     this.paths = paths;
   }
 
-  static String of(CheckOutcome outcome, PrintedPaths paths) {
-    return new SummaryPage(paths).page(outcome);
+  @Override
+  public void writeTo(OutputStream out) throws IOException {
+    out.write(page().getBytes(StandardCharsets.UTF_8));
   }
 
-  private String page(CheckOutcome outcome) {
+  private String page() {
     String title =
         "# Check of the feeds\n\n" + Markdown.of(cut(outcome.tally(), LONGEST_TALLY)) + "\n";
-    List<Table> tables = tables(outcome);
+    List<Table> tables = tables();
     StringBuilder page = new StringBuilder(title);
     for (int i = 0; i < tables.size(); i++) {
       int later =
@@ -78,85 +90,86 @@ final class SummaryPage {
     return page.toString();
   }
 
-  private List<Table> tables(CheckOutcome outcome) {
+  private List<Table> tables() {
     return Stream.of(
             findings("Errors", outcome.of(Severity.ERROR)),
             recipes(outcome.recipes()),
             waived(outcome.waived()),
             findings("Warnings", outcome.of(Severity.WARNING)),
             findings("Notes", outcome.of(Severity.NOTE)))
-        .filter(table -> !table.rows().isEmpty())
+        .filter(table -> table.count() > 0)
         .toList();
   }
 
   private Table findings(String title, List<Finding> findings) {
     return table(
-        title + " (" + findings.size() + ")",
+        title,
         List.of("Where", "What", "Code"),
-        findings.stream()
-            .map(one -> List.of(place(one.span()), text(one.headline()), code(one.code().text())))
-            .toList());
+        findings,
+        one -> List.of(place(one.span()), text(one.headline()), code(one.code().text())));
   }
 
   private Table waived(List<WaivedFinding> waived) {
     return table(
-        "Let pass by a waiver (" + waived.size() + ")",
+        "Let pass by a waiver",
         List.of("Where", "What", "Why"),
-        waived.stream()
-            .map(
-                one ->
-                    List.of(
-                        place(one.finding().span()),
-                        text(one.finding().headline()),
-                        text(one.justification())))
-            .toList());
+        waived,
+        one ->
+            List.of(
+                place(one.finding().span()),
+                text(one.finding().headline()),
+                text(one.justification())));
   }
 
-  private static Table recipes(List<RecipeOutcome> recipes) {
+  private static Table recipes(List<RecipeStanding> recipes) {
+    List<RecipeStanding> worstFirst = new ArrayList<>(recipes);
+    worstFirst.sort(Comparator.comparingInt(SummaryPage::badness).reversed());
     return table(
-        "Recipes (" + recipes.size() + ")",
+        "Recipes",
         List.of("Recipe", "Limits kept", "Broken", "Not judged", "Waived"),
-        recipes.stream()
-            .sorted(Comparator.comparingLong(SummaryPage::badness).reversed())
-            .map(SummaryPage::recipe)
-            .toList());
+        worstFirst,
+        SummaryPage::recipe);
   }
 
-  private static long badness(RecipeOutcome recipe) {
-    return recipe.checked()
-        ? recipe.count(LimitOutcome.State.BROKEN) + recipe.count(LimitOutcome.State.NOT_JUDGED)
-        : Long.MAX_VALUE;
+  private static int badness(RecipeStanding recipe) {
+    return recipe.checked() ? recipe.broken() + recipe.notJudged() : Integer.MAX_VALUE;
   }
 
-  private static List<String> recipe(RecipeOutcome recipe) {
+  private static List<String> recipe(RecipeStanding recipe) {
     String code = text(recipe.code());
     return recipe.checked()
         ? List.of(
             code,
-            Long.toString(recipe.kept()),
-            Long.toString(recipe.count(LimitOutcome.State.BROKEN)),
-            Long.toString(recipe.count(LimitOutcome.State.NOT_JUDGED)),
-            Long.toString(recipe.waived().size()))
+            Integer.toString(recipe.kept()),
+            Integer.toString(recipe.broken()),
+            Integer.toString(recipe.notJudged()),
+            Integer.toString(recipe.waived().size()))
         : List.of(code, "**not checked**" + mendFirst(recipe), "", "", "");
   }
 
-  private static String mendFirst(RecipeOutcome recipe) {
+  private static String mendFirst(RecipeStanding recipe) {
     return recipe.mendFirst().isEmpty()
         ? ""
         : text(", mend " + String.join(", ", recipe.mendFirst()) + " first");
   }
 
-  private static Table table(String title, List<String> columns, List<List<String>> cells) {
+  private static <T> Table table(
+      String title, List<String> columns, List<T> lines, Function<T, List<String>> cells) {
+    String numbered = title + " (" + lines.size() + ")";
     String head =
-        "\n## " + title + "\n\n" + row(columns) + "|" + "---|".repeat(columns.size()) + "\n";
+        "\n## " + numbered + "\n\n" + row(columns) + "|" + "---|".repeat(columns.size()) + "\n";
     List<String> rows = new ArrayList<>();
-    for (List<String> line : cells) {
+    int made = 0;
+    for (int i = 0; i < lines.size() && made <= LONGEST; i++) {
+      List<String> line = cells.apply(lines.get(i));
       if (line.size() != columns.size()) {
         throw new IllegalArgumentException(line.size() + " cells under the heads of " + title);
       }
-      rows.add(row(line));
+      String row = row(line);
+      rows.add(row);
+      made += row.length();
     }
-    return new Table(head, rows);
+    return new Table(head, rows, lines.size());
   }
 
   private static String row(List<String> cells) {

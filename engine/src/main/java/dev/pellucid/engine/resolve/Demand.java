@@ -49,22 +49,28 @@ public record Demand(
         limit.origin().name());
   }
 
+  /**
+   * What a limit is called in its recipe, without its figure, so that it keeps its name when the
+   * figure changes: {@code crude-protein min in 95 % of batches (catfish-grower)}.
+   */
+  static String name(Limit limit) {
+    String about = about(limit.subject().text(), limit.side());
+    String batches = batches(limit.inBatches());
+    return about + limit.basis().words() + batches + " (" + limit.origin().name() + ")";
+  }
+
   /** What it is about and on which side: {@code crude-protein min}. */
   public String about() {
+    return about(subject, side);
+  }
+
+  private static String about(String subject, Bound.Side side) {
     return subject + " " + side.word();
   }
 
   /** {@code " on dry matter in 95 % of batches"}; empty for the plain case. */
   public String terms() {
-    return basis + batches();
-  }
-
-  /**
-   * What the limit is called in its recipe, without its figure, so that it keeps its name when the
-   * figure changes: {@code crude-protein min in 95 % of batches (catfish-grower)}.
-   */
-  public String name() {
-    return about() + terms() + " (" + by + ")";
+    return basis + batches(inBatches);
   }
 
   /** {@code min 35 %}, whatever is waived. */
@@ -104,7 +110,7 @@ public record Demand(
 
   /** The bound in force where the basis stands elsewhere: {@code min 35 % in 95 % of batches}. */
   public String askedNowBesideBasis() {
-    return boundNow() + batches();
+    return boundNow() + batches(inBatches);
   }
 
   /** {@code crude-protein min 33 % until 2026-12-01}; empty where nothing is waived. */
@@ -127,7 +133,7 @@ public record Demand(
     return profile() + " " + about() + basis + inBatches;
   }
 
-  private String batches() {
+  private static String batches(OptionalDouble inBatches) {
     return inBatches.isPresent()
         ? " in " + Figures.plain(inBatches.getAsDouble(), Unit.PERCENT) + " of batches"
         : "";

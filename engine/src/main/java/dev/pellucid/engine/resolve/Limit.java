@@ -61,6 +61,11 @@ public record Limit(
     return Demand.of(this);
   }
 
+  /** What it is called in its recipe, the same whatever its figure. */
+  public String name() {
+    return Demand.name(this);
+  }
+
   /** The bound in force: the waiver's while there is one. */
   public double inForce() {
     return waiver.map(Waiver::bound).orElse(bound);

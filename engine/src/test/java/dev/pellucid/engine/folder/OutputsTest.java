@@ -208,4 +208,22 @@ class OutputsTest {
       }
     }
   }
+
+  @Test
+  void whatBreaksHalfwayLeavesTheOldFile() throws IOException {
+    Outputs outputs = Outputs.into(root);
+    outputs.write("a.txt", "old");
+    IOException full = new IOException("full");
+    assertThrows(
+        IOException.class,
+        () ->
+            outputs.write(
+                "a.txt",
+                out -> {
+                  out.write(new byte[1 << 20]);
+                  throw full;
+                }));
+    assertEquals("old", Files.readString(root.resolve("a.txt")));
+    assertEquals(List.of("a.txt"), files());
+  }
 }

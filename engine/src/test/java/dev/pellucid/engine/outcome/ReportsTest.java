@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.ReportTexts;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -13,6 +14,7 @@ import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.io.IOException;
 import java.io.StringReader;
+import java.io.StringWriter;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,6 +26,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamWriter;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
@@ -44,7 +48,22 @@ class ReportsTest {
   private static CheckOutcome outcome(List<Finding> findings, List<RecipeOutcome> recipes) {
     Map<Severity, Long> counts =
         findings.stream().collect(Collectors.groupingBy(Finding::severity, Collectors.counting()));
-    return new CheckOutcome("so many recipes", 0, 0, counts, findings, recipes);
+    return new CheckOutcome(
+        "so many recipes",
+        0,
+        0,
+        counts,
+        findings,
+        recipes.stream().map(RecipeOutcome::standing).toList(),
+        recipes.stream().map(recipe -> LimitSuite.of(recipe, BELOW_FOLDER)).toList());
+  }
+
+  private static String summary(CheckOutcome outcome) {
+    return ReportTexts.of(new SummaryPage(outcome, BELOW_FOLDER));
+  }
+
+  private static String junit(CheckOutcome outcome) {
+    return ReportTexts.of(new LimitsJunit(outcome.recipes(), outcome.suites()));
   }
 
   private static List<Finding> many(int number, Severity severity, String headline) {
@@ -72,7 +91,7 @@ class ReportsTest {
     List<Finding> findings = new ArrayList<>();
     findings.addAll(many(9000, Severity.ERROR, "lysine is 1.2 %, the minimum is 1.9 %"));
     findings.addAll(many(9000, Severity.WARNING, "x".repeat(5000)));
-    String page = SummaryPage.of(outcome(findings, recipes(10_000)), BELOW_FOLDER);
+    String page = summary(outcome(findings, recipes(10_000)));
     assertTrue(page.length() <= SummaryPage.LONGEST, () -> page.length() + " characters");
     assertTrue(page.length() > SummaryPage.LONGEST * 9 / 10, () -> page.length() + " characters");
     assertEquals(9000 + 9000 + 10_000, shown(page) + leftOut(page));
@@ -82,9 +101,7 @@ class ReportsTest {
 
   @Test
   void ofFewNothingIsLeftOut() {
-    String page =
-        SummaryPage.of(
-            outcome(many(20, Severity.ERROR, "lysine is low"), recipes(10)), BELOW_FOLDER);
+    String page = summary(outcome(many(20, Severity.ERROR, "lysine is low"), recipes(10)));
     assertEquals(30, shown(page));
     assertFalse(page.contains("left out"));
   }
@@ -112,8 +129,7 @@ class ReportsTest {
             List.of(),
             List.of());
     RecipeOutcome unread = RecipeOutcome.unchecked("Y-9.recipe", "Y-9", List.of(), List.of());
-    String page =
-        SummaryPage.of(outcome(List.of(), List.of(recipe(1), broken, unread)), BELOW_FOLDER);
+    String page = summary(outcome(List.of(), List.of(recipe(1), broken, unread)));
     assertTrue(page.indexOf("| Y-9 ") < page.indexOf("| Z-9 "), page);
     assertTrue(page.indexOf("| Z-9 ") < page.indexOf("| R-1 "), page);
   }
@@ -122,17 +138,14 @@ class ReportsTest {
   @Test
   void aLongTallyIsCutBeforeItIsEscaped() {
     String tally = "x".repeat(1998) + "#1 and more";
-    String page =
-        SummaryPage.of(new CheckOutcome(tally, 0, 0, Map.of(), List.of(), List.of()), BELOW_FOLDER);
+    String page = summary(new CheckOutcome(tally, 0, 0, Map.of(), List.of(), List.of(), List.of()));
     assertTrue(page.endsWith("xx\\#&#8203;1…\n"), page);
   }
 
   @Test
   void marksOfMarkdownAndHtmlDoNothing() {
     String page =
-        SummaryPage.of(
-            outcome(List.of(error("a_b.recipe", "<b> | *x* [y](z) `q` #1")), List.of()),
-            BELOW_FOLDER);
+        summary(outcome(List.of(error("a_b.recipe", "<b> | *x* [y](z) `q` #1")), List.of()));
     String row = "| a\\_b.recipe:1 | \\<b> \\| \\*x\\* \\[y\\](z) \\`q\\` \\#&#8203;1 |";
     assertTrue(page.contains(row), page);
   }
@@ -141,7 +154,7 @@ class ReportsTest {
   void whatXmlCannotHoldIsReplaced() throws Exception {
     Finding odd = error("A-1.recipe", "an odd \u0001 & \uFFFF < \" 𝛼 letter");
     RecipeOutcome recipe = RecipeOutcome.unchecked("A-1.recipe", "A-1", List.of(), List.of(odd));
-    String xml = LimitsJunit.of(outcome(List.of(odd), List.of(recipe)), BELOW_FOLDER);
+    String xml = junit(outcome(List.of(odd), List.of(recipe)));
     Document read =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
@@ -162,9 +175,31 @@ class ReportsTest {
     RecipeOutcome recipe =
         new RecipeOutcome(
             "A-1.recipe", "A-1", true, List.of(), List.of(kept, kept), List.of(), List.of());
-    String xml = LimitsJunit.of(outcome(List.of(), List.of(recipe)), BELOW_FOLDER);
+    String xml = junit(outcome(List.of(), List.of(recipe)));
     assertTrue(xml.contains("name=\"zinc min (A-1)\""), xml);
     assertTrue(xml.contains("name=\"zinc min (A-1) 2\""), xml);
+  }
+
+  /** What is written past the writer of the JDK reads back as that writer has it. */
+  @Test
+  void wordsOfXmlAreAsItsWriterHasThem() throws Exception {
+    for (String words :
+        List.of("", "plain: 5 %", "a\nb", "µ ä 中", "a < b & \"c\" > 'd'", "𝛼", "]]>")) {
+      StringWriter expected = new StringWriter();
+      XMLStreamWriter writer = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(expected);
+      writer.writeStartElement("e");
+      writer.writeAttribute("name", words);
+      writer.writeCharacters(words);
+      writer.writeEndElement();
+      writer.close();
+      Xml xml = new Xml();
+      xml.start("e");
+      xml.attribute("name", words);
+      xml.open();
+      xml.text(words);
+      xml.end("e");
+      assertEquals(expected.toString(), xml.toString());
+    }
   }
 
   /** RFC 3986: what the JDK reads back is the path. */

@@ -1,0 +1,37 @@
+package dev.pellucid.engine.outcome;
+
+import java.util.List;
+
+/**
+ * How one recipe stands with its limits, in numbers: what is kept of each until the last is looked
+ * at.
+ *
+ * @param path below the folder, with {@code /}
+ * @param checked whether its limits could be judged at all
+ * @param mendFirst names of the files to be mended before, where they are not its own
+ * @param limits how many it is held to
+ * @param broken how many of them an error says are broken
+ * @param notJudged how many cannot be judged
+ * @param keptAsTold how many are kept as far as they are told
+ * @param waived limits that it breaks and that a waiver lets pass
+ */
+public record RecipeStanding(
+    String path,
+    String code,
+    boolean checked,
+    List<String> mendFirst,
+    int limits,
+    int broken,
+    int notJudged,
+    int keptAsTold,
+    List<WaivedFinding> waived) {
+  public RecipeStanding {
+    mendFirst = List.copyOf(mendFirst);
+    waived = List.copyOf(waived);
+  }
+
+  /** How many are kept without a waiver's help, as far as they are told. */
+  int kept() {
+    return limits - broken - notJudged - waived.size();
+  }
+}
