@@ -28,7 +28,7 @@ final class Blemishes {
     this.source = source;
     this.lossTold = lossTold;
     String text = source.text();
-    for (int at = next(Letters.beginning(text)); at < text.length(); at = next(note(at))) {
+    for (int at = next(Tokens.beginning(text)); at < text.length(); at = next(note(at))) {
       // What is found lies behind the line that has just been noted.
     }
   }

@@ -3,16 +3,12 @@ package dev.pellucid.parse;
 import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import java.util.EnumSet;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
-/**
- * What may be measured in one place of a file.
- *
- * @param example a right one
- */
-record Expected(String example, Set<Kind> kinds, Set<Extent> extents) {
+/** What may be measured in one place of a file. */
+final class Expected {
   static final Expected SHARE = of("18.00 %", Extent.SHARE);
   static final Expected WITHIN = of("within 10 to 20 %", Extent.SHARE);
   static final Expected FISH = of("fish 50 to 250 g", Extent.FISH);
@@ -25,21 +21,42 @@ record Expected(String example, Set<Kind> kinds, Set<Extent> extents) {
   static final Expected NUTRIENT = of("min 35 %", Extent.SHARE, Extent.ACTIVITY, Extent.ENERGY);
   static final Expected RATIO = of("min 5.1 %", Extent.RATIO, Extent.PER_ENERGY, Extent.ACTIVITY);
   static final Expected INCLUSION = of("max 40 %", Extent.SHARE);
-  static final Expected COST =
-      new Expected("max 1.25 EUR/kg", EnumSet.of(Kind.PRICE), EnumSet.noneOf(Extent.class));
+  static final Expected COST = new Expected("max 1.25 EUR/kg", EnumSet.of(Kind.PRICE));
   static final Expected MOISTURE = of("at 12 % moisture", Extent.MOISTURE);
   static final Expected CONFIDENCE = of("in 95 % of batches", Extent.SHARE);
 
-  static Expected of(String example, Extent first, Extent... more) {
-    EnumSet<Extent> extents = EnumSet.of(first, more);
-    EnumSet<Kind> kinds = EnumSet.noneOf(Kind.class);
-    extents.forEach(extent -> kinds.add(extent.kind()));
-    return new Expected(example, kinds, extents);
+  private final String example;
+  private final Set<Kind> kinds;
+
+  /** How small and how large a figure can be, by its kind; null where any can. */
+  private final @Nullable Extent[] extents = new Extent[Kind.values().length];
+
+  private Expected(String example, Set<Kind> kinds) {
+    this.example = example;
+    this.kinds = kinds;
   }
 
-  /** How small and how large a figure of a kind can be in this place. */
-  Optional<Extent> extent(Kind kind) {
-    return extents.stream().filter(extent -> extent.kind() == kind).findFirst();
+  static Expected of(String example, Extent... extents) {
+    Expected expected = new Expected(example, EnumSet.noneOf(Kind.class));
+    for (Extent extent : extents) {
+      expected.kinds.add(extent.kind());
+      expected.extents[extent.kind().ordinal()] = extent;
+    }
+    return expected;
+  }
+
+  /** A right one. */
+  String example() {
+    return example;
+  }
+
+  boolean takes(Kind kind) {
+    return kinds.contains(kind);
+  }
+
+  /** How small and how large a figure of a kind can be in this place; null where any can. */
+  @Nullable Extent extent(Kind kind) {
+    return extents[kind.ordinal()];
   }
 
   /** "a share, an activity or an energy". */

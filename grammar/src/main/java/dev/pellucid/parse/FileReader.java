@@ -1,7 +1,7 @@
 package dev.pellucid.parse;
 
 import dev.pellucid.finding.Finding;
-import dev.pellucid.parse.generated.FeedLines;
+import dev.pellucid.parse.generated.FeedLines.HeadLineContext;
 import dev.pellucid.parse.generated.FeedLines.OpeningContext;
 import dev.pellucid.slip.Place;
 import dev.pellucid.syntax.FeedFile;
@@ -14,31 +14,31 @@ import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
-import org.antlr.v4.runtime.Token;
-import org.antlr.v4.runtime.WritableToken;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.jspecify.annotations.Nullable;
 
 /** The lines of one file in turn: the opening line, the head, and the sections in any order. */
 final class FileReader {
   private final SourceFile source;
   private final FileKind kind;
-  private final LineTokens tokens;
+  private final Tokens tokens;
   private final List<Line> lines;
   private final Pieces pieces;
   private final LineReader reader;
   private final HeadLines head;
   private final Sections sections;
-  private Optional<Opening> opening = Optional.empty();
-  private Optional<Span> openingPlace = Optional.empty();
-  private Optional<OpenSection<?>> current = Optional.empty();
+  private @Nullable Opening opening;
+  private @Nullable Span openingPlace;
+  private @Nullable OpenSection<?> current;
   private boolean skipping;
   private boolean skipped;
 
   FileReader(SourceFile source, FileKind kind, Blemishes blemishes) {
     this.source = source;
     this.kind = kind;
-    this.tokens = new LineTokens(source);
+    this.tokens = new Tokens(source);
     this.lines = Line.of(tokens, source);
-    this.pieces = new Pieces(source);
+    this.pieces = new Pieces(source, tokens);
     this.reader = new LineReader(kind, tokens, pieces, blemishes);
     this.head = new HeadLines(kind, pieces);
     this.sections = new Sections(reader, pieces);
@@ -61,10 +61,11 @@ final class FileReader {
   }
 
   private FeedFile file() {
+    Optional<Opening> read = Optional.ofNullable(opening);
     return switch (kind) {
-      case RECIPE -> sections.recipe(source, opening, head.lines(HeadLine.OfRecipe.class));
-      case PREMIX -> sections.premix(source, opening, head.lines(HeadLine.OfPremix.class));
-      case PROFILE -> sections.profile(source, opening, head.lines(HeadLine.OfProfile.class));
+      case RECIPE -> sections.recipe(source, read, head.lines(HeadLine.OfRecipe.class));
+      case PREMIX -> sections.premix(source, read, head.lines(HeadLine.OfPremix.class));
+      case PROFILE -> sections.profile(source, read, head.lines(HeadLine.OfProfile.class));
     };
   }
 
@@ -79,29 +80,33 @@ final class FileReader {
   }
 
   private void firstLine(Line line) {
-    String word = text(line.from());
+    String word = tokens.text(line.from());
     if (isOpeningWord(word)) {
       if (line.indented()) {
         pieces.say(Structure.indentExtra(source, span(line), word));
       }
       openingLine(line);
     } else if (line.length() > 1 && Structure.isNear(word, kind.word())) {
-      pieces.say(Structure.openingWord(tokenSpan(line.from()), word, kind));
-      ((WritableToken) tokens.token(line.from())).setType(OpeningWords.type(kind));
+      pieces.say(Structure.openingWord(tokens.span(line.from()), word, kind));
+      tokens.readAs(line.from(), OpeningWords.type(kind));
       openingLine(line);
     } else {
-      pieces.say(Structure.openingMissing(kind, tokenSpan(line.from())));
+      pieces.say(Structure.openingMissing(kind, tokens.span(line.from())));
       line(line, false);
     }
   }
 
   private void openingLine(Line line) {
-    if (openingPlace.isPresent()) {
-      pieces.say(Structure.openingTwice(span(line), openingPlace.get()));
+    if (openingPlace != null) {
+      pieces.say(Structure.openingTwice(span(line), openingPlace));
       return;
     }
-    openingPlace = Optional.of(span(line));
-    opening = reader.read(Place.OPENING, line, FeedLines::opening, this::opening);
+    openingPlace = span(line);
+    ParserRuleContext fitting = reader.read(LineRule.OPENING, Place.OPENING, line);
+    if (fitting != null) {
+      Opening read = opening((OpeningContext) fitting);
+      opening = reader.isSound() ? read : null;
+    }
   }
 
   private Opening opening(OpeningContext context) {
@@ -111,16 +116,16 @@ final class FileReader {
         new Opening(
             keyword,
             name,
-            Optional.ofNullable(context.title).map(pieces::quoted),
+            context.title == null ? Optional.empty() : Optional.of(pieces.quoted(context.title)),
             pieces.span(context));
     boolean ofThisKind = context.keyword.getType() == OpeningWords.type(kind);
-    Structure.openingFinding(read, ofThisKind, kind, source).ifPresent(pieces::remark);
+    Structure.checkOpening(read, ofThisKind, kind, source, pieces);
     return read;
   }
 
   private void indented(Line line) {
     Optional<SectionWord> heading =
-        line.length() == 1 ? headingInDisguise(text(line.from())) : Optional.empty();
+        line.length() == 1 ? headingInDisguise(tokens.text(line.from())) : Optional.empty();
     if (heading.isEmpty()) {
       content(line);
       return;
@@ -139,8 +144,7 @@ final class FileReader {
    * names, and a coat step of process may lack the rest.
    */
   private Optional<SectionWord> headingInDisguise(String word) {
-    boolean inProcess =
-        current.filter(section -> section.word() == SectionWord.PROCESS).isPresent();
+    boolean inProcess = current != null && current.word() == SectionWord.PROCESS;
     Optional<SectionWord> exact = SectionWord.of(word);
     return exact
         .or(() -> Structure.nearSection(word, kind, this::isNearTooManyNames))
@@ -150,24 +154,20 @@ final class FileReader {
 
   /** Below a section a lone {@code oat} is an ingredient, in the head it can only be coat. */
   private boolean isNearTooManyNames(SectionWord word) {
-    return current.isPresent() && word.word().length() < 5;
+    return current != null && word.word().length() < 5;
   }
 
   private void content(Line line) {
     if (skipping) {
       return;
     }
-    if (current.isPresent()) {
-      current.get().read(line);
-    } else {
-      reader.read(
-          Place.HEAD,
-          line,
-          FeedLines::headLine,
-          context -> {
-            head.add(context);
-            return context;
-          });
+    if (current != null) {
+      current.read(line);
+      return;
+    }
+    ParserRuleContext fitting = reader.read(LineRule.HEAD, Place.HEAD, line);
+    if (fitting != null) {
+      head.add((HeadLineContext) fitting);
     }
   }
 
@@ -176,7 +176,7 @@ final class FileReader {
     Optional<SectionWord> word = SectionWord.of(joined);
     if (word.isPresent() && line.length() == 1) {
       heading(word.get(), span(line));
-    } else if (line.length() > 1 && isOpeningWord(text(line.from()))) {
+    } else if (line.length() > 1 && isOpeningWord(tokens.text(line.from()))) {
       openingLine(line);
     } else {
       strayInColumnOne(line, joined);
@@ -190,59 +190,64 @@ final class FileReader {
       skip();
       return;
     }
-    Optional<OpenSection<?>> earlier = sections.find(word);
-    if (earlier.isPresent()) {
-      pieces.say(Structure.sectionTwice(word, span, earlier.get().heading()));
-      earlier.get().lacksSomething();
+    OpenSection<?> earlier = sections.find(word);
+    if (earlier != null) {
+      pieces.say(Structure.sectionTwice(word, span, earlier.heading()));
+      earlier.lacksSomething();
       current = earlier;
     } else {
-      current = Optional.of(sections.open(word, span));
+      current = sections.open(word, span);
     }
   }
 
   private void skip() {
-    current.ifPresent(OpenSection::lacksSomething);
+    sectionLacksSomething();
     skipping = true;
     skipped = true;
+  }
+
+  private void sectionLacksSomething() {
+    if (current != null) {
+      current.lacksSomething();
+    }
   }
 
   /** Column 1 holds neither a section word nor an opening line. */
   private void strayInColumnOne(Line line, String joined) {
     Optional<SectionWord> near = Structure.nearSection(joined, kind, this::standsElsewhere);
     Optional<SectionWord> first =
-        SectionWord.of(text(line.from())).filter(word -> line.length() > 1 && kind.has(word));
+        SectionWord.of(tokens.text(line.from()))
+            .filter(word -> line.length() > 1 && kind.has(word));
     if (near.isPresent()) {
       pieces.say(Structure.sectionMisspelt(span(line), span(line), near.get(), kind));
       heading(near.get(), span(line));
     } else if (line.length() > 1 && fitsHere(line)) {
       pieces.say(Structure.indentMissing(source, span(line)));
-      current.ifPresent(OpenSection::lacksSomething);
+      sectionLacksSomething();
     } else if (first.isPresent()) {
       pieces.say(Structure.headingExtra(first.get(), rest(line)));
-      heading(first.get(), tokenSpan(line.from()));
-      current.ifPresent(OpenSection::lacksSomething);
+      heading(first.get(), tokens.span(line.from()));
+      sectionLacksSomething();
     } else if (line.length() == 1 && joined.chars().allMatch(Character::isLetter)) {
       pieces.say(Structure.sectionUnknown(span(line), kind));
       skip();
     } else {
       pieces.say(Structure.indentMissing(source, span(line)));
-      current.ifPresent(OpenSection::lacksSomething);
+      sectionLacksSomething();
     }
   }
 
   private boolean fitsHere(Line line) {
-    return current.isPresent()
-        ? reader.fits(line, Sections.rule(current.get().word()))
-        : reader.fits(line, FeedLines::headLine);
+    return reader.fits(line, current == null ? LineRule.HEAD : LineRule.of(current.word()));
   }
 
   private boolean standsElsewhere(SectionWord word) {
     for (Line line : lines) {
-      if (!line.indented() && line.length() == 1 && text(line.from()).equals(word.word())) {
+      if (!line.indented() && line.length() == 1 && tokens.text(line.from()).equals(word.word())) {
         return true;
       }
     }
-    return sections.find(word).isPresent();
+    return sections.has(word);
   }
 
   private static boolean isOpeningWord(String word) {
@@ -254,31 +259,22 @@ final class FileReader {
     return false;
   }
 
-  private String text(int token) {
-    Token found = tokens.token(token);
-    return source.text().substring(found.getStartIndex(), found.getStopIndex() + 1);
-  }
-
   private String joined(Line line) {
     if (line.length() == 1) {
-      return text(line.from());
+      return tokens.text(line.from());
     }
     StringBuilder joined = new StringBuilder();
     for (int i = line.from(); i < line.to(); i++) {
-      joined.append(text(i));
+      joined.append(tokens.text(i));
     }
     return joined.toString();
   }
 
-  private Span tokenSpan(int token) {
-    return pieces.span(tokens.token(token));
-  }
-
   private Span span(Line line) {
-    return pieces.span(tokens.token(line.from()), tokens.token(line.to() - 1));
+    return tokens.span(line.from(), line.last());
   }
 
   private Span rest(Line line) {
-    return pieces.span(tokens.token(line.from() + 1), tokens.token(line.to() - 1));
+    return tokens.span(line.from() + 1, line.last());
   }
 }

@@ -25,36 +25,43 @@ final class HeadLines {
   private static final List<String> PROFILE_KINDS = List.of("need", "practice", "law");
 
   private final FileKind kind;
+  private final List<String> words;
   private final Pieces pieces;
   private final List<HeadLine> lines = new ArrayList<>();
   private final Map<String, Span> seen = new HashMap<>();
 
   HeadLines(FileKind kind, Pieces pieces) {
     this.kind = kind;
+    this.words = kind.headWords();
     this.pieces = pieces;
   }
 
   /** Those that a kind of file may have; of others a finding has spoken. */
   <L extends HeadLine> List<L> lines(Class<L> kind) {
-    return lines.stream().filter(kind::isInstance).map(kind::cast).toList();
+    List<L> found = new ArrayList<>(lines.size());
+    for (HeadLine line : lines) {
+      if (kind.isInstance(line)) {
+        found.add(kind.cast(line));
+      }
+    }
+    return found;
   }
 
   void add(HeadLineContext context) {
-    int before = pieces.said();
     Word key = pieces.word(context.key);
     checkPlace(context.key.getType(), key);
     HeadLine line = line(context);
-    if (pieces.said() == before) {
+    if (pieces.areSound()) {
       lines.add(line);
     }
   }
 
   private void checkPlace(int type, Word key) {
-    if (!kind.headWords().contains(key.text())) {
+    if (!words.contains(key.text())) {
       pieces.say(
           Finding.error(
                   HEAD_LINE_FOREIGN, key.span(), "a " + kind.word() + " has no line " + key.text())
-              .helping("the head of a " + kind.word() + " has " + Choices.all(kind.headWords())));
+              .helping("the head of a " + kind.word() + " has " + Choices.all(words)));
     } else if (!repeatable(type)) {
       Span first = seen.putIfAbsent(key.text(), key.span());
       if (first != null) {

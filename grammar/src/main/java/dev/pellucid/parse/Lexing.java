@@ -6,7 +6,6 @@ import dev.pellucid.syntax.Lexeme.Kind;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
-import org.antlr.v4.runtime.Token;
 
 /**
  * A text to its lexemes: every piece that is not white space, comments included, in order. Lines
@@ -16,40 +15,34 @@ public final class Lexing {
   private Lexing() {}
 
   public static List<Lexeme> lexemes(SourceFile source) {
-    LineTokens tokens = new LineTokens(source);
+    Tokens tokens = new Tokens(source);
     List<Lexeme> lexemes = new ArrayList<>(tokens.count());
     for (int i = 0; i < tokens.count(); i++) {
-      Token token = tokens.token(i);
-      if (endsLine(token)) {
-        addComments(source, token.getStartIndex(), token.getStopIndex() + 1, lexemes);
+      if (tokens.endsLine(i)) {
+        addComments(source, tokens.start(i), tokens.end(i), lexemes);
       } else {
-        lexemes.add(lexeme(source, tokens, i));
+        lexemes.add(lexeme(tokens, i));
       }
     }
     return lexemes;
   }
 
   /** The lexemes of one line, without its comment. */
-  static List<Lexeme> lexemes(SourceFile source, LineTokens tokens, Line line) {
+  static List<Lexeme> lexemes(Tokens tokens, Line line) {
     List<Lexeme> lexemes = new ArrayList<>(line.length());
     for (int i = line.from(); i < line.to(); i++) {
-      lexemes.add(lexeme(source, tokens, i));
+      lexemes.add(lexeme(tokens, i));
     }
     return lexemes;
   }
 
-  private static Lexeme lexeme(SourceFile source, LineTokens tokens, int index) {
-    Token token = tokens.token(index);
+  private static Lexeme lexeme(Tokens tokens, int index) {
     boolean measure = isNumber(tokens, index - 1) && !isNumber(tokens, index + 1);
-    return new Lexeme(
-        kind(token.getType(), measure),
-        source.span(token.getStartIndex(), token.getStopIndex() + 1));
+    return new Lexeme(kind(tokens.kind(index), measure), tokens.span(index));
   }
 
-  private static boolean isNumber(LineTokens tokens, int index) {
-    return index >= 0
-        && index < tokens.count()
-        && tokens.token(index).getType() == FeedTokens.NUMBER;
+  private static boolean isNumber(Tokens tokens, int index) {
+    return index >= 0 && index < tokens.count() && tokens.kind(index) == FeedTokens.NUMBER;
   }
 
   private static Kind kind(int type, boolean measure) {
@@ -63,10 +56,6 @@ public final class Lexing {
       case FeedTokens.UNIT_WORD, FeedTokens.MIN -> measure ? Kind.UNIT : Kind.WORD;
       default -> Kind.WORD;
     };
-  }
-
-  private static boolean endsLine(Token token) {
-    return token.getType() == FeedTokens.COLUMN_ONE || token.getType() == FeedTokens.INDENTED;
   }
 
   private static void addComments(SourceFile source, int from, int to, List<Lexeme> lexemes) {

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.antlr.v4.runtime.Token;
+import org.jspecify.annotations.Nullable;
 
 /** The lines of limits and of waivers: what is limited, then phrases in any order, each once. */
 final class LimitLines {
@@ -35,34 +36,59 @@ final class LimitLines {
 
   LimitLine limit(LimitLineContext context) {
     Left left = left(context.what);
-    Phrases phrases = new Phrases(left);
+    Bounds.OnLine limits = bounds(context.what);
+    Once<Basis> basis = new Once<>("the basis");
+    Once<Word> origin = new Once<>("source");
+    Once<Amount> confidence = new Once<>("the part of the batches");
     for (LimitPhraseContext phrase : context.phrases) {
-      phrases.add(phrase);
+      if (phrase.limit != null) {
+        limits.add(phrase.limit);
+      } else if (phrase.on != null) {
+        basis.put(basis(phrase.on), pieces.span(phrase));
+      } else if (phrase.source != null) {
+        origin.put(pieces.word(phrase.source), pieces.span(phrase));
+      } else {
+        confidence.put(pieces.amount(phrase.confidence, Expected.CONFIDENCE), pieces.span(phrase));
+      }
     }
-    phrases.checkBounds();
+    checkThereIsOne(limits, left);
     return new LimitLine(
         left,
-        phrases.limits.bounds(),
-        phrases.basis.value(),
-        phrases.origin.value(),
-        phrases.confidence.value(),
+        limits.bounds(),
+        basis.value(),
+        origin.value(),
+        confidence.value(),
         pieces.span(context));
   }
 
   WaiverLine waiver(WaiverLineContext context) {
     Left left = left(context.what);
-    Phrases phrases = new Phrases(left);
+    Bounds.OnLine limits = bounds(context.what);
+    Once<Basis> basis = new Once<>("the basis");
+    Once<Word> until = new Once<>("until");
+    Once<Quoted> by = new Once<>("by");
+    Once<Quoted> because = new Once<>("because");
     for (WaiverPhraseContext phrase : context.phrases) {
-      phrases.add(phrase);
+      if (phrase.limit != null) {
+        limits.add(phrase.limit);
+      } else if (phrase.on != null) {
+        basis.put(basis(phrase.on), pieces.span(phrase));
+      } else if (phrase.until != null) {
+        until.put(day(phrase.until), pieces.span(phrase));
+      } else if (phrase.by != null) {
+        by.put(pieces.quoted(phrase.by), pieces.span(phrase));
+      } else {
+        because.put(pieces.quoted(phrase.because), pieces.span(phrase));
+      }
     }
-    phrases.checkBounds();
+    checkThereIsOne(limits, left);
     return new WaiverLine(
         left,
-        phrases.limits.bounds(),
-        phrases.basis.value(),
-        phrases.until.value(),
-        phrases.by.value(),
-        phrases.because.value(),
+        limits.bounds(),
+        basis.value(),
+        until.value(),
+        by.value(),
+        because.value(),
         pieces.span(context));
   }
 
@@ -89,102 +115,63 @@ final class LimitLines {
     return names;
   }
 
-  private static Expected expected(Left left) {
-    return left.byKind(
-        sum -> Expected.NUTRIENT,
-        ratio -> Expected.RATIO,
-        inclusion -> Expected.INCLUSION,
-        cost -> Expected.COST);
+  /** The bounds of what stands on the left, which says what can bound it. */
+  private Bounds.OnLine bounds(LeftContext context) {
+    if (context.cost != null) {
+      return bounds.onLine(Expected.COST, false);
+    }
+    if (context.inclusion != null) {
+      return bounds.onLine(Expected.INCLUSION, false);
+    }
+    return context.under == null
+        ? bounds.onLine(Expected.NUTRIENT, false)
+        : bounds.onLine(Expected.RATIO, true);
   }
 
-  /** The phrases of one line. */
-  private final class Phrases {
-    final Left left;
-    final Bounds.OnLine limits;
-    final Once<Basis> basis = new Once<>("the basis");
-    final Once<Word> origin = new Once<>("source");
-    final Once<Amount> confidence = new Once<>("the part of the batches");
-    final Once<Word> until = new Once<>("until");
-    final Once<Quoted> by = new Once<>("by");
-    final Once<Quoted> because = new Once<>("because");
-
-    Phrases(Left left) {
-      this.left = left;
-      Expected expected = expected(left);
-      this.limits = bounds.onLine(expected, expected.equals(Expected.RATIO));
+  private void checkThereIsOne(Bounds.OnLine limits, Left left) {
+    if (limits.bounds().isEmpty()) {
+      pieces.say(Complaints.boundMissing(left.text(), left.span()));
     }
+  }
 
-    void add(LimitPhraseContext phrase) {
-      Span span = pieces.span(phrase);
-      if (phrase.limit != null) {
-        limits.add(phrase.limit);
-      } else if (phrase.on != null) {
-        basis.put(basis(phrase.on), span);
-      } else if (phrase.source != null) {
-        origin.put(pieces.word(phrase.source), span);
-      } else {
-        confidence.put(pieces.amount(phrase.confidence, Expected.CONFIDENCE), span);
-      }
-    }
+  private Basis basis(BasisContext context) {
+    Span span = pieces.span(context);
+    return context.moisture == null
+        ? new Basis.OnDryMatter(span)
+        : new Basis.AtMoisture(pieces.amount(context.moisture, Expected.MOISTURE), span);
+  }
 
-    void add(WaiverPhraseContext phrase) {
-      Span span = pieces.span(phrase);
-      if (phrase.limit != null) {
-        limits.add(phrase.limit);
-      } else if (phrase.on != null) {
-        basis.put(basis(phrase.on), span);
-      } else if (phrase.until != null) {
-        until.put(day(phrase.until), span);
-      } else if (phrase.by != null) {
-        by.put(pieces.quoted(phrase.by), span);
-      } else {
-        because.put(pieces.quoted(phrase.because), span);
-      }
+  /** A day that is none stays in the tree as it was written, so that it counts as expired. */
+  private Word day(Token token) {
+    Word day = pieces.word(token);
+    if (!Days.isDay(day.text())) {
+      pieces.remark(Complaints.dayForm(day));
+    } else if (!Calendar.holds(LocalDate.parse(day.text()))) {
+      pieces.say(Complaints.dayOutOfBounds(day));
     }
-
-    void checkBounds() {
-      if (limits.bounds().isEmpty()) {
-        pieces.say(Complaints.boundMissing(left.text(), left.span()));
-      }
-    }
-
-    private Basis basis(BasisContext context) {
-      Span span = pieces.span(context);
-      return context.moisture == null
-          ? new Basis.OnDryMatter(span)
-          : new Basis.AtMoisture(pieces.amount(context.moisture, Expected.MOISTURE), span);
-    }
-
-    /** A day that is none stays in the tree as it was written, so that it counts as expired. */
-    private Word day(Token token) {
-      Word day = pieces.word(token);
-      if (!Days.isDay(day.text())) {
-        pieces.remark(Complaints.dayForm(day));
-      } else if (!Calendar.holds(LocalDate.parse(day.text()))) {
-        pieces.say(Complaints.dayOutOfBounds(day));
-      }
-      return day;
-    }
+    return day;
   }
 
   /** A phrase that may stand once on a line. */
   private final class Once<T> {
     private final String name;
-    private Optional<T> value = Optional.empty();
-    private Optional<Span> first = Optional.empty();
+    private @Nullable T value;
+    private @Nullable Span first;
 
     Once(String name) {
       this.name = name;
     }
 
     Optional<T> value() {
-      return value;
+      return Optional.ofNullable(value);
     }
 
     void put(T read, Span span) {
-      first.ifPresent(place -> pieces.say(Complaints.phraseTwice(name, span, place)));
-      value = Optional.of(read);
-      first = Optional.of(span);
+      if (first != null) {
+        pieces.say(Complaints.phraseTwice(name, span, first));
+      }
+      value = read;
+      first = span;
     }
   }
 }

@@ -18,21 +18,24 @@ record Line(int from, int to, boolean indented) {
     return to - from;
   }
 
+  /** The last of its tokens. */
+  int last() {
+    return to - 1;
+  }
+
   /** The written lines of a file, in order. */
-  static List<Line> of(LineTokens tokens, SourceFile source) {
+  static List<Line> of(Tokens tokens, SourceFile source) {
     List<Line> lines = new ArrayList<>(64);
     int count = tokens.count();
     int from = 0;
-    boolean indented =
-        count > 0 && tokens.token(0).getStartIndex() > Letters.beginning(source.text());
+    boolean indented = count > 0 && tokens.start(0) > Tokens.beginning(source.text());
     for (int i = 0; i < count; i++) {
-      int type = tokens.token(i).getType();
-      if (type == FeedTokens.INDENTED || type == FeedTokens.COLUMN_ONE) {
+      if (tokens.endsLine(i)) {
         if (i > from) {
           lines.add(new Line(from, i, indented));
         }
         from = i + 1;
-        indented = type == FeedTokens.INDENTED;
+        indented = tokens.kind(i) == FeedTokens.INDENTED;
       }
     }
     if (count > from) {

@@ -1,35 +1,39 @@
 package dev.pellucid.parse;
 
-import dev.pellucid.slip.Place;
 import dev.pellucid.syntax.Section;
 import dev.pellucid.syntax.SectionWord;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.jspecify.annotations.Nullable;
 
 /** A section while its lines are read. */
-final class OpenSection<L> {
+abstract class OpenSection<L> {
+  private final LineReader reader;
   private final SectionWord word;
   private final Span heading;
-  private final Function<Line, Optional<L>> reader;
-  private final List<L> lines = new ArrayList<>(16);
+  private final List<L> lines = new ArrayList<>(32);
   private boolean whole = true;
 
-  /**
-   * @param reader a line to its record; empty when a finding has said why not
-   */
-  OpenSection(SectionWord word, Span heading, Function<Line, Optional<L>> reader) {
+  OpenSection(LineReader reader, SectionWord word, Span heading) {
+    this.reader = reader;
     this.word = word;
     this.heading = heading;
-    this.reader = reader;
   }
 
+  /** The record of a line as its rule reads it; null where a finding has said why there is none. */
+  abstract @Nullable L record(ParserRuleContext line);
+
+  /** Reads one more line. */
   void read(Line line) {
-    Optional<L> read = reader.apply(line);
-    read.ifPresent(lines::add);
-    whole &= read.isPresent();
+    ParserRuleContext fitting = reader.read(word, line);
+    L record = fitting == null ? null : record(fitting);
+    if (record != null && reader.isSound()) {
+      lines.add(record);
+    } else {
+      whole = false;
+    }
   }
 
   /** What is read is not all that was meant. */
@@ -43,10 +47,6 @@ final class OpenSection<L> {
 
   SectionWord word() {
     return word;
-  }
-
-  Place place() {
-    return Place.of(word);
   }
 
   Span heading() {

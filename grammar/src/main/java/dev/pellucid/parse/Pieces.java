@@ -16,7 +16,6 @@ import dev.pellucid.text.Span;
 import dev.pellucid.text.Unseen;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 
@@ -29,11 +28,31 @@ final class Pieces {
   private static final int MOST_DIGITS = 12;
 
   private final SourceFile source;
+  private final Tokens tokens;
   private final List<Finding> findings = new ArrayList<>();
   private int said;
 
-  Pieces(SourceFile source) {
+  /** Of the line that is read: its first token, and how many findings there were before it. */
+  private int first;
+
+  private int saidBefore;
+
+  Pieces(SourceFile source, Tokens tokens) {
     this.source = source;
+    this.tokens = tokens;
+  }
+
+  /**
+   * Takes tokens as those of this line from now on: what the parser read tells places on a line.
+   */
+  void begin(Line line) {
+    first = line.from();
+    saidBefore = said;
+  }
+
+  /** Whether nothing was found that costs the line its place in the tree. */
+  boolean areSound() {
+    return said == saidBefore;
   }
 
   /** A finding that costs the line it is on its place in the tree. */
@@ -47,11 +66,6 @@ final class Pieces {
     findings.add(finding);
   }
 
-  /** How many findings have cost a line so far. */
-  int said() {
-    return said;
-  }
-
   List<Finding> findings() {
     return findings;
   }
@@ -61,7 +75,7 @@ final class Pieces {
   }
 
   Span span(Token token) {
-    return source.span(token.getStartIndex(), token.getStopIndex() + 1);
+    return tokens.span(first + token.getTokenIndex());
   }
 
   Span span(ParserRuleContext context) {
@@ -69,7 +83,7 @@ final class Pieces {
   }
 
   Span span(Token first, Token last) {
-    return source.span(first.getStartIndex(), last.getStopIndex() + 1);
+    return tokens.span(this.first + first.getTokenIndex(), this.first + last.getTokenIndex());
   }
 
   Word word(Token token) {
@@ -82,8 +96,9 @@ final class Pieces {
 
   /** Text in quotes; what cannot be seen in it is told elsewhere, and here made to be seen. */
   Quoted quoted(Token token) {
-    String text = source.text().substring(token.getStartIndex() + 1, token.getStopIndex());
-    return new Quoted(Unseen.shown(text), span(token));
+    Span span = span(token);
+    String text = source.text().substring(span.start() + 1, span.end() - 1);
+    return new Quoted(Unseen.shown(text), span);
   }
 
   Numeral numeral(Token token) {
@@ -94,12 +109,13 @@ final class Pieces {
     return numeral;
   }
 
-  Unit unit(Token token) {
-    return Unit.of(text(token)).orElseThrow();
+  private static Unit unit(Word written) {
+    return Unit.of(written.text()).orElseThrow();
   }
 
   Amount amount(Token number, Token unit) {
-    return new Amount(numeral(number), unit(unit), word(unit), span(number, unit));
+    Word written = word(unit);
+    return new Amount(numeral(number), unit(written), written, span(number, unit));
   }
 
   Amount amount(AmountContext context, Expected expected) {
@@ -109,40 +125,40 @@ final class Pieces {
   }
 
   void check(Amount amount, Expected expected) {
-    if (!expected.kinds().contains(amount.unit().kind())) {
+    if (!expected.takes(amount.unit().kind())) {
       say(Complaints.wrongKind(amount, expected));
-    } else {
-      hold(amount.base(), amount.asWritten(), amount.span(), expected.extent(amount.unit().kind()));
+      return;
     }
-  }
-
-  /** Whether a figure can be at all. */
-  private boolean hold(double base, String written, Span span, Optional<Extent> extent) {
-    Optional<Extent> broken = extent.filter(one -> !one.holds(base));
-    broken.ifPresent(one -> say(Complaints.outOfBounds(written, span, one)));
-    return broken.isEmpty();
+    Extent extent = expected.extent(amount.unit().kind());
+    if (extent != null && !extent.holds(amount.base())) {
+      say(Complaints.outOfBounds(amount.asWritten(), amount.span(), extent));
+    }
   }
 
   Range range(RangeContext context, Expected expected) {
     Numeral low = numeral(context.low);
     Numeral high = numeral(context.high);
     Word written = word(context.unit);
-    Range range = new Range(low, high, unit(context.unit), written, span(context));
-    if (!expected.kinds().contains(range.unit().kind())) {
-      say(Complaints.wrongKind(range, expected));
-    } else if (low.value().compareTo(high.value()) > 0) {
-      say(Complaints.reversed(range));
-    } else {
-      Optional<Extent> extent = expected.extent(range.unit().kind());
-      if (hold(range.lowBase(), range.asWritten(), range.span(), extent)) {
-        hold(range.highBase(), range.asWritten(), range.span(), extent);
-      }
-    }
+    Range range = new Range(low, high, unit(written), written, span(context));
+    check(range, expected);
     return range;
   }
 
+  private void check(Range range, Expected expected) {
+    if (!expected.takes(range.unit().kind())) {
+      say(Complaints.wrongKind(range, expected));
+    } else if (range.low().isAbove(range.high())) {
+      say(Complaints.reversed(range));
+    } else {
+      Extent extent = expected.extent(range.unit().kind());
+      if (extent != null && !(extent.holds(range.lowBase()) && extent.holds(range.highBase()))) {
+        say(Complaints.outOfBounds(range.asWritten(), range.span(), extent));
+      }
+    }
+  }
+
   private String text(Token token) {
-    return source.text().substring(token.getStartIndex(), token.getStopIndex() + 1);
+    return tokens.text(first + token.getTokenIndex());
   }
 
   private static boolean tooLong(String number) {

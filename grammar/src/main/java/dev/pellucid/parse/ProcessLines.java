@@ -13,8 +13,12 @@ import dev.pellucid.text.Choices;
 import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The lines of process: {@code step [ingredient] property target}. The grammar reads a row of words
@@ -27,6 +31,7 @@ final class ProcessLines {
   static final Code PROPERTY_FOREIGN = new Code("property-foreign");
   static final Code FIGURE_MISSING = new Code("figure-missing");
   private static final List<String> MANNERS = List.of("vacuum", "drum", "hand");
+  private static final Map<Property, Expected> EXPECTED = expected();
 
   private final Pieces pieces;
 
@@ -34,72 +39,72 @@ final class ProcessLines {
     this.pieces = pieces;
   }
 
-  Optional<ProcessLine> process(ProcessLineContext context) {
+  /** The record of a line; null where a finding says what is not known of it. */
+  @Nullable ProcessLine process(ProcessLineContext context) {
     Word stepWord = pieces.word(context.first);
-    Optional<Step> step = step(stepWord);
+    Optional<Step> step = Step.of(stepWord.text());
     if (step.isEmpty()) {
-      return Optional.empty();
+      sayStepIsUnknown(stepWord);
+      return null;
     }
     Row row = row(context, step.get());
-    Optional<Property> property = property(step.get(), row.property());
-    if (property.isEmpty()) {
-      return Optional.empty();
+    Optional<Property> property = Property.of(row.property().text());
+    if (property.isEmpty() || !step.get().has(property.get())) {
+      sayPropertyIsNotOf(step.get(), property, row.property());
+      return null;
     }
-    Optional<Target> target = target(context, property.get(), row);
-    Optional<Range> accept = accept(context, property.get());
-    return target.map(
-        aim ->
-            new ProcessLine(
-                step.get(),
-                stepWord,
-                row.ingredient(),
-                property.get(),
-                row.property(),
-                aim,
-                accept,
-                pieces.span(context)));
+    Target target = target(context, property.get(), row);
+    Optional<Range> accept =
+        context.accept == null
+            ? Optional.empty()
+            : Optional.of(pieces.range(context.accept, expected(property.get())));
+    if (target == null) {
+      return null;
+    }
+    return new ProcessLine(
+        step.get(),
+        stepWord,
+        Optional.ofNullable(row.ingredient()),
+        property.get(),
+        row.property(),
+        target,
+        accept,
+        pieces.span(context));
   }
 
-  private Optional<Step> step(Word word) {
-    Optional<Step> step = Step.of(word.text());
-    if (step.isEmpty()) {
-      List<String> all = Arrays.stream(Step.values()).map(Step::word).toList();
-      pieces.say(
-          near(
-                  Finding.error(
-                      STEP_UNKNOWN, word.span(), word.text() + " is not a step of a process"),
-                  word,
-                  all)
-              .helping("the steps are " + Choices.all(all)));
-    }
-    return step;
+  private void sayStepIsUnknown(Word word) {
+    List<String> all = Arrays.stream(Step.values()).map(Step::word).toList();
+    pieces.say(
+        near(
+                Finding.error(
+                    STEP_UNKNOWN, word.span(), word.text() + " is not a step of a process"),
+                word,
+                all)
+            .helping("the steps are " + Choices.all(all)));
   }
 
   /** The words after the step: a last one that is no property is the manner of {@code method}. */
   private Row row(ProcessLineContext context, Step step) {
     Word second = pieces.word(context.second);
-    Optional<Word> third = Optional.ofNullable(context.third).map(pieces::word);
-    Optional<Word> fourth = Optional.ofNullable(context.fourth).map(pieces::word);
+    if (context.third == null) {
+      return new Row(null, second, null);
+    }
+    Word third = pieces.word(context.third);
     boolean figure = context.figure != null || context.between != null;
-    boolean manner = !figure && (fourth.isPresent() || takesWord(step, second));
-    if (third.isEmpty()) {
-      return new Row(Optional.empty(), second, Optional.empty());
+    if (context.fourth != null) {
+      return new Row(second, third, pieces.word(context.fourth));
     }
-    if (manner && fourth.isEmpty()) {
-      return new Row(Optional.empty(), second, third);
-    }
-    return new Row(Optional.of(second), third.get(), fourth);
+    return !figure && takesWord(step, second)
+        ? new Row(null, second, third)
+        : new Row(second, third, null);
   }
 
   private static boolean takesWord(Step step, Word word) {
-    return Property.of(word.text()).filter(p -> p.takesWord() && step.has(p)).isPresent();
+    Optional<Property> property = Property.of(word.text());
+    return property.isPresent() && property.get().takesWord() && step.has(property.get());
   }
 
-  private Optional<Property> property(Step step, Word word) {
-    Optional<Property> property = Property.of(word.text());
-    if (property.isPresent() && step.has(property.get())) {
-      return property;
-    }
+  private void sayPropertyIsNotOf(Step step, Optional<Property> property, Word word) {
     List<String> own = step.properties().stream().map(Property::word).toList();
     if (property.isEmpty()) {
       pieces.say(
@@ -123,7 +128,6 @@ final class ProcessLines {
                       + owners(property.get()))
               .helping(step.word() + " has " + Choices.all(own)));
     }
-    return Optional.empty();
   }
 
   private static String owners(Property property) {
@@ -131,45 +135,51 @@ final class ProcessLines {
         Arrays.stream(Step.values()).filter(s -> s.has(property)).map(Step::word).toList());
   }
 
-  private Optional<Target> target(ProcessLineContext context, Property property, Row row) {
+  private @Nullable Target target(ProcessLineContext context, Property property, Row row) {
     if (property.takesWord()) {
       return manner(property, row);
     }
     Expected expected = expected(property);
     if (context.figure != null) {
-      return Optional.of(new Target.Exactly(pieces.amount(context.figure, expected)));
+      return new Target.Exactly(pieces.amount(context.figure, expected));
     }
     if (context.between != null) {
-      return Optional.of(new Target.Between(pieces.range(context.between, expected)));
+      return new Target.Between(pieces.range(context.between, expected));
     }
     pieces.say(
         Finding.error(FIGURE_MISSING, row.property().span(), property.word() + " has no figure")
             .helping("write " + property.kind().phrase() + ", for example: " + expected.example()));
-    return Optional.empty();
+    return null;
   }
 
-  private Optional<Target> manner(Property property, Row row) {
-    Optional<Word> manner = row.manner().filter(word -> MANNERS.contains(word.text()));
-    if (manner.isEmpty()) {
-      Word shown = row.manner().orElse(row.property());
+  private @Nullable Target manner(Property property, Row row) {
+    Word manner = row.manner();
+    if (manner == null) {
+      Word shown = row.property();
       pieces.say(
-          row.manner().isPresent()
-              ? Complaints.unknownWord("the method of coating", shown, MANNERS)
-              : Finding.error(FIGURE_MISSING, shown.span(), property.word() + " does not say which")
-                  .helping("write " + property.word() + " with " + Choices.of(MANNERS)));
+          Finding.error(FIGURE_MISSING, shown.span(), property.word() + " does not say which")
+              .helping("write " + property.word() + " with " + Choices.of(MANNERS)));
+      return null;
     }
-    return manner.map(Target.Manner::new);
-  }
-
-  private Optional<Range> accept(ProcessLineContext context, Property property) {
-    return context.accept == null
-        ? Optional.empty()
-        : Optional.of(pieces.range(context.accept, expected(property)));
+    if (!MANNERS.contains(manner.text())) {
+      pieces.say(Complaints.unknownWord("the method of coating", manner, MANNERS));
+      return null;
+    }
+    return new Target.Manner(manner);
   }
 
   /** What measures a property, with an example. */
   static Expected expected(Property property) {
-    return Expected.of(property.word() + " " + example(property), property.extent());
+    return Objects.requireNonNull(EXPECTED.get(property));
+  }
+
+  private static Map<Property, Expected> expected() {
+    Map<Property, Expected> expected = new EnumMap<>(Property.class);
+    for (Property property : Property.values()) {
+      String example = property.word() + " " + example(property);
+      expected.put(property, Expected.of(example, property.extent()));
+    }
+    return expected;
   }
 
   private static String example(Property property) {
@@ -195,5 +205,5 @@ final class ProcessLines {
     return near.size() == 1 ? helped.mending(word.span(), near.get(0)) : helped;
   }
 
-  private record Row(Optional<Word> ingredient, Word property, Optional<Word> manner) {}
+  private record Row(@Nullable Word ingredient, Word property, @Nullable Word manner) {}
 }

@@ -1,7 +1,12 @@
 package dev.pellucid.parse;
 
-import dev.pellucid.parse.generated.FeedLines;
-import dev.pellucid.slip.Place;
+import dev.pellucid.parse.generated.FeedLines.LabelLineContext;
+import dev.pellucid.parse.generated.FeedLines.LimitLineContext;
+import dev.pellucid.parse.generated.FeedLines.OverageLineContext;
+import dev.pellucid.parse.generated.FeedLines.ProcessLineContext;
+import dev.pellucid.parse.generated.FeedLines.ShareLineContext;
+import dev.pellucid.parse.generated.FeedLines.SupplyLineContext;
+import dev.pellucid.parse.generated.FeedLines.WaiverLineContext;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.ProfileFile;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
@@ -21,7 +26,6 @@ import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.jspecify.annotations.Nullable;
 
@@ -56,13 +60,18 @@ final class Sections {
     return opened;
   }
 
-  Optional<OpenSection<?>> find(SectionWord word) {
+  /** The one that was opened with a word, if any was. */
+  @Nullable OpenSection<?> find(SectionWord word) {
     for (OpenSection<?> section : opened) {
       if (section.word() == word) {
-        return Optional.of(section);
+        return section;
       }
     }
-    return Optional.empty();
+    return null;
+  }
+
+  boolean has(SectionWord word) {
+    return find(word) != null;
   }
 
   /** Opens a section that is not open yet. */
@@ -74,72 +83,79 @@ final class Sections {
 
   private OpenSection<?> start(SectionWord word, Span heading) {
     return switch (word) {
-      case MIX -> {
-        mix = section(word, heading, FeedLines::shareLine, plain::share);
-        yield mix;
-      }
-      case CARRIER -> {
-        carrier = section(word, heading, FeedLines::shareLine, plain::share);
-        yield carrier;
-      }
-      case COAT -> {
-        coat = section(word, heading, FeedLines::shareLine, plain::share);
-        yield coat;
-      }
-      case SUPPLY -> {
-        supply = section(word, heading, FeedLines::supplyLine, plain::supply);
-        yield supply;
-      }
-      case OVERAGE -> {
-        overage = section(word, heading, FeedLines::overageLine, plain::overage);
-        yield overage;
-      }
-      case LIMITS -> {
-        limits = section(word, heading, FeedLines::limitLine, limitLines::limit);
-        yield limits;
-      }
-      case WAIVERS -> {
-        waivers = section(word, heading, FeedLines::waiverLine, limitLines::waiver);
-        yield waivers;
-      }
-      case PROCESS -> {
-        process = processSection(word, heading);
-        yield process;
-      }
-      case LABEL -> {
-        label = section(word, heading, FeedLines::labelLine, plain::label);
-        yield label;
+      case MIX -> mix = shares(word, heading);
+      case CARRIER -> carrier = shares(word, heading);
+      case COAT -> coat = shares(word, heading);
+      case SUPPLY -> supply = supplySection(heading);
+      case OVERAGE -> overage = overageSection(heading);
+      case LIMITS -> limits = limitSection(heading);
+      case WAIVERS -> waivers = waiverSection(heading);
+      case PROCESS -> process = processSection(heading);
+      case LABEL -> label = labelSection(heading);
+    };
+  }
+
+  private OpenSection<ShareLine> shares(SectionWord word, Span heading) {
+    return new OpenSection<>(reader, word, heading) {
+      @Override
+      ShareLine record(ParserRuleContext line) {
+        return plain.share((ShareLineContext) line);
       }
     };
   }
 
-  /** The rule that the lines of a section follow. */
-  static Function<FeedLines, ? extends ParserRuleContext> rule(SectionWord word) {
-    return switch (word) {
-      case MIX, CARRIER, COAT -> FeedLines::shareLine;
-      case SUPPLY -> FeedLines::supplyLine;
-      case OVERAGE -> FeedLines::overageLine;
-      case LIMITS -> FeedLines::limitLine;
-      case WAIVERS -> FeedLines::waiverLine;
-      case PROCESS -> FeedLines::processLine;
-      case LABEL -> FeedLines::labelLine;
+  private OpenSection<SupplyLine> supplySection(Span heading) {
+    return new OpenSection<>(reader, SectionWord.SUPPLY, heading) {
+      @Override
+      SupplyLine record(ParserRuleContext line) {
+        return plain.supply((SupplyLineContext) line);
+      }
     };
   }
 
-  private <C extends ParserRuleContext, L> OpenSection<L> section(
-      SectionWord word, Span heading, Function<FeedLines, C> rule, Function<C, L> build) {
-    Place place = Place.of(word);
-    return new OpenSection<>(word, heading, line -> reader.read(place, line, rule, build));
+  private OpenSection<OverageLine> overageSection(Span heading) {
+    return new OpenSection<>(reader, SectionWord.OVERAGE, heading) {
+      @Override
+      OverageLine record(ParserRuleContext line) {
+        return plain.overage((OverageLineContext) line);
+      }
+    };
   }
 
-  private OpenSection<ProcessLine> processSection(SectionWord word, Span heading) {
-    return new OpenSection<>(
-        word,
-        heading,
-        line ->
-            reader
-                .read(Place.PROCESS, line, FeedLines::processLine, processLines::process)
-                .flatMap(Function.identity()));
+  private OpenSection<LimitLine> limitSection(Span heading) {
+    return new OpenSection<>(reader, SectionWord.LIMITS, heading) {
+      @Override
+      LimitLine record(ParserRuleContext line) {
+        return limitLines.limit((LimitLineContext) line);
+      }
+    };
+  }
+
+  private OpenSection<WaiverLine> waiverSection(Span heading) {
+    return new OpenSection<>(reader, SectionWord.WAIVERS, heading) {
+      @Override
+      WaiverLine record(ParserRuleContext line) {
+        return limitLines.waiver((WaiverLineContext) line);
+      }
+    };
+  }
+
+  private OpenSection<ProcessLine> processSection(Span heading) {
+    return new OpenSection<>(reader, SectionWord.PROCESS, heading) {
+      @Override
+      @Nullable ProcessLine record(ParserRuleContext line) {
+        return processLines.process((ProcessLineContext) line);
+      }
+    };
+  }
+
+  private OpenSection<LabelLine> labelSection(Span heading) {
+    return new OpenSection<>(reader, SectionWord.LABEL, heading) {
+      @Override
+      LabelLine record(ParserRuleContext line) {
+        return plain.label((LabelLineContext) line);
+      }
+    };
   }
 
   RecipeFile recipe(SourceFile source, Optional<Opening> opening, List<HeadLine.OfRecipe> head) {

@@ -41,19 +41,17 @@ final class Structure {
         .helping("put each recipe, premix and profile in a file of its own");
   }
 
-  /** What is wrong with an opening line that could be read. */
-  static Optional<Finding> openingFinding(
-      Opening opening, boolean ofThisKind, FileKind kind, SourceFile source) {
+  /** Says what is wrong with an opening line that could be read. */
+  static void checkOpening(
+      Opening opening, boolean ofThisKind, FileKind kind, SourceFile source, Pieces pieces) {
     String name = opening.name().text();
     if (!ofThisKind) {
-      return Optional.of(openingKind(opening, kind));
+      pieces.remark(openingKind(opening, kind));
+    } else if (Character.isUpperCase(name.charAt(0)) == (kind == FileKind.PROFILE)) {
+      pieces.remark(nameForm(opening, kind));
+    } else if (!name.equals(source.stem())) {
+      pieces.remark(nameDiffers(opening, kind, source));
     }
-    if (Character.isUpperCase(name.charAt(0)) == (kind == FileKind.PROFILE)) {
-      return Optional.of(nameForm(opening, kind));
-    }
-    return name.equals(source.stem())
-        ? Optional.empty()
-        : Optional.of(nameDiffers(opening, kind, source));
   }
 
   private static Finding openingKind(Opening opening, FileKind kind) {
@@ -153,34 +151,35 @@ final class Structure {
       }
     }
     if (!skipped) {
-      lacking(kind, source, sections).ifPresent(pieces::remark);
+      checkNothingLacks(kind, source, sections, pieces);
     }
   }
 
-  private static Optional<Finding> lacking(FileKind kind, SourceFile source, Sections sections) {
-    boolean mix = sections.find(SectionWord.MIX).isPresent();
-    boolean supply = sections.find(SectionWord.SUPPLY).isPresent();
-    Span place = source.beginning();
+  private static void checkNothingLacks(
+      FileKind kind, SourceFile source, Sections sections, Pieces pieces) {
+    boolean mix = sections.has(SectionWord.MIX);
+    boolean there =
+        switch (kind) {
+          case RECIPE -> mix;
+          case PREMIX -> mix || sections.has(SectionWord.SUPPLY);
+          case PROFILE -> sections.has(SectionWord.LIMITS);
+        };
+    if (!there) {
+      pieces.remark(lacking(kind, source.beginning()));
+    }
+  }
+
+  private static Finding lacking(FileKind kind, Span place) {
     return switch (kind) {
       case RECIPE ->
-          mix
-              ? Optional.empty()
-              : Optional.of(
-                  error("mix-missing", place, "the recipe has no mix")
-                      .helping("write mix in column 1 and below it a line for each ingredient"));
+          error("mix-missing", place, "the recipe has no mix")
+              .helping("write mix in column 1 and below it a line for each ingredient");
       case PREMIX ->
-          mix || supply
-              ? Optional.empty()
-              : Optional.of(
-                  error("supply-missing", place, "the premix has neither supply nor mix")
-                      .helping(
-                          "write supply in column 1 and below it what a kg of feed is to get"));
+          error("supply-missing", place, "the premix has neither supply nor mix")
+              .helping("write supply in column 1 and below it what a kg of feed is to get");
       case PROFILE ->
-          sections.find(SectionWord.LIMITS).isPresent()
-              ? Optional.empty()
-              : Optional.of(
-                  error("limits-missing", place, "the profile has no limits")
-                      .helping("write limits in column 1 and below it a line for each limit"));
+          error("limits-missing", place, "the profile has no limits")
+              .helping("write limits in column 1 and below it a line for each limit");
     };
   }
 
@@ -200,7 +199,7 @@ final class Structure {
   /** From the start of the line to the end of the stretch; a byte order mark stays outside. */
   static Span withIndent(Span span) {
     int lineStart = span.start() - span.from().column() + 1;
-    int start = Math.max(lineStart, Letters.beginning(span.file().text()));
+    int start = Math.max(lineStart, Tokens.beginning(span.file().text()));
     return span.file().span(start, span.end());
   }
 

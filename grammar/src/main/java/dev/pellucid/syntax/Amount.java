@@ -13,7 +13,7 @@ public record Amount(Numeral number, Unit unit, Word unitAsWritten, Span span) {
 
   /** The figure in the base of the unit's kind. */
   public double base() {
-    return unit.toBase(figure());
+    return unit.toBase(number.nearest());
   }
 
   /** Number and unit as written: {@code 18.00 %}. */

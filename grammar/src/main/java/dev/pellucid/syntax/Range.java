@@ -7,12 +7,12 @@ import dev.pellucid.text.Span;
 public record Range(Numeral low, Numeral high, Unit unit, Word unitAsWritten, Span span) {
   /** The low end in the base of the unit's kind. */
   public double lowBase() {
-    return unit.toBase(low.value());
+    return unit.toBase(low.nearest());
   }
 
   /** The high end in the base of the unit's kind. */
   public double highBase() {
-    return unit.toBase(high.value());
+    return unit.toBase(high.nearest());
   }
 
   public String asWritten() {

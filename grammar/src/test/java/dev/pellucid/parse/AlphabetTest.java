@@ -102,7 +102,7 @@ class AlphabetTest {
   @Test
   void antlrRemembersEveryStandIn() {
     for (int c = 0; c <= Character.MAX_VALUE; c++) {
-      int standIn = Alphabet.standIn((char) c);
+      int standIn = standIn((char) c);
       assertTrue(standIn >= 0 && standIn < Alphabet.REMEMBERED, Integer.toHexString(c));
     }
   }
@@ -118,29 +118,33 @@ class AlphabetTest {
     }
     assertTrue(named.containsAll(Set.of(0xB0, 0xB5, 0x3BC, 0x2103, 0xB3)), named::toString);
     for (int c : named) {
-      assertNotEquals(Alphabet.standIn('я'), Alphabet.standIn((char) c), Integer.toHexString(c));
-      assertNotEquals(Alphabet.standIn('a'), Alphabet.standIn((char) c), Integer.toHexString(c));
+      assertNotEquals(standIn('я'), standIn((char) c), Integer.toHexString(c));
+      assertNotEquals(standIn('a'), standIn((char) c), Integer.toHexString(c));
     }
   }
 
   @Test
   void lettersThatTheGrammarDoesNotNameAreOne() {
-    int letter = Alphabet.standIn('я');
+    int letter = standIn('я');
     for (char c : "éß水옥\uD83D\uDC1F\u0007\u202E".toCharArray()) {
-      assertEquals(letter, Alphabet.standIn(c), Integer.toHexString(c));
+      assertEquals(letter, standIn(c), Integer.toHexString(c));
     }
-    assertNotEquals(letter, Alphabet.standIn(' '));
-    assertEquals(Alphabet.standIn('\u00A0'), Alphabet.standIn('\u3000'));
+    assertNotEquals(letter, standIn(' '));
+    assertEquals(standIn('\u00A0'), standIn('\u3000'));
   }
 
   @Test
   void theBlanksOfTheLexerAreTheBlanksOfEverythingElse() {
-    int blank = Alphabet.standIn(' ');
-    int tab = Alphabet.standIn('\t');
+    int blank = standIn(' ');
+    int tab = standIn('\t');
     for (int c = 0; c <= Character.MAX_VALUE; c++) {
-      int standIn = Alphabet.standIn((char) c);
+      int standIn = standIn((char) c);
       assertEquals(standIn == blank || standIn == tab, Blanks.isBlank(c), Integer.toHexString(c));
     }
+  }
+
+  private static int standIn(char c) {
+    return Automaton.ofTheGrammar().alphabet().standIns()[c];
   }
 
   private static String text(Random random) {
@@ -156,10 +160,10 @@ class AlphabetTest {
   }
 
   private static List<String> withStandIns(String text) {
-    LineTokens tokens = new LineTokens(new SourceFile("x", text));
+    Tokens tokens = new Tokens(new SourceFile("x", text));
     List<String> told = new ArrayList<>();
     for (int i = 0; i < tokens.count(); i++) {
-      told.add(told(tokens.token(i)));
+      told.add(told(tokens.kind(i), tokens.start(i), tokens.end(i), tokens.text(i)));
     }
     return told;
   }
@@ -170,19 +174,14 @@ class AlphabetTest {
     lexer.removeErrorListeners();
     List<String> told = new ArrayList<>();
     for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken()) {
-      told.add(told(token));
+      int end = token.getStopIndex() + 1;
+      told.add(told(token.getType(), token.getStartIndex(), end, token.getText()));
     }
     return told;
   }
 
-  private static String told(Token token) {
-    return FeedTokens.VOCABULARY.getSymbolicName(token.getType())
-        + " "
-        + token.getStartIndex()
-        + ".."
-        + token.getStopIndex()
-        + " "
-        + token.getText();
+  private static String told(int kind, int start, int end, String text) {
+    return FeedTokens.VOCABULARY.getSymbolicName(kind) + " " + start + ".." + end + " " + text;
   }
 
   private static String escaped(String text) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.parse.generated.FeedLines;
+import dev.pellucid.parse.generated.FeedTokens;
 import dev.pellucid.syntax.FileKind;
 import dev.pellucid.text.SourceFile;
 import org.antlr.v4.runtime.CommonTokenStream;
@@ -27,7 +28,8 @@ class WholeGrammarTest {
   }
 
   private static int errors(SourceFile file) {
-    FeedLines parser = new FeedLines(new CommonTokenStream(Letters.lexer(file)));
+    FeedTokens lexer = new FeedTokens(new PlainLetters(file.text()));
+    FeedLines parser = new FeedLines(new CommonTokenStream(lexer));
     parser.removeErrorListeners();
     ParserRuleContext read =
         switch (FileKind.of(file.path()).orElseThrow()) {
