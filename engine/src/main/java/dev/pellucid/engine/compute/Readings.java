@@ -100,13 +100,13 @@ public final class Readings {
 
   /** The share of the weighed feed that these ingredients, groups or codes make up. */
   public double inclusion(List<String> names) {
-    Sum kg = new Sum();
+    Sum included = new Sum();
     for (Row row : rows) {
       if (isOneOf(row, names)) {
-        kg.add(row.kg());
+        included.add(row.kg());
       }
     }
-    return kg.total() / 100;
+    return included.total() / 100;
   }
 
   /** Whether a row comes from one of these ingredients, groups or codes. */

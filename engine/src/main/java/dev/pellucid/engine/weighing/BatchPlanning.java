@@ -45,7 +45,7 @@ final class BatchPlanning {
 
   WeighingPlan plan() {
     Optional<Loads> loads = loads();
-    int count = loads.map(Loads::count).orElse(1);
+    int count = loads.isPresent() ? loads.get().count() : 1;
     int rounds = coatRounds();
     return new WeighingPlan(
         kg,
@@ -76,7 +76,7 @@ final class BatchPlanning {
         last = inOrder.size();
       } else {
         WeighingLine weighed = weighed(line, portions, carrier, taken);
-        taken += weighed.dilution().map(Dilution::carried).orElse(0.0);
+        taken += weighed.dilution().isPresent() ? weighed.dilution().get().carried() : 0;
         inOrder.add(weighed);
       }
     }
@@ -93,11 +93,11 @@ final class BatchPlanning {
       return large(line, target, 0);
     }
     Placing placing = at.micro().place(target);
-    Optional<Dilution> dilution =
-        placing.isTooLittle() && target > 0
-            ? carrier.flatMap(
-                from -> at.diluter().plan(target, portions, from, portion(from, portions) - taken))
-            : Optional.empty();
+    Optional<Dilution> dilution = Optional.empty();
+    if (placing.isTooLittle() && target > 0 && carrier.isPresent()) {
+      Line from = carrier.get();
+      dilution = at.diluter().plan(target, portions, from, portion(from, portions) - taken);
+    }
     return new WeighingLine(line, target, 0, placing, dilution);
   }
 
@@ -176,8 +176,10 @@ final class BatchPlanning {
   }
 
   private OptionalDouble litresPerKg(Material material) {
-    return material.opened(
-        single -> litresPerKg(single.ingredient()), premix -> litresPerKg(premix.parts()));
+    Optional<Material.Single> single = material.single();
+    return single.isPresent()
+        ? litresPerKg(single.get().ingredient())
+        : litresPerKg(material.parts());
   }
 
   private OptionalDouble litresPerKg(Ingredient ingredient) {

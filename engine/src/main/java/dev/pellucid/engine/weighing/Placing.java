@@ -12,19 +12,21 @@ public sealed interface Placing {
 
   /** How it is weighed; empty where it cannot be. */
   default Optional<Weight> placed() {
-    return byKind(
-        placed -> Optional.of(placed.weight()),
-        little -> Optional.empty(),
-        much -> Optional.empty());
+    return Optional.empty();
   }
 
   /** Whether it is less than any scale that carries it is to be trusted with. */
   default boolean isTooLittle() {
-    return byKind(placed -> false, little -> true, much -> false);
+    return false;
   }
 
   /** It is weighed. */
   record Placed(Weight weight) implements Placing {
+    @Override
+    public Optional<Weight> placed() {
+      return Optional.of(weight);
+    }
+
     @Override
     public <R> R byKind(
         Function<Placed, R> placed,
@@ -40,6 +42,11 @@ public sealed interface Placing {
    * @param least kg
    */
   record TooLittle(Scale scale, double least) implements Placing {
+    @Override
+    public boolean isTooLittle() {
+      return true;
+    }
+
     @Override
     public <R> R byKind(
         Function<Placed, R> placed,

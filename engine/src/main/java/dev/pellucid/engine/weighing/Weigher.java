@@ -85,10 +85,12 @@ final class Weigher {
   /** An amount rounded up to what a scale shows, and up to the least that can be weighed. */
   Placing placeUp(double kg) {
     double wanted = Math.max(kg, least());
-    return place(
-        finest(wanted)
-            .map(pan -> pan.divisions(Closeness.up(wanted / pan.scale().division())))
-            .orElse(wanted));
+    Optional<Pan> finest = finest(wanted);
+    if (finest.isEmpty()) {
+      return place(wanted);
+    }
+    Pan pan = finest.get();
+    return place(pan.divisions(Closeness.up(wanted / pan.scale().division())));
   }
 
   private Optional<Pan> finest(double kg) {

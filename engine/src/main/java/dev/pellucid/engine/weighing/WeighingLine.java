@@ -19,7 +19,8 @@ public record WeighingLine(
     if (dilution.isPresent()) {
       return dilution.get().reaches();
     }
-    return placing.placed().map(weight -> weight.total() + taken).orElse(target);
+    Optional<Weight> placed = placing.placed();
+    return placed.isPresent() ? placed.get().total() + taken : target;
   }
 
   /** Whether it can be weighed, itself or diluted. */

@@ -33,7 +33,7 @@ public record WeighingPlan(
 
   /** In how many loads the batch is mixed. */
   public int loadCount() {
-    return loads.map(Loads::count).orElse(1);
+    return loads.isPresent() ? loads.get().count() : 1;
   }
 
   /** How often a line is weighed out: for each load, or for each round of the coater. */
@@ -45,8 +45,12 @@ public record WeighingPlan(
   public Weighing asRounded(ResolvedRecipe recipe) {
     double[] ratios = new double[recipe.lines().size()];
     Arrays.fill(ratios, 1);
-    mix.forEach(line -> ratios[line.line().index()] = line.ratio());
-    coat.forEach(line -> ratios[line.line().index()] = line.ratio());
+    for (WeighingLine line : mix) {
+      ratios[line.line().index()] = line.ratio();
+    }
+    for (WeighingLine line : coat) {
+      ratios[line.line().index()] = line.ratio();
+    }
     List<Double> inFeed = new ArrayList<>(ratios.length);
     List<Double> onTop = new ArrayList<>(ratios.length);
     for (Line line : recipe.lines()) {

@@ -52,7 +52,7 @@ public final class Checks {
     Resolution<ResolvedRecipe> resolved = shared.resolver().recipe((RecipeFile) parsed.file());
     List<Finding> findings = new ArrayList<>(parsed.findings());
     findings.addAll(resolved.findings());
-    Optional<RuleContext> recipe = resolved.thing().map(one -> inspection(shared, one));
+    Optional<RuleContext> recipe = inspected(shared, resolved.thing());
     List<String> mendFirst =
         recipe.isPresent() ? List.of() : shared.mendFirst(path, resolved.reads());
     return new Checked(
@@ -68,8 +68,11 @@ public final class Checks {
 
   private static Checked ruled(Shared shared, Checked judged) {
     List<Finding> findings = new ArrayList<>(judged.findings());
-    List<Remark> remarks = judged.recipe().map(Rules::remarks).orElse(List.of());
-    remarks.forEach(remark -> findings.add(remark.finding()));
+    List<Remark> remarks =
+        judged.recipe().isPresent() ? Rules.remarks(judged.recipe().get()) : List.of();
+    for (Remark remark : remarks) {
+      findings.add(remark.finding());
+    }
     return new Checked(
         judged.path(),
         judged.recipe(),
@@ -79,6 +82,10 @@ public final class Checks {
         shared.resolver().withRecords(judged.reads(), judged.code()),
         judged.mendFirst(),
         Optional.empty());
+  }
+
+  private static Optional<RuleContext> inspected(Shared shared, Optional<ResolvedRecipe> recipe) {
+    return recipe.isPresent() ? Optional.of(inspection(shared, recipe.get())) : Optional.empty();
   }
 
   private static RuleContext inspection(Shared shared, ResolvedRecipe recipe) {
