@@ -11,20 +11,21 @@ public sealed interface Placing {
       Function<Placed, R> placed, Function<TooLittle, R> tooLittle, Function<TooMuch, R> tooMuch);
 
   /** How it is weighed; empty where it cannot be. */
-  default Optional<Weight> placed() {
-    return Optional.empty();
-  }
+  Optional<Weight> placed();
 
   /** Whether it is less than any scale that carries it is to be trusted with. */
-  default boolean isTooLittle() {
-    return false;
-  }
+  boolean isTooLittle();
 
   /** It is weighed. */
   record Placed(Weight weight) implements Placing {
     @Override
     public Optional<Weight> placed() {
       return Optional.of(weight);
+    }
+
+    @Override
+    public boolean isTooLittle() {
+      return false;
     }
 
     @Override
@@ -43,6 +44,11 @@ public sealed interface Placing {
    */
   record TooLittle(Scale scale, double least) implements Placing {
     @Override
+    public Optional<Weight> placed() {
+      return Optional.empty();
+    }
+
+    @Override
     public boolean isTooLittle() {
       return true;
     }
@@ -58,6 +64,16 @@ public sealed interface Placing {
 
   /** Even the scale that carries most would need too many weighings. */
   record TooMuch(Scale scale, long weighings) implements Placing {
+    @Override
+    public Optional<Weight> placed() {
+      return Optional.empty();
+    }
+
+    @Override
+    public boolean isTooLittle() {
+      return false;
+    }
+
     @Override
     public <R> R byKind(
         Function<Placed, R> placed,
