@@ -4,7 +4,6 @@ import dev.pellucid.text.Sentence;
 import dev.pellucid.text.Span;
 import dev.pellucid.text.TextEdit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -33,12 +32,6 @@ public record Finding(
     About about)
     implements Comparable<Finding> {
 
-  private static final Comparator<Finding> ORDER =
-      Comparator.comparing(Finding::span)
-          .thenComparing(Finding::severity)
-          .thenComparing(Finding::code)
-          .thenComparing(Finding::headline);
-
   public Finding {
     headline = Sentence.of(headline);
     if (headline.isEmpty() || headline.endsWith(".")) {
@@ -46,8 +39,8 @@ public record Finding(
     }
     label = Sentence.of(label);
     related = List.copyOf(related);
-    notes = notes.stream().map(Sentence::of).toList();
-    helps = helps.stream().map(Sentence::of).toList();
+    notes = sentences(notes);
+    helps = sentences(helps);
     edits = List.copyOf(edits);
   }
 
@@ -126,7 +119,24 @@ public record Finding(
   /** By file, place, severity, code, headline: the order in which findings are printed. */
   @Override
   public int compareTo(Finding other) {
-    return ORDER.compare(this, other);
+    int byPlace = span.compareTo(other.span);
+    if (byPlace != 0) {
+      return byPlace;
+    }
+    int bySeverity = severity.compareTo(other.severity);
+    if (bySeverity != 0) {
+      return bySeverity;
+    }
+    int byCode = code.compareTo(other.code);
+    return byCode != 0 ? byCode : headline.compareTo(other.headline);
+  }
+
+  private static List<String> sentences(List<String> written) {
+    List<String> sentences = new ArrayList<>(written.size());
+    for (String one : written) {
+      sentences.add(Sentence.of(one));
+    }
+    return List.copyOf(sentences);
   }
 
   private static <T> List<T> plus(List<T> list, T more) {

@@ -132,6 +132,11 @@ public enum Unit {
   }
 
   private static boolean isCurrency(String text) {
-    return text.chars().allMatch(c -> c >= 'A' && c <= 'Z');
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < 'A' || text.charAt(i) > 'Z') {
+        return false;
+      }
+    }
+    return true;
   }
 }

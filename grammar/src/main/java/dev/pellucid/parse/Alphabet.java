@@ -13,6 +13,7 @@ import org.antlr.v4.runtime.Lexer;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.ATN;
 import org.antlr.v4.runtime.atn.ATNState;
+import org.antlr.v4.runtime.atn.AtomTransition;
 import org.antlr.v4.runtime.atn.SetTransition;
 import org.antlr.v4.runtime.atn.Transition;
 import org.antlr.v4.runtime.misc.Interval;
@@ -73,8 +74,9 @@ final class Alphabet {
     for (ATNState state : automaton.states) {
       for (int i = 0; i < state.getNumberOfTransitions(); i++) {
         Transition step = state.transition(i);
-        if (step.label() != null) {
-          state.setTransition(i, new SetTransition(step.target, taken(step)));
+        IntervalSet label = step.label();
+        if (label != null) {
+          state.setTransition(i, new SetTransition(step.target, taken(step, label)));
         }
       }
     }
@@ -84,9 +86,10 @@ final class Alphabet {
   private static Set<IntervalSet> labels(ATN automaton) {
     Set<IntervalSet> labels = new LinkedHashSet<>();
     for (ATNState state : automaton.states) {
-      for (Transition step : state.getTransitions()) {
-        if (step.label() != null) {
-          labels.add(step.label());
+      for (int i = 0; i < state.getNumberOfTransitions(); i++) {
+        IntervalSet label = state.transition(i).label();
+        if (label != null) {
+          labels.add(label);
         }
       }
     }
@@ -133,15 +136,20 @@ final class Alphabet {
   }
 
   /** The stand-ins of what a step takes, that of the end of the text among them. */
-  private IntervalSet taken(Transition step) {
+  private IntervalSet taken(Transition step, IntervalSet label) {
     IntervalSet taken = new IntervalSet();
-    for (int number = 0; number < classes.size(); number++) {
-      if (step.matches(classes.get(number), Lexer.MIN_CHAR_VALUE, Lexer.MAX_CHAR_VALUE)) {
-        taken.add(number);
-      }
-    }
-    if (step.label().contains(Token.EOF)) {
+    if (label.contains(Token.EOF)) {
       taken.add(end());
+    }
+    if (step instanceof AtomTransition atom && atom.label != Token.EOF) {
+      // A character that a step names is a class of its own.
+      taken.add(standIns[atom.label]);
+    } else {
+      for (int number = 0; number < classes.size(); number++) {
+        if (step.matches(classes.get(number), Lexer.MIN_CHAR_VALUE, Lexer.MAX_CHAR_VALUE)) {
+          taken.add(number);
+        }
+      }
     }
     return taken;
   }

@@ -62,8 +62,13 @@ final class Automaton extends LexerATNSimulator {
     return start;
   }
 
-  /** The state after one more stand-in, which was not known yet. */
-  synchronized State findOut(State from, int standIn) {
+  /** The state after one more stand-in. */
+  State next(State from, int standIn) {
+    State known = from.next[standIn];
+    return known != null ? known : findOut(from, standIn);
+  }
+
+  private synchronized State findOut(State from, int standIn) {
     DFAState found = computeTargetState(NO_TEXT, from.found, standIn);
     State next = found == ERROR ? DEAD : known(found);
     from.next[standIn] = next;
@@ -94,7 +99,7 @@ final class Automaton extends LexerATNSimulator {
     final int token;
 
     /** What is known of the steps from here, by stand-ins. */
-    final State[] next;
+    private final State[] next;
 
     private final DFAState found;
 

@@ -24,12 +24,14 @@ final class Blemishes {
   /**
    * @param lossTold whether a finding has already said that bytes could not be read
    */
-  Blemishes(SourceFile source, boolean lossTold) {
+  Blemishes(SourceFile source, Tokens tokens, boolean lossTold) {
     this.source = source;
     this.lossTold = lossTold;
-    String text = source.text();
-    for (int at = next(Tokens.beginning(text)); at < text.length(); at = next(note(at))) {
-      // What is found lies behind the line that has just been noted.
+    int at = 0;
+    for (int i = 0; i < tokens.count(); i++) {
+      if (tokens.mayHoldAnything(i)) {
+        at = look(Math.max(at, tokens.start(i)), tokens.end(i));
+      }
     }
   }
 
@@ -47,15 +49,22 @@ final class Blemishes {
     return false;
   }
 
-  /** The first of them at or after a place, or the end of the text. */
-  private int next(int from) {
-    String text = source.text();
-    int unseen = Unseen.find(text, from);
-    int lost = text.indexOf(REPLACEMENT, from);
-    if (unseen < 0 && lost < 0) {
-      return text.length();
+  /** Notes the lines of a stretch that have any; gives the place from which to look on. */
+  private int look(int from, int to) {
+    int at = from;
+    while (at < to) {
+      int found = next(at, to);
+      at = found < 0 ? to : note(found);
     }
-    return unseen < 0 ? lost : lost < 0 ? unseen : Math.min(unseen, lost);
+    return at;
+  }
+
+  /** The first of them in a stretch; -1 where there is none. */
+  private int next(int from, int to) {
+    int unseen = Unseen.find(source.text(), from, to);
+    int lost = source.text().indexOf(REPLACEMENT, from);
+    boolean isLost = lost >= 0 && lost < to;
+    return isLost && (unseen < 0 || lost < unseen) ? lost : unseen;
   }
 
   /** Notes the line and gives the place after it. */

@@ -6,15 +6,16 @@ import dev.pellucid.syntax.FileKind;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The text of one file to its tree and to everything that is wrong with the text.
  *
- * <p>The route: {@link LineTokens} cuts the text into tokens and {@link Line} the tokens into
- * lines; {@link FileReader} takes the lines in turn, sees which section each belongs to, and has
- * {@link LineReader} match it alone against the rule of that section. A line that fits becomes a
- * record, made by the class named after its lines; one that does not goes to the slips, which say
- * what is wrong with it. No line can change how another is read, except a heading.
+ * <p>The route: {@link Tokens} cuts the text into tokens and {@link Line} the tokens into lines;
+ * {@link FileReader} takes the lines in turn, sees which section each belongs to, and has {@link
+ * LineReader} match it alone against the rule of that section. A line that fits becomes a record,
+ * made by the class named after its lines; one that does not goes to the slips, which say what is
+ * wrong with it. No line can change how another is read, except a heading.
  */
 public final class FeedParser {
   private FeedParser() {}
@@ -52,15 +53,17 @@ public final class FeedParser {
   }
 
   private static Parsed parse(SourceFile source, List<Finding> aboutBytes, boolean lossTold) {
-    FileKind kind =
-        FileKind.of(source.fileName())
-            .orElseThrow(() -> new IllegalArgumentException("not one of our files: " + source));
-    Blemishes blemishes = new Blemishes(source, lossTold);
-    FileReader reader = new FileReader(source, kind, blemishes);
+    Optional<FileKind> kind = FileKind.of(source.path());
+    if (kind.isEmpty()) {
+      throw new IllegalArgumentException("not one of our files: " + source);
+    }
+    Tokens tokens = new Tokens(source);
+    Blemishes blemishes = new Blemishes(source, tokens, lossTold);
+    FileReader reader = new FileReader(source, kind.get(), tokens, blemishes);
     FeedFile file = reader.read();
     List<Finding> findings = new ArrayList<>(aboutBytes);
     findings.addAll(blemishes.findings());
-    Tabs.in(source).ifPresent(findings::add);
+    Tabs.addTo(findings, source);
     findings.addAll(reader.findings());
     findings.sort(null);
     return new Parsed(file, findings);

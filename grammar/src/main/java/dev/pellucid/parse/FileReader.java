@@ -33,10 +33,10 @@ final class FileReader {
   private boolean skipping;
   private boolean skipped;
 
-  FileReader(SourceFile source, FileKind kind, Blemishes blemishes) {
+  FileReader(SourceFile source, FileKind kind, Tokens tokens, Blemishes blemishes) {
     this.source = source;
     this.kind = kind;
-    this.tokens = new Tokens(source);
+    this.tokens = tokens;
     this.lines = Line.of(tokens, source);
     this.pieces = new Pieces(source, tokens);
     this.reader = new LineReader(kind, tokens, pieces, blemishes);

@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -44,12 +43,14 @@ public final class SourceBytes {
   }
 
   public static Decoded decode(String path, byte[] bytes) {
-    Optional<String> other = otherEncoding(bytes);
-    if (other.isPresent()) {
+    if (isUtf16(bytes)) {
       SourceFile empty = new SourceFile(path, "");
-      return new Decoded(empty, List.of(otherEncodingFinding(empty, other.get())));
+      return new Decoded(empty, List.of(otherEncodingFinding(empty, "UTF-16")));
     }
-    return decodeUtf8(path, bytes);
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    return text.indexOf(REPLACEMENT) < 0
+        ? new Decoded(new SourceFile(path, text), List.of())
+        : decodeStrictly(path, bytes);
   }
 
   private static Finding otherEncodingFinding(SourceFile source, String encoding) {
@@ -59,19 +60,20 @@ public final class SourceBytes {
   }
 
   /** Told by a byte order mark, or by a zero byte beside one of the first two letters. */
-  private static Optional<String> otherEncoding(byte[] bytes) {
+  private static boolean isUtf16(byte[] bytes) {
     if (bytes.length < 2) {
-      return Optional.empty();
+      return false;
     }
     int mark = (bytes[0] & 0xFF) << 8 | (bytes[1] & 0xFF);
     boolean zeros =
         bytes.length >= 4
             && ((bytes[0] == 0 && bytes[1] != 0 && bytes[2] == 0 && bytes[3] != 0)
                 || (bytes[0] != 0 && bytes[1] == 0 && bytes[2] != 0 && bytes[3] == 0));
-    return mark == 0xFEFF || mark == 0xFFFE || zeros ? Optional.of("UTF-16") : Optional.empty();
+    return mark == 0xFEFF || mark == 0xFFFE || zeros;
   }
 
-  private static Decoded decodeUtf8(String path, byte[] bytes) {
+  /** Tells bytes that are not UTF-8 from a replacement that was saved as one. */
+  private static Decoded decodeStrictly(String path, byte[] bytes) {
     CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
     ByteBuffer in = ByteBuffer.wrap(bytes);
     CharBuffer out = CharBuffer.allocate(bytes.length + 1);

@@ -44,11 +44,20 @@ final class Tokens {
       int kind = 0;
       int end = at;
       int place = at;
-      while (state != Automaton.DEAD) {
+      while (true) {
         int standIn = place < text.length ? standIns[text[place]] : endOfText;
-        Automaton.State next = state.next[standIn];
-        state = next != null ? next : automaton.findOut(state, standIn);
+        Automaton.State next = automaton.next(state, standIn);
+        if (next == Automaton.DEAD) {
+          break;
+        }
         place++;
+        if (next == state) {
+          // Nor will a run of such characters lead on from here: it is passed over at once.
+          while (place < text.length && standIns[text[place]] == standIn) {
+            place++;
+          }
+        }
+        state = next;
         if (state.token != 0) {
           kind = state.token;
           end = place;
@@ -93,6 +102,11 @@ final class Tokens {
   /** Whether a token ends a line; then it also holds the comments up to the next written line. */
   boolean endsLine(int token) {
     return kinds[token] == FeedTokens.COLUMN_ONE || kinds[token] == FeedTokens.INDENTED;
+  }
+
+  /** Whether the grammar lets it hold any character: a text in quotes, a comment, what is none. */
+  boolean mayHoldAnything(int token) {
+    return kinds[token] == FeedTokens.QUOTED || kinds[token] == FeedTokens.OTHER || endsLine(token);
   }
 
   int start(int token) {

@@ -1,14 +1,7 @@
 package dev.pellucid.text;
 
-import java.util.Comparator;
-
 /** A stretch of a text, from {@code start} to before {@code end}, in UTF-16 units. */
 public record Span(SourceFile file, int start, int end) implements Comparable<Span> {
-  private static final Comparator<Span> ORDER =
-      Comparator.comparing((Span span) -> span.file().path())
-          .thenComparingInt(Span::start)
-          .thenComparingInt(Span::end);
-
   public Span {
     if (start < 0 || end < start || end > file.text().length()) {
       throw new IllegalArgumentException(
@@ -38,9 +31,15 @@ public record Span(SourceFile file, int start, int end) implements Comparable<Sp
     return file.path() + ":" + from();
   }
 
+  /** By path, start and end. */
   @Override
   public int compareTo(Span other) {
-    return ORDER.compare(this, other);
+    int byPath = file.path().compareTo(other.file.path());
+    if (byPath != 0) {
+      return byPath;
+    }
+    int byStart = Integer.compare(start, other.start);
+    return byStart != 0 ? byStart : Integer.compare(end, other.end);
   }
 
   @Override

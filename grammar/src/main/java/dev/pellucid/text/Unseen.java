@@ -32,59 +32,19 @@ public final class Unseen {
   private static final int PARTS_LETTERS = 0x200C;
   private static final int JOINS_LETTERS = 0x200D;
 
-  private static final Set<UnicodeScript> JOINING =
-      Set.of(
-          UnicodeScript.ADLAM,
-          UnicodeScript.ARABIC,
-          UnicodeScript.BENGALI,
-          UnicodeScript.DEVANAGARI,
-          UnicodeScript.GUJARATI,
-          UnicodeScript.GURMUKHI,
-          UnicodeScript.HANIFI_ROHINGYA,
-          UnicodeScript.JAVANESE,
-          UnicodeScript.KANNADA,
-          UnicodeScript.KHMER,
-          UnicodeScript.MALAYALAM,
-          UnicodeScript.MONGOLIAN,
-          UnicodeScript.MYANMAR,
-          UnicodeScript.NKO,
-          UnicodeScript.ORIYA,
-          UnicodeScript.SINHALA,
-          UnicodeScript.SYRIAC,
-          UnicodeScript.TAMIL,
-          UnicodeScript.TELUGU,
-          UnicodeScript.TIBETAN);
-
-  private static final Set<UnicodeScript> WITHOUT_SPACES =
-      Set.of(
-          UnicodeScript.JAVANESE,
-          UnicodeScript.KHMER,
-          UnicodeScript.LAO,
-          UnicodeScript.MYANMAR,
-          UnicodeScript.NEW_TAI_LUE,
-          UnicodeScript.TAI_LE,
-          UnicodeScript.TAI_THAM,
-          UnicodeScript.TAI_VIET,
-          UnicodeScript.THAI,
-          UnicodeScript.TIBETAN);
-
-  private static final Set<UnicodeScript> WITH_VARIANTS =
-      Set.of(
-          UnicodeScript.HAN,
-          UnicodeScript.HIRAGANA,
-          UnicodeScript.KATAKANA,
-          UnicodeScript.MONGOLIAN,
-          UnicodeScript.MYANMAR,
-          UnicodeScript.PHAGS_PA);
-
   private Unseen() {}
 
   /** Where the first of them stands at or after a place; -1 where there is none. */
   public static int find(String text, int from) {
+    return find(text, from, text.length());
+  }
+
+  /** Where the first of them stands at or after a place and before another; -1 if none does. */
+  public static int find(String text, int from, int to) {
     int at = from;
-    while (at < text.length()) {
+    while (at < to) {
       char c = text.charAt(at);
-      if (c >= ' ' && c < 0x7F) {
+      if ((c >= ' ' && c < 0x7F) || c == '\n') {
         at++;
       } else if (isAt(text, at)) {
         return at;
@@ -144,9 +104,9 @@ public final class Unseen {
     }
     int after = at + Character.charCount(c);
     return switch (c) {
-      case PARTS_WORDS -> !isBetween(text, at, after, WITHOUT_SPACES);
+      case PARTS_WORDS -> !isBetween(text, at, after, Scripts.WITHOUT_SPACES);
       case PARTS_LETTERS, JOINS_LETTERS ->
-          !isBetween(text, at, after, JOINING) && !isBehindSilencer(text, at);
+          !isBetween(text, at, after, Scripts.JOINING) && !isBehindSilencer(text, at);
       default -> !isSelector(c) || !hasVariants(text, at);
     };
   }
@@ -203,7 +163,7 @@ public final class Unseen {
     }
     int before = text.codePointBefore(at);
     return !isSelector(before)
-        && (WITH_VARIANTS.contains(UnicodeScript.of(before)) || isSymbol(before));
+        && (Scripts.WITH_VARIANTS.contains(UnicodeScript.of(before)) || isSymbol(before));
   }
 
   private static boolean isSymbol(int c) {
@@ -241,7 +201,7 @@ public final class Unseen {
 
   /** Behind a virama, which Unicode's names tell; a letter that ends a word may be spelt so. */
   private static boolean isBehindSilencer(String text, int at) {
-    if (at == 0 || !JOINING.contains(UnicodeScript.of(text.codePointBefore(at)))) {
+    if (at == 0 || !Scripts.JOINING.contains(UnicodeScript.of(text.codePointBefore(at)))) {
       return false;
     }
     String name = Character.getName(text.codePointBefore(at));

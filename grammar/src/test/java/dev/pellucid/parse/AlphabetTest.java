@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.pellucid.parse.generated.FeedTokens;
 import dev.pellucid.text.Blanks;
 import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Unseen;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -131,6 +132,21 @@ class AlphabetTest {
     }
     assertNotEquals(letter, standIn(' '));
     assertEquals(standIn('\u00A0'), standIn('\u3000'));
+  }
+
+  @Test
+  void whatCannotBeSeenStandsOnlyWhereAnythingMayStand() {
+    for (int c = 0; c <= Character.MAX_VALUE; c++) {
+      String text =
+          "\"a" + (char) c + "\" " + (char) c + " a" + (char) c + "b # " + (char) c + "\n";
+      if (c == 0xFFFD || Unseen.find(text, 0) >= 0) {
+        Tokens tokens = new Tokens(new SourceFile("x", text));
+        for (int i = 0; i < tokens.count(); i++) {
+          boolean holdsIt = tokens.text(i).indexOf(c) >= 0;
+          assertTrue(!holdsIt || tokens.mayHoldAnything(i), escaped(text));
+        }
+      }
+    }
   }
 
   @Test
