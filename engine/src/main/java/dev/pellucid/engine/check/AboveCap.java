@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Ingredient.Cap;
 import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quantity.Figures;
@@ -9,12 +9,11 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Closeness;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Consumer;
 
 /**
  * More of an ingredient than the species takes well; a cap for the species beats one of a group.
@@ -29,34 +28,50 @@ final class AboveCap implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe
-        .feed()
-        .ifPresent(feed -> feed.recipe().species().ifPresent(species -> look(feed, species, out)));
+    Optional<Species> species = recipe.recipe().species();
+    if (recipe.feed().isPresent() && species.isPresent()) {
+      look(recipe.feed().get().rows(), species.get(), out);
+    }
   }
 
-  private static void look(ComputedFeed feed, Species species, Consumer<Finding> out) {
-    Map<String, List<Row>> byIngredient = new TreeMap<>();
-    for (Row row : feed.rows()) {
-      if (!row.ingredient().caps().isEmpty()) {
-        byIngredient
-            .computeIfAbsent(row.ingredient().name(), name -> new java.util.ArrayList<>())
-            .add(row);
+  private static void look(List<Row> rows, Species species, Remarks out) {
+    Map<String, List<Row>> above = new TreeMap<>();
+    for (Row row : rows) {
+      Optional<Cap> cap = cap(row.ingredient(), species);
+      if (cap.isPresent() && Closeness.isAbove(share(rows, row.ingredient()), cap.get().most())) {
+        above.computeIfAbsent(row.ingredient().name(), name -> new ArrayList<>()).add(row);
       }
     }
-    for (List<Row> rows : byIngredient.values()) {
-      double share = rows.stream().mapToDouble(Row::kg).sum() / 100;
-      cap(rows.get(0), species)
-          .filter(cap -> Closeness.isAbove(share, cap.most()))
-          .ifPresent(cap -> out.accept(finding(rows, species, share, cap)));
+    for (List<Row> same : above.values()) {
+      Ingredient one = same.get(0).ingredient();
+      out.accept(finding(same, species, share(rows, one), cap(one, species).orElseThrow()));
     }
   }
 
-  private static Optional<Cap> cap(Row row, Species species) {
-    return row.ingredient().caps().stream()
-        .filter(cap -> species.is(cap.species()))
-        .min(
-            Comparator.<Cap>comparingInt(cap -> cap.species().equals(species.name()) ? 0 : 1)
-                .thenComparingDouble(Cap::most));
+  private static double share(List<Row> rows, Ingredient one) {
+    double kg = 0;
+    for (Row row : rows) {
+      kg += row.ingredient().name().equals(one.name()) ? row.kg() : 0;
+    }
+    return kg / 100;
+  }
+
+  /** That of the species, else of a group; of several the lowest. */
+  private static Optional<Cap> cap(Ingredient one, Species species) {
+    Cap narrowest = null;
+    for (Cap cap : one.caps()) {
+      if (species.is(cap.species())
+          && (narrowest == null || isNarrower(cap, narrowest, species.name()))) {
+        narrowest = cap;
+      }
+    }
+    return Optional.ofNullable(narrowest);
+  }
+
+  private static boolean isNarrower(Cap cap, Cap other, String species) {
+    boolean own = cap.species().equals(species);
+    boolean othersOwn = other.species().equals(species);
+    return own == othersOwn ? cap.most() < other.most() : own;
   }
 
   private static Finding finding(List<Row> rows, Species species, double share, Cap cap) {

@@ -47,7 +47,9 @@ final class BrokenLimit implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.feed().ifPresent(feed -> look(recipe, feed, out));
+    if (recipe.feed().isPresent()) {
+      look(recipe, recipe.feed().get(), out);
+    }
   }
 
   private void look(RuleContext recipe, ComputedFeed feed, Remarks out) {

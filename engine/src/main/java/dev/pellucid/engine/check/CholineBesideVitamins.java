@@ -8,6 +8,7 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.List;
+import java.util.Optional;
 
 /** Choline or trace salts lie beside vitamins in a premix that is kept: they destroy them. */
 final class CholineBesideVitamins implements Rule {
@@ -21,13 +22,22 @@ final class CholineBesideVitamins implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     for (Line line : recipe.recipe().lines()) {
-      boolean kept = line.material().premixed().flatMap(ResolvedPremix::keeping).isPresent();
-      if (kept && !Carried.with(line, Trait.VITAMIN).isEmpty()) {
-        Carried.by(line).stream()
-            .filter(CholineBesideVitamins::destroys)
-            .findFirst()
-            .ifPresent(one -> out.accept(finding(line, one)));
+      Optional<ResolvedPremix> premix = line.material().premixed();
+      if (premix.isPresent() && premix.get().keeping().isPresent()) {
+        look(line, premix.get().ingredients(), out);
       }
+    }
+  }
+
+  private static void look(Line line, List<Ingredient> together, Remarks out) {
+    boolean vitamins = false;
+    Ingredient first = null;
+    for (Ingredient one : together) {
+      vitamins |= one.traits().contains(Trait.VITAMIN);
+      first = first == null && destroys(one) ? one : first;
+    }
+    if (vitamins && first != null) {
+      out.accept(finding(line, first));
     }
   }
 

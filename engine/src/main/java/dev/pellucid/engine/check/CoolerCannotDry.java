@@ -21,10 +21,13 @@ final class CoolerCannotDry implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.balances().expected().stages().stream()
-        .filter(stage -> stage.pass().step() == Step.COOL && stage.evaporable().isPresent())
-        .filter(stage -> Closeness.isAbove(stage.evaporated(), stage.evaporable().getAsDouble()))
-        .forEach(stage -> out.accept(finding(stage)));
+    for (Stage stage : recipe.balances().expected().stages()) {
+      if (stage.pass().step() == Step.COOL
+          && stage.evaporable().isPresent()
+          && Closeness.isAbove(stage.evaporated(), stage.evaporable().getAsDouble())) {
+        out.accept(finding(stage));
+      }
+    }
   }
 
   private static Finding finding(Stage stage) {

@@ -9,7 +9,6 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Range;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -34,17 +33,21 @@ final class DieForFish implements Rule {
   }
 
   private static void look(Setting die, Range fish, Species species, Consumer<Finding> out) {
-    List<Species.Size> sizes =
-        species.sizes().stream()
-            .filter(size -> size.lightest() < fish.highBase() && size.heaviest() > fish.lowBase())
-            .toList();
-    if (sizes.isEmpty()) {
-      return;
+    double lightest = fish.lowBase();
+    double heaviest = fish.highBase();
+    Species.Size first = null;
+    double thinnest = Double.POSITIVE_INFINITY;
+    double thickest = 0;
+    for (Species.Size size : species.sizes()) {
+      if (size.lightest() < heaviest && size.heaviest() > lightest) {
+        first = first == null ? size : first;
+        thinnest = Math.min(thinnest, size.thinnest());
+        thickest = Math.max(thickest, size.thickest());
+      }
     }
-    double thinnest = sizes.stream().mapToDouble(Species.Size::thinnest).min().orElse(0);
-    double thickest = sizes.stream().mapToDouble(Species.Size::thickest).max().orElse(0);
-    if (Closeness.isBelow(die.low(), thinnest) || Closeness.isAbove(die.high(), thickest)) {
-      out.accept(finding(die, fish, species, sizes.get(0), thinnest, thickest));
+    if (first != null
+        && (Closeness.isBelow(die.low(), thinnest) || Closeness.isAbove(die.high(), thickest))) {
+      out.accept(finding(die, fish, species, first, thinnest, thickest));
     }
   }
 

@@ -27,14 +27,22 @@ final class DieNotAtPlant implements Rule {
   public void look(RuleContext recipe, Remarks out) {
     Passes passes = recipe.recipe().process();
     Optional<Setting> die = passes.die();
-    Optional<Plant> plant = recipe.tables().plant().filter(one -> !one.dies().isEmpty());
-    if (die.isPresent() && plant.isPresent() && !has(plant.get(), die.get().aim())) {
+    Optional<Plant> plant = recipe.tables().plant();
+    if (die.isPresent()
+        && plant.isPresent()
+        && !plant.get().dies().isEmpty()
+        && !has(plant.get(), die.get().aim())) {
       out.accept(finding(die.get(), plant.get()));
     }
   }
 
   private static boolean has(Plant plant, double hole) {
-    return plant.dies().stream().anyMatch(one -> Math.abs(one - hole) < SAME_MM);
+    for (double one : plant.dies()) {
+      if (Math.abs(one - hole) < SAME_MM) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Finding finding(Setting die, Plant plant) {

@@ -4,6 +4,8 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.Ingredient.Form;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line.Place;
@@ -14,8 +16,10 @@ import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.text.Span;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
@@ -34,8 +38,10 @@ final class FeedOutsidePractice implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    OutsidePractice practice = new OutsidePractice(CODE, recipe.tables().practice(), out);
-    recipe.feed().ifPresent(feed -> new Look(recipe, feed, practice).all());
+    if (recipe.feed().isPresent()) {
+      OutsidePractice practice = new OutsidePractice(CODE, recipe.tables().practice(), out);
+      new Look(recipe, recipe.feed().get(), practice).all();
+    }
   }
 
   private record Look(RuleContext recipe, ComputedFeed feed, OutsidePractice practice) {
@@ -48,11 +54,17 @@ final class FeedOutsidePractice implements Rule {
     }
 
     private void rework() {
-      List<Row> rows =
-          mix().stream().filter(row -> row.line().material().reworked().isPresent()).toList();
+      List<Row> rows = new ArrayList<>();
+      for (Row row : feed.rows()) {
+        if (isInMix(row) && row.line().material().reworked().isPresent()) {
+          rows.add(row);
+        }
+      }
       if (!rows.isEmpty()) {
-        double share = sum(rows, row -> row.kg()) / feed.balances().expected().mix();
-        hold(BoundOf.REWORK, largest(rows, row -> row.kg()), "rework in the mix is", share);
+        double share = sum(rows, Row::kg) / feed.balances().expected().mix();
+        if (practice.isOutside(BoundOf.REWORK, share)) {
+          hold(BoundOf.REWORK, largest(rows, Row::kg), "rework in the mix is", share);
+        }
       }
     }
 
@@ -61,9 +73,11 @@ final class FeedOutsidePractice implements Rule {
     }
 
     private void moisture() {
-      Span span = MoistureTarget.place(feed);
       double figure = feed.balances().expected().moisture();
-      hold(BoundOf.FINISHED_MOISTURE, span, "the moisture of the finished feed is", figure);
+      if (practice.isOutside(BoundOf.FINISHED_MOISTURE, figure)) {
+        Span span = MoistureTarget.place(feed);
+        hold(BoundOf.FINISHED_MOISTURE, span, "the moisture of the finished feed is", figure);
+      }
     }
 
     private void starch() {
@@ -71,7 +85,11 @@ final class FeedOutsidePractice implements Rule {
       boolean floats = habit.equals("floating");
       if (process().has(Step.EXTRUDE) && (floats || habit.equals("sinking"))) {
         BoundOf which = floats ? BoundOf.STARCH_FLOATING : BoundOf.STARCH_SINKING;
-        inMix("starch", which, "starch in the mix of a " + habit + " feed is");
+        String what =
+            floats
+                ? "starch in the mix of a floating feed is"
+                : "starch in the mix of a sinking feed is";
+        inMix("starch", which, what);
       }
     }
 
@@ -84,42 +102,51 @@ final class FeedOutsidePractice implements Rule {
     }
 
     private void inMix(String nutrient, BoundOf which, String what) {
-      feed.nutrients()
-          .named(nutrient)
-          .ifPresent(
-              one -> {
-                ToDoubleFunction<Row> amount = row -> row.amount(Scenario.EXPECTED, one.index());
-                double share = sum(mix(), amount) / feed.balances().expected().mix();
-                hold(which, largest(mix(), amount), what, share);
-              });
+      Optional<Nutrient> one = feed.nutrients().named(nutrient);
+      if (one.isEmpty()) {
+        return;
+      }
+      int index = one.get().index();
+      double amount = 0;
+      for (Row row : feed.rows()) {
+        amount += isInMix(row) ? row.amount(Scenario.EXPECTED, index) : 0;
+      }
+      double share = amount / feed.balances().expected().mix();
+      if (practice.isOutside(which, share)) {
+        List<Row> mix = feed.rows().stream().filter(Look::isInMix).toList();
+        hold(which, largest(mix, row -> row.amount(Scenario.EXPECTED, index)), what, share);
+      }
     }
 
     private void oil() {
-      List<Row> oils =
-          feed.rows().stream()
-              .filter(row -> row.line().place() == Place.COAT)
-              .filter(row -> row.ingredient().form() == Form.OIL)
-              .toList();
-      if (!oils.isEmpty()) {
-        double perKernel = sum(oils, row -> row.kg()) / feed.balances().expected().kernel();
-        String how = method().map(Look::how).orElse(", however it is put on,");
-        BoundOf which = method().map(Look::bound).orElse(BoundOf.OIL_UNDER_VACUUM);
-        hold(which, largest(oils, row -> row.kg()), "oil on the kernel" + how + " is", perKernel);
+      List<Row> oils = new ArrayList<>();
+      for (Row row : feed.rows()) {
+        if (!isInMix(row) && row.ingredient().form() == Form.OIL) {
+          oils.add(row);
+        }
+      }
+      if (oils.isEmpty()) {
+        return;
+      }
+      double perKernel = sum(oils, Row::kg) / feed.balances().expected().kernel();
+      Optional<String> method = method();
+      BoundOf which = method.isPresent() ? bound(method.get()) : BoundOf.OIL_UNDER_VACUUM;
+      if (practice.isOutside(which, perKernel)) {
+        String how = method.map(Look::how).orElse(", however it is put on,");
+        hold(which, largest(oils, Row::kg), "oil on the kernel" + how + " is", perKernel);
       }
     }
 
     /** As the recipe says, else what the plant has. */
     private Optional<String> method() {
-      return process()
-          .setting(Step.COAT, Property.METHOD)
-          .map(Setting::manner)
-          .or(
-              () ->
-                  recipe
-                      .tables()
-                      .plant()
-                      .flatMap(plant -> plant.coater())
-                      .map(coater -> coater.name().toLowerCase(java.util.Locale.ROOT)));
+      Optional<Setting> told = process().setting(Step.COAT, Property.METHOD);
+      if (told.isPresent()) {
+        return Optional.of(told.get().manner());
+      }
+      Optional<Plant> plant = recipe.tables().plant();
+      return plant.isPresent() && plant.get().coater().isPresent()
+          ? Optional.of(plant.get().coater().get().name().toLowerCase(Locale.ROOT))
+          : Optional.empty();
     }
 
     private static String how(String method) {
@@ -135,8 +162,8 @@ final class FeedOutsidePractice implements Rule {
       };
     }
 
-    private List<Row> mix() {
-      return feed.rows().stream().filter(row -> row.line().place() == Place.MIX).toList();
+    private static boolean isInMix(Row row) {
+      return row.line().place() == Place.MIX;
     }
 
     private Span largest(List<Row> rows, ToDoubleFunction<Row> amount) {
@@ -147,7 +174,11 @@ final class FeedOutsidePractice implements Rule {
     }
 
     private static double sum(List<Row> rows, ToDoubleFunction<Row> amount) {
-      return rows.stream().mapToDouble(amount).sum();
+      double sum = 0;
+      for (Row row : rows) {
+        sum += amount.applyAsDouble(row);
+      }
+      return sum;
     }
 
     private void hold(BoundOf which, Span span, String what, double figure) {

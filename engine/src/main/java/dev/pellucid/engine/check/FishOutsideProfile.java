@@ -8,10 +8,10 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Range;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
@@ -29,22 +29,26 @@ final class FishOutsideProfile implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.recipe().fish().ifPresent(fish -> look(recipe, fish, out));
+    Optional<Range> fish = recipe.recipe().fish();
+    if (fish.isPresent()) {
+      look(recipe, fish.get(), Limit.Kind.NEED, out);
+      look(recipe, fish.get(), Limit.Kind.PRACTICE, out);
+    }
   }
 
-  private static void look(RuleContext recipe, Range fish, Consumer<Finding> out) {
-    for (Limit.Kind kind : List.of(Limit.Kind.NEED, Limit.Kind.PRACTICE)) {
-      List<Profile> profiles =
-          recipe.recipe().profiles().stream()
-              .map(Met::profile)
-              .filter(profile -> profile.kind() == kind)
-              .filter(profile -> SpeciesOutsideProfile.fits(recipe.recipe(), profile))
-              .toList();
-      boolean told =
-          !profiles.isEmpty() && profiles.stream().allMatch(one -> one.fish().isPresent());
-      if (told && !covered(fish, profiles)) {
-        out.accept(finding(fish, profiles));
+  private static void look(RuleContext recipe, Range fish, Limit.Kind kind, Remarks out) {
+    List<Profile> profiles = new ArrayList<>();
+    for (Met met : recipe.recipe().profiles()) {
+      Profile profile = met.profile();
+      if (profile.kind() == kind && SpeciesOutsideProfile.fits(recipe.recipe(), profile)) {
+        if (profile.fish().isEmpty()) {
+          return;
+        }
+        profiles.add(profile);
       }
+    }
+    if (!profiles.isEmpty() && !covered(fish, profiles)) {
+      out.accept(finding(fish, profiles));
     }
   }
 

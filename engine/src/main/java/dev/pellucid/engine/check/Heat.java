@@ -1,9 +1,10 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.data.Practice;
+import dev.pellucid.engine.data.Practice.PracticeBound;
+import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.syntax.Property;
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
@@ -28,21 +29,23 @@ final class Heat {
 
   private static Optional<Setting> hottest(RuleContext recipe, ToDoubleFunction<Setting> end) {
     double from = from(recipe);
-    return recipe.recipe().process().inOrder().stream()
-        .filter(pass -> pass.step().heats())
-        .flatMap(pass -> pass.setting(Property.TEMPERATURE).stream())
-        .filter(setting -> end.applyAsDouble(setting) >= from)
-        .max(Comparator.comparingDouble(end));
+    Setting hottest = null;
+    for (Pass pass : recipe.recipe().process().inOrder()) {
+      Optional<Setting> setting =
+          pass.step().heats() ? pass.setting(Property.TEMPERATURE) : Optional.empty();
+      if (setting.isPresent() && end.applyAsDouble(setting.get()) >= from) {
+        boolean more =
+            hottest == null || end.applyAsDouble(setting.get()) > end.applyAsDouble(hottest);
+        hottest = more ? setting.get() : hottest;
+      }
+    }
+    return Optional.ofNullable(hottest);
   }
 
   /** In °C. */
   static double from(RuleContext recipe) {
-    return recipe
-        .tables()
-        .practice()
-        .bound(Practice.BoundOf.CONDITIONING_TEMPERATURE)
-        .map(bound -> bound.low())
-        .filter(low -> low > 0)
-        .orElse(USUAL);
+    Optional<PracticeBound> bound =
+        recipe.tables().practice().bound(Practice.BoundOf.CONDITIONING_TEMPERATURE);
+    return bound.isPresent() && bound.get().low() > 0 ? bound.get().low() : USUAL;
   }
 }

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.About;
@@ -19,21 +20,33 @@ final class MarineOilWithoutAntioxidant implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     List<Line> lines = recipe.recipe().lines();
-    if (lines.stream().anyMatch(line -> !Carried.with(line, Trait.ANTIOXIDANT).isEmpty())) {
+    if (isKept(lines)) {
       return;
     }
     for (Line line : lines) {
-      Carried.with(line, Trait.MARINE_OIL)
-          .forEach(
-              oil ->
-                  out.accept(
-                      Finding.warning(
-                              CODE,
-                              line.name(),
-                              oil.name() + " is in the feed without an antioxidant")
-                          .helping(
-                              "add an antioxidant, or write the trait antioxidant into the file of what keeps it")
-                          .about(new About(oil.name(), About.Side.NONE, List.of()))));
+      for (Ingredient one : line.material().ingredients()) {
+        if (one.traits().contains(Trait.MARINE_OIL)) {
+          out.accept(finding(line, one));
+        }
+      }
     }
+  }
+
+  private static boolean isKept(List<Line> lines) {
+    for (Line line : lines) {
+      for (Ingredient one : line.material().ingredients()) {
+        if (one.traits().contains(Trait.ANTIOXIDANT)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static Finding finding(Line line, Ingredient oil) {
+    return Finding.warning(CODE, line.name(), oil.name() + " is in the feed without an antioxidant")
+        .helping(
+            "add an antioxidant, or write the trait antioxidant into the file of what keeps it")
+        .about(new About(oil.name(), About.Side.NONE, List.of()));
   }
 }

@@ -20,7 +20,11 @@ final class Medicated implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     for (Line line : recipe.recipe().lines()) {
-      Carried.with(line, Trait.MEDICATED).forEach(one -> out.accept(finding(line, one)));
+      for (Ingredient one : line.material().ingredients()) {
+        if (one.traits().contains(Trait.MEDICATED)) {
+          out.accept(finding(line, one));
+        }
+      }
     }
   }
 

@@ -101,14 +101,14 @@ final class Mend {
   }
 
   private double roomUp(Line line) {
-    double ceiling = line.within().map(range -> range.highBase() * 100).orElse(points(line) * 1.5);
-    double floor = rest.within().map(range -> range.lowBase() * 100).orElse(0.0);
+    double ceiling = line.within().map(free -> free.high() * 100).orElse(points(line) * 1.5);
+    double floor = rest.within().map(free -> free.low() * 100).orElse(0.0);
     return Math.max(0, Math.min(ceiling - points(line), points(rest) - floor));
   }
 
   private double roomDown(Line line) {
-    double floor = line.within().map(range -> range.lowBase() * 100).orElse(points(line) / 2);
-    double ceiling = rest.within().map(range -> range.highBase() * 100).orElse(100.0);
+    double floor = line.within().map(free -> free.low() * 100).orElse(points(line) / 2);
+    double ceiling = rest.within().map(free -> free.high() * 100).orElse(100.0);
     return Math.max(0, Math.min(points(line) - floor, ceiling - points(rest)));
   }
 

@@ -9,6 +9,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.text.Span;
+import java.util.Optional;
 
 /** A process that cannot be reckoned through: no figure of the feed can be told. */
 final class Obstacles implements Rule {
@@ -27,11 +28,10 @@ final class Obstacles implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe
-        .balances()
-        .obstacle()
-        .filter(kind::isInstance)
-        .ifPresent(obstacle -> out.accept(finding(obstacle)));
+    Optional<Obstacle> obstacle = recipe.balances().obstacle();
+    if (obstacle.isPresent() && kind.isInstance(obstacle.get())) {
+      out.accept(finding(obstacle.get()));
+    }
   }
 
   private Finding finding(Obstacle obstacle) {

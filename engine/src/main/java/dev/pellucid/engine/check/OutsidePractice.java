@@ -44,12 +44,19 @@ public final class OutsidePractice {
     if (bound.isEmpty()) {
       return;
     }
-    boolean under = Closeness.isBelow(low, bound.get().low());
     boolean over = Closeness.isAbove(high, bound.get().high());
-    if (under || over) {
+    if (over || Closeness.isBelow(low, bound.get().low())) {
       double figure = over ? high : low;
       out.accept(finding(which, span, what + " " + words.apply(figure), bound.get(), over));
     }
+  }
+
+  /** Whether practice bounds such a figure, and this one is outside. */
+  boolean isOutside(BoundOf which, double figure) {
+    Optional<PracticeBound> bound = practice.bound(which);
+    return bound.isPresent()
+        && (Closeness.isBelow(figure, bound.get().low())
+            || Closeness.isAbove(figure, bound.get().high()));
   }
 
   private Finding finding(

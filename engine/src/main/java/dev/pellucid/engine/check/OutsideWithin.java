@@ -1,6 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Line.Within;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Closeness;
@@ -22,21 +23,17 @@ final class OutsideWithin implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     List<Line> lines = recipe.recipe().lines();
-    boolean tooHigh = WithinLeavesNoFeed.floorsTooHigh(lines);
-    boolean tooLow = WithinLeavesNoFeed.ceilingsTooLow(lines);
     for (Line line : lines) {
-      line.within()
-          .filter(range -> below(line, range) && !tooHigh || above(line, range) && !tooLow)
-          .ifPresent(range -> out.accept(finding(line, range)));
+      if (line.within().isPresent() && isWorthTelling(line, line.within().get(), lines)) {
+        out.accept(finding(line, line.within().get().written()));
+      }
     }
   }
 
-  private static boolean below(Line line, Range range) {
-    return Closeness.isBelow(line.designed().part(), range.lowBase());
-  }
-
-  private static boolean above(Line line, Range range) {
-    return Closeness.isAbove(line.designed().part(), range.highBase());
+  private static boolean isWorthTelling(Line line, Within free, List<Line> lines) {
+    double share = line.designed().part();
+    return Closeness.isBelow(share, free.low()) && !WithinLeavesNoFeed.floorsTooHigh(lines)
+        || Closeness.isAbove(share, free.high()) && !WithinLeavesNoFeed.ceilingsTooLow(lines);
   }
 
   private static Finding finding(Line line, Range range) {

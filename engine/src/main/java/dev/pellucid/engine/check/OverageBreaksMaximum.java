@@ -23,9 +23,10 @@ final class OverageBreaksMaximum implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     for (LimitStatus status : recipe.limits()) {
-      status
-          .withoutOverage()
-          .ifPresent(without -> out.accept(finding(recipe, status.verdict(), without), status));
+      if (status.withoutOverage().isPresent()) {
+        double without = status.withoutOverage().getAsDouble();
+        out.accept(finding(recipe, status.verdict(), without), status);
+      }
     }
   }
 

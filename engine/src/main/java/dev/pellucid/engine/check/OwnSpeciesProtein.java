@@ -7,7 +7,7 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.Optional;
 
 /** Protein of the species that is fed: it carries the diseases of that species. */
 final class OwnSpeciesProtein implements Rule {
@@ -20,14 +20,16 @@ final class OwnSpeciesProtein implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.recipe().species().ifPresent(species -> look(recipe.recipe().lines(), species, out));
-  }
-
-  private static void look(List<Line> lines, Species species, Consumer<Finding> out) {
-    for (Line line : lines) {
-      Carried.by(line).stream()
-          .filter(one -> one.protein().contains(species.name()))
-          .forEach(one -> out.accept(finding(line, one, species)));
+    Optional<Species> species = recipe.recipe().species();
+    if (species.isEmpty()) {
+      return;
+    }
+    for (Line line : recipe.recipe().lines()) {
+      for (Ingredient one : line.material().ingredients()) {
+        if (one.protein().contains(species.get().name())) {
+          out.accept(finding(line, one, species.get()));
+        }
+      }
     }
   }
 

@@ -9,6 +9,7 @@ import dev.pellucid.finding.Finding;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -28,11 +29,15 @@ final class PremixOffDose implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     Map<String, Supplied.Used> together = new LinkedHashMap<>();
-    Supplied.premixes(
-        recipe.recipe(), used -> together.merge(used.premix().code(), used, PremixOffDose::plus));
-    together.values().stream()
-        .filter(used -> used.times().filter(times -> Math.abs(times - 1) > CLOSE).isPresent())
-        .forEach(used -> out.accept(finding(used)));
+    for (Supplied.Used used : Supplied.premixes(recipe.recipe())) {
+      together.merge(used.premix().code(), used, PremixOffDose::plus);
+    }
+    for (Supplied.Used used : together.values()) {
+      Optional<Double> times = used.times();
+      if (times.isPresent() && Math.abs(times.get() - 1) > CLOSE) {
+        out.accept(finding(used));
+      }
+    }
   }
 
   private static Supplied.Used plus(Supplied.Used one, Supplied.Used other) {

@@ -27,11 +27,15 @@ final class ProcessOutsidePractice implements Rule {
     OutsidePractice practice = new OutsidePractice(CODE, recipe.tables().practice(), out);
     Passes passes = recipe.recipe().process();
     boolean steamed = passes.has(Step.CONDITION);
-    boolean cold = recipe.balances().obstacle().filter(Obstacle::isCold).isPresent();
+    Optional<Obstacle> obstacle = recipe.balances().obstacle();
+    boolean cold = obstacle.isPresent() && obstacle.get().isCold();
     for (Pass pass : passes.inOrder()) {
       boolean said = cold && pass.step() == Step.CONDITION;
       for (Setting setting : said ? List.<Setting>of() : pass.settings()) {
-        which(pass, setting, steamed).ifPresent(which -> hold(practice, which, pass, setting));
+        Optional<BoundOf> which = which(pass, setting, steamed);
+        if (which.isPresent()) {
+          hold(practice, which.get(), pass, setting);
+        }
       }
     }
     screen(practice, passes);
@@ -58,13 +62,15 @@ final class ProcessOutsidePractice implements Rule {
 
   private static void hold(OutsidePractice practice, BoundOf which, Pass pass, Setting setting) {
     Unit unit = which.unit();
-    practice.hold(
-        which,
-        setting.span(),
-        pass.step().word() + " " + setting.property().word() + " is",
-        setting.least(),
-        setting.most(),
-        base -> Figures.plain(base, unit));
+    if (practice.isOutside(which, setting.least()) || practice.isOutside(which, setting.most())) {
+      practice.hold(
+          which,
+          setting.span(),
+          pass.step().word() + " " + setting.property().word() + " is",
+          setting.least(),
+          setting.most(),
+          base -> Figures.plain(base, unit));
+    }
   }
 
   /** Every grinding by itself: one coarse ingredient is enough to block a die. */

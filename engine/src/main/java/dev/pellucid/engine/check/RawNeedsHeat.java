@@ -26,13 +26,20 @@ final class RawNeedsHeat implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     boolean heated = Heat.isCertain(recipe);
-    String from = Figures.plain(Heat.from(recipe), Unit.CELSIUS);
     for (Line line : recipe.recipe().lines()) {
       if (!heated || line.place() == Line.Place.COAT) {
-        Carried.with(line, Trait.RAW_ANIMAL)
-            .forEach(one -> out.accept(finding(Severity.ERROR, line, one, from)));
-        Carried.with(line, Trait.RAW_LEGUME)
-            .forEach(one -> out.accept(finding(Severity.WARNING, line, one, from)));
+        look(recipe, line, Trait.RAW_ANIMAL, Severity.ERROR, out);
+        look(recipe, line, Trait.RAW_LEGUME, Severity.WARNING, out);
+      }
+    }
+  }
+
+  private static void look(
+      RuleContext recipe, Line line, Trait raw, Severity severity, Remarks out) {
+    for (Ingredient one : line.material().ingredients()) {
+      if (one.traits().contains(raw)) {
+        String from = Figures.plain(Heat.from(recipe), Unit.CELSIUS);
+        out.accept(finding(severity, line, one, from));
       }
     }
   }

@@ -22,14 +22,16 @@ final class ReworkOfOtherSpecies implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     Optional<Species> here = recipe.recipe().species();
+    if (here.isEmpty()) {
+      return;
+    }
     for (Line line : recipe.recipe().lines()) {
       Optional<Reworked> rework = line.material().reworked();
-      if (here.isPresent() && rework.isPresent()) {
-        rework
-            .get()
-            .species()
-            .filter(there -> !there.equals(here.get()))
-            .ifPresent(there -> out.accept(finding(line, rework.get(), there, here.get())));
+      if (rework.isPresent() && rework.get().species().isPresent()) {
+        Species there = rework.get().species().get();
+        if (!there.equals(here.get())) {
+          out.accept(finding(line, rework.get(), there, here.get()));
+        }
       }
     }
   }

@@ -89,7 +89,9 @@ public final class Rules {
 
   private static List<Remark> remarks(List<Rule> rules, RuleContext recipe) {
     Remarks remarks = new Remarks();
-    rules.forEach(rule -> rule.look(recipe, remarks));
+    for (Rule rule : rules) {
+      rule.look(recipe, remarks);
+    }
     return remarks.all();
   }
 

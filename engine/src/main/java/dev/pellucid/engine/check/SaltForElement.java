@@ -42,12 +42,23 @@ final class SaltForElement implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.feed().ifPresent(feed -> look(recipe, feed, out));
+    if (recipe.feed().isPresent()) {
+      supplies(recipe, recipe.feed().get(), out);
+      salts(recipe, recipe.feed().get(), out);
+    }
   }
 
-  private static void look(RuleContext recipe, ComputedFeed feed, Consumer<Finding> out) {
-    Minima minima = new Minima(feed);
-    Supplied.to(feed.recipe()).forEach(one -> supply(recipe, minima, one, out));
+  private static void supplies(RuleContext recipe, ComputedFeed feed, Consumer<Finding> out) {
+    List<Supplied> supplied = Supplied.to(feed.recipe());
+    if (!supplied.isEmpty()) {
+      Minima minima = new Minima(feed);
+      for (Supplied one : supplied) {
+        supply(recipe, minima, one, out);
+      }
+    }
+  }
+
+  private static void salts(RuleContext recipe, ComputedFeed feed, Consumer<Finding> out) {
     Set<String> seen = new HashSet<>();
     for (Row row : feed.rows()) {
       if (isSalt(row.ingredient()) && seen.add(row.ingredient().name())) {
@@ -111,19 +122,16 @@ final class SaltForElement implements Rule {
   private static void contents(RuleContext recipe, Ingredient salt, Consumer<Finding> out) {
     for (Ingredient.ContentBlock block : salt.contents()) {
       for (Map.Entry<String, Content> one : block.byNutrient().entrySet()) {
-        boolean element =
-            recipe
-                .tables()
-                .nutrients()
-                .named(one.getKey())
-                .flatMap(Nutrient::partOf)
-                .filter(ASH::equals)
-                .isPresent();
-        if (element && one.getValue().low() > RICHEST) {
+        if (one.getValue().low() > RICHEST && isElement(recipe, one.getKey())) {
           out.accept(ofContent(salt, one.getKey(), one.getValue()));
         }
       }
     }
+  }
+
+  private static boolean isElement(RuleContext recipe, String nutrient) {
+    Optional<Nutrient> one = recipe.tables().nutrients().named(nutrient);
+    return one.isPresent() && one.get().partOf().filter(ASH::equals).isPresent();
   }
 
   private static Finding ofContent(Ingredient salt, String element, Content content) {

@@ -36,9 +36,15 @@ final class SpeciesOutsideProfile implements Rule {
 
   /** True where either of the two tells no species. */
   static boolean fits(ResolvedRecipe recipe, Profile profile) {
-    return profile.species().isEmpty()
-        || recipe.species().isEmpty()
-        || profile.species().stream().anyMatch(recipe.species().get()::is);
+    if (profile.species().isEmpty() || recipe.species().isEmpty()) {
+      return true;
+    }
+    for (String name : profile.species()) {
+      if (recipe.species().get().is(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Finding finding(Span span, Profile profile, Species species) {

@@ -9,7 +9,6 @@ import dev.pellucid.engine.resolve.ResolvedRecipe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * What a premix supplies to a feed: its own figure is per kg of feed at its dose, and counts here
@@ -35,18 +34,14 @@ record Supplied(Line line, ResolvedPremix premix, double times, ResolvedPremix.S
   /** Every supply of every premix, in the order of the lines. */
   static List<Supplied> to(ResolvedRecipe recipe) {
     List<Supplied> found = new ArrayList<>();
-    premixes(
-        recipe,
-        used ->
-            used.premix()
-                .supplies()
-                .forEach(
-                    one ->
-                        used.times()
-                            .ifPresent(
-                                times ->
-                                    found.add(
-                                        new Supplied(used.line(), used.premix(), times, one)))));
+    for (Used used : premixes(recipe)) {
+      Optional<Double> times = used.times();
+      if (times.isPresent()) {
+        for (ResolvedPremix.Supply one : used.premix().supplies()) {
+          found.add(new Supplied(used.line(), used.premix(), times.get(), one));
+        }
+      }
+    }
     return found;
   }
 
@@ -66,19 +61,21 @@ record Supplied(Line line, ResolvedPremix premix, double times, ResolvedPremix.S
   }
 
   /** Every premix, those inside premixes too. */
-  static void premixes(ResolvedRecipe recipe, Consumer<Used> out) {
+  static List<Used> premixes(ResolvedRecipe recipe) {
+    List<Used> found = new ArrayList<>();
     for (Line line : recipe.lines()) {
-      open(line, line.material(), line.designed(), true, out);
+      open(line, line.material(), line.designed(), true, found);
     }
+    return found;
   }
 
   private static void open(
-      Line line, Material material, Share share, boolean direct, Consumer<Used> out) {
+      Line line, Material material, Share share, boolean direct, List<Used> found) {
     Optional<ResolvedPremix> premix = material.premixed();
     if (premix.isPresent()) {
-      out.accept(new Used(line, premix.get(), share, direct));
+      found.add(new Used(line, premix.get(), share, direct));
       for (ResolvedPremix.Part part : premix.get().parts()) {
-        open(line, part.material(), part.designed().of(share), false, out);
+        open(line, part.material(), part.designed().of(share), false, found);
       }
     }
   }

@@ -29,7 +29,9 @@ final class SuppliedByTwoPremixes implements Rule {
         twice.computeIfAbsent(codes, key -> new ArrayList<>()).add(new Pair(before, one));
       }
     }
-    twice.values().forEach(pairs -> out.accept(finding(pairs)));
+    for (List<Pair> pairs : twice.values()) {
+      out.accept(finding(pairs));
+    }
   }
 
   /** One nutrient, supplied by both. */

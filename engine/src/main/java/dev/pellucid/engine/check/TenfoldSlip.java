@@ -37,13 +37,19 @@ final class TenfoldSlip implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.feed().ifPresent(feed -> look(feed, out));
+    if (recipe.feed().isPresent()) {
+      look(recipe.feed().get(), out);
+    }
   }
 
   /** A premix at another share than its dose is left to {@link PremixOffDose}. */
   private static void look(ComputedFeed feed, Consumer<Finding> out) {
+    List<Supplied> supplied = Supplied.to(feed.recipe());
+    if (supplied.isEmpty()) {
+      return;
+    }
     Minima minima = new Minima(feed);
-    for (Supplied one : Supplied.to(feed.recipe())) {
+    for (Supplied one : supplied) {
       Optional<Limit> minimum = minima.of(one.supply().nutrient());
       if (minimum.isPresent()) {
         double least = minima.asFed(minimum.get());

@@ -3,7 +3,6 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.data.Ingredient;
-import dev.pellucid.engine.data.Ingredient.Form;
 import dev.pellucid.engine.data.Ingredient.Particle;
 import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.data.Practice.PracticeBound;
@@ -44,9 +43,12 @@ final class TooFewParticles implements Rule {
     Optional<PracticeBound> bound = recipe.tables().practice().bound(BoundOf.MIXING_VARIATION);
     Optional<Meal> meal = meal(recipe);
     if (bound.isPresent() && meal.isPresent() && recipe.feed().isPresent()) {
-      byLine(uneven(recipe.feed().get(), meal.get(), bound.get()))
-          .values()
-          .forEach(some -> out.accept(finding(some, meal.get(), bound.get())));
+      List<Grains> uneven = uneven(recipe.feed().get(), meal.get(), bound.get());
+      if (!uneven.isEmpty()) {
+        for (List<Grains> some : byLine(uneven).values()) {
+          out.accept(finding(some, meal.get(), bound.get()));
+        }
+      }
     }
   }
 
@@ -65,17 +67,13 @@ final class TooFewParticles implements Rule {
       return Optional.empty();
     }
     double smallest = fish.get().lowBase();
-    return species.get().sizes().stream()
-        .filter(size -> size.meal().isPresent())
-        .filter(size -> size.lightest() <= smallest && smallest < size.heaviest())
-        .findFirst()
-        .map(
-            size ->
-                new Meal(
-                    smallest * size.meal().getAsDouble(),
-                    size.meal().getAsDouble(),
-                    fish.get(),
-                    size));
+    for (Species.Size size : species.get().sizes()) {
+      if (size.meal().isPresent() && size.lightest() <= smallest && smallest < size.heaviest()) {
+        double share = size.meal().getAsDouble();
+        return Optional.of(new Meal(smallest * share, share, fish.get(), size));
+      }
+    }
+    return Optional.empty();
   }
 
   /** An ingredient of the feed and the grains of it in a meal. */
@@ -87,39 +85,57 @@ final class TooFewParticles implements Rule {
   }
 
   private static List<Grains> uneven(ComputedFeed feed, Meal meal, PracticeBound bound) {
-    Map<String, List<Row>> byIngredient =
-        feed.rows().stream()
-            .filter(row -> row.ingredient().particle().isPresent())
-            .filter(row -> row.ingredient().form() != Form.OIL)
-            .filter(row -> row.ingredient().form() != Form.LIQUID)
-            .collect(
-                Collectors.groupingBy(
-                    row -> row.ingredient().name(), TreeMap::new, Collectors.toList()));
     List<Grains> uneven = new ArrayList<>();
-    for (List<Row> rows : byIngredient.values()) {
-      grains(rows, feed, meal)
-          .filter(grains -> Closeness.isAbove(grains.variation(), bound.high()))
-          .ifPresent(uneven::add);
+    List<Row> rows = feed.rows();
+    for (int i = 0; i < rows.size(); i++) {
+      Ingredient one = rows.get(i).ingredient();
+      if (one.particle().isPresent() && !one.form().isLiquid() && isFirst(rows, i)) {
+        double kg = kg(rows, one);
+        double dose = kg / feed.balances().expected().finished();
+        if (dose > 0) {
+          Particle particle = one.particle().get();
+          Particles particles = Particles.in(meal.kg(), dose, particle.mass());
+          if (Closeness.isAbove(particles.leastVariation(), bound.high())) {
+            uneven.add(new Grains(most(rows, one).line(), one, particle, dose, particles));
+          }
+        }
+      }
     }
-    uneven.sort(Comparator.comparingDouble(Grains::variation).reversed());
+    uneven.sort(
+        Comparator.comparingDouble(Grains::variation)
+            .reversed()
+            .thenComparing(grains -> grains.ingredient().name()));
     return uneven;
   }
 
-  private static Optional<Grains> grains(List<Row> rows, ComputedFeed feed, Meal meal) {
-    double kg = rows.stream().mapToDouble(Row::kg).sum();
-    Row most = rows.stream().max(Comparator.comparingDouble(Row::kg)).orElseThrow();
-    double dose = kg / feed.balances().expected().finished();
-    if (dose <= 0) {
-      return Optional.empty();
+  /** Whether no row before it is of the same ingredient. */
+  private static boolean isFirst(List<Row> rows, int place) {
+    for (int i = 0; i < place; i++) {
+      if (isOf(rows.get(i), rows.get(place).ingredient())) {
+        return false;
+      }
     }
-    Particle particle = most.ingredient().particle().orElseThrow();
-    return Optional.of(
-        new Grains(
-            most.line(),
-            most.ingredient(),
-            particle,
-            dose,
-            Particles.in(meal.kg(), dose, particle.mass())));
+    return true;
+  }
+
+  private static boolean isOf(Row row, Ingredient one) {
+    return row.ingredient().name().equals(one.name());
+  }
+
+  private static double kg(List<Row> rows, Ingredient one) {
+    double kg = 0;
+    for (Row row : rows) {
+      kg += isOf(row, one) ? row.kg() : 0;
+    }
+    return kg;
+  }
+
+  /** The row that brings most of an ingredient. */
+  private static Row most(List<Row> rows, Ingredient one) {
+    return rows.stream()
+        .filter(row -> isOf(row, one))
+        .max(Comparator.comparingDouble(Row::kg))
+        .orElseThrow();
   }
 
   private static Map<Integer, List<Grains>> byLine(List<Grains> uneven) {

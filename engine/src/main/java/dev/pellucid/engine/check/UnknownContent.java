@@ -79,7 +79,9 @@ final class UnknownContent implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.feed().ifPresent(feed -> look(recipe, feed, out));
+    if (recipe.feed().isPresent()) {
+      look(recipe, recipe.feed().get(), out);
+    }
   }
 
   private static void look(RuleContext recipe, ComputedFeed feed, Consumer<Finding> out) {
@@ -91,7 +93,9 @@ final class UnknownContent implements Rule {
         byIngredient.computeIfAbsent(name, key -> new ArrayList<>()).add(one);
       }
     }
-    byIngredient.values().forEach(same -> out.accept(finding(recipe, same)));
+    for (List<Unjudged> same : byIngredient.values()) {
+      out.accept(finding(recipe, same));
+    }
   }
 
   private static boolean isMaximum(Limit limit) {

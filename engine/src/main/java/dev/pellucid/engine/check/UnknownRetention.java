@@ -30,7 +30,9 @@ final class UnknownRetention implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.feed().ifPresent(feed -> look(recipe, feed, out));
+    if (recipe.feed().isPresent() && !recipe.feed().get().retentionGaps().isEmpty()) {
+      look(recipe, recipe.feed().get(), out);
+    }
   }
 
   /** One finding for each step and temperature, however many classes it concerns. */

@@ -26,14 +26,15 @@ final class UnknownSpread implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe
-        .feed()
-        .ifPresent(
-            feed ->
-                recipe.limits().stream()
-                    .map(LimitStatus::verdict)
-                    .filter(v -> v.limit().inBatches().isPresent() && v.reading().spreadUnknown())
-                    .forEach(v -> out.accept(finding(feed, v))));
+    if (recipe.feed().isEmpty()) {
+      return;
+    }
+    for (LimitStatus status : recipe.limits()) {
+      Verdict verdict = status.verdict();
+      if (status.limit().inBatches().isPresent() && verdict.reading().spreadUnknown()) {
+        out.accept(finding(recipe.feed().get(), verdict));
+      }
+    }
   }
 
   private static Finding finding(ComputedFeed feed, Verdict verdict) {

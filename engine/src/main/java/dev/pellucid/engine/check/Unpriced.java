@@ -9,7 +9,6 @@ import dev.pellucid.measure.Kind;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * An ingredient without a price on the day: the cost is told too low. A note; where the recipe has
@@ -26,19 +25,26 @@ final class Unpriced implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    Optional<Limit> limit =
-        recipe.recipe().limits().stream()
-            .filter(one -> one.subject().figure() == Kind.PRICE)
-            .findFirst();
-    recipe
-        .feed()
-        .filter(feed -> recipe.tables().pricesWhole())
-        .filter(feed -> limit.isPresent() || !recipe.tables().prices().isEmpty())
-        .ifPresent(feed -> look(feed, limit, out));
+    if (recipe.feed().isEmpty()
+        || recipe.feed().get().unpriced().isEmpty()
+        || !recipe.tables().pricesWhole()) {
+      return;
+    }
+    Optional<Limit> limit = limitOfCost(recipe.recipe().limits());
+    if (limit.isPresent() || !recipe.tables().prices().isEmpty()) {
+      for (String name : recipe.feed().get().unpriced()) {
+        out.accept(finding(recipe.feed().get(), name, limit));
+      }
+    }
   }
 
-  private static void look(ComputedFeed feed, Optional<Limit> limit, Consumer<Finding> out) {
-    feed.unpriced().forEach(name -> out.accept(finding(feed, name, limit)));
+  private static Optional<Limit> limitOfCost(List<Limit> limits) {
+    for (Limit limit : limits) {
+      if (limit.subject().figure() == Kind.PRICE) {
+        return Optional.of(limit);
+      }
+    }
+    return Optional.empty();
   }
 
   private static Finding finding(ComputedFeed feed, String name, Optional<Limit> limit) {

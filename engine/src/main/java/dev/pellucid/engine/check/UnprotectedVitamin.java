@@ -30,17 +30,28 @@ final class UnprotectedVitamin implements Rule {
     }
     Map<String, Retention> classes = recipe.tables().practice().retention();
     for (Line line : recipe.recipe().lines()) {
-      if (line.place() == Line.Place.MIX) {
-        Carried.by(line).stream()
-            .filter(one -> isUnprotected(one, classes))
-            .forEach(one -> out.accept(finding(line, one, heat.get())));
+      if (line.place() == Line.Place.COAT) {
+        continue;
+      }
+      for (Ingredient one : line.material().ingredients()) {
+        if (isUnprotected(one, classes)) {
+          out.accept(finding(line, one, heat.get()));
+        }
       }
     }
   }
 
   private static boolean isUnprotected(Ingredient one, Map<String, Retention> classes) {
-    return one.stability().values().stream()
-        .anyMatch(name -> classes.containsKey(name) && classes.get(name).unprotected());
+    if (one.stability().isEmpty()) {
+      return false;
+    }
+    for (String name : one.stability().values()) {
+      Retention retention = classes.get(name);
+      if (retention != null && retention.unprotected()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Finding finding(Line line, Ingredient one, Setting heat) {

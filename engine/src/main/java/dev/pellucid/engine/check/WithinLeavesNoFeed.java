@@ -39,34 +39,51 @@ final class WithinLeavesNoFeed implements Rule {
   }
 
   static boolean floorsTooHigh(List<Line> lines) {
-    return sum(lines, WithinLeavesNoFeed::floor) > WHOLE + CLOSE;
+    return floors(lines) > WHOLE + CLOSE;
   }
 
   static boolean ceilingsTooLow(List<Line> lines) {
-    return sum(lines, WithinLeavesNoFeed::ceiling) < WHOLE - CLOSE;
+    return ceilings(lines) < WHOLE - CLOSE;
   }
 
-  private static double sum(List<Line> lines, ToDoubleFunction<Line> end) {
-    return lines.stream().mapToDouble(end).sum() + onTopOfDesign(lines);
+  private static double floors(List<Line> lines) {
+    double sum = onTopOfDesign(lines);
+    for (Line line : lines) {
+      sum += floor(line);
+    }
+    return sum;
+  }
+
+  private static double ceilings(List<Line> lines) {
+    double sum = onTopOfDesign(lines);
+    for (Line line : lines) {
+      sum += ceiling(line);
+    }
+    return sum;
   }
 
   /** Overage for stability, where no {@code rest} makes room for it and the total holds it. */
   private static double onTopOfDesign(List<Line> lines) {
-    return lines.stream().anyMatch(Line::rest)
-        ? 0
-        : lines.stream().mapToDouble(l -> l.share().minus(l.designed()).kgPer100()).sum();
+    double sum = 0;
+    for (Line line : lines) {
+      if (line.rest()) {
+        return 0;
+      }
+      sum += line.share().kgPer100() - line.designed().kgPer100();
+    }
+    return sum;
   }
 
   private static double floor(Line line) {
-    return line.within()
-        .map(range -> range.lowBase() * 100)
-        .orElse(line.rest() ? 0 : line.designed().kgPer100());
+    return line.within().isPresent()
+        ? line.within().get().low() * 100
+        : line.rest() ? 0 : line.designed().kgPer100();
   }
 
   private static double ceiling(Line line) {
-    return line.within()
-        .map(range -> range.highBase() * 100)
-        .orElse(line.rest() ? WHOLE : line.designed().kgPer100());
+    return line.within().isPresent()
+        ? line.within().get().high() * 100
+        : line.rest() ? WHOLE : line.designed().kgPer100();
   }
 
   private static Finding finding(List<Line> lines, boolean floors) {
@@ -76,11 +93,12 @@ final class WithinLeavesNoFeed implements Rule {
             .filter(line -> line.within().isPresent())
             .sorted(Comparator.comparingDouble(end).reversed())
             .toList();
-    Figures.Pair figures = Figures.apart(sum(lines, end), WHOLE, 1);
+    double sum = floors ? floors(lines) : ceilings(lines);
+    Figures.Pair figures = Figures.apart(sum, WHOLE, 1);
     Finding finding =
         Finding.error(
                 CODE,
-                free.get(0).within().map(Range::span).orElseThrow(),
+                free.get(0).within().orElseThrow().written().span(),
                 "the lines add up to "
                     + (floors ? "at least " : "at most ")
                     + figures.value()
@@ -94,7 +112,7 @@ final class WithinLeavesNoFeed implements Rule {
                         .collect(Collectors.joining(", "))
                     + (free.size() > NAMED ? " and so on" : "")
                     + "; lines without within stay at their share");
-    String off = Figures.plain(Math.abs(sum(lines, end) - WHOLE));
+    String off = Figures.plain(Math.abs(sum - WHOLE));
     return finding
         .helping(
             floors
@@ -104,7 +122,7 @@ final class WithinLeavesNoFeed implements Rule {
   }
 
   private static String told(Line line, boolean floors) {
-    Optional<Range> range = line.within();
+    Optional<Range> range = line.within().map(Line.Within::written);
     return (floors ? "from " : "up to ")
         + range.map(r -> floors ? r.low().text() : r.high().text()).orElse("")
         + " "

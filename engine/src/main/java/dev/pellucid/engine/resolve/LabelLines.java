@@ -55,7 +55,7 @@ final class LabelLines {
   }
 
   private void claim(Nutrient nutrient, Manner manner, LabelLine line, Bound.Limit figure) {
-    Subject subject = new Subject.Nutrients(List.of(nutrient), nutrient.name());
+    Subject subject = limits.alone(nutrient);
     figure
         .measured()
         .filter(amount -> limits.fits(subject, amount))

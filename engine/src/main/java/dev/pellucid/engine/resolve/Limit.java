@@ -68,11 +68,11 @@ public record Limit(
 
   /** The bound in force: the waiver's while there is one. */
   public double inForce() {
-    return waiver.map(Waiver::bound).orElse(bound);
+    return waiver.isPresent() ? waiver.get().bound() : bound;
   }
 
   /** The bound in force, as it was written. */
   public Bound.Limit writtenInForce() {
-    return waiver.map(Waiver::written).orElse(written);
+    return waiver.isPresent() ? waiver.get().written() : written;
   }
 }

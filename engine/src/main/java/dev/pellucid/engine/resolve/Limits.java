@@ -32,6 +32,9 @@ final class Limits {
   static final Code IN_BATCHES = new Code("part-of-batches");
   static final Code UNKNOWN_SOURCE = new Code("unknown-source");
 
+  private static final Basis AS_FED = new Basis.AsFed();
+  private static final Basis DRY_MATTER = new Basis.DryMatter();
+
   private final Lookup lookup;
   private final FeedTables tables;
   private final List<Finding> findings;
@@ -42,31 +45,39 @@ final class Limits {
     this.findings = findings;
   }
 
-  /** One limit for each bound of the line. */
-  List<Limit> of(LimitLine line, Limit.Kind kind, String owner, Optional<Source> ownSource) {
+  /**
+   * One limit for each bound of the line.
+   *
+   * @param found takes them
+   */
+  void add(
+      LimitLine line,
+      Limit.Kind kind,
+      String owner,
+      Optional<Source> ownSource,
+      List<Limit> found) {
     Optional<Subject> subject = subject(line.left());
     if (subject.isEmpty()) {
-      return List.of();
+      return;
     }
     Optional<Source> source = line.source().isPresent() ? source(line.source().get()) : ownSource;
     OptionalDouble inBatches = inBatches(line);
-    List<Limit> limits = new ArrayList<>();
+    Basis basis = basis(line.basis());
     for (Bound bound : line.bounds()) {
       OptionalDouble base = base(subject.get(), bound);
       if (base.isPresent()) {
-        limits.add(
+        found.add(
             new Limit(
                 subject.get(),
                 bound.side(),
                 base.getAsDouble(),
                 bound.limit(),
-                basis(line.basis()),
+                basis,
                 inBatches,
                 new Limit.Origin(kind, owner, source, line.left().span().through(bound.span())),
                 Optional.empty()));
       }
     }
-    return limits;
   }
 
   /** Below half the batches a limit would be loosened, and in all of them none can be kept. */
@@ -107,13 +118,18 @@ final class Limits {
   }
 
   static Basis basis(Optional<dev.pellucid.syntax.Basis> written) {
-    return written.map(Limits::basis).orElse(new Basis.AsFed());
+    return written.isEmpty() ? AS_FED : basis(written.get());
   }
 
   private static Basis basis(dev.pellucid.syntax.Basis written) {
     return written.byKind(
-        dry -> new Basis.DryMatter(),
+        dry -> DRY_MATTER,
         at -> new Basis.AtMoisture(at.moisture().base(), at.moisture().asWritten()));
+  }
+
+  /** One nutrient by itself. */
+  Subject.Nutrients alone(Nutrient nutrient) {
+    return lookup.alone(nutrient);
   }
 
   Optional<Subject> subject(Left left) {
@@ -129,13 +145,20 @@ final class Limits {
     Optional<Subject.Nutrients> under = nutrients(ratio.under());
     return over.isEmpty() || under.isEmpty()
         ? Optional.empty()
-        : ratio(ratio, over.get(), under.get());
+        : ratio(ratio.span(), over.get(), under.get());
   }
 
   private Optional<Subject.Nutrients> nutrients(Left.Nutrients sum) {
+    if (sum.names().size() == 1) {
+      Optional<Nutrient> one = nutrient(sum.names().get(0));
+      return one.isEmpty() ? Optional.empty() : Optional.of(lookup.alone(one.get()));
+    }
     List<Nutrient> found = new ArrayList<>();
     for (Word name : sum.names()) {
-      nutrient(name).ifPresent(found::add);
+      Optional<Nutrient> one = nutrient(name);
+      if (one.isPresent()) {
+        found.add(one.get());
+      }
     }
     if (found.size() < sum.names().size()) {
       return Optional.empty();
@@ -159,24 +182,22 @@ final class Limits {
         return Optional.empty();
       }
     }
-    return Optional.of(new Subject.Nutrients(found, sum.text()));
+    return Optional.of(Subject.Nutrients.sum(found));
   }
 
-  private Optional<Subject> ratio(
-      Left.Ratio written, Subject.Nutrients over, Subject.Nutrients under) {
-    Kind above = over.nutrients().get(0).unit().kind();
-    Kind below = under.nutrients().get(0).unit().kind();
+  private Optional<Subject> ratio(Span written, Subject.Nutrients over, Subject.Nutrients under) {
+    Kind above = over.figure();
+    Kind below = under.figure();
     if (above == below) {
-      return Optional.of(new Subject.Ratio(over, under, Subject.RatioKind.PLAIN, written.text()));
+      return Optional.of(Subject.Ratio.of(over, under, Subject.RatioKind.PLAIN));
     }
     if (above == Kind.SHARE && below == Kind.ENERGY) {
-      return Optional.of(
-          new Subject.Ratio(over, under, Subject.RatioKind.PER_ENERGY, written.text()));
+      return Optional.of(Subject.Ratio.of(over, under, Subject.RatioKind.PER_ENERGY));
     }
     findings.add(
         Finding.error(
                 OTHER_KIND,
-                written.span(),
+                written,
                 over.text()
                     + " is "
                     + above.phrase()

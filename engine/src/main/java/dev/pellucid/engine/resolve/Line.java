@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param kgPerWeighing handling overage that does not grow with the batch: as much each time the
  *     line is weighed out
  * @param rest whether the line is the {@code rest}
+ * @param within the freedom of its share, where it tells one
  * @param name where the subject stands
  * @param figure where the share stands
  */
@@ -30,7 +31,7 @@ public record Line(
     Share onTop,
     double kgPerWeighing,
     boolean rest,
-    Optional<Range> within,
+    Optional<Within> within,
     Span name,
     Span figure) {
 
@@ -62,6 +63,22 @@ public record Line(
   /** Whether anything is weighed on top. */
   public boolean hasOnTop() {
     return onTop.isPositive() || kgPerWeighing > 0;
+  }
+
+  /**
+   * The freedom that a line leaves for its share: {@code within 2 to 4 %}.
+   *
+   * @param low a part of one
+   * @param high a part of one
+   */
+  public record Within(double low, double high, Range written) {
+    static Optional<Within> of(Optional<Range> written) {
+      if (written.isEmpty()) {
+        return Optional.empty();
+      }
+      Range range = written.get();
+      return Optional.of(new Within(range.lowBase(), range.highBase(), range));
+    }
   }
 
   /** Where the line goes in. */

@@ -31,11 +31,17 @@ final class Lines {
   private final boolean ofFeed;
   private final List<Finding> findings;
   private final List<ShareLine> written = new ArrayList<>();
+  private final List<ShareLine> rests = new ArrayList<>();
   private final List<Drawn> drawn = new ArrayList<>();
+  private BigDecimal sum = BigDecimal.ZERO;
   private boolean read = true;
 
   /** A line as drawn up, before overage; the share is absent on the rest. */
-  record Drawn(ShareLine written, Place place, Material material, Optional<Share> share) {}
+  record Drawn(ShareLine written, Place place, Material material, Optional<Share> share) {
+    boolean isRest() {
+      return share.isEmpty();
+    }
+  }
 
   /**
    * @param ofFeed whether they are of a feed, which may take rework; else of a premix
@@ -53,7 +59,7 @@ final class Lines {
 
   void take(Section<ShareLine> section, Place place) {
     read &= section.whole();
-    Map<String, Span> seen = new HashMap<>();
+    Map<String, Span> seen = new HashMap<>(2 * section.lines().size());
     for (ShareLine line : section.lines()) {
       Span first = seen.putIfAbsent(line.subject().text(), line.subject().span());
       if (first != null) {
@@ -63,8 +69,16 @@ final class Lines {
                 .helping("put both shares on one line"));
       }
       written.add(line);
-      material(line, place)
-          .ifPresent(material -> drawn.add(new Drawn(line, place, material, share(line))));
+      Optional<Share> share = share(line);
+      if (share.isPresent()) {
+        sum = sum.add(share.get().percent());
+      } else {
+        rests.add(line);
+      }
+      Optional<Material> material = material(line, place);
+      if (material.isPresent()) {
+        drawn.add(new Drawn(line, place, material.get(), share));
+      }
     }
   }
 
@@ -105,21 +119,15 @@ final class Lines {
     return new Share(amount.figure().movePointLeft(places));
   }
 
-  /** The drawn lines, all with a share, or empty where the total cannot stand. */
-  Optional<List<Drawn>> closed(Span heading, Share stabilityExtra) {
-    if (!addUp(heading, stabilityExtra)) {
-      return Optional.empty();
-    }
-    Share left = Share.WHOLE.minus(sum());
-    return Optional.of(
-        drawn.stream()
-            .map(
-                line ->
-                    line.share().isPresent()
-                        ? line
-                        : new Drawn(
-                            line.written(), line.place(), line.material(), Optional.of(left)))
-            .toList());
+  /**
+   * What the rest takes; where there is none, of no meaning. Empty where the total cannot stand.
+   */
+  Optional<Share> left(Span heading, Share stabilityExtra) {
+    return addUp(heading, stabilityExtra) ? Optional.of(left()) : Optional.empty();
+  }
+
+  private Share left() {
+    return Share.WHOLE.minus(new Share(sum));
   }
 
   /**
@@ -130,17 +138,11 @@ final class Lines {
     if (!read || !oneRestAtMost()) {
       return false;
     }
-    List<ShareLine> rests = rests();
     return rests.isEmpty() ? isWhole(heading, stabilityExtra) : leavesRoom(rests.get(0));
-  }
-
-  private List<ShareLine> rests() {
-    return written.stream().filter(line -> share(line).isEmpty()).toList();
   }
 
   /** Says so where more than one line is to take what the others leave. */
   boolean oneRestAtMost() {
-    List<ShareLine> rests = rests();
     if (rests.size() > 1) {
       findings.add(
           Finding.error(
@@ -153,16 +155,8 @@ final class Lines {
     return rests.size() < 2;
   }
 
-  private Share sum() {
-    BigDecimal sum = BigDecimal.ZERO;
-    for (ShareLine line : written) {
-      sum = sum.add(share(line).map(Share::percent).orElse(BigDecimal.ZERO));
-    }
-    return new Share(sum);
-  }
-
   private boolean isWhole(Span heading, Share stabilityExtra) {
-    Share total = sum().plus(stabilityExtra);
+    Share total = new Share(sum).plus(stabilityExtra);
     if (total.compareTo(Share.WHOLE) == 0) {
       return true;
     }
@@ -179,8 +173,7 @@ final class Lines {
   }
 
   private boolean leavesRoom(ShareLine rest) {
-    Share sum = sum();
-    Share left = Share.WHOLE.minus(sum);
+    Share left = left();
     if (left.isNegative()) {
       ShareLine largest = largest();
       findings.add(
@@ -188,7 +181,7 @@ final class Lines {
                   NO_ROOM,
                   largest.share().span(),
                   "the lines add up to "
-                      + sum
+                      + new Share(sum)
                       + " without "
                       + rest.subject()
                       + ", so nothing is left for its rest")
@@ -215,9 +208,5 @@ final class Lines {
 
   List<Drawn> drawn() {
     return drawn;
-  }
-
-  static boolean isRest(Drawn line) {
-    return share(line.written()).isEmpty();
   }
 }

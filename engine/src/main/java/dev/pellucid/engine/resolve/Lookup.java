@@ -2,12 +2,13 @@ package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
-import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.text.Span;
-import java.util.HashMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 
 /**
@@ -16,34 +17,37 @@ import java.util.SortedSet;
  * One for each file that is resolved, in one thread.
  */
 public final class Lookup {
-  private final Scope scope;
-  private final Map<Ref, Optional<?>> seen = new HashMap<>();
+  /** About so many notes a recipe makes, those that every file makes not counted. */
+  private static final int NOTES = 72;
 
-  /** What was looked up through it so far. */
-  Reads reads() {
-    return new Reads(seen);
-  }
+  private final Scope scope;
+  private final Reads.Notes notes;
+
+  /** Kinds that stand for a whole folder and are noted, so that none stands there twice. */
+  private final Set<Ref.Kind> whole = EnumSet.noneOf(Ref.Kind.class);
 
   /**
    * @param scope all that can be looked up
    */
   Lookup(Scope scope) {
     this.scope = scope;
-    for (Ref.Kind each :
-        List.of(
-            Ref.Kind.FRAME, Ref.Kind.PRACTICE, Ref.Kind.PLANT, Ref.Kind.LABEL, Ref.Kind.PRICES)) {
-      Ref all = Ref.only(each);
-      seen.put(all, scope.find(all));
-    }
+    this.notes = new Reads.Notes(scope.ofEach(), NOTES);
+  }
+
+  /** What was looked up through it so far. */
+  Reads reads() {
+    return notes.reads();
   }
 
   private <T> Optional<T> noted(Ref.Kind kind, String name, Optional<T> found) {
-    seen.put(new Ref(kind, name), found);
+    notes.add(new Ref(kind, name), found);
     return found;
   }
 
   private <T> T noted(Ref.Kind kind, T found) {
-    seen.put(Ref.only(kind), Optional.of(found));
+    if (whole.add(kind)) {
+      notes.addFound(Ref.only(kind), found);
+    }
     return found;
   }
 
@@ -52,8 +56,24 @@ public final class Lookup {
     return scope.tables();
   }
 
+  /** One nutrient of the frame by itself, as something that a limit is about. */
+  Subject.Nutrients alone(Nutrient nutrient) {
+    return scope.alone(nutrient);
+  }
+
   Days days() {
     return scope.days();
+  }
+
+  /** The ingredient of a line with its price, where it is there and could be read whole. */
+  Optional<Material> stocked(String name) {
+    Scope.Stocked one = scope.stocked().get(name);
+    if (one == null) {
+      return Optional.empty();
+    }
+    notes.addFound(one.ingredient(), one.line().ingredient());
+    notes.add(one.price(), one.line().price());
+    return Optional.of(one.line());
   }
 
   Optional<Ingredient> ingredient(String name) {
@@ -65,11 +85,6 @@ public final class Lookup {
     return noted(Ref.Kind.FORMER_NAME, name, scope.formerly(name));
   }
 
-  /** The price of an ingredient on the day of the run. */
-  Optional<Price> price(String ingredient) {
-    return noted(Ref.Kind.PRICE, ingredient, scope.price(ingredient));
-  }
-
   /** A premix that could be made. */
   Optional<ResolvedPremix> premix(String code) {
     noted(Ref.Kind.PREMIX, code, scope.find(new Ref(Ref.Kind.PREMIX, code)));
@@ -79,7 +94,7 @@ public final class Lookup {
   /** Whether a premix is there whose own file says why it cannot be used. */
   boolean isBrokenPremix(String code) {
     noted(Ref.Kind.PREMIX, code, scope.find(new Ref(Ref.Kind.PREMIX, code)));
-    return scope.brokenPremixes().containsKey(code);
+    return scope.isBrokenPremix(code);
   }
 
   Optional<Profile> profile(String name) {
@@ -96,9 +111,14 @@ public final class Lookup {
     return noted(Ref.Kind.LAW, scope.law());
   }
 
+  /** What some profiles ask together; each was looked up already. */
+  MergedLimits limitsOf(List<Profile> profiles) {
+    return scope.limitsOf(profiles);
+  }
+
   /** Whether this can stand as the subject of a line. */
   boolean isMaterial(String name) {
-    return ingredient(name).isPresent() || premix(name).isPresent() || isBrokenPremix(name);
+    return ingredient(name).isPresent() || premix(name).isPresent() || scope.isBrokenPremix(name);
   }
 
   /** All that can stand as the subject of a line. */

@@ -29,41 +29,38 @@ public sealed interface Material {
 
   /** The ingredient, where it is one. */
   default Optional<Single> single() {
-    return byKind(Optional::of, premixed -> Optional.empty(), reworked -> Optional.empty());
+    return Optional.empty();
   }
 
   /** The premix, where it is one. */
   default Optional<ResolvedPremix> premixed() {
-    return byKind(
-        single -> Optional.empty(),
-        premixed -> Optional.of(premixed.premix()),
-        reworked -> Optional.empty());
+    return Optional.empty();
   }
 
   /** The finished feed, where it is such. */
   default Optional<Reworked> reworked() {
-    return byKind(single -> Optional.empty(), premixed -> Optional.empty(), Optional::of);
+    return Optional.empty();
   }
 
   /** What it is made of here; none for an ingredient. */
-  default List<ResolvedPremix.Part> parts() {
-    return opened(single -> List.of(), ResolvedPremix::parts);
-  }
+  List<ResolvedPremix.Part> parts();
+
+  /** The ingredients that it brings, premixes opened. They are known even without figures. */
+  List<Ingredient> ingredients();
 
   /** Whether it is what people mean by this name, its own or a former one. */
   default boolean isCalled(String name) {
-    return name().equals(name)
-        || single().filter(one -> one.ingredient().formerly().contains(name)).isPresent();
+    return name().equals(name);
   }
 
   /** Whether it is of this group; what is made here is of none. */
   default boolean isIn(String group) {
-    return single().filter(one -> one.ingredient().groups().contains(group)).isPresent();
+    return false;
   }
 
   /** Whether it is poured and not shovelled; what is made here never is. */
   default boolean isLiquid() {
-    return opened(single -> single.ingredient().form().isLiquid(), parts -> false);
+    return false;
   }
 
   /**
@@ -80,6 +77,36 @@ public sealed interface Material {
     @Override
     public String title() {
       return ingredient.title();
+    }
+
+    @Override
+    public Optional<Single> single() {
+      return Optional.of(this);
+    }
+
+    @Override
+    public List<ResolvedPremix.Part> parts() {
+      return List.of();
+    }
+
+    @Override
+    public List<Ingredient> ingredients() {
+      return List.of(ingredient);
+    }
+
+    @Override
+    public boolean isCalled(String name) {
+      return name().equals(name) || ingredient.formerly().contains(name);
+    }
+
+    @Override
+    public boolean isIn(String group) {
+      return ingredient.groups().contains(group);
+    }
+
+    @Override
+    public boolean isLiquid() {
+      return ingredient.form().isLiquid();
     }
 
     @Override
@@ -111,6 +138,21 @@ public sealed interface Material {
     }
 
     @Override
+    public Optional<Reworked> reworked() {
+      return Optional.of(this);
+    }
+
+    @Override
+    public List<ResolvedPremix.Part> parts() {
+      return premix.parts();
+    }
+
+    @Override
+    public List<Ingredient> ingredients() {
+      return premix.ingredients();
+    }
+
+    @Override
     public <R> R byKind(
         Function<Single, R> single,
         Function<Premixed, R> premixed,
@@ -129,6 +171,21 @@ public sealed interface Material {
     @Override
     public String title() {
       return premix.title();
+    }
+
+    @Override
+    public Optional<ResolvedPremix> premixed() {
+      return Optional.of(premix);
+    }
+
+    @Override
+    public List<ResolvedPremix.Part> parts() {
+      return premix.parts();
+    }
+
+    @Override
+    public List<Ingredient> ingredients() {
+      return premix.ingredients();
     }
 
     @Override

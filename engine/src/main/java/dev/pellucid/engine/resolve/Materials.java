@@ -26,9 +26,14 @@ final class Materials {
 
   /** The material; empty after a finding, or where a finding elsewhere has said why. */
   Optional<Material> named(Word name) {
-    Optional<Ingredient> ingredient = lookup.ingredient(name.text());
-    if (ingredient.isPresent()) {
-      return single(ingredient.get());
+    Optional<Material> stocked = lookup.stocked(name.text());
+    return stocked.isPresent() ? stocked : notStocked(name);
+  }
+
+  /** What is no ingredient, or one that could not be read whole: its own file says why. */
+  private Optional<Material> notStocked(Word name) {
+    if (lookup.ingredient(name.text()).isPresent()) {
+      return Optional.empty();
     }
     Optional<ResolvedPremix> premix = lookup.premix(name.text());
     if (premix.isPresent()) {
@@ -37,7 +42,7 @@ final class Materials {
     Optional<Ingredient> renamed = lookup.formerly(name.text()).flatMap(lookup::ingredient);
     if (renamed.isPresent()) {
       findings.add(renamed(name, renamed.get().name()));
-      return single(renamed.get());
+      return lookup.stocked(renamed.get().name());
     }
     if (!lookup.isBrokenPremix(name.text())) {
       findings.add(missing(name));
@@ -67,12 +72,6 @@ final class Materials {
     return Finding.note(RENAMED, name.span(), name + " is now called " + now)
         .helping("write " + now)
         .mending(name.span(), now);
-  }
-
-  private Optional<Material> single(Ingredient ingredient) {
-    return ingredient.whole()
-        ? Optional.of(new Material.Single(ingredient, lookup.price(ingredient.name())))
-        : Optional.empty();
   }
 
   private Finding missing(Word name) {

@@ -4,13 +4,17 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Map;
 
 /**
- * The limits of a recipe and of all it meets, each demand once: of two that ask the same of the
- * same side on the same basis with the same confidence, the tighter. A recipe that asks less than
- * its profile, and two sides that leave no room, are findings; the latter cannot be judged.
+ * The limits of all that a recipe meets, each demand once: of two that ask the same of the same
+ * side on the same basis with the same confidence, the tighter. They are the same for all recipes
+ * that meet the same profiles, and each lays its own over them.
+ *
+ * <p>A recipe that asks less than its profile, and two sides that leave no room, are findings; the
+ * latter cannot be judged.
  */
 final class MergedLimits {
   static final Code LOOSER = new Code("looser-than-profile");
@@ -19,14 +23,40 @@ final class MergedLimits {
   /** Far below any digit that can be written, far above what a change of unit rounds off. */
   private static final double SAME = 1e-12;
 
-  private MergedLimits() {}
+  private final List<Limit> merged = new ArrayList<>();
+  private final Map<String, List<Integer>> places = new HashMap<>();
+  private final List<Limit> law = new ArrayList<>();
+  private final boolean contradict;
+
+  /**
+   * @param profiles in the order in which the recipe meets them
+   */
+  MergedLimits(List<Profile> profiles) {
+    for (Profile profile : profiles) {
+      for (Limit limit : profile.limits()) {
+        int same = place(limit);
+        if (same < 0) {
+          places
+              .computeIfAbsent(limit.subject().text(), text -> new ArrayList<>())
+              .add(merged.size());
+          merged.add(limit);
+        } else if (tighter(limit, merged.get(same))) {
+          merged.set(same, limit);
+        }
+        if (limit.origin().kind() == Limit.Kind.LAW) {
+          law.add(limit);
+        }
+      }
+    }
+    this.contradict = !contradictions(merged, new ArrayList<>()).isEmpty();
+  }
 
   /** The limits of one file, each once; of two that ask the same the first, with a finding. */
   static List<Limit> once(List<Limit> ofOneFile, List<Finding> findings) {
     List<Limit> first = new ArrayList<>();
     for (Limit limit : ofOneFile) {
-      OptionalInt same = sameDemand(first, limit);
-      if (same.isEmpty()) {
+      int same = sameDemand(first, limit);
+      if (same < 0) {
         first.add(limit);
       } else {
         findings.add(
@@ -34,41 +64,77 @@ final class MergedLimits {
                     Lines.TWICE,
                     limit.origin().span(),
                     limit.demand().about() + " stands here twice")
-                .seeing("first written", first.get(same.getAsInt()).origin().span())
+                .seeing("first written", first.get(same).origin().span())
                 .helping("keep the one that is meant"));
       }
     }
     return first;
   }
 
-  static List<Limit> of(List<Limit> all, List<Finding> findings) {
-    List<Limit> merged = new ArrayList<>();
-    for (Limit limit : all) {
-      OptionalInt same = sameDemand(merged, limit);
-      if (same.isEmpty()) {
-        merged.add(limit);
-      } else if (tighter(limit, merged.get(same.getAsInt()))) {
-        merged.set(same.getAsInt(), limit);
+  /**
+   * The same with the limits of a recipe.
+   *
+   * @param own each once
+   */
+  List<Limit> with(List<Limit> own, List<Finding> findings) {
+    List<Limit> all = new ArrayList<>(merged);
+    boolean contradicted = contradict;
+    for (Limit limit : own) {
+      int same = place(limit);
+      if (same < 0) {
+        all.add(limit);
+      } else if (tighter(limit, merged.get(same))) {
+        all.set(same, limit);
       } else {
-        reportLooser(limit, merged.get(same.getAsInt()), findings);
+        reportLooser(limit, merged.get(same), findings);
+      }
+      contradicted |= isContradicted(limit, own);
+    }
+    if (contradicted) {
+      all.removeAll(contradictions(all, findings));
+    }
+    return all;
+  }
+
+  /** Whether a limit of a recipe may leave no room with another, of its profiles or its own. */
+  private boolean isContradicted(Limit limit, List<Limit> own) {
+    for (int place : places.getOrDefault(limit.subject().text(), List.of())) {
+      if (leaveNoRoom(limit, merged.get(place))) {
+        return true;
       }
     }
-    merged.removeAll(contradictions(merged, findings));
-    return merged;
+    for (Limit other : own) {
+      if (leaveNoRoom(limit, other)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
-   * The limits with each of the law again that a waived limit, tighter before, has stood in for.
+   * The limits of a recipe with each of the law again that a waived limit, tighter before, has
+   * stood in for.
    */
-  static List<Limit> withLawInForce(List<Limit> waived, List<Limit> all) {
+  List<Limit> withLawInForce(List<Limit> waived) {
     List<Limit> inForce = new ArrayList<>(waived);
-    for (Limit law : all) {
-      if (law.origin().kind() == Limit.Kind.LAW
-          && waived.stream().noneMatch(limit -> standsFor(limit, law))) {
-        inForce.add(law);
+    for (Limit one : law) {
+      // What asks the same stands where it stood here, as long as none before it was taken out.
+      int place = place(one);
+      boolean there = place < waived.size() && asksTheSame(waived.get(place), one);
+      if (there ? !standsFor(waived.get(place), one) : !hasOneFor(one, waived)) {
+        inForce.add(one);
       }
     }
     return inForce;
+  }
+
+  private static boolean hasOneFor(Limit law, List<Limit> limits) {
+    for (Limit limit : limits) {
+      if (standsFor(limit, law)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean standsFor(Limit limit, Limit law) {
@@ -78,23 +144,44 @@ final class MergedLimits {
             : limit.inForce() <= law.bound());
   }
 
-  private static OptionalInt sameDemand(List<Limit> limits, Limit limit) {
-    for (int i = 0; i < limits.size(); i++) {
-      if (asksTheSame(limits.get(i), limit)) {
-        return OptionalInt.of(i);
+  /** Where the limit stands here that asks the same; below zero where none does. */
+  private int place(Limit limit) {
+    for (int place : places.getOrDefault(limit.subject().text(), List.of())) {
+      if (asksTheSame(merged.get(place), limit)) {
+        return place;
       }
     }
-    return OptionalInt.empty();
+    return -1;
+  }
+
+  /** Where the limit stands that asks the same; below zero where none does. */
+  private static int sameDemand(List<Limit> limits, Limit limit) {
+    for (int i = 0; i < limits.size(); i++) {
+      if (asksTheSame(limits.get(i), limit)) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   private static boolean asksTheSame(Limit one, Limit other) {
-    return sameSubject(one, other)
-        && one.side() == other.side()
+    return one.side() == other.side()
+        && sameSubject(one, other)
         && one.inBatches().equals(other.inBatches());
   }
 
   private static boolean sameSubject(Limit one, Limit other) {
     return one.subject().text().equals(other.subject().text()) && one.basis().equals(other.basis());
+  }
+
+  /** Whether no figure can be on the right side of both. */
+  private static boolean leaveNoRoom(Limit one, Limit other) {
+    if (one.side() == other.side() || !sameSubject(one, other)) {
+      return false;
+    }
+    return one.side() == Bound.Side.MIN
+        ? above(one.bound(), other.bound())
+        : above(other.bound(), one.bound());
   }
 
   private static boolean tighter(Limit one, Limit other) {
@@ -133,10 +220,9 @@ final class MergedLimits {
   /** Says which limits contradict each other, and gives them: one of the two is always broken. */
   private static List<Limit> contradictions(List<Limit> limits, List<Finding> findings) {
     List<Limit> found = new ArrayList<>();
-    List<Limit> maxima = limits.stream().filter(l -> l.side() == Bound.Side.MAX).toList();
     for (Limit min : limits) {
-      for (Limit max : min.side() == Bound.Side.MIN ? maxima : List.<Limit>of()) {
-        if (sameSubject(min, max) && above(min.bound(), max.bound())) {
+      for (Limit max : min.side() == Bound.Side.MIN ? limits : List.<Limit>of()) {
+        if (max.side() == Bound.Side.MAX && leaveNoRoom(min, max)) {
           found.add(min);
           found.add(max);
           findings.add(

@@ -8,11 +8,9 @@ import dev.pellucid.syntax.OverageLine.Extra.OfLine;
 import dev.pellucid.syntax.OverageLine.Extra.PerWeighing;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * The overage rules of a file. A rule for a name is narrower than one for a group, and that than
@@ -29,13 +27,41 @@ final class Overages {
   private static final String HANDLING = "handling";
   private static final String STABILITY = "stability";
 
-  private final List<OverageLine> rules;
+  private final List<Rule> rules = new ArrayList<>();
   private final Batch batch;
   private final List<Finding> findings;
-  private final Set<OverageLine> used = new HashSet<>();
-  private final Set<OverageLine> doubtful = new HashSet<>();
-  private final Set<OverageLine> ofRest = new HashSet<>();
-  private final Set<OverageLine.Extra> refused = new HashSet<>();
+
+  /** A line of overage, and what has come of it so far. */
+  private static final class Rule {
+    final OverageLine written;
+    final String purpose;
+    final Optional<String> name;
+    final Share below;
+    boolean used;
+    boolean doubtful;
+    boolean ofRest;
+    boolean refused;
+
+    Rule(OverageLine written) {
+      this.written = written;
+      this.purpose = written.purpose().text();
+      this.name =
+          written.target().byKind(named -> Optional.of(named.name().text()), l -> Optional.empty());
+      this.below = written.target().byKind(named -> Share.WHOLE, l -> Lines.exact(l.share()));
+    }
+
+    /** 1 for the name itself, 2 for a group, 3 for lines below a share. */
+    int width(Material material, Share share) {
+      if (name.isEmpty()) {
+        return share.compareTo(below) < 0 ? 3 : NO_MATCH;
+      }
+      return material.isCalled(name.get()) ? 1 : material.isIn(name.get()) ? 2 : NO_MATCH;
+    }
+
+    String target() {
+      return written.target().span().text();
+    }
+  }
 
   /** What a file tells of the size of a batch, for overage per weighing. */
   enum Batch {
@@ -50,52 +76,64 @@ final class Overages {
   }
 
   Overages(List<OverageLine> rules, Batch batch, List<Finding> findings) {
-    this.rules = rules;
     this.batch = batch;
     this.findings = findings;
+    for (OverageLine rule : rules) {
+      this.rules.add(new Rule(rule));
+    }
   }
 
   /** What a line needs more of to last, as a share of everything weighed. */
   Share stability(Material material, Share share) {
-    return narrowest(material, share, STABILITY)
-        .map(rule -> rule.extra())
-        .map(extra -> extra.byKind(ofLine -> of(ofLine, share), this::decaysByTheGram))
-        .orElse(Share.ZERO);
+    Optional<Rule> rule = narrowest(material, share, STABILITY);
+    return rule.isEmpty()
+        ? Share.ZERO
+        : rule.get()
+            .written
+            .extra()
+            .byKind(ofLine -> of(ofLine, share), mass -> decaysByTheGram(rule.get(), mass));
   }
 
   /** The rest has no overage for stability, whatever fits it: it gives way to that of others. */
   void restGivesWay(Material material, Share designed) {
-    rules.stream()
-        .filter(rule -> rule.purpose().text().equals(STABILITY))
-        .filter(rule -> width(rule.target(), material, designed) < NO_MATCH)
-        .forEach(ofRest::add);
+    for (Rule rule : rules) {
+      if (rule.purpose.equals(STABILITY) && rule.width(material, designed) < NO_MATCH) {
+        rule.ofRest = true;
+      }
+    }
   }
 
   /** What a line loses on the way that grows with it, as a share of everything weighed. */
   Share handling(Material material, Share inFeed, Share designed) {
-    return narrowest(material, designed, HANDLING)
-        .map(rule -> rule.extra().byKind(ofLine -> of(ofLine, inFeed), perWeighing -> Share.ZERO))
-        .orElse(Share.ZERO);
+    Optional<Rule> rule = narrowest(material, designed, HANDLING);
+    return rule.isEmpty()
+        ? Share.ZERO
+        : rule.get().written.extra().byKind(ofLine -> of(ofLine, inFeed), mass -> Share.ZERO);
   }
 
   /** What a line loses each time it is weighed out, in kg. */
   double kgPerWeighing(Material material, Share designed) {
-    Optional<PerWeighing> mass =
-        narrowest(material, designed, HANDLING)
-            .flatMap(rule -> rule.extra().byKind(ofLine -> Optional.empty(), Optional::of));
-    if (mass.isPresent() && batch != Batch.TOLD) {
-      reportNoBatch(mass.get());
+    Optional<Rule> rule = narrowest(material, designed, HANDLING);
+    return rule.isEmpty()
+        ? 0.0
+        : rule.get().written.extra().byKind(ofLine -> 0.0, mass -> kg(rule.get(), mass));
+  }
+
+  private double kg(Rule rule, PerWeighing mass) {
+    if (batch != Batch.TOLD) {
+      reportNoBatch(rule, mass);
       return 0;
     }
-    return mass.map(told -> told.mass().base()).orElse(0.0);
+    return mass.mass().base();
   }
 
   private static Share of(OfLine extra, Share share) {
     return Lines.exact(extra.share()).of(share);
   }
 
-  private Share decaysByTheGram(PerWeighing extra) {
-    if (refused.add(extra)) {
+  private Share decaysByTheGram(Rule rule, PerWeighing extra) {
+    if (!rule.refused) {
+      rule.refused = true;
       findings.add(
           Finding.error(
                   STABILITY_BY_MASS,
@@ -106,10 +144,11 @@ final class Overages {
     return Share.ZERO;
   }
 
-  private void reportNoBatch(PerWeighing mass) {
-    if (batch == Batch.UNREADABLE || !refused.add(mass)) {
+  private void reportNoBatch(Rule rule, PerWeighing mass) {
+    if (batch == Batch.UNREADABLE || rule.refused) {
       return;
     }
+    rule.refused = true;
     findings.add(
         batch == Batch.NOT_IN_PREMIX
             ? Finding.error(
@@ -122,81 +161,63 @@ final class Overages {
                 .helping("add the line: batch 60 kg weighed"));
   }
 
-  private Optional<OverageLine> narrowest(Material material, Share share, String purpose) {
-    List<OverageLine> best = new ArrayList<>();
+  private Optional<Rule> narrowest(Material material, Share share, String purpose) {
+    Rule best = null;
+    Rule asNarrow = null;
     int width = NO_MATCH;
-    for (OverageLine rule : rules) {
-      int fits =
-          rule.purpose().text().equals(purpose) ? width(rule.target(), material, share) : NO_MATCH;
+    for (Rule rule : rules) {
+      int fits = rule.purpose.equals(purpose) ? rule.width(material, share) : NO_MATCH;
       if (fits == NO_MATCH) {
         continue;
       }
-      used.add(rule);
-      if (fits < width || (fits == 3 && width == 3 && isLower(rule, best.get(0)))) {
-        best.clear();
-      }
-      if (fits <= width) {
-        best.add(rule);
+      rule.used = true;
+      boolean lower =
+          best != null && fits == 3 && width == 3 && rule.below.compareTo(best.below) < 0;
+      if (best == null || fits < width || lower) {
+        best = rule;
+        asNarrow = null;
         width = fits;
+      } else if (fits == width && asNarrow == null) {
+        asNarrow = rule;
       }
     }
-    if (width == 2 && best.size() > 1) {
-      reportTwoGroups(material, best.get(0), best.get(1));
+    if (best != null && asNarrow != null && width == 2) {
+      reportTwoGroups(material, best, asNarrow);
     }
-    return best.stream().findFirst();
+    return Optional.ofNullable(best);
   }
 
-  private static boolean isLower(OverageLine one, OverageLine other) {
-    return below(one.target()).compareTo(below(other.target())) < 0;
-  }
-
-  /** The share that the lines are below; the whole where the lines are named. */
-  private static Share below(OverageLine.Target target) {
-    return target.byKind(named -> Share.WHOLE, lines -> Lines.exact(lines.share()));
-  }
-
-  private void reportTwoGroups(Material material, OverageLine first, OverageLine second) {
-    boolean sameGroup = first.target().span().text().equals(second.target().span().text());
-    if (!sameGroup && doubtful.add(second)) {
+  private void reportTwoGroups(Material material, Rule first, Rule second) {
+    if (!first.target().equals(second.target()) && !second.doubtful) {
+      second.doubtful = true;
       findings.add(
           Finding.error(
                   TWO_GROUPS,
-                  second.target().span(),
+                  second.written.target().span(),
                   material.name()
                       + " is in "
-                      + first.target().span().text()
+                      + first.target()
                       + " and in "
-                      + second.target().span().text()
+                      + second.target()
                       + ", and both have overage for "
-                      + second.purpose().text())
-              .seeing("the other rule", first.target().span())
+                      + second.purpose)
+              .seeing("the other rule", first.written.target().span())
               .helping("write a line of its own for " + material.name() + ", it goes before both"));
     }
   }
 
-  /** 1 for the name itself, 2 for a group, 3 for lines below a share. */
-  private static int width(OverageLine.Target target, Material material, Share share) {
-    return target.byKind(
-        named -> width(named.name().text(), material),
-        lines -> share.compareTo(Lines.exact(lines.share())) < 0 ? 3 : NO_MATCH);
-  }
-
-  private static int width(String name, Material material) {
-    return material.isCalled(name) ? 1 : material.isIn(name) ? 2 : NO_MATCH;
-  }
-
-  private static Finding fitsNothing(OverageLine rule) {
+  private static Finding fitsNothing(Rule rule) {
     return Finding.error(
             NOTHING,
-            rule.target().span(),
-            "overage for " + rule.target().span().text() + " fits no line of this file")
+            rule.written.target().span(),
+            "overage for " + rule.target() + " fits no line of this file")
         .helping("mend the name, or take the line out");
   }
 
-  private static Finding changesNothing(OverageLine rule) {
+  private static Finding changesNothing(Rule rule) {
     return Finding.error(
             NOTHING,
-            rule.target().span(),
+            rule.written.target().span(),
             "overage for stability changes nothing on the rest: it gives way to that of others")
         .helping("write a share in place of rest, or take the line out");
   }
@@ -204,22 +225,22 @@ final class Overages {
   /** Says which rules fit no line, and which are written twice. */
   void report() {
     Map<String, OverageLine> first = new HashMap<>();
-    for (OverageLine rule : rules) {
-      String target = rule.target().span().text() + " for " + rule.purpose().text();
-      OverageLine before = first.putIfAbsent(target, rule);
+    for (Rule rule : rules) {
+      String target = rule.target() + " for " + rule.purpose;
+      OverageLine before = first.putIfAbsent(target, rule.written);
       if (before != null) {
         findings.add(
             Finding.error(
                     Lines.TWICE,
-                    rule.target().span(),
+                    rule.written.target().span(),
                     "overage for " + target + " stands here twice")
                 .seeing("first written", before.target().span())
                 .helping("keep one of the two lines"));
       }
     }
-    for (OverageLine rule : rules) {
-      if (!used.contains(rule)) {
-        findings.add(ofRest.contains(rule) ? changesNothing(rule) : fitsNothing(rule));
+    for (Rule rule : rules) {
+      if (!rule.used) {
+        findings.add(rule.ofRest ? changesNothing(rule) : fitsNothing(rule));
       }
     }
   }

@@ -202,7 +202,7 @@ final class PremixResolver {
     Share stability = stabilityOfSources;
     Optional<Lines.Drawn> filler = Optional.empty();
     for (Lines.Drawn line : lines.drawn()) {
-      if (line.share().isEmpty()) {
+      if (line.isRest()) {
         filler = Optional.of(line);
         continue;
       }

@@ -9,6 +9,7 @@ import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,13 +55,20 @@ final class ProcessLines {
     if (!together.isEmpty()) {
       passes.add(pass(together));
     }
-    passes.forEach(this::needTemperature);
+    boolean coats = false;
+    for (Pass pass : passes) {
+      needTemperature(pass);
+      coats |= pass.coats();
+    }
     twice(passes);
-    passes.forEach(this::waterOneWay);
+    for (Pass pass : passes) {
+      waterOneWay(pass);
+    }
     List<Finding> order = ProcessOrder.findings(passes);
     findings.addAll(order);
-    coat.filter(heading -> passes.stream().noneMatch(pass -> pass.step() == Step.COAT))
-        .ifPresent(heading -> passes.add(end(passes), new Pass(Step.COAT, List.of(), heading)));
+    if (coat.isPresent() && !coats) {
+      passes.add(end(passes), new Pass(Step.COAT, List.of(), coat.get()));
+    }
     return sound && order.isEmpty() ? Optional.of(new Passes(passes)) : Optional.empty();
   }
 
@@ -91,17 +99,34 @@ final class ProcessLines {
 
   /** The same setting twice: of one pass, or of all passes of a step that happens once. */
   private void twice(List<Pass> passes) {
-    Map<List<Object>, Setting> first = new HashMap<>();
-    for (int i = 0; i < passes.size(); i++) {
-      Step step = passes.get(i).step();
-      int place = step.isDoneOnce() ? -1 : i;
-      for (Setting setting : passes.get(i).settings()) {
-        List<Object> key = List.of(step, place, setting.property(), setting.ingredient());
-        Setting earlier = first.putIfAbsent(key, setting);
-        if (earlier != null) {
-          twice(step, earlier, setting);
+    Map<Step, Told> ofStep = new EnumMap<>(Step.class);
+    for (Pass pass : passes) {
+      Told told = new Told();
+      if (pass.step().isDoneOnce()) {
+        Told before = ofStep.putIfAbsent(pass.step(), told);
+        told = before == null ? told : before;
+      }
+      for (Setting setting : pass.settings()) {
+        Optional<Setting> earlier = told.earlier(setting);
+        if (earlier.isPresent()) {
+          twice(pass.step(), earlier.get(), setting);
         }
       }
+    }
+  }
+
+  /** The settings that are told of one pass, or of one step. */
+  private static final class Told {
+    private final Map<Property, Setting> ofAll = new EnumMap<>(Property.class);
+    private final Map<String, Setting> ofIngredients = new HashMap<>();
+
+    /** The first that tells the same, where one was before this. */
+    Optional<Setting> earlier(Setting setting) {
+      return Optional.ofNullable(
+          setting.ingredient().isEmpty()
+              ? ofAll.putIfAbsent(setting.property(), setting)
+              : ofIngredients.putIfAbsent(
+                  setting.property().word() + " " + setting.ingredient().get(), setting));
     }
   }
 
@@ -125,7 +150,11 @@ final class ProcessLines {
 
   private static Pass pass(List<ProcessLine> lines) {
     Span span = lines.get(0).stepAsWritten().span().through(lines.get(lines.size() - 1).span());
-    return new Pass(lines.get(0).step(), lines.stream().map(ProcessLines::setting).toList(), span);
+    List<Setting> settings = new ArrayList<>(lines.size());
+    for (ProcessLine line : lines) {
+      settings.add(setting(line));
+    }
+    return new Pass(lines.get(0).step(), settings, span);
   }
 
   private void needTemperature(Pass pass) {
@@ -143,16 +172,24 @@ final class ProcessLines {
   }
 
   private static Setting setting(ProcessLine line) {
-    Optional<Setting.Band> accept = line.accept().map(ProcessLines::band);
-    Optional<String> ingredient = line.ingredient().map(word -> word.text());
+    Optional<Setting.Band> accept =
+        line.accept().isPresent() ? Optional.of(band(line.accept().get())) : Optional.empty();
+    Optional<String> ingredient =
+        line.ingredient().isPresent()
+            ? Optional.of(line.ingredient().get().text())
+            : Optional.empty();
     Setting.Band aim =
         line.target()
             .byKind(
-                exactly -> new Setting.Band(exactly.amount().base(), exactly.amount().base()),
+                exactly -> exactly(exactly.amount().base()),
                 between -> band(between.range()),
-                manner -> new Setting.Band(0, 0));
+                manner -> exactly(0));
     String manner = line.target().byKind(exactly -> "", between -> "", word -> word.asWritten());
     return new Setting(line.property(), ingredient, aim.low(), aim.high(), accept, manner, line);
+  }
+
+  private static Setting.Band exactly(double base) {
+    return new Setting.Band(base, base);
   }
 
   private static Setting.Band band(Range range) {

@@ -8,9 +8,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * Whether the order of the steps can be meant. Steps are computed, printed and done in the order in
@@ -53,7 +55,20 @@ final class ProcessOrder {
 
   /** A finding for each step that cannot stand where it stands. */
   static List<Finding> findings(List<Pass> passes) {
-    return new ProcessOrder(passes).told();
+    return canBeMeant(passes) ? List.of() : new ProcessOrder(passes).told();
+  }
+
+  private static boolean canBeMeant(List<Pass> passes) {
+    Set<Step> before = EnumSet.noneOf(Step.class);
+    for (Pass pass : passes) {
+      for (Step earlier : before) {
+        if (cannotPrecede(earlier, pass.step())) {
+          return false;
+        }
+      }
+      before.add(pass.step());
+    }
+    return true;
   }
 
   /** Whether two passes cannot follow each other as they do. */

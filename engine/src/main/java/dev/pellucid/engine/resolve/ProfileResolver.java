@@ -40,7 +40,7 @@ final class ProfileResolver {
     List<Limit> found = new ArrayList<>();
     String name = file.source().stem();
     for (LimitLine line : file.limits().map(section -> section.lines()).orElse(List.of())) {
-      found.addAll(limits.of(line, kind.orElse(Limit.Kind.NEED), name, source));
+      limits.add(line, kind.orElse(Limit.Kind.NEED), name, source, found);
     }
     Span declared =
         file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());

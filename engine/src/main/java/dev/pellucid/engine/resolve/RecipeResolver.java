@@ -11,9 +11,9 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
 import dev.pellucid.syntax.HeadLine;
 import dev.pellucid.syntax.LimitLine;
+import dev.pellucid.syntax.OverageLine;
 import dev.pellucid.syntax.ProcessLine;
 import dev.pellucid.syntax.Range;
-import dev.pellucid.syntax.Section;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
@@ -52,64 +52,68 @@ final class RecipeResolver {
   }
 
   Resolution<ResolvedRecipe> resolve() {
-    file.head().forEach(this::head);
+    head();
     law();
     Optional<Passes> passes = passes();
     List<Limit> all = allLimits();
     Optional<Label> label =
-        file.label().map(section -> new LabelLines(limits, findings).of(section));
+        file.label().isPresent()
+            ? Optional.of(new LabelLines(limits, findings).of(file.label().get()))
+            : Optional.empty();
     Optional<List<Line>> lines = lines();
     Span declared =
-        file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());
+        file.opening().isPresent() ? file.opening().get().name().span() : file.source().beginning();
     boolean known = lookup.frame().nutrients().mendFirst().isEmpty();
     if (all.isEmpty() && known) {
       findings.add(
           Finding.warning(NOTHING_TO_MEET, declared, code + " has no limit to meet")
               .helping("name a profile with meets, or write limits of its own"));
     }
-    String title = file.opening().flatMap(o -> o.title()).map(t -> t.text()).orElse(code);
-    return new Resolution<>(
-        lines
-            .filter(list -> known)
-            .flatMap(
-                list ->
-                    passes.map(
-                        inOrder ->
-                            new ResolvedRecipe(
-                                file.source(),
-                                code,
-                                title,
-                                status,
-                                species,
-                                fish,
-                                habit,
-                                batch,
-                                list,
-                                inOrder,
-                                profiles,
-                                all,
-                                label,
-                                declared))),
-        findings,
-        lookup.reads());
+    if (!known || lines.isEmpty() || passes.isEmpty()) {
+      return new Resolution<>(Optional.empty(), findings, lookup.reads());
+    }
+    ResolvedRecipe recipe =
+        new ResolvedRecipe(
+            file.source(),
+            code,
+            title(),
+            status,
+            species,
+            fish,
+            habit,
+            batch,
+            lines.get(),
+            passes.get(),
+            profiles,
+            all,
+            label,
+            declared);
+    return new Resolution<>(Optional.of(recipe), findings, lookup.reads());
+  }
+
+  private String title() {
+    boolean told = file.opening().isPresent() && file.opening().get().title().isPresent();
+    return told ? file.opening().get().title().get().text() : code;
   }
 
   /** A line that could not be read may be the one that says how hot or how dry. */
   private Optional<Passes> passes() {
-    if (!file.process().map(Section::whole).orElse(true)) {
+    if (file.process().isPresent() && !file.process().get().whole()) {
       return Optional.empty();
     }
-    List<ProcessLine> process = file.process().map(Section::lines).orElse(List.of());
+    List<ProcessLine> process =
+        file.process().isPresent() ? file.process().get().lines() : List.of();
     if (file.coat().isEmpty()) {
-      process.stream()
-          .filter(line -> line.step() == Step.COAT)
-          .findFirst()
-          .ifPresent(line -> findings.add(nothingToCoat(line)));
+      for (ProcessLine line : process) {
+        if (line.step() == Step.COAT) {
+          findings.add(nothingToCoat(line));
+          break;
+        }
+      }
     }
-    return ProcessLines.passes(
-        process,
-        file.coat().filter(coat -> !coat.lines().isEmpty()).map(Section::heading),
-        findings);
+    boolean coats = file.coat().isPresent() && !file.coat().get().lines().isEmpty();
+    Optional<Span> coat = coats ? Optional.of(file.coat().get().heading()) : Optional.empty();
+    return ProcessLines.passes(process, coat, findings);
   }
 
   /** Where the heading of the coat is lost, its oil goes into the mixer. */
@@ -122,20 +126,30 @@ final class RecipeResolver {
   }
 
   private boolean addsForStability() {
-    return file.overage().stream()
-        .flatMap(section -> section.lines().stream())
-        .anyMatch(line -> line.purpose().text().equals("stability"));
+    for (OverageLine line : overages()) {
+      if (line.purpose().text().equals("stability")) {
+        return true;
+      }
+    }
+    return false;
   }
 
-  private void head(HeadLine.OfRecipe line) {
-    line.into(
+  private List<OverageLine> overages() {
+    return file.overage().isPresent() ? file.overage().get().lines() : List.of();
+  }
+
+  private void head() {
+    HeadLine.Recipe head =
         new HeadLine.Recipe(
             told -> status = told.status().text(),
             told -> species(told.species()),
             told -> fish = Optional.of(told.mass()),
             told -> habit = Optional.of(told.habit().text()),
             told -> profile(told.profile()),
-            told -> batch = Optional.of(size(told))));
+            told -> batch = Optional.of(size(told)));
+    for (HeadLine.OfRecipe line : file.head()) {
+      line.into(head);
+    }
   }
 
   private static BatchSize size(HeadLine.Batch told) {
@@ -175,34 +189,56 @@ final class RecipeResolver {
 
   /** What the jurisdiction asks, whatever the recipe says. */
   private void law() {
-    lookup.law().stream()
-        .filter(this::holds)
-        .filter(profile -> profiles.stream().noneMatch(met -> met.profile().equals(profile)))
-        .forEach(profile -> profiles.add(new Met(profile, Optional.empty())));
+    for (Profile profile : lookup.law()) {
+      if (holds(profile) && !meets(profile)) {
+        profiles.add(new Met(profile, Optional.empty()));
+      }
+    }
+  }
+
+  private boolean meets(Profile profile) {
+    for (Met met : profiles) {
+      if (met.profile().equals(profile)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean holds(Profile profile) {
-    return profile.species().isEmpty()
-        || species.isEmpty()
-        || profile.species().stream().anyMatch(name -> species.get().is(name));
+    if (profile.species().isEmpty() || species.isEmpty()) {
+      return true;
+    }
+    for (String name : profile.species()) {
+      if (species.get().is(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private List<Limit> allLimits() {
-    List<Limit> all = new ArrayList<>();
-    profiles.forEach(met -> all.addAll(met.profile().limits()));
-    List<Limit> own = new ArrayList<>();
-    for (LimitLine line : file.limits().map(section -> section.lines()).orElse(List.of())) {
-      own.addAll(limits.of(line, Limit.Kind.RECIPE, code, Optional.empty()));
+    List<Profile> met = new ArrayList<>();
+    for (Met one : profiles) {
+      met.add(one.profile());
     }
-    all.addAll(MergedLimits.once(own, findings));
-    List<Limit> merged = MergedLimits.of(all, findings);
+    List<Limit> own = new ArrayList<>();
+    if (file.limits().isPresent()) {
+      for (LimitLine line : file.limits().get().lines()) {
+        limits.add(line, Limit.Kind.RECIPE, code, Optional.empty(), own);
+      }
+    }
+    MergedLimits ofProfiles = lookup.limitsOf(met);
+    List<Limit> merged = ofProfiles.with(MergedLimits.once(own, findings), findings);
     if (!lookup.frame().nutrients().mendFirst().isEmpty()) {
       return merged;
     }
     List<Limit> waived =
-        new Waivers(limits, lookup.days().waivers(), findings)
-            .applied(file.waivers().map(section -> section.lines()).orElse(List.of()), merged);
-    return MergedLimits.withLawInForce(waived, all);
+        file.waivers().isEmpty()
+            ? merged
+            : new Waivers(limits, lookup.days().waivers(), findings)
+                .applied(file.waivers().get().lines(), merged);
+    return ofProfiles.withLawInForce(waived);
   }
 
   private Optional<List<Line>> lines() {
@@ -211,28 +247,26 @@ final class RecipeResolver {
     }
     Lines lines = new Lines(new Materials(lookup, findings), true, findings);
     lines.take(file.mix().get(), Place.MIX);
-    file.coat().ifPresent(section -> lines.take(section, Place.COAT));
+    if (file.coat().isPresent()) {
+      lines.take(file.coat().get(), Place.COAT);
+    }
     if (!lines.whole()) {
       if (!addsForStability()) {
         lines.addUp(file.mix().get().heading(), Share.ZERO);
       }
       return Optional.empty();
     }
-    Overages overages =
-        new Overages(
-            file.overage().map(section -> section.lines()).orElse(List.of()),
-            batchSize(),
-            findings);
-    Share extra = Share.ZERO;
+    Overages overages = new Overages(overages(), batchSize(), findings);
+    Share stability = Share.ZERO;
     for (Lines.Drawn line : lines.drawn()) {
       if (line.share().isPresent()) {
-        extra = extra.plus(overages.stability(line.material(), line.share().get()));
+        stability = stability.plus(overages.stability(line.material(), line.share().get()));
       }
     }
-    Share stability = extra;
-    return lines
-        .closed(file.mix().get().heading(), stability)
-        .flatMap(drawn -> finished(drawn, overages, stability));
+    Optional<Share> left = lines.left(file.mix().get().heading(), stability);
+    return left.isEmpty()
+        ? Optional.empty()
+        : finished(lines.drawn(), left.get(), overages, stability);
   }
 
   private Overages.Batch batchSize() {
@@ -245,16 +279,15 @@ final class RecipeResolver {
   }
 
   private Optional<List<Line>> finished(
-      List<Lines.Drawn> drawn, Overages overages, Share stability) {
-    List<Line> done = new ArrayList<>();
+      List<Lines.Drawn> drawn, Share left, Overages overages, Share stability) {
+    List<Line> done = new ArrayList<>(drawn.size());
     for (Lines.Drawn line : drawn) {
-      Share designed = line.share().orElseThrow();
-      boolean rest = Lines.isRest(line);
-      if (rest) {
+      Share designed = line.share().orElse(left);
+      if (line.isRest()) {
         overages.restGivesWay(line.material(), designed);
       }
       Share share =
-          rest
+          line.isRest()
               ? designed.minus(stability)
               : designed.plus(overages.stability(line.material(), designed));
       if (share.isNegative()) {
@@ -275,8 +308,8 @@ final class RecipeResolver {
               share,
               overages.handling(line.material(), share, designed),
               overages.kgPerWeighing(line.material(), designed),
-              rest,
-              line.written().within(),
+              line.isRest(),
+              Line.Within.of(line.written().within()),
               line.written().subject().span(),
               line.written().share().span()));
     }

@@ -1,16 +1,11 @@
 package dev.pellucid.engine.resolve;
 
-import java.util.Comparator;
-
 /**
  * A thing of a folder that was looked up, whether it is there or not.
  *
  * @param name within its kind; empty where there is only one of a kind
  */
 public record Ref(Kind kind, String name) implements Comparable<Ref> {
-  private static final Comparator<Ref> ORDER =
-      Comparator.comparing(Ref::kind).thenComparing(Ref::name);
-
   /** The kinds of things. Those that stand for a whole folder or file have no name. */
   public enum Kind {
     /** Settings, sources, groups, species and nutrients: every feed hangs on them. */
@@ -56,6 +51,7 @@ public record Ref(Kind kind, String name) implements Comparable<Ref> {
 
   @Override
   public int compareTo(Ref other) {
-    return ORDER.compare(this, other);
+    int byKind = kind.compareTo(other.kind);
+    return byKind == 0 ? name.compareTo(other.name) : byKind;
   }
 }

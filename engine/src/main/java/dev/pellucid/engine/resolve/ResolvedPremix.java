@@ -1,5 +1,6 @@
 package dev.pellucid.engine.resolve;
 
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line.Place;
@@ -68,6 +69,15 @@ public record ResolvedPremix(
         List.of(),
         Optional.empty(),
         declared);
+  }
+
+  /** The ingredients that it brings, premixes in it opened, in the order of its parts. */
+  public List<Ingredient> ingredients() {
+    List<Ingredient> all = new ArrayList<>();
+    for (Part part : parts) {
+      all.addAll(part.material().ingredients());
+    }
+    return all;
   }
 
   private List<Line> lines() {

@@ -66,8 +66,12 @@ public record ResolvedRecipe(
 
   /** The same of its other lines alone, in their proportion. */
   public ResolvedRecipe withoutRework() {
-    List<Line> others =
-        lines.stream().filter(line -> line.material().reworked().isEmpty()).toList();
+    List<Line> others = new ArrayList<>();
+    for (Line line : lines) {
+      if (line.material().reworked().isEmpty()) {
+        others.add(line);
+      }
+    }
     if (others.size() == lines.size()) {
       return this;
     }
@@ -103,6 +107,11 @@ public record ResolvedRecipe(
 
   /** The line that takes what the others leave. */
   public Optional<Line> rest() {
-    return lines.stream().filter(Line::rest).findFirst();
+    for (Line line : lines) {
+      if (line.rest()) {
+        return Optional.of(line);
+      }
+    }
+    return Optional.empty();
   }
 }

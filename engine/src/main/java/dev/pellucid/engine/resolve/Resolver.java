@@ -15,8 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -151,13 +149,8 @@ public final class Resolver {
    */
   public static Prepared prepare(Named named, Optional<Resolver> earlier) {
     List<Finding> findings = new ArrayList<>();
-    Map<String, ResolvedPremix> made = new TreeMap<>();
-    SortedMap<String, Object> broken = new TreeMap<>();
-    named.premixes().forEach(file -> broken.put(file.source().stem(), new Object()));
-    Map<String, Profile> profiles = new HashMap<>();
-    Scope scope =
-        new Scope(
-            named.tables(), profiles, made, broken, named.recipes(), named.reworks(), named.days());
+    Scope scope = new Scope(named.tables(), named.recipes(), named.reworks(), named.days());
+    named.premixes().forEach(file -> scope.takeBroken(file.source().stem(), new Object()));
     Unmade unmade = new Unmade(scope);
     Resolver resolver = new Resolver(scope, unmade);
     PremixOrder order = new PremixOrder(named.premixes(), findings);
@@ -165,11 +158,10 @@ public final class Resolver {
       Resolution<ResolvedPremix> premix = resolver.premix(file, earlier);
       findings.addAll(premix.findings());
       if (premix.thing().isPresent()) {
-        made.put(premix.thing().get().code(), premix.thing().get());
-        broken.remove(premix.thing().get().code());
+        scope.take(premix.thing().get());
       } else {
         unmade.add(file.source().stem(), premix);
-        broken.put(file.source().stem(), premix);
+        scope.takeBroken(file.source().stem(), premix);
       }
     }
     for (PremixOrder.LeftOut one : order.leftOut()) {
@@ -179,7 +171,7 @@ public final class Resolver {
     for (ProfileFile file : named.profiles()) {
       Resolution<Profile> profile = resolver.profile(file, earlier);
       findings.addAll(profile.findings());
-      profile.thing().ifPresent(one -> profiles.put(one.name(), one));
+      profile.thing().ifPresent(scope::take);
     }
     lawIsThere(scope, findings);
     return new Prepared(resolver, findings);
@@ -232,13 +224,7 @@ public final class Resolver {
 
   private static void lawIsThere(Scope scope, List<Finding> findings) {
     var jurisdiction = scope.tables().settings().jurisdiction();
-    boolean there =
-        jurisdiction.isEmpty()
-            || scope.profiles().values().stream()
-                .anyMatch(
-                    profile ->
-                        profile.kind() == Limit.Kind.LAW
-                            && profile.jurisdiction().equals(jurisdiction));
+    boolean there = jurisdiction.isEmpty() || !scope.law().isEmpty();
     if (!there) {
       findings.add(
           Finding.error(

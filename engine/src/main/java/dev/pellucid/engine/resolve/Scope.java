@@ -3,42 +3,174 @@ package dev.pellucid.engine.resolve;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.data.Price;
 import dev.pellucid.text.Span;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Everything that a recipe may name.
+ * Everything that a recipe may name. Premixes and profiles come in one after the other while the
+ * folder is prepared, each when all that it may name is there; after that nothing changes.
  *
- * @param profiles by name, those of law included
- * @param premixes by code, those that could be resolved
- * @param brokenPremixes codes whose own file already says why they cannot be used, each with a
- *     thing that is the same object only while the reasons are the same
- * @param recipes codes of recipes, which a line may name as rework only, and where each is declared
- * @param reworks what finished feeds are made of
- * @param days by which prices and waivers count
+ * <p>What every recipe would work out alike is worked out here once: the ingredients as lines take
+ * them, the law, and which records are of which code.
  */
-public record Scope(
-    FeedTables tables,
-    Map<String, Profile> profiles,
-    Map<String, ResolvedPremix> premixes,
-    SortedMap<String, Object> brokenPremixes,
-    Map<String, Span> recipes,
-    Reworks reworks,
-    Days days) {
+final class Scope {
   private static final Material.Reworked NOTHING =
       new Material.Reworked(ResolvedPremix.nothing(), Optional.empty());
 
+  private final FeedTables tables;
+  private final Days days;
+  private final Map<String, Span> recipes;
+  private final Reworks reworks;
+  private final Map<String, Profile> profiles;
+  private final Map<String, ResolvedPremix> premixes;
+  private final SortedMap<String, Object> brokenPremixes;
+  private final Map<String, Stocked> stocked;
+  private final Map<String, List<BatchRecord>> records;
+  private final List<Subject.Nutrients> alone;
+  private final Map<List<String>, MergedLimits> limits;
+  private final Reads ofEach;
+  private List<Profile> law;
+
+  /**
+   * An ingredient that could be read whole, as a line takes it, and the two notes that one did.
+   *
+   * @param line with its price on the day
+   */
+  record Stocked(Material.Single line, Ref ingredient, Ref price) {}
+
+  /**
+   * @param recipes codes of recipes, which a line may name as rework only, and where each is
+   *     declared
+   * @param reworks what finished feeds are made of
+   * @param days by which prices and waivers count
+   */
+  Scope(FeedTables tables, Map<String, Span> recipes, Reworks reworks, Days days) {
+    this.tables = tables;
+    this.days = days;
+    this.recipes = recipes;
+    this.reworks = reworks;
+    this.profiles = new HashMap<>();
+    this.premixes = new TreeMap<>();
+    this.brokenPremixes = new TreeMap<>();
+    this.stocked = stocked(tables, days);
+    this.records = records(tables);
+    this.alone = alone(tables.nutrients());
+    this.limits = new ConcurrentHashMap<>();
+    this.ofEach = lookedUpForEach();
+    this.law = List.of();
+  }
+
+  private Scope(Scope other, Reworks reworks) {
+    this.tables = other.tables;
+    this.days = other.days;
+    this.recipes = other.recipes;
+    this.reworks = reworks;
+    this.profiles = other.profiles;
+    this.premixes = other.premixes;
+    this.brokenPremixes = other.brokenPremixes;
+    this.stocked = other.stocked;
+    this.records = other.records;
+    this.alone = other.alone;
+    this.limits = other.limits;
+    this.ofEach = other.ofEach;
+    this.law = other.law;
+  }
+
   /** The same for a recipe whose feed is to be worked into others: its own rework is left out. */
   Scope ofSource() {
-    return new Scope(
-        tables, profiles, premixes, brokenPremixes, recipes, code -> Optional.of(NOTHING), days);
+    return new Scope(this, code -> Optional.of(NOTHING));
+  }
+
+  private static Map<String, Stocked> stocked(FeedTables tables, Days days) {
+    Map<String, Stocked> stocked = new HashMap<>();
+    for (Ingredient one : tables.ingredients().values()) {
+      if (one.whole()) {
+        stocked.put(
+            one.name(),
+            new Stocked(
+                new Material.Single(one, tables.price(one.name(), days.prices())),
+                new Ref(Ref.Kind.INGREDIENT, one.name()),
+                new Ref(Ref.Kind.PRICE, one.name())));
+      }
+    }
+    return stocked;
+  }
+
+  private static List<Subject.Nutrients> alone(Nutrients nutrients) {
+    List<Subject.Nutrients> alone = new ArrayList<>();
+    for (Nutrient nutrient : nutrients.inOrder()) {
+      alone.add(Subject.Nutrients.alone(nutrient));
+    }
+    return alone;
+  }
+
+  private static Map<String, List<BatchRecord>> records(FeedTables tables) {
+    Map<String, List<BatchRecord>> records = new HashMap<>();
+    for (BatchRecord one : tables.batches().values()) {
+      records.computeIfAbsent(one.code(), code -> new ArrayList<>()).add(one);
+    }
+    return records;
+  }
+
+  private Reads lookedUpForEach() {
+    List<Ref.Kind> each =
+        List.of(Ref.Kind.FRAME, Ref.Kind.PRACTICE, Ref.Kind.PLANT, Ref.Kind.LABEL, Ref.Kind.PRICES);
+    Reads.Notes notes = new Reads.Notes(each.size());
+    for (Ref.Kind kind : each) {
+      Ref all = Ref.only(kind);
+      notes.add(all, find(all));
+    }
+    return notes.reads();
+  }
+
+  /** Takes in a premix that is made. */
+  void take(ResolvedPremix premix) {
+    premixes.put(premix.code(), premix);
+    brokenPremixes.remove(premix.code());
+  }
+
+  /**
+   * Says that a premix cannot be used.
+   *
+   * @param why the same object only while the reasons are the same
+   */
+  void takeBroken(String code, Object why) {
+    brokenPremixes.put(code, why);
+  }
+
+  /** Takes in a profile. */
+  void take(Profile profile) {
+    Profile before = profiles.put(profile.name(), profile);
+    if (isLaw(profile) || before != null && isLaw(before)) {
+      List<Profile> all = new ArrayList<>();
+      for (Profile one : profiles.values()) {
+        if (isLaw(one)) {
+          all.add(one);
+        }
+      }
+      all.sort(Comparator.comparing(Profile::name));
+      law = List.copyOf(all);
+    }
+  }
+
+  private boolean isLaw(Profile profile) {
+    Optional<String> jurisdiction = tables.settings().jurisdiction();
+    return jurisdiction.isPresent()
+        && profile.kind() == Limit.Kind.LAW
+        && profile.jurisdiction().equals(jurisdiction);
   }
 
   /** What a reference finds here. */
@@ -66,6 +198,38 @@ public record Scope(
     };
   }
 
+  FeedTables tables() {
+    return tables;
+  }
+
+  Days days() {
+    return days;
+  }
+
+  /** The codes of all recipes, and where each is declared. */
+  Map<String, Span> recipes() {
+    return recipes;
+  }
+
+  Reworks reworks() {
+    return reworks;
+  }
+
+  /** What is looked up for every file, whatever it says. */
+  Reads ofEach() {
+    return ofEach;
+  }
+
+  /** By name, those that could be read whole. */
+  Map<String, Stocked> stocked() {
+    return stocked;
+  }
+
+  /** One nutrient by itself, as something that a limit is about. */
+  Subject.Nutrients alone(Nutrient nutrient) {
+    return alone.get(nutrient.index());
+  }
+
   Optional<Ingredient> ingredient(String name) {
     return Optional.ofNullable(tables.ingredients().get(name));
   }
@@ -74,8 +238,23 @@ public record Scope(
     return tables.price(ingredient, days.prices());
   }
 
+  /** By code, those that could be made. */
+  Map<String, ResolvedPremix> premixes() {
+    return premixes;
+  }
+
   Optional<ResolvedPremix> premix(String code) {
     return Optional.ofNullable(premixes.get(code));
+  }
+
+  /** Whether a premix is there whose own file says why it cannot be used. */
+  boolean isBrokenPremix(String code) {
+    return brokenPremixes.containsKey(code);
+  }
+
+  /** By name, those of law included. */
+  Map<String, Profile> profiles() {
+    return profiles;
   }
 
   Optional<Profile> profile(String name) {
@@ -88,12 +267,24 @@ public record Scope(
 
   /** The profiles of law of the jurisdiction, by name. */
   List<Profile> law() {
-    Optional<String> jurisdiction = tables.settings().jurisdiction();
-    return profiles.values().stream()
-        .filter(profile -> jurisdiction.isPresent() && profile.kind() == Limit.Kind.LAW)
-        .filter(profile -> profile.jurisdiction().equals(jurisdiction))
-        .sorted(Comparator.comparing(Profile::name))
-        .toList();
+    return law;
+  }
+
+  /**
+   * What some profiles of this scope ask together, worked out for the first recipe that meets just
+   * these.
+   */
+  MergedLimits limitsOf(List<Profile> profiles) {
+    List<String> names = new ArrayList<>(profiles.size());
+    for (Profile profile : profiles) {
+      names.add(profile.name());
+    }
+    MergedLimits known = limits.get(names);
+    if (known == null) {
+      known = new MergedLimits(profiles);
+      limits.put(names, known);
+    }
+    return known;
   }
 
   /** All that can stand as the subject of a line. */
@@ -106,7 +297,7 @@ public record Scope(
 
   /** The records of batches of a recipe or premix, by their numbers. */
   List<BatchRecord> records(String code) {
-    return tables.batches().values().stream().filter(one -> one.code().equals(code)).toList();
+    return records.getOrDefault(code, List.of());
   }
 
   /** The ingredient that had this name before. */

@@ -39,7 +39,7 @@ public record Setting(
 
   /** What is taken: the accepted band, or the range of the target. */
   public Band band() {
-    return accept.orElse(new Band(low, high));
+    return accept.isPresent() ? accept.get() : new Band(low, high);
   }
 
   /** The least that may be: of what is aimed at and what is taken. */

@@ -48,7 +48,7 @@ final class Unmade {
 
   /** Whether nothing can be made with what has this name, an ingredient or a premix. */
   boolean isBroken(String name) {
-    return scope.brokenPremixes().containsKey(name) || isBrokenIngredient(name);
+    return scope.isBrokenPremix(name) || isBrokenIngredient(name);
   }
 
   private boolean isBrokenIngredient(String name) {
