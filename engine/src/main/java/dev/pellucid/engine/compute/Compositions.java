@@ -15,6 +15,7 @@ import dev.pellucid.measure.Kind;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,24 +37,26 @@ final class Compositions {
   private final Practice practice;
   private final Retentions retentions;
   private final List<Nutrient> derivedInOrder;
-  private final Map<Made, Fed> made = new ConcurrentHashMap<>();
-
-  private record Made(String species, ProcessKind kind) {}
+  private final Map<ProcessKind, Map<String, Fed>> bySpecies = new EnumMap<>(ProcessKind.class);
 
   Compositions(Nutrients nutrients, Practice practice, Retentions retentions) {
     this.nutrients = nutrients;
     this.practice = practice;
     this.retentions = retentions;
     this.derivedInOrder = inOrder(nutrients);
+    for (ProcessKind kind : ProcessKind.values()) {
+      bySpecies.put(kind, new ConcurrentHashMap<>());
+    }
   }
 
   /** Those of a feed for one species and of one kind of process. */
   Fed fed(Optional<Species> species, ProcessKind kind) {
-    Made key = new Made(species.map(Species::name).orElse(""), kind);
-    Fed known = made.get(key);
+    Map<String, Fed> made = bySpecies.get(kind);
+    String name = species.isPresent() ? species.get().name() : "";
+    Fed known = made.get(name);
     if (known == null) {
       known = new Fed(species, kind);
-      made.put(key, known);
+      made.put(name, known);
     }
     return known;
   }

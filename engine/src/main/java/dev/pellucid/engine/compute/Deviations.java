@@ -1,6 +1,10 @@
 package dev.pellucid.engine.compute;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * How far a figure of a feed moves from lot to lot: one standard deviation, in the amounts of 100
@@ -24,12 +28,10 @@ import java.util.Arrays;
  * before it. It varies within what the step takes, and minima and maxima are judged at its ends.
  */
 final class Deviations {
-  private static final double[] NOTHING = {};
-
   private final ComputedFeed feed;
 
-  /** For each row a place of its ingredient, the same for all its rows; empty until needed. */
-  private int[] ingredientOf = {};
+  /** The rows of each ingredient together; empty until needed. */
+  private List<List<Row>> byIngredient = List.of();
 
   Deviations(ComputedFeed feed) {
     this.feed = feed;
@@ -37,13 +39,17 @@ final class Deviations {
 
   /** Of a sum of nutrients, read at one end in the mass of another. */
   double ofSum(int[] nutrients, Scenario content, Scenario mass) {
-    double[] byIngredient = new double[feed.rows().size()];
-    for (double[] moved : moves(nutrients, content, mass)) {
-      for (int i = 0; i < moved.length; i++) {
-        byIngredient[i] += Math.abs(moved[i]);
+    Moves moves = new Moves();
+    double squares = 0;
+    for (List<Row> rows : byIngredient()) {
+      moves.take(rows, nutrients, content, mass);
+      double together = 0;
+      for (int told = moves.next(0); told >= 0; told = moves.next(told + 1)) {
+        together += Math.abs(moves.taken(told));
       }
+      squares += together * together;
     }
-    return root(byIngredient);
+    return Math.sqrt(squares);
   }
 
   /**
@@ -52,71 +58,87 @@ final class Deviations {
    */
   double ofRatio(
       int[] upper, Scenario above, int[] lower, Scenario below, Scenario mass, double quotient) {
-    double[][] over = moves(upper, above, mass);
-    double[][] under = moves(lower, below, mass);
-    double[] aboveAlone = new double[feed.rows().size()];
-    double[] belowAlone = new double[aboveAlone.length];
-    double[] both = new double[aboveAlone.length];
-    for (int content = 0; content < over.length; content++) {
-      double[] up = over[content];
-      double[] down = under[content];
-      for (int i = 0; i < Math.max(up.length, down.length); i++) {
-        double raises = i < up.length ? up[i] : 0;
-        double lowers = i < down.length ? down[i] : 0;
-        double[] side = lowers == 0 ? aboveAlone : raises == 0 ? belowAlone : both;
-        side[i] += Math.abs(raises - quotient * lowers);
-      }
-    }
-    return Math.hypot(root(both), Math.hypot(root(aboveAlone), root(belowAlone)));
-  }
-
-  private static double root(double[] deviations) {
+    Moves over = new Moves();
+    Moves under = new Moves();
     double squares = 0;
-    for (double one : deviations) {
-      squares += one * one;
+    for (List<Row> rows : byIngredient()) {
+      over.take(rows, upper, above, mass);
+      under.take(rows, lower, below, mass);
+      double aboveAlone = 0;
+      double belowAlone = 0;
+      double both = 0;
+      for (int told = 0; (told = first(over.next(told), under.next(told))) >= 0; told++) {
+        double up = over.taken(told);
+        double down = under.taken(told);
+        double moved = Math.abs(up - quotient * down);
+        aboveAlone += down == 0 ? moved : 0;
+        belowAlone += down != 0 && up == 0 ? moved : 0;
+        both += down != 0 && up != 0 ? moved : 0;
+      }
+      squares += aboveAlone * aboveAlone + belowAlone * belowAlone + both * both;
     }
     return Math.sqrt(squares);
   }
 
+  /** The nearer of two contents, of which either may be none. */
+  private static int first(int one, int other) {
+    return one < 0 ? other : other < 0 ? one : Math.min(one, other);
+  }
+
   /**
-   * By each content that is told, how far one standard deviation of it in each ingredient moves the
-   * sum; with a sign, for it may enter the sum on two ways. Of a content that does not move it
-   * there is nothing.
+   * How far one standard deviation of each content that an ingredient tells moves a sum; with a
+   * sign, for it may enter the sum on two ways.
    */
-  private double[][] moves(int[] nutrients, Scenario content, Scenario mass) {
-    double[][] moves = new double[feed.nutrients().count()][];
-    Arrays.fill(moves, NOTHING);
-    int[] ingredientOf = ingredientOf();
-    for (int i = 0; i < ingredientOf.length; i++) {
-      Row row = feed.rows().get(i);
-      for (int nutrient : nutrients) {
-        if (feed.nutrients().isMoisture(nutrient) && !feed.keepsItsWater(row)) {
-          continue;
-        }
-        for (Composition.Derived.Term term : row.composition().net().get(nutrient)) {
-          int moving = term.nutrient();
-          if (moves[moving].length == 0) {
-            moves[moving] = new double[ingredientOf.length];
+  private final class Moves {
+    private final double[] byContent = new double[feed.nutrients().count()];
+    private final BitSet touched = new BitSet();
+
+    /** Forgets the ingredient before, and takes in all rows of one. */
+    void take(List<Row> rows, int[] nutrients, Scenario content, Scenario mass) {
+      for (int told = next(0); told >= 0; told = next(told + 1)) {
+        byContent[told] = 0;
+      }
+      touched.clear();
+      for (Row row : rows) {
+        for (int nutrient : nutrients) {
+          if (!feed.nutrients().isMoisture(nutrient) || feed.keepsItsWater(row)) {
+            take(row, nutrient, content, mass);
           }
-          moves[moving][ingredientOf[i]] += term.factor() * row.told(content, mass, moving);
         }
       }
     }
-    return moves;
-  }
 
-  private int[] ingredientOf() {
-    if (ingredientOf.length < feed.rows().size()) {
-      String[] names = new String[feed.rows().size()];
-      Arrays.setAll(names, this::name);
-      Arrays.sort(names);
-      ingredientOf = new int[names.length];
-      Arrays.setAll(ingredientOf, i -> Arrays.binarySearch(names, name(i)));
+    private void take(Row row, int nutrient, Scenario content, Scenario mass) {
+      for (Composition.Derived.Term term : row.composition().net().get(nutrient)) {
+        int told = term.nutrient();
+        touched.set(told);
+        byContent[told] += term.factor() * row.told(content, mass, told);
+      }
     }
-    return ingredientOf;
+
+    /** The first content from a place on that moves the sum; below zero where there is no more. */
+    int next(int from) {
+      return touched.nextSetBit(from);
+    }
+
+    double taken(int content) {
+      return byContent[content];
+    }
   }
 
-  private String name(int row) {
-    return feed.rows().get(row).ingredient().name();
+  private List<List<Row>> byIngredient() {
+    if (byIngredient.isEmpty()) {
+      Map<String, List<Row>> byName = new LinkedHashMap<>();
+      for (Row row : feed.rows()) {
+        List<Row> same = byName.get(row.ingredient().name());
+        if (same == null) {
+          same = new ArrayList<>(1);
+          byName.put(row.ingredient().name(), same);
+        }
+        same.add(row);
+      }
+      byIngredient = List.copyOf(byName.values());
+    }
+    return byIngredient;
   }
 }

@@ -7,7 +7,6 @@ import dev.pellucid.engine.quantity.Sum;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -69,7 +68,7 @@ public final class Readings {
 
   private Reading at(Subject subject, Basis basis, Scenario end, boolean spread) {
     return subject.byKind(
-        sum -> sum(indexes(sum), basis, end, spread),
+        sum -> sum(sum.indexes(), basis, end, spread),
         ratio -> ratio(ratio, end, spread),
         inclusion -> plain(inclusion(inclusion.names()), Certainty.TOLD),
         cost -> plain(feed.costPerKg(), Certainty.of(!feed.unpriced().isEmpty(), false)));
@@ -181,8 +180,8 @@ public final class Readings {
 
   private Reading quotient(
       Subject.Ratio ratio, Scenario above, Scenario below, Scenario mass, boolean spread) {
-    int[] upper = indexes(ratio.over());
-    int[] lower = indexes(ratio.under());
+    int[] upper = ratio.over().indexes();
+    int[] lower = ratio.under().indexes();
     double finished = feed.balances().at(mass).finished();
     double under = amount(lower, below, mass, finished, Counting.AT_BOUNDS);
     double value = over(amount(upper, above, mass, finished, Counting.AT_BOUNDS), under);
@@ -277,12 +276,6 @@ public final class Readings {
                   ? Scenario.EXPECTED
                   : content;
     };
-  }
-
-  private static int[] indexes(Subject.Nutrients sum) {
-    int[] indexes = new int[sum.nutrients().size()];
-    Arrays.setAll(indexes, i -> sum.nutrients().get(i).index());
-    return indexes;
   }
 
   private static Reading plain(double value, Certainty certainty) {

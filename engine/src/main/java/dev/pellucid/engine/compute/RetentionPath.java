@@ -89,11 +89,8 @@ final class RetentionPath {
     if (row.isEmpty() || life.isEmpty() || store.isEmpty()) {
       return 1;
     }
-    double temperature =
-        passes
-            .setting(Step.STORE, Property.TEMPERATURE)
-            .map(Setting::most)
-            .orElse(storageTemperatureUntold);
+    Optional<Setting> told = passes.setting(Step.STORE, Property.TEMPERATURE);
+    double temperature = told.isPresent() ? told.get().most() : storageTemperatureUntold;
     return stored(row.get(), temperature, life.get().most(), store.get());
   }
 
@@ -130,7 +127,10 @@ final class RetentionPath {
   private double through(Retention row, Heating heating, Scenario end) {
     Step step = heating.pass().step();
     Optional<Setting> told = heating.temperature();
-    Optional<Retention.Range> kept = told.flatMap(at -> row.through(step, at.least(), at.most()));
+    Optional<Retention.Range> kept =
+        told.isEmpty()
+            ? Optional.empty()
+            : row.through(step, told.get().least(), told.get().most());
     if (kept.isEmpty()) {
       gaps.add(RetentionGap.of(row.stability(), heating.pass(), told.map(Setting::most)));
       return end == Scenario.POOREST ? leftInGap : asFarAsTold(row, step, told, end);

@@ -2,20 +2,29 @@ package dev.pellucid.engine.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An exact share in percent, which is also kg per 100 kg weighed. Sums of shares are exact; {@code
  * 1.0} and {@code 1.00} are the same share.
  */
-public record Share(BigDecimal percent) implements Comparable<Share> {
+public final class Share implements Comparable<Share> {
   public static final Share ZERO = new Share(BigDecimal.ZERO);
   public static final Share WHOLE = new Share(BigDecimal.valueOf(100));
 
   /** Enough digits that a quotient of written figures never shows a difference. */
   private static final MathContext DIGITS = MathContext.DECIMAL128;
 
-  public Share {
-    percent = percent.signum() == 0 ? BigDecimal.ZERO : percent.stripTrailingZeros();
+  private final BigDecimal percent;
+  private final double asDouble;
+
+  public Share(BigDecimal percent) {
+    this.percent = percent.signum() == 0 ? BigDecimal.ZERO : percent.stripTrailingZeros();
+    this.asDouble = this.percent.doubleValue();
+  }
+
+  public BigDecimal percent() {
+    return percent;
   }
 
   public Share plus(Share other) {
@@ -38,12 +47,12 @@ public record Share(BigDecimal percent) implements Comparable<Share> {
 
   /** kg per 100 kg. */
   public double kgPer100() {
-    return percent.doubleValue();
+    return asDouble;
   }
 
   /** As a part of one. */
   public double part() {
-    return percent.doubleValue() / 100;
+    return asDouble / 100;
   }
 
   public boolean isPositive() {
@@ -63,5 +72,15 @@ public record Share(BigDecimal percent) implements Comparable<Share> {
   @Override
   public String toString() {
     return percent.toPlainString() + " %";
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Share share && percent.equals(share.percent);
+  }
+
+  @Override
+  public int hashCode() {
+    return percent.hashCode();
   }
 }
