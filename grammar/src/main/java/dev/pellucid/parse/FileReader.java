@@ -1,7 +1,6 @@
 package dev.pellucid.parse;
 
 import dev.pellucid.finding.Finding;
-import dev.pellucid.parse.generated.FeedLines.HeadLineContext;
 import dev.pellucid.parse.generated.FeedLines.OpeningContext;
 import dev.pellucid.slip.Place;
 import dev.pellucid.syntax.FeedFile;
@@ -30,6 +29,10 @@ final class FileReader {
   private @Nullable Opening opening;
   private @Nullable Span openingPlace;
   private @Nullable OpenSection<?> current;
+
+  /** What an indented line belongs to: the section that is current, or the head. */
+  private Part part;
+
   private boolean skipping;
   private boolean skipped;
 
@@ -40,8 +43,9 @@ final class FileReader {
     this.lines = Line.of(tokens, source);
     this.pieces = new Pieces(source, tokens);
     this.reader = new LineReader(kind, tokens, pieces, blemishes);
-    this.head = new HeadLines(kind, pieces);
+    this.head = new HeadLines(kind, reader, pieces);
     this.sections = new Sections(reader, pieces);
+    this.part = head;
   }
 
   List<Finding> findings() {
@@ -158,16 +162,8 @@ final class FileReader {
   }
 
   private void content(Line line) {
-    if (skipping) {
-      return;
-    }
-    if (current != null) {
-      current.read(line);
-      return;
-    }
-    ParserRuleContext fitting = reader.read(LineRule.HEAD, Place.HEAD, line);
-    if (fitting != null) {
-      head.add((HeadLineContext) fitting);
+    if (!skipping) {
+      part.read(line);
     }
   }
 
@@ -194,10 +190,15 @@ final class FileReader {
     if (earlier != null) {
       pieces.say(Structure.sectionTwice(word, span, earlier.heading()));
       earlier.lacksSomething();
-      current = earlier;
+      open(earlier);
     } else {
-      current = sections.open(word, span);
+      open(sections.open(word, span));
     }
+  }
+
+  private void open(OpenSection<?> section) {
+    current = section;
+    part = section;
   }
 
   private void skip() {

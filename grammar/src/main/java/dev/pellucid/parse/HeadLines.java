@@ -4,18 +4,18 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.generated.FeedLines.HeadLineContext;
 import dev.pellucid.parse.generated.FeedTokens;
+import dev.pellucid.slip.Place;
 import dev.pellucid.syntax.FileKind;
 import dev.pellucid.syntax.HeadLine;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Choices;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import org.antlr.v4.runtime.ParserRuleContext;
 
 /** The lines between the opening line and the first section. */
-final class HeadLines {
+final class HeadLines implements Part {
   static final Code HEAD_LINE_TWICE = new Code("head-line-twice");
   static final Code HEAD_LINE_FOREIGN = new Code("head-line-foreign");
 
@@ -26,13 +26,15 @@ final class HeadLines {
 
   private final FileKind kind;
   private final List<String> words;
+  private final LineReader reader;
   private final Pieces pieces;
   private final List<HeadLine> lines = new ArrayList<>();
-  private final Map<String, Span> seen = new HashMap<>();
+  private final List<Word> seen = new ArrayList<>();
 
-  HeadLines(FileKind kind, Pieces pieces) {
+  HeadLines(FileKind kind, LineReader reader, Pieces pieces) {
     this.kind = kind;
     this.words = kind.headWords();
+    this.reader = reader;
     this.pieces = pieces;
   }
 
@@ -47,11 +49,19 @@ final class HeadLines {
     return found;
   }
 
-  void add(HeadLineContext context) {
+  @Override
+  public void read(Line line) {
+    ParserRuleContext fitting = reader.read(LineRule.HEAD, Place.HEAD, line);
+    if (fitting != null) {
+      add((HeadLineContext) fitting);
+    }
+  }
+
+  private void add(HeadLineContext context) {
     Word key = pieces.word(context.key);
     checkPlace(context.key.getType(), key);
     HeadLine line = line(context);
-    if (pieces.areSound()) {
+    if (reader.isSound()) {
       lines.add(line);
     }
   }
@@ -63,14 +73,21 @@ final class HeadLines {
                   HEAD_LINE_FOREIGN, key.span(), "a " + kind.word() + " has no line " + key.text())
               .helping("the head of a " + kind.word() + " has " + Choices.all(words)));
     } else if (!repeatable(type)) {
-      Span first = seen.putIfAbsent(key.text(), key.span());
-      if (first != null) {
+      checkStandsOnce(key);
+    }
+  }
+
+  private void checkStandsOnce(Word key) {
+    for (Word first : seen) {
+      if (first.text().equals(key.text())) {
         pieces.say(
             Finding.error(HEAD_LINE_TWICE, key.span(), key.text() + " stands twice in the head")
-                .seeing("the first", first)
+                .seeing("the first", first.span())
                 .helping("keep one of the two lines"));
+        return;
       }
     }
+    seen.add(key);
   }
 
   private boolean repeatable(int type) {

@@ -100,14 +100,18 @@ final class LimitLines {
     if (context.inclusion != null) {
       return new Left.Inclusion(names(context.over), span);
     }
-    Left.Nutrients over = new Left.Nutrients(names(context.over), pieces.span(context.over));
-    return context.under == null
-        ? over
-        : new Left.Ratio(
-            over, new Left.Nutrients(names(context.under), pieces.span(context.under)), span);
+    Left.Nutrients over = nutrients(context.over);
+    return context.under == null ? over : new Left.Ratio(over, nutrients(context.under), span);
+  }
+
+  private Left.Nutrients nutrients(SumContext context) {
+    return new Left.Nutrients(names(context), pieces.span(context));
   }
 
   private List<Word> names(SumContext context) {
+    if (context.names.size() == 1) {
+      return List.of(pieces.word(context.names.get(0)));
+    }
     List<Word> names = new ArrayList<>(context.names.size());
     for (WordContext name : context.names) {
       names.add(pieces.word(name));

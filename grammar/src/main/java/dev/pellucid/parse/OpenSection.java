@@ -9,7 +9,7 @@ import org.antlr.v4.runtime.ParserRuleContext;
 import org.jspecify.annotations.Nullable;
 
 /** A section while its lines are read. */
-abstract class OpenSection<L> {
+abstract class OpenSection<L> implements Part {
   private final LineReader reader;
   private final SectionWord word;
   private final Span heading;
@@ -25,8 +25,8 @@ abstract class OpenSection<L> {
   /** The record of a line as its rule reads it; null where a finding has said why there is none. */
   abstract @Nullable L record(ParserRuleContext line);
 
-  /** Reads one more line. */
-  void read(Line line) {
+  @Override
+  public void read(Line line) {
     ParserRuleContext fitting = reader.read(word, line);
     L record = fitting == null ? null : record(fitting);
     if (record != null && reader.isSound()) {

@@ -147,7 +147,7 @@ final class Pieces {
   private void check(Range range, Expected expected) {
     if (!expected.takes(range.unit().kind())) {
       say(Complaints.wrongKind(range, expected));
-    } else if (range.low().isAbove(range.high())) {
+    } else if (range.isReversed()) {
       say(Complaints.reversed(range));
     } else {
       Extent extent = expected.extent(range.unit().kind());

@@ -26,13 +26,6 @@ public record Numeral(String text, Span span) {
     return isShort() ? digits() / TENS[places()] : new BigDecimal(text).doubleValue();
   }
 
-  /** Whether the value is more than another. */
-  public boolean isAbove(Numeral other) {
-    double own = nearest();
-    double others = other.nearest();
-    return own == others ? value().compareTo(other.value()) > 0 : own > others;
-  }
-
   private boolean isShort() {
     return text.length() <= SHORT;
   }

@@ -15,6 +15,13 @@ public record Range(Numeral low, Numeral high, Unit unit, Word unitAsWritten, Sp
     return unit.toBase(high.nearest());
   }
 
+  /** Whether the low end is above the high end. */
+  public boolean isReversed() {
+    double from = low.nearest();
+    double to = high.nearest();
+    return from > to || (from == to && low.value().compareTo(high.value()) > 0);
+  }
+
   public String asWritten() {
     return low.text() + " to " + high.text() + " " + unitAsWritten.text();
   }

@@ -90,7 +90,21 @@ public final class Unseen {
    * The text as {@link #shown} has it and on one line: a space for a tab, a sign for a line end.
    */
   public static String shownOnOneLine(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     return shown(text).replace('\t', ' ').replace("\n", "<U+000A>").replace("\r", "<U+000D>");
+  }
+
+  /** Whether nothing but letters and signs of ASCII and spaces stand in a text. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c >= 0x7F) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static String number(int c) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.measure.Unit;
 import dev.pellucid.text.SourceFile;
 import java.math.BigDecimal;
 import java.util.List;
@@ -24,14 +25,20 @@ class NumeralTest {
   }
 
   @Test
-  void isAboveGoesByValue() {
-    assertTrue(numeral("2.51").isAbove(numeral("2.5")));
-    assertFalse(numeral("2.50").isAbove(numeral("2.5")));
-    assertFalse(numeral("2.5").isAbove(numeral("2.50")));
-    assertFalse(numeral("2").isAbove(numeral("10")));
+  void aRangeIsReversedByTheValuesOfItsEnds() {
+    assertTrue(isReversed("2.51", "2.5"));
+    assertFalse(isReversed("2.50", "2.5"));
+    assertFalse(isReversed("2.5", "2.50"));
+    assertFalse(isReversed("2", "10"));
     // Both have the same nearest double.
-    assertTrue(numeral("0.1000000000000000001").isAbove(numeral("0.1")));
-    assertFalse(numeral("0.1").isAbove(numeral("0.1000000000000000001")));
+    assertTrue(isReversed("0.1000000000000000001", "0.1"));
+    assertFalse(isReversed("0.1", "0.1000000000000000001"));
+  }
+
+  private static boolean isReversed(String low, String high) {
+    Numeral from = numeral(low);
+    Word unit = new Word("%", from.span());
+    return new Range(from, numeral(high), Unit.PERCENT, unit, from.span()).isReversed();
   }
 
   private static void assertIsExact(String text) {
