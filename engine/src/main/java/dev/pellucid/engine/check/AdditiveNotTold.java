@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.data.LabelRules;
@@ -9,9 +9,9 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -30,20 +30,23 @@ final class AdditiveNotTold implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    boolean apart = recipe.tables().label().filter(LabelRules::additivesApart).isPresent();
-    if (!apart || recipe.recipe().label().isEmpty() || recipe.feed().isEmpty()) {
+    Optional<LabelRules> rules = recipe.tables().label();
+    if (rules.isEmpty()
+        || !rules.get().additivesApart()
+        || recipe.recipe().label().isEmpty()
+        || recipe.feed().isEmpty()) {
       return;
     }
-    silent(recipe.feed().get()).forEach((one, line) -> out.accept(finding(one, line)));
+    Set<Ingredient> seen = new HashSet<>();
+    for (Row row : recipe.feed().get().rows()) {
+      if (isSilent(row.ingredient()) && seen.add(row.ingredient())) {
+        out.accept(finding(row.ingredient(), row.line()));
+      }
+    }
   }
 
-  private static Map<Ingredient, Line> silent(ComputedFeed feed) {
-    Map<Ingredient, Line> silent = new LinkedHashMap<>();
-    feed.rows().stream()
-        .filter(row -> row.ingredient().additive().isEmpty())
-        .filter(row -> !Collections.disjoint(row.ingredient().traits(), ADDED))
-        .forEach(row -> silent.putIfAbsent(row.ingredient(), row.line()));
-    return silent;
+  private static boolean isSilent(Ingredient one) {
+    return one.additive().isEmpty() && !Collections.disjoint(one.traits(), ADDED);
   }
 
   private static Finding finding(Ingredient one, Line line) {

@@ -29,9 +29,11 @@ final class LabelJudgedBy implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.judgement().claims().stream()
-        .filter(verdict -> verdict.outcome() == outcome)
-        .forEach(verdict -> out.accept(finding(verdict)));
+    for (LabelVerdict verdict : recipe.judgement().claims()) {
+      if (verdict.outcome() == outcome) {
+        out.accept(finding(verdict));
+      }
+    }
   }
 
   private Finding finding(LabelVerdict verdict) {

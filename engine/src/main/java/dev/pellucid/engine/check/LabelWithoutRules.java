@@ -3,6 +3,7 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.resolve.Label;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import java.util.Optional;
 
 /** A label that nothing is held against, since the folder names no rules for labels. */
 final class LabelWithoutRules implements Rule {
@@ -15,8 +16,9 @@ final class LabelWithoutRules implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    if (recipe.tables().settings().label().isEmpty()) {
-      recipe.recipe().label().ifPresent(label -> out.accept(finding(recipe, label)));
+    Optional<Label> label = recipe.recipe().label();
+    if (label.isPresent() && recipe.tables().settings().label().isEmpty()) {
+      out.accept(finding(recipe, label.get()));
     }
   }
 

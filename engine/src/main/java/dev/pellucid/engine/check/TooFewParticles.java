@@ -101,10 +101,12 @@ final class TooFewParticles implements Rule {
         }
       }
     }
-    uneven.sort(
-        Comparator.comparingDouble(Grains::variation)
-            .reversed()
-            .thenComparing(grains -> grains.ingredient().name()));
+    if (uneven.size() > 1) {
+      uneven.sort(
+          Comparator.comparingDouble(Grains::variation)
+              .reversed()
+              .thenComparing(grains -> grains.ingredient().name()));
+    }
     return uneven;
   }
 

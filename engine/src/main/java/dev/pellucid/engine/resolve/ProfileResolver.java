@@ -36,15 +36,18 @@ final class ProfileResolver {
   }
 
   Resolution<Profile> resolve() {
-    file.head().forEach(this::head);
+    head();
     List<Limit> found = new ArrayList<>();
     String name = file.source().stem();
-    for (LimitLine line : file.limits().map(section -> section.lines()).orElse(List.of())) {
-      limits.add(line, kind.orElse(Limit.Kind.NEED), name, source, found);
+    if (file.limits().isPresent()) {
+      for (LimitLine line : file.limits().get().lines()) {
+        limits.add(line, kind.orElse(Limit.Kind.NEED), name, source, found);
+      }
     }
     Span declared =
-        file.opening().map(opening -> opening.name().span()).orElse(file.source().beginning());
-    String title = file.opening().flatMap(o -> o.title()).map(quoted -> quoted.text()).orElse(name);
+        file.opening().isPresent() ? file.opening().get().name().span() : file.source().beginning();
+    boolean titled = file.opening().isPresent() && file.opening().get().title().isPresent();
+    String title = titled ? file.opening().get().title().get().text() : name;
     Profile profile =
         new Profile(
             name,
@@ -60,15 +63,18 @@ final class ProfileResolver {
   }
 
   /** The status of a profile is for people. */
-  private void head(HeadLine.OfProfile line) {
-    line.into(
+  private void head() {
+    HeadLine.Profile head =
         new HeadLine.Profile(
             told -> species(told.species()),
             told -> fish = Optional.of(told.mass()),
             told -> kind = Optional.of(kind(told)),
             told -> jurisdiction = Optional.of(told.jurisdiction().text()),
             told -> source = limits.source(told.source()),
-            status -> {}));
+            status -> {});
+    for (HeadLine.OfProfile line : file.head()) {
+      line.into(head);
+    }
   }
 
   private static Limit.Kind kind(HeadLine.ProfileKind told) {

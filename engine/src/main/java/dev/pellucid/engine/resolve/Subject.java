@@ -94,6 +94,9 @@ public sealed interface Subject {
 
     @Override
     public String title() {
+      if (nutrients.size() == 1) {
+        return nutrients.get(0).title();
+      }
       StringBuilder title = new StringBuilder();
       for (Nutrient nutrient : nutrients) {
         title.append(title.length() == 0 ? "" : " + ").append(nutrient.title());
