@@ -6,7 +6,7 @@ import dev.pellucid.engine.compare.FigureTaking;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.explain.Explainer;
+import dev.pellucid.engine.explain.Columns;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.plan.BatchPlan;
@@ -51,9 +51,7 @@ public final class FeedViews {
         Expectations.of(taken.account().limits().values().stream().filter(Held::told).toList()),
         taken,
         views.flow(),
-        views.subjects(judged).stream()
-            .map(subject -> Explainer.of(feed, subject, tables.settings().currency()))
-            .toList());
+        Columns.of(feed, views.subjects(judged), tables.settings().currency()));
   }
 
   private static String words(BatchSize size) {
