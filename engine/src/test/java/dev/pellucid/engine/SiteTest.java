@@ -292,7 +292,7 @@ class SiteTest {
       if (one.isSound()) {
         ComputedFeed feed = one.feed().orElseThrow();
         Judgement judgement = one.recipe().orElseThrow().judgement();
-        figured.put(one.code(), FeedViews.of(feed, judgement, shared.tables(), DAY));
+        figured.put(one.code(), FeedViews.of(feed, judgement, shared.tables()));
       }
     }
     assertTrue(figured.size() > 10, figured.keySet().toString());

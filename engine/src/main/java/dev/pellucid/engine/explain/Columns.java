@@ -27,10 +27,12 @@ public final class Columns {
 
   private final ComputedFeed feed;
   private final String currency;
+  private final Readings readings;
 
   private Columns(ComputedFeed feed, String currency) {
     this.feed = feed;
     this.currency = currency;
+    this.readings = new Readings(feed);
   }
 
   /** What a line brings in 100 kg of recipe. */
@@ -85,7 +87,7 @@ public final class Columns {
     for (Share share : shares) {
       exact.add(unit.fromBase(share.amount() / finished));
     }
-    double whole = new Readings(feed).at(sum, new Basis.AsFed(), Scenario.EXPECTED).value();
+    double whole = readings.at(sum, new Basis.AsFed(), Scenario.EXPECTED).value();
     return column(sum.text(), unit.symbol(), unit.fromBase(whole), shares, exact);
   }
 

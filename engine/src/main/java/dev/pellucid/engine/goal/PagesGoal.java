@@ -174,7 +174,7 @@ public final class PagesGoal {
   }
 
   private Optional<FeedView.Figured> figured(RuleContext recipe) {
-    return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.tables(), day));
+    return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.tables()));
   }
 
   private static FeedView.FeedStatus standing(RecipeStanding outcome, Whole whole) {
