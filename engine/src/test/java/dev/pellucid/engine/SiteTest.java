@@ -77,7 +77,7 @@ class SiteTest {
   void everyFeedIngredientAndProfileHasAPageAndEveryLinkLeadsToOne() throws IOException {
     SiteReport report = Pellucid.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, List.of(), out);
     Map<Path, String> pages = pages();
-    assertEquals(report.pages(), pages.size());
+    assertEquals(report.pages() + 2, pages.size(), "a style sheet and a script beside them");
     int links = 0;
     for (Map.Entry<Path, String> page : pages.entrySet()) {
       Matcher link = LINK.matcher(page.getValue());
@@ -175,7 +175,7 @@ class SiteTest {
             new PastState("aaaaaa1", "2026-11-10", FolderState.at(copy)));
     Pellucid.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, past, out);
     String grower = Files.readString(out.resolve("feeds/CG-36.html"));
-    assertTrue(grower.contains("bbbbbb1</th><td>2026-11-20</td>"), "the other state");
+    assertTrue(grower.contains("bbbbbb1</th><td class=\"t\">2026-11-20</td>"), "the other state");
     assertFalse(grower.contains("cccccc1"), "a state with the same figures as now");
     assertFalse(grower.contains("aaaaaa1"), "a state with the same figures as the one after it");
     assertTrue(
@@ -292,7 +292,7 @@ class SiteTest {
       if (one.isSound()) {
         ComputedFeed feed = one.feed().orElseThrow();
         Judgement judgement = one.recipe().orElseThrow().judgement();
-        figured.put(one.code(), FeedViews.of(feed, judgement, shared.tables(), DAY));
+        figured.put(one.code(), FeedViews.of(feed, judgement, shared.tables()));
       }
     }
     assertTrue(figured.size() > 10, figured.keySet().toString());

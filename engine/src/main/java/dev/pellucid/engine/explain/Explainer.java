@@ -60,7 +60,7 @@ public final class Explainer {
   private Sum sum(Subject.Nutrients sum) {
     Unit unit = sum.nutrients().get(0).unit();
     double finished = feed.balances().expected().finished();
-    boolean moist = sum.nutrients().stream().anyMatch(this::isMoisture);
+    boolean moist = sum.nutrients().stream().anyMatch(Explainer::isMoisture);
     List<Brought> brought = brought(sum, moist);
     BigDecimal total = digits(unit.fromBase(at(sum, Scenario.EXPECTED)));
     int decimals = total.scale();
@@ -130,7 +130,7 @@ public final class Explainer {
         .toList();
   }
 
-  private boolean isMoisture(Nutrient one) {
+  static boolean isMoisture(Nutrient one) {
     return one.name().equals(Nutrients.MOISTURE);
   }
 
@@ -343,7 +343,7 @@ public final class Explainer {
   }
 
   /** Four digits that count. */
-  private static BigDecimal digits(double value) {
+  static BigDecimal digits(double value) {
     return BigDecimal.valueOf(value).setScale(Figures.decimals(value), RoundingMode.HALF_EVEN);
   }
 }

@@ -22,8 +22,8 @@ import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HashSet;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 
 /**
@@ -31,6 +31,8 @@ import java.util.function.Predicate;
  * written whole beside its place, under a hidden name that no reader takes for a file of feeds, and
  * then moved over it in one step. So whatever happens, a full disk or a killed run, the old file is
  * there or the new one. A move that cannot be made in one step is not made.
+ *
+ * <p>Several threads may write at a time, each a file of its own.
  *
  * <p>Nothing is written or deleted through a link below the folder. What a killed run left beside a
  * file is taken away by a later one, once it is so old that no run can still be writing it.
@@ -52,7 +54,7 @@ public final class Outputs {
 
   private final Path root;
   private final boolean lasting;
-  private final Set<Path> swept = new HashSet<>();
+  private final Set<Path> swept = ConcurrentHashMap.newKeySet();
 
   private Outputs(Path root, boolean lasting) {
     this.root = root.toAbsolutePath().normalize();

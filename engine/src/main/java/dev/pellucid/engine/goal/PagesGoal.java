@@ -25,19 +25,21 @@ import dev.pellucid.show.FindingText;
 import dev.pellucid.text.Plural;
 import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
 /**
  * Writes pages about a folder: checks it, takes down what each page tells feed by feed, and writes
- * the page of a feed before the next is looked at, so that memory holds what other pages need of it
- * and not the page.
+ * the page of a feed where its figures are worked out, so that memory holds what other pages need
+ * of it and not the page.
  */
 public final class PagesGoal {
   private final PrintedPaths paths;
@@ -88,21 +90,50 @@ public final class PagesGoal {
           .computeIfAbsent(finding.span().file().path(), none -> new ArrayList<>())
           .add(FindingText.of(finding, paths).stripTrailing());
     }
-    Site site = new Site(shared.tables(), day, Outputs.into(to)::write);
-    for (Taken one : recipes) {
-      RecipeStanding outcome = one.standing();
-      Checked recipe = Streamed.judged(shared, outcome.path());
-      List<String> own = new ArrayList<>();
-      doubt(recipe).ifPresent(own::add);
-      own.addAll(Optional.ofNullable(findings.remove(outcome.path())).orElse(List.of()));
-      site.add(view(recipe, standing(outcome, whole), outcome, own));
-    }
+    Map<String, RecipeStanding> standings = new TreeMap<>();
+    recipes.forEach(one -> standings.put(one.standing().path(), one.standing()));
+    Site site = Site.open(shared.tables(), day, Outputs.into(to)::write);
+    List<Site.Kept> kept =
+        written(
+            recipe -> {
+              RecipeStanding standing = Objects.requireNonNull(standings.get(recipe.path()));
+              List<String> own = new ArrayList<>();
+              doubt(recipe).ifPresent(own::add);
+              own.addAll(findings.getOrDefault(recipe.path(), List.of()));
+              return site.add(view(recipe, standing(standing, whole), standing, own));
+            },
+            List.copyOf(standings.keySet()));
+    findings.keySet().removeAll(standings.keySet());
     int pages =
         site.close(
+            kept,
             shared.resolver().profiles(),
             report.tally(),
             findings.values().stream().flatMap(List::stream).toList());
     return new SiteReport(report, recipes.size(), pages);
+  }
+
+  /** How the page of a recipe is written. */
+  private interface Written {
+    Site.Kept of(Checked recipe) throws IOException;
+  }
+
+  /** Several recipes at a time; each page is on the disk before its recipe is let go. */
+  private List<Site.Kept> written(Written way, List<String> paths) throws IOException {
+    try {
+      return Streamed.judge(
+          shared,
+          paths,
+          recipe -> {
+            try {
+              return way.of(recipe);
+            } catch (IOException broken) {
+              throw new UncheckedIOException(broken);
+            }
+          });
+    } catch (UncheckedIOException broken) {
+      throw broken.getCause();
+    }
   }
 
   /**
@@ -143,7 +174,7 @@ public final class PagesGoal {
   }
 
   private Optional<FeedView.Figured> figured(RuleContext recipe) {
-    return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.tables(), day));
+    return recipe.feed().map(feed -> FeedViews.of(feed, recipe.judgement(), shared.tables()));
   }
 
   private static FeedView.FeedStatus standing(RecipeStanding outcome, Whole whole) {

@@ -2,6 +2,7 @@ package dev.pellucid.engine.html;
 
 import static j2html.TagCreator.head;
 import static j2html.TagCreator.html;
+import static j2html.TagCreator.link;
 import static j2html.TagCreator.meta;
 
 import j2html.TagCreator;
@@ -12,7 +13,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 
-/** Whole files in English that load nothing, to be written as UTF-8; lines end in {@code \n}. */
+/** Whole files in English, to be written as UTF-8; lines end in {@code \n}. */
 public final class HtmlFile {
   private HtmlFile() {}
 
@@ -23,11 +24,22 @@ public final class HtmlFile {
    * @param style the rules of its style sheet
    */
   public static String of(String title, List<MetaTag> told, String style, BodyTag body) {
+    return written(title, told, Inline.style(style), body);
+  }
+
+  /**
+   * One of several files that share a style sheet.
+   *
+   * @param sheet the way to it
+   */
+  public static String linked(String title, List<MetaTag> told, String sheet, BodyTag body) {
+    return written(title, told, link().withRel("stylesheet").withHref(sheet), body);
+  }
+
+  private static String written(String title, List<MetaTag> told, DomContent style, BodyTag body) {
     DomContent page =
         html(
-                head(meta().withCharset("utf-8"))
-                    .with(told)
-                    .with(TagCreator.title(title), Inline.style(style)),
+                head(meta().withCharset("utf-8")).with(told).with(TagCreator.title(title), style),
                 body)
             .withLang("en");
     try {

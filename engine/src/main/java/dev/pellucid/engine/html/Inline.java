@@ -3,7 +3,6 @@ package dev.pellucid.engine.html;
 import static j2html.TagCreator.rawHtml;
 
 import j2html.TagCreator;
-import j2html.tags.specialized.ScriptTag;
 import j2html.tags.specialized.StyleTag;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,23 +10,14 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Style sheets and scripts: they stand in a page itself, for a page loads nothing. They are the
- * only text that is not escaped, since browsers read none of their characters as markup but the end
- * tag.
+ * Style sheets: those of a sheet or label stand in the file itself, for it loads nothing. They are
+ * the only text that is not escaped, since browsers read none of their characters as markup but the
+ * end tag.
  */
 public final class Inline {
   private static final String FILES = "/dev/pellucid/";
 
   private Inline() {}
-
-  /**
-   * A script that the engine brings with it.
-   *
-   * @param path such as {@code site/index.js}
-   */
-  public static ScriptTag script(String path) {
-    return TagCreator.script(rawHtml("\n" + text(path)));
-  }
 
   /** A style sheet; one that would end before its end is a bug, and no page is made with it. */
   static StyleTag style(String rules) {

@@ -73,6 +73,11 @@ public record BatchPlan(
     return new BatchPlanner(feed, limits, tables, provenance).feed();
   }
 
+  /** What is weighed out for such a batch, and no more of its plan. */
+  public static List<Weighed> weighing(ComputedFeed feed, FeedTables tables) {
+    return BatchPlanner.weighing(feed, tables);
+  }
+
   /** The plan of a batch that is written down under a number, of a size of its own. */
   public static BatchPlan of(
       ComputedFeed feed,

@@ -47,7 +47,7 @@ final class BatchPlanner {
   BatchPlan feed() {
     Optional<Double> finished =
         recipe.batch().filter(size -> size.basis() == BatchBasis.FINISHED).map(BatchSize::kg);
-    double weighed = recipe.batch().map(feed::weighed).orElse(UNTOLD_KG);
+    double weighed = weighed(feed);
     return plan(
         Optional.empty(),
         weighed,
@@ -55,6 +55,11 @@ final class BatchPlanner {
         recipe.batch().isPresent(),
         draftBecause(),
         Optional.empty());
+  }
+
+  /** What goes onto the scales by the size that the recipe names. */
+  private static double weighed(ComputedFeed feed) {
+    return feed.recipe().batch().map(feed::weighed).orElse(UNTOLD_KG);
   }
 
   BatchPlan feed(String number, double weighed) {
@@ -85,7 +90,7 @@ final class BatchPlanner {
       List<String> draftBecause,
       Optional<Premixing> premixing) {
     Optional<WeighingPlan> floor = WeighingPlanner.plan(feed, weighed, tables);
-    Optional<OnScales> scales = floor.map(plan -> ScalePlanner.plan(feed, plan, tables));
+    Optional<OnScales> scales = scales(feed, floor, tables);
     ComputedFeed asWeighed = floor.flatMap(this::asWeighed).orElse(feed);
     List<LimitStatus> judged = floor.isPresent() ? Judge.limits(asWeighed) : limits;
     WeighList list = new WeighList(feed, weighed, scales);
@@ -120,6 +125,18 @@ final class BatchPlanner {
         Expectations.of(Held.all(judged)),
         Expectations.waived(limits),
         premixing);
+  }
+
+  private static Optional<OnScales> scales(
+      ComputedFeed feed, Optional<WeighingPlan> floor, FeedTables tables) {
+    return floor.map(plan -> ScalePlanner.plan(feed, plan, tables));
+  }
+
+  /** What is weighed out for the size that the recipe names. */
+  static List<Weighed> weighing(ComputedFeed feed, FeedTables tables) {
+    double kg = weighed(feed);
+    Optional<WeighingPlan> floor = WeighingPlanner.plan(feed, kg, tables);
+    return new WeighList(feed, kg, scales(feed, floor, tables)).lines();
   }
 
   /** The feed of what the scales show: rounded, with overage as often as it is weighed out. */

@@ -8,20 +8,15 @@ import static dev.pellucid.engine.site.Tables.row;
 import static dev.pellucid.engine.site.Tables.table;
 import static dev.pellucid.engine.site.Tables.words;
 import static j2html.TagCreator.a;
-import static j2html.TagCreator.details;
 import static j2html.TagCreator.h2;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.pre;
 import static j2html.TagCreator.span;
-import static j2html.TagCreator.summary;
 import static j2html.TagCreator.text;
 
 import dev.pellucid.engine.account.Account;
 import dev.pellucid.engine.account.Account.LineCost;
 import dev.pellucid.engine.account.Held;
-import dev.pellucid.engine.explain.Explanation;
-import dev.pellucid.engine.explain.Explanation.Part;
-import dev.pellucid.engine.explain.Explanation.Sum;
 import dev.pellucid.engine.plan.Expectation;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.FeedView.Figured;
@@ -34,7 +29,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The page of one feed. */
@@ -99,7 +93,7 @@ final class FeedPage {
     figures.lines().forEach(line -> titles.put(line.name(), line.title()));
     cost(figures.taken().account(), titles);
     flow(figures.flow());
-    contributions(figures.explanations());
+    contributions(figures);
     out.add(h2("History"));
     out.addAll(PastFigures.of(figures.taken(), feed.past(), currency));
   }
@@ -172,17 +166,10 @@ final class FeedPage {
                     one.title(),
                     figure(expected),
                     cell(held.demand().askedNowBesideBasis() + one.basis()),
-                    cell(by(held)),
+                    by(held),
                     figure(judged(held)),
                     figure(room(held)),
-                    picture(
-                        Charts.bullet(
-                            one.title()
-                                + " "
-                                + judged(held)
-                                + ", "
-                                + held.demand().askedNowBesideBasis(),
-                            held)),
+                    picture(Charts.bullet(held)),
                     cell(kept(held))));
   }
 
@@ -190,10 +177,8 @@ final class FeedPage {
     String kind = held.demand().kindWord();
     String profile = held.demand().profile();
     return profile.isEmpty()
-        ? text("this recipe")
-        : a(kind)
-            .withHref("../limits/" + profile + ".html")
-            .attr("aria-label", kind + ", profile " + profile);
+        ? cell("this recipe")
+        : cell(a(kind).withHref("../limits/" + profile + ".html").withTitle(profile));
   }
 
   private static String room(Held held) {
@@ -240,7 +225,7 @@ final class FeedPage {
             .map(
                 entry ->
                     cost(
-                        name(entry.getKey(), titles.getOrDefault(entry.getKey(), entry.getKey())),
+                        titles.getOrDefault(entry.getKey(), entry.getKey()),
                         entry,
                         account.costPerKg(),
                         largest));
@@ -255,17 +240,14 @@ final class FeedPage {
   }
 
   private static TrTag cost(
-      DomContent name, Map.Entry<String, LineCost> line, double whole, double largest) {
+      String name, Map.Entry<String, LineCost> line, double whole, double largest) {
     double money = line.getValue().perKgBagged();
     String percent = Figures.visible(whole > 0 ? 100 * money / whole : 0, 1);
     return row(
         name,
         figure(money(money)),
         figure(percent),
-        picture(
-            Charts.bar(
-                line.getKey() + " " + percent + " % of the cost",
-                largest > 0 ? money / largest : 0)));
+        picture(Charts.bar(largest > 0 ? money / largest : 0)));
   }
 
   private static String money(double money) {
@@ -299,48 +281,13 @@ final class FeedPage {
     };
   }
 
-  private void contributions(List<Explanation> explanations) {
+  private void contributions(Figured figures) {
     out.add(h2("Where it comes from"));
-    out.add(p("Per kg of finished feed, on target and fresh; each column adds up to the figure."));
-    explanations.stream()
-        .flatMap(explanation -> explanation.sums().stream())
-        .filter(sum -> !sum.parts().isEmpty())
-        .collect(Collectors.toMap(Sum::title, sum -> sum, (one, other) -> one, LinkedHashMap::new))
-        .values()
-        .forEach(sum -> out.add(contribution(sum)));
-  }
-
-  private DomContent contribution(Sum sum) {
-    double largest = sum.parts().stream().mapToDouble(Part::amount).max().orElse(0);
-    Stream<TrTag> parts =
-        sum.parts().stream()
-            .filter(part -> part.amount() != 0)
-            .map(
-                part ->
-                    row(
-                        part.line(),
-                        figure(part.kg()),
-                        figure(part.holds()),
-                        figure(part.kept()),
-                        cell(part.source()),
-                        figure(part.brings()),
-                        picture(
-                            Charts.bar(
-                                part.line() + " brings " + part.brings(),
-                                part.amount() / largest))));
-    String title = sum.title() + ": " + sum.figure() + " " + sum.unit();
-    return details(
-        summary(title),
-        table(
-            title,
-            List.of(
-                words("Line"),
-                figures("kg in 100"),
-                figures("Holds"),
-                figures("Kept %"),
-                words("Source"),
-                figures("Brings " + sum.unit()),
-                words("Picture")),
-            parts));
+    out.add(
+        p(
+            "Per kg of finished feed, on target and fresh; each column adds up to its figure. In"
+                + " brackets is the percent that the process leaves of it, where it is not all."
+                + " What an ingredient holds, and by which source, stands on its page."));
+    out.addAll(Contributions.of(figures.columns(), figures.lines()));
   }
 }

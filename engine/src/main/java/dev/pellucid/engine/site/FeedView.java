@@ -1,7 +1,7 @@
 package dev.pellucid.engine.site;
 
 import dev.pellucid.engine.compare.FeedFigures;
-import dev.pellucid.engine.explain.Explanation;
+import dev.pellucid.engine.explain.Column;
 import dev.pellucid.engine.plan.Expectation;
 import java.util.List;
 import java.util.Optional;
@@ -67,7 +67,7 @@ public record FeedView(
    * @param held what is analysed and what is asked of it
    * @param taken the figures as they are compared between states
    * @param flow from the scale to the bag
-   * @param explanations of all that is limited
+   * @param columns what each line brings of all that is limited
    */
   public record Figured(
       String batch,
@@ -75,12 +75,12 @@ public record FeedView(
       List<Expectation> held,
       FeedFigures taken,
       List<Flow> flow,
-      List<Explanation> explanations) {
+      List<Column> columns) {
     public Figured {
       lines = List.copyOf(lines);
       held = List.copyOf(held);
       flow = List.copyOf(flow);
-      explanations = List.copyOf(explanations);
+      columns = List.copyOf(columns);
     }
   }
 

@@ -6,12 +6,11 @@ import dev.pellucid.engine.compare.FigureTaking;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.explain.Explainer;
+import dev.pellucid.engine.explain.Columns;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.Expectations;
-import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.plan.Weighed;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
@@ -23,7 +22,6 @@ import dev.pellucid.engine.site.FeedView.FlowKind;
 import dev.pellucid.engine.site.FeedView.Line;
 import dev.pellucid.measure.Closeness;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,21 +37,18 @@ public final class FeedViews {
 
   /** The figures of a feed and how it stands with its limits; one not judged has no figure. */
   public static Figured of(
-      ComputedFeed feed, Judgement judgement, FeedTables tables, LocalDate day) {
+      ComputedFeed feed, Judgement judgement, FeedTables tables) {
     List<LimitStatus> judged =
         judgement.limits().stream().filter(one -> one.state().isJudged()).toList();
     FeedViews views = new FeedViews(feed);
-    BatchPlan plan = BatchPlan.of(feed, judged, tables, new Provenance("", false, day));
     FeedFigures taken = FigureTaking.of(feed, judgement, tables);
     return new Figured(
         feed.recipe().batch().map(FeedViews::words).orElse(""),
-        plan.weighing().stream().map(FeedViews::line).toList(),
+        BatchPlan.weighing(feed, tables).stream().map(FeedViews::line).toList(),
         Expectations.of(taken.account().limits().values().stream().filter(Held::told).toList()),
         taken,
         views.flow(),
-        views.subjects(judged).stream()
-            .map(subject -> Explainer.of(feed, subject, tables.settings().currency()))
-            .toList());
+        Columns.of(feed, views.subjects(judged), tables.settings().currency()));
   }
 
   private static String words(BatchSize size) {

@@ -15,12 +15,13 @@ import static j2html.TagCreator.label;
 import static j2html.TagCreator.option;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.pre;
+import static j2html.TagCreator.script;
 import static j2html.TagCreator.select;
+import static j2html.TagCreator.td;
 import static j2html.TagCreator.text;
 
 import dev.pellucid.engine.account.Account.Inclusion;
 import dev.pellucid.engine.account.Held;
-import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.FeedView.FeedStatus;
 import dev.pellucid.measure.Unit;
@@ -83,7 +84,7 @@ final class IndexPage {
             "Profiles and how many feeds they hold",
             List.of(words("Profile"), figures("Feeds"), figures("Broken limits")),
             profiles.stream().map(IndexPage::profile)));
-    out.add(Inline.script("site/index.js"));
+    out.add(script().withSrc(Site.SCRIPT));
     return out;
   }
 
@@ -196,7 +197,7 @@ final class IndexPage {
     return row(
             a(one.title()).withHref("limits/" + one.name() + ".html"),
             figure(String.valueOf(one.feeds())),
-            cell(broken == 0 ? text("none") : FeedPage.bad(String.valueOf(broken))).withClass("n"))
+            td(broken == 0 ? text("none") : FeedPage.bad(String.valueOf(broken))))
         .attr("data-kind", "profiles")
         .attr("data-words", lower(one.name() + " " + one.title()));
   }

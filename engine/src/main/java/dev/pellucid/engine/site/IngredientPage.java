@@ -3,7 +3,6 @@ package dev.pellucid.engine.site;
 import static dev.pellucid.engine.site.Tables.cell;
 import static dev.pellucid.engine.site.Tables.figure;
 import static dev.pellucid.engine.site.Tables.figures;
-import static dev.pellucid.engine.site.Tables.picture;
 import static dev.pellucid.engine.site.Tables.row;
 import static dev.pellucid.engine.site.Tables.table;
 import static dev.pellucid.engine.site.Tables.words;
@@ -56,14 +55,12 @@ final class IngredientPage {
   }
 
   private static DomContent uses(List<InFeed> uses, String currency) {
-    double largest = uses.stream().mapToDouble(one -> one.use().percent()).max().orElse(0);
     return table(
         "Its share of each feed with what premixes bring of it, the largest first, and what a feed"
             + " would cost more if its price rose by a tenth",
         List.of(
             words("Feed"),
             figures("% of recipe"),
-            words("Picture"),
             words("Also through"),
             figures(currency + "/kg feed"),
             figures("Dearer by " + currency + "/kg"),
@@ -73,18 +70,15 @@ final class IngredientPage {
                 Comparator.comparingDouble((InFeed one) -> one.use().percent())
                     .reversed()
                     .thenComparing(InFeed::code))
-            .map(one -> use(one, largest)));
+            .map(IngredientPage::use));
   }
 
-  private static TrTag use(InFeed one, double largest) {
+  private static TrTag use(InFeed one) {
     String percent = Figures.plain(one.use().percent());
     double dearer = one.use().money() * DEARER;
     return row(
         a(Site.named(one.code(), one.title())).withHref("../feeds/" + one.code() + ".html"),
         figure(percent),
-        picture(
-            Charts.bar(
-                percent + " % of " + one.code(), largest > 0 ? one.use().percent() / largest : 0)),
         cell(String.join(", ", one.use().through())),
         figure(Figures.visible(one.use().money(), 4)),
         figure(Figures.visible(dearer, 4)),

@@ -10,18 +10,16 @@ import static j2html.TagCreator.meta;
 import static j2html.TagCreator.nav;
 
 import dev.pellucid.engine.html.HtmlFile;
-import dev.pellucid.engine.html.Inline;
 import j2html.tags.DomContent;
 import java.util.List;
 
 /**
- * The frame of a page. Its policy lets it load nothing at all: style and script stand in the page
- * itself.
+ * The frame of a page. Its policy lets it load nothing but what lies where it lies itself: the one
+ * style sheet and the one script of all pages.
  */
 record Page(String house, String day) {
   private static final String POLICY =
-      "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data:";
-  private static final String STYLE = Inline.text("site/site.css");
+      "default-src 'none'; style-src 'self'; script-src 'self'; img-src data:";
 
   /**
    * A page.
@@ -29,12 +27,12 @@ record Page(String house, String day) {
    * @param up the way to the folder of the index: empty, or {@code ../}
    */
   String of(String name, String up, List<? extends DomContent> content) {
-    return HtmlFile.of(
+    return HtmlFile.linked(
         name + ", " + house,
         List.of(
             meta().attr("http-equiv", "Content-Security-Policy").withContent(POLICY),
             meta().withName("viewport").withContent("width=device-width")),
-        STYLE,
+        up + Site.STYLE,
         body(
             a("To the content").withHref("#main").withClass("skip"),
             header(nav(a(house).withHref(up + "index.html")).attr("aria-label", "All feeds")),

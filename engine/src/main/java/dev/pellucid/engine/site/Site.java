@@ -2,11 +2,13 @@ package dev.pellucid.engine.site;
 
 import dev.pellucid.engine.account.Account;
 import dev.pellucid.engine.account.Account.Inclusion;
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.data.Source;
+import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.engine.site.IngredientView.ToldContent;
@@ -28,62 +30,91 @@ import java.util.TreeSet;
  * feed until then is its row in the index, and how it stands to ingredients and profiles.
  */
 public final class Site {
+  /** The style sheet of all pages, beside the index. */
+  static final String STYLE = "site.css";
+
+  /** The script of the index, beside it. */
+  static final String SCRIPT = "index.js";
+
   private final FeedTables tables;
   private final LocalDate day;
   private final Writer writer;
   private final Page page;
-  private final List<IndexPage.Entry> feeds = new ArrayList<>();
   private final Map<String, List<IngredientView.InFeed>> uses = new TreeMap<>();
   private final Map<String, List<ProfileView.InFeed>> held = new TreeMap<>();
-  private int pages;
 
-  /** Where pages go. */
+  /** Where files go. */
   public interface Writer {
-    /** Takes a page by its path below the index. */
+    /** Takes a file by its path below the index, from any thread. */
     void write(String path, String text) throws IOException;
   }
 
-  public Site(FeedTables tables, LocalDate day, Writer writer) {
+  /** What is kept of a feed. */
+  public record Kept(
+      IndexPage.Entry entry, List<IngredientView.InFeed> uses, List<ProfileView.InFeed> held) {
+    public Kept {
+      uses = List.copyOf(uses);
+      held = List.copyOf(held);
+    }
+
+    private static Kept of(FeedView feed) {
+      List<IngredientView.InFeed> uses = new ArrayList<>();
+      List<ProfileView.InFeed> held = new ArrayList<>();
+      if (feed.figures().isPresent()) {
+        Account account = feed.figures().get().taken().account();
+        for (Inclusion use : account.inclusions()) {
+          uses.add(new IngredientView.InFeed(feed.code(), feed.title(), use, account.costPerKg()));
+        }
+        for (Held limit : account.limits().values()) {
+          held.add(new ProfileView.InFeed(feed.code(), feed.title(), limit));
+        }
+      }
+      return new Kept(IndexPage.Entry.of(feed), uses, held);
+    }
+  }
+
+  private Site(FeedTables tables, LocalDate day, Writer writer) {
     this.tables = tables;
     this.day = day;
     this.writer = writer;
     this.page = new Page(tables.settings().name(), day.toString());
   }
 
-  /** Writes the page of a feed. */
-  public void add(FeedView feed) throws IOException {
-    feeds.add(IndexPage.Entry.of(feed));
-    feed.figures().ifPresent(figures -> keep(feed, figures));
+  /** Writes what all pages share. */
+  public static Site open(FeedTables tables, LocalDate day, Writer writer) throws IOException {
+    writer.write(STYLE, Inline.text("site/" + STYLE));
+    writer.write(SCRIPT, Inline.text("site/" + SCRIPT));
+    return new Site(tables, day, writer);
+  }
+
+  /** Writes the page of a feed, in any thread. */
+  public Kept add(FeedView feed) throws IOException {
     put(
         "feeds/" + feed.code(),
         named(feed.code(), feed.title()),
         "../",
         FeedPage.of(feed, currency(), tables.ingredients().keySet()));
-  }
-
-  private void keep(FeedView feed, FeedView.Figured figures) {
-    Account account = figures.taken().account();
-    for (Inclusion use : account.inclusions()) {
-      uses.computeIfAbsent(use.ingredient(), none -> new ArrayList<>())
-          .add(new IngredientView.InFeed(feed.code(), feed.title(), use, account.costPerKg()));
-    }
-    account
-        .limits()
-        .values()
-        .forEach(
-            limit ->
-                held.computeIfAbsent(limit.demand().profile(), none -> new ArrayList<>())
-                    .add(new ProfileView.InFeed(feed.code(), feed.title(), limit)));
+    return Kept.of(feed);
   }
 
   /**
    * Writes all other pages.
    *
+   * @param feeds what was kept of each
    * @param elsewhere findings that are about no feed, as they are printed
    * @return how many pages there are
    */
-  public int close(List<Profile> profiles, String tally, List<String> elsewhere)
+  public int close(List<Kept> feeds, List<Profile> profiles, String tally, List<String> elsewhere)
       throws IOException {
+    for (Kept feed : feeds) {
+      for (IngredientView.InFeed use : feed.uses()) {
+        uses.computeIfAbsent(use.use().ingredient(), none -> new ArrayList<>()).add(use);
+      }
+      for (ProfileView.InFeed limit : feed.held()) {
+        held.computeIfAbsent(limit.limit().demand().profile(), none -> new ArrayList<>())
+            .add(limit);
+      }
+    }
     List<IngredientView> ingredients =
         tables.ingredients().values().stream().map(this::ingredient).toList();
     for (IngredientView one : ingredients) {
@@ -94,19 +125,26 @@ public final class Site {
     for (ProfileView one : views) {
       put("limits/" + one.name(), one.title(), "../", ProfilePage.of(one));
     }
-    feeds.sort(Comparator.comparing(IndexPage.Entry::code));
     put(
         "index",
         "Feeds of " + tables.settings().name(),
         "",
-        IndexPage.of(feeds, ingredients, views, tally, currency(), elsewhere));
-    return pages;
+        IndexPage.of(
+            feeds.stream()
+                .map(Kept::entry)
+                .sorted(Comparator.comparing(IndexPage.Entry::code))
+                .toList(),
+            ingredients,
+            views,
+            tally,
+            currency(),
+            elsewhere));
+    return feeds.size() + ingredients.size() + views.size() + 1;
   }
 
   private void put(String path, String name, String up, List<? extends DomContent> content)
       throws IOException {
     writer.write(path + ".html", page.of(name, up, content));
-    pages++;
   }
 
   private String currency() {

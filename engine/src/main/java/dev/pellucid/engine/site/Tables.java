@@ -14,7 +14,10 @@ import j2html.tags.specialized.TrTag;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Tables that a screen reader can walk: a caption, heads of columns, a head to each row. */
+/**
+ * Tables that a screen reader can walk: a caption, heads of columns, a head to each row. Most cells
+ * are figures, so it is cells of words that are marked.
+ */
 final class Tables {
   private Tables() {}
 
@@ -36,12 +39,18 @@ final class Tables {
         .withClass("wide");
   }
 
+  /** One that the words around it tell of. */
+  static DomContent table(List<Head> heads, List<TrTag> rows) {
+    return div(HtmlTable.of(heads.stream().map(Tables::head).toList(), rows)).withClass("wide");
+  }
+
   private static ThTag head(Head head) {
     return th(head.words()).attr("scope", "col").withCondClass(head.figures(), "n");
   }
 
+  /** The first cell heads its row without saying so, since its column has no cell of data. */
   static TrTag row(DomContent head, DomContent... cells) {
-    return tr(th(head).attr("scope", "row")).with(cells);
+    return tr(th(head)).with(cells);
   }
 
   static TrTag row(String head, DomContent... cells) {
@@ -49,11 +58,11 @@ final class Tables {
   }
 
   static TdTag cell(String words) {
-    return td(words);
+    return td(words).withCondClass(!words.isEmpty(), "t");
   }
 
   static TdTag cell(DomContent content) {
-    return td(content);
+    return td(content).withClass("t");
   }
 
   static TdTag picture(DomContent picture) {
@@ -61,6 +70,6 @@ final class Tables {
   }
 
   static TdTag figure(String figure) {
-    return td(figure).withClass("n");
+    return td(figure);
   }
 }

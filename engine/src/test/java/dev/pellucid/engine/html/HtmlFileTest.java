@@ -10,6 +10,7 @@ import static j2html.TagCreator.strong;
 import static j2html.TagCreator.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import j2html.tags.DomContent;
 import java.util.List;
@@ -37,6 +38,12 @@ class HtmlFileTest {
             List.of(meta().withName("a").withContent("\">")),
             STYLE,
             body(p("<i> \"d\"").withClass("\"<"))));
+  }
+
+  @Test
+  void aSheetBesideItIsLinked() {
+    String page = HtmlFile.linked("t", List.of(), "../a.css", body());
+    assertTrue(page.contains("<title>t</title><link rel=\"stylesheet\" href=\"../a.css\"></head>"));
   }
 
   @Test
