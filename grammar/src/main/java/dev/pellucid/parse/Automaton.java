@@ -70,7 +70,7 @@ final class Automaton extends LexerATNSimulator {
 
   private synchronized State findOut(State from, int standIn) {
     DFAState found = computeTargetState(NO_TEXT, from.found, standIn);
-    State next = found == ERROR ? DEAD : known(found);
+    State next = found.stateNumber == ERROR.stateNumber ? DEAD : known(found);
     from.next[standIn] = next;
     return next;
   }

@@ -2,7 +2,9 @@ package dev.pellucid.parse;
 
 import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
+import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -28,8 +30,8 @@ final class Expected {
   private final String example;
   private final Set<Kind> kinds;
 
-  /** How small and how large a figure can be, by its kind; null where any can. */
-  private final @Nullable Extent[] extents = new Extent[Kind.values().length];
+  /** How small and how large a figure can be, by its kind. */
+  private final Map<Kind, Extent> extents = new EnumMap<>(Kind.class);
 
   private Expected(String example, Set<Kind> kinds) {
     this.example = example;
@@ -40,7 +42,7 @@ final class Expected {
     Expected expected = new Expected(example, EnumSet.noneOf(Kind.class));
     for (Extent extent : extents) {
       expected.kinds.add(extent.kind());
-      expected.extents[extent.kind().ordinal()] = extent;
+      expected.extents.put(extent.kind(), extent);
     }
     return expected;
   }
@@ -56,7 +58,7 @@ final class Expected {
 
   /** How small and how large a figure of a kind can be in this place; null where any can. */
   @Nullable Extent extent(Kind kind) {
-    return extents[kind.ordinal()];
+    return extents.get(kind);
   }
 
   /** "a share, an activity or an energy". */

@@ -83,15 +83,42 @@ final class Sections {
 
   private OpenSection<?> start(SectionWord word, Span heading) {
     return switch (word) {
-      case MIX -> mix = shares(word, heading);
-      case CARRIER -> carrier = shares(word, heading);
-      case COAT -> coat = shares(word, heading);
-      case SUPPLY -> supply = supplySection(heading);
-      case OVERAGE -> overage = overageSection(heading);
-      case LIMITS -> limits = limitSection(heading);
-      case WAIVERS -> waivers = waiverSection(heading);
-      case PROCESS -> process = processSection(heading);
-      case LABEL -> label = labelSection(heading);
+      case MIX -> {
+        mix = shares(word, heading);
+        yield mix;
+      }
+      case CARRIER -> {
+        carrier = shares(word, heading);
+        yield carrier;
+      }
+      case COAT -> {
+        coat = shares(word, heading);
+        yield coat;
+      }
+      case SUPPLY -> {
+        supply = supplySection(heading);
+        yield supply;
+      }
+      case OVERAGE -> {
+        overage = overageSection(heading);
+        yield overage;
+      }
+      case LIMITS -> {
+        limits = limitSection(heading);
+        yield limits;
+      }
+      case WAIVERS -> {
+        waivers = waiverSection(heading);
+        yield waivers;
+      }
+      case PROCESS -> {
+        process = processSection(heading);
+        yield process;
+      }
+      case LABEL -> {
+        label = labelSection(heading);
+        yield label;
+      }
     };
   }
 

@@ -1,5 +1,8 @@
 package dev.pellucid.parse;
 
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.jspecify.annotations.Nullable;
 
@@ -22,14 +25,14 @@ final class Shapes {
   private static final int KINDS = 64;
   private static final Shapes KNOWN = new Shapes(MOST);
 
-  private final Shape[] roots = new Shape[LineRule.values().length];
+  private final Map<LineRule, Shape> roots = new EnumMap<>(LineRule.class);
   private int left;
 
   /** Keeps so many steps. */
   Shapes(int most) {
     this.left = most;
-    for (int i = 0; i < roots.length; i++) {
-      roots[i] = new Shape();
+    for (LineRule rule : LineRule.values()) {
+      roots.put(rule, new Shape());
     }
   }
 
@@ -55,7 +58,7 @@ final class Shapes {
   }
 
   private @Nullable Shape shape(LineRule rule, Tokens tokens, Line line) {
-    Shape shape = roots[rule.ordinal()];
+    Shape shape = Objects.requireNonNull(roots.get(rule));
     for (int i = line.from(); i < line.to(); i++) {
       int kind = tokens.kind(i);
       Shape next = shape.next[kind];

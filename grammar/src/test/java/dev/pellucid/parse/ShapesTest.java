@@ -54,11 +54,12 @@ class ShapesTest {
     Shapes few = new Shapes(200);
     Shapes none = new Shapes(0);
     Random random = new Random(20_261_128);
+    List<LineRule> rules = List.of(LineRule.values());
     int fitting = 0;
     for (int trial = 0; trial < 20_000; trial++) {
       Tokens tokens = tokens(line(random, 1 + random.nextInt(6)));
       Line line = new Line(0, tokens.count(), true);
-      LineRule rule = LineRule.values()[random.nextInt(LineRule.values().length)];
+      LineRule rule = rules.get(random.nextInt(rules.size()));
       String anew = told(LineParser.parse(rule, tokens, line));
       assertEquals(anew, told(all.read(rule, tokens, line)));
       assertEquals(anew, told(few.read(rule, tokens, line)));
