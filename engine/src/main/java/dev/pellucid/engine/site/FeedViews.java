@@ -36,8 +36,7 @@ public final class FeedViews {
   }
 
   /** The figures of a feed and how it stands with its limits; one not judged has no figure. */
-  public static Figured of(
-      ComputedFeed feed, Judgement judgement, FeedTables tables) {
+  public static Figured of(ComputedFeed feed, Judgement judgement, FeedTables tables) {
     List<LimitStatus> judged =
         judgement.limits().stream().filter(one -> one.state().isJudged()).toList();
     FeedViews views = new FeedViews(feed);
