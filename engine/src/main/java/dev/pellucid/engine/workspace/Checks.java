@@ -33,12 +33,12 @@ public final class Checks {
 
   /** A recipe with its figures and its standing, before any rule has looked at it. */
   public static Checked judge(Shared shared, SourceBytes.Decoded text) {
-    return guarded(text, () -> judged(shared, text));
+    return guarded(text, () -> judged(shared, text, false));
   }
 
   /** The same with what every rule says of it and of its batch records. */
   public static Checked check(Shared shared, SourceBytes.Decoded text) {
-    return guarded(text, () -> ruled(shared, judged(shared, text)));
+    return guarded(text, () -> ruled(shared, judged(shared, text, true)));
   }
 
   /** A fault of this program costs the one file at which it shows, and is told. */
@@ -50,13 +50,16 @@ public final class Checks {
     }
   }
 
-  private static Checked judged(Shared shared, SourceBytes.Decoded text) {
+  /**
+   * @param weighed whether the batch is weighed out too: rules alone ask for that
+   */
+  private static Checked judged(Shared shared, SourceBytes.Decoded text, boolean weighed) {
     String path = text.source().path();
     Parsed parsed = FeedParser.parse(text);
     Resolution<ResolvedRecipe> resolved = shared.resolver().recipe((RecipeFile) parsed.file());
     List<Finding> findings = new ArrayList<>(parsed.findings());
     findings.addAll(resolved.findings());
-    Optional<RuleContext> recipe = resolved.thing().map(one -> inspection(shared, one));
+    Optional<RuleContext> recipe = resolved.thing().map(one -> inspection(shared, one, weighed));
     List<String> mendFirst =
         recipe.isPresent() ? List.of() : shared.mendFirst(path, resolved.reads());
     return new Checked(
@@ -85,7 +88,7 @@ public final class Checks {
         Optional.empty());
   }
 
-  private static RuleContext inspection(Shared shared, ResolvedRecipe recipe) {
+  private static RuleContext inspection(Shared shared, ResolvedRecipe recipe, boolean weighed) {
     Computation computed = shared.computer().compute(recipe);
     return new RuleContext(
         recipe,
@@ -93,7 +96,7 @@ public final class Checks {
         computed.balances(),
         computed.feed(),
         computed.feed().map(feed -> Judgement.of(feed, shared.tables())).orElse(Judgement.NONE),
-        computed.feed().flatMap(feed -> onTheFloor(shared, feed)),
+        weighed ? computed.feed().flatMap(feed -> onTheFloor(shared, feed)) : Optional.empty(),
         shared.day());
   }
 
