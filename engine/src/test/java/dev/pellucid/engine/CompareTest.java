@@ -329,6 +329,21 @@ class CompareTest {
     return change.because().stream().map(RecipeChange.Cause::path).toList();
   }
 
+  @Test
+  void ofManyChangedFilesItIsToldThatNoneWasTried() throws IOException {
+    String maize = Files.readString(copy.resolve("ingredients/maize.yaml"));
+    for (int i = 0; i < 101; i++) {
+      Files.writeString(copy.resolve("ingredients/other-" + i + ".yaml"), maize);
+    }
+    folder.with(
+        GROWER, "soybean-meal-48              44.00 %", "soybean-meal-48              40.00 %");
+    String note = "; 102 files changed, of which none was taken back to see what it did: ";
+    CompareReport report = compared();
+    assertTrue(report.text().contains(note), report.text());
+    assertTrue(report.markdown().contains(note), report.markdown());
+    assertTrue(report.html().contains(note));
+  }
+
   private CompareReport compared() throws IOException {
     return Pellucid.compare(FolderState.at(EXAMPLE), FolderState.at(copy), DAY, "compare.html");
   }

@@ -17,8 +17,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param notices what must be known before the rest is believed
  * @param changes the gravest first, then by what they do to the cost
+ * @param causesNote what is to be known of the files that are named as causes; empty for nothing
  */
-public record Comparison(List<String> notices, List<RecipeChange> changes) {
+public record Comparison(List<String> notices, List<RecipeChange> changes, String causesNote) {
   public Comparison {
     notices = List.copyOf(notices);
     changes = List.copyOf(changes);
@@ -26,6 +27,9 @@ public record Comparison(List<String> notices, List<RecipeChange> changes) {
 
   /** Finds which files moved a recipe; asked by several threads at once. */
   public interface Causes {
+    /** What is to be known of them all, in a sentence without its point; empty where nothing is. */
+    String note();
+
     /** The files without whose change it would be another; none where that is its own alone. */
     List<Cause> of(RecipeState before, RecipeState after);
   }
@@ -51,7 +55,8 @@ public record Comparison(List<String> notices, List<RecipeChange> changes) {
                 Comparator.comparingInt(RecipeChange::rank)
                     .thenComparing(change -> -Math.abs(change.costMoved()))
                     .thenComparing(RecipeChange::code))
-            .toList());
+            .toList(),
+        causes.note());
   }
 
   private static Optional<RecipeChange> change(

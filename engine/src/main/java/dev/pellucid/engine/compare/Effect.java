@@ -188,7 +188,7 @@ public record Effect(
     return names;
   }
 
-  private static List<Shifted> shares(Map<String, String> was, Map<String, String> is) {
+  static List<Shifted> shares(Map<String, String> was, Map<String, String> is) {
     List<Shifted> shifted = new ArrayList<>();
     for (String name : names(was, is)) {
       String before = was.getOrDefault(name, "");
@@ -200,7 +200,7 @@ public record Effect(
     return shifted;
   }
 
-  private static List<Moved> moved(Account was, Account is) {
+  static List<Moved> moved(Account was, Account is) {
     List<Moved> moved = new ArrayList<>();
     for (String name : is.contents().keySet()) {
       Optional<Content> then = was.told(name);
@@ -240,7 +240,7 @@ public record Effect(
     return one.nearest().map(limit -> part / (part + Math.max(0, limit.room()))).orElse(part);
   }
 
-  private static List<String> bounds(Map<String, Held> was, Map<String, Held> is) {
+  static List<String> bounds(Map<String, Held> was, Map<String, Held> is) {
     List<String> bounds = new ArrayList<>();
     for (String key : names(was, is)) {
       Held then = was.get(key);
@@ -264,7 +264,7 @@ public record Effect(
     return profile.isEmpty() ? "" : " (" + profile + ")";
   }
 
-  private static List<CostMoved> costs(Map<String, LineCost> was, Map<String, LineCost> is) {
+  static List<CostMoved> costs(Map<String, LineCost> was, Map<String, LineCost> is) {
     LineCost none = new LineCost(0, 0);
     List<CostMoved> costs = new ArrayList<>();
     for (String line : names(was, is)) {
@@ -280,7 +280,7 @@ public record Effect(
     return costs;
   }
 
-  private static List<String> prices(List<String> was, List<String> is) {
+  static List<String> prices(List<String> was, List<String> is) {
     List<String> prices = new ArrayList<>();
     is.stream()
         .filter(name -> !was.contains(name))
@@ -291,7 +291,7 @@ public record Effect(
     return prices;
   }
 
-  private static List<String> waivers(FeedFigures was, FeedFigures is) {
+  static List<String> waivers(FeedFigures was, FeedFigures is) {
     List<String> waivers = new ArrayList<>();
     Set<String> now = is.waivers();
     Set<String> then = was.waivers();
@@ -301,7 +301,7 @@ public record Effect(
   }
 
   /** Claims that are worse off than before. */
-  private static List<Claimed> label(FeedFigures was, FeedFigures is) {
+  static List<Claimed> label(FeedFigures was, FeedFigures is) {
     List<Claimed> label = new ArrayList<>();
     is.claims()
         .forEach(
@@ -316,7 +316,7 @@ public record Effect(
     return label;
   }
 
-  private static List<String> reprint(FeedFigures was, FeedFigures is) {
+  static List<String> reprint(FeedFigures was, FeedFigures is) {
     return names(was.printed(), is.printed()).stream()
         .filter(
             heading ->
@@ -326,7 +326,7 @@ public record Effect(
         .toList();
   }
 
-  private static List<WeightMoved> weights(Weighings was, Weighings is) {
+  static List<WeightMoved> weights(Weighings was, Weighings is) {
     List<WeightMoved> weights = new ArrayList<>();
     if (was.each().isEmpty() || is.each().isEmpty()) {
       return weights;
@@ -342,7 +342,7 @@ public record Effect(
     return weights;
   }
 
-  private static Optional<Portions> portions(Weighings was, Weighings is) {
+  static Optional<Portions> portions(Weighings was, Weighings is) {
     boolean same =
         same(was.kg(), is.kg()) && was.loads() == is.loads() && was.rounds() == is.rounds();
     return same ? Optional.empty() : Optional.of(new Portions(was, is));

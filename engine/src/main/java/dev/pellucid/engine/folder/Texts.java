@@ -117,6 +117,22 @@ public final class Texts {
     return new Texts(held, passed);
   }
 
+  /**
+   * These, both states in memory, with the very text of another state wherever a file has the same
+   * bytes there.
+   */
+  public Texts sharing(Texts other) {
+    SortedMap<String, Stored> shared = new TreeMap<>(files);
+    for (Map.Entry<String, Stored> file : shared.entrySet()) {
+      if (file.getValue() instanceof Stored.InMemory own
+          && other.files.get(file.getKey()) instanceof Stored.InMemory there
+          && there.isLike(own)) {
+        file.setValue(there);
+      }
+    }
+    return new Texts(shared, passed);
+  }
+
   /** Whether there is a file of that name right in a folder on a disk. */
   public static boolean holds(Path root, String name) {
     return Files.isRegularFile(root.resolve(name));

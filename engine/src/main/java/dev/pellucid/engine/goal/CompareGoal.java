@@ -10,6 +10,7 @@ import dev.pellucid.text.PrintedPaths;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Tells what a change of a folder does to its feeds. */
 public final class CompareGoal {
@@ -24,18 +25,21 @@ public final class CompareGoal {
    */
   public static CompareReport of(
       Texts from, Texts to, PrintedPaths paths, LocalDate day, String fullAt) {
-    ComparedState before = ComparedState.of(from, day);
     ComparedState after = ComparedState.of(to, day);
+    ComparedState before = after.other(from);
     Comparison comparison =
         Comparison.of(
             notices(before, after), before.byCode(), after.byCode(), new TakenBack(before, after));
     String currency = after.currency();
-    return new CompareReport(
-        comparison,
-        new CompareText(currency).text(comparison),
-        new CompareMarkdown(currency, fullAt).text(comparison),
-        new CompareHtml(currency).text(comparison),
-        CompareJson.of(comparison, currency, paths));
+    // Each form is made by itself, so that they can be made side by side.
+    List<Supplier<String>> forms =
+        List.of(
+            () -> new CompareHtml(currency).text(comparison),
+            () -> CompareJson.of(comparison, currency, paths),
+            () -> new CompareText(currency).text(comparison),
+            () -> new CompareMarkdown(currency, fullAt).text(comparison));
+    List<String> made = forms.parallelStream().map(Supplier::get).toList();
+    return new CompareReport(comparison, made.get(2), made.get(3), made.get(0), made.get(1));
   }
 
   private static List<String> notices(ComparedState before, ComparedState after) {

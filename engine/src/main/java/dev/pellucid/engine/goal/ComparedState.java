@@ -21,10 +21,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** One state of a folder, with the figures of its recipes. */
 final class ComparedState {
   private final Kept<Figured> kept;
+  private final Map<String, List<String>> words = new ConcurrentHashMap<>();
 
   /**
    * A recipe in it.
@@ -58,6 +60,14 @@ final class ComparedState {
     return new ComparedState(Kept.of(texts, Days.on(day), Kept.Route.JUDGE, Figured::of));
   }
 
+  /**
+   * Another state of the same folder, on the same day; what hangs on nothing that is otherwise in
+   * it is not worked out again.
+   */
+  ComparedState other(Texts texts) {
+    return new ComparedState(kept.with(texts.held().sharing(texts())));
+  }
+
   /** This state with some files as another has them. */
   ComparedState with(Collection<String> paths, ComparedState other) {
     return new ComparedState(kept.with(texts().with(paths, other.texts())));
@@ -74,6 +84,7 @@ final class ComparedState {
   /** Every recipe, by its code. */
   Map<String, RecipeState> byCode() {
     Map<String, RecipeState> states = new TreeMap<>();
+    kept.recipes().parallelStream().forEach(this::words);
     for (Figured one : kept.all()) {
       String code = new SourceFile(one.path(), "").stem();
       states.putIfAbsent(
@@ -119,10 +130,6 @@ final class ComparedState {
 
   /** Line by line: white space between words and empty lines are no change. */
   List<String> words(String path) {
-    return text(path)
-        .lines()
-        .map(line -> line.strip().replaceAll("\\s+", " "))
-        .filter(line -> !line.isEmpty())
-        .toList();
+    return words.computeIfAbsent(path, one -> SpacedLines.of(text(one)));
   }
 }

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.goal;
 
+import dev.pellucid.engine.compare.Alike;
 import dev.pellucid.engine.compare.Comparison;
-import dev.pellucid.engine.compare.Effect;
 import dev.pellucid.engine.compare.FeedFigures;
 import dev.pellucid.engine.compare.RecipeChange.Cause;
 import dev.pellucid.engine.compare.RecipeState;
@@ -40,6 +40,15 @@ final class TakenBack implements Comparison.Causes {
   }
 
   @Override
+  public String note() {
+    return paths.size() > MOST
+        ? paths.size()
+            + " files changed, of which none was taken back to see what it did: each that a feed"
+            + " could hang on is named as a cause, and what it adds to the cost is not told"
+        : "";
+  }
+
+  @Override
   public List<Cause> of(RecipeState was, RecipeState is) {
     boolean moved = !was.path().equals(is.path());
     List<Cause> causes = new ArrayList<>();
@@ -66,7 +75,7 @@ final class TakenBack implements Comparison.Causes {
       return same ? Optional.empty() : Optional.of(new Cause(path, OptionalDouble.empty()));
     }
     FeedFigures with = is.figures().get();
-    return Effect.between(other.get(), with).isNone()
+    return Alike.are(other.get(), with)
         ? Optional.empty()
         : Optional.of(
             new Cause(

@@ -54,7 +54,8 @@ public final class CompareText {
             : some(labels, "label does not hold", "labels do not hold"));
     long lost = changes.stream().filter(RecipeChange::isLost).count();
     out.append(some(lost, "feed cannot be computed", "feeds cannot be computed"));
-    return out.append(ONLY).toString();
+    String note = comparison.causesNote();
+    return out.append(ONLY).append(note.isEmpty() ? "" : "; " + note).toString();
   }
 
   /** Whether all such feeds were there before; of a new one nothing was otherwise. */

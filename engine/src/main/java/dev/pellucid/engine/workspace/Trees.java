@@ -84,7 +84,7 @@ public final class Trees {
   public List<PremixFile> premixes(List<Finding> found) {
     List<PremixFile> premixes = new ArrayList<>();
     for (FeedFile file : all(PREMIX, found)) {
-      premixes.add((PremixFile) file);
+      premixes.add(PremixFile.class.cast(file));
     }
     return premixes;
   }
@@ -93,7 +93,7 @@ public final class Trees {
   List<ProfileFile> profiles(List<Finding> found) {
     List<ProfileFile> profiles = new ArrayList<>();
     for (FeedFile file : all(PROFILE, found)) {
-      profiles.add((ProfileFile) file);
+      profiles.add(ProfileFile.class.cast(file));
     }
     return profiles;
   }
@@ -152,7 +152,9 @@ public final class Trees {
   public Optional<RecipeFile> recipe(String path, List<Finding> found) {
     Tree tree = read(texts, path, Optional.empty());
     found.addAll(tree.findings());
-    return tree.file().isPresent() ? Optional.of((RecipeFile) tree.file().get()) : Optional.empty();
+    return tree.file().isPresent()
+        ? Optional.of(RecipeFile.class.cast(tree.file().get()))
+        : Optional.empty();
   }
 
   /** What a file is called, without its place and its ending. */
