@@ -1,10 +1,10 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.judge.Once;
 import dev.pellucid.engine.weighing.WeighingPlan;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The batch of a recipe on the scales of the plant, planned when a rule first asks for it; whoever
@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 public final class Floor {
   private final Optional<ComputedFeed> feed;
   private final Optional<WeighingPlanner> planner;
-  private @Nullable Optional<WeighedBatch> batch;
+  private final Once<Optional<WeighedBatch>> batch;
 
   /**
    * @param feed absent where something stands in the way of its figures
@@ -22,6 +22,7 @@ public final class Floor {
   public Floor(Optional<ComputedFeed> feed, Optional<WeighingPlanner> planner) {
     this.feed = feed;
     this.planner = planner;
+    this.batch = new Once<>(this::planned);
   }
 
   /** Of what is on no scales any more. */
@@ -31,12 +32,7 @@ public final class Floor {
 
   /** Absent without feed, batch size or scales. */
   Optional<WeighedBatch> batch() {
-    Optional<WeighedBatch> planned = batch;
-    if (planned == null) {
-      planned = planned();
-      batch = planned;
-    }
-    return planned;
+    return batch.get();
   }
 
   private Optional<WeighedBatch> planned() {

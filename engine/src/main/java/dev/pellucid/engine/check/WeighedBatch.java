@@ -5,34 +5,32 @@ import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.judge.Judge;
+import dev.pellucid.engine.judge.Once;
 import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.weighing.WeighingPlan;
 import dev.pellucid.syntax.Bound;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** A batch of the recipe as the plant weighs it. */
 public final class WeighedBatch {
-  private final ComputedFeed written;
   private final Plant plant;
   private final WeighingPlan plan;
-  private final Weighing rounded;
 
   /** By what part of it the line is off that is rounded most. */
   private final double partOff;
 
-  private @Nullable Optional<Readings> asRounded;
+  private final Once<Optional<Readings>> asRounded;
 
   /**
    * @param written the feed as it is written
    */
   WeighedBatch(ComputedFeed written, Plant plant, WeighingPlan plan) {
-    this.written = written;
     this.plant = plant;
     this.plan = plan;
-    this.rounded = plan.asRounded(written.recipe());
+    Weighing rounded = plan.asRounded(written.recipe());
     this.partOff = written.weighing().partOff(rounded);
+    this.asRounded = new Once<>(() -> written.weighed(rounded).feed().map(Readings::new));
   }
 
   /** The plant on whose scales it is weighed. */
@@ -55,12 +53,7 @@ public final class WeighedBatch {
     if (isFarFromBound(kept)) {
       return Optional.empty();
     }
-    Optional<Readings> readings = asRounded;
-    if (readings == null) {
-      readings = written.weighed(rounded).feed().map(Readings::new);
-      asRounded = readings;
-    }
-    return readings.map(read -> Judge.verdict(read, kept.limit()));
+    return asRounded.get().map(read -> Judge.verdict(read, kept.limit()));
   }
 
   /**

@@ -7,19 +7,16 @@ import java.util.Optional;
  *
  * @param richestLost at the richest end with all handling overage lost; without any overage the
  *     same as {@code richest}
+ * @param losesOverage whether there is such overage
  */
-public record Balances(Balance expected, Balance poorest, Balance richest, Balance richestLost) {
+public record Balances(
+    Balance expected, Balance poorest, Balance richest, Balance richestLost, boolean losesOverage) {
   public Balance at(Scenario end) {
     return switch (end) {
       case EXPECTED -> expected;
       case POOREST -> poorest;
       case RICHEST -> richest;
     };
-  }
-
-  /** Whether at the richest end there is overage to be lost. */
-  boolean losesOverage() {
-    return richestLost != richest;
   }
 
   /** What stands in the way of any figure: the first of expected, poorest, richest. */

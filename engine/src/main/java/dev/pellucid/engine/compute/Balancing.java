@@ -27,7 +27,8 @@ final class Balancing {
         balance(leaves, Scenario.EXPECTED, false),
         balance(leaves, Scenario.POOREST, false),
         richest,
-        overage ? balance(leaves, Scenario.RICHEST, false) : richest);
+        overage ? balance(leaves, Scenario.RICHEST, false) : richest,
+        overage);
   }
 
   /** How much finished feed their dry matter comes to. */

@@ -8,7 +8,6 @@ import dev.pellucid.engine.data.Practice;
 import dev.pellucid.engine.data.Species;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +19,7 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class Compositions {
   private final Ground ground;
-  private final Map<ProcessKind, Map<String, Fed>> bySpecies = new EnumMap<>(ProcessKind.class);
+  private final Map<String, Fed> fed = new ConcurrentHashMap<>();
 
   /**
    * What the compositions of a folder are worked out from.
@@ -35,19 +34,15 @@ final class Compositions {
 
   Compositions(Nutrients nutrients, Practice practice, Retentions retentions) {
     this.ground = new Ground(nutrients, practice, retentions, inOrder(nutrients));
-    for (ProcessKind kind : ProcessKind.values()) {
-      bySpecies.put(kind, new ConcurrentHashMap<>());
-    }
   }
 
   /** Those of a feed for one species and of one kind of process. */
   Fed fed(Optional<Species> species, ProcessKind kind) {
-    Map<String, Fed> made = bySpecies.get(kind);
-    String name = species.isPresent() ? species.get().name() : "";
-    Fed known = made.get(name);
+    String key = kind.name() + ' ' + (species.isPresent() ? species.get().name() : "");
+    Fed known = fed.get(key);
     if (known == null) {
       known = new Fed(species, kind);
-      made.put(name, known);
+      fed.put(key, known);
     }
     return known;
   }

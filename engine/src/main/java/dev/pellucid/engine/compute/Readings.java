@@ -20,8 +20,11 @@ public final class Readings {
   private final double[] kg;
   private final double[] kgRichest;
 
-  /** What a kg of each row holds, by the end. */
-  private final Dense[][] kept;
+  /** What a kg of each row holds. */
+  private final Dense[] expected;
+
+  private final Dense[] poorest;
+  private final Dense[] richest;
 
   private final OpenContents open;
   private final Deviations deviations;
@@ -33,13 +36,15 @@ public final class Readings {
     this.deviations = new Deviations(feed);
     this.kg = new double[rows.length];
     this.kgRichest = new double[rows.length];
-    this.kept = new Dense[Scenario.values().length][rows.length];
+    this.expected = new Dense[rows.length];
+    this.poorest = new Dense[rows.length];
+    this.richest = new Dense[rows.length];
     for (int i = 0; i < rows.length; i++) {
       kg[i] = rows[i].kg();
       kgRichest[i] = rows[i].kgRichest();
-      kept[Scenario.EXPECTED.ordinal()][i] = rows[i].kept(Scenario.EXPECTED);
-      kept[Scenario.POOREST.ordinal()][i] = rows[i].kept(Scenario.POOREST);
-      kept[Scenario.RICHEST.ordinal()][i] = rows[i].kept(Scenario.RICHEST);
+      expected[i] = rows[i].kept(Scenario.EXPECTED);
+      poorest[i] = rows[i].kept(Scenario.POOREST);
+      richest[i] = rows[i].kept(Scenario.RICHEST);
     }
   }
 
@@ -240,7 +245,7 @@ public final class Readings {
         amount += feed.content(water(which, content, index), index) * finished;
       } else if (which == Counting.AT_BOUNDS) {
         double[] masses = mass == Scenario.RICHEST ? kgRichest : kg;
-        Dense[] holds = kept[content.ordinal()];
+        Dense[] holds = kept(content);
         for (int i = 0; i < masses.length; i++) {
           amount += holds[i].at(index) * masses[i];
         }
@@ -251,6 +256,14 @@ public final class Readings {
       }
     }
     return amount;
+  }
+
+  private Dense[] kept(Scenario content) {
+    return switch (content) {
+      case EXPECTED -> expected;
+      case POOREST -> poorest;
+      case RICHEST -> richest;
+    };
   }
 
   private Scenario water(Counting which, Scenario content, int moisture) {

@@ -4,11 +4,12 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Something that is worked out when it is first asked for, and never again; for one thread. */
-final class Once<T> implements Supplier<T> {
+public final class Once<T> implements Supplier<T> {
   private final Supplier<T> source;
   private @Nullable T value;
 
-  Once(Supplier<T> source) {
+  /** For what a source makes. */
+  public Once(Supplier<T> source) {
     this.source = source;
   }
 

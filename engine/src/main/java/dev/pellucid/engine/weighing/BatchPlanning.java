@@ -23,7 +23,6 @@ import java.util.OptionalDouble;
  */
 final class BatchPlanning {
   private final WeighingPlanner at;
-  private final ComputedFeed feed;
   private final Balance balance;
   private final double kg;
   private final double times;
@@ -33,7 +32,6 @@ final class BatchPlanning {
 
   BatchPlanning(WeighingPlanner at, ComputedFeed feed, double kg) {
     this.at = at;
-    this.feed = feed;
     this.balance = feed.balances().expected();
     this.kg = kg;
     this.times = kg / 100;
