@@ -13,6 +13,7 @@ import dev.pellucid.text.Choices;
 import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -179,7 +180,7 @@ final class ProcessLines {
       String example = property.word() + " " + example(property);
       expected.put(property, Expected.of(example, property.extent()));
     }
-    return expected;
+    return Collections.unmodifiableMap(expected);
   }
 
   private static String example(Property property) {

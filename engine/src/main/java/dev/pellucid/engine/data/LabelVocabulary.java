@@ -17,6 +17,7 @@ import dev.pellucid.engine.data.Keys.Holds.OneOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
 import dev.pellucid.engine.data.LabelRules.DayOrder;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -119,7 +120,7 @@ final class LabelVocabulary {
     for (LabelWord word : LabelWord.values()) {
       keys.put(word, may(word.key(), TEXT, "in place of: " + word.ours()));
     }
-    return keys;
+    return Collections.unmodifiableMap(keys);
   }
 
   /** Where additives stand on a label. */

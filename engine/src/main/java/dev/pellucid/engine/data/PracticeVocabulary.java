@@ -18,6 +18,7 @@ import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -104,7 +105,7 @@ final class PracticeVocabulary {
     for (BoundOf of : BoundOf.values()) {
       keys.put(of, may(of.word(), new Block(BOUND_KEYS), "what practice bounds"));
     }
-    return keys;
+    return Collections.unmodifiableMap(keys);
   }
 
   /** Storage stands last, whatever its place among the steps. */
@@ -114,7 +115,7 @@ final class PracticeVocabulary {
       keys.put(step, may(step.word(), new Block(ROWS_KEYS), AFTER_STEP));
     }
     keys.put(Step.STORE, may(Step.STORE.word(), new Block(ROWS_KEYS), AFTER_MONTH));
-    return keys;
+    return Collections.unmodifiableMap(keys);
   }
 
   private static Map<Form, Key<Text>> densities() {
@@ -123,7 +124,7 @@ final class PracticeVocabulary {
       String meaning = "what has this form and no density of its own";
       keys.put(form, may(Vocabulary.word(form), AMOUNT, meaning));
     }
-    return keys;
+    return Collections.unmodifiableMap(keys);
   }
 
   private static List<Key<ListOf<Text>>> cautions() {
