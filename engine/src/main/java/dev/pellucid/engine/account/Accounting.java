@@ -9,16 +9,18 @@ import dev.pellucid.engine.compute.Reading;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.RetentionGap;
 import dev.pellucid.engine.compute.Row;
-import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.judge.LimitStatus;
-import dev.pellucid.engine.resolve.Basis;
-import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.engine.quantity.Sum;
+import dev.pellucid.engine.resolve.Line;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** Takes the account of a computed feed. */
 final class Accounting {
@@ -30,7 +32,10 @@ final class Accounting {
 
   Account account(List<LimitStatus> limits) {
     Map<String, Held> held = new LinkedHashMap<>();
-    Held.all(limits).forEach(one -> held.put(one.demand().key(), one));
+    for (LimitStatus limit : limits) {
+      Held one = Held.of(limit);
+      held.put(one.demand().key(), one);
+    }
     return new Account(
         lines(),
         feed.bagged(),
@@ -44,45 +49,57 @@ final class Accounting {
   }
 
   private List<LineShare> lines() {
-    return feed.recipe().lines().stream()
-        .map(
-            line ->
-                new LineShare(
-                    line.material().name(),
-                    line.place(),
-                    line.share(),
-                    line.onTop(),
-                    line.kgPerWeighing()))
-        .toList();
+    List<LineShare> lines = new ArrayList<>();
+    for (Line line : feed.recipe().lines()) {
+      lines.add(
+          new LineShare(
+              line.material().name(),
+              line.place(),
+              line.share(),
+              line.onTop(),
+              line.kgPerWeighing()));
+    }
+    return lines;
   }
 
   private Map<String, LineCost> costs() {
-    Map<String, List<Row>> byLine =
-        feed.rows().stream()
-            .collect(
-                Collectors.groupingBy(
-                    row -> row.line().material().name(), LinkedHashMap::new, Collectors.toList()));
+    Map<String, List<Row>> byLine = new LinkedHashMap<>();
+    for (Row row : feed.rows()) {
+      byLine.computeIfAbsent(row.line().material().name(), none -> new ArrayList<>(1)).add(row);
+    }
     Map<String, LineCost> costs = new LinkedHashMap<>();
-    byLine.forEach((name, rows) -> costs.put(name, cost(rows)));
+    for (Map.Entry<String, List<Row>> line : byLine.entrySet()) {
+      costs.put(line.getKey(), cost(line.getValue()));
+    }
     return costs;
   }
 
   private LineCost cost(List<Row> rows) {
+    Sum kg = new Sum();
+    for (Row row : rows) {
+      kg.add(row.kgRichest());
+    }
     double money = money(rows);
-    double kg = rows.stream().mapToDouble(Row::kgRichest).sum();
-    return new LineCost(money / feed.bagged(), kg > 0 ? money / kg : 0);
+    return new LineCost(money / feed.bagged(), kg.total() > 0 ? money / kg.total() : 0);
   }
 
   private static double money(List<Row> rows) {
-    return rows.stream().mapToDouble(Row::money).sum();
+    Sum money = new Sum();
+    for (Row row : rows) {
+      money.add(row.money());
+    }
+    return money.total();
   }
 
   private Map<String, Content> contents() {
+    Set<String> lossUntold = new HashSet<>();
+    for (RetentionGap gap : feed.retentionGaps()) {
+      lossUntold.add(gap.stability());
+    }
     Map<String, Content> contents = new LinkedHashMap<>();
     Readings readings = new Readings(feed);
     for (Nutrient nutrient : feed.nutrients().inOrder()) {
-      Subject alone = new Subject.Nutrients(List.of(nutrient), nutrient.name());
-      Reading reading = readings.at(alone, new Basis.AsFed(), Scenario.EXPECTED);
+      Reading reading = readings.of(nutrient);
       contents.put(
           nutrient.name(),
           new Content(
@@ -90,41 +107,45 @@ final class Accounting {
               nutrient.unit(),
               reading.value(),
               reading.certainty(),
-              isLossTold(nutrient)));
+              lossUntold.isEmpty() || isLossTold(nutrient, lossUntold)));
     }
     return contents;
   }
 
-  private boolean isLossTold(Nutrient nutrient) {
-    return feed.retentionGaps().stream()
-        .map(RetentionGap::stability)
-        .noneMatch(
-            gap ->
-                gap.equals(nutrient.stability())
-                    || feed.rows().stream()
-                        .anyMatch(
-                            row -> gap.equals(row.ingredient().stability().get(nutrient.name()))));
+  private boolean isLossTold(Nutrient nutrient, Set<String> lossUntold) {
+    if (lossUntold.contains(nutrient.stability())) {
+      return false;
+    }
+    for (Row row : feed.rows()) {
+      String own = row.ingredient().stability().get(nutrient.name());
+      if (own != null && lossUntold.contains(own)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private List<Inclusion> inclusions() {
-    Map<String, List<Row>> rows =
-        feed.rows().stream()
-            .collect(
-                Collectors.groupingBy(
-                    row -> row.ingredient().name(), TreeMap::new, Collectors.toList()));
-    return rows.entrySet().stream()
-        .map(entry -> inclusion(entry.getKey(), entry.getValue()))
-        .toList();
+    Map<String, List<Row>> byIngredient = new TreeMap<>();
+    for (Row row : feed.rows()) {
+      byIngredient.computeIfAbsent(row.ingredient().name(), none -> new ArrayList<>(1)).add(row);
+    }
+    List<Inclusion> inclusions = new ArrayList<>();
+    for (Map.Entry<String, List<Row>> one : byIngredient.entrySet()) {
+      inclusions.add(inclusion(one.getKey(), one.getValue()));
+    }
+    return inclusions;
   }
 
   private Inclusion inclusion(String ingredient, List<Row> rows) {
-    List<String> through =
-        rows.stream()
-            .filter(row -> row.path().size() > 1)
-            .map(row -> row.path().get(0))
-            .distinct()
-            .toList();
-    return new Inclusion(
-        ingredient, rows.stream().mapToDouble(Row::kg).sum(), through, money(rows) / feed.bagged());
+    Sum kg = new Sum();
+    Set<String> through = new LinkedHashSet<>();
+    for (Row row : rows) {
+      kg.add(row.kg());
+      if (row.path().size() > 1) {
+        through.add(row.path().get(0));
+      }
+    }
+    return new Inclusion(ingredient, kg.total(), List.copyOf(through), money(rows) / feed.bagged());
   }
 }

@@ -30,6 +30,11 @@ public final class Floor {
     return new Floor(Optional.empty(), Optional.empty());
   }
 
+  /** What is weighed of it; absent without feed, batch size or scales. */
+  public Optional<WeighingPlan> plan() {
+    return batch().map(WeighedBatch::plan);
+  }
+
   /** Absent without feed, batch size or scales. */
   Optional<WeighedBatch> batch() {
     return batch.get();

@@ -15,6 +15,7 @@ import dev.pellucid.engine.weighing.WeighingPlan;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Takes down the figures of a computed feed. */
@@ -31,9 +32,23 @@ public final class FigureTaking {
 
   /** The account of a feed, its label and its weighings. */
   public static FeedFigures of(ComputedFeed feed, Judgement judgement, FeedTables tables) {
+    Optional<WeighingPlan> plan =
+        feed.recipe()
+            .batch()
+            .flatMap(batch -> WeighingPlanner.plan(feed, feed.weighed(batch), tables));
+    return of(feed, judgement, tables, plan);
+  }
+
+  /** The same of a feed whose batch is planned. */
+  public static FeedFigures of(
+      ComputedFeed feed, Judgement judgement, FeedTables tables, Optional<WeighingPlan> plan) {
     Account account = Account.of(feed, judgement.limits());
     FigureTaking taking = new FigureTaking(feed, judgement, tables);
-    return new FeedFigures(account, taking.claims(account), taking.printed(), taking.weighings());
+    return new FeedFigures(
+        account,
+        taking.claims(account),
+        taking.printed(),
+        plan.map(FigureTaking::weighings).orElse(Weighings.NONE));
   }
 
   private Map<String, Claimed> claims(Account account) {
@@ -74,14 +89,6 @@ public final class FigureTaking {
             return String.join(" ", sentences.sentences());
           }
         });
-  }
-
-  private Weighings weighings() {
-    return feed.recipe()
-        .batch()
-        .flatMap(batch -> WeighingPlanner.plan(feed, feed.weighed(batch), tables))
-        .map(FigureTaking::weighings)
-        .orElse(Weighings.NONE);
   }
 
   private static Weighings weighings(WeighingPlan plan) {

@@ -66,6 +66,12 @@ public final class Readings {
     return at(subject, basis, end, false);
   }
 
+  /** The content of one nutrient as fed, on target and fresh. */
+  public Reading of(Nutrient nutrient) {
+    int[] alone = {nutrient.index()};
+    return sum(alone, new Basis.AsFed(), Scenario.EXPECTED, false);
+  }
+
   /** The figure at one end, with its deviation. */
   public Reading varying(Subject subject, Basis basis, Scenario end) {
     return at(subject, basis, end, true);

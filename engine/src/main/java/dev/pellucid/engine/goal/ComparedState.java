@@ -48,7 +48,12 @@ final class ComparedState {
     }
 
     private static Optional<FeedFigures> figures(RuleContext recipe) {
-      return recipe.feed().map(feed -> FigureTaking.of(feed, recipe.judgement(), recipe.tables()));
+      return recipe
+          .feed()
+          .map(
+              feed ->
+                  FigureTaking.of(
+                      feed, recipe.judgement(), recipe.tables(), recipe.floor().plan()));
     }
   }
 

@@ -18,6 +18,14 @@ public final class Figures {
   private static final int DIGITS = 4;
   private static final double MOST_READ = 1e15;
 
+  /** Each exact, as are all powers of ten up to the 22nd. */
+  private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
+
+  /** Below it a figure of 15 digits, scaled, is off by less than {@link #NEAR_A_TIE}. */
+  private static final double MOST_SCALED = 1e11;
+
+  private static final double NEAR_A_TIE = 1e-3;
+
   private Figures() {}
 
   /** With so many decimals; {@code ∞} for a quotient over nothing. */
@@ -49,7 +57,7 @@ public final class Figures {
       return DIGITS - 1;
     }
     // 9.99996 is read as 10.00, which stands with one digit more before the point.
-    BigDecimal read = readable(size).round(new MathContext(DIGITS, RoundingMode.HALF_UP));
+    BigDecimal read = significant(size);
     int ahead = read.precision() - read.scale();
     return Math.max(0, Math.min(MOST_DECIMALS, DIGITS - ahead));
   }
@@ -62,7 +70,7 @@ public final class Figures {
     if (Double.isInfinite(value)) {
       return "∞";
     }
-    BigDecimal figure = readable(value).round(new MathContext(4, RoundingMode.HALF_UP));
+    BigDecimal figure = significant(value);
     BigDecimal bare = figure.signum() == 0 ? BigDecimal.ZERO : figure.stripTrailingZeros();
     return bare.toPlainString();
   }
@@ -100,9 +108,44 @@ public final class Figures {
   /** Two figures told apart, and how many decimals it took. */
   public record Pair(String value, String other, int decimals) {}
 
+  /**
+   * Half up, as a reader would. What lies far from a tie by more than all that reading and scaling
+   * can move it is rounded as a whole number, which saves making the exact decimal of a double.
+   */
   private static BigDecimal rounded(double value, int decimals) {
+    if (decimals >= 0 && decimals < POWERS.length) {
+      double scaled = Math.abs(value) * POWERS[decimals];
+      double below = Math.floor(scaled);
+      if (scaled < MOST_SCALED && Math.abs(scaled - below - 0.5) > NEAR_A_TIE) {
+        long whole = (long) (scaled - below > 0.5 ? below + 1 : below);
+        return BigDecimal.valueOf(value < 0 ? -whole : whole, decimals);
+      }
+    }
     BigDecimal figure = readable(value).setScale(decimals, RoundingMode.HALF_UP);
     return figure.signum() == 0 ? BigDecimal.ZERO.setScale(decimals) : figure;
+  }
+
+  /** With four digits that count, and zeros behind them. */
+  private static BigDecimal significant(double value) {
+    int decimals = decimalsOfFour(Math.abs(value));
+    return decimals < POWERS.length
+        ? rounded(value, decimals)
+        : readable(value).round(new MathContext(DIGITS, RoundingMode.HALF_UP));
+  }
+
+  /** How many decimals four digits take, counted from the first; too many where it is not told. */
+  private static int decimalsOfFour(double size) {
+    if (size >= POWERS[DIGITS] || !(size > 0)) {
+      return POWERS.length;
+    }
+    int decimals = DIGITS - 1;
+    for (int power = 1; power < DIGITS && size >= POWERS[power]; power++) {
+      decimals--;
+    }
+    for (int power = 0; decimals < POWERS.length && size * POWERS[power] < 1; power++) {
+      decimals++;
+    }
+    return decimals;
   }
 
   private static BigDecimal readable(double value) {
