@@ -3,6 +3,7 @@ package dev.pellucid.engine.benchmark;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +45,7 @@ record Command(String name, Path folder, List<String> words, Map<String, String>
       if (process.waitFor() != 0) {
         throw new IllegalStateException(name + " failed:\n" + said);
       }
-      String[] told = java.nio.file.Files.readString(times.toPath()).trim().split("\\s+");
+      String[] told = Files.readString(times.toPath()).trim().split("\\s+", -1);
       double clock = Double.parseDouble(told[told.length - 3]);
       double processor =
           Double.parseDouble(told[told.length - 2]) + Double.parseDouble(told[told.length - 1]);

@@ -15,10 +15,11 @@ import java.util.Map;
  * How long a user waits: whole processes from start to end. An empty Maven build, a plain script
  * over the same recipes ({@code table.py}), and Maven builds that check a folder with all reports,
  * as they are and with the settings that README gives for short builds. All run in turn, each round
- * beginning with another. One recipe in ten breaks a limit.
+ * beginning with another.
  *
- * <p>Each build must report every recipe, every limit and every broken one; with a build before at
- * hand, both must report the same to the last byte.
+ * <p>Each build must report every recipe and every limit. With a build before at hand it runs in
+ * turn too, and both must report the same to the last byte, also of a folder in which one recipe in
+ * ten breaks a limit.
  *
  * <p>Arguments: the example folder, the script, how Maven is called, the version of the plugin, the
  * rounds, the numbers of recipes with commas, and a local repository of Maven in which a build
@@ -29,6 +30,7 @@ public final class ProcessBenchmark {
   private static final String SETTINGS_BEGIN = "```jvm.config\n";
 
   private static final int BROKEN_EACH = 10;
+  private static final int HELD_TO_BEFORE = 1000;
 
   private final Path root;
   private final String maven;
@@ -37,7 +39,7 @@ public final class ProcessBenchmark {
   private final List<Checking> commands = new ArrayList<>();
 
   /** A command and what must be found in what it leaves behind. */
-  private record Checking(Command command, Path report, int recipes) {}
+  private record Checking(Command command, Path report, int recipes, int broken) {}
 
   private ProcessBenchmark(Path root, String maven, String version) {
     this.root = root;
@@ -50,14 +52,11 @@ public final class ProcessBenchmark {
     String settings = settings(Path.of(arguments[0]).resolveSibling("README.md"));
     ProcessBenchmark benchmark = new ProcessBenchmark(root, arguments[2], arguments[3]);
     String before = arguments.length > 6 ? arguments[6] : "";
-    List<BenchmarkFolder> folders = new ArrayList<>();
-    benchmark.add("empty build", benchmark.project("empty", "", ""), "", 0);
-    for (String count : arguments[5].split(",")) {
+    benchmark.add("empty build", benchmark.project("empty", "", ""), "", 0, 0);
+    for (String count : arguments[5].split(",", -1)) {
       int recipes = Integer.parseInt(count.trim());
       BenchmarkFolder folder =
-          BenchmarkFolder.write(
-              root.resolve("f" + count), Path.of(arguments[0]), recipes, BROKEN_EACH);
-      folders.add(folder);
+          BenchmarkFolder.write(root.resolve("f" + count), Path.of(arguments[0]), recipes, 0);
       benchmark.addScript(Path.of(arguments[1]), folder);
       benchmark.addCheck("check of " + count, folder, "", "");
       benchmark.addCheck("check of " + count + ", settings", folder, settings, "");
@@ -66,6 +65,9 @@ public final class ProcessBenchmark {
       }
     }
     try {
+      if (!before.isBlank()) {
+        benchmark.hold(Path.of(arguments[0]), before);
+      }
       benchmark.run(Integer.parseInt(arguments[4]));
     } finally {
       new BenchmarkFolder(root, List.of(), 0).delete();
@@ -86,23 +88,39 @@ public final class ProcessBenchmark {
             root,
             List.of("python3", script.toAbsolutePath().toString(), folder.root().toString()),
             Map.of());
-    commands.add(new Checking(command, Path.of(""), recipes));
+    commands.add(new Checking(command, Path.of(""), recipes, 0));
   }
 
   private void addCheck(String name, BenchmarkFolder folder, String settings, String repository)
       throws IOException {
     Path project = project(name.replaceAll("[^a-z0-9]+", "-"), settings, folder.root().toString());
-    add(name, project, repository, folder.recipes().size());
+    add(name, project, repository, folder.recipes().size(), folder.broken());
   }
 
-  private void add(String name, Path project, String repository, int recipes) {
+  private void add(String name, Path project, String repository, int recipes, int broken) {
     List<String> words = new ArrayList<>(List.of(maven, "-o", "-B", "-q", "verify"));
     if (!repository.isBlank()) {
       words.add("-Dmaven.repo.local=" + repository);
     }
     Path report = project.resolve("target/check-reports/findings.json");
-    commands.add(
-        new Checking(new Command(name, project, words, Map.of("MAVEN_OPTS", "")), report, recipes));
+    Command command = new Command(name, project, words, Map.of("MAVEN_OPTS", ""));
+    commands.add(new Checking(command, report, recipes, broken));
+  }
+
+  /** Both builds once over a folder with broken limits: what they report must be the same. */
+  private void hold(Path example, String before) throws IOException, InterruptedException {
+    List<Checking> timed = List.copyOf(commands);
+    commands.clear();
+    BenchmarkFolder broken =
+        BenchmarkFolder.write(root.resolve("broken"), example, HELD_TO_BEFORE, BROKEN_EACH);
+    addCheck("now", broken, "", "");
+    addCheck("then", broken, "", before);
+    Map<Path, String> reported = new HashMap<>();
+    for (Checking one : commands) {
+      look(one, one.command().run(), reported, broken.root());
+    }
+    commands.clear();
+    commands.addAll(timed);
   }
 
   /** A project of its own, so that settings of one are none of another's. */
@@ -139,22 +157,19 @@ public final class ProcessBenchmark {
   }
 
   private void run(int rounds) throws IOException, InterruptedException {
-    commands.forEach(one -> runs.put(one.command().name(), new ArrayList<>()));
-    Map<Integer, String> reported = new HashMap<>();
-    for (int round = -1; round < rounds; round++) {
+    Map<Path, String> reported = new HashMap<>();
+    for (int round = 0; round < rounds; round++) {
       for (int turn = 0; turn < commands.size(); turn++) {
         Checking one = commands.get(Math.floorMod(turn + round, commands.size()));
         Command.Run run = one.command().run();
-        look(one, run, reported);
-        if (round >= 0) {
-          runs.get(one.command().name()).add(run);
-        }
+        look(one, run, reported, Path.of(String.valueOf(one.recipes())));
+        runs.computeIfAbsent(one.command().name(), none -> new ArrayList<>()).add(run);
       }
     }
     System.out.print(table(rounds));
   }
 
-  private static void look(Checking one, Command.Run run, Map<Integer, String> reported)
+  private static void look(Checking one, Command.Run run, Map<Path, String> reported, Path folder)
       throws IOException {
     if (one.recipes() == 0) {
       return;
@@ -166,10 +181,9 @@ public final class ProcessBenchmark {
     }
     String report = Files.readString(one.report());
     require(report.contains("\"limits\": " + limits), "not all limits were judged");
-    int broken = (one.recipes() + BROKEN_EACH - 1) / BROKEN_EACH;
     int told = report.split("\"code\": \"below-minimum\"", -1).length - 1;
-    require(told == broken, "told " + told + " broken limits of " + broken);
-    String other = reported.putIfAbsent(one.recipes(), report);
+    require(told == one.broken(), "told " + told + " broken limits of " + one.broken());
+    String other = reported.putIfAbsent(folder, report);
     require(other == null || other.equals(report), one.command().name() + " reports otherwise");
   }
 
@@ -191,9 +205,10 @@ public final class ProcessBenchmark {
             "seconds of processors",
             "/ empty build",
             "/ script"));
-    List<Command.Run> empty = runs.get("empty build");
+    List<Command.Run> empty = List.of();
     List<Command.Run> script = List.of();
     for (Map.Entry<String, List<Command.Run>> entry : runs.entrySet()) {
+      empty = entry.getKey().startsWith("empty") ? entry.getValue() : empty;
       script = entry.getKey().startsWith("script") ? entry.getValue() : script;
       table.append(
           String.format(
