@@ -11,8 +11,10 @@ import dev.pellucid.syntax.SectionWord;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.jspecify.annotations.Nullable;
 
@@ -32,6 +34,9 @@ final class FileReader {
 
   /** What an indented line belongs to: the section that is current, or the head. */
   private Part part;
+
+  /** Which line is read. */
+  private int at;
 
   private boolean skipping;
   private boolean skipped;
@@ -58,6 +63,7 @@ final class FileReader {
       return file();
     }
     for (int i = 0; i < lines.size(); i++) {
+      at = i;
       line(lines.get(i), i == 0);
     }
     Structure.checkWhole(kind, source, sections, skipped, pieces);
@@ -131,6 +137,11 @@ final class FileReader {
     Optional<SectionWord> heading =
         line.length() == 1 ? headingInDisguise(tokens.text(line.from())) : Optional.empty();
     if (heading.isEmpty()) {
+      Optional<SectionWord> lost = lostHeading(line);
+      if (lost.isPresent()) {
+        pieces.say(Structure.headingLost(lost.get(), span(line), source));
+        heading(lost.get(), span(line));
+      }
       content(line);
       return;
     }
@@ -159,6 +170,60 @@ final class FileReader {
   /** Below a section a lone {@code oat} is an ingredient, in the head it can only be coat. */
   private boolean isNearTooManyNames(SectionWord word) {
     return current != null && word.word().length() < 5;
+  }
+
+  /**
+   * The section whose heading is lost above a line: nothing from here to the next heading fits
+   * where it stands, and all of it fits a section that the file does not have. It begins behind an
+   * empty line, as sections do.
+   */
+  private Optional<SectionWord> lostHeading(Line line) {
+    if (skipping || !isBehindGap(line) || fitsHere(line)) {
+      return Optional.empty();
+    }
+    List<Line> block = new ArrayList<>();
+    for (int i = at; i < lines.size() && lines.get(i).indented(); i++) {
+      block.add(lines.get(i));
+    }
+    return inOrderFromHere()
+        .filter(word -> kind.has(word) && !standsElsewhere(word))
+        .filter(word -> block.stream().allMatch(one -> reader.fits(one, LineRule.of(word))))
+        .filter(word -> block.stream().noneMatch(this::fitsHere))
+        .findFirst();
+  }
+
+  /** Sections in the order in which files have them, those behind the current one first. */
+  private Stream<SectionWord> inOrderFromHere() {
+    return Stream.concat(
+        Stream.of(SectionWord.values()).filter(word -> isBehindCurrent(word)),
+        Stream.of(SectionWord.values()).filter(word -> !isBehindCurrent(word)));
+  }
+
+  private boolean isBehindCurrent(SectionWord word) {
+    return current == null || word.compareTo(current.word()) > 0;
+  }
+
+  /** Whether an empty line stands above a line, or above the comments that stand above it. */
+  private boolean isBehindGap(Line line) {
+    if (at == 0 || !isFarFromLineBefore(line)) {
+      return false;
+    }
+    int above = source.position(tokens.start(line.from())).line() - 1;
+    while (above > 0 && source.line(above).strip().startsWith("#")) {
+      above--;
+    }
+    return above > 0 && source.line(above).isBlank();
+  }
+
+  /** Whether more than one line end stands between; nearly every line is refused here. */
+  private boolean isFarFromLineBefore(Line line) {
+    String text = source.text();
+    int ends = 0;
+    for (int i = tokens.end(lines.get(at - 1).last()); i < tokens.start(line.from()); i++) {
+      char c = text.charAt(i);
+      ends += c == '\n' || c == '\r' ? 1 : 0;
+    }
+    return ends > 1;
   }
 
   private void content(Line line) {

@@ -129,6 +129,14 @@ final class Structure {
         .mending(replaced, meant.word());
   }
 
+  static Finding headingLost(SectionWord lost, Span line, SourceFile source) {
+    int start = source.text().lastIndexOf('\n', line.start()) + 1;
+    return error("heading-lost", line, "the heading " + lost.word() + " is lost above this line")
+        .noting("this line and those below it were read as lines of " + lost.word())
+        .helping("write " + lost.word() + " above it, in column 1")
+        .mending(source.span(start, start), lost.word() + "\n");
+  }
+
   static Finding sectionUnknown(Span span, FileKind kind) {
     return error("section-unknown", span, span.text() + " is not a section of a " + kind.word())
         .noting("the lines below it were not read")

@@ -27,6 +27,7 @@ public final class SyntaxCodes {
               "head-line-twice",
               "head-line-unknown",
               "heading-extra",
+              "heading-lost",
               "indent-extra",
               "indent-missing",
               "limits-missing",

@@ -32,7 +32,7 @@ public final class FindingText {
   /** All of them in their order, their places as a reader elsewhere knows them. */
   public static String of(List<Finding> findings, PrintedPaths paths) {
     StringBuilder out = new StringBuilder();
-    for (Finding finding : findings.stream().sorted().toList()) {
+    for (Finding finding : findings) {
       if (!out.isEmpty()) {
         out.append('\n');
       }

@@ -48,7 +48,7 @@ final class Console {
   }
 
   static void print(CheckReport report, PrintedPaths paths, Log log) {
-    report.findings().forEach(finding -> print(finding, paths, log));
+    report.shown().forEach(finding -> print(finding, paths, log));
     log.info("pellucid: " + report.tally());
   }
 

@@ -29,6 +29,11 @@ final class AdditiveNotTold implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     Optional<LabelRules> rules = recipe.tables().label();
     if (rules.isEmpty()

@@ -46,6 +46,11 @@ final class BrokenLimit implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     if (recipe.feed().isPresent()) {
       look(recipe, recipe.feed().get(), out);

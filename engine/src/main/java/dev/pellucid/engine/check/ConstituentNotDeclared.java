@@ -13,7 +13,10 @@ import dev.pellucid.finding.Finding;
 import java.util.List;
 import java.util.Optional;
 
-/** A constituent that the label rules ask for and the label does not tell. */
+/**
+ * A constituent that the label rules ask for and the label does not tell. Silent where a line of
+ * the label could not be read: that one may tell it.
+ */
 final class ConstituentNotDeclared implements Rule {
   private static final Code CODE = new Code("constituent-not-declared");
 
@@ -23,10 +26,15 @@ final class ConstituentNotDeclared implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     Optional<LabelRules> rules = recipe.tables().label();
     Optional<Label> label = recipe.recipe().label();
-    if (rules.isEmpty() || label.isEmpty() || recipe.feed().isEmpty()) {
+    if (rules.isEmpty() || label.isEmpty() || recipe.feed().isEmpty() || !label.get().whole()) {
       return;
     }
     ComputedFeed feed = recipe.feed().get();

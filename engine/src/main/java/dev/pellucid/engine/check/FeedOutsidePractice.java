@@ -37,6 +37,11 @@ final class FeedOutsidePractice implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     if (recipe.feed().isPresent()) {
       OutsidePractice practice = new OutsidePractice(CODE, recipe.tables().practice(), out);

@@ -20,6 +20,11 @@ final class LabelAboveMaximum implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     for (ClaimAboveLaw above : recipe.judgement().aboveLaw()) {
       Finding finding = finding(recipe, above);

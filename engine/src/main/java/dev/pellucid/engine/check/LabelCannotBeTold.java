@@ -22,6 +22,11 @@ final class LabelCannotBeTold implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     for (LabelVerdict verdict : recipe.judgement().claims()) {
       if (verdict.outcome() == Outcome.CANNOT_TELL) {

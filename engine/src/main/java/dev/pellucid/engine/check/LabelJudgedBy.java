@@ -28,6 +28,11 @@ final class LabelJudgedBy implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     for (LabelVerdict verdict : recipe.judgement().claims()) {
       if (verdict.outcome() == outcome) {

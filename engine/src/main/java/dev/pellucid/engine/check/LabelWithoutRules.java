@@ -15,6 +15,11 @@ final class LabelWithoutRules implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     Optional<Label> label = recipe.recipe().label();
     if (label.isPresent() && recipe.tables().settings().label().isEmpty()) {

@@ -21,6 +21,11 @@ final class OverageBreaksMaximum implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     for (LimitStatus status : recipe.limits()) {
       if (status.withoutOverage().isPresent()) {

@@ -23,6 +23,11 @@ final class RoundingBreaksLimit implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     recipe.floor().batch().ifPresent(floor -> look(recipe, floor, out));
   }

@@ -11,6 +11,14 @@ public interface Rule {
     return false;
   }
 
+  /**
+   * Whether what it finds shows in the feed and is fixed elsewhere: a limit that is broken, a label
+   * that holds no longer. It is told after what is wrong with the lines themselves.
+   */
+  default boolean isConsequence() {
+    return false;
+  }
+
   /** Looks at one recipe and says what it finds; silent on what cannot be judged. */
   void look(RuleContext recipe, Remarks out);
 }

@@ -7,6 +7,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -63,6 +64,9 @@ public final class Rules {
           new AdditiveNotTold(),
           new LabelWithoutRules());
 
+  /** The code of an ingredient without a price. */
+  public static final Code UNPRICED = Unpriced.CODE;
+
   /** Those that say which limits are broken. */
   private static final List<Rule> LIMITS =
       ALL.stream()
@@ -75,7 +79,18 @@ public final class Rules {
           .map(Rule::code)
           .collect(Collectors.toUnmodifiableSet());
 
+  private static final Set<Code> CONSEQUENCES =
+      ALL.stream()
+          .filter(Rule::isConsequence)
+          .map(Rule::code)
+          .collect(Collectors.toUnmodifiableSet());
+
   private Rules() {}
+
+  /** Whether a finding shows in the feed and is fixed elsewhere. */
+  public static boolean isConsequence(Finding finding) {
+    return CONSEQUENCES.contains(finding.code());
+  }
 
   /** All that the rules say of a recipe, in their order. */
   public static List<Remark> remarks(RuleContext recipe) {
@@ -99,13 +114,14 @@ public final class Rules {
    * What all recipes of a folder show, each thing once: not again in the same words, and what is
    * one thing per place only as the first recipe shows it.
    *
-   * @return in the order of printing
+   * @param inOrder in the order of printing
+   * @return in the same order
    */
-  public static List<Finding> once(List<Finding> findings) {
+  public static List<Finding> once(List<Finding> inOrder) {
     List<Finding> once = new ArrayList<>();
     Map<Object, Integer> seen = new HashMap<>();
     Map<Integer, Integer> again = new TreeMap<>();
-    for (Finding finding : findings.stream().distinct().sorted().toList()) {
+    for (Finding finding : new LinkedHashSet<>(inOrder)) {
       Integer first =
           ONCE_PER_PLACE.contains(finding.code())
               ? seen.putIfAbsent(List.of(finding.code(), finding.span()), once.size())

@@ -39,6 +39,11 @@ final class TooFewParticles implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     Optional<PracticeBound> bound = recipe.tables().practice().bound(BoundOf.MIXING_VARIATION);
     Optional<Meal> meal = meal(recipe);

@@ -29,6 +29,11 @@ final class UnknownRetention implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     if (recipe.feed().isPresent() && !recipe.feed().get().retentionGaps().isEmpty()) {
       look(recipe, recipe.feed().get(), out);

@@ -25,6 +25,11 @@ final class UnknownSpread implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     if (recipe.feed().isEmpty()) {
       return;

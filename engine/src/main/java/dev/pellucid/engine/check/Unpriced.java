@@ -16,11 +16,16 @@ import java.util.Optional;
  * cost, unless a limit asks for it; where a file of prices is to be mended first, nothing is said.
  */
 final class Unpriced implements Rule {
-  private static final Code CODE = new Code("unpriced");
+  static final Code CODE = new Code("unpriced");
 
   @Override
   public Code code() {
     return CODE;
+  }
+
+  @Override
+  public boolean isConsequence() {
+    return true;
   }
 
   @Override

@@ -11,6 +11,7 @@ import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Mapping;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.engine.yaml.Yaml.Sequence;
+import dev.pellucid.text.NearNames;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -30,6 +31,7 @@ final class Fields {
   private final Remarks remarks;
   private final Map<String, Entry> named = new HashMap<>();
   private final List<Entry> others = new ArrayList<>();
+  private final List<Entry> unknown = new ArrayList<>();
   private final Span place;
 
   private Fields(Mapping mapping, Keys keys, Span place, Remarks remarks) {
@@ -39,6 +41,9 @@ final class Fields {
     this.remarks = remarks;
     for (Entry entry : mapping.entries()) {
       sort(entry);
+    }
+    for (Entry entry : unknown) {
+      take(entry);
     }
     for (Key<?> key : keys.names()) {
       require(key);
@@ -72,7 +77,19 @@ final class Fields {
     } else if (keys.others().isPresent()) {
       others.add(entry);
     } else {
-      remarks.add(KeyFindings.unknownKey(entry.key(), keys));
+      unknown.add(entry);
+    }
+  }
+
+  /**
+   * A key that is none. Where it is surely a misspelt one that is missing, it is told and counts as
+   * that one, so that nothing else is said to be missing because of it.
+   */
+  private void take(Entry entry) {
+    remarks.add(KeyFindings.unknownKey(entry.key(), keys));
+    List<String> near = NearNames.of(entry.key().text(), keys.words());
+    if (near.size() == 1) {
+      named.putIfAbsent(near.get(0), entry);
     }
   }
 

@@ -3,6 +3,8 @@ package dev.pellucid.engine.data;
 import dev.pellucid.engine.data.FeedTables.Group;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -11,7 +13,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * The files of a {@link Frame} to that frame. What others name is read before what names it: the
@@ -21,6 +25,7 @@ import java.util.TreeMap;
 final class FrameReader {
   private final Nodes nodes;
   private final Remarks remarks = new Remarks();
+  private final List<String> missing = new ArrayList<>();
 
   private FrameReader(Nodes nodes) {
     this.nodes = nodes;
@@ -46,6 +51,12 @@ final class FrameReader {
     SortedMap<String, Group> groups = new GroupsReader(remarks).read(nodes.file(GroupsReader.FILE));
     Map<String, Retention> retention =
         new RetentionReader(sources, remarks).read(nodes.file(RetentionReader.FILE));
+    if (nodes.file(Sources.FILE).isEmpty()) {
+      isThere(Sources.FILE, "source:", "what each source is", settings);
+    }
+    if (nodes.file(GroupsReader.FILE).isEmpty()) {
+      isThere(GroupsReader.FILE, "groups:", "which groups of ingredients there are", settings);
+    }
     Known classes = classes(retention.keySet());
     NutrientsReader nutrientsReader = new NutrientsReader(sources, classes, remarks);
     Nutrients nutrients = nutrientsReader.read(nodes.in(Places.NUTRIENTS), settings.place().file());
@@ -60,10 +71,40 @@ final class FrameReader {
         placeOf(SettingsVocabulary.LABEL, settings),
         groups,
         retention,
-        nutrients,
+        nutrients.mendingFirst(atFault()),
         species,
         names,
         remarks.findings());
+  }
+
+  /** Says once that a file is not there of which others name something. */
+  private void isThere(String file, String key, String what, Settings settings) {
+    boolean named = false;
+    for (DataFile one : nodes.files()) {
+      named |= one.source().text().contains(key);
+    }
+    if (named) {
+      remarks.add(ReferenceFindings.noFile(settings.place(), file, what));
+      missing.add(file);
+    }
+  }
+
+  /** The names of the files of the frame in which there is an error: all feeds hang on them. */
+  private SortedSet<String> atFault() {
+    SortedSet<String> atFault = new TreeSet<>(missing);
+    for (DataFile file : files(nodes)) {
+      if (!file.read().whole()) {
+        atFault.add(file.source().fileName());
+      }
+    }
+    for (Finding finding : remarks.findings()) {
+      if (finding.severity() == Severity.ERROR
+          && !finding.code().equals(ReferenceFindings.NO_FILE)
+          && !finding.code().equals(NutrientFindings.NO_MOISTURE_NUTRIENT)) {
+        atFault.add(finding.span().file().fileName());
+      }
+    }
+    return atFault;
   }
 
   private Span placeOf(Key<Text> key, Settings settings) {
@@ -88,7 +129,7 @@ final class FrameReader {
         "a group",
         GroupsReader.FILE,
         groups,
-        couldBeRead(nodes.file(GroupsReader.FILE)));
+        nodes.file(GroupsReader.FILE).isPresent() && couldBeRead(nodes.file(GroupsReader.FILE)));
   }
 
   /** Species and their groups. */

@@ -1,17 +1,21 @@
 package dev.pellucid.engine.data;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * All nutrients of a folder, in the order in which they are shown; an index is a place in it.
  *
- * <p>Where a file of nutrients could not be read, or none tells the water, no feed of the folder
- * can be computed: what is to be mended first is told here, and no recipe is resolved.
+ * <p>Where there is an error in a file on which all others count, or none tells the water, no feed
+ * of the folder can be computed: what is to be mended first is told here, and no recipe is
+ * resolved.
  */
 public final class Nutrients {
   /** Water, as a share of the mass. Every folder must tell it. */
@@ -38,6 +42,12 @@ public final class Nutrients {
       throw new IllegalArgumentException("no moisture, and no file to be mended for it");
     }
     this.moisture = moisture().map(Nutrient::index).orElse(-1);
+  }
+
+  /** The same where more files must be mended before any feed can be computed. */
+  Nutrients mendingFirst(Collection<String> more) {
+    Set<String> all = new LinkedHashSet<>(mendFirst);
+    return all.addAll(more) ? new Nutrients(inOrder, List.copyOf(all)) : this;
   }
 
   public int count() {

@@ -24,8 +24,11 @@ final class ReferenceFindings {
   static final Code NUTRIENT_TWICE = new Code("data-nutrient-twice");
   static final Code PRICE_TWICE = new Code("data-price-twice");
 
+  static final Code NO_FILE = new Code("data-no-file");
+
   static final List<Code> CODES =
       List.of(
+          NO_FILE,
           SOURCE,
           GROUP,
           NUTRIENT,
@@ -40,6 +43,17 @@ final class ReferenceFindings {
           PRICE_TWICE);
 
   private ReferenceFindings() {}
+
+  /**
+   * @param place where the folder begins
+   * @param what it tells
+   */
+  static Finding noFile(Span place, String file, String what) {
+    return Finding.error(
+            NO_FILE, place, "there is no " + file + ", and other files name what it declares")
+        .noting("it tells " + what + "; all feeds of the folder wait for it")
+        .helping("bring it back from version control, or write it");
+  }
 
   /**
    * @param where the file or folder that would declare it

@@ -24,7 +24,7 @@ final class Sources {
         read(fields.get(), entry, remarks);
       }
     }
-    boolean whole = file.isEmpty() || file.get().read().whole();
+    boolean whole = file.isPresent() && file.get().read().whole();
     known = new Known(ReferenceFindings.SOURCE, "a source", FILE, byId.keySet(), whole);
   }
 

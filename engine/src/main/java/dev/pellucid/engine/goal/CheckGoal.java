@@ -58,7 +58,7 @@ public final class CheckGoal {
             report.batches(),
             report.limits(),
             report.counts(),
-            report.findings(),
+            report.shown(),
             recipes.stream().map(Taken::standing).toList(),
             recipes.stream().map(Taken::suite).toList());
     return new CheckReports(report, ReportFiles.of(outcome, paths));

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.goal;
 
+import dev.pellucid.engine.workspace.FixOrder;
 import dev.pellucid.engine.workspace.Shown;
 import dev.pellucid.engine.workspace.Whole;
 import dev.pellucid.finding.Finding;
@@ -13,13 +14,11 @@ import java.util.stream.Stream;
 /**
  * What came of checking a folder.
  *
- * @param findings in the order of printing
+ * @param findings in the order in which they are to be fixed
  * @param batches how many batch records were held against their recipes
  * @param limits how many limits were judged
  * @param notChecked codes of recipes whose limits could not be judged, with the files that are to
  *     be mended first, if any
- * @param more how many findings of each severity are not among those told, since there are very
- *     many of one file
  * @param faults what broke in this program; findings tell of it
  */
 public record CheckReport(
@@ -28,12 +27,10 @@ public record CheckReport(
     int batches,
     int limits,
     List<String> notChecked,
-    Map<Severity, Long> more,
     List<Throwable> faults) {
   public CheckReport {
     findings = List.copyOf(findings);
     notChecked = List.copyOf(notChecked);
-    more = Map.copyOf(more);
     faults = List.copyOf(faults);
   }
 
@@ -45,24 +42,29 @@ public record CheckReport(
         whole.batches(),
         whole.limits(),
         whole.notChecked(),
-        whole.more(),
         whole.faults());
   }
 
   /** The same with what else was found. */
   CheckReport with(List<Finding> more) {
-    List<Finding> all = Stream.concat(findings.stream(), more.stream()).sorted().toList();
+    List<Finding> all =
+        Stream.concat(findings.stream(), more.stream()).sorted(FixOrder.ORDER).toList();
     return more.isEmpty()
         ? this
-        : new CheckReport(all, recipes, batches, limits, notChecked, this.more, faults);
+        : new CheckReport(all, recipes, batches, limits, notChecked, faults);
   }
 
-  /** How many there are of a severity, those that are not told too. */
+  /** Those that are printed; where there are very many of a kind in a file, not all of them. */
+  public List<Finding> shown() {
+    return Shown.of(findings);
+  }
+
+  /** How many there are of a severity. */
   public long count(Severity severity) {
-    return new Shown(findings, more).count(severity);
+    return findings.stream().filter(finding -> finding.severity() == severity).count();
   }
 
-  /** How many there are of each severity, those that are not told too. */
+  /** How many there are of each severity. */
   Map<Severity, Long> counts() {
     Map<Severity, Long> counts = new EnumMap<>(Severity.class);
     for (Severity severity : Severity.values()) {

@@ -46,7 +46,7 @@ final class Outcomes {
       String path, String code, List<String> mendFirst, List<Finding> said) {
     List<Finding> errors =
         said.stream().filter(finding -> finding.severity() == Severity.ERROR).sorted().toList();
-    return RecipeOutcome.unchecked(path, code, mendFirst, Shown.of(errors).findings());
+    return RecipeOutcome.unchecked(path, code, mendFirst, Shown.of(errors));
   }
 
   /** A limit counts as broken too where it is so only once weights are rounded, or on the label. */

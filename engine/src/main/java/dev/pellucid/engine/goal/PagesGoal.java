@@ -85,7 +85,7 @@ public final class PagesGoal {
     Whole whole = Whole.of(shared, recipes.stream().map(Taken::summary).toList());
     CheckReport report = CheckReport.of(whole);
     Map<String, List<String>> findings = new TreeMap<>();
-    for (Finding finding : report.findings()) {
+    for (Finding finding : report.shown()) {
       findings
           .computeIfAbsent(finding.span().file().path(), none -> new ArrayList<>())
           .add(FindingText.of(finding, paths).stripTrailing());

@@ -10,8 +10,9 @@ import java.util.List;
  *
  * @param claims in the order of the file
  * @param heading the section word
+ * @param whole whether every line that is written is among the claims
  */
-public record Label(List<Claim> claims, Span heading) {
+public record Label(List<Claim> claims, Span heading, boolean whole) {
   public Label {
     claims = List.copyOf(claims);
   }

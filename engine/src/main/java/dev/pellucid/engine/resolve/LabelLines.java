@@ -30,8 +30,9 @@ final class LabelLines {
   }
 
   Label of(Section<LabelLine> section) {
+    int before = findings.size();
     section.lines().forEach(this::line);
-    return new Label(claims, section.heading());
+    return new Label(claims, section.heading(), section.whole() && findings.size() == before);
   }
 
   private void line(LabelLine line) {

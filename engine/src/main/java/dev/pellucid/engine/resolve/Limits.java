@@ -106,7 +106,7 @@ final class Limits {
 
   Optional<Source> source(Word id) {
     Source source = tables.sources().get(id.text());
-    if (source == null) {
+    if (source == null && lookup.isFrameWhole()) {
       findings.add(
           near(
               Finding.error(UNKNOWN_SOURCE, id.span(), id + " is not in sources.yaml"),
@@ -221,6 +221,9 @@ final class Limits {
         findings.add(Materials.renamed(name, now));
       } else if (!known) {
         all = false;
+        if (!lookup.isFrameWhole()) {
+          continue;
+        }
         TreeSet<String> near = new TreeSet<>(lookup.materials());
         near.addAll(tables.groups().keySet());
         findings.add(
@@ -237,7 +240,7 @@ final class Limits {
 
   Optional<Nutrient> nutrient(Word name) {
     Optional<Nutrient> nutrient = tables.nutrients().named(name.text());
-    if (nutrient.isEmpty() && tables.nutrients().mendFirst().isEmpty()) {
+    if (nutrient.isEmpty() && lookup.isFrameWhole()) {
       findings.add(noSuch(name));
     }
     return nutrient;

@@ -52,7 +52,7 @@ final class Lines {
     this.findings = findings;
   }
 
-  /** Whether every line could be read and names something that is known. */
+  /** Whether every line could be read, names something that is known, and stands there once. */
   boolean whole() {
     return read && drawn.size() == written.size();
   }
@@ -66,7 +66,8 @@ final class Lines {
         findings.add(
             Finding.error(TWICE, line.subject().span(), line.subject() + " stands here twice")
                 .seeing("first written", first)
-                .helping("put both shares on one line"));
+                .helping("keep one of the two, or put both shares on one line"));
+        read = false;
       }
       written.add(line);
       Optional<Share> share = share(line);

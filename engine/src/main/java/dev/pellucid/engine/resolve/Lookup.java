@@ -56,6 +56,14 @@ public final class Lookup {
     return scope.tables();
   }
 
+  /**
+   * Whether no file of the frame has an error. Where one has, what it should declare may be missing
+   * because of that, and nothing is called unknown.
+   */
+  boolean isFrameWhole() {
+    return frame().nutrients().mendFirst().isEmpty();
+  }
+
   /** One nutrient of the frame by itself, as something that a limit is about. */
   Subject.Nutrients alone(Nutrient nutrient) {
     return scope.alone(nutrient);

@@ -43,7 +43,7 @@ final class PremixResolver {
     this.lookup = new Lookup(scope);
     this.materials = new Materials(lookup, findings);
     this.limits = new Limits(lookup, findings);
-    this.nutrientsAreKnown = lookup.frame().nutrients().mendFirst().isEmpty();
+    this.nutrientsAreKnown = lookup.isFrameWhole();
   }
 
   Resolution<ResolvedPremix> resolve() {

@@ -83,7 +83,7 @@ final class ProfileResolver {
 
   private void species(Word name) {
     species.add(name.text());
-    if (!lookup.frame().knowsSpeciesOrGroup(name.text())) {
+    if (!lookup.frame().knowsSpeciesOrGroup(name.text()) && lookup.isFrameWhole()) {
       findings.add(
           Limits.near(
               Finding.error(

@@ -63,7 +63,7 @@ final class RecipeResolver {
     Optional<List<Line>> lines = lines();
     Span declared =
         file.opening().isPresent() ? file.opening().get().name().span() : file.source().beginning();
-    boolean known = lookup.frame().nutrients().mendFirst().isEmpty();
+    boolean known = lookup.isFrameWhole();
     if (all.isEmpty() && known) {
       findings.add(
           Finding.warning(NOTHING_TO_MEET, declared, code + " has no limit to meet")
@@ -160,7 +160,7 @@ final class RecipeResolver {
 
   private void species(Word name) {
     species = Optional.ofNullable(lookup.frame().species().get(name.text()));
-    if (species.isEmpty()) {
+    if (species.isEmpty() && lookup.isFrameWhole()) {
       findings.add(
           Limits.near(
               Finding.error(
@@ -230,7 +230,7 @@ final class RecipeResolver {
     }
     MergedLimits ofProfiles = lookup.limitsOf(met);
     List<Limit> merged = ofProfiles.with(MergedLimits.once(own, findings), findings);
-    if (!lookup.frame().nutrients().mendFirst().isEmpty()) {
+    if (!lookup.isFrameWhole()) {
       return merged;
     }
     List<Limit> waived =

@@ -8,88 +8,80 @@ import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
- * The findings that are shown of a folder: of one file the first thousand, and then how many more
- * there are. Nobody mends more than that by hand; such a file is of another kind, or was written by
- * a machine, and one cause is behind all. Reports of each would take memory without end.
- *
- * @param findings in the order of printing, those that say how many more there are among them
- * @param more how many of each severity are not among them
+ * The findings that are printed: of one code in one file the first hundred, and then how many more
+ * there are. Nobody fixes more than that by hand; such a file is of another kind, or was written by
+ * a machine, and one cause is behind all. Who counts or compares takes all of them.
  */
-public record Shown(List<Finding> findings, Map<Severity, Long> more) {
+public final class Shown {
   public static final Code MORE = new Code("more-findings");
 
-  /** How many of one file are shown. */
-  public static final int MOST_OF_A_FILE = 1_000;
+  /** How many of one code in one file are printed. */
+  public static final int MOST = 100;
 
-  public Shown {
-    findings = List.copyOf(findings);
-    more = Map.copyOf(more);
+  private Shown() {}
+
+  /** One code in one file. */
+  private record Kind(String path, Code code) {
+    static Kind of(Finding finding) {
+      return new Kind(finding.span().file().path(), finding.code());
+    }
   }
 
   /**
-   * Those that are shown of all.
-   *
-   * @param sorted in the order of printing, so that those of one file are together
+   * Those that are printed of all, in their order; where some are left out, one stands in the place
+   * of the first of them and says how many.
    */
-  public static Shown of(List<Finding> sorted) {
-    Map<String, Integer> of = new HashMap<>();
-    Map<Severity, Long> more = new EnumMap<>(Severity.class);
+  public static List<Finding> of(List<Finding> all) {
+    Map<Kind, Map<Severity, Long>> left = leftOut(all);
+    if (left.isEmpty()) {
+      return all;
+    }
     List<Finding> shown = new ArrayList<>();
-    List<Finding> hidden = new ArrayList<>();
-    for (Finding finding : sorted) {
-      String path = finding.span().file().path();
-      if (!hidden.isEmpty() && !hidden.get(0).span().file().path().equals(path)) {
-        close(hidden, shown, more);
-      }
-      if (of.merge(path, 1, Integer::sum) <= MOST_OF_A_FILE) {
+    Map<Kind, Integer> before = new HashMap<>();
+    Set<Kind> told = new HashSet<>();
+    for (Finding finding : all) {
+      Kind kind = Kind.of(finding);
+      if (before.merge(kind, 1, Integer::sum) <= MOST) {
         shown.add(finding);
-      } else {
-        hidden.add(finding);
+      } else if (told.add(kind)) {
+        shown.add(marker(finding, left.getOrDefault(kind, Map.of())));
       }
     }
-    close(hidden, shown, more);
-    return new Shown(shown, more);
+    return List.copyOf(shown);
   }
 
-  /** One finding for those of a file that are not shown; it counts as none. */
-  private static void close(List<Finding> hidden, List<Finding> shown, Map<Severity, Long> more) {
-    if (hidden.isEmpty()) {
-      return;
+  private static Map<Kind, Map<Severity, Long>> leftOut(List<Finding> all) {
+    Map<Kind, Integer> before = new HashMap<>();
+    Map<Kind, Map<Severity, Long>> left = new HashMap<>();
+    for (Finding finding : all) {
+      Kind kind = Kind.of(finding);
+      if (before.merge(kind, 1, Integer::sum) > MOST) {
+        left.computeIfAbsent(kind, none -> new EnumMap<>(Severity.class))
+            .merge(finding.severity(), 1L, Long::sum);
+      }
     }
-    Map<Severity, Long> counts = new EnumMap<>(Severity.class);
-    hidden.forEach(finding -> counts.merge(finding.severity(), 1L, Long::sum));
-    Severity gravest = counts.keySet().iterator().next();
-    counts.forEach((severity, count) -> more.merge(severity, count, Long::sum));
-    shown.add(marker(hidden.get(0), gravest, hidden.size(), counts));
-    hidden.clear();
+    return left;
   }
 
-  private static Finding marker(
-      Finding first, Severity gravest, int hidden, Map<Severity, Long> counts) {
+  private static Finding marker(Finding first, Map<Severity, Long> counts) {
     SourceFile file = first.span().file();
-    List<String> words = new ArrayList<>();
-    counts.forEach((severity, count) -> words.add(Plural.of(count, severity.word())));
+    long all = counts.values().stream().mapToLong(count -> count).sum();
+    Severity gravest = counts.keySet().iterator().next();
     return Finding.of(
             MORE,
             gravest,
             file.span(first.span().start(), first.span().start()),
             "and "
-                + Plural.of(hidden, "more finding")
-                + " from here on in this file: "
-                + String.join(", ", words))
-        .helping("mend the first ones and check again; so many in one file usually have one cause");
-  }
-
-  /** How many findings of a severity there are, shown or not. */
-  public long count(Severity severity) {
-    long shown =
-        findings.stream()
-            .filter(finding -> finding.severity() == severity && !finding.code().equals(MORE))
-            .count();
-    return shown + more.getOrDefault(severity, 0L);
+                + Plural.of(all, "more finding")
+                + " of the kind "
+                + first.code()
+                + " from here on in this file")
+        .helping("fix the first ones and check again; so many in one file usually have one cause");
   }
 }

@@ -1,10 +1,13 @@
 package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.records.BatchRecordCheck;
+import dev.pellucid.engine.resolve.Reads;
+import dev.pellucid.engine.resolve.Ref;
 import dev.pellucid.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The little that a folder keeps of each of its recipes: no tree, no feed, no figure.
@@ -16,6 +19,9 @@ import java.util.Optional;
  * @param mendFirst names of the files to be mended before, where they are not its own
  * @param records what its batch records take of lots and leave behind
  * @param fault what broke in this program, if anything did
+ * @param consequences those of the findings that may have their cause elsewhere
+ * @param premixes codes of those that were looked up for it
+ * @param reads all that was looked up; of a recipe with such findings alone
  */
 public record Summary(
     String path,
@@ -25,8 +31,13 @@ public record Summary(
     boolean sound,
     List<String> mendFirst,
     BatchRecordCheck.Looked records,
-    Optional<Throwable> fault) {
+    Optional<Throwable> fault,
+    List<Consequence> consequences,
+    Set<String> premixes,
+    Reads reads) {
   public Summary {
+    consequences = List.copyOf(consequences);
+    premixes = Set.copyOf(premixes);
     findings = List.copyOf(findings);
     mendFirst = List.copyOf(mendFirst);
   }
@@ -35,6 +46,10 @@ public record Summary(
   public static Summary of(Checked recipe) {
     List<Finding> all = new ArrayList<>(recipe.findings());
     all.addAll(recipe.records().findings());
+    List<Consequence> consequences =
+        recipe.recipe().isPresent()
+            ? Consequence.of(recipe.recipe().get(), recipe.remarks())
+            : List.of();
     return new Summary(
         recipe.path(),
         all,
@@ -43,7 +58,10 @@ public record Summary(
         recipe.isSound(),
         recipe.mendFirst(),
         recipe.records(),
-        recipe.fault());
+        recipe.fault(),
+        consequences,
+        recipe.reads().names(Ref.Kind.PREMIX),
+        consequences.isEmpty() ? Reads.NONE : recipe.reads());
   }
 
   public String code() {

@@ -19,8 +19,7 @@ import java.util.TreeSet;
  * A whole folder, from what is kept of each of its recipes and what they share. It is worked out
  * anew from the same each time, in the order of paths, whatever was looked at first.
  *
- * @param findings those that are shown, in the order of printing
- * @param more how many of each severity are not among them
+ * @param findings in the order in which they are to be fixed
  * @param batches how many batch records were held against their recipes
  * @param limits how many limits were judged
  * @param notChecked codes of recipes whose limits could not be judged, with the files to be mended
@@ -32,7 +31,6 @@ import java.util.TreeSet;
  */
 public record Whole(
     List<Finding> findings,
-    Map<Severity, Long> more,
     int recipes,
     int batches,
     int limits,
@@ -55,13 +53,13 @@ public record Whole(
       looked.add(its);
     }
     Stock stock = shared.recordCheck().close(shared.trees().called(), looked, findings::add);
-    Shown shown = Shown.of(Rules.once(findings));
+    List<Finding> inOrder = folded(shared, recipes, findings);
+    inOrder.sort(FixOrder.ORDER);
     Set<String> reckoned = new TreeSet<>();
     premixes.forEach(one -> reckoned.add(one.code()));
     recipes.stream().filter(Summary::checked).forEach(one -> reckoned.add(one.code()));
     return new Whole(
-        shown.findings(),
-        shown.more(),
+        Rules.once(inOrder),
         recipes.size(),
         shared.recordCheck().count(reckoned),
         recipes.stream().mapToInt(Summary::limits).sum(),
@@ -70,6 +68,15 @@ public record Whole(
         stock,
         faulty(findings),
         recipes.stream().flatMap(one -> one.fault().stream()).toList());
+  }
+
+  /** What has one cause told once. */
+  private static List<Finding> folded(
+      Shared shared, List<Summary> recipes, List<Finding> findings) {
+    List<Finding> told = Causes.fold(shared, recipes, findings);
+    told = UnknownNames.fold(shared, told);
+    told = MissingPrices.fold(shared, told);
+    return new ArrayList<>(Waiting.told(told, recipes));
   }
 
   private static Set<String> faulty(List<Finding> findings) {

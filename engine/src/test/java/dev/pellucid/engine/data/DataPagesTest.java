@@ -28,6 +28,7 @@ class DataPagesTest {
   private static final Set<String> PROSE =
       Set.of(
           "data-no-settings",
+          "data-no-file",
           "yaml-too-large",
           "file-too-long",
           "file-unreadable",
@@ -39,6 +40,8 @@ class DataPagesTest {
           "file-copy",
           "file-special",
           "more-findings",
+          "broken-because-of",
+          "premix-forgotten",
           "day-far-off",
           "fault-of-pellucid");
 

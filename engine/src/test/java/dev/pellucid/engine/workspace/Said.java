@@ -89,7 +89,6 @@ final class Said {
         .append(whole.batches())
         .append(' ')
         .append(whole.limits())
-        .append(new TreeMap<>(whole.more()))
         .append(whole.faults())
         .toString();
   }

@@ -1,0 +1,83 @@
+package dev.pellucid.engine.workspace;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.goal.CheckGoal;
+import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** One slip in the example is told first, at its line, and what follows from it once. */
+class CausesTest {
+  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
+  @Test
+  void aForgottenPremixIsToldAtTheMixAndNotForEachVitamin() throws IOException {
+    List<Finding> said =
+        with("trout/TS-48.recipe", "  VIT-TR                       0.50 %\n", "").findings();
+    Finding first = said.get(0);
+    assertEquals("trout/TS-48.recipe:11:1", first.span().place());
+    assertEquals("premix-forgotten", first.code().text());
+    assertTrue(first.headline().endsWith("; VIT-TR does"), first.headline());
+    assertEquals(List.of("write a line for it under mix: VIT-TR 0.5 %"), first.helps());
+    assertEquals("broken-because-of", said.get(1).code().text());
+    assertEquals(Severity.ERROR, said.get(1).severity());
+    assertTrue(said.get(1).notes().get(0).startsWith("TS-48: "), said.get(1).notes().toString());
+  }
+
+  @Test
+  void aSlipInWhatAllFeedsHangOnIsOneFindingAndSaysWhoWaits() throws IOException {
+    for (String path :
+        List.of("sources.yaml", "groups.yaml", "nutrients/6-vitamins.yaml", "pellucid.yaml")) {
+      String text = Files.readString(EXAMPLE.resolve(path));
+      int colon = text.indexOf(": ", text.indexOf("\n\n") + 2);
+      CheckReport report =
+          checked(Map.of(path, text.substring(0, colon) + text.substring(colon + 1)));
+      assertEquals(1, report.findings().size(), path + report.findings());
+      Finding one = report.findings().get(0);
+      assertEquals(path, one.span().file().path());
+      assertTrue(one.notes().contains("14 feeds wait for this file"), one.notes().toString());
+      assertTrue(report.tally().contains("NOT CHECKED in KF-29, "), report.tally());
+    }
+  }
+
+  @Test
+  void aPriceThatIsLostIsToldOnceAtTheFileOfPrices() throws IOException {
+    List<Finding> said = with("prices/2026-11.yaml", "  maize: 0.24 EUR/kg\n", "").findings();
+    assertEquals("prices/2026-11.yaml:4:1", said.get(0).span().place());
+    assertEquals(1, said.stream().filter(one -> one.code().text().equals("unpriced")).count());
+  }
+
+  @Test
+  void aNameThatManyLinesUseIsUnknownOnce() throws IOException {
+    List<Finding> said = with("sources.yaml", "\ntrade-grade:\n", "\ntrade-grades:\n").findings();
+    List<Finding> unknown =
+        said.stream().filter(one -> one.code().text().equals("data-unknown-source")).toList();
+    assertEquals(1, unknown.size(), unknown.toString());
+    assertTrue(
+        unknown.get(0).notes().stream()
+            .anyMatch(note -> note.contains("more lines of this folder")),
+        unknown.get(0).notes().toString());
+  }
+
+  private static CheckReport with(String path, String line, String other) throws IOException {
+    String text = Files.readString(EXAMPLE.resolve(path));
+    assertTrue(text.contains(line), path);
+    return checked(Map.of(path, text.replace(line, other)));
+  }
+
+  private static CheckReport checked(Map<String, String> edits) throws IOException {
+    return CheckGoal.check(Texts.at(EXAMPLE).over(new HashMap<>(edits)), DAY);
+  }
+}
