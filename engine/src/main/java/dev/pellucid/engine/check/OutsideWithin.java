@@ -21,6 +21,11 @@ final class OutsideWithin implements Rule {
   }
 
   @Override
+  public boolean isCause() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     List<Line> lines = recipe.recipe().lines();
     for (Line line : lines) {

@@ -27,6 +27,11 @@ final class PremixOffDose implements Rule {
   }
 
   @Override
+  public boolean isCause() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     Map<String, Supplied.Used> together = new LinkedHashMap<>();
     for (Supplied.Used used : Supplied.premixes(recipe.recipe())) {

@@ -19,6 +19,14 @@ public interface Rule {
     return false;
   }
 
+  /**
+   * Whether what it finds is most likely a slip in a share, which moves everything in the feed: of
+   * several limits that are broken beside it, it is told as the cause.
+   */
+  default boolean isCause() {
+    return false;
+  }
+
   /** Looks at one recipe and says what it finds; silent on what cannot be judged. */
   void look(RuleContext recipe, Remarks out);
 }

@@ -85,7 +85,15 @@ public final class Rules {
           .map(Rule::code)
           .collect(Collectors.toUnmodifiableSet());
 
+  private static final Set<Code> CAUSES =
+      ALL.stream().filter(Rule::isCause).map(Rule::code).collect(Collectors.toUnmodifiableSet());
+
   private Rules() {}
+
+  /** Whether a finding is most likely a slip in a share, which moves everything in the feed. */
+  public static boolean isCause(Finding finding) {
+    return CAUSES.contains(finding.code());
+  }
 
   /** Whether a finding shows in the feed and is fixed elsewhere. */
   public static boolean isConsequence(Finding finding) {

@@ -28,6 +28,11 @@ final class WithinLeavesNoFeed implements Rule {
   }
 
   @Override
+  public boolean isCause() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     List<Line> lines = recipe.recipe().lines();
     if (floorsTooHigh(lines)) {

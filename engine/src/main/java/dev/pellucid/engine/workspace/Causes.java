@@ -16,9 +16,10 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * What is broken in feeds because of one line of the data, a premix or a profile: that line is told
- * by itself, and all that follows from it in one finding that comes after it and names it. Law that
- * is broken is told by itself whatever its cause, and says the cause.
+ * What is broken in feeds because of one line of the data, a premix or a profile, or because of a
+ * share of their own that stands where it may not: that line is told by itself, and all that
+ * follows from it in one finding that comes after it and names it. Law that is broken is told by
+ * itself whatever its cause, and says the cause.
  */
 public final class Causes {
   /** The code of what follows from a cause, told together. */
@@ -30,9 +31,16 @@ public final class Causes {
   /** So many feeds are named with what is broken in them. */
   private static final int FEEDS_NAMED = 8;
 
+  /** So many of a recipe that follow from a line of its own are told together. */
+  private static final int MANY = 2;
+
+  private static final String FIX = "fix the cause first and check again";
+  private static final String LEGAL = "the legal maximum";
+
   private final Shared shared;
   private final List<Suspect> suspects;
   private final Map<Suspect, List<Broken>> because = new LinkedHashMap<>();
+  private final List<Finding> ofRecords = new ArrayList<>();
   private final Set<Finding> folded = new HashSet<>();
   private final Map<Finding, Finding> told = new LinkedHashMap<>();
 
@@ -47,9 +55,14 @@ public final class Causes {
   /**
    * The findings of a folder with what follows from a cause told together.
    *
+   * @param ofRecords what is said of batch records, by the path of their recipe or premix
    * @param findings of the folder, in no order
    */
-  static List<Finding> fold(Shared shared, List<Summary> recipes, List<Finding> findings) {
+  static List<Finding> fold(
+      Shared shared,
+      List<Summary> recipes,
+      Map<String, List<Finding>> ofRecords,
+      List<Finding> findings) {
     List<Suspect> suspects = Suspect.among(findings, shared.resolver().premixes());
     List<Finding> missing = new ArrayList<>();
     for (Summary recipe : recipes) {
@@ -66,12 +79,14 @@ public final class Causes {
     for (Summary recipe : recipes) {
       causes.look(recipe);
     }
+    ofRecords.forEach(causes::records);
     List<Finding> all = new ArrayList<>(missing);
     for (Finding finding : findings) {
       if (!causes.folded.contains(finding)) {
         all.add(causes.told.getOrDefault(finding, finding));
       }
     }
+    all.addAll(causes.ofRecords);
     causes.because.forEach((suspect, broken) -> all.add(together(suspect, broken)));
     return all;
   }
@@ -89,8 +104,11 @@ public final class Causes {
           explained.add(one);
         }
       }
-      for (Consequence one : explained) {
-        take(suspect, recipe, one);
+      boolean own = suspect.path().equals(recipe.path());
+      if (!own || explained.size() >= MANY) {
+        for (Consequence one : explained) {
+          take(suspect, recipe, one);
+        }
       }
     }
   }
@@ -104,6 +122,55 @@ public final class Causes {
     because.computeIfAbsent(suspect, none -> new ArrayList<>()).add(new Broken(recipe.code(), one));
   }
 
+  /**
+   * Records are held against the recipe or premix as it stands: where that has a slip, what differs
+   * in its records is one thing.
+   */
+  private void records(String path, List<Finding> said) {
+    List<Finding> differ = new ArrayList<>();
+    for (Finding one : said) {
+      if (one.severity() != Severity.NOTE && !one.headline().contains(LEGAL)) {
+        differ.add(one);
+      }
+    }
+    Optional<Suspect> suspect =
+        suspects.stream().filter(one -> one.path().equals(path)).findFirst();
+    if (suspect.isPresent() && differ.size() >= MANY) {
+      folded.addAll(differ);
+      ofRecords.add(differing(suspect.get(), differ));
+    }
+  }
+
+  private static Finding differing(Suspect suspect, List<Finding> differ) {
+    Finding first = differ.get(0);
+    Finding all =
+        Finding.of(
+                CODE,
+                gravest(differ),
+                first.span(),
+                Plural.of(differ.size(), "thing differs", "things differ")
+                    + " from what is asked for, because of "
+                    + words(suspect))
+            .seeing("the cause", suspect.finding().span());
+    for (Finding one : differ.subList(0, Math.min(FEEDS_NAMED, differ.size()))) {
+      all = all.noting(one.span().place() + ": " + one.headline());
+    }
+    return all.helping(FIX);
+  }
+
+  private static String words(Suspect suspect) {
+    Span cause = suspect.finding().span();
+    return cause.file().fileName() + ":" + cause.from().line();
+  }
+
+  private static Severity gravest(List<Finding> findings) {
+    Severity gravest = Severity.NOTE;
+    for (Finding one : findings) {
+      gravest = one.severity().compareTo(gravest) < 0 ? one.severity() : gravest;
+    }
+    return gravest;
+  }
+
   /** One finding for all that follows from a cause; a single one only tells its cause. */
   private static Finding together(Suspect suspect, List<Broken> broken) {
     Finding first = broken.get(0).consequence().finding();
@@ -112,35 +179,33 @@ public final class Causes {
       return first.seeing("because of", cause);
     }
     Map<String, Set<String>> feeds = new LinkedHashMap<>();
-    Severity gravest = Severity.NOTE;
+    List<Finding> all = new ArrayList<>();
     for (Broken one : broken) {
       Finding finding = one.consequence().finding();
       feeds.computeIfAbsent(one.code(), none -> new TreeSet<>()).add(finding.headline());
-      gravest = finding.severity().compareTo(gravest) < 0 ? finding.severity() : gravest;
+      all.add(finding);
     }
-    Finding all =
+    Finding told =
         Finding.of(
                 CODE,
-                gravest,
+                gravest(all),
                 first.span(),
                 Plural.of(broken.size(), "limit or declared figure", "limits or declared figures")
                     + " of "
                     + Plural.of(feeds.size(), "feed")
                     + " do not hold because of "
-                    + cause.file().fileName()
-                    + ":"
-                    + cause.from().line())
+                    + words(suspect))
             .seeing("the cause", cause)
             .about(first.about());
     int named = 0;
     for (Map.Entry<String, Set<String>> feed : feeds.entrySet()) {
       if (named++ < FEEDS_NAMED) {
-        all = all.noting(feed.getKey() + ": " + String.join("; ", feed.getValue()));
+        told = told.noting(feed.getKey() + ": " + String.join("; ", feed.getValue()));
       }
     }
     if (feeds.size() > FEEDS_NAMED) {
-      all = all.noting("and in " + (feeds.size() - FEEDS_NAMED) + " more");
+      told = told.noting("and in " + (feeds.size() - FEEDS_NAMED) + " more");
     }
-    return all.helping("fix the cause first and check again");
+    return told.helping(FIX);
   }
 }

@@ -19,7 +19,7 @@ public final class FixOrder {
       Comparator.<Finding, Boolean>comparing(one -> one.severity() == Severity.NOTE)
           .thenComparingInt(one -> rank(one.span().file().path(), one))
           .thenComparing(one -> one.span().file().path())
-          .thenComparing(Rules::isConsequence)
+          .thenComparing(one -> Rules.isConsequence(one) || one.code().equals(Causes.CODE))
           .thenComparing(Comparator.naturalOrder());
 
   private static final int OTHER_DATA = 3;

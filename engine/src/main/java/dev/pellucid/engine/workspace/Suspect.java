@@ -1,11 +1,13 @@
 package dev.pellucid.engine.workspace;
 
+import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.data.DataFileKind;
 import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.resolve.Ref;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,9 +20,12 @@ import java.util.TreeSet;
  * A line of which something is said, and which may be why something is wrong in feeds.
  *
  * @param word the first of the line: a nutrient, an ingredient, {@code dose}
- * @param brings what of a feed hangs on the line
+ * @param brings what of a feed hangs on the line; nothing where a share moves all of it
  */
 record Suspect(Finding finding, String path, String word, Set<String> brings) {
+  /** Sections whose lines make the feed; the head has no word. */
+  private static final Set<String> MAKING = Set.of("", "mix", "coat", "overage", "process");
+
   Suspect {
     brings = Set.copyOf(brings);
   }
@@ -39,10 +44,15 @@ record Suspect(Finding finding, String path, String word, Set<String> brings) {
   private static Optional<Suspect> of(Finding finding, Map<String, ResolvedPremix> premixes) {
     String path = finding.span().file().path();
     String word = word(finding.span());
-    if (path.endsWith(".limits")) {
+    if (path.endsWith(Trees.RECIPE)) {
+      return movesFeed(finding)
+          ? Optional.of(new Suspect(finding, path, word, Set.of()))
+          : Optional.empty();
+    }
+    if (path.endsWith(Trees.PROFILE)) {
       return Optional.of(new Suspect(finding, path, word, Set.of()));
     }
-    if (path.endsWith(".premix")) {
+    if (path.endsWith(Trees.PREMIX)) {
       ResolvedPremix premix = premixes.get(finding.span().file().stem());
       return premix == null
           ? Optional.empty()
@@ -53,6 +63,28 @@ record Suspect(Finding finding, String path, String word, Set<String> brings) {
         kind.isPresent()
             && (kind.get() == DataFileKind.INGREDIENTS || kind.get() == DataFileKind.PRICES);
     return fits ? Optional.of(new Suspect(finding, path, word, Set.of(word))) : Optional.empty();
+  }
+
+  /** A share that is surely wrong, or a line that should make the feed and could not be read. */
+  private static boolean movesFeed(Finding finding) {
+    return Rules.isCause(finding)
+        || finding.severity() == Severity.ERROR
+            && !Rules.codes().contains(finding.code())
+            && MAKING.contains(section(finding.span()));
+  }
+
+  /** The section in which a line stands; empty in the head. */
+  private static String section(Span span) {
+    SourceFile file = span.file();
+    int line = span.from().line();
+    while (line > 1) {
+      String text = file.line(line);
+      if (!text.isEmpty() && Character.isLetter(text.charAt(0))) {
+        return text.strip();
+      }
+      line--;
+    }
+    return "";
   }
 
   /** What a line of a premix bears on: its own nutrient, else all that the premix is made for. */
@@ -76,10 +108,10 @@ record Suspect(Finding finding, String path, String word, Set<String> brings) {
 
   /** Whether something that is wrong with the feed of a recipe follows from this line. */
   boolean explains(String recipe, Consequence one, DependsOn hangs) {
-    if (path.endsWith(".recipe")) {
-      return path.equals(recipe) && one.tooLittle() && bears(one);
+    if (path.endsWith(Trees.RECIPE)) {
+      return path.equals(recipe) && (brings.isEmpty() || one.tooLittle() && bears(one));
     }
-    if (path.endsWith(".limits")) {
+    if (path.endsWith(Trees.PROFILE)) {
       return one.bound().filter(this::isHere).isPresent();
     }
     if (DataFileKind.of(path).filter(kind -> kind == DataFileKind.PRICES).isPresent()) {

@@ -46,14 +46,19 @@ public record Whole(
     recipes.forEach(one -> findings.addAll(one.findings()));
     Collection<ResolvedPremix> premixes = shared.resolver().premixes().values();
     List<BatchRecordCheck.Looked> looked = new ArrayList<>();
-    recipes.forEach(one -> looked.add(one.records()));
+    Map<String, List<Finding>> ofRecords = new LinkedHashMap<>();
+    for (Summary one : recipes) {
+      looked.add(one.records());
+      ofRecords.put(one.path(), one.records().findings());
+    }
     for (ResolvedPremix premix : premixes) {
       BatchRecordCheck.Looked its = shared.recordCheck().look(premix);
       findings.addAll(its.findings());
+      ofRecords.put(premix.declared().file().path(), its.findings());
       looked.add(its);
     }
     Stock stock = shared.recordCheck().close(shared.trees().called(), looked, findings::add);
-    List<Finding> inOrder = folded(shared, recipes, findings);
+    List<Finding> inOrder = folded(shared, recipes, ofRecords, findings);
     inOrder.sort(FixOrder.ORDER);
     Set<String> reckoned = new TreeSet<>();
     premixes.forEach(one -> reckoned.add(one.code()));
@@ -72,8 +77,11 @@ public record Whole(
 
   /** What has one cause told once. */
   private static List<Finding> folded(
-      Shared shared, List<Summary> recipes, List<Finding> findings) {
-    List<Finding> told = Causes.fold(shared, recipes, findings);
+      Shared shared,
+      List<Summary> recipes,
+      Map<String, List<Finding>> ofRecords,
+      List<Finding> findings) {
+    List<Finding> told = Causes.fold(shared, recipes, ofRecords, findings);
     told = UnknownNames.fold(shared, told);
     told = MissingPrices.fold(shared, told);
     return new ArrayList<>(Waiting.told(told, recipes));
