@@ -32,6 +32,7 @@ public final class ResolveCodes {
           PremixResolver.SUPPLIED_TWICE,
           LabelLines.TWICE,
           PremixResolver.NO_ROOM_LEFT,
+          ProcessLines.AIM_NOT_ACCEPTED,
           ProcessLines.NO_TEMPERATURE,
           ProcessLines.TWICE,
           ProcessOrder.CODE,
