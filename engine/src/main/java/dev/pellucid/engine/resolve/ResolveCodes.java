@@ -11,6 +11,7 @@ public final class ResolveCodes {
           Limits.NOT_A_NUTRIENT,
           Limits.OTHER_KIND,
           Limits.IN_BATCHES,
+          Limits.ASKS_NOTHING,
           Limits.UNKNOWN_SOURCE,
           Lines.TOTAL,
           Lines.NO_ROOM,
