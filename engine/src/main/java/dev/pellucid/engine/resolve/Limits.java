@@ -85,9 +85,7 @@ final class Limits {
 
   private static Finding asksNothing(Bound bound) {
     return Finding.error(
-            ASKS_NOTHING,
-            bound.span(),
-            "a minimum of 0 is kept by every feed, whatever is in it")
+            ASKS_NOTHING, bound.span(), "a minimum of 0 is kept by every feed, whatever is in it")
         .helping("write what the feed is to hold, or take the minimum out");
   }
 
