@@ -18,8 +18,8 @@ import java.util.Optional;
 
 /**
  * A batch that the plant needs days for: its dryer is filled so often that the last wet pellets
- * wait longer than practice lets them, or its mixer more than a hundred times. Silent where the
- * time of drying or the water of the mix cannot be meant.
+ * wait longer than practice lets them, or its mixer or coater more than a hundred times. Silent
+ * where the time of drying or the water of the mix cannot be meant.
  */
 final class BatchTakesLong implements Rule {
   private static final Code CODE = new Code("batch-takes-long");
@@ -96,8 +96,11 @@ final class BatchTakesLong implements Rule {
 
   private static Optional<String> mixing(WeighingPlan plan) {
     Optional<Loads> loads = plan.loads();
-    return loads.isPresent() && loads.get().count() > MOST_LOADS
-        ? Optional.of(loads.get().count() + " loads of the " + loads.get().mixer().title())
+    if (loads.isPresent() && loads.get().count() > MOST_LOADS) {
+      return Optional.of(loads.get().count() + " loads of the " + loads.get().mixer().title());
+    }
+    return plan.coatRounds() > MOST_LOADS
+        ? Optional.of(plan.coatRounds() + " rounds of the coater")
         : Optional.empty();
   }
 }

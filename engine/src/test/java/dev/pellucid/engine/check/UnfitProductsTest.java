@@ -42,6 +42,7 @@ class UnfitProductsTest {
             + "|blend-time",
         "trout/TG-44.recipe|blend      time              4 min|blend time 150 min|41:3: warning"
             + "|blend-time",
+        "carp/KF-29.recipe|1000 kg weighed|100 t weighed|9:13: warning|batch-takes-long",
         "trout/TF-40.recipe|1000 kg weighed|100 kg weighed|8:13: warning|blend-time",
         "premixes/VIT-WW.premix|blend      time              15 min|blend time 150 min"
             + "|32:3: warning|process-outside-practice",
