@@ -23,7 +23,9 @@ final class CannotBeWeighed implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    recipe.floor().batch().ifPresent(floor -> look(floor, out));
+    if (!BatchTakesLong.isSaid(recipe)) {
+      recipe.floor().batch().ifPresent(floor -> look(floor, out));
+    }
   }
 
   private static void look(WeighedBatch floor, Consumer<Finding> out) {

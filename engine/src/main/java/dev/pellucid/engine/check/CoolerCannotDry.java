@@ -10,7 +10,10 @@ import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.text.Span;
 
-/** A cooler that is to take off more water than the heat of the pellet can evaporate. */
+/**
+ * A cooler that is to take off more water than the heat of the pellet can evaporate. Silent where
+ * that heat hangs on a temperature that cannot be meant.
+ */
 final class CoolerCannotDry implements Rule {
   private static final Code CODE = new Code("cooler-cannot-dry");
 
@@ -21,6 +24,11 @@ final class CoolerCannotDry implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
+    ProcessBounds bounds = ProcessBounds.of(recipe);
+    if (bounds.isOutside(Step.PELLET, Property.TEMPERATURE)
+        || bounds.isOutside(Step.COOL, Property.TEMPERATURE)) {
+      return;
+    }
     for (Stage stage : recipe.balances().expected().stages()) {
       if (stage.pass().step() == Step.COOL
           && stage.evaporable().isPresent()

@@ -31,7 +31,8 @@ final class DieNotAtPlant implements Rule {
     if (die.isPresent()
         && plant.isPresent()
         && !plant.get().dies().isEmpty()
-        && !has(plant.get(), die.get().aim())) {
+        && !has(plant.get(), die.get().aim())
+        && !DieForFish.isOfOtherFish(recipe)) {
       out.accept(finding(die.get(), plant.get()));
     }
   }

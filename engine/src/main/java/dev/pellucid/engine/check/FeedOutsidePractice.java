@@ -15,6 +15,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
+import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -86,9 +87,11 @@ final class FeedOutsidePractice implements Rule {
     }
 
     private void starch() {
-      String habit = feed.recipe().habit().orElse("");
+      Optional<Word> told = feed.recipe().habit();
+      String habit = told.isPresent() ? told.get().text() : "";
       boolean floats = habit.equals("floating");
-      if (process().has(Step.EXTRUDE) && (floats || habit.equals("sinking"))) {
+      boolean expands = !floats || FloatingNotExpanded.cold(recipe).isEmpty();
+      if (process().has(Step.EXTRUDE) && expands && (floats || habit.equals("sinking"))) {
         BoundOf which = floats ? BoundOf.STARCH_FLOATING : BoundOf.STARCH_SINKING;
         String what =
             floats

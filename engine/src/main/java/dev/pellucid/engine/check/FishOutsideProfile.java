@@ -27,10 +27,17 @@ final class FishOutsideProfile implements Rule {
     return CODE;
   }
 
+  /** Whether it is said, so that what follows from it needs no words. */
+  static boolean isSaid(RuleContext recipe) {
+    Remarks heard = new Remarks();
+    new FishOutsideProfile().look(recipe, heard);
+    return !heard.all().isEmpty();
+  }
+
   @Override
   public void look(RuleContext recipe, Remarks out) {
     Optional<Range> fish = recipe.recipe().fish();
-    if (fish.isPresent()) {
+    if (fish.isPresent() && !FishBeyondSpecies.isFar(recipe)) {
       look(recipe, fish.get(), Limit.Kind.NEED, out);
       look(recipe, fish.get(), Limit.Kind.PRACTICE, out);
     }
@@ -41,7 +48,7 @@ final class FishOutsideProfile implements Rule {
     for (Met met : recipe.recipe().profiles()) {
       Profile profile = met.profile();
       if (profile.kind() == kind && SpeciesOutsideProfile.fits(recipe.recipe(), profile)) {
-        if (profile.fish().isEmpty()) {
+        if (profile.fish().isEmpty() || FishBeyondSpecies.isSaidOf(profile, recipe.tables())) {
           return;
         }
         profiles.add(profile);

@@ -5,8 +5,13 @@ import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import dev.pellucid.engine.weighing.Loads;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Step;
 
-/** A batch that fills no mixer of the plant enough to be mixed evenly. */
+/**
+ * A batch that fills no mixer of the plant enough to be mixed evenly. Silent where the water of the
+ * mix cannot be meant, which takes its room in the mixer.
+ */
 final class MixerTooEmpty implements Rule {
   private static final Code CODE = new Code("mixer-too-empty");
 
@@ -17,7 +22,9 @@ final class MixerTooEmpty implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    if (recipe.floor().batch().isPresent() && recipe.recipe().batch().isPresent()) {
+    if (recipe.floor().batch().isPresent()
+        && recipe.recipe().batch().isPresent()
+        && !ProcessBounds.of(recipe).isOutside(Step.ADD_WATER, Property.ON_MIX)) {
       BatchSize batch = recipe.recipe().batch().get();
       recipe
           .floor()

@@ -4,16 +4,20 @@ import dev.pellucid.engine.compute.Obstacle;
 import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Pass;
-import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
-import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
-/** A setting of the process, as it is written, outside what the trade does. */
+/**
+ * A setting of the process, as it is written, outside what the trade does. Where a rule speaks of
+ * the setting that knows more than practice, this one is silent: of the time of a mixer that tells
+ * its own, and of what is cut, ground and sieved for a die that is not the one of these fish.
+ */
 final class ProcessOutsidePractice implements Rule {
   private static final Code CODE = new Code("process-outside-practice");
 
@@ -24,75 +28,90 @@ final class ProcessOutsidePractice implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    OutsidePractice practice = new OutsidePractice(CODE, recipe.tables().practice(), out);
-    Passes passes = recipe.recipe().process();
-    boolean steamed = passes.has(Step.CONDITION);
     Optional<Obstacle> obstacle = recipe.balances().obstacle();
     boolean cold = obstacle.isPresent() && obstacle.get().isCold();
-    for (Pass pass : passes.inOrder()) {
-      boolean said = cold && pass.step() == Step.CONDITION;
-      for (Setting setting : said ? List.<Setting>of() : pass.settings()) {
-        Optional<BoundOf> which = which(pass, setting, steamed);
-        if (which.isPresent()) {
-          hold(practice, which.get(), pass, setting);
+    ProcessBounds bounds = ProcessBounds.of(recipe);
+    boolean mixed = bounds.passes().has(Step.BLEND) && BlendTime.mixer(recipe).isPresent();
+    for (Pass pass : bounds.passes().inOrder()) {
+      Step step = pass.step();
+      boolean said = (cold && step == Step.CONDITION) || (mixed && step == Step.BLEND);
+      if (!said) {
+        hold(bounds, pass, out);
+      }
+    }
+    Optional<Setting> die = bounds.passes().die();
+    if (die.isPresent() && !DieForFish.isOfOtherFish(recipe)) {
+      beside(die.get(), bounds, out);
+    }
+  }
+
+  /** The same of how a premix is made. */
+  static void look(ProcessBounds bounds, Consumer<Finding> out) {
+    for (Pass pass : bounds.passes().inOrder()) {
+      hold(bounds, pass, out);
+    }
+  }
+
+  private static void hold(ProcessBounds bounds, Pass pass, Consumer<Finding> out) {
+    for (Setting setting : pass.settings()) {
+      Optional<BoundOf> which = bounds.bound(pass.step(), setting.property());
+      if (which.isPresent() && bounds.isOutside(which.get(), setting)) {
+        Unit unit = which.get().unit();
+        boolean one = setting.least() == setting.most();
+        String asWritten = setting.written().target().asWritten();
+        new OutsidePractice(CODE, bounds.practice(), out)
+            .hold(
+                which.get(),
+                setting.span(),
+                pass.step().word() + " " + setting.property().word() + " is",
+                setting.least(),
+                setting.most(),
+                base -> one ? asWritten : Figures.plain(base, unit));
+      }
+    }
+  }
+
+  /**
+   * What is measured against the die. Every grinding by itself: one coarse ingredient is enough to
+   * block a die.
+   */
+  private static void beside(Setting die, ProcessBounds bounds, Consumer<Finding> out) {
+    for (Pass pass : bounds.passes().inOrder()) {
+      for (Setting setting : pass.settings()) {
+        Optional<BoundOf> which = besideDie(pass.step(), setting.property());
+        boolean blocks = pass.step() == Step.GRIND && ScreenWiderThanDie.blocks(setting, die);
+        if (which.isPresent() && !blocks) {
+          new OutsidePractice(CODE, bounds.practice(), out)
+              .hold(
+                  which.get(),
+                  setting.span(),
+                  what(pass.step())
+                      + setting.written().target().asWritten()
+                      + " as a part of the die of "
+                      + Figures.plain(die.aim(), Unit.MM)
+                      + " is",
+                  setting.low() / die.aim(),
+                  setting.high() / die.aim(),
+                  base -> Figures.plain(base, Unit.PERCENT));
         }
       }
     }
-    screen(practice, passes);
   }
 
-  private static Optional<BoundOf> which(Pass pass, Setting setting, boolean steamed) {
-    Property property = setting.property();
-    return switch (pass.step()) {
-      case CONDITION -> when(property == Property.TEMPERATURE, BoundOf.CONDITIONING_TEMPERATURE);
-      case BLEND -> when(property == Property.TIME, BoundOf.BLENDING_TIME);
-      case ADD_WATER -> when(property == Property.ON_MIX && !steamed, BoundOf.WATER_WITHOUT_STEAM);
-      case DRY ->
-          property == Property.TIME
-              ? Optional.of(BoundOf.DRYING_TIME)
-              : when(property == Property.TEMPERATURE, BoundOf.DRYING_TEMPERATURE);
-      case STORE -> when(property == Property.SHELF_LIFE, BoundOf.SHELF_LIFE);
-      case GRIND, ADD_LIQUID, PELLET, EXTRUDE, COOL, COAT, SIEVE, PACK -> Optional.empty();
+  private static Optional<BoundOf> besideDie(Step step, Property property) {
+    return switch (property) {
+      case SCREEN -> Optional.of(step == Step.SIEVE ? BoundOf.SIEVE_OF_DIE : BoundOf.SCREEN_OF_DIE);
+      case LENGTH -> Optional.of(BoundOf.LENGTH_OF_DIE);
+      case TIME, TEMPERATURE, START, ON_MIX, TO_MOISTURE, MOISTURE, DIE, METHOD, BAG, SHELF_LIFE ->
+          Optional.empty();
     };
   }
 
-  private static Optional<BoundOf> when(boolean it, BoundOf which) {
-    return it ? Optional.of(which) : Optional.empty();
-  }
-
-  private static void hold(OutsidePractice practice, BoundOf which, Pass pass, Setting setting) {
-    Unit unit = which.unit();
-    if (practice.isOutside(which, setting.least()) || practice.isOutside(which, setting.most())) {
-      practice.hold(
-          which,
-          setting.span(),
-          pass.step().word() + " " + setting.property().word() + " is",
-          setting.least(),
-          setting.most(),
-          base -> Figures.plain(base, unit));
-    }
-  }
-
-  /** Every grinding by itself: one coarse ingredient is enough to block a die. */
-  private static void screen(OutsidePractice practice, Passes passes) {
-    Optional<Setting> die = passes.die();
-    if (die.isEmpty()) {
-      return;
-    }
-    for (Pass pass : passes.inOrder()) {
-      for (Setting setting : pass.settings()) {
-        if (pass.step() == Step.GRIND && setting.property() == Property.SCREEN) {
-          practice.hold(
-              BoundOf.SCREEN_OF_DIE,
-              setting.span(),
-              "the screen as a part of the die of "
-                  + Figures.plain(die.get().aim(), Unit.MM)
-                  + " is",
-              setting.low() / die.get().aim(),
-              setting.high() / die.get().aim(),
-              base -> Figures.plain(base, Unit.PERCENT));
-        }
-      }
-    }
+  private static String what(Step step) {
+    return switch (step) {
+      case GRIND -> "the screen of ";
+      case SIEVE -> "the sieve of ";
+      default -> "the length of ";
+    };
   }
 }

@@ -24,7 +24,9 @@ public final class Rules {
           new Obstacles("steam-cannot-heat", Obstacle.SteamCannotHeat.class),
           new Obstacles("no-steam-table", Obstacle.NoSteamTable.class),
           new SpeciesOutsideProfile(),
+          new FishBeyondSpecies(),
           new FishOutsideProfile(),
+          new FloatingNotExpanded(),
           new WithinLeavesNoFeed(),
           new OutsideWithin(),
           new PremixOffDose(),
@@ -39,13 +41,21 @@ public final class Rules {
           new UnknownRetention(),
           new RoundingBreaksLimit(),
           new MixerTooEmpty(),
+          new BatchTakesLong(),
+          new BlendTime(),
           new CannotBeWeighed(),
           new AboveCap(),
           new CoolerCannotDry(),
+          new GrindOfNone(),
+          new ScreenWiderThanDie(),
           new ProcessOutsidePractice(),
           new FeedOutsidePractice(),
           new DieForFish(),
           new DieNotAtPlant(),
+          new CoaterNotAtPlant(),
+          new BagNotAtPlant(),
+          new BagLargerThanBatch(),
+          new FeedOutlivesPremix(),
           new TooFewParticles(),
           new Medicated(),
           new OwnSpeciesProtein(),
@@ -150,8 +160,13 @@ public final class Rules {
         + " of this folder";
   }
 
-  /** The code of every rule. */
+  /** The code of every rule, of recipes and of what they share. */
   public static List<Code> codes() {
-    return ALL.stream().map(Rule::code).toList();
+    List<Code> codes = new ArrayList<>();
+    for (Rule rule : ALL) {
+      codes.add(rule.code());
+    }
+    codes.addAll(SharedRules.codes());
+    return List.copyOf(codes);
   }
 }

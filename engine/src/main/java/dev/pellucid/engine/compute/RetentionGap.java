@@ -1,6 +1,8 @@
 package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.resolve.Pass;
+import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.syntax.Property;
 import dev.pellucid.text.Span;
 import java.util.Optional;
 
@@ -10,6 +12,8 @@ import java.util.Optional;
  */
 public record RetentionGap(String stability, String step, Optional<Double> temperature, Span span) {
   static RetentionGap of(String stability, Pass pass, Optional<Double> temperature) {
-    return new RetentionGap(stability, pass.step().word(), temperature, pass.span());
+    Optional<Setting> told = pass.setting(Property.TEMPERATURE);
+    Span span = told.isPresent() ? told.get().span() : pass.span();
+    return new RetentionGap(stability, pass.step().word(), temperature, span);
   }
 }

@@ -105,7 +105,10 @@ final class RetentionPath {
     if (month.isEmpty()) {
       gaps.add(
           new RetentionGap(
-              row.get().stability(), "store", Optional.of(keeping.temperature()), keeping.span()));
+              row.get().stability(),
+              "store",
+              Optional.of(keeping.temperature()),
+              keeping.warmth()));
       return leftInGap;
     }
     return Math.pow(month.getAsDouble(), keeping.hours() / HOURS_A_MONTH);

@@ -42,7 +42,11 @@ final class KeyFindings {
     if (key.text().equals("price") && keys.words().contains("contents")) {
       return finding.helping("prices stand in a file of prices/: the name, a colon, the price");
     }
-    return suggesting(finding, key, keys.words(), "its keys are ");
+    Finding helped = suggesting(finding, key, keys.words(), "its keys are ");
+    return helped.helps().isEmpty()
+        ? helped.helping(
+            "take one of its " + keys.words().size() + " keys, which its schema lists for editors")
+        : helped;
   }
 
   /** Of a key that is needed in this place only, with what it means there. */

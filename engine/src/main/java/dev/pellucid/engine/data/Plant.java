@@ -14,6 +14,7 @@ import java.util.OptionalInt;
  * @param trayLoad wet feed on one tray, in kg
  * @param trays how many trays the dryer takes at once
  * @param dies the holes of the dies that are there, in mm; empty where none is told
+ * @param bags what goes into the bags that are filled there, in kg; empty where none is told
  * @param coater how oil goes on
  * @param coaterLoad the most kernel and coat that the coater takes at once, in kg
  * @param scales by rising division
@@ -28,6 +29,7 @@ public record Plant(
     OptionalDouble trayLoad,
     OptionalInt trays,
     List<Double> dies,
+    List<Double> bags,
     Optional<Coater> coater,
     OptionalDouble coaterLoad,
     List<Scale> scales,
@@ -38,6 +40,7 @@ public record Plant(
     scales = List.copyOf(scales);
     mixers = List.copyOf(mixers);
     dies = List.copyOf(dies);
+    bags = List.copyOf(bags);
   }
 
   /** What the plant has for coating. */

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.FigureReader.Ends;
+import dev.pellucid.engine.data.Keys.Holds.ListOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
@@ -8,6 +9,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -60,6 +62,7 @@ final class PlantReader {
         OptionalDouble.empty(),
         OptionalInt.empty(),
         List.of(),
+        List.of(),
         Optional.empty(),
         OptionalDouble.empty(),
         List.of(),
@@ -77,7 +80,8 @@ final class PlantReader {
         base(fields, PlantVocabulary.AIR_TEMPERATURE, Kind.TEMPERATURE).orElse(ROOM),
         positive(fields, PlantVocabulary.TRAY_LOAD, Extent.WEIGHT),
         count(fields, PlantVocabulary.TRAYS),
-        dies(fields),
+        positives(fields, PlantVocabulary.DIES, Extent.HOLE),
+        positives(fields, PlantVocabulary.BAGS, Extent.BAG),
         fields.oneOf(PlantVocabulary.COATER, "a coater"),
         positive(fields, PlantVocabulary.COATER_LOAD, Extent.WEIGHT),
         scales(fields),
@@ -86,17 +90,17 @@ final class PlantReader {
         fields.has(PlantVocabulary.NAME) ? fields.placeOf(PlantVocabulary.NAME) : fields.place());
   }
 
-  /** Where one cannot be read, none are known. */
-  private List<Double> dies(Fields fields) {
-    List<Double> dies = new ArrayList<>();
+  /** Rising. Where one cannot be read, none are known. */
+  private List<Double> positives(Fields fields, Key<ListOf<Text>> key, Extent extent) {
+    List<Double> all = new ArrayList<>();
     boolean whole = true;
-    for (Scalar written : fields.texts(PlantVocabulary.DIES)) {
-      OptionalDouble die = figures.positive(written, Extent.HOLE);
-      whole &= die.isPresent();
-      dies.add(die.orElse(0));
+    for (Scalar written : fields.texts(key)) {
+      OptionalDouble one = figures.positive(written, extent);
+      whole &= one.isPresent();
+      all.add(one.orElse(0));
     }
-    Collections.sort(dies);
-    return whole ? dies : List.of();
+    Collections.sort(all);
+    return whole ? all : List.of();
   }
 
   private List<Scale> scales(Fields fields) {
@@ -159,7 +163,28 @@ final class PlantReader {
                 block.textOr(PlantVocabulary.MIXER_NAME, ""),
                 litres.getAsDouble(),
                 fill.get().low(),
-                fill.get().high()))
+                fill.get().high(),
+                time(block),
+                evenness(block)))
+        : Optional.empty();
+  }
+
+  private Optional<Mixer.Time> time(Fields block) {
+    Optional<Scalar> written = block.text(PlantVocabulary.MIXER_TIME);
+    Optional<Ends> time = figures.range(written, Kind.TIME);
+    return time.isPresent() && written.isPresent()
+        ? Optional.of(
+            new Mixer.Time(
+                time.get().low(), time.get().high(), written.get().text(), written.get().span()))
+        : Optional.empty();
+  }
+
+  private Optional<Mixer.Evenness> evenness(Fields block) {
+    Optional<Scalar> written = block.text(PlantVocabulary.MIXER_EVENNESS);
+    OptionalDouble share = figures.share(written);
+    Optional<LocalDate> day = figures.day(block.text(PlantVocabulary.MIXER_TESTED));
+    return share.isPresent() && written.isPresent()
+        ? Optional.of(new Mixer.Evenness(share.getAsDouble(), day, written.get().span()))
         : Optional.empty();
   }
 

@@ -4,6 +4,7 @@ import static dev.pellucid.engine.data.Keys.may;
 import static dev.pellucid.engine.data.Keys.must;
 import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
 import static dev.pellucid.engine.data.Vocabulary.COUNT;
+import static dev.pellucid.engine.data.Vocabulary.DAY;
 import static dev.pellucid.engine.data.Vocabulary.RANGE;
 import static dev.pellucid.engine.data.Vocabulary.TEXT;
 
@@ -31,7 +32,21 @@ final class PlantVocabulary {
   static final Key<Text> MIXER_FILL =
       must("fill", RANGE, "the part of the volume at which it mixes: 40 to 75 %");
 
-  static final Keys MIXER_KEYS = Keys.of("a mixer", MIXER_NAME, MIXER_VOLUME, MIXER_FILL);
+  static final Key<Text> MIXER_TIME =
+      may("time", RANGE, "how long it needs, and how long is still of use: 1 to 6 min");
+  static final Key<Text> MIXER_EVENNESS =
+      may("evenness", AMOUNT, "the variation of samples in its own test: 4.2 %");
+  static final Key<Text> MIXER_TESTED = may("tested", DAY, "the day of that test");
+
+  static final Keys MIXER_KEYS =
+      Keys.of(
+          "a mixer",
+          MIXER_NAME,
+          MIXER_VOLUME,
+          MIXER_FILL,
+          MIXER_TIME,
+          MIXER_EVENNESS,
+          MIXER_TESTED);
 
   static final Key<Text> NAME = must("name", TEXT, "its name for people");
   static final Key<Text> SHRINK =
@@ -48,6 +63,8 @@ final class PlantVocabulary {
   static final Key<Text> TRAYS = may("trays", COUNT, "how many trays the dryer takes at once");
   static final Key<ListOf<Text>> DIES =
       may("dies", new ListOf<>(AMOUNT), "the holes of the dies that are there");
+  static final Key<ListOf<Text>> BAGS =
+      may("bags", new ListOf<>(AMOUNT), "what goes into the bags that are filled there");
   static final Key<Named<Coater>> COATER =
       may("coater", new Named<>(Coater.class), "how oil goes on");
   static final Key<Text> COATER_LOAD =
@@ -65,6 +82,7 @@ final class PlantVocabulary {
           TRAY_LOAD,
           TRAYS,
           DIES,
+          BAGS,
           COATER,
           COATER_LOAD);
 

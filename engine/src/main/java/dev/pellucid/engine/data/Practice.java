@@ -48,16 +48,40 @@ public record Practice(
     FINISHED_MOISTURE(Unit.PERCENT),
     /** °C. */
     CONDITIONING_TEMPERATURE(Unit.CELSIUS),
+    /** Hours in the steam. */
+    CONDITIONING_TIME(Unit.SECOND),
+    /** °C in the press. */
+    PELLETING_TEMPERATURE(Unit.CELSIUS),
+    /** °C in the barrel, cold extruders included. */
+    EXTRUDING_TEMPERATURE(Unit.CELSIUS),
+    /** °C in the barrel from which on a feed expands, so that it floats. */
+    EXPANDING_TEMPERATURE(Unit.CELSIUS),
+    /** °C of the pellets after the cooler. */
+    COOLING_TEMPERATURE(Unit.CELSIUS),
+    /** °C of the oil. */
+    COATING_TEMPERATURE(Unit.CELSIUS),
+    /** °C of the store. */
+    STORAGE_TEMPERATURE(Unit.CELSIUS),
     /** Water added to a mix that no steam heats, as a share of the mix. */
     WATER_WITHOUT_STEAM(Unit.PERCENT),
+    /** Water added beside steam to a mix that is extruded, as a share of the mix. */
+    WATER_BESIDE_STEAM(Unit.PERCENT),
     /** °C. */
     DRYING_TEMPERATURE(Unit.CELSIUS),
     /** Hours. */
     DRYING_TIME(Unit.HOUR),
-    /** Hours. */
+    /** Hours until the last tray of a batch is dry. */
+    DRYING_OF_BATCH(Unit.DAY),
+    /** Hours, where no mixer tells its own. */
     BLENDING_TIME(Unit.MINUTE),
+    /** Hours a premix is blended. */
+    PREMIX_BLENDING_TIME(Unit.MINUTE),
     /** Screen hole as a share of the die hole. */
     SCREEN_OF_DIE(Unit.PERCENT),
+    /** Length of the cut as a share of the die hole. */
+    LENGTH_OF_DIE(Unit.PERCENT),
+    /** Screen hole of the sieve as a share of the die hole. */
+    SIEVE_OF_DIE(Unit.PERCENT),
     /** Starch in the mix of a floating extruded feed, a share. */
     STARCH_FLOATING(Unit.PERCENT),
     /** Starch in the mix of a sinking extruded feed, a share. */
@@ -90,8 +114,10 @@ public record Practice(
     WEIGHING_MACRO(Unit.PERCENT),
     /** What is diluted, as a share of what a step of dilution makes. */
     DILUTION_STEP(Unit.PERCENT),
-    /** Hours. */
-    SHELF_LIFE(Unit.DAY);
+    /** Hours a feed keeps. */
+    SHELF_LIFE(Unit.DAY),
+    /** Hours a premix keeps. */
+    PREMIX_SHELF_LIFE(Unit.DAY);
 
     private final Unit unit;
 

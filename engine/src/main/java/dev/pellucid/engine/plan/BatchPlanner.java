@@ -162,7 +162,7 @@ final class BatchPlanner {
     List<String> words = new ArrayList<>();
     recipe.species().ifPresent(species -> words.add(species.title()));
     recipe.fish().ifPresent(size -> words.add(size.asWritten()));
-    recipe.habit().ifPresent(words::add);
+    recipe.habit().ifPresent(habit -> words.add(habit.text()));
     return words;
   }
 

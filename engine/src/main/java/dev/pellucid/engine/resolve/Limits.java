@@ -30,6 +30,7 @@ final class Limits {
   static final Code NOT_A_NUTRIENT = new Code("not-a-nutrient");
   static final Code OTHER_KIND = new Code("unit-of-another-kind");
   static final Code IN_BATCHES = new Code("part-of-batches");
+  static final Code ASKS_NOTHING = new Code("limit-asks-nothing");
   static final Code UNKNOWN_SOURCE = new Code("unknown-source");
 
   private static final Basis AS_FED = new Basis.AsFed();
@@ -65,7 +66,9 @@ final class Limits {
     Basis basis = basis(line.basis());
     for (Bound bound : line.bounds()) {
       OptionalDouble base = base(subject.get(), bound);
-      if (base.isPresent()) {
+      if (base.isPresent() && bound.side() == Bound.Side.MIN && base.getAsDouble() == 0) {
+        findings.add(asksNothing(bound));
+      } else if (base.isPresent()) {
         found.add(
             new Limit(
                 subject.get(),
@@ -78,6 +81,12 @@ final class Limits {
                 Optional.empty()));
       }
     }
+  }
+
+  private static Finding asksNothing(Bound bound) {
+    return Finding.error(
+            ASKS_NOTHING, bound.span(), "a minimum of 0 is kept by every feed, whatever is in it")
+        .helping("write what the feed is to hold, or take the minimum out");
   }
 
   /** Below half the batches a limit would be loosened, and in all of them none can be kept. */

@@ -252,9 +252,13 @@ final class PremixResolver {
 
   private static Optional<ResolvedPremix.Keeping> keeping(Passes passes) {
     Optional<Setting> life = passes.setting(Step.STORE, Property.SHELF_LIFE);
-    double temperature =
-        passes.setting(Step.STORE, Property.TEMPERATURE).map(Setting::most).orElse(25.0);
+    Optional<Setting> warmth = passes.setting(Step.STORE, Property.TEMPERATURE);
     return life.map(
-        setting -> new ResolvedPremix.Keeping(setting.most(), temperature, setting.span()));
+        setting ->
+            new ResolvedPremix.Keeping(
+                setting.most(),
+                warmth.map(Setting::most).orElse(25.0),
+                setting.span(),
+                warmth.orElse(setting).span()));
   }
 }

@@ -3,6 +3,7 @@ package dev.pellucid.engine.resolve;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.ProcessLine;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Range;
@@ -24,6 +25,7 @@ import java.util.Optional;
 final class ProcessLines {
   static final Code NO_TEMPERATURE = new Code("temperature-missing");
   static final Code TWICE = new Code("setting-twice");
+  static final Code AIM_NOT_ACCEPTED = new Code("aim-not-accepted");
 
   private final List<Finding> findings;
   private boolean sound = true;
@@ -58,6 +60,7 @@ final class ProcessLines {
     boolean coats = false;
     for (Pass pass : passes) {
       needTemperature(pass);
+      aimAccepted(pass);
       coats |= pass.coats();
     }
     twice(passes);
@@ -168,6 +171,31 @@ final class ProcessLines {
                   "add a line like: "
                       + pass.step().word()
                       + " temperature 80 °C, with the figure of your machine"));
+    }
+  }
+
+  /** What is aimed at and never taken: one of the two figures is wrong, and nobody knows which. */
+  private void aimAccepted(Pass pass) {
+    for (Setting setting : pass.settings()) {
+      if (setting.accept().isPresent() && setting.written().accept().isPresent()) {
+        Setting.Band taken = setting.accept().get();
+        if (Closeness.isBelow(setting.high(), taken.low())
+            || Closeness.isAbove(setting.low(), taken.high())) {
+          sound = false;
+          findings.add(
+              Finding.error(
+                      AIM_NOT_ACCEPTED,
+                      setting.written().target().span(),
+                      pass.word()
+                          + " "
+                          + setting.property().word()
+                          + " aims at "
+                          + setting.written().target().asWritten()
+                          + ", and takes "
+                          + setting.written().accept().get().asWritten())
+                  .helping("mend one of the two, so that the aim lies within what is taken"));
+        }
+      }
     }
   }
 

@@ -41,7 +41,7 @@ final class RecipeResolver {
   private String status = "draft";
   private Optional<Species> species = Optional.empty();
   private Optional<Range> fish = Optional.empty();
-  private Optional<String> habit = Optional.empty();
+  private Optional<Word> habit = Optional.empty();
   private Optional<BatchSize> batch = Optional.empty();
 
   RecipeResolver(RecipeFile file, Scope scope) {
@@ -144,7 +144,7 @@ final class RecipeResolver {
             told -> status = told.status().text(),
             told -> species(told.species()),
             told -> fish = Optional.of(told.mass()),
-            told -> habit = Optional.of(told.habit().text()),
+            told -> habit = Optional.of(told.habit()),
             told -> profile(told.profile()),
             told -> batch = Optional.of(size(told)));
     for (HeadLine.OfRecipe line : file.head()) {

@@ -112,6 +112,10 @@ public record ResolvedPremix(
   /** {@code vitamin-c 100 mg/kg from ascorbyl-phosphate-35}; the amount in the nutrient's base. */
   public record Supply(Nutrient nutrient, double amount, String from, SupplyLine written) {}
 
-  /** Hours and °C. */
-  public record Keeping(double hours, double temperature, Span span) {}
+  /**
+   * Hours and °C.
+   *
+   * @param warmth where the temperature is written, else where the time is
+   */
+  public record Keeping(double hours, double temperature, Span span, Span warmth) {}
 }

@@ -3,6 +3,7 @@ package dev.pellucid.engine.resolve;
 import dev.pellucid.engine.data.Species;
 import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Range;
+import dev.pellucid.syntax.Word;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.math.BigDecimal;
@@ -25,7 +26,7 @@ public record ResolvedRecipe(
     String status,
     Optional<Species> species,
     Optional<Range> fish,
-    Optional<String> habit,
+    Optional<Word> habit,
     Optional<BatchSize> batch,
     List<Line> lines,
     Passes process,

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.workspace;
 
+import dev.pellucid.engine.check.SharedRules;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;
@@ -14,6 +15,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What all recipes of a folder share in one state and for one day: data, premixes and profiles, the
@@ -49,6 +51,9 @@ public final class Shared {
     found.addAll(prepared.findings());
     this.resolver = prepared.resolver();
     this.sources.resolveWith(resolver);
+    found.addAll(
+        SharedRules.findings(
+            new TreeMap<>(resolver.premixes()).values(), resolver.profiles(), folder.tables()));
     this.findings = List.copyOf(found);
     this.recordCheck =
         new BatchRecordCheck(folder.tables(), resolver.premixes(), computer, days.prices());

@@ -63,8 +63,8 @@ class ProcessRulesTest {
   void blendingTooShort() throws IOException {
     says(
         slip(RECIPE, "time              12 min", "time              2 min"),
-        "process-outside-practice",
-        "blend time is 2 min, practice is 3 min to 15 min");
+        "blend-time",
+        "error: blend time is 2 min, the Bowl blender mixes in 10 to 20 min");
   }
 
   @Test
@@ -80,7 +80,7 @@ class ProcessRulesTest {
     says(
         slip(RECIPE, "screen            1.0 mm", "screen            2.0 mm"),
         "process-outside-practice",
-        "the screen as a part of the die of 4 mm is 50 %, practice is at most 34 %");
+        "the screen of 2.0 mm as a part of the die of 4 mm is 50 %, practice is 5 % to 34 %");
   }
 
   @Test
@@ -131,7 +131,8 @@ class ProcessRulesTest {
   @Test
   void tooLittleStarchToFloat() throws IOException {
     says(
-        slip(RECIPE, "habit     sinking", "habit     floating"),
+        slip(RECIPE, "habit     sinking", "habit     floating")
+            .with(RECIPE, "temperature       40 °C", "temperature       120 °C"),
         "feed-outside-practice",
         "starch in the mix of a floating feed is ");
   }

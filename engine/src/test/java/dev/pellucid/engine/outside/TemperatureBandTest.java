@@ -90,10 +90,10 @@ class TemperatureBandTest {
         return new Band(Math.min(one, two), Math.max(one, two), "");
       }
       double three = tenth(least + random.nextDouble() * (most - least));
-      String accept =
-          String.format(
-              Locale.ROOT, " accept %.1f to %.1f °C", Math.min(two, three), Math.max(two, three));
-      return new Band(one, one, accept);
+      double low = Math.min(one, Math.min(two, three));
+      double high = Math.max(one, Math.max(two, three));
+      double aim = tenth(one + two + three - low - high);
+      return new Band(aim, aim, String.format(Locale.ROOT, " accept %.1f to %.1f °C", low, high));
     }
 
     private static double tenth(double value) {

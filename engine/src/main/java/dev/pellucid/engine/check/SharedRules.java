@@ -1,0 +1,37 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.resolve.Profile;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+
+/** What rules say of premixes, profiles and the plant themselves, whatever recipes are there. */
+public final class SharedRules {
+  private SharedRules() {}
+
+  /** All that is said of them, in their order. */
+  public static List<Finding> findings(
+      Collection<ResolvedPremix> premixes, Collection<Profile> profiles, FeedTables tables) {
+    List<Finding> findings = new ArrayList<>();
+    MixerUneven.look(tables, findings::add);
+    for (ResolvedPremix premix : premixes) {
+      PremixNotDry.look(premix, findings::add);
+      ProcessOutsidePractice.look(
+          new ProcessBounds(tables.practice(), premix.process(), true), findings::add);
+      BagNotAtPlant.look(premix.process(), tables.plant(), findings::add);
+    }
+    for (Profile profile : profiles) {
+      FishBeyondSpecies.look(profile, tables, findings::add);
+    }
+    return findings;
+  }
+
+  /** The codes that no rule of recipes has. */
+  static List<Code> codes() {
+    return List.of(MixerUneven.CODE, PremixNotDry.CODE);
+  }
+}
