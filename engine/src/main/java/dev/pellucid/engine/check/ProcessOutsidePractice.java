@@ -27,6 +27,11 @@ final class ProcessOutsidePractice implements Rule {
   }
 
   @Override
+  public boolean isCause() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     Optional<Obstacle> obstacle = recipe.balances().obstacle();
     boolean cold = obstacle.isPresent() && obstacle.get().isCold();

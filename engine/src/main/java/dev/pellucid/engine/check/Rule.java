@@ -20,8 +20,8 @@ public interface Rule {
   }
 
   /**
-   * Whether what it finds is most likely a slip in a share, which moves everything in the feed: of
-   * several limits that are broken beside it, it is told as the cause.
+   * Whether what it finds is most likely a slip in a share or a step, which moves everything in the
+   * feed: of several limits that are broken beside it, it is told as the cause.
    */
   default boolean isCause() {
     return false;

@@ -17,9 +17,9 @@ import java.util.TreeSet;
 
 /**
  * What is broken in feeds because of one line of the data, a premix or a profile, or because of a
- * share of their own that stands where it may not: that line is told by itself, and all that
- * follows from it in one finding that comes after it and names it. Law that is broken is told by
- * itself whatever its cause, and says the cause.
+ * share or a step of their own that stands where it may not: that line is told by itself, and all
+ * that follows from it in one finding that comes after it and names it. Law that is broken is told
+ * by itself whatever its cause, and says the cause.
  */
 public final class Causes {
   /** The code of what follows from a cause, told together. */

@@ -61,14 +61,27 @@ class CausesTest {
 
   @Test
   void aNameThatManyLinesUseIsUnknownOnce() throws IOException {
-    List<Finding> said = with("sources.yaml", "\ntrade-grade:\n", "\ntrade-grades:\n").findings();
-    List<Finding> unknown =
-        said.stream().filter(one -> one.code().text().equals("data-unknown-source")).toList();
-    assertEquals(1, unknown.size(), unknown.toString());
+    List<Finding> said = unknown(with("sources.yaml", "\ntrade-grade:\n", "\nother-word:\n"));
+    assertEquals(1, said.size(), said.toString());
     assertTrue(
-        unknown.get(0).notes().stream()
-            .anyMatch(note -> note.contains("more lines of this folder")),
-        unknown.get(0).notes().toString());
+        said.get(0).notes().stream().anyMatch(note -> note.contains("more lines of this folder")),
+        said.get(0).notes().toString());
+  }
+
+  @Test
+  void aMisspeltDeclarationIsToldWhereItStands() throws IOException {
+    List<Finding> said =
+        unknown(with("nutrients/7-watched.yaml", "\ncanthaxanthin:\n", "\ncanthaxanhin:\n"));
+    assertEquals(1, said.size(), said.toString());
+    assertEquals("nutrients/7-watched.yaml:55:1", said.get(0).span().place());
+    assertTrue(said.get(0).headline().startsWith("canthaxanhin is used nowhere, and "));
+    assertEquals("canthaxanthin", said.get(0).edits().get(0).replacement());
+  }
+
+  private static List<Finding> unknown(CheckReport report) {
+    return report.findings().stream()
+        .filter(one -> one.code().text().matches("(data-)?unknown-(source|nutrient)"))
+        .toList();
   }
 
   private static CheckReport with(String path, String line, String other) throws IOException {
