@@ -30,9 +30,12 @@ final class Misspelt {
     declared.addAll(shared.tables().sources().keySet());
     Map<String, Span> places = new HashMap<>();
     for (String name : unknown) {
-      List<String> near = NearNames.of(name, declared);
-      if (near.size() == 1) {
-        place(near.get(0), shared.texts()).ifPresent(place -> places.put(name, place));
+      List<Span> unused = new ArrayList<>();
+      for (String near : NearNames.of(name, declared)) {
+        place(near, shared.texts()).ifPresent(unused::add);
+      }
+      if (unused.size() == 1) {
+        places.put(name, unused.get(0));
       }
     }
     return places;
