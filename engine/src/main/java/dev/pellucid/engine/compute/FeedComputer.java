@@ -92,9 +92,7 @@ public final class FeedComputer {
     RowMaker maker = new RowMaker(keeping);
     List<Retained> kept = maker.kept(leaves);
     List<Retained> without =
-        keeping.gaps().isEmpty()
-            ? kept
-            : new RowMaker(keeping.asIfGapsKeptAll()).kept(leaves);
+        keeping.gaps().isEmpty() ? kept : new RowMaker(keeping.asIfGapsKeptAll()).kept(leaves);
     List<Row> rows = new ArrayList<>(leaves.size());
     for (int i = 0; i < leaves.size(); i++) {
       rows.add(new Row(leaves.get(i), kept.get(i), without.get(i), feedYield));
