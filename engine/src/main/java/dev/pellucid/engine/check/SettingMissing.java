@@ -1,5 +1,6 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.RetentionGap;
 import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.finding.About;
@@ -24,7 +25,7 @@ final class SettingMissing implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     ResolvedRecipe told = recipe.recipe();
-    if (!told.isApproved()) {
+    if (!told.isApproved() || !told.process().isTold()) {
       return;
     }
     boolean die = told.process().die().isPresent();
@@ -47,7 +48,9 @@ final class SettingMissing implements Rule {
         }
         case DRY -> {
           String silent = "nothing holds it to what practice says of dryers";
-          need(pass, Property.TEMPERATURE, "how hot the dryer is", "70 °C", silent, out);
+          if (!isGap(recipe, pass)) {
+            need(pass, Property.TEMPERATURE, "how hot the dryer is", "70 °C", silent, out);
+          }
           need(pass, Property.TIME, "how long it takes", "1 to 2 h", silent, out);
         }
         case COOL ->
@@ -77,6 +80,18 @@ final class SettingMissing implements Rule {
         case GRIND, BLEND, ADD_LIQUID, ADD_WATER, SIEVE, PACK -> {}
       }
     }
+  }
+
+  /** What a dryer leaves of vitamins without a temperature has a finding of its own. */
+  private static boolean isGap(RuleContext recipe, Pass dryer) {
+    if (recipe.feed().isPresent()) {
+      for (RetentionGap gap : recipe.feed().get().retentionGaps()) {
+        if (gap.temperature().isEmpty() && gap.span().equals(dryer.span())) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private static void need(

@@ -103,7 +103,7 @@ final class RetentionPath {
       return 1;
     }
     if (life.isEmpty() || store.isEmpty()) {
-      return keptForUnknown(row.get(), store);
+      return keptForUnknown(row.get(), passes);
     }
     Optional<Setting> told = passes.setting(Step.STORE, Property.TEMPERATURE);
     double temperature = told.isPresent() ? told.get().most() : storageTemperatureUntold;
@@ -111,8 +111,9 @@ final class RetentionPath {
   }
 
   /** What is packed or stored waits, and nothing says how long; what is neither is fed at once. */
-  private double keptForUnknown(Retention row, Optional<Pass> store) {
-    Optional<Pass> packed = store.isPresent() ? store : passes.first(Step.PACK);
+  private double keptForUnknown(Retention row, Passes way) {
+    Optional<Pass> store = way.first(Step.STORE);
+    Optional<Pass> packed = store.isPresent() ? store : way.first(Step.PACK);
     if (packed.isEmpty()) {
       return 1;
     }
@@ -123,8 +124,11 @@ final class RetentionPath {
   /** The part kept in a premix until it is used. */
   double inPremix(int stability, ResolvedPremix premix) {
     Optional<Retention> row = retentions.at(stability);
-    if (row.isEmpty() || premix.keeping().isEmpty()) {
+    if (row.isEmpty()) {
       return 1;
+    }
+    if (premix.keeping().isEmpty()) {
+      return keptForUnknown(row.get(), premix.process());
     }
     ResolvedPremix.Keeping keeping = premix.keeping().get();
     OptionalDouble month = row.get().perMonth(keeping.temperature());

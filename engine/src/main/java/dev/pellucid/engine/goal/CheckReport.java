@@ -1,5 +1,6 @@
 package dev.pellucid.engine.goal;
 
+import dev.pellucid.engine.workspace.Judged;
 import dev.pellucid.engine.workspace.Shown;
 import dev.pellucid.engine.workspace.Whole;
 import dev.pellucid.finding.Finding;
@@ -16,6 +17,7 @@ import java.util.stream.Stream;
  * @param findings in the order of printing
  * @param batches how many batch records were held against their recipes
  * @param limits how many limits were judged
+ * @param judged by whom these limits are asked
  * @param notChecked codes of recipes whose limits could not be judged, with the files that are to
  *     be mended first, if any
  * @param more how many findings of each severity are not among those told, since there are very
@@ -27,6 +29,7 @@ public record CheckReport(
     int recipes,
     int batches,
     int limits,
+    Judged judged,
     List<String> notChecked,
     Map<Severity, Long> more,
     List<Throwable> faults) {
@@ -44,6 +47,7 @@ public record CheckReport(
         whole.recipes(),
         whole.batches(),
         whole.limits(),
+        whole.judged(),
         whole.notChecked(),
         whole.more(),
         whole.faults());
@@ -54,7 +58,7 @@ public record CheckReport(
     List<Finding> all = Stream.concat(findings.stream(), more.stream()).sorted().toList();
     return more.isEmpty()
         ? this
-        : new CheckReport(all, recipes, batches, limits, notChecked, this.more, faults);
+        : new CheckReport(all, recipes, batches, limits, judged, notChecked, this.more, faults);
   }
 
   /** How many there are of a severity, those that are not told too. */
@@ -69,6 +73,14 @@ public record CheckReport(
       counts.put(severity, count(severity));
     }
     return counts;
+  }
+
+  /**
+   * Who asks for the limits that were judged, and which recipes are asked less than their sisters;
+   * empty where nothing was asked but by recipes themselves.
+   */
+  public String standing() {
+    return judged.words();
   }
 
   /** One line for the end of a run. */

@@ -26,11 +26,22 @@ public final class UnreadHead {
     return Pattern.compile("(?m)^[ \\t]+" + word + "[ \\t]").matcher(source.text()).find();
   }
 
+  /** Whether there are more lines of the word than were read, or one that may stand for it. */
+  static boolean mayHave(SourceFile source, String word, int read) {
+    long written =
+        Pattern.compile("(?m)^[ \\t]+" + word + "[ \\t]").matcher(source.text()).results().count();
+    return written > read || isOpen(source);
+  }
+
   /**
    * The same, or whether some line of the head begins with a word that none begins with: a slip
    * that may stand for it.
    */
   public static boolean mayHave(SourceFile source, String word) {
+    return has(source, word) || isOpen(source);
+  }
+
+  private static boolean isOpen(SourceFile source) {
     boolean inHead = false;
     for (String line : source.text().lines().toList()) {
       String stripped = line.strip();
@@ -48,6 +59,6 @@ public final class UnreadHead {
         return true;
       }
     }
-    return has(source, word);
+    return false;
   }
 }

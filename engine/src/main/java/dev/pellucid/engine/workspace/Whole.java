@@ -23,6 +23,7 @@ import java.util.TreeSet;
  * @param more how many of each severity are not among them
  * @param batches how many batch records were held against their recipes
  * @param limits how many limits were judged
+ * @param judged by whom these limits are asked
  * @param notChecked codes of recipes whose limits could not be judged, with the files to be mended
  *     first
  * @param unmade codes of recipes that must not be made as they are written
@@ -36,6 +37,7 @@ public record Whole(
     int recipes,
     int batches,
     int limits,
+    Judged judged,
     List<String> notChecked,
     List<String> unmade,
     Stock stock,
@@ -46,6 +48,9 @@ public record Whole(
   public static Whole of(Shared shared, List<Summary> recipes) {
     List<Finding> findings = new ArrayList<>(shared.findings());
     recipes.forEach(one -> findings.addAll(one.findings()));
+    Sisters sisters = Sisters.of(recipes);
+    findings.addAll(sisters.findings());
+    findings.addAll(WholeFolder.findings(shared, recipes));
     Collection<ResolvedPremix> premixes = shared.resolver().premixes().values();
     List<BatchRecordCheck.Looked> looked = new ArrayList<>();
     recipes.forEach(one -> looked.add(one.records()));
@@ -65,6 +70,7 @@ public record Whole(
         recipes.size(),
         shared.recordCheck().count(reckoned),
         recipes.stream().mapToInt(Summary::limits).sum(),
+        Judged.of(recipes, sisters),
         notChecked(recipes),
         recipes.stream().filter(one -> !one.sound()).map(Summary::code).toList(),
         stock,
