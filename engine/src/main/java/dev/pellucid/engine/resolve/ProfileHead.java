@@ -53,15 +53,6 @@ final class ProfileHead {
           "species",
           "is law, and does not say for which species, so it binds no feed",
           "species, and a species or group of this folder, one on each line");
-    } else if (anySpecies && kind.isPresent() && kind.get() == Limit.Kind.NEED) {
-      said(
-          Finding.note(
-                  INCOMPLETE,
-                  declared,
-                  source.stem() + " is a need, and does not say of which species")
-              .noting("a feed for any other species may meet it without a word")
-              .helping("add a line to the head: species, and one of this folder"),
-          "species");
     }
     sources(law, limits);
   }

@@ -23,12 +23,17 @@ final class ProfileSisters {
       scope.profile(name).ifPresent(all::add);
     }
     for (Profile one : all) {
+      if (!one.saysItsKind()) {
+        kind(one, all, findings);
+        continue;
+      }
       List<Profile> sisters = new ArrayList<>();
       for (Profile other : all) {
-        if (other != one && areSisters(one, other, scope)) {
+        if (other != one && other.saysItsKind() && areSisters(one, other, scope)) {
           sisters.add(other);
         }
       }
+      species(one, all, findings);
       size(one, sisters, findings);
       if (sisters.size() >= FEWEST && scope.tables().nutrients().mendFirst().isEmpty()) {
         asked(one, sisters, findings);
@@ -57,6 +62,46 @@ final class ProfileSisters {
     return false;
   }
 
+  /** Law that has lost its kind is told by its jurisdiction. */
+  private static void kind(Profile one, List<Profile> all, List<Finding> findings) {
+    boolean someSay = false;
+    for (Profile other : all) {
+      someSay |= other.saysItsKind();
+    }
+    if (one.jurisdiction().isEmpty()
+        && someSay
+        && !UnreadHead.mayHave(one.declared().file(), "kind")) {
+      findings.add(
+          Finding.note(
+                  ProfileHead.INCOMPLETE,
+                  one.declared(),
+                  one.name() + " does not say of which kind it is, and counts as a need")
+              .helping("add a line to the head: kind need, kind practice or kind law")
+              .about(new About("kind", About.Side.NONE, List.of())));
+    }
+  }
+
+  /** A need without species is for any, and where the others tell theirs nobody expects that. */
+  private static void species(Profile one, List<Profile> all, List<Finding> findings) {
+    boolean others = false;
+    for (Profile other : all) {
+      others |= other.kind() == Limit.Kind.NEED && !other.species().isEmpty();
+    }
+    if (others
+        && one.kind() == Limit.Kind.NEED
+        && one.species().isEmpty()
+        && !UnreadHead.mayHave(one.declared().file(), "species")) {
+      findings.add(
+          Finding.note(
+                  ProfileHead.INCOMPLETE,
+                  one.declared(),
+                  one.name() + " is a need, and does not say of which species")
+              .noting("a feed for any species may meet it without a word")
+              .helping("add a line to the head: species, and one of this folder")
+              .about(new About("species", About.Side.NONE, List.of())));
+    }
+  }
+
   /** Without sizes it covers all fish, and nobody notices a feed for others. */
   private static void size(Profile one, List<Profile> sisters, List<Finding> findings) {
     boolean others = !sisters.isEmpty() && one.kind() == Limit.Kind.NEED && one.fish().isEmpty();
@@ -80,7 +125,7 @@ final class ProfileSisters {
     List<String> missing = new ArrayList<>();
     for (Limit limit : sisters.get(0).limits()) {
       // A line that could not be read has a finding of its own.
-      boolean written = one.declared().file().text().contains(limit.subject().text());
+      boolean written = isWritten(one, limit.subject().text());
       boolean byAll = !asks(one, limit) && (!written || isBounded(one, limit));
       for (Profile sister : sisters) {
         byAll &= asks(sister, limit);
@@ -112,6 +157,20 @@ final class ProfileSisters {
         .noting("no feed is held to what is not written here")
         .helping("add the line, or take it out of one of the others if it is of no account")
         .about(new About(one.name(), About.Side.NONE, missing));
+  }
+
+  /** Whether a line of its file begins with the subject and goes on with something else. */
+  private static boolean isWritten(Profile profile, String subject) {
+    for (String line : profile.declared().file().text().lines().toList()) {
+      String stripped = line.strip();
+      if (stripped.startsWith(subject)) {
+        String rest = stripped.substring(subject.length()).strip();
+        if (!rest.startsWith(":") && !rest.startsWith("+") && !rest.startsWith("-")) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private static boolean isBounded(Profile profile, Limit limit) {
