@@ -118,7 +118,7 @@ final class LawCoverage {
       int its = count(one, scope);
       int fewest = Integer.MAX_VALUE;
       for (Species other : all) {
-        fewest = other == one ? fewest : Math.min(fewest, count(other, scope));
+        fewest = other.name().equals(one.name()) ? fewest : Math.min(fewest, count(other, scope));
       }
       boolean known = said.contains(one.name());
       for (String name : said) {

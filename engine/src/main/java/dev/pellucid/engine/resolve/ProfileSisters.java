@@ -29,7 +29,9 @@ final class ProfileSisters {
       }
       List<Profile> sisters = new ArrayList<>();
       for (Profile other : all) {
-        if (other != one && other.saysItsKind() && areSisters(one, other, scope)) {
+        if (!other.name().equals(one.name())
+            && other.saysItsKind()
+            && areSisters(one, other, scope)) {
           sisters.add(other);
         }
       }

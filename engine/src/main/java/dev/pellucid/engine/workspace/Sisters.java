@@ -34,7 +34,7 @@ record Sisters(List<Finding> findings, List<String> codes) {
       Set<String> lacks = new TreeSet<>();
       List<Asked> sisters = new ArrayList<>();
       for (Asked other : all) {
-        if (other != one && other.species().equals(one.species())) {
+        if (!other.code().equals(one.code()) && other.species().equals(one.species())) {
           sisters.add(other);
         }
       }

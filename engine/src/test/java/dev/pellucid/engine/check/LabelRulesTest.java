@@ -24,7 +24,7 @@ class LabelRulesTest {
     assertEquals(
         """
         catfish/CG-36.recipe:56:32: error: crude-protein is 36.2 %, the label says 39.5 % and its tolerance ends at 36.5 % [label-beyond-tolerance]
-           54 |   crude-protein                39.5 %
+           56 |   crude-protein                39.5 %
               |                                ^^^^^^
          note: tolerance written at label/eu-767-2009.yaml:15:5
          note: a tolerance is for sampling and the laboratory, not for formulating
