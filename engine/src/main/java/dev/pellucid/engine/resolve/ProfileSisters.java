@@ -70,7 +70,10 @@ final class ProfileSisters {
     for (Profile other : all) {
       someSay |= other.saysItsKind();
     }
-    if (one.jurisdiction().isEmpty()
+    // One that cannot be read stands here without a line.
+    boolean read = !one.declared().file().text().isBlank();
+    if (read
+        && one.jurisdiction().isEmpty()
         && someSay
         && !UnreadHead.mayHave(one.declared().file(), "kind")) {
       findings.add(
