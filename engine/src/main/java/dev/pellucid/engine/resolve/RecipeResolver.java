@@ -71,7 +71,7 @@ final class RecipeResolver {
         file.opening().isPresent() ? file.opening().get().name().span() : file.source().beginning();
     boolean known = lookup.frame().nutrients().mendFirst().isEmpty();
     if (needIsMissing()) {
-      findings.add(needMissing(declared));
+      findings.add(LostDemands.need(lookup, code, species, declared));
     } else if (all.isEmpty() && known) {
       findings.add(
           Finding.warning(NOTHING_TO_MEET, declared, code + " has no limit to meet")
@@ -215,7 +215,7 @@ final class RecipeResolver {
       }
     }
     if (!held && species.isPresent() && isApproved()) {
-      findings.add(noLawFor(species.get()));
+      findings.add(LostDemands.law(lookup, species.get()));
     }
   }
 
@@ -245,18 +245,6 @@ final class RecipeResolver {
     return true;
   }
 
-  private Finding noLawFor(Species fed) {
-    String jurisdiction = lookup.frame().settings().jurisdiction().orElse("");
-    return Finding.error(
-            NO_LAW_FOR_SPECIES,
-            fed.declared(),
-            "no law of " + jurisdiction + " in this folder holds for " + fed.name())
-        .seeing("jurisdiction written", lookup.frame().settings().place())
-        .noting("approved feeds of this species are held to no law")
-        .helping("give it the group that the law names, such as groups: [salmonids]")
-        .helping("or add the law that holds for it, as a .limits file with kind law");
-  }
-
   /** Whether an approved recipe meets nothing that says what its fish need. */
   private boolean needIsMissing() {
     if (!isApproved() || profileUnknown || UnreadHead.mayHave(file.source(), MEETS, asked())) {
@@ -276,26 +264,6 @@ final class RecipeResolver {
       asked += met.asked().isPresent() ? 1 : 0;
     }
     return asked;
-  }
-
-  private Finding needMissing(Span declared) {
-    List<String> fit = new ArrayList<>();
-    for (String name : lookup.profiles()) {
-      Optional<Profile> profile = lookup.profile(name);
-      if (profile.isPresent()
-          && profile.get().kind() == Limit.Kind.NEED
-          && (species.isEmpty() || profile.get().isFor(species.get()))) {
-        fit.add(name);
-      }
-    }
-    return Finding.error(
-            NO_NEED, declared, code + " is approved and meets no profile of what its fish need")
-        .noting("nothing holds it to protein, amino acids, minerals or vitamins")
-        .helping(
-            fit.isEmpty()
-                ? "write what they need as a .limits file with kind need, and name it with meets"
-                : "add a line to the head: meets, and the one for its fish, "
-                    + String.join(", ", fit));
   }
 
   private List<Limit> allLimits() {
