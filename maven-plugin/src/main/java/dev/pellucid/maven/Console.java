@@ -49,6 +49,9 @@ final class Console {
 
   static void print(CheckReport report, PrintedPaths paths, Log log) {
     report.shown().forEach(finding -> print(finding, paths, log));
+    if (!report.standing().isEmpty()) {
+      log.info("pellucid: " + report.standing());
+    }
     log.info("pellucid: " + report.tally());
   }
 

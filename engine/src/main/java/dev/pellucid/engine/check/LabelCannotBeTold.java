@@ -30,7 +30,10 @@ final class LabelCannotBeTold implements Rule {
   public void look(RuleContext recipe, Remarks out) {
     for (LabelVerdict verdict : recipe.judgement().claims()) {
       if (verdict.outcome() == Outcome.CANNOT_TELL) {
-        recipe.feed().ifPresent(feed -> out.accept(finding(verdict, feed)));
+        recipe
+            .feed()
+            .filter(feed -> !silent(feed, verdict.claim().nutrient()).isEmpty())
+            .ifPresent(feed -> out.accept(finding(verdict, feed)));
       }
     }
   }

@@ -36,11 +36,23 @@ final class Unpriced implements Rule {
       return;
     }
     Optional<Limit> limit = limitOfCost(recipe.recipe().limits());
-    if (limit.isPresent() || !recipe.tables().prices().isEmpty()) {
+    if (recipe.tables().prices().isEmpty()) {
+      limit.ifPresent(cost -> out.accept(noPrices(recipe, cost)));
+    } else {
       for (String name : recipe.feed().get().unpriced()) {
         out.accept(finding(recipe.feed().get(), name, limit));
       }
     }
+  }
+
+  /** One cause, told once and not of each ingredient. */
+  private static Finding noPrices(RuleContext recipe, Limit cost) {
+    return Finding.warning(
+            CODE,
+            cost.origin().span(),
+            "this folder has no prices, so the limit of cost cannot be judged")
+        .helping("add a file of prices/, with a price for each ingredient")
+        .about(new About(recipe.recipe().code(), About.Side.NONE, List.of()));
   }
 
   private static Optional<Limit> limitOfCost(List<Limit> limits) {

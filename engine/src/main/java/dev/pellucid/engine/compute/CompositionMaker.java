@@ -33,7 +33,7 @@ final class CompositionMaker {
   private final Compositions.Ground ground;
   private final Ingredient ingredient;
   private final Optional<Species> species;
-  private final ProcessKind kind;
+  private final Optional<ProcessKind> kind;
   private final double[] expected;
   private final double[] low;
   private final double[] high;
@@ -44,13 +44,14 @@ final class CompositionMaker {
   private final BitSet bounded = new BitSet();
   private final BitSet spreadAssumed = new BitSet();
   private final BitSet spreadUnknown = new BitSet();
+  private final BitSet feedUntold = new BitSet();
   private final List<Composition.Derived> derived = new ArrayList<>();
 
   CompositionMaker(
       Compositions.Ground ground,
       Ingredient ingredient,
       Optional<Species> species,
-      ProcessKind kind) {
+      Optional<ProcessKind> kind) {
     this.ground = ground;
     this.nutrients = ground.nutrients();
     this.ingredient = ingredient;
@@ -95,7 +96,8 @@ final class CompositionMaker {
         .with(Untold.MAYBE_MORE, apart(expected, high, unseen()))
         .with(Untold.MAYBE_LESS, apart(low, expected, new BitSet()))
         .with(Untold.SPREAD_ASSUMED, spreadAssumed)
-        .with(Untold.SPREAD_UNKNOWN, spreadUnknown);
+        .with(Untold.SPREAD_UNKNOWN, spreadUnknown)
+        .with(Untold.FEED_UNTOLD, feedUntold);
   }
 
   /**
@@ -168,6 +170,7 @@ final class CompositionMaker {
     Optional<Content> told = told(nutrient.name());
     if (told.isEmpty()) {
       unknown.set(index);
+      feedUntold.set(index, species.isEmpty() && isToldForSome(nutrient.name()));
       return;
     }
     expected[index] = told.get().low();
@@ -206,16 +209,26 @@ final class CompositionMaker {
     return general;
   }
 
+  /** Whether a species that the recipe does not tell could have its own figure. */
+  private boolean isToldForSome(String nutrient) {
+    for (Ingredient.ContentBlock block : ingredient.contents()) {
+      if (block.byNutrient().containsKey(nutrient)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private void derive(Nutrient nutrient) {
     if (!unknown.get(nutrient.index())) {
       return;
     }
     Optional<Terms> terms = Optional.empty();
     if (nutrient.formula().isPresent()) {
-      terms = terms(nutrient.formula().get());
+      terms = terms(nutrient.formula().get(), nutrient.index());
     }
     if (terms.isEmpty() && nutrient.digestibleOf().isPresent()) {
-      terms = digestible(nutrient.digestibleOf().get());
+      terms = digestible(nutrient.digestibleOf().get(), nutrient.index());
     }
     if (terms.isPresent()) {
       set(nutrient, terms.get());
@@ -224,11 +237,12 @@ final class CompositionMaker {
 
   private record Terms(double constant, List<Composition.Derived.Term> list) {}
 
-  private Optional<Terms> terms(Nutrient.Formula formula) {
+  private Optional<Terms> terms(Nutrient.Formula formula, int index) {
     List<Composition.Derived.Term> list = new ArrayList<>();
     for (Nutrient.Formula.Term term : formula.terms()) {
       Optional<Nutrient> of = nutrients.named(term.nutrient());
       if (of.isEmpty() || unknown.get(of.get().index())) {
+        hangsAs(of, index);
         return Optional.empty();
       }
       list.add(new Composition.Derived.Term(term.factor(), of.get().index()));
@@ -236,15 +250,26 @@ final class CompositionMaker {
     return Optional.of(new Terms(formula.constant(), list));
   }
 
-  private Optional<Terms> digestible(String whole) {
+  /** What follows from something that hangs on the feed hangs on it too. */
+  private void hangsAs(Optional<Nutrient> needed, int following) {
+    if (needed.isPresent() && feedUntold.get(needed.get().index())) {
+      feedUntold.set(following);
+    }
+  }
+
+  private Optional<Terms> digestible(String whole, int part) {
     Optional<Nutrient> of = nutrients.named(whole);
     if (of.isEmpty() || unknown.get(of.get().index())) {
+      hangsAs(of, part);
       return Optional.empty();
     }
     int index = of.get().index();
-    Optional<Digestibility> told = ingredient.digestible(whole, species, kind);
+    Optional<Digestibility> told =
+        ingredient.digestible(whole, species, kind.orElse(ProcessKind.MASH));
     // Of nothing, nothing is digested, whatever the coefficient.
     if (told.isEmpty() && high[index] != 0) {
+      boolean feedTold = species.isPresent() && kind.isPresent();
+      feedUntold.set(part, !feedTold && ingredient.isDigestibleForSome(whole));
       return Optional.empty();
     }
     double coefficient = told.isEmpty() ? 0 : told.get().coefficients().getOrDefault(whole, 0.0);

@@ -36,9 +36,17 @@ final class Compositions {
     this.ground = new Ground(nutrients, practice, retentions, inOrder(nutrients));
   }
 
-  /** Those of a feed for one species and of one kind of process. */
-  Fed fed(Optional<Species> species, ProcessKind kind) {
-    String key = kind.name() + ' ' + (species.isPresent() ? species.get().name() : "");
+  /**
+   * Those of a feed for one species and of one kind of process.
+   *
+   * @param species empty where the recipe tells none
+   * @param kind empty where the recipe tells no process
+   */
+  Fed fed(Optional<Species> species, Optional<ProcessKind> kind) {
+    String key =
+        (kind.isPresent() ? kind.get().name() : "")
+            + ' '
+            + (species.isPresent() ? species.get().name() : "");
     Fed known = fed.get(key);
     if (known == null) {
       known = new Fed(species, kind);
@@ -50,10 +58,10 @@ final class Compositions {
   /** The compositions for one species and one kind of process. */
   final class Fed {
     private final Optional<Species> species;
-    private final ProcessKind kind;
+    private final Optional<ProcessKind> kind;
     private final Map<String, Composition> byLot = new ConcurrentHashMap<>();
 
-    private Fed(Optional<Species> species, ProcessKind kind) {
+    private Fed(Optional<Species> species, Optional<ProcessKind> kind) {
       this.species = species;
       this.kind = kind;
     }

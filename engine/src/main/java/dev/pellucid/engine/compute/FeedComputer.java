@@ -1,11 +1,12 @@
 package dev.pellucid.engine.compute;
 
+import dev.pellucid.engine.data.Digestibility.ProcessKind;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
-import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -67,8 +68,9 @@ public final class FeedComputer {
       return new Computation(balances, Optional.empty());
     }
     RetentionPath keeping =
-        new RetentionPath(retentions, recipe.process(), surroundings.airTemperature(), 0);
-    List<Row> rows = rows(recipe, leaves, keeping, balancing.yieldOf(leaves, balances));
+        new RetentionPath(
+            retentions, recipe.process(), recipe.declared(), surroundings.airTemperature(), 0);
+    List<Row> rows = rows(leaves, keeping, balancing.yieldOf(leaves, balances));
     return new Computation(
         balances,
         Optional.of(
@@ -86,17 +88,11 @@ public final class FeedComputer {
 
   /** What would be kept without gaps is worked out only where there are some. */
   private static List<Row> rows(
-      ResolvedRecipe recipe,
-      List<ExplodedLine> leaves,
-      RetentionPath keeping,
-      FeedYield feedYield) {
-    boolean stored = recipe.process().has(Step.STORE);
-    RowMaker maker = new RowMaker(keeping, stored);
+      List<ExplodedLine> leaves, RetentionPath keeping, FeedYield feedYield) {
+    RowMaker maker = new RowMaker(keeping);
     List<Retained> kept = maker.kept(leaves);
     List<Retained> without =
-        keeping.gaps().isEmpty()
-            ? kept
-            : new RowMaker(keeping.asIfGapsKeptAll(), stored).kept(leaves);
+        keeping.gaps().isEmpty() ? kept : new RowMaker(keeping.asIfGapsKeptAll()).kept(leaves);
     List<Row> rows = new ArrayList<>(leaves.size());
     for (int i = 0; i < leaves.size(); i++) {
       rows.add(new Row(leaves.get(i), kept.get(i), without.get(i), feedYield));
@@ -114,8 +110,12 @@ public final class FeedComputer {
     return List.copyOf(names);
   }
 
+  private static Optional<ProcessKind> kind(Passes process) {
+    return process.isTold() ? Optional.of(process.kind()) : Optional.empty();
+  }
+
   private List<ExplodedLine> leaves(ResolvedRecipe recipe, Weighing weighing) {
-    Compositions.Fed fed = compositions.fed(recipe.species(), recipe.process().kind());
+    Compositions.Fed fed = compositions.fed(recipe.species(), kind(recipe.process()));
     List<ExplodedLine> leaves = new ArrayList<>();
     for (Line line : recipe.lines()) {
       new Explosion(line, fed, leaves)

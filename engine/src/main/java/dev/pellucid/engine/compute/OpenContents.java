@@ -1,11 +1,13 @@
 package dev.pellucid.engine.compute;
 
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Certainty;
+import java.util.List;
 
 /** What the rows of a feed leave open of its figures. */
 final class OpenContents {
   /** Beside what {@link Untold} tells: something is not told, and there is room for it. */
-  private static final int ROOM_UNTOLD = 64;
+  private static final int ROOM_UNTOLD = 128;
 
   private final ComputedFeed feed;
 
@@ -46,6 +48,16 @@ final class OpenContents {
     Certainty over(Gaps below) {
       return Certainty.of(more || below.less, less || below.more);
     }
+  }
+
+  /** Whether some content hangs on a species or a process that the recipe does not tell. */
+  boolean hangsOnFeed(List<Nutrient> nutrients) {
+    for (Nutrient nutrient : nutrients) {
+      if ((any[nutrient.index()] & Untold.FEED_UNTOLD) != 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Of some nutrients together, in the mass at an end. */

@@ -99,6 +99,14 @@ public final class Readings {
     return addends.isEmpty();
   }
 
+  /**
+   * Whether it is read off a content that is told for some species or kinds of process alone, of a
+   * recipe that does not say its own.
+   */
+  public boolean hangsOnFeed(Subject subject) {
+    return open.hangsOnFeed(subject.nutrients());
+  }
+
   private boolean isTold(Nutrient one) {
     for (Row row : rows) {
       if (!row.composition().isUnknown(one.index())) {

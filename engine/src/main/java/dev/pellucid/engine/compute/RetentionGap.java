@@ -11,6 +11,16 @@ import java.util.Optional;
  * temperature, in °C; empty where the step does not say how hot it is.
  */
 public record RetentionGap(String stability, String step, Optional<Double> temperature, Span span) {
+  /** Whether the recipe lacks the whole step, or the time of its store. */
+  public boolean isOfWayUntold() {
+    return temperature.isEmpty() && (step.equals("process") || step.equals("store"));
+  }
+
+  /** Of a recipe that does not tell how it is made. */
+  static RetentionGap ofProcess(String stability, Span recipe) {
+    return new RetentionGap(stability, "process", Optional.empty(), recipe);
+  }
+
   static RetentionGap of(String stability, Pass pass, Optional<Double> temperature) {
     Optional<Setting> told = pass.setting(Property.TEMPERATURE);
     Span span = told.isPresent() ? told.get().span() : pass.span();

@@ -8,6 +8,7 @@ import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
+import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -25,6 +26,7 @@ final class RetentionPath {
 
   private final Retentions retentions;
   private final Passes passes;
+  private final Span declared;
   private final List<Heating> heatings;
   private final double storageTemperatureUntold;
   private final double leftInGap;
@@ -34,11 +36,18 @@ final class RetentionPath {
   private record Heating(Pass pass, Optional<Setting> temperature) {}
 
   /**
+   * @param declared the name of the recipe, where nothing of its process is told
    * @param leftInGap the part that counts as left where nothing is told
    */
-  RetentionPath(Retentions retentions, Passes passes, double airTemperature, double leftInGap) {
+  RetentionPath(
+      Retentions retentions,
+      Passes passes,
+      Span declared,
+      double airTemperature,
+      double leftInGap) {
     this.retentions = retentions;
     this.passes = passes;
+    this.declared = declared;
     this.storageTemperatureUntold = airTemperature;
     this.leftInGap = leftInGap;
     this.heatings = new ArrayList<>();
@@ -51,7 +60,7 @@ final class RetentionPath {
 
   /** The same if every step of which nothing is told kept all. */
   RetentionPath asIfGapsKeptAll() {
-    return new RetentionPath(retentions, passes, storageTemperatureUntold, 1);
+    return new RetentionPath(retentions, passes, declared, storageTemperatureUntold, 1);
   }
 
   Set<RetentionGap> gaps() {
@@ -74,6 +83,10 @@ final class RetentionPath {
     if (row.isEmpty() || !heated) {
       return 1;
     }
+    if (!passes.isTold()) {
+      gaps.add(RetentionGap.ofProcess(row.get().stability(), declared));
+      return end == Scenario.POOREST ? leftInGap : 1;
+    }
     double kept = 1;
     for (Heating heating : heatings) {
       kept *= through(row.get(), heating, end);
@@ -86,19 +99,36 @@ final class RetentionPath {
     Optional<Retention> row = retentions.at(stability);
     Optional<Pass> store = passes.first(Step.STORE);
     Optional<Setting> life = passes.setting(Step.STORE, Property.SHELF_LIFE);
-    if (row.isEmpty() || life.isEmpty() || store.isEmpty()) {
+    if (row.isEmpty()) {
       return 1;
+    }
+    if (life.isEmpty() || store.isEmpty()) {
+      return keptForUnknown(row.get(), passes);
     }
     Optional<Setting> told = passes.setting(Step.STORE, Property.TEMPERATURE);
     double temperature = told.isPresent() ? told.get().most() : storageTemperatureUntold;
     return stored(row.get(), temperature, life.get().most(), store.get());
   }
 
+  /** What is packed or stored waits, and nothing says how long; what is neither is fed at once. */
+  private double keptForUnknown(Retention row, Passes way) {
+    Optional<Pass> store = way.first(Step.STORE);
+    Optional<Pass> packed = store.isPresent() ? store : way.first(Step.PACK);
+    if (packed.isEmpty()) {
+      return 1;
+    }
+    gaps.add(new RetentionGap(row.stability(), "store", Optional.empty(), packed.get().span()));
+    return leftInGap;
+  }
+
   /** The part kept in a premix until it is used. */
   double inPremix(int stability, ResolvedPremix premix) {
     Optional<Retention> row = retentions.at(stability);
-    if (row.isEmpty() || premix.keeping().isEmpty()) {
+    if (row.isEmpty()) {
       return 1;
+    }
+    if (premix.keeping().isEmpty()) {
+      return keptForUnknown(row.get(), premix.process());
     }
     ResolvedPremix.Keeping keeping = premix.keeping().get();
     OptionalDouble month = row.get().perMonth(keeping.temperature());

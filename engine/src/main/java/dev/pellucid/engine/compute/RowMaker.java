@@ -12,15 +12,13 @@ import org.jspecify.annotations.Nullable;
 /** What a leaf keeps of each nutrient on its way. */
 final class RowMaker {
   private final RetentionPath keeping;
-  private final boolean stored;
   private final int classes;
   private final @Nullable Parts[] inTheMix;
   private final @Nullable Parts[] inTheCoat;
   private final Map<String, @Nullable Parts[]> inPremixes = new HashMap<>();
 
-  RowMaker(RetentionPath keeping, boolean stored) {
+  RowMaker(RetentionPath keeping) {
     this.keeping = keeping;
-    this.stored = stored;
     this.classes = keeping.classes();
     this.inTheMix = new @Nullable Parts[classes];
     this.inTheCoat = new @Nullable Parts[classes];
@@ -98,7 +96,7 @@ final class RowMaker {
     double aimed = keeping.throughProcess(stability, heated, Scenario.EXPECTED);
     double poor = keeping.throughProcess(stability, heated, Scenario.POOREST);
     double rich = keeping.throughProcess(stability, heated, Scenario.RICHEST);
-    double lasting = stored ? keeping.throughStorage(stability) : 1;
+    double lasting = keeping.throughStorage(stability);
     for (ResolvedPremix premix : leaf.through()) {
       lasting *= keeping.inPremix(stability, premix);
     }

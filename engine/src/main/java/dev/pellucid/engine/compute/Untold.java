@@ -14,6 +14,9 @@ final class Untold {
   static final int SPREAD_ASSUMED = 16;
   static final int SPREAD_UNKNOWN = 32;
 
+  /** Told for some species or some kind of process, and the recipe does not say its own. */
+  static final int FEED_UNTOLD = 64;
+
   /** What a figure may be off by, or may vary by, without anyone knowing. */
   static final int ANY = UNKNOWN | UNBOUNDED | MAYBE_MORE | MAYBE_LESS | SPREAD_UNKNOWN;
 

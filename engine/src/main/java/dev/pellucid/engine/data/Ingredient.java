@@ -182,4 +182,14 @@ public record Ingredient(
         .filter(d -> d.process().isEmpty() || d.process().get() == kind)
         .max(java.util.Comparator.comparingInt(Digestibility::narrowness));
   }
+
+  /** Whether the digestibility of a nutrient is told for anyone. */
+  public boolean isDigestibleForSome(String nutrient) {
+    for (Digestibility one : digestibility) {
+      if (one.coefficients().containsKey(nutrient)) {
+        return true;
+      }
+    }
+    return false;
+  }
 }

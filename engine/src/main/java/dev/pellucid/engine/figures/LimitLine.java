@@ -65,7 +65,8 @@ final class LimitLine {
       case KEPT_AS_TOLD -> Word.AS_TOLD;
       case KEPT_BY_WAIVER, KEPT_AS_TOLD_BY_WAIVER -> Word.WAIVED;
       case BROKEN, BROKEN_BY_OVERAGE -> Word.BROKEN;
-      case CONTENT_NOT_TOLD, LOSS_NOT_TOLD, CONTENT_AND_LOSS_NOT_TOLD -> Word.NOT_JUDGED;
+      case CONTENT_NOT_TOLD, LOSS_NOT_TOLD, CONTENT_AND_LOSS_NOT_TOLD, FEED_NOT_TOLD ->
+          Word.NOT_JUDGED;
     };
   }
 

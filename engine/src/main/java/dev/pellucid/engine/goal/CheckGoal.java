@@ -1,6 +1,7 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.outcome.Askers;
 import dev.pellucid.engine.outcome.CheckOutcome;
 import dev.pellucid.engine.outcome.LimitSuite;
 import dev.pellucid.engine.outcome.RecipeOutcome;
@@ -8,6 +9,7 @@ import dev.pellucid.engine.outcome.RecipeStanding;
 import dev.pellucid.engine.outcome.ReportFiles;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.workspace.Checked;
+import dev.pellucid.engine.workspace.Judged;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
@@ -37,6 +39,17 @@ public final class CheckGoal {
     return CheckReport.of(whole).with(StaleFigures.of(folder));
   }
 
+  private static Askers askers(CheckReport report) {
+    Judged judged = report.judged();
+    return new Askers(
+        judged.law(),
+        judged.need(),
+        judged.practice(),
+        judged.own(),
+        judged.fewer(),
+        report.standing());
+  }
+
   /**
    * The same with reports.
    *
@@ -57,6 +70,7 @@ public final class CheckGoal {
             report.tally(),
             report.batches(),
             report.limits(),
+            askers(report),
             report.counts(),
             report.shown(),
             recipes.stream().map(Taken::standing).toList(),

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.workspace.FixOrder;
+import dev.pellucid.engine.workspace.Judged;
 import dev.pellucid.engine.workspace.Shown;
 import dev.pellucid.engine.workspace.Whole;
 import dev.pellucid.finding.Finding;
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
  * @param findings in the order in which they are to be fixed
  * @param batches how many batch records were held against their recipes
  * @param limits how many limits were judged
+ * @param judged by whom these limits are asked
  * @param notChecked codes of recipes whose limits could not be judged, with the files that are to
  *     be mended first, if any
  * @param faults what broke in this program; findings tell of it
@@ -26,6 +28,7 @@ public record CheckReport(
     int recipes,
     int batches,
     int limits,
+    Judged judged,
     List<String> notChecked,
     List<Throwable> faults) {
   public CheckReport {
@@ -41,6 +44,7 @@ public record CheckReport(
         whole.recipes(),
         whole.batches(),
         whole.limits(),
+        whole.judged(),
         whole.notChecked(),
         whole.faults());
   }
@@ -51,7 +55,7 @@ public record CheckReport(
         Stream.concat(findings.stream(), more.stream()).sorted(FixOrder.ORDER).toList();
     return more.isEmpty()
         ? this
-        : new CheckReport(all, recipes, batches, limits, notChecked, faults);
+        : new CheckReport(all, recipes, batches, limits, judged, notChecked, faults);
   }
 
   /** Those that are printed; where there are very many of a kind in a file, not all of them. */
@@ -71,6 +75,14 @@ public record CheckReport(
       counts.put(severity, count(severity));
     }
     return counts;
+  }
+
+  /**
+   * Who asks for the limits that were judged, and which recipes are asked less than their sisters;
+   * empty where nothing was asked but by recipes themselves.
+   */
+  public String standing() {
+    return judged.words();
   }
 
   /** One line for the end of a run. */

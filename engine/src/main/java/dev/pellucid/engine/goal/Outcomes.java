@@ -62,7 +62,7 @@ final class Outcomes {
       case KEPT, KEPT_BY_WAIVER -> LimitOutcome.State.KEPT;
       case KEPT_AS_TOLD, KEPT_AS_TOLD_BY_WAIVER -> LimitOutcome.State.KEPT_AS_TOLD;
       case BROKEN, BROKEN_BY_OVERAGE -> LimitOutcome.State.BROKEN;
-      case CONTENT_NOT_TOLD, LOSS_NOT_TOLD, CONTENT_AND_LOSS_NOT_TOLD ->
+      case CONTENT_NOT_TOLD, LOSS_NOT_TOLD, CONTENT_AND_LOSS_NOT_TOLD, FEED_NOT_TOLD ->
           LimitOutcome.State.NOT_JUDGED;
     };
   }

@@ -19,12 +19,17 @@ import java.util.OptionalDouble;
 final class Judging {
   private final ComputedFeed feed;
   private final Readings readings;
+
+  /** Whether the recipe leaves something open on which contents may hang. */
+  private final boolean mayHang;
+
   private final Once<Optional<Readings>> overageLost;
   private final Once<Optional<Readings>> gapsKeptAll;
 
   Judging(ComputedFeed feed) {
     this.feed = feed;
     this.readings = new Readings(feed);
+    this.mayHang = feed.recipe().species().isEmpty() || !feed.recipe().process().isTold();
     this.overageLost = new Once<>(this::withOverageLost);
     this.gapsKeptAll = new Once<>(this::asIfGapsKeptAll);
   }
@@ -48,6 +53,10 @@ final class Judging {
   }
 
   private LimitStatus status(Verdict verdict, Optional<LimitStatus> withoutWaiver) {
+    if (mayHang && readings.hangsOnFeed(verdict.limit().subject())) {
+      return new LimitStatus(
+          verdict, readings, State.FEED_NOT_TOLD, OptionalDouble.empty(), withoutWaiver);
+    }
     if (verdict.keeps()) {
       boolean alone = withoutWaiver.isPresent() && !withoutWaiver.get().verdict().keeps();
       return new LimitStatus(

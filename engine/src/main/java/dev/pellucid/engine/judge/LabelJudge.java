@@ -1,6 +1,7 @@
 package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.RetentionGap;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.LabelRules;
 import dev.pellucid.engine.data.Nutrient;
@@ -59,6 +60,9 @@ public final class LabelJudge {
     OptionalDouble allowed = allowed(claim, Side.BELOW, tolerance);
     double shortfall = claim.base() - content.stored();
     Outcome outcome = outcome(claim, shortfall, shortfall, allowed);
+    if (outcome == Outcome.BEYOND && content.decays() && lossIsUntold()) {
+      outcome = Outcome.CANNOT_TELL;
+    }
     if (outcome == Outcome.BEYOND && couldBeEnough(claim.nutrient(), content, shortfall, allowed)) {
       outcome = Outcome.CANNOT_TELL;
     }
@@ -71,6 +75,16 @@ public final class LabelJudge {
         content.decays(),
         allowed,
         tolerance);
+  }
+
+  /** Whether the recipe itself does not say what the feed goes through, or how long it is kept. */
+  private boolean lossIsUntold() {
+    for (RetentionGap gap : feed.retentionGaps()) {
+      if (gap.isOfWayUntold()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private LabelVerdict above(Claim claim, LabelContent content, Optional<Tolerance> tolerance) {

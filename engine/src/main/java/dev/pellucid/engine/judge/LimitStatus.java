@@ -24,7 +24,7 @@ public record LimitStatus(
     OptionalDouble withoutOverage,
     Optional<LimitStatus> withoutWaiver) {
   public LimitStatus {
-    if (verdict.keeps() != state.isKept()
+    if (!state.hangsOnFeed() && verdict.keeps() != state.isKept()
         || withoutOverage.isPresent() != (state == State.BROKEN_BY_OVERAGE)
         || withoutWaiver.isPresent() != verdict.limit().waiver().isPresent()) {
       throw new IllegalArgumentException(state + " of " + verdict);
@@ -50,7 +50,9 @@ public record LimitStatus(
     /** Not to be judged: a minimum that hangs on what a step leaves, which is not told. */
     LOSS_NOT_TOLD,
     /** Not to be judged, for both reasons. */
-    CONTENT_AND_LOSS_NOT_TOLD;
+    CONTENT_AND_LOSS_NOT_TOLD,
+    /** Not to be judged: what it is read off hangs on a species or a process, and none is told. */
+    FEED_NOT_TOLD;
 
     /** Whether the bound in force is kept, as far as it is told. */
     public boolean isKept() {
@@ -60,7 +62,8 @@ public record LimitStatus(
             BROKEN_BY_OVERAGE,
             CONTENT_NOT_TOLD,
             LOSS_NOT_TOLD,
-            CONTENT_AND_LOSS_NOT_TOLD ->
+            CONTENT_AND_LOSS_NOT_TOLD,
+            FEED_NOT_TOLD ->
             false;
       };
     }
@@ -73,6 +76,11 @@ public record LimitStatus(
     /** Whether it is kept or broken, and not open. */
     public boolean isJudged() {
       return isKept() || isBroken();
+    }
+
+    /** Whether a species or a process that is not told keeps it from being judged. */
+    public boolean hangsOnFeed() {
+      return this == FEED_NOT_TOLD;
     }
 
     /** Whether it is kept only as far as it is told. */

@@ -11,6 +11,7 @@ import java.util.Map;
  * @param tally one line for people
  * @param batches how many batch records were held against their recipes
  * @param limits how many limits were judged
+ * @param askers who asks for these limits
  * @param counts how many findings of each severity there are, also those that are not told
  * @param findings in the order of printing
  * @param recipes in the order of their paths
@@ -20,6 +21,7 @@ public record CheckOutcome(
     String tally,
     int batches,
     int limits,
+    Askers askers,
     Map<Severity, Long> counts,
     List<Finding> findings,
     List<RecipeStanding> recipes,

@@ -63,6 +63,11 @@ final class FindingsJson implements Report {
     json.put("recipes", outcome.recipes().size());
     json.put("batches", outcome.batches());
     json.put("limits", outcome.limits());
+    json.put("limitsOfLaw", outcome.askers().law());
+    json.put("limitsOfNeed", outcome.askers().need());
+    json.put("limitsOfPractice", outcome.askers().practice());
+    json.put("limitsOfRecipes", outcome.askers().recipes());
+    json.put("fewerThanSisters", outcome.askers().fewer());
     json.put("errors", outcome.count(Severity.ERROR));
     json.put("warnings", outcome.count(Severity.WARNING));
     json.put("notes", outcome.count(Severity.NOTE));

@@ -77,7 +77,10 @@ final class SummaryPage implements Report {
 
   private String page() {
     String title =
-        "# Check of the feeds\n\n" + Markdown.of(cut(outcome.tally(), LONGEST_TALLY)) + "\n";
+        "# Check of the feeds\n\n"
+            + Markdown.of(cut(outcome.tally(), LONGEST_TALLY))
+            + "\n"
+            + askers();
     List<Table> tables = tables();
     StringBuilder page = new StringBuilder(title);
     for (int i = 0; i < tables.size(); i++) {
@@ -88,6 +91,11 @@ final class SummaryPage implements Report {
       page.append(tables.get(i).within(LONGEST - page.length() - later));
     }
     return page.toString();
+  }
+
+  private String askers() {
+    String words = outcome.askers().words();
+    return words.isEmpty() ? "" : "\n" + Markdown.of(cut(words, LONGEST_TALLY)) + "\n";
   }
 
   private List<Table> tables() {

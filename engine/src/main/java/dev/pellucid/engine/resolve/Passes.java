@@ -19,6 +19,16 @@ public record Passes(List<Pass> inOrder) {
         : has(Step.PELLET) ? ProcessKind.PELLETED : ProcessKind.MASH;
   }
 
+  /** Whether any line tells how the feed is made; the coat alone goes on without one. */
+  public boolean isTold() {
+    for (Pass pass : inOrder) {
+      if (!pass.settings().isEmpty()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   public boolean has(Step step) {
     return first(step).isPresent();
   }

@@ -27,6 +27,7 @@ final class PremixResolver {
   static final Code NOT_IN_SOURCE = new Code("source-lacks-nutrient");
   static final Code SUPPLIED_TWICE = new Code("supplied-twice");
   static final Code NO_ROOM_LEFT = new Code("no-room-left");
+  static final Code INCOMPLETE = new Code("premix-incomplete");
 
   private final PremixFile file;
   private final String code;
@@ -178,21 +179,27 @@ final class PremixResolver {
     }
     parts.addAll(rest.get());
     overages.report();
-    return ProcessLines.passes(
+    Optional<Passes> told =
+        ProcessLines.passes(
             file.process().map(section -> section.lines()).orElse(List.of()),
             Optional.empty(),
-            findings)
-        .map(
-            passes ->
-                new ResolvedPremix(
-                    code,
-                    file.opening().get().title().map(title -> title.text()).orElse(code),
-                    dose,
-                    parts,
-                    supplies,
-                    keeping(passes),
-                    passes,
-                    file.opening().get().name().span()));
+            findings);
+    boolean read = file.process().map(section -> section.whole()).orElse(true);
+    if (told.isPresent() && read) {
+      new PremixKeeping(code, file.opening().get().name().span(), findings)
+          .look(told.get(), parts.size(), !supplies.isEmpty());
+    }
+    return told.map(
+        passes ->
+            new ResolvedPremix(
+                code,
+                file.opening().get().title().map(title -> title.text()).orElse(code),
+                dose,
+                parts,
+                supplies,
+                keeping(passes),
+                passes,
+                file.opening().get().name().span()));
   }
 
   private Optional<List<ResolvedPremix.Part>> rest(

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.resolve;
 
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.text.Span;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Optional;
  * @param saysItsKind whether its file says what kind it is; else it counts as a need
  * @param species names of species or of groups of species; empty: any
  * @param jurisdiction whose law it is, where it is law
+ * @param jurisdictionAt where it says so
  */
 public record Profile(
     String name,
@@ -20,10 +22,27 @@ public record Profile(
     List<String> species,
     Optional<Range> fish,
     Optional<String> jurisdiction,
+    Optional<Span> jurisdictionAt,
     List<Limit> limits,
     Span declared) {
   public Profile {
     species = List.copyOf(species);
     limits = List.copyOf(limits);
+  }
+
+  /**
+   * Whether it is for a species. A need or a practice that names none is for all; law that names
+   * none is for nobody, since nobody knows whom it binds.
+   */
+  public boolean isFor(Species one) {
+    if (species.isEmpty()) {
+      return kind != Limit.Kind.LAW;
+    }
+    for (String name : species) {
+      if (one.is(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -27,6 +27,7 @@ final class ProfileResolver {
   private Optional<Range> fish = Optional.empty();
   private Optional<Limit.Kind> kind = Optional.empty();
   private Optional<String> jurisdiction = Optional.empty();
+  private Optional<Span> jurisdictionAt = Optional.empty();
   private Optional<Source> source = Optional.empty();
 
   ProfileResolver(ProfileFile file, Scope scope) {
@@ -46,6 +47,8 @@ final class ProfileResolver {
     }
     Span declared =
         file.opening().isPresent() ? file.opening().get().name().span() : file.source().beginning();
+    new ProfileHead(file.source(), declared, findings)
+        .look(kind, jurisdiction, jurisdictionAt, species.isEmpty(), found);
     boolean titled = file.opening().isPresent() && file.opening().get().title().isPresent();
     String title = titled ? file.opening().get().title().get().text() : name;
     Profile profile =
@@ -57,6 +60,7 @@ final class ProfileResolver {
             species,
             fish,
             jurisdiction,
+            jurisdictionAt,
             MergedLimits.once(found, findings),
             declared);
     return new Resolution<>(Optional.of(profile), findings, lookup.reads());
@@ -69,12 +73,17 @@ final class ProfileResolver {
             told -> species(told.species()),
             told -> fish = Optional.of(told.mass()),
             told -> kind = Optional.of(kind(told)),
-            told -> jurisdiction = Optional.of(told.jurisdiction().text()),
+            this::jurisdiction,
             told -> source = limits.source(told.source()),
             status -> {});
     for (HeadLine.OfProfile line : file.head()) {
       line.into(head);
     }
+  }
+
+  private void jurisdiction(HeadLine.Jurisdiction told) {
+    jurisdiction = Optional.of(told.jurisdiction().text());
+    jurisdictionAt = Optional.of(told.span());
   }
 
   private static Limit.Kind kind(HeadLine.ProfileKind told) {

@@ -30,6 +30,11 @@ final class RecipeResolver {
   static final Code NOTHING_TO_MEET = new Code("nothing-to-meet");
   static final Code NOTHING_TO_COAT = new Code("nothing-to-coat");
   static final Code NO_LAW = new Code("no-law");
+  static final Code NO_NEED = new Code("need-missing");
+  static final Code MEETS_TWICE = new Code("meets-twice");
+  static final Code NO_LAW_FOR_SPECIES = new Code("species-without-law");
+
+  private static final String MEETS = "meets";
 
   private final RecipeFile file;
   private final Lookup lookup;
@@ -43,6 +48,7 @@ final class RecipeResolver {
   private Optional<Range> fish = Optional.empty();
   private Optional<Word> habit = Optional.empty();
   private Optional<BatchSize> batch = Optional.empty();
+  private boolean profileUnknown;
 
   RecipeResolver(RecipeFile file, Scope scope) {
     this.file = file;
@@ -64,7 +70,9 @@ final class RecipeResolver {
     Span declared =
         file.opening().isPresent() ? file.opening().get().name().span() : file.source().beginning();
     boolean known = lookup.isFrameWhole();
-    if (all.isEmpty() && known) {
+    if (needIsMissing()) {
+      findings.add(LostDemands.need(lookup, code, species, declared));
+    } else if (all.isEmpty() && known) {
       findings.add(
           Finding.warning(NOTHING_TO_MEET, declared, code + " has no limit to meet")
               .helping("name a profile with meets, or write limits of its own"));
@@ -176,9 +184,18 @@ final class RecipeResolver {
   private void profile(Word name) {
     Optional<Profile> profile = lookup.profile(name.text());
     if (profile.isPresent()) {
+      Optional<Met> before = met(profile.get());
+      if (before.isPresent() && before.get().asked().isPresent()) {
+        findings.add(
+            Finding.warning(MEETS_TWICE, name.span(), "this recipe meets " + name + " twice")
+                .seeing("first written", before.get().asked().get())
+                .helping("take one out, or name the profile that was meant"));
+        return;
+      }
       profiles.add(new Met(profile.get(), Optional.of(name.span())));
       return;
     }
+    profileUnknown = true;
     findings.add(
         Limits.near(
             Finding.error(UNKNOWN_PROFILE, name.span(), name + " is not a profile of this folder"),
@@ -189,32 +206,64 @@ final class RecipeResolver {
 
   /** What the jurisdiction asks, whatever the recipe says. */
   private void law() {
+    boolean held = lookup.law().isEmpty();
     for (Profile profile : lookup.law()) {
-      if (holds(profile) && !meets(profile)) {
+      boolean holds = holds(profile);
+      held |= holds;
+      if (holds && met(profile).isEmpty()) {
         profiles.add(new Met(profile, Optional.empty()));
       }
     }
+    if (!held && species.isPresent() && isApproved()) {
+      findings.add(LostDemands.law(lookup, species.get()));
+    }
   }
 
-  private boolean meets(Profile profile) {
+  private boolean isApproved() {
+    return status.equals("approved");
+  }
+
+  private Optional<Met> met(Profile profile) {
     for (Met met : profiles) {
       if (met.profile().equals(profile)) {
-        return true;
+        return Optional.of(met);
       }
     }
-    return false;
+    return Optional.empty();
   }
 
+  /** Of a recipe that tells no species only that holds which holds for every one of the folder. */
   private boolean holds(Profile profile) {
-    if (profile.species().isEmpty() || species.isEmpty()) {
-      return true;
+    if (species.isPresent()) {
+      return profile.isFor(species.get());
     }
-    for (String name : profile.species()) {
-      if (species.get().is(name)) {
-        return true;
+    for (Species one : lookup.frame().species().values()) {
+      if (!profile.isFor(one)) {
+        return false;
       }
     }
-    return false;
+    return true;
+  }
+
+  /** Whether an approved recipe meets nothing that says what its fish need. */
+  private boolean needIsMissing() {
+    if (!isApproved() || profileUnknown || UnreadHead.mayHave(file.source(), MEETS, asked())) {
+      return false;
+    }
+    for (Met met : profiles) {
+      if (met.profile().kind() == Limit.Kind.NEED) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private int asked() {
+    int asked = 0;
+    for (Met met : profiles) {
+      asked += met.asked().isPresent() ? 1 : 0;
+    }
+    return asked;
   }
 
   private List<Limit> allLimits() {

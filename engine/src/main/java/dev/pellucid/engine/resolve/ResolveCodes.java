@@ -47,9 +47,24 @@ public final class ResolveCodes {
           Waivers.EXPIRED,
           Waivers.UNUSED,
           Waivers.INCOMPLETE,
-          Waivers.OF_LAW);
+          Waivers.OF_LAW,
+          Waivers.TWICE,
+          Waivers.LONG,
+          RecipeResolver.NO_NEED,
+          RecipeResolver.MEETS_TWICE,
+          RecipeResolver.NO_LAW_FOR_SPECIES,
+          ProfileHead.INCOMPLETE,
+          LawCoverage.ELSEWHERE,
+          LawCoverage.NOT_FOR_ALL,
+          ProfileSisters.ASKS_LESS,
+          PremixResolver.INCOMPLETE);
 
   private ResolveCodes() {}
+
+  /** Whether it tells that a recipe names a profile that is not there, or none of need. */
+  public static boolean isOfLostNeed(Code code) {
+    return code.equals(RecipeResolver.UNKNOWN_PROFILE) || code.equals(RecipeResolver.NO_NEED);
+  }
 
   public static List<Code> all() {
     return ALL;

@@ -106,6 +106,11 @@ public record ResolvedRecipe(
         declared);
   }
 
+  /** Whether it may be made and fed as it is written. */
+  public boolean isApproved() {
+    return status.equals("approved");
+  }
+
   /** The line that takes what the others leave. */
   public Optional<Line> rest() {
     for (Line line : lines) {

@@ -174,6 +174,8 @@ public final class Resolver {
       profile.thing().ifPresent(scope::take);
     }
     lawIsThere(scope, findings);
+    LawCoverage.look(scope, findings);
+    ProfileSisters.look(scope, findings);
     return new Prepared(resolver, findings);
   }
 

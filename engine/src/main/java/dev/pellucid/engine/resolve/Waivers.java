@@ -20,6 +20,11 @@ final class Waivers {
   static final Code UNUSED = new Code("waiver-unused");
   static final Code INCOMPLETE = new Code("waiver-incomplete");
   static final Code OF_LAW = new Code("law-not-waived");
+  static final Code TWICE = new Code("waiver-twice");
+  static final Code LONG = new Code("waiver-long");
+
+  /** What is let pass for longer than a season's quarter is no exception any more. */
+  private static final int LONGEST_DAYS = 90;
 
   private final Limits names;
   private final LocalDate day;
@@ -80,6 +85,9 @@ final class Waivers {
     try {
       LocalDate until = LocalDate.parse(written);
       if (!until.isBefore(day)) {
+        if (isLong(until)) {
+          findings.add(tooLong(line, written));
+        }
         return Optional.of(until);
       }
       Finding expired =
@@ -103,6 +111,42 @@ final class Waivers {
     return Optional.empty();
   }
 
+  /** As it is written, on no day, nothing is far off. */
+  private boolean isLong(LocalDate until) {
+    return !day.equals(Days.AS_WRITTEN.waivers()) && until.isAfter(day.plusDays(LONGEST_DAYS));
+  }
+
+  private Finding tooLong(WaiverLine line, String written) {
+    return Finding.warning(
+            LONG,
+            line.until().orElseThrow().span(),
+            "the waiver for "
+                + line.left().text()
+                + " lasts until "
+                + written
+                + ", more than "
+                + LONGEST_DAYS
+                + " days from today, "
+                + day)
+        .noting("what is let pass so long is no exception any more, and nobody looks at it again")
+        .helping("end it by " + day.plusDays(LONGEST_DAYS) + " and have it renewed if it must be")
+        .helping("or change the limit itself, where it is its owner's to change");
+  }
+
+  private static Finding twice(WaiverLine line, Bound bound, Waiver first) {
+    return Finding.error(
+            TWICE,
+            line.left().span().through(bound.span()),
+            line.left().text()
+                + " "
+                + bound.side().word()
+                + " is waived twice, and "
+                + first.written().asWritten()
+                + " counts")
+        .seeing("first waived", first.span())
+        .helping("keep the one that was granted, and take the other out");
+  }
+
   private void apply(
       WaiverLine line, Subject subject, Bound bound, LocalDate until, List<Limit> now) {
     OptionalDouble base = names.base(subject, bound);
@@ -119,18 +163,25 @@ final class Waivers {
             line.left().span().through(bound.span()));
     Basis basis = Limits.basis(line.basis());
     boolean used = false;
+    Optional<Waiver> again = Optional.empty();
     List<Limit> passed = new ArrayList<>();
     for (int i = 0; i < now.size(); i++) {
       Limit limit = now.get(i);
       if (!limit.subject().text().equals(subject.text()) || limit.side() != bound.side()) {
         continue;
       }
-      if (limit.origin().kind() != Limit.Kind.LAW && limit.basis().equals(basis)) {
+      if (limit.waiver().isPresent() && limit.basis().equals(basis)) {
+        used = true;
+        again = limit.waiver();
+      } else if (limit.origin().kind() != Limit.Kind.LAW && limit.basis().equals(basis)) {
         now.set(i, waived(limit, waiver));
         used = true;
       } else {
         passed.add(limit);
       }
+    }
+    if (again.isPresent()) {
+      findings.add(twice(line, bound, again.get()));
     }
     if (!used) {
       boolean law = passed.stream().anyMatch(limit -> limit.origin().kind() == Limit.Kind.LAW);

@@ -14,6 +14,7 @@ import java.util.Set;
  *
  * @param findings all that is said of the recipe, its records included
  * @param limits how many limits were judged
+ * @param asked what it is and what it is held to; absent where it could not be resolved
  * @param checked whether it has figures, so that its limits could be judged
  * @param sound whether no error keeps it from being made
  * @param mendFirst names of the files to be mended before, where they are not its own
@@ -27,6 +28,7 @@ public record Summary(
     String path,
     List<Finding> findings,
     int limits,
+    Optional<Asked> asked,
     boolean checked,
     boolean sound,
     List<String> mendFirst,
@@ -54,6 +56,7 @@ public record Summary(
         recipe.path(),
         all,
         recipe.recipe().map(one -> one.limits().size()).orElse(0),
+        recipe.recipe().map(Asked::of),
         recipe.feed().isPresent(),
         recipe.isSound(),
         recipe.mendFirst(),

@@ -22,6 +22,7 @@ import java.util.TreeSet;
  * @param findings in the order in which they are to be fixed
  * @param batches how many batch records were held against their recipes
  * @param limits how many limits were judged
+ * @param judged by whom these limits are asked
  * @param notChecked codes of recipes whose limits could not be judged, with the files to be mended
  *     first
  * @param unmade codes of recipes that must not be made as they are written
@@ -34,6 +35,7 @@ public record Whole(
     int recipes,
     int batches,
     int limits,
+    Judged judged,
     List<String> notChecked,
     List<String> unmade,
     Stock stock,
@@ -44,6 +46,9 @@ public record Whole(
   public static Whole of(Shared shared, List<Summary> recipes) {
     List<Finding> findings = new ArrayList<>(shared.findings());
     recipes.forEach(one -> findings.addAll(one.findings()));
+    Sisters sisters = Sisters.of(recipes);
+    findings.addAll(sisters.findings());
+    findings.addAll(WholeFolder.findings(shared, recipes));
     Collection<ResolvedPremix> premixes = shared.resolver().premixes().values();
     List<BatchRecordCheck.Looked> looked = new ArrayList<>();
     Map<String, List<Finding>> ofRecords = new LinkedHashMap<>();
@@ -68,6 +73,7 @@ public record Whole(
         recipes.size(),
         shared.recordCheck().count(reckoned),
         recipes.stream().mapToInt(Summary::limits).sum(),
+        Judged.of(recipes, sisters),
         notChecked(recipes),
         recipes.stream().filter(one -> !one.sound()).map(Summary::code).toList(),
         stock,

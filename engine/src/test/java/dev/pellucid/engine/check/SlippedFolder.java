@@ -60,6 +60,17 @@ public final class SlippedFolder {
     return this;
   }
 
+  /** Without a whole section. */
+  public SlippedFolder withoutSection(String path, String heading) throws IOException {
+    String text = Files.readString(copy.resolve(path));
+    int start = text.indexOf("\n" + heading + "\n");
+    assertTrue(start >= 0, () -> path + " has no section " + heading);
+    int end = text.indexOf("\n\n", start + 1);
+    Files.writeString(
+        copy.resolve(path), text.substring(0, start) + (end < 0 ? "" : text.substring(end + 1)));
+    return this;
+  }
+
   public List<Finding> findings() throws IOException {
     CheckReport report = Pellucid.check(copy, DAY);
     return report.findings();

@@ -47,7 +47,7 @@ class TenSlipsTest {
               List.of("lysine : crude-protein is 6.5 %", "the minimum is 6.6 %")),
           new Slip(
               "carp/KF-29.recipe",
-              "until 2027-03-31",
+              "until 2027-02-20",
               "until 2026-10-31",
               "carp/KF-29.recipe:39:51",
               "waiver-expired",

@@ -45,6 +45,8 @@ class ReportsTest {
     return Finding.error(CODE, span, headline);
   }
 
+  private static final Askers NOBODY = new Askers(0, 0, 0, 0, List.of(), "");
+
   private static CheckOutcome outcome(List<Finding> findings, List<RecipeOutcome> recipes) {
     Map<Severity, Long> counts =
         findings.stream().collect(Collectors.groupingBy(Finding::severity, Collectors.counting()));
@@ -52,6 +54,7 @@ class ReportsTest {
         "so many recipes",
         0,
         0,
+        NOBODY,
         counts,
         findings,
         recipes.stream().map(RecipeOutcome::standing).toList(),
@@ -138,7 +141,8 @@ class ReportsTest {
   @Test
   void aLongTallyIsCutBeforeItIsEscaped() {
     String tally = "x".repeat(1998) + "#1 and more";
-    String page = summary(new CheckOutcome(tally, 0, 0, Map.of(), List.of(), List.of(), List.of()));
+    String page =
+        summary(new CheckOutcome(tally, 0, 0, NOBODY, Map.of(), List.of(), List.of(), List.of()));
     assertTrue(page.endsWith("xx\\#&#8203;1…\n"), page);
   }
 

@@ -30,6 +30,8 @@ class LawStandsTest {
                 "zinc.limits",
                 """
                 profile zinc
+                  species      other-fish
+                  species      salmonids
                   kind         law
                   jurisdiction EU
                   source       eu-zinc

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.rules;
 
+import dev.pellucid.engine.goal.RunCodes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,7 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Every code that resolving, checking and looking at records of batches or figures can give, read
+ * Every code that resolving, checking and looking at records, figures and folders can give, read
  * from the sources of the engine, so that no list has to be kept beside them.
  */
 final class EngineCodes {
@@ -22,7 +23,7 @@ final class EngineCodes {
 
   static NavigableSet<String> all() throws IOException {
     NavigableSet<String> codes = new TreeSet<>();
-    for (String room : new String[] {"resolve", "check", "figures", "records"}) {
+    for (String room : new String[] {"resolve", "check", "figures", "records", "workspace"}) {
       try (Stream<Path> files = Files.walk(SOURCES.resolve(room))) {
         for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
           Matcher declared = DECLARED.matcher(Files.readString(file));
@@ -32,6 +33,7 @@ final class EngineCodes {
         }
       }
     }
+    RunCodes.all().forEach(code -> codes.remove(code.text()));
     return codes;
   }
 }

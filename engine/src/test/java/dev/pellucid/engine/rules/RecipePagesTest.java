@@ -11,6 +11,7 @@ import dev.pellucid.engine.folder.FolderFindings;
 import dev.pellucid.engine.goal.RunCodes;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.ResolveCodes;
+import dev.pellucid.engine.workspace.WholeFolder;
 import dev.pellucid.engine.yaml.YamlFindings;
 import dev.pellucid.finding.Code;
 import dev.pellucid.parse.SyntaxCodes;
@@ -60,7 +61,8 @@ class RecipePagesTest {
                 ResolveCodes.all(),
                 Rules.codes(),
                 FiguresFindings.codes(),
-                BatchRecordCheck.codes())
+                BatchRecordCheck.codes(),
+                WholeFolder.codes())
             .flatMap(Collection::stream)
             .map(Code::text)
             .sorted()

@@ -1,0 +1,199 @@
+package dev.pellucid.engine.resolve;
+
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A profile held against its sisters: needs of the same species for fish of other sizes, laws of
+ * the same jurisdiction for other species. What each of at least two sisters bounds and it does not
+ * may have been lost, for no feed tells that nothing was asked of it.
+ */
+final class ProfileSisters {
+  static final Code ASKS_LESS = new Code("asks-less-than-sisters");
+  private static final int FEWEST = 2;
+
+  private ProfileSisters() {}
+
+  static void look(Scope scope, List<Finding> findings) {
+    List<Profile> all = new ArrayList<>();
+    for (String name : scope.profileNames()) {
+      scope.profile(name).ifPresent(all::add);
+    }
+    for (Profile one : all) {
+      if (!one.saysItsKind()) {
+        kind(one, all, findings);
+        continue;
+      }
+      List<Profile> sisters = new ArrayList<>();
+      for (Profile other : all) {
+        if (!other.name().equals(one.name())
+            && other.saysItsKind()
+            && areSisters(one, other, scope)) {
+          sisters.add(other);
+        }
+      }
+      species(one, all, findings);
+      size(one, sisters, findings);
+      if (sisters.size() >= FEWEST && scope.tables().nutrients().mendFirst().isEmpty()) {
+        asked(one, sisters, findings);
+      }
+    }
+  }
+
+  private static boolean areSisters(Profile one, Profile other, Scope scope) {
+    if (one.kind() == Limit.Kind.LAW) {
+      return scope.law().contains(one)
+          && scope.law().contains(other)
+          && one.species().size() == other.species().size()
+          && !haveOneInCommon(one, other);
+    }
+    return one.kind() == Limit.Kind.NEED
+        && other.kind() == Limit.Kind.NEED
+        && haveOneInCommon(one, other);
+  }
+
+  private static boolean haveOneInCommon(Profile one, Profile other) {
+    for (String name : one.species()) {
+      if (other.species().contains(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Law that has lost its kind is told by its jurisdiction. */
+  private static void kind(Profile one, List<Profile> all, List<Finding> findings) {
+    boolean someSay = false;
+    for (Profile other : all) {
+      someSay |= other.saysItsKind();
+    }
+    // One that cannot be read stands here without a line.
+    boolean read = !one.declared().file().text().isBlank();
+    if (read
+        && one.jurisdiction().isEmpty()
+        && someSay
+        && !UnreadHead.mayHave(one.declared().file(), "kind")) {
+      findings.add(
+          Finding.note(
+                  ProfileHead.INCOMPLETE,
+                  one.declared(),
+                  one.name() + " does not say of which kind it is, and counts as a need")
+              .helping("add a line to the head: kind need, kind practice or kind law")
+              .about(new About("kind", About.Side.NONE, List.of())));
+    }
+  }
+
+  /** A need without species is for any, and where the others tell theirs nobody expects that. */
+  private static void species(Profile one, List<Profile> all, List<Finding> findings) {
+    boolean others = false;
+    for (Profile other : all) {
+      others |= other.kind() == Limit.Kind.NEED && !other.species().isEmpty();
+    }
+    if (others
+        && one.kind() == Limit.Kind.NEED
+        && one.species().isEmpty()
+        && !UnreadHead.mayHave(one.declared().file(), "species")) {
+      findings.add(
+          Finding.note(
+                  ProfileHead.INCOMPLETE,
+                  one.declared(),
+                  one.name() + " is a need, and does not say of which species")
+              .noting("a feed for any species may meet it without a word")
+              .helping("add a line to the head: species, and one of this folder")
+              .about(new About("species", About.Side.NONE, List.of())));
+    }
+  }
+
+  /** Without sizes it covers all fish, and nobody notices a feed for others. */
+  private static void size(Profile one, List<Profile> sisters, List<Finding> findings) {
+    boolean others = !sisters.isEmpty() && one.kind() == Limit.Kind.NEED && one.fish().isEmpty();
+    for (Profile sister : sisters) {
+      others &= sister.fish().isPresent();
+    }
+    if (others && !UnreadHead.mayHave(one.declared().file(), "fish")) {
+      findings.add(
+          Finding.warning(
+                  ProfileHead.INCOMPLETE,
+                  one.declared(),
+                  one.name() + " does not say for which size of fish it is, and its sisters do")
+              .seeing("a sister", sisters.get(0).declared())
+              .noting("it counts for fish of every size")
+              .helping("add a line to the head: fish 50 to 250 g, with its own")
+              .about(new About("fish", About.Side.NONE, List.of())));
+    }
+  }
+
+  private static void asked(Profile one, List<Profile> sisters, List<Finding> findings) {
+    List<String> missing = new ArrayList<>();
+    for (Limit limit : sisters.get(0).limits()) {
+      // A line that could not be read has a finding of its own.
+      boolean written = isWritten(one, limit.subject().text());
+      boolean byAll = !asks(one, limit) && (!written || isBounded(one, limit));
+      for (Profile sister : sisters) {
+        byAll &= asks(sister, limit);
+      }
+      String name = limit.side().word() + " " + limit.subject().text();
+      if (byAll && !missing.contains(name)) {
+        missing.add(name);
+      }
+    }
+    if (!missing.isEmpty()) {
+      findings.add(asksLess(one, sisters, missing));
+    }
+  }
+
+  private static Finding asksLess(Profile one, List<Profile> sisters, List<String> missing) {
+    List<String> names = new ArrayList<>();
+    for (Profile sister : sisters) {
+      names.add(sister.name());
+    }
+    return Finding.note(
+            ASKS_LESS,
+            one.declared(),
+            one.name()
+                + " sets no "
+                + String.join(", no ", missing)
+                + ", and "
+                + String.join(", ", names)
+                + " do")
+        .noting("no feed is held to what is not written here")
+        .helping("add the line, or take it out of one of the others if it is of no account")
+        .about(new About(one.name(), About.Side.NONE, missing));
+  }
+
+  /** Whether a line of its file begins with the subject and goes on with something else. */
+  private static boolean isWritten(Profile profile, String subject) {
+    for (String line : profile.declared().file().text().lines().toList()) {
+      String stripped = line.strip();
+      if (stripped.startsWith(subject)) {
+        String rest = stripped.substring(subject.length()).strip();
+        if (!rest.startsWith(":") && !rest.startsWith("+") && !rest.startsWith("-")) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean isBounded(Profile profile, Limit limit) {
+    for (Limit its : profile.limits()) {
+      if (its.subject().text().equals(limit.subject().text())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a profile bounds the same side of the same figure. */
+  static boolean asks(Profile profile, Limit limit) {
+    for (Limit its : profile.limits()) {
+      if (its.side() == limit.side() && its.subject().text().equals(limit.subject().text())) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,97 @@
+package dev.pellucid.engine.workspace;
+
+import dev.pellucid.engine.check.RuleContext;
+import dev.pellucid.engine.data.Species;
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.engine.resolve.ResolvedRecipe.Met;
+import dev.pellucid.syntax.Range;
+import dev.pellucid.text.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a recipe is, and who asks for the limits that it was held to.
+ *
+ * @param at its name in its file
+ * @param fish the sizes of its fish, as written
+ * @param needs names of the profiles of need that it meets
+ * @param practices names of those of practice
+ * @param others names of those of law that it asks for itself
+ * @param counts how many of its limits were judged, by who asks for them
+ */
+record Asked(
+    Span at,
+    String code,
+    boolean approved,
+    Optional<String> species,
+    Optional<String> fish,
+    List<String> needs,
+    List<String> practices,
+    List<String> others,
+    Counts counts) {
+
+  /** How many limits are asked by law, need, practice and by recipes themselves. */
+  record Counts(int law, int need, int practice, int own) {
+    static final Counts NONE = new Counts(0, 0, 0, 0);
+
+    Counts plus(Counts other) {
+      return new Counts(
+          law + other.law, need + other.need, practice + other.practice, own + other.own);
+    }
+  }
+
+  Asked {
+    needs = List.copyOf(needs);
+    practices = List.copyOf(practices);
+    others = List.copyOf(others);
+  }
+
+  static Asked of(RuleContext looked) {
+    ResolvedRecipe recipe = looked.recipe();
+    List<String> needs = new ArrayList<>();
+    List<String> practices = new ArrayList<>();
+    List<String> others = new ArrayList<>();
+    for (Met met : recipe.profiles()) {
+      switch (met.profile().kind()) {
+        case NEED -> needs.add(met.profile().name());
+        case PRACTICE -> practices.add(met.profile().name());
+        case LAW, RECIPE -> others.add(met.profile().name());
+      }
+    }
+    return new Asked(
+        recipe.declared(),
+        recipe.code(),
+        recipe.isApproved(),
+        recipe.species().map(Species::name),
+        recipe.fish().map(Range::asWritten),
+        needs,
+        practices,
+        others,
+        counts(looked));
+  }
+
+  private static Counts counts(RuleContext looked) {
+    int law = 0;
+    int need = 0;
+    int practice = 0;
+    int own = 0;
+    for (LimitStatus status : looked.limits()) {
+      Limit.Kind kind = status.limit().origin().kind();
+      switch (kind) {
+        case LAW -> law++;
+        case NEED -> need++;
+        case PRACTICE -> practice++;
+        case RECIPE -> own++;
+      }
+    }
+    return new Counts(law, need, practice, own);
+  }
+
+  /** Whether it meets a profile, asked for or not. */
+  boolean meets(String profile) {
+    return needs.contains(profile) || practices.contains(profile) || others.contains(profile);
+  }
+}
