@@ -30,7 +30,7 @@ final class FishOutsideProfile implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     Optional<Range> fish = recipe.recipe().fish();
-    if (fish.isPresent()) {
+    if (fish.isPresent() && !FishOfSpecies.isBeyond(fish.get(), recipe.recipe().species())) {
       look(recipe, fish.get(), Limit.Kind.NEED, out);
       look(recipe, fish.get(), Limit.Kind.PRACTICE, out);
     }

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param stability the class by which it decays, or {@link #STABLE}
  * @param formula how it follows from others, where it is not told directly
  * @param digestibleOf the nutrient of which it is the digestible part, where it is one
+ * @param usualMaximum where maxima of it in complete feed usually lie
  */
 public record Nutrient(
     int index,
@@ -32,7 +33,15 @@ public record Nutrient(
     String stability,
     Optional<Formula> formula,
     Optional<String> digestibleOf,
+    Optional<Usual> usualMaximum,
     Span declared) {
+
+  /**
+   * Where figures of it usually lie, in the base of its kind.
+   *
+   * @param name of the nutrient
+   */
+  public record Usual(String name, double low, double high, String asWritten, Span place) {}
 
   /** The word for what never decays. */
   public static final String STABLE = "stable";

@@ -151,7 +151,23 @@ final class NutrientsReader {
         stability(own),
         formula,
         text(digestibleOf),
+        usualMaximum(draft),
         draft.name().span());
+  }
+
+  private Optional<Nutrient.Usual> usualMaximum(Draft draft) {
+    Optional<Scalar> written = draft.fields().text(NutrientVocabulary.USUAL_MAXIMUM);
+    Optional<FigureReader.Ends> ends =
+        new FigureReader(remarks).range(written, draft.kind());
+    return ends.isPresent()
+        ? Optional.of(
+            new Nutrient.Usual(
+                draft.name().text(),
+                ends.get().low(),
+                ends.get().high(),
+                written.get().text(),
+                written.get().span()))
+        : Optional.empty();
   }
 
   private static Optional<String> text(Optional<Scalar> name) {

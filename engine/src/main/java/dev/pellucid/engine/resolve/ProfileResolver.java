@@ -28,6 +28,8 @@ final class ProfileResolver {
   private Optional<Limit.Kind> kind = Optional.empty();
   private Optional<String> jurisdiction = Optional.empty();
   private Optional<Source> source = Optional.empty();
+  private Optional<HeadLine.Holds> holds = Optional.empty();
+  private final List<Word> mustHold = new ArrayList<>();
 
   ProfileResolver(ProfileFile file, Scope scope) {
     this.file = file;
@@ -39,9 +41,15 @@ final class ProfileResolver {
     head();
     List<Limit> found = new ArrayList<>();
     String name = file.source().stem();
+    int lines = 0;
+    boolean whole = true;
     if (file.limits().isPresent()) {
+      lines = file.limits().get().lines().size();
+      whole = file.limits().get().whole();
       for (LimitLine line : file.limits().get().lines()) {
+        int before = found.size();
         limits.add(line, kind.orElse(Limit.Kind.NEED), name, source, found);
+        whole &= found.size() - before == line.bounds().size();
       }
     }
     Span declared =
@@ -58,6 +66,10 @@ final class ProfileResolver {
             fish,
             jurisdiction,
             MergedLimits.once(found, findings),
+            lines,
+            whole,
+            holds,
+            mustHold,
             declared);
     return new Resolution<>(Optional.of(profile), findings, lookup.reads());
   }
@@ -71,9 +83,17 @@ final class ProfileResolver {
             told -> kind = Optional.of(kind(told)),
             told -> jurisdiction = Optional.of(told.jurisdiction().text()),
             told -> source = limits.source(told.source()),
-            status -> {});
+            status -> {},
+            told -> holds = Optional.of(told),
+            told -> mustHold(told.what()));
     for (HeadLine.OfProfile line : file.head()) {
       line.into(head);
+    }
+  }
+
+  private void mustHold(Word what) {
+    if (limits.isOfMaterials(what)) {
+      mustHold.add(what);
     }
   }
 

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.workspace;
 
+import dev.pellucid.engine.check.ProfilesTogether;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;
@@ -47,6 +48,7 @@ public final class Shared {
                 days),
             earlier.map(one -> one.resolver));
     found.addAll(prepared.findings());
+    found.addAll(ProfilesTogether.look(prepared.resolver().profiles(), folder.tables()));
     this.resolver = prepared.resolver();
     this.sources.resolveWith(resolver);
     this.findings = List.copyOf(found);

@@ -1,0 +1,116 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.finding.About;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.Bound;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A bound more than five times, or less than a fifth, of that of every sister profile; or a maximum
+ * outside the span in which the folder says that they lie. Most often a slipped point or a unit
+ * taken for another.
+ *
+ * <p>Five times: a slip of ten shows as long as what is right differs by less than two from the
+ * nearest sister. Common practice, no source.
+ */
+final class LimitTenTimesOff {
+  static final Code CODE = new Code("limit-ten-times-off");
+  private static final double FAR = 5;
+
+  private LimitTenTimesOff() {}
+
+  static void look(
+      Sisters.Asked one, Sisters sisters, List<Finding> out) {
+    Limit limit = one.limit();
+    Optional<Nutrient.Usual> usual = usual(limit);
+    if (limit.bound() <= 0) {
+      return;
+    }
+    if (usual.isPresent() && limit.origin().kind() == Limit.Kind.LAW) {
+      usual(limit, usual.get(), out);
+      return;
+    }
+    List<Limit> others = new ArrayList<>();
+    for (Sisters.Asked other : sisters.onSide(one)) {
+      if (other.limit().bound() > 0) {
+        others.add(other.limit());
+      }
+    }
+    Optional<Limit> nearest = others.size() > 1 ? nearest(limit, others) : Optional.empty();
+    if (nearest.isPresent()) {
+      out.add(finding(limit, nearest.get(), others));
+    } else if (others.size() < 2 && usual.isPresent()) {
+      usual(limit, usual.get(), out);
+    }
+  }
+
+  /** The nearest of the others, where all of them are far and on one side of it. */
+  private static Optional<Limit> nearest(Limit limit, List<Limit> others) {
+    double figure = Magnitude.asFed(limit);
+    Limit least = others.get(0);
+    Limit most = others.get(0);
+    for (Limit other : others) {
+      least = Magnitude.asFed(other) < Magnitude.asFed(least) ? other : least;
+      most = Magnitude.asFed(other) > Magnitude.asFed(most) ? other : most;
+    }
+    if (figure > FAR * Magnitude.asFed(most)) {
+      return Optional.of(most);
+    }
+    return figure < Magnitude.asFed(least) / FAR ? Optional.of(least) : Optional.empty();
+  }
+
+  private static Finding finding(Limit limit, Limit nearest, List<Limit> others) {
+    Finding finding =
+        Finding.warning(
+                CODE,
+                LimitWritten.figure(limit),
+                limit.demand().line()
+                    + " is "
+                    + Magnitude.times(Magnitude.asFed(limit), Magnitude.asFed(nearest))
+                    + " the "
+                    + nearest.written().asWritten()
+                    + " of "
+                    + nearest.origin().name()
+                    + ", and no profile comes nearer")
+            .seeing("limit written", nearest.origin().span())
+            .about(new About(limit.subject().text(), About.Side.NONE, List.of()));
+    return Magnitude.meant(finding, limit, others);
+  }
+
+  /** Bounds of single nutrients usually lie in a span, where their file tells one. */
+  private static Optional<Nutrient.Usual> usual(Limit limit) {
+    List<Nutrient> addends = limit.subject().addends();
+    return limit.side() == Bound.Side.MAX && addends.size() == 1
+        ? addends.get(0).usualMaximum()
+        : Optional.empty();
+  }
+
+  private static void usual(Limit limit, Nutrient.Usual usual, List<Finding> out) {
+    double figure = Magnitude.asFed(limit);
+    if (figure >= usual.low() && figure <= usual.high()) {
+      return;
+    }
+    Finding finding =
+        Finding.warning(
+                CODE,
+                LimitWritten.figure(limit),
+                limit.demand().line()
+                    + ": maxima of it in feed usually lie at "
+                    + usual.asWritten())
+            .seeing("the usual span", usual.place())
+            .about(new About(limit.subject().text(), About.Side.NONE, List.of()));
+    Optional<String> meant = Magnitude.meant(limit, usual.low(), usual.high());
+    finding =
+        meant.isPresent()
+            ? finding
+                .helping("did you mean " + meant.get() + "?")
+                .mending(LimitWritten.figure(limit), meant.get())
+            : finding;
+    out.add(finding.helping("if the source says so, widen usual-maximum of " + usual.name()));
+  }
+}
