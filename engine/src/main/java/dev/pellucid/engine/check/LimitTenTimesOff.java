@@ -1,6 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Nutrient.Usual;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
@@ -22,12 +23,15 @@ final class LimitTenTimesOff {
   static final Code CODE = new Code("limit-ten-times-off");
   private static final double FAR = 5;
 
+  /** So far apart both sides of a ratio never are: common sense, no source. */
+  private static final double APART = 20;
+
   private LimitTenTimesOff() {}
 
   static void look(
       Sisters.Asked one, Sisters sisters, List<Finding> out) {
     Limit limit = one.limit();
-    Optional<Nutrient.Usual> usual = usual(limit);
+    Optional<Usual> usual = usual(limit);
     if (limit.bound() <= 0) {
       return;
     }
@@ -46,6 +50,8 @@ final class LimitTenTimesOff {
       out.add(finding(limit, nearest.get(), others));
     } else if (others.size() < 2 && usual.isPresent()) {
       usual(limit, usual.get(), out);
+    } else if (others.size() < 2) {
+      apart(one, out);
     }
   }
 
@@ -82,15 +88,49 @@ final class LimitTenTimesOff {
     return Magnitude.meant(finding, limit, others);
   }
 
-  /** Bounds of single nutrients usually lie in a span, where their file tells one. */
-  private static Optional<Nutrient.Usual> usual(Limit limit) {
-    List<Nutrient> addends = limit.subject().addends();
-    return limit.side() == Bound.Side.MAX && addends.size() == 1
-        ? addends.get(0).usualMaximum()
-        : Optional.empty();
+  /** Where maxima of all that it adds up usually lie: of a sum, between the most and the sum. */
+  private static Optional<Usual> usual(Limit limit) {
+    Usual found = null;
+    if (limit.side() == Bound.Side.MAX) {
+      for (Nutrient one : limit.subject().addends()) {
+        if (one.usualMaximum().isEmpty()) {
+          return Optional.empty();
+        }
+        Usual its = one.usualMaximum().get();
+        found = found == null ? its : found.with(its);
+      }
+    }
+    return Optional.ofNullable(found);
   }
 
-  private static void usual(Limit limit, Nutrient.Usual usual, List<Finding> out) {
+  /** Of a ratio that is bounded on both sides, one so far from the other that it bounds nothing. */
+  private static void apart(Sisters.Asked one, List<Finding> out) {
+    Limit min = one.limit();
+    if (!min.subject().isRatio() || min.side() != Bound.Side.MIN) {
+      return;
+    }
+    for (Limit max : one.profile().limits()) {
+      if (max.side() == Bound.Side.MAX
+          && max.subject().text().equals(min.subject().text())
+          && max.bound() > APART * min.bound()) {
+        out.add(
+            Finding.warning(
+                    CODE,
+                    min.origin().span(),
+                    min.demand().line()
+                        + " and "
+                        + max.demand().bound()
+                        + " are "
+                        + Magnitude.times(max.bound(), min.bound())
+                        + " apart")
+                .seeing("the other side", max.origin().span())
+                .helping("mend the one that is ten times off")
+                .about(new About(min.subject().text(), About.Side.NONE, List.of())));
+      }
+    }
+  }
+
+  private static void usual(Limit limit, Usual usual, List<Finding> out) {
     double figure = Magnitude.asFed(limit);
     if (figure >= usual.low() && figure <= usual.high()) {
       return;

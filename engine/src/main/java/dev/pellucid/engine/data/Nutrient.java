@@ -41,7 +41,17 @@ public record Nutrient(
    *
    * @param name of the nutrient
    */
-  public record Usual(String name, double low, double high, String asWritten, Span place) {}
+  public record Usual(String name, double low, double high, String asWritten, Span place) {
+    /** Of both together: no less than of either, no more than of both. */
+    public Usual with(Usual other) {
+      return new Usual(
+          name + " and " + other.name,
+          Math.max(low, other.low),
+          high + other.high,
+          asWritten + " and " + other.asWritten,
+          place);
+    }
+  }
 
   /** The word for what never decays. */
   public static final String STABLE = "stable";

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.workspace;
 
+import dev.pellucid.engine.check.SmallShares;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.finding.Finding;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param sound whether no error keeps it from being made
  * @param mendFirst names of the files to be mended before, where they are not its own
  * @param records what its batch records take of lots and leave behind
+ * @param shares of premixes and pure substances, to be held against those of other recipes
  * @param fault what broke in this program, if anything did
  */
 public record Summary(
@@ -25,6 +27,7 @@ public record Summary(
     boolean sound,
     List<String> mendFirst,
     BatchRecordCheck.Looked records,
+    SmallShares shares,
     Optional<Throwable> fault) {
   public Summary {
     findings = List.copyOf(findings);
@@ -43,7 +46,14 @@ public record Summary(
         recipe.isSound(),
         recipe.mendFirst(),
         recipe.records(),
+        shares(recipe),
         recipe.fault());
+  }
+
+  private static SmallShares shares(Checked recipe) {
+    return recipe.recipe().isPresent()
+        ? SmallShares.of(recipe.recipe().get().recipe())
+        : SmallShares.NONE;
   }
 
   public String code() {

@@ -55,6 +55,7 @@ public record Whole(
       looked.add(its);
     }
     Stock stock = shared.recordCheck().close(shared.trees().called(), looked, findings::add);
+    RecipesTogether.look(shared, recipes, findings);
     Shown shown = Shown.of(Rules.once(findings));
     Set<String> reckoned = new TreeSet<>();
     premixes.forEach(one -> reckoned.add(one.code()));
