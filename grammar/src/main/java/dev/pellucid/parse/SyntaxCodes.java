@@ -46,6 +46,7 @@ public final class SyntaxCodes {
               "number-hexadecimal",
               "number-long",
               "number-not-finite",
+              "number-of-limits",
               "number-points",
               "number-sign",
               "opening-kind",

@@ -10,7 +10,8 @@ final class Vocabulary {
       Set.of("from", "source", "inclusion", "+", ":", "meets", "species", "jurisdiction", "hold");
 
   /** After these words a figure may stand. */
-  static final Set<String> NUMBER_FOLLOWS = Set.of("min", "max", "in", "at", "until", "to", "holds");
+  static final Set<String> NUMBER_FOLLOWS =
+      Set.of("min", "max", "in", "at", "until", "to", "holds");
 
   private static final List<String> LIMIT =
       List.of(

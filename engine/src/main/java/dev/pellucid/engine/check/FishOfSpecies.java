@@ -102,9 +102,7 @@ final class FishOfSpecies implements Rule {
   }
 
   private static String mass(double kg) {
-    return kg < 1
-        ? Figures.plain(kg, Unit.G) + " "  + Unit.G.symbol()
-        : Figures.plain(kg) + " " + Unit.KG.symbol();
+    return kg < 1 ? Figures.plain(kg, Unit.G) : Figures.plain(kg, Unit.KG);
   }
 
   private static double heaviest(Species species) {

@@ -52,13 +52,13 @@ final class LimitLost {
                       + names(sisters)
                       + " have")
               .helping("if a line was lost, write it again")
-              .helping("if none is meant, say so by the number: holds " + profile.lines() + " limits"));
+              .helping(
+                  "if none is meant, say so by the number: holds " + profile.lines() + " limits"));
     }
   }
 
   /** Who has counted the limits knows that there are no more. */
-  private void counted(
-      Profile profile, Holds holds, List<Profile> sisters, List<String> lost) {
+  private void counted(Profile profile, Holds holds, List<Profile> sisters, List<String> lost) {
     int there = profile.lines();
     int told = holds.count().value().intValue();
     if (there == told) {
@@ -85,9 +85,7 @@ final class LimitLost {
     out.add(
         finding
             .helping(
-                there < told
-                    ? "write the lost line again"
-                    : "take the line out that is too many")
+                there < told ? "write the lost line again" : "take the line out that is too many")
             .helping("if the others are all that is meant, write holds " + there + " limits")
             .mending(holds.count().span(), String.valueOf(there)));
   }

@@ -35,8 +35,7 @@ final class LimitOnOtherSide {
     Set<String> all = new HashSet<>(onSide);
     all.addAll(onOther);
     if (!others.isEmpty() && onOther.equals(all)) {
-      out.add(
-          onSide.equals(all) ? lost(one.limit(), others) : finding(one.limit(), others));
+      out.add(onSide.equals(all) ? lost(one.limit(), others) : finding(one.limit(), others));
       return true;
     }
     return others.isEmpty() && inItsFile(one, out);

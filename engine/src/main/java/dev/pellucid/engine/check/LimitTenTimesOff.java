@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A bound more than five times, or less than a fifth, of that of every sister profile; or a maximum
- * outside the span in which the folder says that they lie. Most often a slipped point or a unit
- * taken for another.
+ * A bound more than five times, or less than a fifth, of that of every sister profile; or one
+ * outside the span in which its nutrient says that they lie, which then counts alone. Most often a
+ * slipped point or a unit taken for another.
  *
  * <p>Five times: a slip of ten shows as long as what is right differs by less than two from the
  * nearest sister. Common practice, no source.
@@ -28,14 +28,13 @@ final class LimitTenTimesOff {
 
   private LimitTenTimesOff() {}
 
-  static void look(
-      Sisters.Asked one, Sisters sisters, List<Finding> out) {
+  static void look(Sisters.Asked one, Sisters sisters, List<Finding> out) {
     Limit limit = one.limit();
     Optional<Usual> usual = usual(limit);
     if (limit.bound() <= 0) {
       return;
     }
-    if (usual.isPresent() && limit.origin().kind() == Limit.Kind.LAW) {
+    if (usual.isPresent()) {
       usual(limit, usual.get(), out);
       return;
     }
@@ -48,8 +47,6 @@ final class LimitTenTimesOff {
     Optional<Limit> nearest = others.size() > 1 ? nearest(limit, others) : Optional.empty();
     if (nearest.isPresent()) {
       out.add(finding(limit, nearest.get(), others));
-    } else if (others.size() < 2 && usual.isPresent()) {
-      usual(limit, usual.get(), out);
     } else if (others.size() < 2) {
       apart(one, out);
     }
@@ -85,20 +82,28 @@ final class LimitTenTimesOff {
                     + ", and no profile comes nearer")
             .seeing("limit written", nearest.origin().span())
             .about(new About(limit.subject().text(), About.Side.NONE, List.of()));
-    return Magnitude.meant(finding, limit, others);
+    Finding asked = Magnitude.meant(finding, limit, others);
+    List<Nutrient> addends = limit.subject().addends();
+    return addends.size() == 1
+        ? asked.helping(
+            "if the source says so, tell " + key(limit) + " of " + addends.get(0).name())
+        : asked;
   }
 
-  /** Where maxima of all that it adds up usually lie: of a sum, between the most and the sum. */
+  private static String key(Limit limit) {
+    return limit.side() == Bound.Side.MAX ? "usual-maximum" : "usual-minimum";
+  }
+
+  /** Where bounds of all that it adds up usually lie: of a sum, between the most and the sum. */
   private static Optional<Usual> usual(Limit limit) {
     Usual found = null;
-    if (limit.side() == Bound.Side.MAX) {
-      for (Nutrient one : limit.subject().addends()) {
-        if (one.usualMaximum().isEmpty()) {
-          return Optional.empty();
-        }
-        Usual its = one.usualMaximum().get();
-        found = found == null ? its : found.with(its);
+    for (Nutrient one : limit.subject().addends()) {
+      Optional<Usual> its =
+          limit.side() == Bound.Side.MAX ? one.usualMaximum() : one.usualMinimum();
+      if (its.isEmpty()) {
+        return Optional.empty();
       }
+      found = found == null ? its.get() : found.with(its.get());
     }
     return Optional.ofNullable(found);
   }
@@ -140,7 +145,9 @@ final class LimitTenTimesOff {
                 CODE,
                 LimitWritten.figure(limit),
                 limit.demand().line()
-                    + ": maxima of it in feed usually lie at "
+                    + ": "
+                    + (limit.side() == Bound.Side.MAX ? "maxima" : "minima")
+                    + " of it in feed usually lie at "
                     + usual.asWritten())
             .seeing("the usual span", usual.place())
             .about(new About(limit.subject().text(), About.Side.NONE, List.of()));
@@ -151,6 +158,6 @@ final class LimitTenTimesOff {
                 .helping("did you mean " + meant.get() + "?")
                 .mending(LimitWritten.figure(limit), meant.get())
             : finding;
-    out.add(finding.helping("if the source says so, widen usual-maximum of " + usual.name()));
+    out.add(finding.helping("if the source says so, widen " + key(limit) + " of " + usual.name()));
   }
 }

@@ -115,7 +115,7 @@ final class LimitTermsDiffer {
             .seeing("one of these", other.origin().span())
             .about(new About(limit.subject().text(), About.Side.NONE, List.of()));
     return asked.isEmpty()
-        ? finding.helping("take" + terms + " out, or say in a comment why it stands here alone")
+        ? finding.helping("take" + terms + " out, or write it in the others too")
         : finding
             .helping("write" + asked + " behind it, if that was meant")
             .mending(LimitWritten.figure(limit), limit.written().asWritten() + " " + asked);

@@ -53,13 +53,12 @@ final class Magnitude {
       least = Math.min(least, asFed(other));
       most = Math.max(most, asFed(other));
     }
-    Optional<String> meant =
-        unit.isPresent() ? unit : meant(limit, least / ROOM, most * ROOM);
+    Optional<String> meant = unit.isPresent() ? unit : meant(limit, least / ROOM, most * ROOM);
     return meant.isPresent()
         ? finding
             .helping(Meant.question(meant.get()))
             .mending(LimitWritten.figure(limit), meant.get())
-        : finding.helping("mend the figure, or say in a comment why it is so far from the others");
+        : finding.helping("mend the figure, or the unit");
   }
 
   /** The same number in the unit of another limit, where that comes to what the other says. */
@@ -85,7 +84,8 @@ final class Magnitude {
     for (int places : POINT) {
       double moved = asFed(limit) * Math.pow(10, places);
       if (moved >= low && moved <= high) {
-        return Optional.of(moved(limit.written().figure(), places) + limit.written().unitAsWritten());
+        return Optional.of(
+            moved(limit.written().figure(), places) + limit.written().unitAsWritten());
       }
     }
     return Optional.empty();

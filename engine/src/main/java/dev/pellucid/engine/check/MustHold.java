@@ -69,16 +69,17 @@ final class MustHold implements Rule {
                 CODE,
                 met.asked().isPresent() ? met.asked().get() : recipe.recipe().declared(),
                 recipe.recipe().code()
-                    + " holds none of "
+                    + " holds nothing of "
                     + what
                     + ", and "
                     + profile.name()
-                    + " says that it must")
+                    + " says it must")
             .seeing("asked here", what.span())
             .about(new About(what.text(), About.Side.MIN, List.of()));
     return finding.helping(
         some.isEmpty()
             ? "add " + what + " to the mix"
-            : "add one: " + String.join(", ", some.subList(0, Math.min(NAMED, some.size()))));
+            : "add one of the group: "
+                + String.join(", ", some.subList(0, Math.min(NAMED, some.size()))));
   }
 }

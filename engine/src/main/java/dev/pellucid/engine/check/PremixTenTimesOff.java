@@ -9,7 +9,6 @@ import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.syntax.FeedFile.PremixFile;
-import dev.pellucid.syntax.HeadLine;
 import dev.pellucid.syntax.OverageLine;
 import dev.pellucid.syntax.SupplyLine;
 import dev.pellucid.text.Meant;
@@ -20,12 +19,11 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A supply, a dose or an overage five times, or a fifth, of that of every sister premix. A supply
- * for which a profile asks no less is meant so.
+ * A supply or an overage five times, or a fifth, of that of every sister premix. A supply for which
+ * a profile asks no less is meant so.
  */
 final class PremixTenTimesOff {
   static final Code SUPPLY = new Code("supply-ten-times-off");
-  static final Code DOSE = new Code("dose-ten-times-off");
   static final Code OVERAGE = new Code("overage-ten-times-off");
 
   private static final double FAR = 5;
@@ -44,15 +42,6 @@ final class PremixTenTimesOff {
   private record Told(String premix, Amount amount) {}
 
   void look(PremixFile premix, List<PremixFile> sisters) {
-    Optional<Amount> dose = dose(premix);
-    boolean doseIsOff = false;
-    if (dose.isPresent()) {
-      List<Told> others = new ArrayList<>();
-      for (PremixFile sister : sisters) {
-        dose(sister).ifPresent(told -> others.add(new Told(sister.source().stem(), told)));
-      }
-      doseIsOff = say(DOSE, premix, "dose", dose.get(), others);
-    }
     for (SupplyLine line : PremixesTogether.supplied(premix).values()) {
       String nutrient = line.nutrient().text();
       List<Told> others = new ArrayList<>();
@@ -62,7 +51,7 @@ final class PremixTenTimesOff {
           others.add(new Told(sister.source().stem(), its.amount()));
         }
       }
-      if (!doseIsOff && !isAskedFor(nutrient, line.amount())) {
+      if (!isAskedFor(nutrient, line.amount())) {
         say(SUPPLY, premix, nutrient, line.amount(), others);
       }
     }
@@ -116,21 +105,13 @@ final class PremixTenTimesOff {
     }
   }
 
-  private static Optional<Amount> dose(PremixFile premix) {
-    for (HeadLine.OfPremix line : premix.head()) {
-      if (line.doseTold().isPresent()) {
-        return line.doseTold();
-      }
-    }
-    return Optional.empty();
-  }
-
   private static Map<String, Amount> overages(PremixFile premix) {
     Map<String, Amount> overages = new LinkedHashMap<>();
     if (premix.overage().isPresent()) {
       for (OverageLine line : premix.overage().get().lines()) {
         Optional<String> target =
-            line.target().byKind(named -> Optional.of(named.name().text()), below -> Optional.empty());
+            line.target()
+                .byKind(named -> Optional.of(named.name().text()), below -> Optional.empty());
         Optional<Amount> extra =
             line.extra().byKind(of -> Optional.of(of.share()), per -> Optional.empty());
         if (target.isPresent() && extra.isPresent()) {
@@ -156,11 +137,9 @@ final class PremixTenTimesOff {
     return false;
   }
 
-  /** Whether it speaks. */
-  private boolean say(
-      Code code, PremixFile premix, String what, Amount amount, List<Told> others) {
+  private void say(Code code, PremixFile premix, String what, Amount amount, List<Told> others) {
     if (others.size() < 2 || amount.base() <= 0) {
-      return false;
+      return;
     }
     Told least = others.get(0);
     Told most = others.get(0);
@@ -171,7 +150,7 @@ final class PremixTenTimesOff {
     boolean above = Closeness.isAtLeast(amount.base(), FAR * most.amount().base());
     boolean below = Closeness.isAtMost(amount.base(), least.amount().base() / FAR);
     if (!above && !below) {
-      return false;
+      return;
     }
     Told nearest = above ? most : least;
     String stem = premix.source().stem();
@@ -197,12 +176,8 @@ final class PremixTenTimesOff {
         meant(amount, least.amount().base() / ROOM, most.amount().base() * ROOM);
     out.add(
         meant.isPresent()
-            ? finding
-                .helping(Meant.question(meant.get()))
-                .mending(amount.span(), meant.get())
-                .helping("if so much is meant, say why in a comment, and ask for it in a profile")
-            : finding.helping("mend the figure, or say in a comment why it differs"));
-    return true;
+            ? finding.helping(Meant.question(meant.get())).mending(amount.span(), meant.get())
+            : finding.helping("mend the figure, or the unit"));
   }
 
   private static Optional<String> meant(Amount amount, double low, double high) {

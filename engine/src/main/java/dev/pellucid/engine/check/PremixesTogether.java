@@ -25,8 +25,8 @@ import java.util.Set;
 
 /**
  * What the premixes of a folder show when they are held against each other, as they are written: a
- * supply, a dose or an overage ten times off, a line of supply that is lost, a source of which the
- * store holds nothing. Sisters are those that share half of what they supply, two or more.
+ * supply or an overage ten times off, a line of supply that is lost, a source of which the store
+ * holds nothing. Sisters are those that share half of what they supply, two or more.
  */
 public final class PremixesTogether {
   static final Code LOST = new Code("supply-lost");
@@ -43,8 +43,7 @@ public final class PremixesTogether {
   private final Set<String> inStore = new HashSet<>();
   private final List<Finding> findings = new ArrayList<>();
 
-  private PremixesTogether(
-      List<PremixFile> premixes, List<Profile> profiles, FeedTables tables) {
+  private PremixesTogether(List<PremixFile> premixes, List<Profile> profiles, FeedTables tables) {
     this.premixes = premixes;
     this.profiles = profiles;
     this.tables = tables;
@@ -120,10 +119,7 @@ public final class PremixesTogether {
   }
 
   private Finding lost(
-      PremixFile premix,
-      Section<SupplyLine> section,
-      String nutrient,
-      List<PremixFile> sisters) {
+      PremixFile premix, Section<SupplyLine> section, String nutrient, List<PremixFile> sisters) {
     List<String> names = new ArrayList<>();
     for (PremixFile sister : sisters) {
       names.add(sister.source().stem());

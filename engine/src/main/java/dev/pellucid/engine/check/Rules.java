@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Every rule, in the order in which they look. */
 public final class Rules {
@@ -73,6 +74,19 @@ public final class Rules {
           .filter(rule -> rule instanceof BrokenLimit || rule instanceof OverageBreaksMaximum)
           .toList();
 
+  private static final List<Code> TOGETHER =
+      List.of(
+          LimitOnOtherSide.CODE,
+          LimitTermsDiffer.CODE,
+          LimitTenTimesOff.CODE,
+          LimitLost.CODE,
+          PremixesTogether.LOST,
+          PremixesTogether.NO_LOT,
+          PremixTenTimesOff.SUPPLY,
+          SharesTogether.DOSE,
+          PremixTenTimesOff.OVERAGE,
+          SharesTogether.SHARE);
+
   private static final Set<Code> ONCE_PER_PLACE =
       ALL.stream()
           .filter(Rule::oncePerPlace)
@@ -130,8 +144,10 @@ public final class Rules {
         + " of this folder";
   }
 
-  /** The code of every rule. */
+  /**
+   * The code of every rule, and of what profiles, premixes and shares of a folder show together.
+   */
   public static List<Code> codes() {
-    return ALL.stream().map(Rule::code).toList();
+    return Stream.concat(ALL.stream().map(Rule::code), TOGETHER.stream()).toList();
   }
 }

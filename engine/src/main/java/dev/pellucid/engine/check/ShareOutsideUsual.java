@@ -31,7 +31,9 @@ final class ShareOutsideUsual implements Rule {
   public void look(RuleContext recipe, Remarks out) {
     for (Line line : recipe.recipe().lines()) {
       Optional<Material.Single> single = line.material().single();
-      if (single.isPresent() && !line.rest() && single.get().ingredient().usualShare().isPresent()) {
+      if (single.isPresent()
+          && !line.rest()
+          && single.get().ingredient().usualShare().isPresent()) {
         Ingredient.Usual usual = single.get().ingredient().usualShare().get();
         double part = line.designed().part();
         if (part > 0

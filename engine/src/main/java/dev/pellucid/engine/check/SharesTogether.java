@@ -28,6 +28,7 @@ import java.util.Map;
  */
 public final class SharesTogether {
   static final Code SHARE = new Code("share-ten-times-off");
+  static final Code DOSE = new Code("dose-ten-times-off");
 
   private static final int FEWEST = 3;
   private static final double FAR = 5;
@@ -112,11 +113,9 @@ public final class SharesTogether {
                       + Figures.plain(percent)
                       + " % in "
                       + code
-                      + "; "
+                      + "; the "
                       + Plural.of(others, "other recipe")
-                      + " have "
-                      + Figures.plain(middle)
-                      + " % in the middle and "
+                      + " with it have "
                       + (above ? "at most " : "at least ")
                       + Figures.plain(next)
                       + " % ("
@@ -126,9 +125,8 @@ public final class SharesTogether {
       double meant = above ? percent / 10 : percent * 10;
       boolean fits = meant >= middle / BEYOND && meant <= middle * BEYOND;
       String words = Figures.fixed(meant, 2) + " %";
-      return fits
-          ? finding.helping(Meant.question(words)).mending(span, words)
-          : finding.helping("mend the share, or say in a comment what it is for");
+      Finding asked = fits ? finding.helping(Meant.question(words)).mending(span, words) : finding;
+      return asked.helping("if it is meant so, tell usual-share of " + name);
     }
   }
 
@@ -247,7 +245,7 @@ public final class SharesTogether {
         new Dose(
             code,
             Finding.warning(
-                    PremixTenTimesOff.DOSE,
+                    DOSE,
                     dose.span(),
                     "the dose of "
                         + code

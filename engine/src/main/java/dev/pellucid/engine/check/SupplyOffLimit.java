@@ -14,8 +14,8 @@ import java.util.Optional;
 
 /**
  * What a premix supplies at its dose is by itself above a maximum of a feed; or it is less than
- * half of a broken minimum to which all else brings less than three quarters. The slip is in the premix then, and
- * not in the recipe that shows it.
+ * half of a broken minimum to which all else brings less than three quarters. The slip is in the
+ * premix then, and not in the recipe that shows it.
  */
 final class SupplyOffLimit implements Rule {
   private static final Code CODE = new Code("supply-off-limit");
@@ -72,8 +72,7 @@ final class SupplyOffLimit implements Rule {
         : Optional.empty();
   }
 
-  private static Finding finding(
-      Supplied one, Limit limit, String how, Optional<String> meant) {
+  private static Finding finding(Supplied one, Limit limit, String how, Optional<String> meant) {
     String nutrient = one.supply().nutrient().name();
     String code = one.premix().code();
     Finding finding =

@@ -149,10 +149,7 @@ final class IngredientReader {
     return ends.isPresent()
         ? Optional.of(
             new Ingredient.Usual(
-                ends.get().low(),
-                ends.get().high(),
-                written.get().text(),
-                written.get().span()))
+                ends.get().low(), ends.get().high(), written.get().text(), written.get().span()))
         : Optional.empty();
   }
 

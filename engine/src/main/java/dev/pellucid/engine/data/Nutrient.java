@@ -20,7 +20,8 @@ import java.util.Optional;
  * @param stability the class by which it decays, or {@link #STABLE}
  * @param formula how it follows from others, where it is not told directly
  * @param digestibleOf the nutrient of which it is the digestible part, where it is one
- * @param usualMaximum where maxima of it in complete feed usually lie
+ * @param usualMinimum where minima of it in complete feed usually lie
+ * @param usualMaximum where maxima of it do
  */
 public record Nutrient(
     int index,
@@ -33,6 +34,7 @@ public record Nutrient(
     String stability,
     Optional<Formula> formula,
     Optional<String> digestibleOf,
+    Optional<Usual> usualMinimum,
     Optional<Usual> usualMaximum,
     Span declared) {
 

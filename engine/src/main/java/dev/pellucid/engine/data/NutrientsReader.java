@@ -151,14 +151,14 @@ final class NutrientsReader {
         stability(own),
         formula,
         text(digestibleOf),
-        usualMaximum(draft),
+        usual(draft, NutrientVocabulary.USUAL_MINIMUM),
+        usual(draft, NutrientVocabulary.USUAL_MAXIMUM),
         draft.name().span());
   }
 
-  private Optional<Nutrient.Usual> usualMaximum(Draft draft) {
-    Optional<Scalar> written = draft.fields().text(NutrientVocabulary.USUAL_MAXIMUM);
-    Optional<FigureReader.Ends> ends =
-        new FigureReader(remarks).range(written, draft.kind());
+  private Optional<Nutrient.Usual> usual(Draft draft, Key<Text> key) {
+    Optional<Scalar> written = draft.fields().text(key);
+    Optional<FigureReader.Ends> ends = new FigureReader(remarks).range(written, draft.kind());
     return ends.isPresent()
         ? Optional.of(
             new Nutrient.Usual(

@@ -203,11 +203,7 @@ final class PremixResolver {
   }
 
   private Optional<List<ResolvedPremix.Part>> rest(
-      Share used,
-      Share stabilityOfSources,
-      Lines lines,
-      Overages overages,
-      List<Source> sources) {
+      Share used, Share stabilityOfSources, Lines lines, Overages overages, List<Source> sources) {
     List<ResolvedPremix.Part> parts = new ArrayList<>();
     Share sum = used;
     Share stability = stabilityOfSources;

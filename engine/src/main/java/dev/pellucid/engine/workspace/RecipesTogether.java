@@ -2,6 +2,7 @@ package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.check.SharesTogether;
 import dev.pellucid.engine.check.SmallShares;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Related;
 import dev.pellucid.text.SourceFile;
@@ -38,7 +39,8 @@ final class RecipesTogether {
         told.add(line(finding.span()));
       }
     }
-    Set<String> offDose = doses(shared, recipes, findings, told);
+    List<SmallShares> shares = shares(recipes);
+    Set<String> offDose = doses(shared, shares, findings);
     for (Finding finding : findings) {
       if (finding.code().toString().equals("supply-off-limit")) {
         told.add("of limit " + line(finding.span()));
@@ -47,18 +49,13 @@ final class RecipesTogether {
     if (!told.isEmpty() || !offDose.isEmpty()) {
       findings.removeIf(one -> stepsBack(one, told, offDose));
     }
-    shares(shared, recipes, findings);
+    outliers(shared, recipes, shares, findings);
   }
 
-  /** Whether the ingredient itself tells that a share is not usual. */
-  private static boolean isTold(Finding share, List<Finding> findings) {
-    for (Finding other : findings) {
-      if (other.code().toString().equals("share-outside-usual")
-          && line(other.span()).equals(line(share.span()))) {
-        return true;
-      }
-    }
-    return false;
+  /** An ingredient that tells its usual share is held to that alone. */
+  private static boolean tellsUsual(Shared shared, String name) {
+    Ingredient ingredient = shared.tables().ingredients().get(name);
+    return ingredient == null || ingredient.usualShare().isPresent();
   }
 
   private static boolean stepsBack(Finding finding, Set<String> told, Set<String> offDose) {
@@ -84,13 +81,11 @@ final class RecipesTogether {
 
   /** The premixes whose dose is at fault, and not the recipes. */
   private static Set<String> doses(
-      Shared shared, List<Summary> recipes, List<Finding> findings, Set<String> told) {
+      Shared shared, List<SmallShares> recipes, List<Finding> findings) {
     Set<String> offDose = new HashSet<>();
-    for (SharesTogether.Dose dose : SharesTogether.doses(shared.premixes(), shares(recipes))) {
+    for (SharesTogether.Dose dose : SharesTogether.doses(shared.premixes(), recipes)) {
       offDose.add(dose.code());
-      if (!told.contains(line(dose.finding().span()))) {
-        findings.add(dose.finding());
-      }
+      findings.add(dose.finding());
     }
     return offDose;
   }
@@ -103,16 +98,14 @@ final class RecipesTogether {
     return shares;
   }
 
-  private static void shares(Shared shared, List<Summary> recipes, List<Finding> findings) {
-    for (SharesTogether.Outlier one : SharesTogether.outliers(shares(recipes))) {
+  private static void outliers(
+      Shared shared, List<Summary> recipes, List<SmallShares> shares, List<Finding> findings) {
+    for (SharesTogether.Outlier one : SharesTogether.outliers(shares)) {
       Summary recipe = recipes.get(one.recipe());
       String beside = recipes.get(one.nearest()).code();
       Optional<SourceFile> text = shared.texts().read(recipe.path(), new ArrayList<>());
-      if (text.isPresent() && !shared.resolver().premixes().containsKey(one.name())) {
-        Finding finding = one.finding(recipe.code(), beside, text.get());
-        if (!isTold(finding, findings)) {
-          findings.add(finding);
-        }
+      if (text.isPresent() && !tellsUsual(shared, one.name())) {
+        findings.add(one.finding(recipe.code(), beside, text.get()));
       }
     }
   }
