@@ -27,6 +27,7 @@ public final class Rules {
           new FishOfSpecies(),
           new FishOutsideProfile(),
           new MustHold(),
+          new OwnLimitTenTimesOff(),
           new WithinLeavesNoFeed(),
           new ShareOutsideUsual(),
           new OutsideWithin(),
@@ -78,7 +79,6 @@ public final class Rules {
       List.of(
           LimitOnOtherSide.CODE,
           LimitTermsDiffer.CODE,
-          LimitTenTimesOff.CODE,
           LimitLost.CODE,
           PremixesTogether.LOST,
           PremixesTogether.NO_LOT,

@@ -53,9 +53,11 @@ public final class Shared {
                 days),
             earlier.map(one -> one.resolver));
     found.addAll(prepared.findings());
-    List<Profile> profiles = prepared.resolver().profiles();
-    found.addAll(PremixesTogether.look(premixes, profiles, folder.tables()));
-    found.addAll(ProfilesTogether.look(profiles, folder.tables()));
+    if (folder.tables().nutrients().mendFirst().isEmpty()) {
+      List<Profile> profiles = prepared.resolver().profiles();
+      found.addAll(PremixesTogether.look(premixes, profiles, folder.tables()));
+      found.addAll(ProfilesTogether.look(profiles, folder.tables()));
+    }
     this.resolver = prepared.resolver();
     this.sources.resolveWith(resolver);
     this.findings = List.copyOf(found);
