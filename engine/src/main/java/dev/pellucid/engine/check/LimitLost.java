@@ -113,7 +113,9 @@ final class LimitLost {
       return sisters;
     }
     for (Profile other : profiles) {
-      if (other != one && other.kind() == one.kind() && areSisters(one, other)) {
+      if (!other.name().equals(one.name())
+          && other.kind() == one.kind()
+          && areSisters(one, other)) {
         sisters.add(other);
       }
     }

@@ -55,7 +55,7 @@ final class LimitOnOtherSide {
   private static boolean inItsFile(Sisters.Asked one, List<Finding> out) {
     List<Limit> others = new ArrayList<>();
     for (Limit limit : one.profile().limits()) {
-      if (limit != one.limit()) {
+      if (!limit.origin().span().equals(one.limit().origin().span())) {
         if (limit.side() == one.limit().side()) {
           return false;
         }

@@ -78,7 +78,7 @@ final class LimitTermsDiffer {
     List<Limit> with = new ArrayList<>();
     int others = 0;
     for (Limit limit : one.profile().limits()) {
-      if (limit != one.limit() && hasBasis(limit)) {
+      if (!limit.origin().span().equals(one.limit().origin().span()) && hasBasis(limit)) {
         others++;
         if (!limit.basis().words().isEmpty()
             && (with.isEmpty() || with.get(0).basis().equals(limit.basis()))) {

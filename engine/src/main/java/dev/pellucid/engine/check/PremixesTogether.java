@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -53,6 +54,8 @@ public final class PremixesTogether {
   }
 
   /**
+   * Looks at the premixes of a folder.
+   *
    * @param premixes all of the folder, broken ones too
    * @param profiles all of the folder
    */
@@ -68,7 +71,7 @@ public final class PremixesTogether {
   private void look(PremixFile premix) {
     List<PremixFile> sisters = new ArrayList<>();
     for (PremixFile other : premixes) {
-      if (other != premix && areSisters(premix, other)) {
+      if (!other.source().stem().equals(premix.source().stem()) && areSisters(premix, other)) {
         sisters.add(other);
       }
     }
@@ -125,6 +128,7 @@ public final class PremixesTogether {
       names.add(sister.source().stem());
     }
     List<String> asking = asking(nutrient);
+    SupplyLine example = Objects.requireNonNull(supplied(sisters.get(0)).get(nutrient));
     String headline =
         premix.source().stem()
             + " supplies no "
@@ -143,14 +147,15 @@ public final class PremixesTogether {
             : Finding.warning(LOST, section.heading(), headline)
                 .noting("asked by " + Choices.all(asking));
     return finding
-        .seeing("supplied here", supplied(sisters.get(0)).get(nutrient).span())
-        .helping("if the line was lost, write it again: " + example(sisters, nutrient))
+        .seeing("supplied here", example.span())
+        .helping(
+            "if the line was lost, write it again: "
+                + nutrient
+                + " "
+                + example.amount().asWritten()
+                + " from "
+                + example.from())
         .about(new About(nutrient, About.Side.MIN, List.of(premix.source().stem())));
-  }
-
-  private static String example(List<PremixFile> sisters, String nutrient) {
-    SupplyLine line = supplied(sisters.get(0)).get(nutrient);
-    return nutrient + " " + line.amount().asWritten() + " from " + line.from();
   }
 
   private List<String> asking(String nutrient) {

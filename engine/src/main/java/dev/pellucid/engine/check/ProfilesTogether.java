@@ -23,6 +23,8 @@ public final class ProfilesTogether {
   }
 
   /**
+   * Looks at the profiles of a folder.
+   *
    * @param profiles all of the folder, those of law too
    */
   public static List<Finding> look(List<Profile> profiles, FeedTables tables) {

@@ -131,6 +131,8 @@ public final class SharesTogether {
   }
 
   /**
+   * The shares that no other recipe bears out, at most one of each name.
+   *
    * @param recipes in their order; a place in it names a recipe
    */
   public static List<Outlier> outliers(List<SmallShares> recipes) {

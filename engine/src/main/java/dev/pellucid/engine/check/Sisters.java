@@ -61,7 +61,8 @@ final class Sisters {
   private List<Asked> others(Asked one) {
     List<Asked> found = new ArrayList<>();
     for (Asked other : bySubject.getOrDefault(one.limit().subject().text(), List.of())) {
-      if (other.profile() != one.profile() && areAlike(one.profile(), other.profile())) {
+      if (!other.profile().name().equals(one.profile().name())
+          && areAlike(one.profile(), other.profile())) {
         found.add(other);
       }
     }
