@@ -95,7 +95,7 @@ final class LimitTenTimesOff {
   }
 
   /** Where bounds of all that it adds up usually lie: of a sum, between the most and the sum. */
-  private static Optional<Usual> usual(Limit limit) {
+  static Optional<Usual> usual(Limit limit) {
     Usual found = null;
     for (Nutrient one : limit.subject().addends()) {
       Optional<Usual> its =

@@ -34,10 +34,14 @@ final class Magnitude {
     if (times >= 1) {
       return Figures.plain(round(times)) + " times";
     }
-    double part = round(1 / times);
-    return Math.abs(part - 10) < 0.01
-        ? "a tenth of"
-        : Math.abs(part - 100) < 0.1 ? "a hundredth of" : "one " + Figures.plain(part) + "th of";
+    double part = 1 / times;
+    if (Math.abs(part - 10) < 0.01) {
+      return "a tenth of";
+    }
+    if (Math.abs(part - 100) < 0.1) {
+      return "a hundredth of";
+    }
+    return Math.abs(part - 5) < 0.01 ? "a fifth of" : "less than a fifth of";
   }
 
   private static double round(double times) {

@@ -21,7 +21,9 @@ final class OwnLimitTenTimesOff implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     for (Limit limit : recipe.recipe().limits()) {
-      if (limit.origin().kind() == Limit.Kind.RECIPE && limit.bound() > 0) {
+      if (limit.origin().kind() == Limit.Kind.RECIPE
+          && limit.bound() > 0
+          && LimitTenTimesOff.usual(limit).isEmpty()) {
         look(recipe.recipe(), limit, out);
       }
     }

@@ -63,7 +63,9 @@ final class RecipesTogether {
     if (code.equals(OFF_DOSE)) {
       return offDose.contains(finding.about().subject());
     }
-    if (!BY_PROFILE.contains(code)) {
+    boolean own =
+        code.equals("limit-ten-times-off") && finding.span().file().path().endsWith(Trees.RECIPE);
+    if (!own && !BY_PROFILE.contains(code)) {
       return false;
     }
     for (Related related : finding.related()) {
