@@ -7,6 +7,7 @@ import dev.pellucid.parse.generated.FeedTokens;
 import dev.pellucid.slip.Place;
 import dev.pellucid.syntax.FileKind;
 import dev.pellucid.syntax.HeadLine;
+import dev.pellucid.syntax.Numeral;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Choices;
 import dev.pellucid.text.Span;
@@ -18,6 +19,8 @@ import org.antlr.v4.runtime.ParserRuleContext;
 final class HeadLines implements Part {
   static final Code HEAD_LINE_TWICE = new Code("head-line-twice");
   static final Code HEAD_LINE_FOREIGN = new Code("head-line-foreign");
+
+  static final Code COUNT = new Code("number-of-limits");
 
   private static final List<String> STATUSES = List.of("draft", "approved", "retired");
   private static final List<String> HABITS = List.of("floating", "sinking", "slow-sinking");
@@ -91,7 +94,9 @@ final class HeadLines implements Part {
   }
 
   private boolean repeatable(int type) {
-    return type == FeedTokens.MEETS || (type == FeedTokens.SPECIES && kind == FileKind.PROFILE);
+    return type == FeedTokens.MEETS
+        || type == FeedTokens.MUST
+        || (type == FeedTokens.SPECIES && kind == FileKind.PROFILE);
   }
 
   private HeadLine line(HeadLineContext context) {
@@ -107,6 +112,8 @@ final class HeadLines implements Part {
       case FeedTokens.KIND -> new HeadLine.ProfileKind(oneOf("kind", PROFILE_KINDS, context), span);
       case FeedTokens.JURISDICTION -> new HeadLine.Jurisdiction(pieces.word(context.value), span);
       case FeedTokens.SOURCE -> new HeadLine.FromSource(pieces.word(context.value), span);
+      case FeedTokens.HOLDS -> new HeadLine.Holds(count(pieces.numeral(context.count)), span);
+      case FeedTokens.MUST -> new HeadLine.MustHold(pieces.word(context.value), span);
       default -> throw new IllegalStateException("not a head word: " + context.key.getText());
     };
   }
@@ -115,6 +122,15 @@ final class HeadLines implements Part {
     Word weight = pieces.word(context.weight);
     check("the weight of a batch", weight, WEIGHTS);
     return new HeadLine.Batch(pieces.amount(context.figure, Expected.BATCH), weight, span);
+  }
+
+  private Numeral count(Numeral count) {
+    if (count.value().stripTrailingZeros().scale() > 0) {
+      pieces.say(
+          Finding.error(COUNT, count.span(), count.text() + " is no number of limits")
+              .helping("write how many lines of limits there are: holds 9 limits"));
+    }
+    return count;
   }
 
   private Word oneOf(String key, List<String> choices, HeadLineContext context) {

@@ -1,5 +1,6 @@
 package dev.pellucid.parse;
 
+import dev.pellucid.parse.generated.FeedTokens;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
@@ -22,7 +23,7 @@ final class Shapes {
   /** So many steps are kept, which is some hundred shapes of each rule; the rest is parsed anew. */
   private static final int MOST = 4096;
 
-  private static final int KINDS = 64;
+  private static final int KINDS = FeedTokens.VOCABULARY.getMaxTokenType() + 1;
   private static final Shapes KNOWN = new Shapes(MOST);
 
   private final Map<LineRule, Shape> roots = new EnumMap<>(LineRule.class);

@@ -47,6 +47,7 @@ public final class SyntaxCodes {
               "number-hexadecimal",
               "number-long",
               "number-not-finite",
+              "number-of-limits",
               "number-points",
               "number-sign",
               "opening-kind",

@@ -7,10 +7,11 @@ import java.util.Set;
 final class Vocabulary {
   /** After these words any name may stand. */
   static final Set<String> NAME_FOLLOWS =
-      Set.of("from", "source", "inclusion", "+", ":", "meets", "species", "jurisdiction");
+      Set.of("from", "source", "inclusion", "+", ":", "meets", "species", "jurisdiction", "hold");
 
   /** After these words a figure may stand. */
-  static final Set<String> NUMBER_FOLLOWS = Set.of("min", "max", "in", "at", "until", "to");
+  static final Set<String> NUMBER_FOLLOWS =
+      Set.of("min", "max", "in", "at", "until", "to", "holds");
 
   private static final List<String> LIMIT =
       List.of(
@@ -23,7 +24,7 @@ final class Vocabulary {
   static List<String> phrases(Place place) {
     return switch (place) {
       case OPENING -> List.of();
-      case HEAD -> List.of("to", "weighed", "finished");
+      case HEAD -> List.of("to", "weighed", "finished", "limits", "hold");
       case MIX, COAT, CARRIER -> List.of("rest", "within", "to");
       case SUPPLY -> List.of("from");
       case OVERAGE -> List.of("below", "per", "weighing", "for", "handling", "stability");

@@ -26,6 +26,11 @@ public record Bound(Side side, Limit limit, Span span) {
     public String word() {
       return word;
     }
+
+    /** The other one. */
+    public Side other() {
+      return this == MIN ? MAX : MIN;
+    }
   }
 
   /** The figure not to pass. */

@@ -59,7 +59,8 @@ public enum FileKind {
     return switch (this) {
       case RECIPE -> List.of("status", "species", "fish", "habit", "meets", "batch");
       case PREMIX -> List.of("dose", "status", "species");
-      case PROFILE -> List.of("species", "fish", "kind", "jurisdiction", "source", "status");
+      case PROFILE ->
+          List.of("species", "fish", "kind", "jurisdiction", "source", "status", "holds", "must");
     };
   }
 

@@ -42,7 +42,9 @@ public sealed interface HeadLine {
       Consumer<ProfileKind> kind,
       Consumer<Jurisdiction> jurisdiction,
       Consumer<FromSource> source,
-      Consumer<Status> status) {}
+      Consumer<Status> status,
+      Consumer<Holds> holds,
+      Consumer<MustHold> mustHold) {}
 
   /** {@code status approved}. */
   record Status(Word status, Span span) implements OfRecipe, OfPremix, OfProfile {
@@ -146,6 +148,22 @@ public sealed interface HeadLine {
     @Override
     public void into(Profile head) {
       head.source().accept(this);
+    }
+  }
+
+  /** {@code holds 9 limits}, in a profile: how many lines its limits have. */
+  record Holds(Numeral count, Span span) implements OfProfile {
+    @Override
+    public void into(Profile head) {
+      head.holds().accept(this);
+    }
+  }
+
+  /** {@code must hold antioxidants}, in a profile: a group, an ingredient or a premix. */
+  record MustHold(Word what, Span span) implements OfProfile {
+    @Override
+    public void into(Profile head) {
+      head.mustHold().accept(this);
     }
   }
 }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Every rule, in the order in which they look. */
 public final class Rules {
@@ -34,10 +35,14 @@ public final class Rules {
           new FishBeyondSpecies(),
           new FishOutsideProfile(),
           new FloatingNotExpanded(),
+          new MustHold(),
+          new OwnLimitTenTimesOff(),
           new WithinLeavesNoFeed(),
+          new ShareOutsideUsual(),
           new OutsideWithin(),
           new PremixOffDose(),
           new SuppliedByTwoPremixes(),
+          new SupplyOffLimit(),
           new TenfoldSlip(),
           new SaltForElement(),
           new BrokenLimit("below-minimum", Bound.Side.MIN),
@@ -89,6 +94,18 @@ public final class Rules {
       ALL.stream()
           .filter(rule -> rule instanceof BrokenLimit || rule instanceof OverageBreaksMaximum)
           .toList();
+
+  private static final List<Code> TOGETHER =
+      List.of(
+          LimitOnOtherSide.CODE,
+          LimitTermsDiffer.CODE,
+          LimitLost.CODE,
+          PremixesTogether.LOST,
+          PremixesTogether.NO_LOT,
+          PremixTenTimesOff.SUPPLY,
+          SharesTogether.DOSE,
+          PremixTenTimesOff.OVERAGE,
+          SharesTogether.SHARE);
 
   private static final Set<Code> ONCE_PER_PLACE =
       ALL.stream()
@@ -167,13 +184,17 @@ public final class Rules {
         + " of this folder";
   }
 
-  /** The code of every rule, of recipes and of what they share. */
+  /**
+   * The code of every rule, of recipes and of what they share, and of what profiles, premixes and
+   * shares of a folder show together.
+   */
   public static List<Code> codes() {
     List<Code> codes = new ArrayList<>();
     for (Rule rule : ALL) {
       codes.add(rule.code());
     }
     codes.addAll(SharedRules.codes());
+    codes.addAll(TOGETHER);
     return List.copyOf(codes);
   }
 }

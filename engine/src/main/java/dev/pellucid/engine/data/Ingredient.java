@@ -18,6 +18,7 @@ import java.util.Set;
  * @param contents in the order of the file; a block for a species stands before a general one
  * @param stability nutrient to class, where it differs from the nutrient's own
  * @param protein the species whose protein it is, for example {@code african-catfish}
+ * @param usualShare where its share of a feed usually lies, where it tells that
  * @param bulkDensity kg per litre as it lies in the mixer, where it tells its own
  * @param particle one grain of it, where the folder tells
  * @param maxMoisture the moisture above which it must not be used, a share
@@ -37,6 +38,7 @@ public record Ingredient(
     Map<String, String> stability,
     List<String> protein,
     List<Cap> caps,
+    Optional<Usual> usualShare,
     OptionalDouble bulkDensity,
     Optional<Particle> particle,
     OptionalDouble maxMoisture,
@@ -71,6 +73,7 @@ public record Ingredient(
         stability,
         protein,
         caps,
+        usualShare,
         bulkDensity,
         particle,
         maxMoisture,
@@ -100,6 +103,7 @@ public record Ingredient(
         stability,
         protein,
         caps,
+        usualShare,
         bulkDensity,
         particle,
         maxMoisture,
@@ -172,6 +176,9 @@ public record Ingredient(
    */
   public record Cap(
       String species, double most, String asWritten, String because, Source source, Span place) {}
+
+  /** Where its share of a feed usually lies, as parts of one. */
+  public record Usual(double low, double high, String asWritten, Span place) {}
 
   /** The apparent digestibility of a nutrient, for a species and a kind of process, best match. */
   public Optional<Digestibility> digestible(

@@ -81,6 +81,7 @@ final class IngredientReader {
         stability(fields),
         protein(fields),
         caps(fields),
+        usualShare(fields),
         figures.positive(fields.text(IngredientVocabulary.BULK_DENSITY), Extent.DENSITY),
         new ParticleReader(names.sources(), remarks).read(fields),
         figures.share(fields.text(IngredientVocabulary.USE_BELOW_MOISTURE)),
@@ -106,6 +107,7 @@ final class IngredientReader {
         Map.of(),
         List.of(),
         List.of(),
+        Optional.empty(),
         OptionalDouble.empty(),
         Optional.empty(),
         OptionalDouble.empty(),
@@ -129,6 +131,7 @@ final class IngredientReader {
         one.stability(),
         one.protein(),
         one.caps(),
+        one.usualShare(),
         one.bulkDensity(),
         one.particle(),
         one.maxMoisture(),
@@ -137,6 +140,17 @@ final class IngredientReader {
         one.lot(),
         false,
         one.declared());
+  }
+
+  private Optional<Ingredient.Usual> usualShare(Fields fields) {
+    Optional<Scalar> written = fields.text(IngredientVocabulary.USUAL_SHARE);
+    Optional<FigureReader.Ends> ends =
+        written.isPresent() ? figures.part(written.get()) : Optional.empty();
+    return ends.isPresent()
+        ? Optional.of(
+            new Ingredient.Usual(
+                ends.get().low(), ends.get().high(), written.get().text(), written.get().span()))
+        : Optional.empty();
   }
 
   private List<String> formerly(Fields fields) {

@@ -5,6 +5,7 @@ import static dev.pellucid.engine.data.Keys.must;
 import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
 import static dev.pellucid.engine.data.Vocabulary.CONTENT;
 import static dev.pellucid.engine.data.Vocabulary.FOR_SPECIES;
+import static dev.pellucid.engine.data.Vocabulary.RANGE;
 import static dev.pellucid.engine.data.Vocabulary.SOURCE;
 import static dev.pellucid.engine.data.Vocabulary.TEXT;
 import static dev.pellucid.engine.data.Vocabulary.TEXTS;
@@ -78,6 +79,8 @@ final class IngredientVocabulary {
   static final Key<ListOf<Text>> PROTEIN = may("protein", WORDS, "the species whose protein it is");
   static final Key<ListOf<Block>> CAPS =
       may("caps", new ListOf<>(new Block(CAP_KEYS)), "the most that species take");
+  static final Key<Text> USUAL_SHARE =
+      may("usual-share", RANGE, "where its share of a feed usually lies: 0.1 to 1 %");
   static final Key<Text> BULK_DENSITY =
       may("bulk-density", AMOUNT, "mass per volume as it lies in the mixer");
   static final Key<Block> PARTICLE = may("particle", new Block(PARTICLE_KEYS), "one grain of it");
@@ -100,6 +103,7 @@ final class IngredientVocabulary {
           STABILITY,
           PROTEIN,
           CAPS,
+          USUAL_SHARE,
           BULK_DENSITY,
           PARTICLE,
           USE_BELOW_MOISTURE,

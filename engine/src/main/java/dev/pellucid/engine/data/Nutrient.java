@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param stability the class by which it decays, or {@link #STABLE}
  * @param formula how it follows from others, where it is not told directly
  * @param digestibleOf the nutrient of which it is the digestible part, where it is one
+ * @param usualMinimum where minima of it in complete feed usually lie
+ * @param usualMaximum where maxima of it do
  */
 public record Nutrient(
     int index,
@@ -32,7 +34,26 @@ public record Nutrient(
     String stability,
     Optional<Formula> formula,
     Optional<String> digestibleOf,
+    Optional<Usual> usualMinimum,
+    Optional<Usual> usualMaximum,
     Span declared) {
+
+  /**
+   * Where figures of it usually lie, in the base of its kind.
+   *
+   * @param name of the nutrient
+   */
+  public record Usual(String name, double low, double high, String asWritten, Span place) {
+    /** Of both together: no less than of either, no more than of both. */
+    public Usual with(Usual other) {
+      return new Usual(
+          name + " and " + other.name,
+          Math.max(low, other.low),
+          high + other.high,
+          asWritten + " and " + other.asWritten,
+          place);
+    }
+  }
 
   /** The word for what never decays. */
   public static final String STABLE = "stable";

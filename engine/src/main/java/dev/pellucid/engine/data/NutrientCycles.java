@@ -86,6 +86,8 @@ final class NutrientCycles {
         nutrient.stability(),
         Optional.empty(),
         Optional.empty(),
+        nutrient.usualMinimum(),
+        nutrient.usualMaximum(),
         nutrient.declared());
   }
 }

@@ -2,6 +2,7 @@ package dev.pellucid.engine.data;
 
 import static dev.pellucid.engine.data.Keys.may;
 import static dev.pellucid.engine.data.Keys.must;
+import static dev.pellucid.engine.data.Vocabulary.RANGE;
 import static dev.pellucid.engine.data.Vocabulary.SOURCE;
 import static dev.pellucid.engine.data.Vocabulary.TEXT;
 import static dev.pellucid.engine.data.Vocabulary.WORD;
@@ -27,6 +28,10 @@ final class NutrientVocabulary {
   static final Key<Text> FORMULA = may("formula", TEXT, "how it follows from other nutrients");
   static final Key<Text> DIGESTIBLE_OF =
       may("digestible-of", WORD, "the nutrient of which it is the digestible part");
+  static final Key<Text> USUAL_MINIMUM =
+      may("usual-minimum", RANGE, "where minima in complete feed usually lie: 5 to 40 mg/kg");
+  static final Key<Text> USUAL_MAXIMUM =
+      may("usual-maximum", RANGE, "where maxima in complete feed usually lie: 50 to 300 mg/kg");
   static final Key<Text> SOURCE = may("source", WORD, "where the formula comes from");
 
   static final Keys NUTRIENT_KEYS =
@@ -40,6 +45,8 @@ final class NutrientVocabulary {
           STABILITY,
           FORMULA,
           DIGESTIBLE_OF,
+          USUAL_MINIMUM,
+          USUAL_MAXIMUM,
           SOURCE);
 
   static final Keys NUTRIENTS_KEYS =

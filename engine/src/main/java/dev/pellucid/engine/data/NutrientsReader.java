@@ -151,7 +151,23 @@ final class NutrientsReader {
         stability(own),
         formula,
         text(digestibleOf),
+        usual(draft, NutrientVocabulary.USUAL_MINIMUM),
+        usual(draft, NutrientVocabulary.USUAL_MAXIMUM),
         draft.name().span());
+  }
+
+  private Optional<Nutrient.Usual> usual(Draft draft, Key<Text> key) {
+    Optional<Scalar> written = draft.fields().text(key);
+    Optional<FigureReader.Ends> ends = new FigureReader(remarks).range(written, draft.kind());
+    return ends.isPresent()
+        ? Optional.of(
+            new Nutrient.Usual(
+                draft.name().text(),
+                ends.get().low(),
+                ends.get().high(),
+                written.get().text(),
+                written.get().span()))
+        : Optional.empty();
   }
 
   private static Optional<String> text(Optional<Scalar> name) {

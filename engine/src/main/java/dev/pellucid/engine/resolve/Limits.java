@@ -223,28 +223,40 @@ final class Limits {
     boolean all = true;
     List<String> names = new ArrayList<>();
     for (Word name : inclusion.names()) {
-      boolean known = lookup.isMaterial(name.text()) || tables.groups().containsKey(name.text());
-      String now = known ? null : lookup.formerly(name.text()).orElse(null);
-      names.add(now == null ? name.text() : now);
-      if (now != null) {
-        findings.add(Materials.renamed(name, now));
-      } else if (!known) {
-        all = false;
-        if (!lookup.isFrameWhole()) {
-          continue;
-        }
-        TreeSet<String> near = new TreeSet<>(lookup.materials());
-        near.addAll(tables.groups().keySet());
-        findings.add(
-            near(
-                Finding.error(
-                    Materials.UNKNOWN, name.span(), name + " is not known in this folder"),
-                name,
-                near,
-                "name an ingredient, a group or a code"));
-      }
+      Optional<String> known = material(name);
+      all &= known.isPresent();
+      names.add(known.orElse(name.text()));
     }
     return all ? Optional.of(new Subject.Inclusion(names, inclusion.text())) : Optional.empty();
+  }
+
+  /** Whether it is an ingredient, a group or a code; a finding where it is none. */
+  boolean isOfMaterials(Word name) {
+    return material(name).isPresent();
+  }
+
+  /** What an ingredient, a group or a code is called now; a finding where it is none. */
+  private Optional<String> material(Word name) {
+    if (lookup.isMaterial(name.text()) || tables.groups().containsKey(name.text())) {
+      return Optional.of(name.text());
+    }
+    Optional<String> now = lookup.formerly(name.text());
+    if (now.isPresent()) {
+      findings.add(Materials.renamed(name, now.get()));
+      return now;
+    }
+    if (!lookup.isFrameWhole()) {
+      return Optional.empty();
+    }
+    TreeSet<String> near = new TreeSet<>(lookup.materials());
+    near.addAll(tables.groups().keySet());
+    findings.add(
+        near(
+            Finding.error(Materials.UNKNOWN, name.span(), name + " is not known in this folder"),
+            name,
+            near,
+            "name an ingredient, a group or a code"));
+    return Optional.empty();
   }
 
   Optional<Nutrient> nutrient(Word name) {

@@ -2,15 +2,18 @@ package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile.PremixFile;
+import dev.pellucid.syntax.HeadLine;
 import dev.pellucid.syntax.OverageLine;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.syntax.SupplyLine;
+import dev.pellucid.text.Span;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,6 +31,9 @@ final class PremixResolver {
   static final Code SUPPLIED_TWICE = new Code("supplied-twice");
   static final Code NO_ROOM_LEFT = new Code("no-room-left");
   static final Code INCOMPLETE = new Code("premix-incomplete");
+
+  /** The part of all sources by which one of them is at fault: common sense, no source. */
+  private static final double MOST = 0.6;
 
   private final PremixFile file;
   private final String code;
@@ -81,6 +87,7 @@ final class PremixResolver {
                       line.nutrient() + " is supplied twice")
                   .seeing("first supplied", first.nutrient().span())
                   .helping("keep one of the two lines"));
+          continue;
         }
         Optional<Source> source = source(line, dose.get());
         whole &= source.isPresent();
@@ -173,7 +180,7 @@ final class PremixResolver {
     Share stability =
         parts.stream().map(p -> p.share().minus(p.designed())).reduce(Share.ZERO, Share::plus);
     Optional<List<ResolvedPremix.Part>> rest =
-        lines.oneRestAtMost() ? rest(used, stability, lines, overages) : Optional.empty();
+        lines.oneRestAtMost() ? rest(used, stability, lines, overages, sources) : Optional.empty();
     if (rest.isEmpty()) {
       return Optional.empty();
     }
@@ -203,7 +210,7 @@ final class PremixResolver {
   }
 
   private Optional<List<ResolvedPremix.Part>> rest(
-      Share used, Share stabilityOfSources, Lines lines, Overages overages) {
+      Share used, Share stabilityOfSources, Lines lines, Overages overages, List<Source> sources) {
     List<ResolvedPremix.Part> parts = new ArrayList<>();
     Share sum = used;
     Share stability = stabilityOfSources;
@@ -231,24 +238,50 @@ final class PremixResolver {
     if (filler.isEmpty() && left.compareTo(Share.ZERO) == 0) {
       return Optional.of(parts);
     }
-    String rounded = dev.pellucid.engine.quantity.Figures.plain(sum.kgPer100()) + " %";
     findings.add(
         filler.isPresent()
-            ? Finding.error(
-                    NO_ROOM_LEFT,
-                    file.opening().get().name().span(),
-                    "the sources of "
-                        + code
-                        + " come to "
-                        + rounded
-                        + ", more than the premix holds")
-                .helping("raise the dose, or take stronger sources")
+            ? noRoom(used, sources, Figures.plain(sum.kgPer100()) + " %")
             : Finding.error(
                     Lines.TOTAL,
                     file.opening().get().name().span(),
-                    "the parts of " + code + " add up to " + rounded + ", not to 100 %")
+                    "the parts of "
+                        + code
+                        + " add up to "
+                        + Figures.plain(sum.kgPer100())
+                        + " %, not to 100 %")
                 .helping("write rest on the carrier"));
     return Optional.empty();
+  }
+
+  /** At the supply that takes up most of it, where one does; else the dose leaves too little. */
+  private Finding noRoom(Share used, List<Source> sources, String sum) {
+    for (Source one : sources) {
+      double percent = one.designed().kgPer100();
+      if (percent > MOST * used.kgPer100()) {
+        return Finding.error(
+                NO_ROOM_LEFT,
+                one.written().amount().span(),
+                "the sources of "
+                    + code
+                    + " come to "
+                    + sum
+                    + ", more than the premix holds; "
+                    + one.material().name()
+                    + " alone to "
+                    + Figures.plain(percent)
+                    + " %")
+            .helping("lower this supply, raise the dose, or take a stronger source");
+      }
+    }
+    Span place = file.opening().get().name().span();
+    for (HeadLine.OfPremix line : file.head()) {
+      place = line.doseTold().isPresent() ? line.doseTold().get().span() : place;
+    }
+    return Finding.error(
+            NO_ROOM_LEFT,
+            place,
+            "the sources of " + code + " come to " + sum + ", more than the premix holds")
+        .helping("raise the dose, or take stronger sources");
   }
 
   private static ResolvedPremix.Part part(

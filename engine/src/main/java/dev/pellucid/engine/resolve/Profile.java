@@ -1,7 +1,9 @@
 package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.data.Species;
+import dev.pellucid.syntax.HeadLine.Holds;
 import dev.pellucid.syntax.Range;
+import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +15,10 @@ import java.util.Optional;
  * @param species names of species or of groups of species; empty: any
  * @param jurisdiction whose law it is, where it is law
  * @param jurisdictionAt where it says so
+ * @param lines how many lines of limits stand in its file
+ * @param whole whether each of these could be read; when not, what is here is not all
+ * @param holds how many there are to be, where its head says so
+ * @param mustHold groups, ingredients or premixes of which a feed must hold something
  */
 public record Profile(
     String name,
@@ -24,10 +30,15 @@ public record Profile(
     Optional<String> jurisdiction,
     Optional<Span> jurisdictionAt,
     List<Limit> limits,
+    int lines,
+    boolean whole,
+    Optional<Holds> holds,
+    List<Word> mustHold,
     Span declared) {
   public Profile {
     species = List.copyOf(species);
     limits = List.copyOf(limits);
+    mustHold = List.copyOf(mustHold);
   }
 
   /**

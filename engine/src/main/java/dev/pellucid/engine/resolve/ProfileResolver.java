@@ -29,6 +29,8 @@ final class ProfileResolver {
   private Optional<String> jurisdiction = Optional.empty();
   private Optional<Span> jurisdictionAt = Optional.empty();
   private Optional<Source> source = Optional.empty();
+  private Optional<HeadLine.Holds> holds = Optional.empty();
+  private final List<Word> mustHold = new ArrayList<>();
 
   ProfileResolver(ProfileFile file, Scope scope) {
     this.file = file;
@@ -40,9 +42,15 @@ final class ProfileResolver {
     head();
     List<Limit> found = new ArrayList<>();
     String name = file.source().stem();
+    int lines = 0;
+    boolean whole = true;
     if (file.limits().isPresent()) {
+      lines = file.limits().get().lines().size();
+      whole = file.limits().get().whole();
       for (LimitLine line : file.limits().get().lines()) {
+        int before = found.size();
         limits.add(line, kind.orElse(Limit.Kind.NEED), name, source, found);
+        whole &= found.size() - before == line.bounds().size();
       }
     }
     Span declared =
@@ -62,6 +70,10 @@ final class ProfileResolver {
             jurisdiction,
             jurisdictionAt,
             MergedLimits.once(found, findings),
+            lines,
+            whole,
+            holds,
+            mustHold,
             declared);
     return new Resolution<>(Optional.of(profile), findings, lookup.reads());
   }
@@ -75,7 +87,9 @@ final class ProfileResolver {
             told -> kind = Optional.of(kind(told)),
             this::jurisdiction,
             told -> source = limits.source(told.source()),
-            status -> {});
+            status -> {},
+            told -> holds = Optional.of(told),
+            told -> mustHold(told.what()));
     for (HeadLine.OfProfile line : file.head()) {
       line.into(head);
     }
@@ -84,6 +98,12 @@ final class ProfileResolver {
   private void jurisdiction(HeadLine.Jurisdiction told) {
     jurisdiction = Optional.of(told.jurisdiction().text());
     jurisdictionAt = Optional.of(told.span());
+  }
+
+  private void mustHold(Word what) {
+    if (limits.isOfMaterials(what)) {
+      mustHold.add(what);
+    }
   }
 
   private static Limit.Kind kind(HeadLine.ProfileKind told) {

@@ -1,16 +1,20 @@
 package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.check.SharedRules;
+import dev.pellucid.engine.check.PremixesTogether;
+import dev.pellucid.engine.check.ProfilesTogether;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.DependsOn;
+import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.engine.resolve.Reads;
 import dev.pellucid.engine.resolve.Resolver;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.syntax.FeedFile.PremixFile;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +33,7 @@ public final class Shared {
   private final ReworkSources sources;
   private final BatchRecordCheck recordCheck;
   private final Optional<WeighingPlanner> planner;
+  private final List<PremixFile> premixes;
   private final List<Finding> findings;
 
   private Shared(ReadFolder folder, Days days, Optional<Shared> earlier) {
@@ -38,17 +43,23 @@ public final class Shared {
     this.planner = WeighingPlanner.of(folder.tables());
     this.sources = new ReworkSources(folder.trees(), computer, earlier.map(one -> one.sources));
     List<Finding> found = new ArrayList<>(folder.findings());
+    this.premixes = folder.trees().premixes(found);
     Resolver.Prepared prepared =
         Resolver.prepare(
             new Resolver.Named(
                 folder.tables(),
-                folder.trees().premixes(found),
+                premixes,
                 folder.trees().profiles(found),
                 folder.trees().codes(),
                 sources,
                 days),
             earlier.map(one -> one.resolver));
     found.addAll(prepared.findings());
+    if (folder.tables().nutrients().mendFirst().isEmpty()) {
+      List<Profile> profiles = prepared.resolver().profiles();
+      found.addAll(PremixesTogether.look(premixes, profiles, folder.tables()));
+      found.addAll(ProfilesTogether.look(profiles, folder.tables()));
+    }
     this.resolver = prepared.resolver();
     this.sources.resolveWith(resolver);
     found.addAll(
@@ -75,6 +86,11 @@ public final class Shared {
 
   public Trees trees() {
     return folder.trees();
+  }
+
+  /** The premixes as they are written, broken ones too. */
+  List<PremixFile> premixes() {
+    return premixes;
   }
 
   public FeedTables tables() {

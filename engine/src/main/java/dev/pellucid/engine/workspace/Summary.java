@@ -1,5 +1,6 @@
 package dev.pellucid.engine.workspace;
 
+import dev.pellucid.engine.check.SmallShares;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.Reads;
 import dev.pellucid.engine.resolve.Ref;
@@ -19,6 +20,7 @@ import java.util.Set;
  * @param sound whether no error keeps it from being made
  * @param mendFirst names of the files to be mended before, where they are not its own
  * @param records what its batch records take of lots and leave behind
+ * @param shares of premixes and pure substances, to be held against those of other recipes
  * @param fault what broke in this program, if anything did
  * @param consequences those of the findings that may have their cause elsewhere
  * @param premixes codes of those that were looked up for it
@@ -33,6 +35,7 @@ public record Summary(
     boolean sound,
     List<String> mendFirst,
     BatchRecordCheck.Looked records,
+    SmallShares shares,
     Optional<Throwable> fault,
     List<Consequence> consequences,
     Set<String> premixes,
@@ -61,10 +64,17 @@ public record Summary(
         recipe.isSound(),
         recipe.mendFirst(),
         recipe.records(),
+        shares(recipe),
         recipe.fault(),
         consequences,
         recipe.reads().names(Ref.Kind.PREMIX),
         consequences.isEmpty() ? Reads.NONE : recipe.reads());
+  }
+
+  private static SmallShares shares(Checked recipe) {
+    return recipe.recipe().isPresent()
+        ? SmallShares.of(recipe.recipe().get().recipe())
+        : SmallShares.NONE;
   }
 
   public String code() {

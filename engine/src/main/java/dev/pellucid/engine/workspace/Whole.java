@@ -63,6 +63,7 @@ public record Whole(
       looked.add(its);
     }
     Stock stock = shared.recordCheck().close(shared.trees().called(), looked, findings::add);
+    RecipesTogether.look(shared, recipes, findings);
     List<Finding> inOrder = folded(shared, recipes, ofRecords, findings);
     inOrder.sort(FixOrder.ORDER);
     Set<String> reckoned = new TreeSet<>();

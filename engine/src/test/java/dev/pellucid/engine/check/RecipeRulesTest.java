@@ -134,9 +134,21 @@ class RecipeRulesTest {
     SlippedFolder folder =
         slip(VITAMINS, "vitamin-e                    160 mg/kg", "vitamin-e   1600 mg/kg");
     assertEquals(
-        List.of("VIT-WW supplies vitamin-e 1600 mg/kg, 16 times the minimum of 100 mg/kg"),
-        of("tenfold-slip", folder));
+        List.of(
+            "VIT-WW: vitamin-e 1600 mg/kg is 7.3 times the 220 mg/kg of VIT-SH, and no like premix"
+                + " comes nearer"),
+        of("supply-ten-times-off", folder));
+    assertEquals(List.of(), of("tenfold-slip", folder));
     assertTrue(folder.text().contains("help: did you mean 160 mg/kg?"), folder.text());
+  }
+
+  @Test
+  void aZeroTooManyBesideNoLikePremixIsSaidOnceForAllRecipes() throws IOException {
+    SlippedFolder folder =
+        slip(VITAMINS, "vitamin-e                    160 mg/kg", "vitamin-e   1000 mg/kg");
+    assertEquals(
+        List.of("VIT-WW supplies vitamin-e 1000 mg/kg, 10 times the minimum of 100 mg/kg"),
+        of("tenfold-slip", folder));
     assertTrue(folder.text().contains("note: so it is beside 5 other minima"), folder.text());
     assertTrue(
         folder.findings().stream()
@@ -167,7 +179,10 @@ class RecipeRulesTest {
     assertTrue(
         told.contains("note: VIT-WW supplies 12 mg/kg of it, less than half of the minimum"), told);
     assertTrue(told.contains("help: did you mean 120 mg/kg?"), told);
-    assertEquals(List.of("below-minimum"), folder.codes().stream().distinct().toList(), told);
+    assertEquals(
+        List.of("below-minimum", "supply-ten-times-off"),
+        folder.codes().stream().distinct().sorted().toList(),
+        told);
   }
 
   @Test

@@ -49,6 +49,8 @@ headLine
   | key=FISH mass=range
   | key=BATCH figure=amount weight=word
   | key=DOSE figure=amount
+  | key=HOLDS count=NUMBER LIMITS
+  | key=MUST HOLD value=word
   ;
 
 shareLine
@@ -135,5 +137,5 @@ word
   | STATUS | SPECIES | FISH | HABIT | MEETS | BATCH | DOSE | KIND | JURISDICTION | SOURCE
   | REST | WITHIN | TO | FROM | LINES | BELOW | PER | WEIGHING | FOR | INCLUSION | COST
   | MIN | MAX | ON | DRY | MATTER | AT | MOISTURE | IN | OF | BATCHES | UNTIL | BY | BECAUSE
-  | ACCEPT | REWORK
+  | ACCEPT | REWORK | HOLDS | MUST | HOLD
   ;

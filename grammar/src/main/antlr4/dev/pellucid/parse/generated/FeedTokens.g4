@@ -41,6 +41,8 @@ DOSE : 'dose' ;
 KIND : 'kind' ;
 JURISDICTION : 'jurisdiction' ;
 SOURCE : 'source' ;
+HOLDS : 'holds' ;
+MUST : 'must' ;
 
 // Words inside lines
 REST : 'rest' ;
@@ -69,6 +71,7 @@ UNTIL : 'until' ;
 BY : 'by' ;
 BECAUSE : 'because' ;
 ACCEPT : 'accept' ;
+HOLD : 'hold' ;
 
 COLON : ':' ;
 PLUS : '+' ;

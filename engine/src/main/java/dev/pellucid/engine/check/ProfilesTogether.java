@@ -1,0 +1,54 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.Profile;
+import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the profiles of a folder show when they are held against each other: a figure ten times off,
+ * one side written for the other, a basis or a part of batches left out, a line that is lost. None
+ * of it needs a recipe.
+ */
+public final class ProfilesTogether {
+  private final FeedTables tables;
+  private final List<Profile> profiles;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private ProfilesTogether(List<Profile> profiles, FeedTables tables) {
+    this.profiles = profiles;
+    this.tables = tables;
+  }
+
+  /**
+   * Looks at the profiles of a folder.
+   *
+   * @param profiles all of the folder, those of law too
+   */
+  public static List<Finding> look(List<Profile> profiles, FeedTables tables) {
+    ProfilesTogether together = new ProfilesTogether(profiles, tables);
+    together.look();
+    return together.findings;
+  }
+
+  private void look() {
+    Sisters sisters = new Sisters(profiles);
+    LimitLost lost = new LimitLost(profiles, findings);
+    for (Profile profile : profiles) {
+      for (Limit limit : profile.limits()) {
+        limit(new Sisters.Asked(profile, limit), sisters);
+      }
+      lost.look(profile);
+    }
+  }
+
+  /** One slip of a line is told once: first the side, then the terms, then the figure. */
+  private void limit(Sisters.Asked one, Sisters sisters) {
+    if (!LimitOnOtherSide.look(one, sisters, findings)
+        && !LimitTermsDiffer.look(one, sisters, findings)) {
+      LimitTenTimesOff.look(one, sisters, findings);
+    }
+  }
+}
