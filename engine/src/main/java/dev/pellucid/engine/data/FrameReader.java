@@ -47,7 +47,8 @@ final class FrameReader {
     Map<String, Retention> retention =
         new RetentionReader(sources, remarks).read(nodes.file(RetentionReader.FILE));
     Known classes = classes(retention.keySet());
-    NutrientsReader nutrientsReader = new NutrientsReader(sources, classes, remarks);
+    NutrientsReader nutrientsReader =
+        new NutrientsReader(sources, classes, groups(groups.keySet()), remarks);
     Nutrients nutrients = nutrientsReader.read(nodes.in(Places.NUTRIENTS), settings.place().file());
     Known nutrientNames = nutrientsReader.known();
     SortedMap<String, Species> species = species(sources);

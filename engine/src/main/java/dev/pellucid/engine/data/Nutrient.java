@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param stability the class by which it decays, or {@link #STABLE}
  * @param formula how it follows from others, where it is not told directly
  * @param digestibleOf the nutrient of which it is the digestible part, where it is one
+ * @param usual how much of it ingredients usually hold; the first row that is for one counts
  */
 public record Nutrient(
     int index,
@@ -32,7 +33,11 @@ public record Nutrient(
     String stability,
     Optional<Formula> formula,
     Optional<String> digestibleOf,
+    List<Usual> usual,
     Span declared) {
+  public Nutrient {
+    usual = List.copyOf(usual);
+  }
 
   /** The word for what never decays. */
   public static final String STABLE = "stable";

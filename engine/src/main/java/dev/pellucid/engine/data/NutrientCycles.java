@@ -86,6 +86,7 @@ final class NutrientCycles {
         nutrient.stability(),
         Optional.empty(),
         Optional.empty(),
+        nutrient.usual(),
         nutrient.declared());
   }
 }

@@ -23,6 +23,7 @@ import java.util.Set;
 final class NutrientsReader {
   private final Sources sources;
   private final Known classes;
+  private final Known groups;
   private final Remarks remarks;
   private final Map<String, Draft> drafts = new LinkedHashMap<>();
   private final Map<String, Kind> kinds = new HashMap<>();
@@ -30,9 +31,10 @@ final class NutrientsReader {
   private final Set<String> unread = new LinkedHashSet<>();
   private boolean told;
 
-  NutrientsReader(Sources sources, Known classes, Remarks remarks) {
+  NutrientsReader(Sources sources, Known classes, Known groups, Remarks remarks) {
     this.sources = sources;
     this.classes = classes;
+    this.groups = groups;
     this.remarks = remarks;
   }
 
@@ -151,6 +153,7 @@ final class NutrientsReader {
         stability(own),
         formula,
         text(digestibleOf),
+        new UsualReader(sources, groups, known, kinds, remarks).read(own, draft.kind()),
         draft.name().span());
   }
 

@@ -44,6 +44,7 @@ public final class TablesReader {
             NutrientFindings.CODES,
             SettingsReader.CODES,
             LotFindings.CODES,
+            UnusualFindings.CODES,
             List.of(
                 SteamReader.ROWS,
                 SequenceReader.CODE,

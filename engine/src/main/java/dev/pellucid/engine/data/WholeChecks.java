@@ -1,0 +1,221 @@
+package dev.pellucid.engine.data;
+
+import dev.pellucid.engine.data.Nutrient.Formula.Term;
+import dev.pellucid.engine.data.OddContents.Odd;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Whether contents can be true together: what adds up to the whole is not more than it, no part is
+ * more than what it is a part of, nor are all parts together, and each content is of a usual size.
+ * What cannot be is told at the figure that is not usual; each figure is told once.
+ */
+final class WholeChecks {
+  /** Rounded figures of a table may add up to a little more than the whole. */
+  private static final double ROUNDING = 0.005;
+
+  /**
+   * By how much all parts may pass their whole: amino acids set free weigh some 17 % more than the
+   * same in a protein, and tables take figures from more than one lot.
+   */
+  private static final double MOST_PARTS = 1.2;
+
+  /**
+   * A nutrient of which an ingredient consists. Crude protein is nitrogen × 6.25, so a pure amino
+   * acid is rightly more than its crude protein: methionine has 9.39 % nitrogen, hence 58.7 %.
+   */
+  private static final double PURE = 0.9;
+
+  /** Tyrosine is 2.07 times its crude protein; no amino acid is more. */
+  private static final double MOST_PURE = 2.2;
+
+  private final Ingredient ingredient;
+  private final Nutrients nutrients;
+  private final OddContents usual;
+  private final Remarks remarks;
+  private final Set<Content> reported = new LinkedHashSet<>();
+
+  WholeChecks(Ingredient ingredient, Nutrients nutrients, Remarks remarks) {
+    this.ingredient = ingredient;
+    this.nutrients = nutrients;
+    this.usual = new OddContents(ingredient, nutrients);
+    this.remarks = remarks;
+  }
+
+  /**
+   * @param told contents by the name of their nutrient, in the order of the nutrients
+   * @param whom behind a sentence: for which species they are told
+   * @param sums whether they are to be added up; they are not those of before
+   */
+  void look(Map<String, Content> told, String whom, boolean sums) {
+    Map<String, Odd> odd = usual.of(told);
+    if (sums) {
+      sum(told, odd, whom);
+    }
+    parts(told, odd);
+    for (Odd one : odd.values()) {
+      if (reported.add(one.content())) {
+        remarks.add(UnusualFindings.unusual(one));
+      }
+    }
+  }
+
+  private void sum(Map<String, Content> told, Map<String, Odd> odd, String whom) {
+    double sum = 0;
+    List<String> added = new ArrayList<>();
+    for (Map.Entry<String, Content> each : told.entrySet()) {
+      Optional<Nutrient> nutrient = nutrients.named(each.getKey());
+      if (nutrient.isPresent() && nutrient.get().ofTheWhole()) {
+        sum += each.getValue().low();
+        added.add(each.getKey());
+      }
+    }
+    if (sum <= 1 + ROUNDING + Closeness.PART) {
+      return;
+    }
+    Odd likely = high(added, odd);
+    if (likely == null) {
+      remarks.add(NutrientFindings.overWhole(ingredient.declared(), sum, whom));
+    } else if (reported.add(likely.content())) {
+      remarks.add(UnusualFindings.over(likely, sum, whom));
+    }
+  }
+
+  private static @Nullable Odd high(List<String> names, Map<String, Odd> odd) {
+    for (String name : names) {
+      Odd one = odd.get(name);
+      if (one != null && one.high()) {
+        return one;
+      }
+    }
+    return null;
+  }
+
+  private void parts(Map<String, Content> told, Map<String, Odd> odd) {
+    Set<String> wholes = new LinkedHashSet<>();
+    for (Map.Entry<String, Content> each : told.entrySet()) {
+      Optional<Nutrient> nutrient = nutrients.named(each.getKey());
+      Optional<String> whole = nutrient.isPresent() ? nutrient.get().partOf() : Optional.empty();
+      if (whole.isPresent()) {
+        wholes.add(whole.get());
+      }
+    }
+    for (String whole : wholes) {
+      OptionalDouble most = most(whole, told);
+      if (most.isPresent()) {
+        parts(whole, most.getAsDouble(), told, odd);
+      }
+    }
+  }
+
+  /** The most that an ingredient can hold of a whole; empty where it cannot be known. */
+  private OptionalDouble most(String whole, Map<String, Content> told) {
+    Content content = told.get(whole);
+    if (content != null) {
+      return OptionalDouble.of(content.high());
+    }
+    Optional<Nutrient> nutrient = nutrients.named(whole);
+    if (nutrient.isEmpty() || nutrient.get().formula().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double sum = nutrient.get().formula().get().constant() + ROUNDING;
+    for (Term term : nutrient.get().formula().get().terms()) {
+      Content one = told.get(term.nutrient());
+      if (one == null) {
+        return OptionalDouble.empty();
+      }
+      sum += term.factor() * (term.factor() < 0 ? one.low() : one.high());
+    }
+    // Where the others are more than the whole already, that is what is said.
+    return sum < ROUNDING ? OptionalDouble.empty() : OptionalDouble.of(sum);
+  }
+
+  private void parts(String whole, double most, Map<String, Content> told, Map<String, Odd> odd) {
+    double sum = 0;
+    String largest = "";
+    double size = 0;
+    boolean over = false;
+    for (Map.Entry<String, Content> each : told.entrySet()) {
+      Optional<Nutrient> nutrient = nutrients.named(each.getKey());
+      if (nutrient.isEmpty() || !nutrient.get().partOf().orElse("").equals(whole)) {
+        continue;
+      }
+      double part = each.getValue().low();
+      boolean pure = part >= PURE && part <= MOST_PURE * most;
+      if (!pure && Closeness.isAbove(part, most)) {
+        over = true;
+        partOver(nutrient.get(), each.getValue(), whole, most, told, odd);
+      }
+      boolean counts = !pure && nutrient.get().formula().isEmpty();
+      sum += counts ? part : 0;
+      if (counts && part > size) {
+        size = part;
+        largest = each.getKey();
+      }
+    }
+    if (!over && Closeness.isAbove(sum, MOST_PARTS * most)) {
+      partsOver(largest, sum, whole, most, told, odd);
+    }
+  }
+
+  private void partOver(
+      Nutrient part,
+      Content content,
+      String whole,
+      double most,
+      Map<String, Content> told,
+      Map<String, Odd> odd) {
+    Odd likely = likely(part.name(), whole, odd);
+    Content place = likely == null ? content : likely.content();
+    if (reported.add(place)) {
+      Finding finding = UnusualFindings.partOver(part, content, whole, most, told.get(whole));
+      remarks.add(likely == null ? finding : UnusualFindings.at(likely, finding));
+    }
+  }
+
+  private void partsOver(
+      String largest,
+      double sum,
+      String whole,
+      double most,
+      Map<String, Content> told,
+      Map<String, Odd> odd) {
+    Odd likely = likely(largest, whole, odd);
+    Content content = told.get(whole);
+    Content place = likely != null ? likely.content() : content;
+    if (place != null && reported.add(place)) {
+      Finding finding = UnusualFindings.partsOver(whole, content, place, sum, most);
+      remarks.add(likely == null ? finding : UnusualFindings.at(likely, finding));
+    }
+  }
+
+  /** Which figure is wrong where a part is more than its whole, if one of them is not usual. */
+  private @Nullable Odd likely(String part, String whole, Map<String, Odd> odd) {
+    Odd tooMuch = odd.get(part);
+    if (tooMuch != null) {
+      return tooMuch;
+    }
+    Odd tooLittle = odd.get(whole);
+    if (tooLittle != null) {
+      return tooLittle;
+    }
+    Optional<Nutrient> nutrient = nutrients.named(whole);
+    if (nutrient.isPresent() && nutrient.get().formula().isPresent()) {
+      for (Term term : nutrient.get().formula().get().terms()) {
+        Odd one = odd.get(term.nutrient());
+        if (one != null) {
+          return one;
+        }
+      }
+    }
+    return null;
+  }
+}
