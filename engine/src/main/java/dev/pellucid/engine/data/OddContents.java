@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.Ingredient.ContentBlock;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.text.Plural;
 import java.util.ArrayList;
@@ -56,7 +57,9 @@ final class OddContents {
 
     private @Nullable List<Odd> witnesses() {
       List<Odd> more = high.size() >= low.size() ? high : low;
-      return more.size() >= WITNESSES && more.size() >= MOST_OF_THEM * looked ? more : null;
+      boolean most = more.size() >= WITNESSES && more.size() >= MOST_OF_THEM * looked;
+      boolean all = more.size() > 1 && more.size() == looked;
+      return most || all ? more : null;
     }
   }
 
@@ -64,15 +67,22 @@ final class OddContents {
    * By the name of the nutrient.
    *
    * @param told in the order of the nutrients
+   * @param general whether it is told of any species; then what is told of each speaks for or
+   *     against its whole as well
    */
-  Map<String, Odd> of(Map<String, Content> told) {
+  Map<String, Odd> of(Map<String, Content> told, boolean general) {
     Map<String, Odd> odd = new LinkedHashMap<>();
     Map<String, Parts> parts = new LinkedHashMap<>();
     for (Map.Entry<String, Content> each : told.entrySet()) {
-      Optional<Nutrient> nutrient = nutrients.named(each.getKey());
-      Usual usual = nutrient.isPresent() ? usual(nutrient.get()) : null;
-      if (usual != null && each.getValue().high() > 0) {
-        look(nutrient.get(), each.getValue(), usual, told, odd, parts);
+      look(each.getKey(), each.getValue(), told, odd, parts);
+    }
+    if (general) {
+      for (ContentBlock block : ingredient.contents()) {
+        if (block.species().isPresent()) {
+          for (Map.Entry<String, Content> each : block.byNutrient().entrySet()) {
+            look(each.getKey(), each.getValue(), told, new LinkedHashMap<>(), parts);
+          }
+        }
       }
     }
     for (Map.Entry<String, Parts> each : parts.entrySet()) {
@@ -82,21 +92,20 @@ final class OddContents {
   }
 
   private @Nullable Usual usual(Nutrient nutrient) {
-    for (Usual row : nutrient.usual()) {
-      if (row.isFor(ingredient, nutrient)) {
-        return row;
-      }
-    }
-    return null;
+    return Usual.of(nutrient, ingredient);
   }
 
   private void look(
-      Nutrient nutrient,
+      String of,
       Content content,
-      Usual usual,
       Map<String, Content> told,
       Map<String, Odd> odd,
       Map<String, Parts> parts) {
+    Nutrient nutrient = nutrients.named(of).orElse(null);
+    Usual usual = nutrient == null ? null : usual(nutrient);
+    if (nutrient == null || usual == null || content.high() <= 0) {
+      return;
+    }
     if (usual.of().isEmpty()) {
       if (isOutside(content, usual, 1)) {
         odd.put(nutrient.name(), inItself(nutrient, content, usual));
@@ -105,7 +114,7 @@ final class OddContents {
     }
     String name = usual.of().get();
     Content whole = told.get(name);
-    if (whole == null || whole.low() <= 0 || isAlone(content, name, told)) {
+    if (whole == null || whole.low() <= 0 || isPure(content, whole, name, told)) {
       return;
     }
     Parts ofWhole = parts.computeIfAbsent(name, any -> new Parts());
@@ -169,8 +178,13 @@ final class OddContents {
     return !usual.holds(value) && (value > usual.high() || !content.isBound());
   }
 
-  /** Whether it is the only part of a whole, as lysine is in lysine hydrochloride. */
-  private boolean isAlone(Content content, String whole, Map<String, Content> told) {
+  /** Whether it is most of its whole and its only part, as lysine is in lysine hydrochloride. */
+  private boolean isPure(
+      Content content, Content ofWhole, String whole, Map<String, Content> told) {
+    double part = content.high() / ofWhole.low();
+    if (part < MOST_OF_THEM || part > WholeChecks.MOST_PURE) {
+      return false;
+    }
     for (Map.Entry<String, Content> each : told.entrySet()) {
       Optional<Nutrient> nutrient = nutrients.named(each.getKey());
       boolean sister = nutrient.isPresent() && nutrient.get().partOf().orElse("").equals(whole);

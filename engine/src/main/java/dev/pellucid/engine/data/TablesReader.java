@@ -50,6 +50,8 @@ public final class TablesReader {
                 SequenceReader.CODE,
                 ToleranceReader.CODE,
                 Places.MISPLACED,
+                Sisters.CODE,
+                PriceChecks.CODE,
                 PlantReader.SCALE,
                 ParticleReader.PARTICLE))
         .flatMap(Collection::stream)

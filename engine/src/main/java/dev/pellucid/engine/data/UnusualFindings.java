@@ -2,6 +2,7 @@ package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.OddContents.Odd;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
@@ -14,7 +15,9 @@ import org.jspecify.annotations.Nullable;
 final class UnusualFindings {
   static final Code UNUSUAL = new Code("data-unusual");
 
-  static final List<Code> CODES = List.of(UNUSUAL);
+  static final Code DIGESTIBILITY = new Code("data-hardly-digested");
+
+  static final List<Code> CODES = List.of(UNUSUAL, DIGESTIBILITY);
 
   private UnusualFindings() {}
 
@@ -46,11 +49,26 @@ final class UnusualFindings {
         odd);
   }
 
+  /** The same where it is only the most likely one. */
+  static Finding over(Content slipped, double sum, String whom) {
+    return Finding.error(
+            NutrientFindings.OVER_WHOLE,
+            slipped.place(),
+            "with this figure the contents add up to " + Figures.fixed(sum * 100, 2) + " %" + whom)
+        .helping("a tenth of it would fit; look for a slipped decimal point here and beside it")
+        .helping("or for figures on dry matter among those as fed");
+  }
+
   /**
    * @param told the content of the whole; none where it is worked out
    */
   static Finding partOver(
-      Nutrient part, Content content, String whole, double most, @Nullable Content told) {
+      Nutrient part,
+      Content content,
+      String whole,
+      double most,
+      @Nullable Content told,
+      Content place) {
     String headline =
         part.name()
             + " is "
@@ -61,9 +79,14 @@ final class UnusualFindings {
             + whole
             + " that it is a part of";
     Finding finding =
-        Finding.error(NutrientFindings.PART_OVER_WHOLE, content.place(), headline)
+        Finding.error(NutrientFindings.PART_OVER_WHOLE, place.place(), headline)
             .helping("one of the two figures is wrong, or has the wrong unit");
-    return told == null ? finding : finding.seeing(whole + " written", told.place());
+    if (told == null) {
+      return finding;
+    }
+    return place.equals(told)
+        ? finding.seeing(part.name() + " written", content.place())
+        : finding.seeing(whole + " written", told.place());
   }
 
   static Finding partsOver(
@@ -98,6 +121,19 @@ final class UnusualFindings {
             meant.isPresent()
                 ? Meant.question(meant.get())
                 : "look for a slipped decimal point or a wrong unit");
+  }
+
+  static Finding hardlyDigested(String nutrient, Scalar written, double share) {
+    Finding finding =
+        Finding.warning(
+            DIGESTIBILITY,
+            written.span(),
+            nutrient
+                + " of which only "
+                + KeyFindings.shown(written.text())
+                + " is digested, 30 to 100 % is usual in feed materials");
+    return (share >= 0.03 ? finding.helping(Meant.question(percent(share * 10))) : finding)
+        .helping("look for a slipped decimal point, or leave it out if it was not measured");
   }
 
   private static String shown(Content content) {

@@ -4,6 +4,7 @@ import dev.pellucid.measure.Closeness;
 import dev.pellucid.text.Span;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How much of a nutrient ingredients of some groups usually hold. A content outside is most often a
@@ -28,7 +29,17 @@ public record Usual(
     groups = Set.copyOf(groups);
   }
 
-  boolean isFor(Ingredient ingredient, Nutrient nutrient) {
+  /** The first row of a nutrient that is for an ingredient; none where no row is. */
+  static @Nullable Usual of(Nutrient nutrient, Ingredient ingredient) {
+    for (Usual row : nutrient.usual()) {
+      if (row.isFor(ingredient, nutrient)) {
+        return row;
+      }
+    }
+    return null;
+  }
+
+  private boolean isFor(Ingredient ingredient, Nutrient nutrient) {
     return (groups.isEmpty() || group(ingredient).isPresent())
         && (!asAdditive || isAdditive(ingredient, nutrient));
   }

@@ -35,7 +35,7 @@ final class WholeChecks {
   private static final double PURE = 0.9;
 
   /** Tyrosine is 2.07 times its crude protein; no amino acid is more. */
-  private static final double MOST_PURE = 2.2;
+  static final double MOST_PURE = 2.2;
 
   private final Ingredient ingredient;
   private final Nutrients nutrients;
@@ -56,16 +56,23 @@ final class WholeChecks {
    * @param sums whether they are to be added up; they are not those of before
    */
   void look(Map<String, Content> told, String whom, boolean sums) {
-    Map<String, Odd> odd = usual.of(told);
+    Map<String, Odd> odd = usual.of(told, whom.isEmpty());
     if (sums) {
       sum(told, odd, whom);
     }
     parts(told, odd);
     for (Odd one : odd.values()) {
-      if (reported.add(one.content())) {
+      if (!isExplained(one, told) && reported.add(one.content())) {
         remarks.add(UnusualFindings.unusual(one));
       }
     }
+  }
+
+  /** Whether the whole of which it is an odd part was already said to be wrong. */
+  private boolean isExplained(Odd part, Map<String, Content> told) {
+    Optional<String> of = part.usual().of();
+    Content whole = of.isPresent() ? told.get(of.get()) : null;
+    return whole != null && !whole.equals(part.content()) && reported.contains(whole);
   }
 
   private void sum(Map<String, Content> told, Map<String, Odd> odd, String whom) {
@@ -82,11 +89,31 @@ final class WholeChecks {
       return;
     }
     Odd likely = high(added, odd);
-    if (likely == null) {
+    Content slipped = likely == null ? slipped(added, told, sum) : likely.content();
+    if (slipped == null) {
       remarks.add(NutrientFindings.overWhole(ingredient.declared(), sum, whom));
-    } else if (reported.add(likely.content())) {
-      remarks.add(UnusualFindings.over(likely, sum, whom));
+    } else if (reported.add(slipped)) {
+      remarks.add(
+          likely == null
+              ? UnusualFindings.over(slipped, sum, whom)
+              : UnusualFindings.over(likely, sum, whom));
     }
+  }
+
+  /** The content of which a tenth brings the sum nearest to the whole, and not above it. */
+  private static @Nullable Content slipped(
+      List<String> added, Map<String, Content> told, double sum) {
+    Content slipped = null;
+    double nearest = 0;
+    for (String name : added) {
+      Content one = told.get(name);
+      double mended = one == null ? 0 : sum - 0.9 * one.low();
+      if (one != null && mended <= 1 + ROUNDING && mended > nearest) {
+        nearest = mended;
+        slipped = one;
+      }
+    }
+    return slipped;
   }
 
   private static @Nullable Odd high(List<String> names, Map<String, Odd> odd) {
@@ -138,11 +165,37 @@ final class WholeChecks {
     return sum < ROUNDING ? OptionalDouble.empty() : OptionalDouble.of(sum);
   }
 
+  /** What is told of the parts of one whole. */
+  private static final class Sum {
+    private final List<Nutrient> over = new ArrayList<>();
+    private double parts;
+    private String largest = "";
+    private double size;
+  }
+
   private void parts(String whole, double most, Map<String, Content> told, Map<String, Odd> odd) {
-    double sum = 0;
-    String largest = "";
-    double size = 0;
-    boolean over = false;
+    Sum sum = sum(whole, most, told);
+    if (sum.over.size() > 1 && told.containsKey(whole)
+        || sum.over.isEmpty() && Closeness.isAbove(sum.parts, MOST_PARTS * most)) {
+      String part = sum.over.isEmpty() ? sum.largest : sum.over.get(0).name();
+      partsOver(part, sum.parts, whole, most, told, odd);
+      return;
+    }
+    for (Nutrient part : sum.over) {
+      partOver(part, whole, most, told, odd);
+    }
+  }
+
+  /**
+   * Whether it is an additive of this that holds as much as is usual; who asks knows it is not odd.
+   */
+  private boolean isAdditive(Nutrient part) {
+    Usual row = Usual.of(part, ingredient);
+    return row != null && row.asAdditive();
+  }
+
+  private Sum sum(String whole, double most, Map<String, Content> told) {
+    Sum sum = new Sum();
     for (Map.Entry<String, Content> each : told.entrySet()) {
       Optional<Nutrient> nutrient = nutrients.named(each.getKey());
       if (nutrient.isEmpty() || !nutrient.get().partOf().orElse("").equals(whole)) {
@@ -151,46 +204,47 @@ final class WholeChecks {
       double part = each.getValue().low();
       boolean pure = part >= PURE && part <= MOST_PURE * most;
       if (!pure && Closeness.isAbove(part, most)) {
-        over = true;
-        partOver(nutrient.get(), each.getValue(), whole, most, told, odd);
+        sum.over.add(nutrient.get());
       }
       boolean counts = !pure && nutrient.get().formula().isEmpty();
-      sum += counts ? part : 0;
-      if (counts && part > size) {
-        size = part;
-        largest = each.getKey();
+      sum.parts += counts ? part : 0;
+      if (counts && part > sum.size) {
+        sum.size = part;
+        sum.largest = each.getKey();
       }
     }
-    if (!over && Closeness.isAbove(sum, MOST_PARTS * most)) {
-      partsOver(largest, sum, whole, most, told, odd);
-    }
+    return sum;
   }
 
   private void partOver(
-      Nutrient part,
-      Content content,
-      String whole,
-      double most,
-      Map<String, Content> told,
-      Map<String, Odd> odd) {
+      Nutrient part, String whole, double most, Map<String, Content> told, Map<String, Odd> odd) {
+    Content content = told.get(part.name());
     Odd likely = likely(part.name(), whole, odd);
-    Content place = likely == null ? content : likely.content();
-    if (reported.add(place)) {
-      Finding finding = UnusualFindings.partOver(part, content, whole, most, told.get(whole));
+    Content written = told.get(whole);
+    Content likeliest = written != null && isAdditive(part) ? written : content;
+    Content place = likely == null ? likeliest : likely.content();
+    if (written != null && reported.contains(written)) {
+      return;
+    }
+    if (content != null && place != null && reported.add(place)) {
+      Finding finding = UnusualFindings.partOver(part, content, whole, most, written, place);
       remarks.add(likely == null ? finding : UnusualFindings.at(likely, finding));
     }
   }
 
+  /**
+   * @param part that speaks most against the whole
+   */
   private void partsOver(
-      String largest,
+      String part,
       double sum,
       String whole,
       double most,
       Map<String, Content> told,
       Map<String, Odd> odd) {
-    Odd likely = likely(largest, whole, odd);
+    Odd likely = likely(part, whole, odd);
     Content content = told.get(whole);
-    Content place = likely != null ? likely.content() : content;
+    Content place = likely != null ? likely.content() : content != null ? content : told.get(part);
     if (place != null && reported.add(place)) {
       Finding finding = UnusualFindings.partsOver(whole, content, place, sum, most);
       remarks.add(likely == null ? finding : UnusualFindings.at(likely, finding));
