@@ -39,7 +39,7 @@ final class MeantContent {
     Written written = read.get();
     for (Written other : others(written, printed)) {
       if (fits.test(other.base())) {
-        return Optional.of(other.words());
+        return Optional.of((content.isBound() ? "below " : "") + other.words());
       }
     }
     return Optional.empty();
@@ -94,7 +94,7 @@ final class MeantContent {
     }
 
     String words() {
-      return number.toPlainString() + " " + unit.symbol();
+      return number.stripTrailingZeros().toPlainString() + " " + unit.symbol();
     }
   }
 }

@@ -18,9 +18,9 @@ import java.util.function.DoublePredicate;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Each price against the one before it, and a first one against those of the same day: of the other
- * ingredients of its groups, or of its form where the groups are small. More than five times or
- * less than a fifth is most often a slipped point, or a price of a ton beside {@code /kg}.
+ * Each price against the one before it, and a first one against those of the same day of the other
+ * ingredients of its groups, where these are alike. More than five times or less than a fifth is
+ * most often a slipped point, or a price of a ton beside {@code /kg}.
  *
  * <p>Five times: common practice, no source.
  */
@@ -29,7 +29,7 @@ final class PriceChecks {
 
   private final SortedMap<String, Ingredient> ingredients;
   private final Remarks remarks;
-  // By the day, and a group or a form.
+  // By the day and the group.
   private final Map<String, Span4> spans = new HashMap<>();
 
   PriceChecks(SortedMap<String, Ingredient> ingredients, Remarks remarks) {
@@ -62,16 +62,11 @@ final class PriceChecks {
       for (String group : of.groups()) {
         spans.computeIfAbsent(ofGroup(price, group), any -> new Span4()).add(price.perKg());
       }
-      spans.computeIfAbsent(ofForm(price, of), any -> new Span4()).add(price.perKg());
     }
   }
 
   private static String ofGroup(Price price, String group) {
-    return price.from() + " group " + group;
-  }
-
-  private static String ofForm(Price price, Ingredient of) {
-    return price.from() + " form " + Vocabulary.word(of.form());
+    return price.from() + " " + group;
   }
 
   private void look(Price price, @Nullable Price before) {
@@ -81,7 +76,7 @@ final class PriceChecks {
         remarks.add(
             finding(
                     price,
-                    "the one before it " + before.asWritten(),
+                    "the price before was " + before.asWritten(),
                     perKg -> !isFar(perKg, then, then))
                 .seeing("from " + before.from(), before.place()));
       }
@@ -98,16 +93,12 @@ final class PriceChecks {
         return;
       }
     }
-    Span4 span = spans.get(ofForm(price, of));
-    if (span != null && span.others() >= Sisters.ENOUGH) {
-      look(price, span, "the form " + Vocabulary.word(of.form()));
-    }
   }
 
   private void look(Price price, Span4 span, String kind) {
     double least = span.leastBeside(price.perKg());
     double most = span.mostBeside(price.perKg());
-    if (isFar(price.perKg(), least, most)) {
+    if (Sisters.areAlike(least, most) && isFar(price.perKg(), least, most)) {
       String others =
           "the "
               + span.others()
@@ -153,7 +144,7 @@ final class PriceChecks {
     }
     for (int shift : new int[] {-1, 1, -2, 2}) {
       if (fits.test(price.perKg() * Math.pow(10, shift))) {
-        BigDecimal moved = new BigDecimal(number).scaleByPowerOfTen(shift);
+        BigDecimal moved = new BigDecimal(number).scaleByPowerOfTen(shift).stripTrailingZeros();
         return Optional.of(moved.toPlainString() + " " + unit);
       }
     }

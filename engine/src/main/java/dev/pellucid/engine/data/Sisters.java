@@ -20,9 +20,10 @@ import java.util.Set;
 
 /**
  * Each content against those of the sisters, the other ingredients of its groups: one that is more
- * than five times or less than a fifth of all of them is most often a slipped point or a wrong
- * unit. Where a nutrient tells what is usual, that counts instead; where the file of an ingredient
- * has a finding already, its figures are looked at again when it is mended.
+ * than five times or less than a fifth of all of them, where these are alike, is most often a
+ * slipped point or a wrong unit. Where a nutrient tells what is usual, that counts instead; where
+ * the file of an ingredient has a finding already, its figures are looked at again when it is
+ * mended.
  *
  * <p>Five times, and three sisters: common practice, no source.
  */
@@ -152,9 +153,14 @@ final class Sisters {
     }
     boolean far = Closeness.isAbove(value, FAR * most) || Closeness.isBelow(value, least / FAR);
     Optional<Written> written = Written.of(content);
-    if (others >= ENOUGH && far && written.isPresent()) {
+    if (others >= ENOUGH && far && areAlike(least, most) && written.isPresent()) {
       remarks.add(finding(nutrient, content, written.get().unit(), others, least, most, groups));
     }
+  }
+
+  /** Whether sisters are near enough to each other to say what one of them should be. */
+  static boolean areAlike(double least, double most) {
+    return Closeness.isAtMost(most, FAR * least);
   }
 
   private static Finding finding(

@@ -50,12 +50,19 @@ final class UnusualFindings {
   }
 
   /** The same where it is only the most likely one. */
-  static Finding over(Content slipped, double sum, String whom) {
+  static Finding over(String name, Content slipped, double sum, String whom) {
     return Finding.error(
             NutrientFindings.OVER_WHOLE,
             slipped.place(),
-            "with this figure the contents add up to " + Figures.fixed(sum * 100, 2) + " %" + whom)
-        .helping("a tenth of it would fit; look for a slipped decimal point here and beside it")
+            "with "
+                + name
+                + " "
+                + shown(slipped)
+                + " the contents add up to "
+                + Figures.fixed(sum * 100, 2)
+                + " %"
+                + whom)
+        .helping("a tenth of it would fit: look for a slipped decimal point here and beside it")
         .helping("or for figures on dry matter among those as fed");
   }
 
@@ -128,10 +135,11 @@ final class UnusualFindings {
         Finding.warning(
             DIGESTIBILITY,
             written.span(),
-            nutrient
-                + " of which only "
+            "only "
                 + KeyFindings.shown(written.text())
-                + " is digested, 30 to 100 % is usual in feed materials");
+                + " of "
+                + nutrient
+                + " is digested, in feed materials 30 to 100 % is usual");
     return (share >= 0.03 ? finding.helping(Meant.question(percent(share * 10))) : finding)
         .helping("look for a slipped decimal point, or leave it out if it was not measured");
   }

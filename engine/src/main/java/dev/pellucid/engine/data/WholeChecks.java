@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.Ingredient.ContentBlock;
 import dev.pellucid.engine.data.Nutrient.Formula.Term;
 import dev.pellucid.engine.data.OddContents.Odd;
 import dev.pellucid.finding.Finding;
@@ -21,6 +22,12 @@ import org.jspecify.annotations.Nullable;
 final class WholeChecks {
   /** Rounded figures of a table may add up to a little more than the whole. */
   private static final double ROUNDING = 0.005;
+
+  /** Contents of which one is ten times too high add up to so much at least, once it is mended. */
+  private static final double NEAR_THE_WHOLE = 0.95;
+
+  /** Contents on dry matter beside the water as fed add up to so much at most. */
+  private static final double DRY_MATTER = 1.16;
 
   /**
    * By how much all parts may pass their whole: amino acids set free weigh some 17 % more than the
@@ -89,31 +96,47 @@ final class WholeChecks {
       return;
     }
     Odd likely = high(added, odd);
-    Content slipped = likely == null ? slipped(added, told, sum) : likely.content();
-    if (slipped == null) {
+    String slipped = likely == null ? slipped(added, told, sum, whom) : "";
+    Content place = likely == null ? told.get(slipped) : likely.content();
+    if (place == null) {
       remarks.add(NutrientFindings.overWhole(ingredient.declared(), sum, whom));
-    } else if (reported.add(slipped)) {
+    } else if (reported.add(place)) {
       remarks.add(
           likely == null
-              ? UnusualFindings.over(slipped, sum, whom)
+              ? UnusualFindings.over(slipped, place, sum, whom)
               : UnusualFindings.over(likely, sum, whom));
     }
   }
 
-  /** The content of which a tenth brings the sum nearest to the whole, and not above it. */
-  private static @Nullable Content slipped(
-      List<String> added, Map<String, Content> told, double sum) {
-    Content slipped = null;
-    double nearest = 0;
+  /**
+   * The one nutrient of which a tenth would bring the sum to the whole or a little below; empty
+   * where there is none, or more than one. A sum that is a little too high with much water in it
+   * speaks of figures on dry matter.
+   */
+  private String slipped(List<String> added, Map<String, Content> told, double sum, String whom) {
+    String slipped = "";
     for (String name : added) {
       Content one = told.get(name);
       double mended = one == null ? 0 : sum - 0.9 * one.low();
-      if (one != null && mended <= 1 + ROUNDING && mended > nearest) {
-        nearest = mended;
-        slipped = one;
+      boolean water = name.equals(Nutrients.MOISTURE) && sum < DRY_MATTER;
+      boolean fits = mended <= 1 + ROUNDING && mended >= NEAR_THE_WHOLE;
+      if (fits && !water && (whom.isEmpty() || isOfSpecies(one))) {
+        if (!slipped.isEmpty()) {
+          return "";
+        }
+        slipped = name;
       }
     }
     return slipped;
+  }
+
+  private boolean isOfSpecies(@Nullable Content content) {
+    for (ContentBlock block : ingredient.contents()) {
+      if (block.species().isPresent() && block.byNutrient().containsValue(content)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static @Nullable Odd high(List<String> names, Map<String, Odd> odd) {
