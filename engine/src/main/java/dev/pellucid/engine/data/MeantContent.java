@@ -32,14 +32,16 @@ final class MeantContent {
    * @param fits whether a content, in the base of its kind, can be so
    */
   static Optional<String> of(Content content, Unit printed, DoublePredicate fits) {
-    Optional<Written> read = Written.of(content);
-    if (read.isEmpty()) {
-      return Optional.empty();
-    }
-    Written written = read.get();
+    Optional<Written> read = Written.of(content.asWritten());
+    Optional<String> meant = read.isPresent() ? of(read.get(), printed, fits) : Optional.empty();
+    return meant.isPresent() && content.isBound() ? Optional.of("below " + meant.get()) : meant;
+  }
+
+  /** The same of any figure. */
+  static Optional<String> of(Written written, Unit printed, DoublePredicate fits) {
     for (Written other : others(written, printed)) {
       if (fits.test(other.base())) {
-        return Optional.of((content.isBound() ? "below " : "") + other.words());
+        return Optional.of(other.words());
       }
     }
     return Optional.empty();
@@ -64,8 +66,8 @@ final class MeantContent {
 
   /** A number and its unit as they were written. */
   record Written(BigDecimal number, Unit unit) {
-    static Optional<Written> of(Content content) {
-      String text = Blanks.plain(content.asWritten());
+    static Optional<Written> of(String asWritten) {
+      String text = Blanks.plain(asWritten);
       String value = text.startsWith("below ") ? text.substring("below ".length()).strip() : text;
       int digits = 0;
       while (digits < value.length() && isOfNumber(value.charAt(digits))) {

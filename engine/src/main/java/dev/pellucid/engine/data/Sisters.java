@@ -152,7 +152,7 @@ final class Sisters {
       }
     }
     boolean far = Closeness.isAbove(value, FAR * most) || Closeness.isBelow(value, least / FAR);
-    Optional<Written> written = Written.of(content);
+    Optional<Written> written = Written.of(content.asWritten());
     if (others >= ENOUGH && far && areAlike(least, most) && written.isPresent()) {
       remarks.add(finding(nutrient, content, written.get().unit(), others, least, most, groups));
     }

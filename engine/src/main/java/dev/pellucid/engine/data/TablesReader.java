@@ -52,6 +52,9 @@ public final class TablesReader {
                 Places.MISPLACED,
                 Sisters.CODE,
                 PriceChecks.CODE,
+                CommonSpan.CODE,
+                SizeChecks.CODE,
+                RetentionReader.ORDER,
                 PlantReader.SCALE,
                 ParticleReader.PARTICLE))
         .flatMap(Collection::stream)
