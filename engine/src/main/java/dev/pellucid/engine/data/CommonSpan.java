@@ -22,7 +22,7 @@ enum CommonSpan {
   SPREAD("a spread between lots", 0.5, 60, Unit.PERCENT),
   DAILY_MEAL("a daily meal", 0.4, 40, Unit.PERCENT),
   /** The most of a scale over its division. */
-  DIVISIONS("the most of a scale in divisions", 600, 120_000, Unit.PERCENT),
+  DIVISIONS("the most of a scale over its division", 150, 120_000, Unit.PERCENT),
   /** The high end of the fill of a mixer over the low one. */
   FILL("the most fill of a mixer over its least", 1, 8, Unit.PERCENT);
 

@@ -79,8 +79,11 @@ final class OddContents {
     if (general) {
       for (ContentBlock block : ingredient.contents()) {
         if (block.species().isPresent()) {
-          for (Map.Entry<String, Content> each : block.byNutrient().entrySet()) {
-            look(each.getKey(), each.getValue(), told, new LinkedHashMap<>(), parts);
+          for (Nutrient nutrient : nutrients.inOrder()) {
+            Content content = block.byNutrient().get(nutrient.name());
+            if (content != null) {
+              look(nutrient.name(), content, told, new LinkedHashMap<>(), parts);
+            }
           }
         }
       }

@@ -1,11 +1,13 @@
 package dev.pellucid.engine.data;
 
-import dev.pellucid.engine.data.Sisters.Span4;
+import dev.pellucid.engine.data.PricesReader.Written;
+import dev.pellucid.engine.data.Sisters.Extremes;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.text.Meant;
+import dev.pellucid.text.Span;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,10 +29,15 @@ import org.jspecify.annotations.Nullable;
 final class PriceChecks {
   static final Code CODE = new Code("data-price-far-off");
 
+  static final Code LEFT_OUT = new Code("data-price-left-out");
+
+  /** Where more are left out, the newest list renews only some prices. */
+  private static final double MOST_LEFT_OUT = 0.1;
+
   private final SortedMap<String, Ingredient> ingredients;
   private final Remarks remarks;
   // By the day and the group.
-  private final Map<String, Span4> spans = new HashMap<>();
+  private final Map<String, Extremes> spans = new HashMap<>();
 
   PriceChecks(SortedMap<String, Ingredient> ingredients, Remarks remarks) {
     this.ingredients = ingredients;
@@ -56,11 +63,74 @@ final class PriceChecks {
     }
   }
 
+  /**
+   * The newest list against the one before it: where it renews most prices, one that it leaves out
+   * was most likely lost, and the old price counts on.
+   *
+   * @param lists the prices of each file
+   */
+  void lists(List<List<Written>> lists) {
+    List<Written> newest = List.of();
+    List<Written> before = List.of();
+    for (List<Written> list : lists) {
+      if (isLater(list, newest)) {
+        before = newest;
+        newest = list;
+      } else if (isLater(list, before)) {
+        before = list;
+      }
+    }
+    Map<String, Span> renewed = new HashMap<>();
+    for (Written one : newest) {
+      renewed.put(one.price().ingredient(), one.ingredient().span());
+    }
+    List<Price> left = new ArrayList<>();
+    for (Written one : before) {
+      if (!renewed.containsKey(one.price().ingredient())) {
+        left.add(one.price());
+      }
+    }
+    if (!left.isEmpty() && left.size() <= MOST_LEFT_OUT * before.size()) {
+      leftOut(before, renewed, newest.get(0).price());
+    }
+  }
+
+  private static boolean isLater(List<Written> list, List<Written> other) {
+    return !list.isEmpty()
+        && (other.isEmpty() || list.get(0).price().from().isAfter(other.get(0).price().from()));
+  }
+
+  private void leftOut(List<Written> before, Map<String, Span> renewed, Price newest) {
+    Span place = newest.place();
+    for (Written one : before) {
+      Price price = one.price();
+      Span here = renewed.get(price.ingredient());
+      place = here == null ? place : here;
+      if (here == null && ingredients.containsKey(price.ingredient())) {
+        remarks.add(
+            Finding.warning(
+                    LEFT_OUT,
+                    place,
+                    "the prices from "
+                        + newest.from()
+                        + " leave out "
+                        + price.ingredient()
+                        + ", so that "
+                        + price.asWritten()
+                        + " from "
+                        + price.from()
+                        + " counts on")
+                .seeing("its last price", price.place())
+                .helping("add it to the newest list, with the old price if that still holds"));
+      }
+    }
+  }
+
   private void take(Price price) {
     Ingredient of = ingredients.get(price.ingredient());
     if (of != null && price.perKg() > 0) {
       for (String group : of.groups()) {
-        spans.computeIfAbsent(ofGroup(price, group), any -> new Span4()).add(price.perKg());
+        spans.computeIfAbsent(ofGroup(price, group), any -> new Extremes()).add(price.perKg());
       }
     }
   }
@@ -86,8 +156,10 @@ final class PriceChecks {
     if (of == null) {
       return;
     }
-    for (String group : of.groups().stream().sorted().toList()) {
-      Span4 span = spans.get(ofGroup(price, group));
+    List<String> groups = new ArrayList<>(of.groups());
+    groups.sort(null);
+    for (String group : groups) {
+      Extremes span = spans.get(ofGroup(price, group));
       if (span != null && span.others() >= Sisters.ENOUGH) {
         look(price, span, group);
         return;
@@ -95,7 +167,7 @@ final class PriceChecks {
     }
   }
 
-  private void look(Price price, Span4 span, String kind) {
+  private void look(Price price, Extremes span, String kind) {
     double least = span.leastBeside(price.perKg());
     double most = span.mostBeside(price.perKg());
     if (Sisters.areAlike(least, most) && isFar(price.perKg(), least, most)) {

@@ -64,7 +64,11 @@ record Prices(
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());
     remarks.addAll(twice.findings());
-    new PriceChecks(ingredients.byName(), remarks).look(byIngredient);
+    PriceChecks checks = new PriceChecks(ingredients.byName(), remarks);
+    checks.look(byIngredient);
+    if (reads.areWhole() && twice.isSound()) {
+      checks.lists(reads.things());
+    }
     return new Prices(
         ingredients.names(),
         reads,

@@ -36,7 +36,7 @@ final class Sisters {
   private static final double CONSISTS = 0.3;
 
   /** The two least and the two most contents of a nutrient in a group. */
-  static final class Span4 {
+  static final class Extremes {
     private int count;
     private double least = Double.POSITIVE_INFINITY;
     private double second = Double.POSITIVE_INFINITY;
@@ -67,7 +67,7 @@ final class Sisters {
 
   private final Nutrients nutrients;
   private final Remarks remarks;
-  private final Map<String, Map<String, Span4>> byGroup = new HashMap<>();
+  private final Map<String, Map<String, Extremes>> byGroup = new HashMap<>();
   private final Set<String> said = new HashSet<>();
 
   Sisters(Nutrients nutrients, Remarks remarks) {
@@ -95,13 +95,13 @@ final class Sisters {
     }
   }
 
-  private static void take(Ingredient one, Map<String, Span4> spans) {
+  private static void take(Ingredient one, Map<String, Extremes> spans) {
     for (ContentBlock block : one.contents()) {
       if (block.species().isEmpty()) {
         for (Map.Entry<String, Content> each : block.byNutrient().entrySet()) {
           Content content = each.getValue();
           if (content.low() > 0 && !content.isBound()) {
-            spans.computeIfAbsent(each.getKey(), any -> new Span4()).add(content.low());
+            spans.computeIfAbsent(each.getKey(), any -> new Extremes()).add(content.low());
           }
         }
       }
@@ -144,7 +144,7 @@ final class Sisters {
     List<String> groups = new ArrayList<>(one.groups());
     groups.sort(null);
     for (String group : groups) {
-      Span4 span = byGroup.getOrDefault(group, Map.of()).get(nutrient.name());
+      Extremes span = byGroup.getOrDefault(group, Map.of()).get(nutrient.name());
       if (span != null) {
         others += span.others();
         least = Math.min(least, span.leastBeside(value));

@@ -52,6 +52,7 @@ public final class TablesReader {
                 Places.MISPLACED,
                 Sisters.CODE,
                 PriceChecks.CODE,
+                PriceChecks.LEFT_OUT,
                 CommonSpan.CODE,
                 SizeChecks.CODE,
                 RetentionReader.ORDER,
