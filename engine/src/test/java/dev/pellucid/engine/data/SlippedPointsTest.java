@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.SortedMap;
@@ -130,7 +131,7 @@ class SlippedPointsTest {
   }
 
   private static void write(Map<String, SourceFile> texts, Place place, BigDecimal number) {
-    SourceFile file = texts.get(place.path());
+    SourceFile file = Objects.requireNonNull(texts.get(place.path()));
     List<String> lines = new ArrayList<>(List.of(file.text().split("\n", -1)));
     String line = lines.get(place.line());
     int end = place.start() + place.number().length();
