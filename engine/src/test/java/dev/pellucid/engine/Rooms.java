@@ -122,7 +122,15 @@ final class Rooms {
             // Jackson hands the parser's own exceptions through, their marks say where.
             .using("tools.jackson..", "org.snakeyaml.engine.v2.."),
         // Retention and bounds are told by step of the process: the word, not the tree.
-        Room.of("engine.data", 45, "text", "measure", "finding", "engine.quality", "engine.yaml")
+        Room.of(
+                "engine.data",
+                45,
+                "text",
+                "measure",
+                "finding",
+                "engine.quantity",
+                "engine.quality",
+                "engine.yaml")
             .knowing(Step.class),
         Room.of(
             "engine.resolve",

@@ -244,6 +244,7 @@ class SiteTest {
     new SlippedFolder(copy)
         .with("trout/TG-44.recipe", "temperature       115 °C", "temperature       140 °C")
         .with("trout/TG-44.recipe", "limits\n", "limits\n  calcium : astaxanthin  max 100\n")
+        .with("prices/2026-08.yaml", "  fish-meal-65:", "  fish-meal-99:")
         .with("prices/2026-11.yaml", "  fish-meal-65:", "  fish-meal-99:");
     Pellucid.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
     String page = Files.readString(out.resolve("feeds/TG-44.html"));

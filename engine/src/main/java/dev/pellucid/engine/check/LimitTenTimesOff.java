@@ -1,7 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.data.Nutrient;
-import dev.pellucid.engine.data.Nutrient.Usual;
+import dev.pellucid.engine.data.Nutrient.UsualBound;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
@@ -30,7 +30,7 @@ final class LimitTenTimesOff {
 
   static void look(Sisters.Asked one, Sisters sisters, List<Finding> out) {
     Limit limit = one.limit();
-    Optional<Usual> usual = usual(limit);
+    Optional<UsualBound> usual = usual(limit);
     if (limit.bound() <= 0) {
       return;
     }
@@ -95,10 +95,10 @@ final class LimitTenTimesOff {
   }
 
   /** Where bounds of all that it adds up usually lie: of a sum, between the most and the sum. */
-  static Optional<Usual> usual(Limit limit) {
-    Usual found = null;
+  static Optional<UsualBound> usual(Limit limit) {
+    UsualBound found = null;
     for (Nutrient one : limit.subject().addends()) {
-      Optional<Usual> its =
+      Optional<UsualBound> its =
           limit.side() == Bound.Side.MAX ? one.usualMaximum() : one.usualMinimum();
       if (its.isEmpty()) {
         return Optional.empty();
@@ -135,7 +135,7 @@ final class LimitTenTimesOff {
     }
   }
 
-  private static void usual(Limit limit, Usual usual, List<Finding> out) {
+  private static void usual(Limit limit, UsualBound usual, List<Finding> out) {
     double figure = Magnitude.asFed(limit);
     if (figure >= usual.low() && figure <= usual.high()) {
       return;

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.Ingredient.Form;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.measure.Extent;
 import java.util.EnumMap;
 import java.util.Map;
@@ -29,13 +30,15 @@ final class DensitiesReader {
     FigureReader figures = new FigureReader(remarks);
     Map<Form, Double> byForm = new EnumMap<>(Form.class);
     for (Form form : Form.values()) {
-      OptionalDouble density =
-          figures.positive(fields.text(PracticeVocabulary.density(form)), Extent.DENSITY);
+      Optional<Scalar> written = fields.text(PracticeVocabulary.density(form));
+      OptionalDouble density = figures.positive(written, Extent.DENSITY);
+      CommonSpan.BULK_DENSITY.look(written, density, remarks);
       if (density.isPresent()) {
         byForm.put(form, density.getAsDouble());
       }
     }
     OptionalDouble wet = figures.positive(fields.text(PracticeVocabulary.WET_MASH), Extent.DENSITY);
+    CommonSpan.BULK_DENSITY.look(fields.text(PracticeVocabulary.WET_MASH), wet, remarks);
     return new Densities(byForm, wet);
   }
 }

@@ -13,6 +13,9 @@ import java.util.OptionalDouble;
 
 /** {@code digestibility} of an ingredient: coefficients by species and kind of process. */
 final class DigestibilityReader {
+  /** Raw starch in a carnivore is digested to about a third; common practice, no source. */
+  private static final double LEAST = 0.3;
+
   private final Nutrients nutrients;
   private final Names names;
   private final Remarks remarks;
@@ -72,6 +75,24 @@ final class DigestibilityReader {
       String where = whom.isEmpty() ? "in this digestibility" : whom;
       remarks.add(ReferenceFindings.nutrientTwice(name, where, earlier));
     }
-    return new FigureReader(remarks).share(block.textOf(entry));
+    Optional<Scalar> value = block.textOf(entry);
+    OptionalDouble share = new FigureReader(remarks).share(value);
+    if (value.isPresent() && share.isPresent() && isLow(name.text(), share.getAsDouble())) {
+      remarks.add(UnusualFindings.hardlyDigested(name.text(), value.get(), share.getAsDouble()));
+    }
+    return share;
+  }
+
+  /** Of what a feed is judged by as digestible, no feed material is digested so little. */
+  private boolean isLow(String name, double share) {
+    if (share <= 0 || share >= LEAST) {
+      return false;
+    }
+    for (Nutrient nutrient : nutrients.inOrder()) {
+      if (nutrient.digestibleOf().orElse("").equals(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -58,7 +58,8 @@ final class FrameReader {
       isThere(GroupsReader.FILE, "groups:", "which groups of ingredients there are", settings);
     }
     Known classes = classes(retention.keySet());
-    NutrientsReader nutrientsReader = new NutrientsReader(sources, classes, remarks);
+    NutrientsReader nutrientsReader =
+        new NutrientsReader(sources, classes, groups(groups.keySet()), remarks);
     Nutrients nutrients = nutrientsReader.read(nodes.in(Places.NUTRIENTS), settings.place().file());
     Known nutrientNames = nutrientsReader.known();
     SortedMap<String, Species> species = species(sources);

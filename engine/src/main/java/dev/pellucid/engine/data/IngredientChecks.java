@@ -1,30 +1,19 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.Ingredient.ContentBlock;
-import dev.pellucid.measure.Closeness;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Whether the contents of an ingredient can be true together: it has water, its parts are not more
- * than the whole, and no part is more than the whole it is a part of.
+ * Whether the contents of an ingredient can be true, those for any species and those for each: it
+ * has water, and what {@link WholeChecks} looks at.
  */
 final class IngredientChecks {
-  /** Rounded figures of a table may add up to a little more than the whole. */
-  private static final double MOST = 1.005;
-
-  /**
-   * A nutrient of which an ingredient consists. Crude protein is nitrogen × 6.25, so a pure amino
-   * acid is rightly more than its crude protein: methionine has 9.39 % nitrogen, hence 58.7 %.
-   */
-  private static final double PURE = 0.9;
-
   private final Ingredient ingredient;
   private final Nutrients nutrients;
   private final Remarks remarks;
@@ -39,7 +28,6 @@ final class IngredientChecks {
    * @param whole whether all of the file could be read, so that what is absent is really absent
    */
   void run(boolean whole) {
-    Map<String, Content> general = told(Optional.empty());
     if (whole && nutrients.moisture().isPresent() && !hasMoisture()) {
       Content bound = bound();
       remarks.add(
@@ -47,15 +35,10 @@ final class IngredientChecks {
               ? NutrientFindings.noMoisture(ingredient.declared(), ingredient.name())
               : NutrientFindings.moistureBound(bound, ingredient.name()));
     }
-    Set<Content> reported = new LinkedHashSet<>();
-    sum(general, "");
-    parts(general, reported);
+    WholeChecks wholes = new WholeChecks(ingredient, nutrients, remarks);
+    wholes.look(told(Optional.empty()), "", true);
     for (String species : species()) {
-      Map<String, Content> own = told(Optional.of(species));
-      if (changesTheSum(species)) {
-        sum(own, " for " + species);
-      }
-      parts(own, reported);
+      wholes.look(told(Optional.of(species)), " for " + species, changesTheSum(species));
     }
   }
 
@@ -134,31 +117,5 @@ final class IngredientChecks {
   private boolean isOfTheWhole(String name) {
     Optional<Nutrient> nutrient = nutrients.named(name);
     return nutrient.isPresent() && nutrient.get().ofTheWhole();
-  }
-
-  private void sum(Map<String, Content> told, String whom) {
-    double sum = 0;
-    for (Map.Entry<String, Content> each : told.entrySet()) {
-      if (isOfTheWhole(each.getKey())) {
-        sum += each.getValue().low();
-      }
-    }
-    if (sum > MOST + Closeness.PART) {
-      String percent = String.format(Locale.ROOT, "%.2f", sum * 100);
-      remarks.add(NutrientFindings.overWhole(ingredient.declared(), percent, whom));
-    }
-  }
-
-  private void parts(Map<String, Content> told, Set<Content> reported) {
-    for (Map.Entry<String, Content> each : told.entrySet()) {
-      Optional<Nutrient> nutrient = nutrients.named(each.getKey());
-      Optional<String> whole = nutrient.isPresent() ? nutrient.get().partOf() : Optional.empty();
-      Content most = whole.isPresent() ? told.get(whole.get()) : null;
-      Content part = each.getValue();
-      boolean over = most != null && Closeness.isAbove(part.low(), most.high());
-      if (most != null && over && part.low() < PURE && reported.add(part)) {
-        remarks.add(NutrientFindings.partOverWhole(part, each.getKey(), most, whole.orElse("")));
-      }
-    }
   }
 }

@@ -63,7 +63,7 @@ final class IngredientReader {
       checks.run(whole);
     }
     return new Declared(
-        whole && checks.hasMoisture() ? ingredient : partly(ingredient),
+        whole && checks.hasMoisture() && remarks.isSound() ? ingredient : partly(ingredient),
         fields.isPresent(),
         formerly);
   }

@@ -26,19 +26,23 @@ record Ingredients(
     Known names,
     List<Finding> findings) {
 
-  static final Ingredients NONE = of(ReadFiles.none(), List.of());
+  private static final Nutrients NO_NUTRIENTS = new Nutrients(List.of(), List.of(Places.NUTRIENTS));
+
+  static final Ingredients NONE = of(ReadFiles.none(), List.of(), NO_NUTRIENTS);
 
   Ingredients next(Nodes nodes, Frame frame) {
     return of(
         reads.next(nodes.in(Places.INGREDIENTS), file -> IngredientReader.read(file, frame)),
-        frame.groups().values());
+        frame.groups().values(),
+        frame.nutrients());
   }
 
   static Known names(Set<String> names) {
     return new Known(ReferenceFindings.INGREDIENT, "an ingredient", "ingredients/", names, true);
   }
 
-  private static Ingredients of(ReadFiles<Optional<Declared>> reads, Collection<Group> groups) {
+  private static Ingredients of(
+      ReadFiles<Optional<Declared>> reads, Collection<Group> groups, Nutrients nutrients) {
     List<Ingredient> ingredients = new ArrayList<>();
     Map<String, List<Scalar>> formerly = new LinkedHashMap<>();
     SortedMap<String, Ingredient> byName = new TreeMap<>();
@@ -54,6 +58,7 @@ record Ingredients(
     }
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());
+    new Sisters(nutrients, remarks).look(byName.values());
     new NameClashes(remarks).check(groups, ingredients, formerly);
     return new Ingredients(reads, byName, names(byName.keySet()), remarks.findings());
   }

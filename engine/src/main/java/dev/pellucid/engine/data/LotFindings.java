@@ -47,6 +47,19 @@ final class LotFindings {
         .helping("look at the label again: one of the days is wrong, or it was sold expired");
   }
 
+  static Finding longDates(Scalar bestBefore, String received, int years) {
+    return Finding.warning(
+            DATES,
+            bestBefore.span(),
+            "the lot is best before "
+                + bestBefore.text()
+                + ", more than "
+                + years
+                + " years after it was received on "
+                + received)
+        .helping("look at the label again: the year of one of the days has slipped");
+  }
+
   static Finding batch(Span file, String stem) {
     return Finding.error(BATCH, file, shown(stem) + " is not the number of a batch")
         .helping("name the file by recipe, day and serial of the day: CG-36-2027-03-31-1.yaml");

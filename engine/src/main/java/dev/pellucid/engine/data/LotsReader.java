@@ -16,6 +16,9 @@ import java.util.regex.Pattern;
 final class LotsReader {
   static final String NUMBER = "[A-Za-z0-9]+([./_-][A-Za-z0-9]+)*";
 
+  /** Hardly a vitamin or a salt is sold to be kept longer; common practice, no source. */
+  private static final int MOST_YEARS = 6;
+
   private static final Pattern SHAPE = Pattern.compile(NUMBER);
 
   private final Frame frame;
@@ -120,7 +123,14 @@ final class LotsReader {
 
   private static void checkDates(
       Fields counted, LocalDate received, Optional<LocalDate> bestBefore) {
-    if (bestBefore.isEmpty() || !received.isAfter(bestBefore.get())) {
+    if (bestBefore.isEmpty()) {
+      return;
+    }
+    Optional<Scalar> last = counted.text(LotsVocabulary.BEST_BEFORE);
+    if (last.isPresent() && bestBefore.get().isAfter(received.plusYears(MOST_YEARS))) {
+      counted.remarks().add(LotFindings.longDates(last.get(), received.toString(), MOST_YEARS));
+    }
+    if (!received.isAfter(bestBefore.get())) {
       return;
     }
     Optional<Scalar> day = counted.text(LotsVocabulary.BEST_BEFORE);

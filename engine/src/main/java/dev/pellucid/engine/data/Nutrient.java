@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param digestibleOf the nutrient of which it is the digestible part, where it is one
  * @param usualMinimum where minima of it in complete feed usually lie
  * @param usualMaximum where maxima of it do
+ * @param usual how much of it ingredients usually hold; the first row that is for one counts
  */
 public record Nutrient(
     int index,
@@ -34,19 +35,23 @@ public record Nutrient(
     String stability,
     Optional<Formula> formula,
     Optional<String> digestibleOf,
-    Optional<Usual> usualMinimum,
-    Optional<Usual> usualMaximum,
+    Optional<UsualBound> usualMinimum,
+    Optional<UsualBound> usualMaximum,
+    List<Usual> usual,
     Span declared) {
+  public Nutrient {
+    usual = List.copyOf(usual);
+  }
 
   /**
    * Where figures of it usually lie, in the base of its kind.
    *
    * @param name of the nutrient
    */
-  public record Usual(String name, double low, double high, String asWritten, Span place) {
+  public record UsualBound(String name, double low, double high, String asWritten, Span place) {
     /** Of both together: no less than of either, no more than of both. */
-    public Usual with(Usual other) {
-      return new Usual(
+    public UsualBound with(UsualBound other) {
+      return new UsualBound(
           name + " and " + other.name,
           Math.max(low, other.low),
           high + other.high,

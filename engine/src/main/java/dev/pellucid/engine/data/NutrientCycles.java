@@ -88,6 +88,7 @@ final class NutrientCycles {
         Optional.empty(),
         nutrient.usualMinimum(),
         nutrient.usualMaximum(),
+        nutrient.usual(),
         nutrient.declared());
   }
 }

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -74,25 +75,10 @@ final class NutrientFindings {
                 + " without a value no feed that holds it can be computed");
   }
 
-  static Finding overWhole(Span place, String sum, String species) {
-    return Finding.error(OVER_WHOLE, place, "the contents add up to " + sum + " %" + species)
+  static Finding overWhole(Span place, double sum, String species) {
+    String percent = Figures.fixed(sum * 100, 2);
+    return Finding.error(OVER_WHOLE, place, "the contents add up to " + percent + " %" + species)
         .helping(
             "look for a slipped decimal point, or for figures on dry matter among those as fed");
-  }
-
-  static Finding partOverWhole(Content part, String name, Content whole, String wholeName) {
-    return Finding.warning(
-            PART_OVER_WHOLE,
-            part.place(),
-            name
-                + " is "
-                + KeyFindings.shown(part.asWritten())
-                + ", more than the "
-                + KeyFindings.shown(whole.asWritten())
-                + " of "
-                + wholeName
-                + " that it is a part of")
-        .seeing(wholeName + " written", whole.place())
-        .helping("one of the two figures is wrong, or has the wrong unit");
   }
 }

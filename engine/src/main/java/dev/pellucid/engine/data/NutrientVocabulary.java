@@ -6,9 +6,11 @@ import static dev.pellucid.engine.data.Vocabulary.RANGE;
 import static dev.pellucid.engine.data.Vocabulary.SOURCE;
 import static dev.pellucid.engine.data.Vocabulary.TEXT;
 import static dev.pellucid.engine.data.Vocabulary.WORD;
+import static dev.pellucid.engine.data.Vocabulary.WORDS;
 import static dev.pellucid.engine.data.Vocabulary.YES;
 
 import dev.pellucid.engine.data.Keys.Holds.Block;
+import dev.pellucid.engine.data.Keys.Holds.ListOf;
 import dev.pellucid.engine.data.Keys.Holds.OneOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
@@ -34,6 +36,21 @@ final class NutrientVocabulary {
       may("usual-maximum", RANGE, "where maxima in complete feed usually lie: 50 to 300 mg/kg");
   static final Key<Text> SOURCE = may("source", WORD, "where the formula comes from");
 
+  static final Key<ListOf<Text>> USUAL_IN = may("in", WORDS, "groups of groups.yaml; none: all");
+  static final Key<OneOf> USUAL_AS_ADDITIVE =
+      may("as-additive", YES, "for what is an additive of this nutrient");
+  static final Key<Text> USUAL_HOLDS =
+      must("holds", RANGE, "from the least to the most that is usual");
+  static final Key<Text> USUAL_OF = may("of", WORD, "the nutrient of which it is that part");
+  static final Keys USUAL_KEYS =
+      Keys.of(
+          "a usual span", USUAL_IN, USUAL_AS_ADDITIVE, USUAL_HOLDS, USUAL_OF, Vocabulary.SOURCE);
+  static final Key<ListOf<Block>> USUAL =
+      may(
+          "usual",
+          new ListOf<>(new Block(USUAL_KEYS)),
+          "what ingredients usually hold of it; the first row that is for one counts");
+
   static final Keys NUTRIENT_KEYS =
       Keys.of(
           "a nutrient",
@@ -47,7 +64,8 @@ final class NutrientVocabulary {
           DIGESTIBLE_OF,
           USUAL_MINIMUM,
           USUAL_MAXIMUM,
-          SOURCE);
+          SOURCE,
+          USUAL);
 
   static final Keys NUTRIENTS_KEYS =
       Keys.of("a file of nutrients").orElse("the name of a nutrient", new Block(NUTRIENT_KEYS));

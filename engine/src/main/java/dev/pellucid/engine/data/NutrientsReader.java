@@ -23,6 +23,7 @@ import java.util.Set;
 final class NutrientsReader {
   private final Sources sources;
   private final Known classes;
+  private final Known groups;
   private final Remarks remarks;
   private final Map<String, Draft> drafts = new LinkedHashMap<>();
   private final Map<String, Kind> kinds = new HashMap<>();
@@ -30,9 +31,10 @@ final class NutrientsReader {
   private final Set<String> unread = new LinkedHashSet<>();
   private boolean told;
 
-  NutrientsReader(Sources sources, Known classes, Remarks remarks) {
+  NutrientsReader(Sources sources, Known classes, Known groups, Remarks remarks) {
     this.sources = sources;
     this.classes = classes;
+    this.groups = groups;
     this.remarks = remarks;
   }
 
@@ -153,15 +155,16 @@ final class NutrientsReader {
         text(digestibleOf),
         usual(draft, NutrientVocabulary.USUAL_MINIMUM),
         usual(draft, NutrientVocabulary.USUAL_MAXIMUM),
+        new UsualReader(sources, groups, known, kinds, remarks).read(own, draft.kind()),
         draft.name().span());
   }
 
-  private Optional<Nutrient.Usual> usual(Draft draft, Key<Text> key) {
+  private Optional<Nutrient.UsualBound> usual(Draft draft, Key<Text> key) {
     Optional<Scalar> written = draft.fields().text(key);
     Optional<FigureReader.Ends> ends = new FigureReader(remarks).range(written, draft.kind());
     return ends.isPresent()
         ? Optional.of(
-            new Nutrient.Usual(
+            new Nutrient.UsualBound(
                 draft.name().text(),
                 ends.get().low(),
                 ends.get().high(),

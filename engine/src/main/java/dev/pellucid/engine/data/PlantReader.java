@@ -73,12 +73,17 @@ final class PlantReader {
 
   private Plant plant(DataFile file, Fields fields) {
     OptionalDouble shrink = figures.share(fields.text(PlantVocabulary.SHRINK));
+    OptionalDouble air = base(fields, PlantVocabulary.AIR_TEMPERATURE, Kind.TEMPERATURE);
+    OptionalDouble load = positive(fields, PlantVocabulary.TRAY_LOAD, Extent.WEIGHT);
+    CommonSpan.SHRINK.look(fields.text(PlantVocabulary.SHRINK), shrink, remarks);
+    CommonSpan.AIR.look(fields.text(PlantVocabulary.AIR_TEMPERATURE), air, remarks);
+    CommonSpan.TRAY_LOAD.look(fields.text(PlantVocabulary.TRAY_LOAD), load, remarks);
     return new Plant(
         file.stem(),
         fields.textOr(PlantVocabulary.NAME, file.stem()),
         shrink.orElse(0),
-        base(fields, PlantVocabulary.AIR_TEMPERATURE, Kind.TEMPERATURE).orElse(ROOM),
-        positive(fields, PlantVocabulary.TRAY_LOAD, Extent.WEIGHT),
+        air.orElse(ROOM),
+        load,
         count(fields, PlantVocabulary.TRAYS),
         positives(fields, PlantVocabulary.DIES, Extent.HOLE),
         positives(fields, PlantVocabulary.BAGS, Extent.BAG),
@@ -145,6 +150,11 @@ final class PlantReader {
               .helping("write most: 15 kg, division: 5 g, least: 100 g"));
       return Optional.empty();
     }
+    Optional<Scalar> written = block.text(PlantVocabulary.SCALE_DIVISION);
+    if (written.isPresent()) {
+      double divisions = most.getAsDouble() / division.getAsDouble();
+      CommonSpan.DIVISIONS.lookAtQuotient(written.get(), divisions, remarks);
+    }
     return Optional.of(
         new Scale(
             block.textOr(PlantVocabulary.SCALE_NAME, ""),
@@ -157,6 +167,9 @@ final class PlantReader {
     OptionalDouble litres = positive(block, PlantVocabulary.MIXER_VOLUME, Extent.VOLUME);
     Optional<Scalar> written = block.text(PlantVocabulary.MIXER_FILL);
     Optional<Ends> fill = written.isPresent() ? figures.part(written.get()) : Optional.empty();
+    if (fill.isPresent() && fill.get().low() > 0) {
+      CommonSpan.FILL.lookAtQuotient(written.get(), fill.get().high() / fill.get().low(), remarks);
+    }
     return litres.isPresent() && fill.isPresent()
         ? Optional.of(
             new Mixer(

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -25,14 +24,15 @@ record Prices(
     boolean whole,
     List<Finding> findings) {
 
-  static final Prices NONE = of(Ingredients.names(Set.of()), ReadFiles.none(), new TreeMap<>());
+  static final Prices NONE = of(Ingredients.NONE, ReadFiles.none(), new TreeMap<>());
 
   /** Reads what is new, or all where other ingredients can be named. */
-  Prices next(Nodes nodes, Frame frame, Known named) {
+  Prices next(Nodes nodes, Frame frame, Ingredients all) {
+    Known named = all.names();
     List<DataFile> files = nodes.in(Places.PRICES);
     return named.isLike(ingredients)
-        ? of(named, reads.next(files, file -> PricesReader.read(file, frame, named)), byIngredient)
-        : of(named, reads.anew(files, file -> PricesReader.read(file, frame, named)), byIngredient);
+        ? of(all, reads.next(files, file -> PricesReader.read(file, frame, named)), byIngredient)
+        : of(all, reads.anew(files, file -> PricesReader.read(file, frame, named)), byIngredient);
   }
 
   /**
@@ -40,7 +40,7 @@ record Prices(
    *     one and the same list
    */
   private static Prices of(
-      Known ingredients, ReadFiles<List<Written>> reads, Map<String, List<Price>> before) {
+      Ingredients ingredients, ReadFiles<List<Written>> reads, Map<String, List<Price>> before) {
     Remarks twice = new Remarks();
     SortedMap<String, List<Price>> byIngredient = new TreeMap<>();
     // By the ingredient and the day from which the price holds.
@@ -64,7 +64,16 @@ record Prices(
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());
     remarks.addAll(twice.findings());
+    PriceChecks checks = new PriceChecks(ingredients.byName(), remarks);
+    checks.look(byIngredient);
+    if (reads.areWhole() && twice.isSound()) {
+      checks.lists(reads.things());
+    }
     return new Prices(
-        ingredients, reads, byIngredient, reads.areWhole() && twice.isSound(), remarks.findings());
+        ingredients.names(),
+        reads,
+        byIngredient,
+        reads.areWhole() && twice.isSound(),
+        remarks.findings());
   }
 }

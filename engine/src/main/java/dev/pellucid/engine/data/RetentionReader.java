@@ -1,8 +1,11 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.Retention.Row;
+import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
@@ -20,6 +23,10 @@ final class RetentionReader {
 
   /** The steps in which something can be lost. */
   static final List<Step> STEPS = destroying();
+
+  static final Code ORDER = new Code("data-retention-order");
+
+  private static final int LEAST = 5;
 
   private final Sources sources;
   private final Remarks remarks;
@@ -88,7 +95,58 @@ final class RetentionReader {
       }
     }
     rows.sort(Comparator.comparingDouble(Row::temperature));
+    if (inner.isPresent()) {
+      inOrder(rows, inner.get());
+    }
     return rows;
+  }
+
+  /**
+   * Heat spares nothing: a hotter row does not keep more, nor less than a fifth of a cooler one.
+   */
+  private void inOrder(List<Row> rows, Fields inner) {
+    for (int i = 1; i < rows.size(); i++) {
+      Row cooler = rows.get(i - 1);
+      Row hotter = rows.get(i);
+      boolean slipped = i > 1 && cooler.keeps() * LEAST < rows.get(i - 2).keeps();
+      if (hotter.keeps() > cooler.keeps() && !slipped) {
+        say(cooler, hotter, inner, cooler);
+      } else if (hotter.keeps() * LEAST < cooler.keeps()) {
+        say(cooler, hotter, inner, hotter);
+      }
+    }
+  }
+
+  private void say(Row cooler, Row hotter, Fields inner, Row at) {
+    Optional<Scalar> written = written(inner, at);
+    if (written.isPresent()) {
+      remarks.add(
+          Finding.warning(
+                  ORDER,
+                  written.get().span(),
+                  "at "
+                      + Figures.plain(hotter.temperature())
+                      + " °C "
+                      + Figures.plain(hotter.keeps() * 100)
+                      + " % is kept, and at "
+                      + Figures.plain(cooler.temperature())
+                      + " °C "
+                      + Figures.plain(cooler.keeps() * 100)
+                      + " %")
+              .helping("look for a slipped decimal point, or for two rows that were swapped"));
+    }
+  }
+
+  private static Optional<Scalar> written(Fields inner, Row row) {
+    FigureReader figures = new FigureReader(new Remarks());
+    Fields quiet = inner.into(new Remarks());
+    for (Entry entry : inner.others()) {
+      OptionalDouble temperature = figures.base(entry.key(), Kind.TEMPERATURE);
+      if (temperature.isPresent() && temperature.getAsDouble() == row.temperature()) {
+        return quiet.textOf(entry);
+      }
+    }
+    return Optional.empty();
   }
 
   private void row(Fields inner, Entry entry, List<Row> rows) {

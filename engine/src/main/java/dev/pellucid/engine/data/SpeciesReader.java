@@ -1,6 +1,7 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.FigureReader.Ends;
+import dev.pellucid.engine.data.SizeChecks.Row;
 import dev.pellucid.engine.data.Species.Size;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.measure.Extent;
@@ -35,10 +36,16 @@ final class SpeciesReader {
 
   private Species species(DataFile file, Fields fields) {
     List<Size> sizes = new ArrayList<>();
+    SizeChecks checks = new SizeChecks(remarks);
+    Row before = null;
     for (Fields block : fields.blocks(SpeciesVocabulary.SIZES)) {
-      Optional<Size> size = size(block);
-      if (size.isPresent()) {
-        sizes.add(size.get());
+      Optional<Row> row = size(block);
+      if (row.isPresent() && before != null) {
+        checks.look(before, row.get());
+      }
+      before = row.orElse(null);
+      if (row.isPresent()) {
+        sizes.add(row.get().size());
       }
     }
     return new Species(
@@ -73,18 +80,20 @@ final class SpeciesReader {
     return habits;
   }
 
-  private Optional<Size> size(Fields block) {
+  private Optional<Row> size(Fields block) {
     FigureReader figures = new FigureReader(remarks);
     Source source = sources.of(block);
     Optional<Scalar> fish = block.text(SpeciesVocabulary.SIZE_FISH);
     Optional<Ends> mass = figures.range(fish, Kind.MASS);
-    Optional<Ends> pellet = figures.range(block.text(SpeciesVocabulary.SIZE_PELLET), Kind.LENGTH);
-    OptionalDouble meal =
-        figures.positive(block.text(SpeciesVocabulary.SIZE_DAILY_MEAL), Extent.SHARE);
-    if (fish.isEmpty() || mass.isEmpty() || pellet.isEmpty()) {
+    Optional<Scalar> told = block.text(SpeciesVocabulary.SIZE_PELLET);
+    Optional<Ends> pellet = figures.range(told, Kind.LENGTH);
+    Optional<Scalar> daily = block.text(SpeciesVocabulary.SIZE_DAILY_MEAL);
+    OptionalDouble meal = figures.positive(daily, Extent.SHARE);
+    CommonSpan.DAILY_MEAL.look(daily, meal, remarks);
+    if (told.isEmpty() || fish.isEmpty() || mass.isEmpty() || pellet.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
+    Size size =
         new Size(
             mass.get().low(),
             mass.get().high(),
@@ -93,6 +102,7 @@ final class SpeciesReader {
             meal,
             fish.get().text(),
             source,
-            fish.get().span()));
+            fish.get().span());
+    return Optional.of(new Row(size, told.get(), daily));
   }
 }

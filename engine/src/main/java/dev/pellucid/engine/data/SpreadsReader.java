@@ -2,6 +2,7 @@ package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.Practice.DefaultSpread;
 import dev.pellucid.engine.yaml.Yaml.Entry;
+import dev.pellucid.engine.yaml.Yaml.Scalar;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -36,7 +37,9 @@ final class SpreadsReader {
   private void spread(
       Fields fields, Entry entry, Source source, Map<String, DefaultSpread> spreads) {
     boolean known = nutrients.check(entry.key(), fields.keys(), remarks);
-    OptionalDouble share = new FigureReader(remarks).share(fields.textOf(entry));
+    Optional<Scalar> written = fields.textOf(entry);
+    OptionalDouble share = new FigureReader(remarks).share(written);
+    CommonSpan.SPREAD.look(written, share, remarks);
     if (known && share.isPresent()) {
       spreads.put(entry.key().text(), new DefaultSpread(share.getAsDouble(), source));
     }

@@ -44,11 +44,18 @@ public final class TablesReader {
             NutrientFindings.CODES,
             SettingsReader.CODES,
             LotFindings.CODES,
+            UnusualFindings.CODES,
             List.of(
                 SteamReader.ROWS,
                 SequenceReader.CODE,
                 ToleranceReader.CODE,
                 Places.MISPLACED,
+                Sisters.CODE,
+                PriceChecks.CODE,
+                PriceChecks.LEFT_OUT,
+                CommonSpan.CODE,
+                SizeChecks.CODE,
+                RetentionReader.ORDER,
                 PlantReader.SCALE,
                 ParticleReader.PARTICLE))
         .flatMap(Collection::stream)

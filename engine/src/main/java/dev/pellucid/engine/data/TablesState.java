@@ -95,7 +95,7 @@ public final class TablesState {
         frame,
         named,
         delivered,
-        prices.next(now, frame, named.names()),
+        prices.next(now, frame, named),
         plants.next(now, frame),
         labels.next(now, frame),
         practice.next(now, frame, named),

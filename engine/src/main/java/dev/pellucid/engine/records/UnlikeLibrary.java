@@ -24,6 +24,9 @@ final class UnlikeLibrary {
   static final Code CODE = new Code("lot-unlike-library");
   private static final double SPREADS = 2;
 
+  /** What is made to a grade is nearer to it than this; common practice, no source. */
+  private static final double GRADE = 0.15;
+
   private UnlikeLibrary() {}
 
   static void look(FeedTables tables, Consumer<Finding> out) {
@@ -43,7 +46,11 @@ final class UnlikeLibrary {
   private static Optional<Finding> look(
       FeedTables tables, Lot lot, Nutrient nutrient, Content here, Content there) {
     OptionalDouble spread = spread(tables, nutrient, there);
+    boolean ofGrade = lotIsOfGrade(tables, lot, nutrient, there);
     double off = Math.max(here.low() - there.high(), Math.max(0, there.low() - here.high()));
+    if (ofGrade && Closeness.isAbove(off, GRADE * there.high())) {
+      return Optional.of(anotherGrade(lot, nutrient, here, there));
+    }
     if (spread.isEmpty() || Closeness.isAtMost(off, SPREADS * spread.getAsDouble())) {
       return Optional.empty();
     }
@@ -71,6 +78,40 @@ final class UnlikeLibrary {
                 "is it the right material? look at sack and sample, and have it analysed again")
             .helping("if most lots are like this, mend the library or its spread")
             .about(new About(nutrient.name(), About.Side.NONE, List.of(lot.number()))));
+  }
+
+  /** Whether an ingredient is an additive of this, and does not tell how its lots vary. */
+  private static boolean lotIsOfGrade(
+      FeedTables tables, Lot lot, Nutrient nutrient, Content there) {
+    Ingredient library = tables.ingredients().get(lot.ingredient());
+    return library != null
+        && there.spread().isEmpty()
+        && there.high() > 0
+        && library
+            .additive()
+            .flatMap(one -> one.nutrient())
+            .filter(nutrient.name()::equals)
+            .isPresent();
+  }
+
+  private static Finding anotherGrade(Lot lot, Nutrient nutrient, Content here, Content there) {
+    return Finding.warning(
+            CODE,
+            here.place(),
+            "lot "
+                + lot.number()
+                + " holds "
+                + here.asWritten()
+                + " of "
+                + nutrient.name()
+                + ", "
+                + lot.ingredient()
+                + " is sold for its "
+                + there.asWritten())
+        .seeing("content written", there.place())
+        .helping("is it another grade or another salt? then it is an ingredient of its own")
+        .helping("look at the label of the sack, and weigh none of it in before that is known")
+        .about(new About(nutrient.name(), About.Side.NONE, List.of(lot.number())));
   }
 
   private static OptionalDouble spread(FeedTables tables, Nutrient nutrient, Content there) {

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.workspace;
 
-import dev.pellucid.engine.check.SharedRules;
 import dev.pellucid.engine.check.PremixesTogether;
 import dev.pellucid.engine.check.ProfilesTogether;
+import dev.pellucid.engine.check.SharedRules;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;

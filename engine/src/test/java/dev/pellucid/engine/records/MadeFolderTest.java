@@ -54,6 +54,19 @@ class MadeFolderTest {
   }
 
   @Test
+  void aLotOfAnotherGradeIsToldAtItsFigure() throws IOException {
+    String remark = "remark: seal whole, locked away";
+    String measured = remark + "\n    contents:\n      - source: scenario\n        selenium: 4.5 %";
+    SlippedFolder slipped = folder().with(LOTS, remark, measured);
+    assertTrue(
+        slipped
+            .text()
+            .contains(
+                "warning: lot SE1-9042 holds 4.5 % of selenium, selenite-1 is sold for its 1.0 %"),
+        slipped.text());
+  }
+
+  @Test
   void aPoorLotBreaksAMinimumBeforeTheBatchIsMade() throws IOException {
     SlippedFolder slipped = folder().with(LOTS, "crude-protein: 64.2 %", "crude-protein: 44.2 %");
     assertTrue(slipped.codes().contains("lot-unlike-library"), slipped.text());
