@@ -12,7 +12,9 @@ import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
 import dev.pellucid.engine.compare.RecipeChange.Shifted;
 import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
+import dev.pellucid.engine.compare.Slight;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Demand;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.text.Plural;
@@ -45,21 +47,60 @@ final class CompareWords {
     if (!change.obstacle().isEmpty()) {
       lines.add("cannot be computed: " + change.obstacle());
     }
+    lines.addAll(CompareFindings.lines(change.findings(), change.isLost()));
     change.effect().ifPresent(effect -> grave(change, effect, lines));
     cost(change, lines);
-    some(change.text(), lines, "lines of text");
-    change.effect().ifPresent(effect -> figures(effect, lines));
     if (!change.because().isEmpty()) {
       lines.add("because of " + because(change));
     }
     return lines;
   }
 
+  /** What need not be read by everybody: lines of text, figures, and papers to print anew. */
+  List<String> details(RecipeChange change) {
+    List<String> lines = new ArrayList<>();
+    some(change.text(), lines, "lines of text");
+    change.effect().ifPresent(effect -> figures(effect, lines));
+    lines.addAll(change.printed().facts());
+    lines.addAll(CompareFindings.papers(change.printed(), change.effectOrNone().reprint()));
+    return lines;
+  }
+
+  /** Whether a finding says it already, and no figure of before is to be told beside it. */
+  private static boolean isFound(RecipeChange change, LimitMoved one) {
+    Demand demand = one.after().demand();
+    return change.findings().fresh().stream()
+        .anyMatch(
+            found ->
+                found.subject().equals(demand.subject())
+                    && found.side().equals(demand.side().word()));
+  }
+
+  /** Whether limits of it are kept by a waiver alone that were not so before. */
+  static boolean passesByWaiver(RecipeChange change) {
+    return !change.effectOrNone().byWaiver().isEmpty();
+  }
+
+  /** {@code KG-33 passes only by a waiver: crude-fat min 5 %}. */
+  static String byWaiver(RecipeChange change) {
+    boolean passes = change.limits().filter(now -> now.broken() == 0).isPresent();
+    return change.code()
+        + (passes ? " passes only by a waiver: " : " breaks other limits, and by a waiver keeps ")
+        + change.effectOrNone().byWaiver().stream()
+            .map(one -> one.after().demand().lineNow())
+            .collect(Collectors.joining(", "));
+  }
+
   private static void grave(RecipeChange change, Effect effect, List<String> lines) {
     limits(change).ifPresent(told -> lines.add("limits: " + told));
-    effect.broken().forEach(one -> lines.add("BROKEN " + limit(one)));
+    effect.broken().stream()
+        .filter(one -> !change.isNew() || !isFound(change, one))
+        .forEach(one -> lines.add("BROKEN " + limit(one)));
     if (!effect.untold().isEmpty()) {
       lines.add("CANNOT BE JUDGED" + anyMore(change) + ": " + untold(effect));
+    }
+    if (passesByWaiver(change)) {
+      lines.add(byWaiver(change));
     }
     effect.label().forEach(one -> lines.add(label(one, change)));
     effect.prices().forEach(one -> lines.add("PRICE " + one));
@@ -72,17 +113,14 @@ final class CompareWords {
   private void figures(Effect effect, List<String> lines) {
     some(effect.shares().stream().map(CompareWords::share).toList(), lines, "shares");
     List<String> shown =
-        effect.moved().stream().filter(CompareWords::shows).map(CompareWords::moved).toList();
+        effect.moved().stream().filter(one -> !Slight.is(one)).map(CompareWords::moved).toList();
     some(shown, lines, "nutrients");
     int small = effect.moved().size() - shown.size();
     if (small > 0) {
-      lines.add("and " + small + " of the nutrients by less than four digits show");
+      lines.add("and " + small + " of the nutrients by less than a thousandth");
     }
     some(elsewhere(effect), lines, "limits");
     weights(effect, lines);
-    if (!effect.reprint().isEmpty()) {
-      lines.add("label to print anew: " + String.join(", ", effect.reprint()));
-    }
   }
 
   /** Limits whose figure moved only where it is judged: by its spread, or in the store. */
@@ -91,23 +129,13 @@ final class CompareWords {
     return effect.judged().stream()
         .filter(one -> !told.contains(one.after().subject()))
         .filter(one -> !one.after().subject().equals("cost"))
+        .filter(one -> !Slight.is(one))
         .map(one -> "judged " + limit(one))
         .toList();
   }
 
-  /** Whether its four digits change. */
-  private static boolean shows(Moved one) {
-    double before = one.unit().fromBase(one.before());
-    double after = one.unit().fromBase(one.after());
-    int decimals = decimals(before, after);
-    return !Figures.fixed(before, decimals).equals(Figures.fixed(after, decimals));
-  }
-
   private void some(List<String> all, List<String> lines, String what) {
-    all.stream().limit(most).forEach(lines::add);
-    if (all.size() > most) {
-      lines.add("and " + (all.size() - most) + " more of the " + what);
-    }
+    CompareFindings.some(all, most, lines, what);
   }
 
   /** {@code crude-protein min 34 %: 34.30 -> 33.21}; one figure where it did not move. */
@@ -157,7 +185,19 @@ final class CompareWords {
     return change.isNew() ? "" : " any more";
   }
 
-  /** Whether the label holds, in the words of a table. */
+  /** What becomes of the label, in a cell of a table: whether it holds, or is printed anew. */
+  static String labelCell(RecipeChange change) {
+    Effect effect = change.effectOrNone();
+    if (effect.breaksLabel()) {
+      return label(change);
+    }
+    return CompareFindings.papers(change.printed(), effect.reprint()).stream()
+            .anyMatch(line -> line.startsWith("label"))
+        ? "print anew"
+        : "";
+  }
+
+  /** Whether the label holds. */
   static String label(RecipeChange change) {
     return change.isNew() ? "does not hold" : "holds no longer";
   }
@@ -201,7 +241,7 @@ final class CompareWords {
 
   /** By how much a kg becomes dearer, the same in every table and sentence; empty for nothing. */
   static String costMoved(RecipeChange change) {
-    boolean moved = Math.abs(change.costMoved()) > Closeness.PART;
+    boolean moved = Math.abs(change.costMoved()) > Closeness.PART && !Slight.cost(change);
     return moved ? signed(change.costMoved(), costs(change).decimals()) : "";
   }
 

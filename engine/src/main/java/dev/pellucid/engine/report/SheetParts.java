@@ -1,0 +1,58 @@
+package dev.pellucid.engine.report;
+
+import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.Task;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What each part of a batch sheet is made of, by the heading of the part, as numbers that are other
+ * where anything of it is other. So two sheets are held against each other without being written.
+ */
+public final class SheetParts {
+  private static final long PRIME = 1_099_511_628_211L;
+
+  private SheetParts() {}
+
+  /** The parts in their order; two of one heading are one. */
+  public static Map<String, Long> of(BatchPlan plan) {
+    Map<String, Long> parts = new LinkedHashMap<>();
+    parts.put(
+        "head",
+        number(
+            plan.house(),
+            plan.code(),
+            plan.title(),
+            plan.status(),
+            plan.fish(),
+            plan.sizeTold(),
+            plan.draftBecause(),
+            plan.premixing()));
+    parts.put("before the start", number(plan.line(), plan.inspection()));
+    parts.put(
+        "weigh the mix",
+        number(
+            plan.weighing(),
+            plan.scales(),
+            plan.premixCodes(),
+            plan.mixCautions(),
+            plan.fromStore()));
+    for (Task task : plan.tasks()) {
+      parts.merge(TaskWords.title(task.step()), number(task), (first, then) -> number(first, then));
+    }
+    parts.put("mass balance and bags", number(plan.balance(), plan.packing(), plan.storing()));
+    parts.put("for the laboratory", number(plan.expected(), plan.waived(), plan.moisture()));
+    return parts;
+  }
+
+  /** A number for values. */
+  public static long number(Object... values) {
+    long number = PRIME;
+    for (Object one : List.of(values)) {
+      number = number * PRIME + one.hashCode();
+      number ^= number >>> 29;
+    }
+    return number;
+  }
+}
