@@ -36,6 +36,11 @@ public record PremixChange(
     OptionalDouble costAfter,
     Printed.Moved printed,
     FindingsMoved findings) {
+  private static final String MADE_FOR = "sheet: what it is made for";
+
+  /** Weights are rounded to the scales: to a gram they are in step, kg. */
+  private static final double GRID = 0.001;
+
   public PremixChange {
     text = List.copyOf(text);
     because = List.copyOf(because);
@@ -49,7 +54,9 @@ public record PremixChange(
     REMOVED("gone"),
     EDITED("edited"),
     /** Nobody touched it. */
-    BY_DATA("not touched, changed by its data");
+    BY_DATA("not touched, changed by its data"),
+    /** It is the same, and other feeds take it or they take another amount. */
+    BY_ORDER("made for other feeds, or in another amount");
 
     private final String words;
 
@@ -107,7 +114,7 @@ public record PremixChange(
                 .filter(path -> is.hangsOn().test(path) || was.hangsOn().test(path))
                 .toList(),
             both ? batches(then.get(), now.get()) : Optional.empty(),
-            both ? weights(then.get().weights(), now.get().weights()) : List.of(),
+            both ? weights(then.get(), now.get()) : List.of(),
             both ? supplies(then.get().supplies(), now.get().supplies()) : List.of(),
             cost(was),
             cost(is),
@@ -123,7 +130,41 @@ public record PremixChange(
             && !change.costMoves()
             && change.printed().isNone()
             && change.findings().isNone();
-    return none ? Optional.empty() : Optional.of(change);
+    return none
+        ? Optional.empty()
+        : Optional.of(change.isOrder(was, is) ? change.byOrder() : change);
+  }
+
+  /** Whether it is the same premix, of which more or less is made, or for other feeds. */
+  private boolean isOrder(PremixState was, PremixState is) {
+    return text.isEmpty()
+        && was.path().equals(is.path())
+        && findings.isNone()
+        && was.figures().isPresent()
+        && is.figures().isPresent()
+        && weights.isEmpty()
+        && supplies.isEmpty()
+        && !costMoves()
+        && printed.facts().isEmpty()
+        && (batches.isPresent() || printed.parts().equals(List.of(MADE_FOR)))
+        && !printed.parts().contains("sheet: head")
+        && !printed.parts().contains("sheet: before the start");
+  }
+
+  private PremixChange byOrder() {
+    return new PremixChange(
+        code,
+        path,
+        How.BY_ORDER,
+        text,
+        List.of(),
+        batches,
+        weights,
+        supplies,
+        costBefore,
+        costAfter,
+        printed,
+        findings);
   }
 
   private static OptionalDouble cost(PremixState state) {
@@ -150,16 +191,19 @@ public record PremixChange(
         : Optional.of(new WeightMoved("batch", was.batch(), is.batch()));
   }
 
-  private static List<WeightMoved> weights(Map<String, Double> was, Map<String, Double> is) {
+  /** None where each line only moves as the batch does. */
+  private static List<WeightMoved> weights(Figures was, Figures is) {
     List<WeightMoved> weights = new ArrayList<>();
-    for (String line : names(was, is)) {
-      double before = was.getOrDefault(line, 0.0);
-      double after = is.getOrDefault(line, 0.0);
+    boolean inStep = true;
+    for (String line : names(was.weights(), is.weights())) {
+      double before = was.weights().getOrDefault(line, 0.0);
+      double after = is.weights().getOrDefault(line, 0.0);
       if (!Effect.same(before, after)) {
         weights.add(new WeightMoved(line, before, after));
       }
+      inStep &= Math.abs(before * is.batch() - after * was.batch()) < GRID * was.batch();
     }
-    return weights;
+    return inStep && !Effect.same(was.batch(), is.batch()) ? List.of() : weights;
   }
 
   private static List<SupplyMoved> supplies(Map<String, Supply> was, Map<String, Supply> is) {
@@ -187,6 +231,6 @@ public record PremixChange(
   }
 
   int rank() {
-    return findings.rank();
+    return how == How.BY_ORDER ? Effect.LEAST + 1 : findings.rank();
   }
 }

@@ -29,7 +29,8 @@ import org.jspecify.annotations.Nullable;
  * A comparison as plain JSON, for scripts: every figure, to twelve digits. A key never changes its
  * meaning: what is new comes under new keys. Money is per kg in the bags; a nutrient is in the unit
  * that stands beside it, as fed; room is the part of the bound that is left, below zero where it is
- * broken. Every change has every key; what there is not is null or an empty list.
+ * broken. Every change has every key; what there is not is null or an empty list. The shape is
+ * written down in {@code compare.schema.json}.
  */
 public final class CompareJson {
   private final PrintedPaths paths;

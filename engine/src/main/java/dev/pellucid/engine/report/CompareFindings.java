@@ -135,7 +135,7 @@ final class CompareFindings {
   }
 
   private static String costOf(PremixChange change, String currency) {
-    return "cost " + CompareWords.money(change.costAfter().orElse(0)) + " " + currency + "/kg";
+    return "cost " + CompareMoney.money(change.costAfter().orElse(0)) + " " + currency + "/kg";
   }
 
   static String kg(WeightMoved one) {

@@ -43,12 +43,9 @@ public final class CompareHtml {
     if (!told.isEmpty()) {
       blocks.add(all(told));
     }
-    String spared = CompareTally.spared(comparison);
-    if (!spared.isEmpty()) {
-      blocks.add(new Words(spared + "."));
-    }
+    CompareTally.foot(comparison).forEach(words -> blocks.add(new Words(words + ".")));
     told.forEach(change -> feed(change, blocks));
-    comparison.premixes().forEach(change -> premix(change, blocks));
+    CompareTally.premixes(comparison).forEach(change -> premix(change, blocks));
     comparison.files().forEach(change -> file(change, blocks));
     return new HtmlPage().render("Comparison", blocks);
   }
@@ -78,11 +75,11 @@ public final class CompareHtml {
         CompareWords.labelCell(change),
         money(change.costBefore()),
         money(change.costAfter()),
-        CompareWords.costMoved(change));
+        CompareMoney.costMoved(change));
   }
 
   private static String money(OptionalDouble perKg) {
-    return perKg.isPresent() ? CompareWords.money(perKg.getAsDouble()) : "";
+    return perKg.isPresent() ? CompareMoney.money(perKg.getAsDouble()) : "";
   }
 
   private void feed(RecipeChange change, List<Block> blocks) {
@@ -94,7 +91,7 @@ public final class CompareHtml {
     CompareWords.limits(change).ifPresent(told -> blocks.add(new Words("Limits: " + told + ".")));
     change.effect().ifPresent(effect -> warn(change, effect, blocks));
     if (!change.because().isEmpty()) {
-      blocks.add(new Words("Because of " + CompareWords.because(change) + "."));
+      blocks.add(new Words("Because of " + CompareMoney.because(change) + "."));
     }
     List<Block> folded = new ArrayList<>();
     text(change.text(), folded);
@@ -241,7 +238,7 @@ public final class CompareHtml {
     String now = Figures.fixed(one.priceAfter(), 2);
     return List.of(
         one.line(),
-        CompareWords.signed(one.moved()),
+        CompareMoney.signed(one.moved()),
         same ? now : one.priceBefore() > 0 ? prices.value() : "",
         same ? now : one.priceAfter() > 0 ? prices.other() : "");
   }

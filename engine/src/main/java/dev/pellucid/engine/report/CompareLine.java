@@ -35,8 +35,8 @@ final class CompareLine {
     if (CompareWords.passesByWaiver(change)) {
       parts.add(CompareWords.byWaiver(change));
     }
-    if (!CompareWords.costMoved(change).isEmpty()) {
-      parts.add("cost " + CompareWords.costMoved(change) + " " + currency + "/kg");
+    if (!CompareMoney.costMoved(change).isEmpty()) {
+      parts.add("cost " + CompareMoney.costMoved(change) + " " + currency + "/kg");
     }
     if (!change.printed().isNone() || !effect.reprint().isEmpty()) {
       parts.add("papers to print anew");

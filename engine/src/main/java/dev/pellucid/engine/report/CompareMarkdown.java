@@ -61,8 +61,7 @@ public final class CompareMarkdown {
     }
     int left = sections.size() - shown;
     out.append('\n');
-    String spared = CompareTally.spared(comparison);
-    out.append(spared.isEmpty() ? "" : spared + ". ");
+    CompareTally.foot(comparison).forEach(words -> out.append(Markdown.of(words)).append(".\n"));
     if (left > 0) {
       out.append("And ").append(left).append(" more, which change less. ");
     }
@@ -77,7 +76,7 @@ public final class CompareMarkdown {
   private void table(Comparison comparison, StringBuilder out) {
     List<List<String>> rows = new ArrayList<>();
     CompareTally.told(comparison).forEach(change -> rows.add(cells(change)));
-    comparison.premixes().forEach(change -> rows.add(cells(change)));
+    CompareTally.premixes(comparison).forEach(change -> rows.add(cells(change)));
     comparison.files().forEach(change -> rows.add(cells(change)));
     if (rows.isEmpty()) {
       return;
@@ -112,8 +111,8 @@ public final class CompareMarkdown {
         CompareTally.cell(change.findings()::gone),
         effect.broken().isEmpty() ? "" : String.valueOf(effect.broken().size()),
         CompareWords.labelCell(change),
-        change.costAfter().isPresent() ? CompareWords.money(change.costAfter().getAsDouble()) : "",
-        CompareWords.costMoved(change));
+        change.costAfter().isPresent() ? CompareMoney.money(change.costAfter().getAsDouble()) : "",
+        CompareMoney.costMoved(change));
   }
 
   private static List<String> cells(PremixChange change) {
@@ -124,8 +123,8 @@ public final class CompareMarkdown {
         CompareTally.cell(change.findings()::gone),
         "",
         "",
-        change.costAfter().isPresent() ? CompareWords.money(change.costAfter().getAsDouble()) : "",
-        change.costMoves() ? CompareWords.signed(change.costMoved()) : "");
+        change.costAfter().isPresent() ? CompareMoney.money(change.costAfter().getAsDouble()) : "",
+        change.costMoves() ? CompareMoney.signed(change.costMoved()) : "");
   }
 
   private static List<String> cells(FileChange change) {
@@ -157,7 +156,7 @@ public final class CompareMarkdown {
               words.of(change),
               words.details(change)));
     }
-    for (PremixChange change : comparison.premixes()) {
+    for (PremixChange change : CompareTally.premixes(comparison)) {
       sections.add(
           section(
               change.code() + ": premix, " + change.how().words(),

@@ -2,6 +2,8 @@ package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.FindingsMoved;
+import dev.pellucid.engine.compare.PremixChange;
+import dev.pellucid.engine.compare.PremixChange.How;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.compare.Slight;
 import dev.pellucid.finding.Severity;
@@ -10,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 
 /**
  * A comparison in one line. What the check says otherwise stands first, so that a change that it
@@ -26,7 +29,7 @@ final class CompareTally {
         changes.isEmpty()
             ? "no feed changes"
             : Plural.of(changes.size(), "feed changes", "feeds change"));
-    out.append(some(comparison.premixes().size(), "premix changes", "premixes change"));
+    out.append(some(premixes(comparison).size(), "premix changes", "premixes change"));
     long broken = changes.stream().mapToLong(it -> it.effectOrNone().broken().size()).sum();
     out.append(some(broken, "limit is newly broken", "limits are newly broken"));
     long untold = changes.stream().mapToLong(it -> it.effectOrNone().untold().size()).sum();
@@ -107,7 +110,7 @@ final class CompareTally {
   }
 
   /** Feeds that a person is spared; empty where there are none. */
-  static String spared(Comparison comparison) {
+  private static String spared(Comparison comparison) {
     long slight = comparison.changes().stream().filter(Slight::is).count();
     return slight == 0
         ? ""
@@ -115,6 +118,32 @@ final class CompareTally {
             + " by less than a thousandth of each figure and of its room, and "
             + (slight == 1 ? "is" : "are")
             + " told in compare.json alone";
+  }
+
+  /** Premixes that are another, and not only made in another amount. */
+  static List<PremixChange> premixes(Comparison comparison) {
+    return comparison.premixes().stream().filter(one -> one.how() != How.BY_ORDER).toList();
+  }
+
+  /** The others, in one sentence; empty where there are none. */
+  private static String ordered(Comparison comparison) {
+    List<String> ordered = new ArrayList<>();
+    for (PremixChange one : comparison.premixes()) {
+      if (one.how() == How.BY_ORDER) {
+        ordered.add(one.code() + one.batches().map(kg -> " " + CompareFindings.kg(kg)).orElse(""));
+      }
+    }
+    return ordered.isEmpty()
+        ? ""
+        : "sheets to print anew of premixes, since feeds take them otherwise: "
+            + String.join(", ", ordered);
+  }
+
+  /** What a person is told of in a sentence alone, a sentence each. */
+  static List<String> foot(Comparison comparison) {
+    return Stream.of(ordered(comparison), spared(comparison))
+        .filter(words -> !words.isEmpty())
+        .toList();
   }
 
   /** Those that are told to a person. */

@@ -23,7 +23,7 @@ public final class CompareText {
   public String text(Comparison comparison) {
     StringBuilder out = head(comparison);
     CompareTally.told(comparison).forEach(change -> feed(change, out));
-    comparison.premixes().forEach(change -> premix(change, out));
+    CompareTally.premixes(comparison).forEach(change -> premix(change, out));
     comparison.files().forEach(change -> file(change, out));
     return foot(comparison, out);
   }
@@ -34,7 +34,7 @@ public final class CompareText {
     for (RecipeChange change : CompareTally.told(comparison)) {
       out.append(CompareLine.of(change, currency)).append('\n');
     }
-    for (PremixChange change : comparison.premixes()) {
+    for (PremixChange change : CompareTally.premixes(comparison)) {
       out.append(CompareFindings.premixInOne(change, currency)).append('\n');
     }
     for (FileChange change : comparison.files()) {
@@ -70,8 +70,8 @@ public final class CompareText {
   }
 
   private static String foot(Comparison comparison, StringBuilder out) {
-    String spared = CompareTally.spared(comparison);
-    return out.append(spared.isEmpty() ? "" : spared + "\n").toString();
+    CompareTally.foot(comparison).forEach(words -> out.append(words).append('\n'));
+    return out.toString();
   }
 
   private void feed(RecipeChange change, StringBuilder out) {

@@ -6,8 +6,6 @@ import dev.pellucid.engine.compare.Effect.Portions;
 import dev.pellucid.engine.compare.FeedFigures.Claimed;
 import dev.pellucid.engine.compare.FeedFigures.Weighings;
 import dev.pellucid.engine.compare.RecipeChange;
-import dev.pellucid.engine.compare.RecipeChange.Cause;
-import dev.pellucid.engine.compare.RecipeChange.CostMoved;
 import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
 import dev.pellucid.engine.compare.RecipeChange.Shifted;
@@ -26,9 +24,7 @@ import java.util.stream.Collectors;
 
 /** What became of a recipe in sentences, the gravest first; how many of each is told. */
 final class CompareWords {
-  private static final int MONEY_DECIMALS = 4;
   private static final int MASS_DECIMALS = 3;
-  private static final int DRIVERS = 3;
   private final String currency;
   private final int most;
 
@@ -49,9 +45,9 @@ final class CompareWords {
     }
     lines.addAll(CompareFindings.lines(change.findings(), change.isLost()));
     change.effect().ifPresent(effect -> grave(change, effect, lines));
-    cost(change, lines);
+    CompareMoney.tell(change, currency, lines);
     if (!change.because().isEmpty()) {
-      lines.add("because of " + because(change));
+      lines.add("because of " + CompareMoney.because(change));
     }
     return lines;
   }
@@ -213,82 +209,6 @@ final class CompareWords {
     };
   }
 
-  private void cost(RecipeChange change, List<String> lines) {
-    if (change.costBefore().isPresent() && change.costAfter().isPresent()) {
-      if (!costMoved(change).isEmpty()) {
-        Figures.Pair money = costs(change);
-        lines.add(
-            "cost "
-                + money.value()
-                + " -> "
-                + money.other()
-                + " "
-                + currency
-                + "/kg ("
-                + costMoved(change)
-                + ")"
-                + change.effect().map(effect -> drivers(effect.costs())).orElse(""));
-      }
-    } else {
-      change.costAfter().ifPresent(now -> lines.add("cost " + money(now) + " " + currency + "/kg"));
-    }
-  }
-
-  private static Figures.Pair costs(RecipeChange change) {
-    return Figures.apart(
-        change.costBefore().orElse(0), change.costAfter().orElse(0), MONEY_DECIMALS);
-  }
-
-  /** By how much a kg becomes dearer, the same in every table and sentence; empty for nothing. */
-  static String costMoved(RecipeChange change) {
-    boolean moved = Math.abs(change.costMoved()) > Closeness.PART && !Slight.cost(change);
-    return moved ? signed(change.costMoved(), costs(change).decimals()) : "";
-  }
-
-  static String money(double perKg) {
-    return Figures.fixed(perKg, MONEY_DECIMALS);
-  }
-
-  /** What shows in the decimals of the cost, three lines at most, and the rest together. */
-  private static String drivers(List<CostMoved> costs) {
-    List<CostMoved> named =
-        costs.stream().limit(DRIVERS).filter(one -> shows(one.moved())).toList();
-    double others = costs.stream().skip(named.size()).mapToDouble(CostMoved::moved).sum();
-    List<String> told = new ArrayList<>(named.stream().map(CompareWords::driver).toList());
-    if (shows(others)) {
-      told.add("others " + signed(others));
-    }
-    return told.isEmpty() ? "" : ": " + String.join(", ", told);
-  }
-
-  private static boolean shows(double money) {
-    return !Figures.fixed(Math.abs(money), MONEY_DECIMALS).equals(Figures.fixed(0, MONEY_DECIMALS));
-  }
-
-  private static String driver(CostMoved one) {
-    return one.line() + " " + signed(one.moved()) + price(one);
-  }
-
-  private static String price(CostMoved one) {
-    boolean both = one.priceBefore() > 0 && one.priceAfter() > 0;
-    if (!both || Closeness.same(one.priceBefore(), one.priceAfter())) {
-      return "";
-    }
-    Figures.Pair prices = Figures.apart(one.priceBefore(), one.priceAfter(), 2);
-    return " (price " + prices.value() + " -> " + prices.other() + ")";
-  }
-
-  static String signed(double money) {
-    return signed(money, MONEY_DECIMALS);
-  }
-
-  /** A difference is taken before it is rounded, so that it is the same wherever it stands. */
-  private static String signed(double difference, int decimals) {
-    String figure = Figures.visible(difference, decimals);
-    boolean more = difference > 0 && !figure.equals(Figures.fixed(0, decimals));
-    return (more ? "+" : "") + figure;
-  }
-
   private static String share(Shifted one) {
     return one.line()
         + " "
@@ -315,7 +235,7 @@ final class CompareWords {
   /** With as many decimals as the two figures show. */
   static String difference(Moved one) {
     double moved = one.unit().fromBase(one.after()) - one.unit().fromBase(one.before());
-    return signed(moved, nutrient(one).decimals());
+    return CompareMoney.signed(moved, nutrient(one).decimals());
   }
 
   static Figures.Pair nutrient(Moved one) {
@@ -362,15 +282,6 @@ final class CompareWords {
 
   static Figures.Pair weights(WeightMoved one) {
     return Figures.apart(one.before(), one.after(), MASS_DECIMALS);
-  }
-
-  static String because(RecipeChange change) {
-    return change.because().stream().map(CompareWords::cause).collect(Collectors.joining(", "));
-  }
-
-  static String cause(Cause cause) {
-    boolean costs = shows(cause.costMoved().orElse(0));
-    return cause.path() + (costs ? " (cost " + signed(cause.costMoved().getAsDouble()) + ")" : "");
   }
 
   /** With four digits that count, and more where they would look alike. */

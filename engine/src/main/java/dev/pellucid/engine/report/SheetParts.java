@@ -1,6 +1,7 @@
 package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.Premixing;
 import dev.pellucid.engine.plan.Task;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,17 +19,15 @@ public final class SheetParts {
   /** The parts in their order; two of one heading are one. */
   public static Map<String, Long> of(BatchPlan plan) {
     Map<String, Long> parts = new LinkedHashMap<>();
+    String dose = plan.premixing().map(Premixing::dose).orElse("");
+    parts.put("head", number(plan.house(), plan.code(), plan.title(), plan.fish(), dose));
     parts.put(
-        "head",
+        "what it is made for",
         number(
-            plan.house(),
-            plan.code(),
-            plan.title(),
             plan.status(),
-            plan.fish(),
             plan.sizeTold(),
             plan.draftBecause(),
-            plan.premixing()));
+            plan.premixing().map(Premixing::needs).orElse(List.of())));
     parts.put("before the start", number(plan.line(), plan.inspection()));
     parts.put(
         "weigh the mix",
@@ -42,7 +41,13 @@ public final class SheetParts {
       parts.merge(TaskWords.title(task.step()), number(task), (first, then) -> number(first, then));
     }
     parts.put("mass balance and bags", number(plan.balance(), plan.packing(), plan.storing()));
-    parts.put("for the laboratory", number(plan.expected(), plan.waived(), plan.moisture()));
+    parts.put(
+        "for the laboratory",
+        number(
+            plan.expected(),
+            plan.waived(),
+            plan.moisture(),
+            plan.premixing().map(Premixing::supplied).orElse(List.of())));
     return parts;
   }
 
