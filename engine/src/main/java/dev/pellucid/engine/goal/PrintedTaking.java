@@ -9,7 +9,6 @@ import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.Mass;
 import dev.pellucid.engine.plan.OnScales;
 import dev.pellucid.engine.plan.Provenance;
-import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.SheetParts;
 import dev.pellucid.text.Plural;
 import java.time.LocalDate;
@@ -70,7 +69,9 @@ final class PrintedTaking {
     plan.makeBy().ifPresent(day -> facts.put("last day to make it", day.toString()));
     mass("water added", plan.balance().water());
     mass("steam", plan.balance().steam());
-    plan.scales().flatMap(OnScales::trays).ifPresent(trays -> facts.put("trays", words(trays)));
+    plan.scales()
+        .flatMap(OnScales::trays)
+        .ifPresent(trays -> facts.put("trays", SheetParts.trays(trays)));
     SheetParts.of(plan).forEach((heading, number) -> parts.put("sheet: " + heading, number));
   }
 
@@ -81,14 +82,6 @@ final class PrintedTaking {
       titles = SheetParts.number(titles, limit.limit().subject().title());
     }
     parts.merge("sheet: for the laboratory", titles, (a, b) -> SheetParts.number(a, b));
-  }
-
-  private static String words(OnScales.TraysFilled trays) {
-    return trays.count()
-        + " of "
-        + Figures.plain(trays.load())
-        + " kg"
-        + (trays.rounds() == 1 ? "" : " in " + trays.rounds() + " rounds");
   }
 
   private void mass(String name, Mass mass) {

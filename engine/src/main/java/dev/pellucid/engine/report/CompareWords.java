@@ -12,7 +12,6 @@ import dev.pellucid.engine.compare.RecipeChange.Shifted;
 import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
 import dev.pellucid.engine.compare.Slight;
 import dev.pellucid.engine.quantity.Figures;
-import dev.pellucid.engine.resolve.Demand;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.text.Plural;
@@ -64,12 +63,9 @@ final class CompareWords {
 
   /** Whether a finding says it already, and no figure of before is to be told beside it. */
   private static boolean isFound(RecipeChange change, LimitMoved one) {
-    Demand demand = one.after().demand();
+    String about = one.after().demand().about();
     return change.findings().fresh().stream()
-        .anyMatch(
-            found ->
-                found.subject().equals(demand.subject())
-                    && found.side().equals(demand.side().word()));
+        .anyMatch(found -> about.equals(found.subject() + " " + found.side()));
   }
 
   /** Whether limits of it are kept by a waiver alone that were not so before. */

@@ -1,8 +1,10 @@
 package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.OnScales;
 import dev.pellucid.engine.plan.Premixing;
 import dev.pellucid.engine.plan.Task;
+import dev.pellucid.engine.quantity.Figures;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,6 +51,15 @@ public final class SheetParts {
             plan.moisture(),
             plan.premixing().map(Premixing::supplied).orElse(List.of())));
     return parts;
+  }
+
+  /** {@code 34 of 1.5 kg}. */
+  public static String trays(OnScales.TraysFilled trays) {
+    return trays.count()
+        + " of "
+        + Figures.plain(trays.load())
+        + " kg"
+        + (trays.rounds() == 1 ? "" : " in " + trays.rounds() + " rounds");
   }
 
   /** A number for values. */
