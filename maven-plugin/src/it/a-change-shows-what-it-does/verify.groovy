@@ -1,7 +1,13 @@
 String log = new File(basedir, 'build.log').text
 assert log.contains('A-1  not touched, changed by its data')
+assert log.contains('1 error is new; 1 feed changes, 1 limit is newly broken')
+assert log.contains('A-1  not touched, changed by its data: 1 error is new (crude-protein is 7.5 %')
+// One feed in full, asked for by its code.
 assert log.contains('BROKEN crude-protein min 8 %: 8.500 -> 7.500')
 assert log.contains('because of ingredients/maize.yaml')
+assert log.contains('A-9 does not change, or is no code here')
+assert log.contains('1 error is new, in A-1.recipe, line ')
+assert log.contains('pellucid.failOnNew is grave; write error, warning, note or never')
 assert log.contains('no-such-revision is neither a folder nor a revision that git knows here')
 assert log.contains('no feed changes')
 assert log =~ /maize +100\.000 +7\.5 % +100\.0 +test \(invented\)? *.*7\.500/

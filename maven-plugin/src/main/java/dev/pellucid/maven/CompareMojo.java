@@ -2,10 +2,14 @@ package dev.pellucid.maven;
 
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.goal.CompareReport;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -14,14 +18,15 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Shows what a change does to the feeds: limits newly broken, met or tight, the label, cost and
- * what moved it, shares, nutrients, weights on the scales and waivers, of recipes that were edited
- * and of those that only their data changed.
+ * Shows what a change does to the feeds: what the check says anew and no more, limits newly broken,
+ * met or tight, the label, cost and what moved it, shares, nutrients, weights on the scales and
+ * waivers, of recipes and premixes that were edited and of those that only their data changed.
  */
 @Mojo(name = "compare", threadSafe = true)
 public final class CompareMojo extends FolderGoal {
   /**
-   * What was: a git revision, or a folder.
+   * What was: a git revision, or a folder. main... stands for the commit where the branch that is
+   * checked out, or what pellucid.to names, began, and main...feature for that and for what is.
    *
    * @since 0.1.0
    */
@@ -63,6 +68,31 @@ public final class CompareMojo extends FolderGoal {
   private @Nullable Double nutrientMove;
 
   /**
+   * The mildest finding of the check that fails the build where it is new: error, warning, note, or
+   * never to let all through.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.failOnNew", defaultValue = "never")
+  private String failOnNew = "never";
+
+  /**
+   * The code of a feed or premix that is shown in full; the others are left out.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.feed")
+  private @Nullable String feed;
+
+  /**
+   * Whether every feed is shown in full, and not in one line.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.full", defaultValue = "false")
+  private boolean full;
+
+  /**
    * Where a reader of compare.md finds the full comparison: an address, or the file beside it.
    *
    * @since 0.1.0
@@ -85,25 +115,46 @@ public final class CompareMojo extends FolderGoal {
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     OptionalDouble mostRise = percent("pellucid.costRise", costRise);
     OptionalDouble mostMove = percent("pellucid.nutrientMove", nutrientMove);
+    Optional<Severity> least = least();
     if (comparison == null) {
       throw new MojoExecutionException("pellucid.comparison says no folder");
     }
     refuseLinkOut(comparison, "pellucid.comparison");
-    Git git = new Git(folder);
+    ComparedStates states = ComparedStates.of(new Git(folder), from.strip(), to.strip());
     CompareReport report =
         Pellucid.compare(
-            NamedState.of(git, from.strip()),
-            NamedState.of(git, to.strip()),
-            paths(folder),
-            Console.day(day),
-            fullComparison);
-    report.text().lines().map(Unseen::shown).forEach(getLog()::info);
+            states.from(), states.to(), paths(folder), Console.day(day), fullComparison);
+    shown(report).lines().map(Unseen::shown).forEach(getLog()::info);
     report.write(comparison.toPath());
     getLog().info("pellucid: written to " + comparison);
-    List<String> beyond = report.beyond(mostRise, mostMove);
+    List<String> beyond = new ArrayList<>();
+    least.flatMap(report::refused).ifPresent(beyond::add);
+    beyond.addAll(report.beyond(mostRise, mostMove));
     if (!beyond.isEmpty()) {
       throw new MojoFailureException(String.join("; ", beyond));
     }
+  }
+
+  private String shown(CompareReport report) {
+    if (feed != null && !feed.isBlank()) {
+      String code = feed.strip();
+      return report
+          .of(code)
+          .orElseGet(() -> report.tally() + "\n" + code + " does not change, or is no code here");
+    }
+    return full ? report.text() : report.brief();
+  }
+
+  private Optional<Severity> least() throws MojoExecutionException {
+    return switch (failOnNew.toLowerCase(Locale.ROOT)) {
+      case "error" -> Optional.of(Severity.ERROR);
+      case "warning" -> Optional.of(Severity.WARNING);
+      case "note" -> Optional.of(Severity.NOTE);
+      case "never" -> Optional.empty();
+      default ->
+          throw new MojoExecutionException(
+              "pellucid.failOnNew is " + failOnNew + "; write error, warning, note or never");
+    };
   }
 
   private static OptionalDouble percent(String name, @Nullable Double percent)

@@ -64,8 +64,31 @@ final class GitTrouble extends IOException {
         false,
         shown(name)
             + " is a range, and one revision is taken here; for what came on this branch since it"
-            + " left main name the commit where it left: run git merge-base origin/main HEAD and"
-            + " give -Dpellucid.from= what it prints");
+            + " left main give -Dpellucid.from=main...");
+  }
+
+  static GitTrouble twoEnds(String from, String to) {
+    return new GitTrouble(
+        false,
+        shown(from)
+            + " says what is compared with what, and pellucid.to says "
+            + shown(to)
+            + " beside it; leave one of the two out");
+  }
+
+  static GitTrouble noCommonCommit(String one, String other, boolean isShallow) {
+    String remedy =
+        isShallow
+            ? "; in this clone history ends early, fetch the rest: git fetch --unshallow"
+            : "; they have no history in common";
+    return new GitTrouble(
+        false,
+        "no commit was found that both "
+            + shown(one)
+            + " and "
+            + shown(other)
+            + " come from"
+            + remedy);
   }
 
   static GitTrouble unknown(String name, boolean isShallow) {

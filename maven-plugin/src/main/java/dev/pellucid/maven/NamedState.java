@@ -28,10 +28,31 @@ final class NamedState {
 
   static FolderState of(Git git, String name) throws GitTrouble {
     File folder = git.folder();
-    File other = new File(name).isAbsolute() ? new File(name) : new File(folder, name);
-    if (name.isEmpty() || other.isDirectory()) {
-      return FolderState.at(name.isEmpty() ? folder.toPath() : other.toPath());
+    if (name.isEmpty() || isFolder(folder, name)) {
+      return FolderState.at(name.isEmpty() ? folder.toPath() : folder(folder, name).toPath());
     }
+    Commit commit = named(git, name);
+    if (!holdsFolder(git, commit.name())) {
+      throw GitTrouble.noSuchFolder(folder, name);
+    }
+    return of(git, commit);
+  }
+
+  private static File folder(File folder, String name) {
+    return new File(name).isAbsolute() ? new File(name) : new File(folder, name);
+  }
+
+  /** Whether a name is that of a folder. */
+  static boolean isFolder(File folder, String name) {
+    return !name.isEmpty() && folder(folder, name).isDirectory();
+  }
+
+  /**
+   * The commit that a name stands for.
+   *
+   * @throws GitTrouble where it stands for none, with the cause
+   */
+  static Commit named(Git git, String name) throws GitTrouble {
     if (name.startsWith("-") || name.chars().anyMatch(Character::isISOControl)) {
       throw GitTrouble.notARevision(name);
     }
@@ -39,13 +60,10 @@ final class NamedState {
     Optional<String> commit = commit(git, name);
     if (commit.isEmpty()) {
       throw commit(git, "HEAD").isEmpty()
-          ? GitTrouble.nothingCommitted(folder)
+          ? GitTrouble.nothingCommitted(git.folder())
           : name.contains("..") ? GitTrouble.range(name) : GitTrouble.unknown(name, isShallow);
     }
-    if (!holdsFolder(git, commit.get())) {
-      throw GitTrouble.noSuchFolder(folder, name);
-    }
-    return of(git, new Commit(commit.get()));
+    return new Commit(commit.get());
   }
 
   /** The full name of a commit that is known to be there, as git tells it. */

@@ -68,8 +68,8 @@ class ComparedCommitsTest {
 
   @Test
   void layoutAloneAndARevertReportNothing() throws Exception {
-    assertTrue(compared(planted.feeds(), "s7", "s8").text().startsWith("no feed changes"));
-    assertTrue(compared(planted.feeds(), "s0", "s2").text().startsWith("no feed changes"));
+    assertTrue(compared(planted.feeds(), "s7", "s8").text().endsWith("; no feed changes\n"));
+    assertTrue(compared(planted.feeds(), "s0", "s2").text().endsWith("; no feed changes\n"));
   }
 
   @Test
@@ -89,7 +89,7 @@ class ComparedCommitsTest {
     PlantedRepository.git(
         elsewhere, "clone", "-q", "--depth", "1", root.toUri().toString(), shallow.toString());
     Path feeds = shallow.resolve("mill/feeds");
-    assertTrue(compared(feeds, "HEAD", "").text().startsWith("no feed changes"));
+    assertTrue(compared(feeds, "HEAD", "").text().endsWith("; no feed changes\n"));
     GitTrouble unknown = assertThrows(GitTrouble.class, () -> compared(feeds, "HEAD~1", ""));
     String said = String.valueOf(unknown.getMessage());
     assertTrue(said.contains("git fetch --unshallow"), said);
@@ -99,6 +99,27 @@ class ComparedCommitsTest {
     CompareReport report = compared(linked.resolve("mill/feeds"), "s0", "");
     assertEquals(
         List.of("R-01"), report.comparison().changes().stream().map(RecipeChange::code).toList());
+  }
+
+  @Test
+  void aBranchIsHeldAgainstWhereItBegan(@TempDir Path elsewhere) throws Exception {
+    Path tree = elsewhere.resolve("branch");
+    PlantedRepository.git(root, "worktree", "add", "-q", "-b", "side", tree.toString(), "s3");
+    Path feeds = tree.resolve("mill/feeds");
+    // The main line went on to s8, and nothing came on the branch.
+    assertTrue(compared(feeds, "s8...", "").text().endsWith("; no feed changes\n"));
+    assertTrue(compared(feeds, "s8...side", "").text().endsWith("; no feed changes\n"));
+    assertEquals(compared(feeds, "s3", "s8").text(), compared(feeds, "side...s8", "").text());
+    assertTrue(said(feeds, "s8...side", "s4").contains("leave one of the two out"));
+    assertTrue(said(feeds, "none...", "").contains("none is neither a folder nor a revision"));
+    PlantedRepository.git(tree, "checkout", "-q", "--orphan", "alone");
+    PlantedRepository.git(tree, "commit", "-q", "--allow-empty", "-m", "Begin anew");
+    assertTrue(said(feeds, "s8...", "").contains("no history in common"), said(feeds, "s8...", ""));
+  }
+
+  private static String said(Path feeds, String from, String to) {
+    GitTrouble trouble = assertThrows(GitTrouble.class, () -> compared(feeds, from, to));
+    return String.valueOf(trouble.getMessage());
   }
 
   @Test
@@ -121,11 +142,8 @@ class ComparedCommitsTest {
 
   private static CompareReport compared(Path feeds, String from, String to)
       throws IOException, GitTrouble {
-    return Pellucid.compare(
-        NamedState.of(feeds.toFile(), from),
-        NamedState.of(feeds.toFile(), to),
-        DAY,
-        "compare.html");
+    ComparedStates states = ComparedStates.of(new Git(feeds.toFile()), from, to);
+    return Pellucid.compare(states.from(), states.to(), DAY, "compare.html");
   }
 
   private static void between(int from, int to) throws IOException {

@@ -208,7 +208,7 @@ final class PlantedRepository {
   }
 
   private static String recipe(State state, String code) {
-    String gap = state.spaced() ? " \t " : "  ";
+    String gap = state.spaced() ? "      " : "  ";
     StringBuilder text = new StringBuilder("recipe " + code + "\n");
     text.append(state.isOfHouse(code) ? "  meets" + gap + "house\n" : "");
     text.append("\nmix\n");

@@ -166,7 +166,7 @@ class StrangeGitTest {
     for (String range : List.of("main...HEAD", "HEAD..HEAD")) {
       String said = trouble(() -> NamedState.of(git, range));
       assertTrue(said.startsWith(range + " is a range, and one revision is taken here"), said);
-      assertTrue(said.contains("git merge-base origin/main HEAD"), said);
+      assertTrue(said.contains("give -Dpellucid.from=main..."), said);
     }
     assertTrue(
         trouble(() -> NamedState.of(git, "main\u202Ex")).startsWith("main<U+202E>x is neither"));

@@ -83,6 +83,11 @@ public record Held(
     return state.isKept();
   }
 
+  /** Whether the bound of its waiver is kept, and the one that was written is not. */
+  public boolean byWaiver() {
+    return state.isByWaiver();
+  }
+
   /** Whether it could be judged and is not kept. */
   public boolean broken() {
     return told() && !keeps();

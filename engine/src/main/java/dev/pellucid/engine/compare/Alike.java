@@ -9,7 +9,7 @@ public final class Alike {
     return Effect.costs(was.account().costs(), is.account().costs()).isEmpty()
         && Effect.shares(was.account().shares(), is.account().shares()).isEmpty()
         && Effect.moved(was.account(), is.account()).isEmpty()
-        && Effect.bounds(was.account().limits(), is.account().limits()).isEmpty()
+        && Turns.bounds(was.account().limits(), is.account().limits()).isEmpty()
         && Effect.prices(was.account().unpriced(), is.account().unpriced()).isEmpty()
         && noLimitTurned(was, is)
         && Effect.waivers(was, is).isEmpty()
@@ -22,6 +22,7 @@ public final class Alike {
   private static boolean noLimitTurned(FeedFigures was, FeedFigures is) {
     return Turns.of(was, is, Turns::isBroken).isEmpty()
         && Turns.of(was, is, Turns::isMet).isEmpty()
+        && Turns.of(was, is, Turns::isByWaiver).isEmpty()
         && Turns.of(was, is, Turns::isTight).isEmpty()
         && Turns.of(was, is, Turns::isUntold).isEmpty()
         && Turns.of(was, is, Turns::isMoved).isEmpty();

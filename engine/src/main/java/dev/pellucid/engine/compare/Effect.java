@@ -29,6 +29,7 @@ import java.util.Set;
  *     without limits last, the largest change in proportion first
  * @param broken limits that are no longer kept
  * @param met limits that were broken and are kept now
+ * @param byWaiver limits that are kept by a waiver alone, and were not so before
  * @param tight limits that are kept and have come within a hundredth of their bound
  * @param untold limits that cannot be judged any more
  * @param judged other limits whose figure moved where it is judged
@@ -48,6 +49,7 @@ public record Effect(
     List<Moved> moved,
     List<LimitMoved> broken,
     List<LimitMoved> met,
+    List<LimitMoved> byWaiver,
     List<LimitMoved> tight,
     List<LimitMoved> untold,
     List<LimitMoved> judged,
@@ -68,6 +70,7 @@ public record Effect(
     moved = List.copyOf(moved);
     broken = List.copyOf(broken);
     met = List.copyOf(met);
+    byWaiver = List.copyOf(byWaiver);
     tight = List.copyOf(tight);
     untold = List.copyOf(untold);
     judged = List.copyOf(judged);
@@ -86,13 +89,14 @@ public record Effect(
 
   /** What there is to see where nothing is different. */
   static final Effect NONE =
-      of(List.of(), List.of(), List.of(), List.of(), Set.of(), List.of(), List.of());
+      of(List.of(), List.of(), List.of(), List.of(), List.of(), Set.of(), List.of(), List.of());
 
   /** A feed that was not there: nothing of it moved, but what it does not keep is new. */
   static Effect ofNew(FeedFigures is) {
     FeedFigures none = is.withoutLimits();
     return of(
         Turns.of(none, is, Turns::isBroken),
+        Turns.of(none, is, Turns::isByWaiver),
         Turns.of(none, is, Turns::isTight),
         Turns.of(none, is, Turns::isUntold),
         waivers(none, is),
@@ -105,6 +109,7 @@ public record Effect(
 
   private static Effect of(
       List<LimitMoved> broken,
+      List<LimitMoved> byWaiver,
       List<LimitMoved> tight,
       List<LimitMoved> untold,
       List<String> waivers,
@@ -116,6 +121,7 @@ public record Effect(
         List.of(),
         broken,
         List.of(),
+        byWaiver,
         tight,
         untold,
         List.of(),
@@ -137,10 +143,11 @@ public record Effect(
         moved(was.account(), is.account()),
         Turns.of(was, is, Turns::isBroken),
         Turns.of(was, is, Turns::isMet),
+        Turns.of(was, is, Turns::isByWaiver),
         Turns.of(was, is, Turns::isTight),
         Turns.of(was, is, Turns::isUntold),
         Turns.of(was, is, Turns::isMoved),
-        bounds(was.account().limits(), is.account().limits()),
+        Turns.bounds(was.account().limits(), is.account().limits()),
         costs(was.account().costs(), is.account().costs()),
         waivers(was, is),
         is.waived(),
@@ -153,15 +160,23 @@ public record Effect(
 
   /** Whether nothing at all is different. */
   public boolean isNone() {
-    return shares.isEmpty()
-        && moved.isEmpty()
-        && broken.isEmpty()
+    return movesFiguresAlone() && moved.isEmpty() && judged.isEmpty() && costs.isEmpty();
+  }
+
+  /** Whether no limit turned in any way. */
+  boolean turnsNone() {
+    return broken.isEmpty()
         && met.isEmpty()
+        && byWaiver.isEmpty()
         && tight.isEmpty()
         && untold.isEmpty()
-        && judged.isEmpty()
-        && bounds.isEmpty()
-        && costs.isEmpty()
+        && bounds.isEmpty();
+  }
+
+  /** Whether nothing is different but the height of figures. */
+  boolean movesFiguresAlone() {
+    return turnsNone()
+        && shares.isEmpty()
         && waivers.isEmpty()
         && prices.isEmpty()
         && label.isEmpty()
@@ -179,10 +194,12 @@ public record Effect(
     if (!broken.isEmpty() || !untold.isEmpty() || breaksLabel()) {
       return 0;
     }
-    return !tight.isEmpty() || !label.isEmpty() ? 1 : !met.isEmpty() ? 2 : LEAST - 1;
+    return !tight.isEmpty() || !label.isEmpty() || !byWaiver.isEmpty()
+        ? 1
+        : !met.isEmpty() ? 2 : LEAST - 1;
   }
 
-  private static Set<String> names(Map<String, ?> was, Map<String, ?> is) {
+  static Set<String> names(Map<String, ?> was, Map<String, ?> is) {
     Set<String> names = new LinkedHashSet<>(is.keySet());
     names.addAll(was.keySet());
     return names;
@@ -238,30 +255,6 @@ public record Effect(
     double largest = Math.max(Math.abs(one.before()), Math.abs(one.after()));
     double part = Math.abs(one.after() - one.before()) / largest;
     return one.nearest().map(limit -> part / (part + Math.max(0, limit.room()))).orElse(part);
-  }
-
-  static List<String> bounds(Map<String, Held> was, Map<String, Held> is) {
-    List<String> bounds = new ArrayList<>();
-    for (String key : names(was, is)) {
-      Held then = was.get(key);
-      Held now = is.get(key);
-      if (then == null && now != null) {
-        bounds.add("new: " + now.demand().line() + by(now));
-      } else if (now == null && then != null) {
-        bounds.add("gone: " + then.demand().line() + by(then));
-      } else if (then != null && now != null) {
-        String before = then.demand().line();
-        if (!before.equals(now.demand().line())) {
-          bounds.add(before + " -> " + now.demand().asked() + by(now));
-        }
-      }
-    }
-    return bounds;
-  }
-
-  private static String by(Held limit) {
-    String profile = limit.demand().profile();
-    return profile.isEmpty() ? "" : " (" + profile + ")";
   }
 
   static List<CostMoved> costs(Map<String, LineCost> was, Map<String, LineCost> is) {

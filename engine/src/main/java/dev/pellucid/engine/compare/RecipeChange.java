@@ -18,6 +18,8 @@ import java.util.OptionalDouble;
  * @param effect what it does to the feed, of a new one what it does not keep; empty where there is
  *     nothing to see
  * @param obstacle what keeps it from being computed now; empty where nothing does
+ * @param findings what its check says otherwise; of a new one all that is wrong with it
+ * @param printed what its sheet and its label tell otherwise
  */
 public record RecipeChange(
     String code,
@@ -29,7 +31,9 @@ public record RecipeChange(
     OptionalDouble costAfter,
     Optional<Tally> limits,
     Optional<Effect> effect,
-    String obstacle) {
+    String obstacle,
+    FindingsMoved findings,
+    Printed.Moved printed) {
   public RecipeChange {
     text = List.copyOf(text);
     because = List.copyOf(because);
@@ -127,6 +131,8 @@ public record RecipeChange(
 
   /** The gravest first. */
   int rank() {
-    return isLost() ? 0 : 1 + effect.map(Effect::rank).orElse(Effect.LEAST);
+    return isLost()
+        ? 0
+        : 1 + Math.min(effect.map(Effect::rank).orElse(Effect.LEAST), findings.rank());
   }
 }

@@ -12,6 +12,8 @@ import java.util.function.Predicate;
  * @param hangsOn whether what a file tells, by its path below the folder, bears on it
  * @param figures absent where it could not be computed
  * @param obstacle the first thing that keeps it from being computed; empty where nothing does
+ * @param found what its check says
+ * @param printed what stands on its sheet and its label
  */
 public record RecipeState(
     String code,
@@ -19,9 +21,12 @@ public record RecipeState(
     List<String> words,
     Predicate<String> hangsOn,
     Optional<FeedFigures> figures,
-    String obstacle) {
+    String obstacle,
+    List<Found> found,
+    Printed printed) {
   public RecipeState {
     words = List.copyOf(words);
+    found = List.copyOf(found);
   }
 
   /** Whether all its lines are the same, whatever its code is. */

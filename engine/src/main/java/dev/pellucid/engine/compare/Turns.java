@@ -25,6 +25,10 @@ final class Turns {
     return now.told() && now.keeps() && then.broken() && !now.demand().isWaived();
   }
 
+  static boolean isByWaiver(Held then, Held now, boolean isNew) {
+    return now.byWaiver() && (!then.byWaiver() || isNew);
+  }
+
   static boolean isTight(Held then, Held now, boolean isNew) {
     boolean near = now.told() && now.keeps() && now.room() < TIGHT && now.shown() != 0;
     return near && (isNew || then.room() >= TIGHT && then.keeps());
@@ -57,5 +61,30 @@ final class Turns {
               }
             });
     return limits;
+  }
+
+  /** Limits that ask for something else than before, new ones and those that are gone. */
+  static List<String> bounds(Map<String, Held> was, Map<String, Held> is) {
+    List<String> bounds = new ArrayList<>();
+    for (String key : Effect.names(was, is)) {
+      Held then = was.get(key);
+      Held now = is.get(key);
+      if (then == null && now != null) {
+        bounds.add("new: " + now.demand().line() + by(now));
+      } else if (now == null && then != null) {
+        bounds.add("gone: " + then.demand().line() + by(then));
+      } else if (then != null && now != null) {
+        String before = then.demand().line();
+        if (!before.equals(now.demand().line())) {
+          bounds.add(before + " -> " + now.demand().asked() + by(now));
+        }
+      }
+    }
+    return bounds;
+  }
+
+  private static String by(Held limit) {
+    String profile = limit.demand().profile();
+    return profile.isEmpty() ? "" : " (" + profile + ")";
   }
 }

@@ -11,11 +11,13 @@ final class Wording {
 
   /** Lines that are gone and lines that are new; the code of a recipe is no line. */
   static List<String> changed(RecipeState was, RecipeState is) {
-    if (was.words().equals(is.words())) {
-      return List.of();
-    }
+    return was.words().equals(is.words()) ? List.of() : changed(nameless(was), nameless(is));
+  }
+
+  /** Lines that are gone and lines that are new. */
+  static List<String> changed(List<String> was, List<String> is) {
     List<String> changed = new ArrayList<>();
-    for (AbstractDelta<String> delta : DiffUtils.diff(nameless(was), nameless(is)).getDeltas()) {
+    for (AbstractDelta<String> delta : DiffUtils.diff(was, is).getDeltas()) {
       delta.getSource().getLines().forEach(line -> changed.add("was: " + line));
       delta.getTarget().getLines().forEach(line -> changed.add("now: " + line));
     }

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.compare.Comparison;
+import dev.pellucid.engine.compare.Standing;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.outcome.CompareJson;
 import dev.pellucid.engine.report.CompareHtml;
@@ -25,11 +26,12 @@ public final class CompareGoal {
    */
   public static CompareReport of(
       Texts from, Texts to, PrintedPaths paths, LocalDate day, String fullAt) {
-    ComparedState after = ComparedState.of(to, day);
+    ComparedState after = ComparedState.ruled(to, day);
+    Standing now = after.standing();
+    // What came of the later state by then is not worked out again.
     ComparedState before = after.other(from);
     Comparison comparison =
-        Comparison.of(
-            notices(before, after), before.byCode(), after.byCode(), new TakenBack(before, after));
+        Comparison.of(notices(before, after), before.standing(), now, new TakenBack(before, after));
     String currency = after.currency();
     // Each form is made by itself, so that they can be made side by side.
     List<Supplier<String>> forms =
@@ -39,7 +41,8 @@ public final class CompareGoal {
             () -> new CompareText(currency).text(comparison),
             () -> new CompareMarkdown(currency, fullAt).text(comparison));
     List<String> made = forms.parallelStream().map(Supplier::get).toList();
-    return new CompareReport(comparison, made.get(2), made.get(3), made.get(0), made.get(1));
+    return new CompareReport(
+        comparison, currency, made.get(2), made.get(3), made.get(0), made.get(1));
   }
 
   private static List<String> notices(ComparedState before, ComparedState after) {

@@ -32,6 +32,7 @@ final class TakenBack implements Comparison.Causes {
   private final ComparedState after;
   private final Set<String> paths;
   private final Map<String, ComparedState> without = new ConcurrentHashMap<>();
+  private final Map<String, ComparedState> ruledWithout = new ConcurrentHashMap<>();
 
   TakenBack(ComparedState before, ComparedState after) {
     this.before = before;
@@ -49,8 +50,14 @@ final class TakenBack implements Comparison.Causes {
   }
 
   @Override
+  public Set<String> differing() {
+    return paths;
+  }
+
+  @Override
   public List<Cause> of(RecipeState was, RecipeState is) {
     boolean moved = !was.path().equals(is.path());
+    boolean says = moved || !after.saysOf(is.path(), before);
     List<Cause> causes = new ArrayList<>();
     for (String path : paths) {
       boolean own = path.equals(was.path()) || path.equals(is.path());
@@ -59,28 +66,44 @@ final class TakenBack implements Comparison.Causes {
           causes.add(new Cause(path, OptionalDouble.empty()));
         }
       } else if (is.hangsOn().test(path) || was.hangsOn().test(path)) {
-        cause(path, is).ifPresent(causes::add);
+        cause(path, is, says).ifPresent(causes::add);
       }
     }
     return causes.size() == 1 && causes.get(0).path().equals(is.path()) ? List.of() : causes;
   }
 
-  private Optional<Cause> cause(String path, RecipeState is) {
+  /**
+   * @param says whether the rules say something else of it, or something else is printed of it;
+   *     then it is looked at by the rules too where its figures are the same without the file
+   */
+  private Optional<Cause> cause(String path, RecipeState is, boolean says) {
     if (paths.size() > MOST) {
       return Optional.of(new Cause(path, OptionalDouble.empty()));
     }
     Optional<FeedFigures> other = without.computeIfAbsent(path, this::without).figures(is.path());
     if (other.isEmpty() || is.figures().isEmpty()) {
       boolean same = other.isEmpty() && is.figures().isEmpty();
-      return same ? Optional.empty() : Optional.of(new Cause(path, OptionalDouble.empty()));
+      return same
+          ? ruledCause(path, is, says)
+          : Optional.of(new Cause(path, OptionalDouble.empty()));
     }
     FeedFigures with = is.figures().get();
     return Alike.are(other.get(), with)
-        ? Optional.empty()
+        ? ruledCause(path, is, says)
         : Optional.of(
             new Cause(
                 path,
                 OptionalDouble.of(with.account().costPerKg() - other.get().account().costPerKg())));
+  }
+
+  private Optional<Cause> ruledCause(String path, RecipeState is, boolean says) {
+    return says && !ruledWithout.computeIfAbsent(path, this::ruledWithout).saysOf(is.path(), after)
+        ? Optional.of(new Cause(path, OptionalDouble.empty()))
+        : Optional.empty();
+  }
+
+  private ComparedState ruledWithout(String path) {
+    return after.ruledWith(List.of(path), before);
   }
 
   private ComparedState without(String path) {

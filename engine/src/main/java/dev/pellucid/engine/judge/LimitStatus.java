@@ -68,6 +68,11 @@ public record LimitStatus(
       };
     }
 
+    /** Whether it is kept by the bound of its waiver alone. */
+    public boolean isByWaiver() {
+      return this == KEPT_BY_WAIVER || this == KEPT_AS_TOLD_BY_WAIVER;
+    }
+
     /** Whether what is told breaks it. */
     public boolean isBroken() {
       return this == BROKEN || this == BROKEN_BY_OVERAGE;

@@ -3,9 +3,17 @@ package dev.pellucid.engine.outcome;
 import dev.pellucid.engine.account.Account.Tally;
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.Effect;
+import dev.pellucid.engine.compare.FileChange;
+import dev.pellucid.engine.compare.FindingsMoved;
+import dev.pellucid.engine.compare.Found;
+import dev.pellucid.engine.compare.PremixChange;
+import dev.pellucid.engine.compare.PremixState.Supply;
+import dev.pellucid.engine.compare.Printed;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
+import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.text.PrintedPaths;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -14,13 +22,15 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A comparison as plain JSON, for scripts: every figure, to twelve digits. A key never changes its
  * meaning: what is new comes under new keys. Money is per kg in the bags; a nutrient is in the unit
  * that stands beside it, as fed; room is the part of the bound that is left, below zero where it is
- * broken. Every change has every key; what there is not is null or an empty list.
+ * broken. Every change has every key; what there is not is null or an empty list. The shape is
+ * written down in {@code compare.schema.json}.
  */
 public final class CompareJson {
   private final PrintedPaths paths;
@@ -43,12 +53,91 @@ public final class CompareJson {
     json.put("format", 2);
     json.put("currency", currency);
     json.put("notices", comparison.notices());
+    json.object("findings");
+    counts(json, "new", comparison::fresh);
+    counts(json, "gone", comparison::gone);
+    counts(json, "notLookedFor", comparison::unsought);
+    json.put("errors", comparison.errors());
+    json.end();
     json.list("changes");
     for (RecipeChange change : comparison.changes()) {
       json.object();
       change(json, change);
       json.end();
     }
+    json.end();
+    list(json, "premixes", comparison.premixes(), one -> premix(json, one));
+    list(json, "files", comparison.files(), one -> file(json, one));
+  }
+
+  private static void counts(Json json, String key, ToIntFunction<Severity> counts) {
+    json.object(key);
+    for (Severity severity : Severity.values()) {
+      json.put(severity.word() + "s", counts.applyAsInt(severity));
+    }
+    json.end();
+  }
+
+  private void file(Json json, FileChange change) {
+    json.put("file", paths.of(change.path()));
+    findings(json, change.findings());
+  }
+
+  private void findings(Json json, FindingsMoved findings) {
+    json.object("findings");
+    list(json, "new", findings.fresh(), one -> found(json, one));
+    list(json, "gone", findings.gone(), one -> found(json, one));
+    json.end();
+  }
+
+  private void found(Json json, Found one) {
+    json.put("severity", one.severity().word());
+    json.put("code", one.code());
+    json.put("file", paths.of(one.path()));
+    json.put("line", one.line());
+    json.put("message", one.headline());
+    json.put("subject", one.subject());
+    json.put("side", one.side());
+  }
+
+  private static void printed(Json json, Printed.Moved printed) {
+    json.put("printed", printed.facts());
+    json.put("papers", printed.parts());
+  }
+
+  private void premix(Json json, PremixChange change) {
+    json.put("code", change.code());
+    json.put("how", word(change.how().name()));
+    json.put("text", change.text());
+    json.put("because", change.because().stream().map(paths::of).toList());
+    figure(json, "costBefore", change.costBefore());
+    figure(json, "costAfter", change.costAfter());
+    list(
+        json,
+        "supplies",
+        change.supplies(),
+        one -> {
+          json.put("nutrient", one.nutrient());
+          supply(json, "before", one.before());
+          supply(json, "after", one.after());
+        });
+    json.put("kgBefore", number(change.batches().map(WeightMoved::before)));
+    json.put("kgAfter", number(change.batches().map(WeightMoved::after)));
+    weights(json, change.weights());
+    printed(json, change.printed());
+    findings(json, change.findings());
+  }
+
+  /** Null where it was not, or is not, there. */
+  private static void supply(Json json, String key, Optional<Supply> supply) {
+    if (supply.isEmpty()) {
+      json.put(key, (String) null);
+      return;
+    }
+    json.object(key);
+    json.put("unit", supply.get().unit());
+    json.put("asked", exact(supply.get().asked()));
+    json.put("holds", exact(supply.get().fresh()));
     json.end();
   }
 
@@ -63,6 +152,8 @@ public final class CompareJson {
     figure(json, "costAfter", change.costAfter());
     limits(json, change);
     effect(json, change.effectOrNone(), change.isNew());
+    printed(json, change.printed());
+    findings(json, change.findings());
   }
 
   private void cause(Json json, RecipeChange.Cause cause) {
@@ -81,7 +172,7 @@ public final class CompareJson {
   }
 
   private static <N extends Number> @Nullable BigDecimal number(Optional<N> number) {
-    return number.map(it -> BigDecimal.valueOf(it.longValue())).orElse(null);
+    return number.map(it -> exact(it.doubleValue())).orElse(null);
   }
 
   /** A list of objects. */
@@ -113,6 +204,7 @@ public final class CompareJson {
   private static void effect(Json json, Effect effect, boolean isNew) {
     limits(json, "broken", effect.broken(), isNew);
     limits(json, "met", effect.met(), isNew);
+    limits(json, "byWaiver", effect.byWaiver(), isNew);
     limits(json, "tight", effect.tight(), isNew);
     limits(json, "notJudged", effect.untold(), isNew);
     limits(json, "judged", effect.judged(), isNew);
@@ -148,10 +240,14 @@ public final class CompareJson {
           json.put("priceBefore", exact(one.priceBefore()));
           json.put("priceAfter", exact(one.priceAfter()));
         });
+    weights(json, effect.weights());
+  }
+
+  private static void weights(Json json, List<WeightMoved> weights) {
     list(
         json,
         "weights",
-        effect.weights(),
+        weights,
         one -> {
           json.put("line", one.line());
           json.put("kgBefore", exact(one.before()));
@@ -165,12 +261,8 @@ public final class CompareJson {
     json.put("after", exact(one.unit().fromBase(one.after())));
     json.put("moved", exact(one.unit().fromBase(one.after() - one.before())));
     json.put("unit", one.unit().symbol());
-    one.nearest()
-        .ifPresent(
-            limit -> {
-              json.put("nearest", limit.demand().askedNow());
-              json.put("room", exact(limit.room()));
-            });
+    json.put("nearest", one.nearest().map(limit -> limit.demand().askedNow()).orElse(null));
+    json.put("room", one.nearest().map(limit -> exact(limit.room())).orElse(null));
   }
 
   /** A feed that is new has no figure before. */

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.outcome;
 
 import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Fingerprint;
 import dev.pellucid.finding.Related;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Position;
@@ -109,7 +110,7 @@ final class FindingsJson implements Report {
     place(json, finding.span());
     json.put("label", finding.label());
     json.put("subject", finding.about().subject());
-    json.put("side", Fingerprints.side(finding.about().side()));
+    json.put("side", Fingerprint.side(finding.about().side()));
     json.put("path", finding.about().path());
     json.list("related");
     for (Related other : finding.related()) {

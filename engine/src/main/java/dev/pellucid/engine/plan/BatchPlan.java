@@ -5,6 +5,7 @@ import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.weighing.WeighingPlan;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -71,6 +72,19 @@ public record BatchPlan(
   public static BatchPlan of(
       ComputedFeed feed, List<LimitStatus> limits, FeedTables tables, Provenance provenance) {
     return new BatchPlanner(feed, limits, tables, provenance).feed();
+  }
+
+  /**
+   * The same without what a laboratory should find, where the batch is planned on the scales
+   * already.
+   */
+  public static BatchPlan ofWork(
+      ComputedFeed feed,
+      List<LimitStatus> limits,
+      FeedTables tables,
+      Provenance provenance,
+      Optional<WeighingPlan> floor) {
+    return new BatchPlanner(feed, limits, tables, provenance).work(floor);
   }
 
   /** What is weighed out for such a batch, and no more of its plan. */

@@ -45,16 +45,33 @@ final class BatchPlanner {
   }
 
   BatchPlan feed() {
+    Optional<WeighingPlan> floor = WeighingPlanner.plan(feed, weighed(feed), tables);
+    return feed(floor, expected(floor));
+  }
+
+  /** Without what is expected of it. */
+  BatchPlan work(Optional<WeighingPlan> floor) {
+    boolean planned = recipe.batch().isPresent();
+    return feed(planned ? floor : WeighingPlanner.plan(feed, UNTOLD_KG, tables), List.of());
+  }
+
+  private BatchPlan feed(Optional<WeighingPlan> floor, List<Expectation> expected) {
     Optional<Double> finished =
         recipe.batch().filter(size -> size.basis() == BatchBasis.FINISHED).map(BatchSize::kg);
-    double weighed = weighed(feed);
     return plan(
         Optional.empty(),
-        weighed,
+        weighed(feed),
+        floor,
+        expected,
         finished,
         recipe.batch().isPresent(),
         draftBecause(),
         Optional.empty());
+  }
+
+  private List<Expectation> expected(Optional<WeighingPlan> floor) {
+    ComputedFeed asWeighed = floor.flatMap(this::asWeighed).orElse(feed);
+    return Expectations.of(Held.all(floor.isPresent() ? Judge.limits(asWeighed) : limits));
   }
 
   /** What goes onto the scales by the size that the recipe names. */
@@ -63,8 +80,16 @@ final class BatchPlanner {
   }
 
   BatchPlan feed(String number, double weighed) {
+    Optional<WeighingPlan> floor = WeighingPlanner.plan(feed, weighed, tables);
     return plan(
-        Optional.of(number), weighed, Optional.empty(), true, draftBecause(), Optional.empty());
+        Optional.of(number),
+        weighed,
+        floor,
+        expected(floor),
+        Optional.empty(),
+        true,
+        draftBecause(),
+        Optional.empty());
   }
 
   BatchPlan premix(double weighed, Premixing premixing) {
@@ -73,9 +98,12 @@ final class BatchPlanner {
       reasons.add("no approved recipe of this folder holds it");
     }
     reasons.addAll(uncommitted());
+    Optional<WeighingPlan> floor = WeighingPlanner.plan(feed, weighed, tables);
     return plan(
         Optional.empty(),
         weighed,
+        floor,
+        expected(floor),
         Optional.empty(),
         !premixing.needs().isEmpty(),
         reasons,
@@ -85,14 +113,13 @@ final class BatchPlanner {
   private BatchPlan plan(
       Optional<String> number,
       double weighed,
+      Optional<WeighingPlan> floor,
+      List<Expectation> expected,
       Optional<Double> finished,
       boolean sizeTold,
       List<String> draftBecause,
       Optional<Premixing> premixing) {
-    Optional<WeighingPlan> floor = WeighingPlanner.plan(feed, weighed, tables);
     Optional<OnScales> scales = scales(feed, floor, tables);
-    ComputedFeed asWeighed = floor.flatMap(this::asWeighed).orElse(feed);
-    List<LimitStatus> judged = floor.isPresent() ? Judge.limits(asWeighed) : limits;
     WeighList list = new WeighList(feed, weighed, scales);
     Cautions cautions = new Cautions(feed, tables.practice());
     List<Caution> mixCautions = cautions.ofMix();
@@ -122,7 +149,7 @@ final class BatchPlanner {
         packing(balance),
         storing(),
         feed.balances().expected().moisture(),
-        Expectations.of(Held.all(judged)),
+        expected,
         Expectations.waived(limits),
         premixing);
   }

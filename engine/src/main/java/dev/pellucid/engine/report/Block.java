@@ -19,6 +19,8 @@ sealed interface Block {
 
     void words(Words words);
 
+    void folded(Folded folded);
+
     void facts(Facts facts);
 
     void ticks(Ticks ticks);
@@ -79,6 +81,22 @@ sealed interface Block {
     @Override
     public void to(Renderer renderer) {
       renderer.words(this);
+    }
+  }
+
+  /**
+   * Blocks that a reader opens when they are wanted.
+   *
+   * @param words that stand there in their place
+   */
+  record Folded(String words, List<Block> blocks) implements Block {
+    public Folded {
+      blocks = List.copyOf(blocks);
+    }
+
+    @Override
+    public void to(Renderer renderer) {
+      renderer.folded(this);
     }
   }
 

@@ -2,11 +2,16 @@ package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.Effect;
+import dev.pellucid.engine.compare.FileChange;
+import dev.pellucid.engine.compare.FindingsMoved;
+import dev.pellucid.engine.compare.PremixChange;
 import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.compare.RecipeChange.CostMoved;
 import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
+import dev.pellucid.engine.compare.Slight;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Column;
+import dev.pellucid.engine.report.Block.Folded;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Holds;
 import dev.pellucid.engine.report.Block.Table;
@@ -30,43 +35,51 @@ public final class CompareHtml {
   public String text(Comparison comparison) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Title("What this change", "does to the feeds"));
-    blocks.add(new Words(CompareText.tally(comparison) + "."));
+    blocks.add(new Words(CompareTally.of(comparison) + "."));
     if (!comparison.notices().isEmpty()) {
       blocks.add(new Warnings(comparison.notices()));
     }
-    if (!comparison.changes().isEmpty()) {
-      blocks.add(all(comparison));
+    List<RecipeChange> told = CompareTally.told(comparison);
+    if (!told.isEmpty()) {
+      blocks.add(all(told));
     }
-    comparison.changes().forEach(change -> feed(change, blocks));
+    CompareTally.foot(comparison).forEach(words -> blocks.add(new Words(words + ".")));
+    told.forEach(change -> feed(change, blocks));
+    CompareTally.premixes(comparison).forEach(change -> premix(change, blocks));
+    comparison.files().forEach(change -> file(change, blocks));
     return new HtmlPage().render("Comparison", blocks);
   }
 
-  private Table all(Comparison comparison) {
+  private Table all(List<RecipeChange> changes) {
     return table(
         List.of(
             words("Feed"),
             words("How it changed"),
+            words("New findings"),
+            words("Gone"),
             figures("Newly broken"),
             words("Label"),
             figures(currency + "/kg before"),
             figures("now"),
             figures("more")),
-        comparison.changes().stream().map(CompareHtml::summed).toList());
+        changes.stream().map(CompareHtml::summed).toList());
   }
 
   private static List<String> summed(RecipeChange change) {
     return List.of(
         change.named(),
-        change.how().words(),
+        change.how().words() + (CompareWords.passesByWaiver(change) ? ", by a waiver" : ""),
+        CompareTally.cell(change.findings()::fresh),
+        CompareTally.cell(change.findings()::gone),
         change.effect().map(effect -> String.valueOf(effect.broken().size())).orElse(""),
-        change.effect().filter(Effect::breaksLabel).isPresent() ? CompareWords.label(change) : "",
+        CompareWords.labelCell(change),
         money(change.costBefore()),
         money(change.costAfter()),
-        CompareWords.costMoved(change));
+        CompareMoney.costMoved(change));
   }
 
   private static String money(OptionalDouble perKg) {
-    return perKg.isPresent() ? CompareWords.money(perKg.getAsDouble()) : "";
+    return perKg.isPresent() ? CompareMoney.money(perKg.getAsDouble()) : "";
   }
 
   private void feed(RecipeChange change, List<Block> blocks) {
@@ -74,17 +87,53 @@ public final class CompareHtml {
     if (!change.obstacle().isEmpty()) {
       blocks.add(new Warnings(List.of("Cannot be computed: " + change.obstacle())));
     }
+    findings(change.findings(), change.isLost(), blocks);
     CompareWords.limits(change).ifPresent(told -> blocks.add(new Words("Limits: " + told + ".")));
     change.effect().ifPresent(effect -> warn(change, effect, blocks));
     if (!change.because().isEmpty()) {
-      blocks.add(new Words("Because of " + CompareWords.because(change) + "."));
+      blocks.add(new Words("Because of " + CompareMoney.because(change) + "."));
     }
-    if (!change.text().isEmpty()) {
+    List<Block> folded = new ArrayList<>();
+    text(change.text(), folded);
+    change.effect().ifPresent(effect -> figures(effect, folded));
+    List<String> papers = new ArrayList<>(change.printed().facts());
+    papers.addAll(CompareFindings.papers(change.printed(), change.effectOrNone().reprint()));
+    papers.forEach(line -> folded.add(new Words(line)));
+    if (!folded.isEmpty()) {
+      blocks.add(new Folded("Figures of " + change.code(), folded));
+    }
+  }
+
+  private static void text(List<String> lines, List<Block> blocks) {
+    if (!lines.isEmpty()) {
+      blocks.add(table(List.of(words("Text")), lines.stream().map(List::of).toList()));
+    }
+  }
+
+  private static void findings(FindingsMoved findings, boolean unsought, List<Block> blocks) {
+    if (!findings.fresh().isEmpty()) {
       blocks.add(
-          table(
-              List.of(words("Text")), change.text().stream().map(line -> List.of(line)).toList()));
+          new Warnings(
+              CompareFindings.lines(new FindingsMoved(findings.fresh(), List.of()), unsought)));
     }
-    change.effect().ifPresent(effect -> figures(effect, blocks));
+    CompareFindings.lines(new FindingsMoved(List.of(), findings.gone()), unsought)
+        .forEach(line -> blocks.add(new Words(line)));
+  }
+
+  private void premix(PremixChange change, List<Block> blocks) {
+    blocks.add(new Heading(change.code() + ": premix, " + change.how().words(), false));
+    findings(change.findings(), false, blocks);
+    List<Block> folded = new ArrayList<>();
+    CompareFindings.premixDetails(change, currency, Integer.MAX_VALUE)
+        .forEach(line -> folded.add(new Words(line)));
+    if (!folded.isEmpty()) {
+      blocks.add(new Folded("Figures of " + change.code(), folded));
+    }
+  }
+
+  private static void file(FileChange change, List<Block> blocks) {
+    blocks.add(new Heading(change.path(), false));
+    findings(change.findings(), false, blocks);
   }
 
   private static void warn(RecipeChange change, Effect effect, List<Block> blocks) {
@@ -100,6 +149,9 @@ public final class CompareHtml {
       blocks.add(new Warnings(warnings));
     }
     List<String> told = new ArrayList<>();
+    if (CompareWords.passesByWaiver(change)) {
+      told.add(CompareWords.byWaiver(change));
+    }
     told(told, "Tight", effect.tight());
     told(told, "Met", effect.met());
     effect.waivers().forEach(one -> told.add("Waiver " + one));
@@ -120,9 +172,6 @@ public final class CompareHtml {
         .loads()
         .ifPresent(loads -> blocks.add(new Words("Batch: " + CompareWords.portions(loads) + ".")));
     add(blocks, weights(effect));
-    if (!effect.reprint().isEmpty()) {
-      blocks.add(new Words("On the label changes: " + String.join(", ", effect.reprint()) + "."));
-    }
   }
 
   private static void add(List<Block> blocks, Table table) {
@@ -149,6 +198,7 @@ public final class CompareHtml {
             words("Unit"),
             words("Room")),
         effect.moved().stream()
+            .filter(one -> !Slight.is(one))
             .map(
                 one -> {
                   Figures.Pair pair = CompareWords.nutrient(one);
@@ -167,6 +217,7 @@ public final class CompareHtml {
     return table(
         List.of(words("Limit, and its figure where it is judged, before and now"), words("Room")),
         effect.judged().stream()
+            .filter(one -> !Slight.is(one))
             .map(one -> List.of(CompareWords.limit(one), CompareWords.room(one.after())))
             .toList());
   }
@@ -187,7 +238,7 @@ public final class CompareHtml {
     String now = Figures.fixed(one.priceAfter(), 2);
     return List.of(
         one.line(),
-        CompareWords.signed(one.moved()),
+        CompareMoney.signed(one.moved()),
         same ? now : one.priceBefore() > 0 ? prices.value() : "",
         same ? now : one.priceAfter() > 0 ? prices.other() : "");
   }

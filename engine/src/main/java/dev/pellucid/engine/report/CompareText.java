@@ -1,69 +1,102 @@
 package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.compare.Comparison;
+import dev.pellucid.engine.compare.FileChange;
+import dev.pellucid.engine.compare.PremixChange;
 import dev.pellucid.engine.compare.RecipeChange;
-import dev.pellucid.text.Plural;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Optional;
 
-/** A comparison for the console, the gravest first. */
+/** A comparison as text, the gravest first: all of it, in one line each, or one thing of it. */
 public final class CompareText {
   private static final int MOST = 8;
 
   private final CompareWords words;
+  private final String currency;
 
   public CompareText(String currency) {
     this.words = new CompareWords(currency, MOST);
+    this.currency = currency;
   }
 
-  /** Plain text; lines end in {@code \n}. */
+  /** All of it; lines end in {@code \n}, and the first one tells what it comes to. */
   public String text(Comparison comparison) {
-    StringBuilder out = new StringBuilder();
-    comparison.notices().forEach(notice -> out.append(notice).append('\n'));
-    for (RecipeChange change : comparison.changes()) {
-      out.append(change.named()).append("  ").append(change.how().words()).append('\n');
-      words.of(change).forEach(line -> out.append("  ").append(line).append('\n'));
-    }
-    return out.append(tally(comparison)).append('\n').toString();
+    StringBuilder out = head(comparison);
+    CompareTally.told(comparison).forEach(change -> feed(change, out));
+    CompareTally.premixes(comparison).forEach(change -> premix(change, out));
+    comparison.files().forEach(change -> file(change, out));
+    return foot(comparison, out);
   }
 
-  private static final String ONLY =
-      "; of all rules only limits were compared, run check for the others";
+  /** For a console: a line for each feed, premix and file, in the same order. */
+  public String brief(Comparison comparison) {
+    StringBuilder out = head(comparison);
+    for (RecipeChange change : CompareTally.told(comparison)) {
+      out.append(CompareLine.of(change, currency)).append('\n');
+    }
+    for (PremixChange change : CompareTally.premixes(comparison)) {
+      out.append(CompareFindings.premixInOne(change, currency)).append('\n');
+    }
+    for (FileChange change : comparison.files()) {
+      out.append(CompareFindings.file(change)).append('\n');
+    }
+    return foot(comparison, out);
+  }
 
   /**
-   * One line for all: it never tells that no limit is newly broken without telling that other rules
-   * were not looked at.
+   * One feed or premix in full.
+   *
+   * @param code now or before; empty where nothing of that code changes
    */
-  public static String tally(Comparison comparison) {
-    List<RecipeChange> changes = comparison.changes();
-    if (changes.isEmpty()) {
-      return "no feed changes" + ONLY;
-    }
+  public Optional<String> of(Comparison comparison, String code) {
     StringBuilder out = new StringBuilder();
-    out.append(Plural.of(changes.size(), "feed changes", "feeds change"));
-    long broken = changes.stream().mapToLong(it -> it.effectOrNone().broken().size()).sum();
-    out.append(", ").append(Plural.of(broken, "limit is newly broken", "limits are newly broken"));
-    long untold = changes.stream().mapToLong(it -> it.effectOrNone().untold().size()).sum();
-    String anyMore =
-        before(changes, it -> !it.effectOrNone().untold().isEmpty()) ? " any more" : "";
-    out.append(untold == 0 ? "" : ", " + untold + " cannot be judged" + anyMore);
-    long labels = changes.stream().filter(it -> it.effectOrNone().breaksLabel()).count();
-    out.append(
-        before(changes, it -> it.effectOrNone().breaksLabel())
-            ? some(labels, "label holds no longer", "labels hold no longer")
-            : some(labels, "label does not hold", "labels do not hold"));
-    long lost = changes.stream().filter(RecipeChange::isLost).count();
-    out.append(some(lost, "feed cannot be computed", "feeds cannot be computed"));
-    String note = comparison.causesNote();
-    return out.append(ONLY).append(note.isEmpty() ? "" : "; " + note).toString();
+    for (RecipeChange change : comparison.changes()) {
+      if (change.code().equals(code) || change.formerly().filter(code::equals).isPresent()) {
+        feed(change, out);
+      }
+    }
+    for (PremixChange change : comparison.premixes()) {
+      if (change.code().equals(code)) {
+        premix(change, out);
+      }
+    }
+    return out.isEmpty() ? Optional.empty() : Optional.of(CompareTally.of(comparison) + "\n" + out);
   }
 
-  /** Whether all such feeds were there before; of a new one nothing was otherwise. */
-  private static boolean before(List<RecipeChange> changes, Predicate<RecipeChange> such) {
-    return changes.stream().filter(such).noneMatch(RecipeChange::isNew);
+  private static StringBuilder head(Comparison comparison) {
+    StringBuilder out = new StringBuilder(CompareTally.of(comparison)).append('\n');
+    comparison.notices().forEach(notice -> out.append(notice).append('\n'));
+    return out;
   }
 
-  private static String some(long number, String one, String more) {
-    return number == 0 ? "" : ", " + Plural.of(number, one, more);
+  private static String foot(Comparison comparison, StringBuilder out) {
+    CompareTally.foot(comparison).forEach(words -> out.append(words).append('\n'));
+    return out.toString();
+  }
+
+  private void feed(RecipeChange change, StringBuilder out) {
+    lines(change.named() + "  " + change.how().words(), words.of(change), out);
+    words.details(change).forEach(line -> out.append("  ").append(line).append('\n'));
+  }
+
+  private void premix(PremixChange change, StringBuilder out) {
+    lines(
+        change.code() + "  premix, " + change.how().words(),
+        CompareFindings.premix(change, currency, MOST),
+        out);
+  }
+
+  private static void file(FileChange change, StringBuilder out) {
+    lines(change.path(), CompareFindings.lines(change.findings(), false), out);
+  }
+
+  private static void lines(String head, List<String> lines, StringBuilder out) {
+    out.append(head).append('\n');
+    lines.forEach(line -> out.append("  ").append(line).append('\n'));
+  }
+
+  /** One line for all. */
+  public static String tally(Comparison comparison) {
+    return CompareTally.of(comparison);
   }
 }

@@ -6,12 +6,11 @@ import dev.pellucid.engine.compare.Effect.Portions;
 import dev.pellucid.engine.compare.FeedFigures.Claimed;
 import dev.pellucid.engine.compare.FeedFigures.Weighings;
 import dev.pellucid.engine.compare.RecipeChange;
-import dev.pellucid.engine.compare.RecipeChange.Cause;
-import dev.pellucid.engine.compare.RecipeChange.CostMoved;
 import dev.pellucid.engine.compare.RecipeChange.LimitMoved;
 import dev.pellucid.engine.compare.RecipeChange.Moved;
 import dev.pellucid.engine.compare.RecipeChange.Shifted;
 import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
+import dev.pellucid.engine.compare.Slight;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
@@ -24,9 +23,7 @@ import java.util.stream.Collectors;
 
 /** What became of a recipe in sentences, the gravest first; how many of each is told. */
 final class CompareWords {
-  private static final int MONEY_DECIMALS = 4;
   private static final int MASS_DECIMALS = 3;
-  private static final int DRIVERS = 3;
   private final String currency;
   private final int most;
 
@@ -45,21 +42,57 @@ final class CompareWords {
     if (!change.obstacle().isEmpty()) {
       lines.add("cannot be computed: " + change.obstacle());
     }
+    lines.addAll(CompareFindings.lines(change.findings(), change.isLost()));
     change.effect().ifPresent(effect -> grave(change, effect, lines));
-    cost(change, lines);
-    some(change.text(), lines, "lines of text");
-    change.effect().ifPresent(effect -> figures(effect, lines));
+    CompareMoney.tell(change, currency, lines);
     if (!change.because().isEmpty()) {
-      lines.add("because of " + because(change));
+      lines.add("because of " + CompareMoney.because(change));
     }
     return lines;
   }
 
+  /** What need not be read by everybody: lines of text, figures, and papers to print anew. */
+  List<String> details(RecipeChange change) {
+    List<String> lines = new ArrayList<>();
+    some(change.text(), lines, "lines of text");
+    change.effect().ifPresent(effect -> figures(effect, lines));
+    lines.addAll(change.printed().facts());
+    lines.addAll(CompareFindings.papers(change.printed(), change.effectOrNone().reprint()));
+    return lines;
+  }
+
+  /** Whether a finding says it already, and no figure of before is to be told beside it. */
+  private static boolean isFound(RecipeChange change, LimitMoved one) {
+    String about = one.after().demand().about();
+    return change.findings().fresh().stream()
+        .anyMatch(found -> about.equals(found.subject() + " " + found.side()));
+  }
+
+  /** Whether limits of it are kept by a waiver alone that were not so before. */
+  static boolean passesByWaiver(RecipeChange change) {
+    return !change.effectOrNone().byWaiver().isEmpty();
+  }
+
+  /** {@code KG-33 passes only by a waiver: crude-fat min 5 %}. */
+  static String byWaiver(RecipeChange change) {
+    boolean passes = change.limits().filter(now -> now.broken() == 0).isPresent();
+    return change.code()
+        + (passes ? " passes only by a waiver: " : " breaks other limits, and by a waiver keeps ")
+        + change.effectOrNone().byWaiver().stream()
+            .map(one -> one.after().demand().lineNow())
+            .collect(Collectors.joining(", "));
+  }
+
   private static void grave(RecipeChange change, Effect effect, List<String> lines) {
     limits(change).ifPresent(told -> lines.add("limits: " + told));
-    effect.broken().forEach(one -> lines.add("BROKEN " + limit(one)));
+    effect.broken().stream()
+        .filter(one -> !change.isNew() || !isFound(change, one))
+        .forEach(one -> lines.add("BROKEN " + limit(one)));
     if (!effect.untold().isEmpty()) {
       lines.add("CANNOT BE JUDGED" + anyMore(change) + ": " + untold(effect));
+    }
+    if (passesByWaiver(change)) {
+      lines.add(byWaiver(change));
     }
     effect.label().forEach(one -> lines.add(label(one, change)));
     effect.prices().forEach(one -> lines.add("PRICE " + one));
@@ -72,17 +105,14 @@ final class CompareWords {
   private void figures(Effect effect, List<String> lines) {
     some(effect.shares().stream().map(CompareWords::share).toList(), lines, "shares");
     List<String> shown =
-        effect.moved().stream().filter(CompareWords::shows).map(CompareWords::moved).toList();
+        effect.moved().stream().filter(one -> !Slight.is(one)).map(CompareWords::moved).toList();
     some(shown, lines, "nutrients");
     int small = effect.moved().size() - shown.size();
     if (small > 0) {
-      lines.add("and " + small + " of the nutrients by less than four digits show");
+      lines.add("and " + small + " of the nutrients by less than a thousandth");
     }
     some(elsewhere(effect), lines, "limits");
     weights(effect, lines);
-    if (!effect.reprint().isEmpty()) {
-      lines.add("label to print anew: " + String.join(", ", effect.reprint()));
-    }
   }
 
   /** Limits whose figure moved only where it is judged: by its spread, or in the store. */
@@ -91,23 +121,13 @@ final class CompareWords {
     return effect.judged().stream()
         .filter(one -> !told.contains(one.after().subject()))
         .filter(one -> !one.after().subject().equals("cost"))
+        .filter(one -> !Slight.is(one))
         .map(one -> "judged " + limit(one))
         .toList();
   }
 
-  /** Whether its four digits change. */
-  private static boolean shows(Moved one) {
-    double before = one.unit().fromBase(one.before());
-    double after = one.unit().fromBase(one.after());
-    int decimals = decimals(before, after);
-    return !Figures.fixed(before, decimals).equals(Figures.fixed(after, decimals));
-  }
-
   private void some(List<String> all, List<String> lines, String what) {
-    all.stream().limit(most).forEach(lines::add);
-    if (all.size() > most) {
-      lines.add("and " + (all.size() - most) + " more of the " + what);
-    }
+    CompareFindings.some(all, most, lines, what);
   }
 
   /** {@code crude-protein min 34 %: 34.30 -> 33.21}; one figure where it did not move. */
@@ -157,7 +177,19 @@ final class CompareWords {
     return change.isNew() ? "" : " any more";
   }
 
-  /** Whether the label holds, in the words of a table. */
+  /** What becomes of the label, in a cell of a table: whether it holds, or is printed anew. */
+  static String labelCell(RecipeChange change) {
+    Effect effect = change.effectOrNone();
+    if (effect.breaksLabel()) {
+      return label(change);
+    }
+    return CompareFindings.papers(change.printed(), effect.reprint()).stream()
+            .anyMatch(line -> line.startsWith("label"))
+        ? "print anew"
+        : "";
+  }
+
+  /** Whether the label holds. */
   static String label(RecipeChange change) {
     return change.isNew() ? "does not hold" : "holds no longer";
   }
@@ -171,82 +203,6 @@ final class CompareWords {
       case BEYOND -> "LABEL " + label(change) + ": " + sentence;
       case NO_TOLERANCE -> "LABEL has no tolerance: " + sentence;
     };
-  }
-
-  private void cost(RecipeChange change, List<String> lines) {
-    if (change.costBefore().isPresent() && change.costAfter().isPresent()) {
-      if (!costMoved(change).isEmpty()) {
-        Figures.Pair money = costs(change);
-        lines.add(
-            "cost "
-                + money.value()
-                + " -> "
-                + money.other()
-                + " "
-                + currency
-                + "/kg ("
-                + costMoved(change)
-                + ")"
-                + change.effect().map(effect -> drivers(effect.costs())).orElse(""));
-      }
-    } else {
-      change.costAfter().ifPresent(now -> lines.add("cost " + money(now) + " " + currency + "/kg"));
-    }
-  }
-
-  private static Figures.Pair costs(RecipeChange change) {
-    return Figures.apart(
-        change.costBefore().orElse(0), change.costAfter().orElse(0), MONEY_DECIMALS);
-  }
-
-  /** By how much a kg becomes dearer, the same in every table and sentence; empty for nothing. */
-  static String costMoved(RecipeChange change) {
-    boolean moved = Math.abs(change.costMoved()) > Closeness.PART;
-    return moved ? signed(change.costMoved(), costs(change).decimals()) : "";
-  }
-
-  static String money(double perKg) {
-    return Figures.fixed(perKg, MONEY_DECIMALS);
-  }
-
-  /** What shows in the decimals of the cost, three lines at most, and the rest together. */
-  private static String drivers(List<CostMoved> costs) {
-    List<CostMoved> named =
-        costs.stream().limit(DRIVERS).filter(one -> shows(one.moved())).toList();
-    double others = costs.stream().skip(named.size()).mapToDouble(CostMoved::moved).sum();
-    List<String> told = new ArrayList<>(named.stream().map(CompareWords::driver).toList());
-    if (shows(others)) {
-      told.add("others " + signed(others));
-    }
-    return told.isEmpty() ? "" : ": " + String.join(", ", told);
-  }
-
-  private static boolean shows(double money) {
-    return !Figures.fixed(Math.abs(money), MONEY_DECIMALS).equals(Figures.fixed(0, MONEY_DECIMALS));
-  }
-
-  private static String driver(CostMoved one) {
-    return one.line() + " " + signed(one.moved()) + price(one);
-  }
-
-  private static String price(CostMoved one) {
-    boolean both = one.priceBefore() > 0 && one.priceAfter() > 0;
-    if (!both || Closeness.same(one.priceBefore(), one.priceAfter())) {
-      return "";
-    }
-    Figures.Pair prices = Figures.apart(one.priceBefore(), one.priceAfter(), 2);
-    return " (price " + prices.value() + " -> " + prices.other() + ")";
-  }
-
-  static String signed(double money) {
-    return signed(money, MONEY_DECIMALS);
-  }
-
-  /** A difference is taken before it is rounded, so that it is the same wherever it stands. */
-  private static String signed(double difference, int decimals) {
-    String figure = Figures.visible(difference, decimals);
-    boolean more = difference > 0 && !figure.equals(Figures.fixed(0, decimals));
-    return (more ? "+" : "") + figure;
   }
 
   private static String share(Shifted one) {
@@ -275,7 +231,7 @@ final class CompareWords {
   /** With as many decimals as the two figures show. */
   static String difference(Moved one) {
     double moved = one.unit().fromBase(one.after()) - one.unit().fromBase(one.before());
-    return signed(moved, nutrient(one).decimals());
+    return CompareMoney.signed(moved, nutrient(one).decimals());
   }
 
   static Figures.Pair nutrient(Moved one) {
@@ -322,15 +278,6 @@ final class CompareWords {
 
   static Figures.Pair weights(WeightMoved one) {
     return Figures.apart(one.before(), one.after(), MASS_DECIMALS);
-  }
-
-  static String because(RecipeChange change) {
-    return change.because().stream().map(CompareWords::cause).collect(Collectors.joining(", "));
-  }
-
-  static String cause(Cause cause) {
-    boolean costs = shows(cause.costMoved().orElse(0));
-    return cause.path() + (costs ? " (cost " + signed(cause.costMoved().getAsDouble()) + ")" : "");
   }
 
   /** With four digits that count, and more where they would look alike. */

@@ -1,11 +1,13 @@
 package dev.pellucid.engine.report;
 
 import static j2html.TagCreator.body;
+import static j2html.TagCreator.details;
 import static j2html.TagCreator.div;
 import static j2html.TagCreator.dl;
 import static j2html.TagCreator.h1;
 import static j2html.TagCreator.h2;
 import static j2html.TagCreator.p;
+import static j2html.TagCreator.summary;
 import static j2html.TagCreator.td;
 import static j2html.TagCreator.th;
 import static j2html.TagCreator.tr;
@@ -16,6 +18,7 @@ import dev.pellucid.engine.html.HtmlTable;
 import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Facts;
+import dev.pellucid.engine.report.Block.Folded;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Holds;
 import dev.pellucid.engine.report.Block.Running;
@@ -107,6 +110,13 @@ final class HtmlPage implements Block.Renderer {
   @Override
   public void words(Words words) {
     content.add(p(words.words()));
+  }
+
+  @Override
+  public void folded(Folded folded) {
+    HtmlPage inner = new HtmlPage();
+    folded.blocks().forEach(block -> block.to(inner));
+    content.add(details(summary(folded.words())).with(inner.content));
   }
 
   @Override

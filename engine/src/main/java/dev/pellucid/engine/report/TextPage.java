@@ -2,6 +2,7 @@ package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
+import dev.pellucid.engine.report.Block.Folded;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Running;
 import dev.pellucid.engine.report.Block.Signatures;
@@ -40,6 +41,13 @@ final class TextPage implements Block.Renderer {
   @Override
   public void words(Words words) {
     wrapped("", "", words.words());
+  }
+
+  /** A text folds nothing. */
+  @Override
+  public void folded(Folded folded) {
+    heading(new Heading(folded.words(), false));
+    folded.blocks().forEach(block -> block.to(this));
   }
 
   @Override

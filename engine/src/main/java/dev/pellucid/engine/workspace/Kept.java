@@ -74,9 +74,17 @@ public final class Kept<T> {
 
   /** A later state. */
   public Kept<T> with(Texts texts) {
+    return with(texts, route, taken);
+  }
+
+  /**
+   * Another state, of which what must be worked out anew is looked at by another route. What is
+   * kept of the rest is as it was taken down here, so no more may be wanted of it than that.
+   */
+  public Kept<T> with(Texts texts, Route by, Function<Checked, T> taking) {
     Map<String, Memo<T>> known = new HashMap<>(earlier);
     known.putAll(now);
-    return new Kept<>(shared.next(texts.held()), route, taken, known);
+    return new Kept<>(shared.next(texts.held()), by, taking, known);
   }
 
   public Shared shared() {

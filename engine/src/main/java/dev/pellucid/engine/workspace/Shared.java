@@ -80,6 +80,11 @@ public final class Shared {
     return new Shared(ReadFolder.after(Optional.of(folder), texts), days, Optional.of(this));
   }
 
+  /** The folder as it is written. */
+  public ReadFolder folder() {
+    return folder;
+  }
+
   public Texts texts() {
     return folder.texts();
   }
