@@ -72,7 +72,7 @@ final class LimitTermsDiffer {
   }
 
   private static boolean inItsFile(Sisters.Asked one, List<Finding> out) {
-    if (!one.limit().basis().words().isEmpty() || !hasBasis(one.limit())) {
+    if (!hasBasis(one.limit())) {
       return false;
     }
     List<Limit> with = new ArrayList<>();
@@ -86,7 +86,9 @@ final class LimitTermsDiffer {
         }
       }
     }
-    if (with.size() < HABIT || with.size() < MOST * others) {
+    if (with.size() < HABIT
+        || with.size() < MOST * others
+        || with.get(0).basis().equals(one.limit().basis())) {
       return false;
     }
     String rest =

@@ -24,6 +24,11 @@ final class MustHold implements Rule {
   }
 
   @Override
+  public boolean isConsequence() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
     Set<String> said = new HashSet<>();
     for (ResolvedRecipe.Met met : recipe.recipe().profiles()) {

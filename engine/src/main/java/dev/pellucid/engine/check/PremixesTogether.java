@@ -113,12 +113,22 @@ public final class PremixesTogether {
       shared.retainAll(supplied(sister).keySet());
     }
     shared.removeAll(supplied(premix).keySet());
-    if (!section.whole() || shared.size() > MOST_LOST) {
+    if (!section.whole() || !areKnown(premix) || shared.size() > MOST_LOST) {
       return;
     }
     for (String nutrient : shared) {
       findings.add(lost(premix, section, nutrient, sisters));
     }
+  }
+
+  /** Whether every line names a nutrient: one that does not is a slip that may stand for any. */
+  private boolean areKnown(PremixFile premix) {
+    for (String name : supplied(premix).keySet()) {
+      if (tables.nutrients().named(name).isEmpty()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private Finding lost(

@@ -176,7 +176,7 @@ final class ComparedState {
     }
     Whole whole = Whole.of(shared(), summaries);
     List<Finding> all = new ArrayList<>(whole.findings());
-    all.addAll(StaleFigures.of(shared().folder()));
+    all.addAll(StaleFigures.of(shared().folder(), whole.findings()));
     SortedMap<String, List<Found>> found = new TreeMap<>();
     long errors = 0;
     for (Finding finding : all) {

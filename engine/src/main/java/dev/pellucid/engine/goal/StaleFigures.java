@@ -8,7 +8,9 @@ import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
 import dev.pellucid.engine.workspace.Trees;
+import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +25,11 @@ import java.util.TreeSet;
 final class StaleFigures {
   private StaleFigures() {}
 
-  static List<Finding> of(ReadFolder folder) {
+  /**
+   * @param said what was found in the folder: where a file on which a recipe hangs has an error,
+   *     its figures are not so because of that, and are looked at when it is fixed
+   */
+  static List<Finding> of(ReadFolder folder, List<Finding> said) {
     Texts texts = folder.texts();
     List<String> kept = texts.ending(FiguresRecord.ENDING);
     if (kept.isEmpty()) {
@@ -39,7 +45,14 @@ final class StaleFigures {
       }
     }
     Shared shared = FeedRecord.shared(folder);
-    Streamed.judge(shared, beside, recipe -> stale(shared, recipe)).forEach(findings::addAll);
+    Set<String> doubted = new TreeSet<>();
+    for (Finding one : said) {
+      if (one.severity() == Severity.ERROR) {
+        doubted.add(one.span().file().path());
+      }
+    }
+    Streamed.judge(shared, beside, recipe -> stale(shared, recipe, doubted))
+        .forEach(findings::addAll);
     return findings;
   }
 
@@ -56,8 +69,14 @@ final class StaleFigures {
     return found;
   }
 
-  private static List<Finding> stale(Shared shared, Checked recipe) {
+  private static List<Finding> stale(Shared shared, Checked recipe, Set<String> doubted) {
     List<Finding> found = new ArrayList<>();
+    DependsOn hangs = shared.dependsOn(recipe.path(), recipe.reads());
+    for (String path : doubted) {
+      if (hangs.on(path)) {
+        return found;
+      }
+    }
     String path = FeedRecord.beside(recipe.path());
     Optional<SourceFile> recorded = shared.texts().read(path, found);
     if (recorded.isPresent() && found.isEmpty()) {

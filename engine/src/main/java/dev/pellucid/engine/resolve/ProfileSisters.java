@@ -12,9 +12,6 @@ import java.util.List;
  * may have been lost, for no feed tells that nothing was asked of it.
  */
 final class ProfileSisters {
-  static final Code ASKS_LESS = new Code("asks-less-than-sisters");
-  private static final int FEWEST = 2;
-
   private ProfileSisters() {}
 
   static void look(Scope scope, List<Finding> findings) {
@@ -37,9 +34,6 @@ final class ProfileSisters {
       }
       species(one, all, findings);
       size(one, sisters, findings);
-      if (sisters.size() >= FEWEST && scope.tables().nutrients().mendFirst().isEmpty()) {
-        asked(one, sisters, findings);
-      }
     }
   }
 
@@ -126,66 +120,6 @@ final class ProfileSisters {
     }
   }
 
-  private static void asked(Profile one, List<Profile> sisters, List<Finding> findings) {
-    List<String> missing = new ArrayList<>();
-    for (Limit limit : sisters.get(0).limits()) {
-      // A line that could not be read has a finding of its own.
-      boolean written = isWritten(one, limit.subject().text());
-      boolean byAll = !asks(one, limit) && (!written || isBounded(one, limit));
-      for (Profile sister : sisters) {
-        byAll &= asks(sister, limit);
-      }
-      String name = limit.side().word() + " " + limit.subject().text();
-      if (byAll && !missing.contains(name)) {
-        missing.add(name);
-      }
-    }
-    if (!missing.isEmpty()) {
-      findings.add(asksLess(one, sisters, missing));
-    }
-  }
-
-  private static Finding asksLess(Profile one, List<Profile> sisters, List<String> missing) {
-    List<String> names = new ArrayList<>();
-    for (Profile sister : sisters) {
-      names.add(sister.name());
-    }
-    return Finding.note(
-            ASKS_LESS,
-            one.declared(),
-            one.name()
-                + " sets no "
-                + String.join(", no ", missing)
-                + ", and "
-                + String.join(", ", names)
-                + " do")
-        .noting("no feed is held to what is not written here")
-        .helping("add the line, or take it out of one of the others if it is of no account")
-        .about(new About(one.name(), About.Side.NONE, missing));
-  }
-
-  /** Whether a line of its file begins with the subject and goes on with something else. */
-  private static boolean isWritten(Profile profile, String subject) {
-    for (String line : profile.declared().file().text().lines().toList()) {
-      String stripped = line.strip();
-      if (stripped.startsWith(subject)) {
-        String rest = stripped.substring(subject.length()).strip();
-        if (!rest.startsWith(":") && !rest.startsWith("+") && !rest.startsWith("-")) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  private static boolean isBounded(Profile profile, Limit limit) {
-    for (Limit its : profile.limits()) {
-      if (its.subject().text().equals(limit.subject().text())) {
-        return true;
-      }
-    }
-    return false;
-  }
 
   /** Whether a profile bounds the same side of the same figure. */
   static boolean asks(Profile profile, Limit limit) {

@@ -56,7 +56,6 @@ public final class ResolveCodes {
           ProfileHead.INCOMPLETE,
           LawCoverage.ELSEWHERE,
           LawCoverage.NOT_FOR_ALL,
-          ProfileSisters.ASKS_LESS,
           PremixResolver.INCOMPLETE);
 
   private ResolveCodes() {}

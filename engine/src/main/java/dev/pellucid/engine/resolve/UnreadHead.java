@@ -17,7 +17,9 @@ public final class UnreadHead {
           "dose",
           "kind",
           "jurisdiction",
-          "source");
+          "source",
+          "holds",
+          "must");
 
   private UnreadHead() {}
 

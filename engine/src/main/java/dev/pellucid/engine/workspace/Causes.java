@@ -4,9 +4,11 @@ import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.Choices;
 import dev.pellucid.text.Plural;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,7 +21,7 @@ import java.util.TreeSet;
  * What is broken in feeds because of one line of the data, a premix or a profile, or because of a
  * share or a step of their own that stands where it may not: that line is told by itself, and all
  * that follows from it in one finding that comes after it and names it. Law that is broken is told
- * by itself whatever its cause, and says the cause.
+ * in a finding of its own, whatever its cause.
  */
 public final class Causes {
   /** The code of what follows from a cause, told together. */
@@ -34,18 +36,21 @@ public final class Causes {
   /** So many of a recipe that follow from a line of its own are told together. */
   private static final int MANY = 2;
 
-  private static final String FIX = "fix the cause first and check again";
+  /** So many feeds and records are named in the first line. */
+  private static final int FEW = 3;
+
+  private static final String BROKEN = " do not hold because of ";
   private static final String LEGAL = "the legal maximum";
 
   private final Shared shared;
   private final List<Suspect> suspects;
   private final Map<Suspect, List<Broken>> because = new LinkedHashMap<>();
-  private final List<Finding> ofRecords = new ArrayList<>();
+  private final Map<Suspect, List<Broken>> ofLaw = new LinkedHashMap<>();
+  private final Map<String, Suspect> causeOf = new HashMap<>();
   private final Set<Finding> folded = new HashSet<>();
-  private final Map<Finding, Finding> told = new LinkedHashMap<>();
 
   /** Something wrong with a feed of a code. */
-  private record Broken(String code, Consequence consequence) {}
+  private record Broken(String code, Finding finding) {}
 
   private Causes(Shared shared, List<Suspect> suspects) {
     this.shared = shared;
@@ -83,11 +88,11 @@ public final class Causes {
     List<Finding> all = new ArrayList<>(missing);
     for (Finding finding : findings) {
       if (!causes.folded.contains(finding)) {
-        all.add(causes.told.getOrDefault(finding, finding));
+        all.add(finding);
       }
     }
-    all.addAll(causes.ofRecords);
-    causes.because.forEach((suspect, broken) -> all.add(together(suspect, broken)));
+    causes.ofLaw.forEach((suspect, it) -> all.add(together(suspect, it, "legal limits")));
+    causes.because.forEach((suspect, it) -> all.add(together(suspect, it, "limits or figures")));
     return all;
   }
 
@@ -99,7 +104,7 @@ public final class Causes {
     for (Suspect suspect : suspects) {
       List<Consequence> explained = new ArrayList<>();
       for (Consequence one : recipe.consequences()) {
-        boolean open = !folded.contains(one.finding()) && !told.containsKey(one.finding());
+        boolean open = !folded.contains(one.finding());
         if (open && suspect.explains(recipe.path(), one, hangs)) {
           explained.add(one);
         }
@@ -114,48 +119,32 @@ public final class Causes {
   }
 
   private void take(Suspect suspect, Summary recipe, Consequence one) {
-    if (one.law()) {
-      told.put(one.finding(), one.finding().seeing("because of", suspect.finding().span()));
-      return;
-    }
-    folded.add(one.finding());
-    because.computeIfAbsent(suspect, none -> new ArrayList<>()).add(new Broken(recipe.code(), one));
+    causeOf.putIfAbsent(recipe.path(), suspect);
+    add(one.law() ? ofLaw : because, suspect, new Broken(recipe.code(), one.finding()));
+  }
+
+  private void add(Map<Suspect, List<Broken>> to, Suspect suspect, Broken broken) {
+    folded.add(broken.finding());
+    to.computeIfAbsent(suspect, none -> new ArrayList<>()).add(broken);
   }
 
   /**
-   * Records are held against the recipe or premix as it stands: where that has a slip, what differs
-   * in its records is one thing.
+   * Records are held against the recipe or premix as it stands: where that has a slip, or feeds are
+   * broken by one, what differs in its records follows from it too.
    */
   private void records(String path, List<Finding> said) {
-    List<Finding> differ = new ArrayList<>();
+    Optional<Suspect> suspect =
+        Optional.ofNullable(causeOf.get(path))
+            .or(() -> suspects.stream().filter(one -> one.path().equals(path)).findFirst());
+    if (suspect.isEmpty()) {
+      return;
+    }
     for (Finding one : said) {
-      if (one.severity() != Severity.NOTE && !one.headline().contains(LEGAL)) {
-        differ.add(one);
+      if (one.severity() != Severity.NOTE) {
+        boolean law = one.headline().contains(LEGAL);
+        add(law ? ofLaw : because, suspect.get(), new Broken(one.span().file().stem(), one));
       }
     }
-    Optional<Suspect> suspect =
-        suspects.stream().filter(one -> one.path().equals(path)).findFirst();
-    if (suspect.isPresent() && differ.size() >= MANY) {
-      folded.addAll(differ);
-      ofRecords.add(differing(suspect.get(), differ));
-    }
-  }
-
-  private static Finding differing(Suspect suspect, List<Finding> differ) {
-    Finding first = differ.get(0);
-    Finding all =
-        Finding.of(
-                CODE,
-                gravest(differ),
-                first.span(),
-                Plural.of(differ.size(), "thing differs", "things differ")
-                    + " from what is asked for, because of "
-                    + words(suspect))
-            .seeing("the cause", suspect.finding().span());
-    for (Finding one : differ.subList(0, Math.min(FEEDS_NAMED, differ.size()))) {
-      all = all.noting(one.span().place() + ": " + one.headline());
-    }
-    return all.helping(FIX);
   }
 
   private static String words(Suspect suspect) {
@@ -172,8 +161,8 @@ public final class Causes {
   }
 
   /** One finding for all that follows from a cause; a single one only tells its cause. */
-  private static Finding together(Suspect suspect, List<Broken> broken) {
-    Finding first = broken.get(0).consequence().finding();
+  private static Finding together(Suspect suspect, List<Broken> broken, String what) {
+    Finding first = broken.get(0).finding();
     Span cause = suspect.finding().span();
     if (broken.size() == 1) {
       return first.seeing("because of", cause);
@@ -181,20 +170,15 @@ public final class Causes {
     Map<String, Set<String>> feeds = new LinkedHashMap<>();
     List<Finding> all = new ArrayList<>();
     for (Broken one : broken) {
-      Finding finding = one.consequence().finding();
-      feeds.computeIfAbsent(one.code(), none -> new TreeSet<>()).add(finding.headline());
-      all.add(finding);
+      feeds.computeIfAbsent(one.code(), none -> new TreeSet<>()).add(one.finding().headline());
+      all.add(one.finding());
     }
     Finding told =
         Finding.of(
                 CODE,
                 gravest(all),
                 first.span(),
-                Plural.of(broken.size(), "limit or declared figure", "limits or declared figures")
-                    + " of "
-                    + Plural.of(feeds.size(), "feed")
-                    + " do not hold because of "
-                    + words(suspect))
+                broken.size() + " " + what + " of " + named(feeds.keySet()) + BROKEN + words(suspect))
             .seeing("the cause", cause)
             .about(first.about());
     int named = 0;
@@ -206,6 +190,10 @@ public final class Causes {
     if (feeds.size() > FEEDS_NAMED) {
       told = told.noting("and in " + (feeds.size() - FEEDS_NAMED) + " more");
     }
-    return told.helping(FIX);
+    return told.helping("fix the cause first and check again");
+  }
+
+  private static String named(Set<String> codes) {
+    return codes.size() > FEW ? Plural.of(codes.size(), "feed") : Choices.all(codes);
   }
 }

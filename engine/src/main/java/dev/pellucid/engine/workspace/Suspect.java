@@ -5,6 +5,7 @@ import dev.pellucid.engine.data.DataFileKind;
 import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.resolve.Ref;
 import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.finding.About;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.SourceFile;
@@ -56,7 +57,7 @@ record Suspect(Finding finding, String path, String word, Set<String> brings) {
       ResolvedPremix premix = premixes.get(finding.span().file().stem());
       return premix == null
           ? Optional.empty()
-          : Optional.of(new Suspect(finding, path, word, brought(premix, word)));
+          : Optional.of(new Suspect(finding, path, word, brought(premix, word, finding)));
     }
     Optional<DataFileKind> kind = DataFileKind.of(path);
     boolean fits =
@@ -88,7 +89,11 @@ record Suspect(Finding finding, String path, String word, Set<String> brings) {
   }
 
   /** What a line of a premix bears on: its own nutrient, else all that the premix is made for. */
-  private static Set<String> brought(ResolvedPremix premix, String word) {
+  private static Set<String> brought(ResolvedPremix premix, String word, Finding finding) {
+    if (finding.about().side() == About.Side.MIN) {
+      // A nutrient that it should bring and does not.
+      return Set.of(finding.about().subject());
+    }
     Set<String> all = new TreeSet<>();
     premix.supplies().forEach(supply -> all.add(supply.nutrient().name()));
     return all.contains(word) ? Set.of(word) : all;

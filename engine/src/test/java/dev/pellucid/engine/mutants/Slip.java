@@ -60,7 +60,7 @@ record Slip(String path, int line, int section, String before, boolean lost, Str
 
   /**
    * Whether a finding stands where a person must go. A line that is gone is told where it stood, at
-   * the heading above it, at the line that opens the file, or anywhere in the file by its name.
+   * the heading above it, in the head of the file, or anywhere in the file by its name.
    */
   boolean isToldBy(Finding finding) {
     if (!finding.span().file().path().equals(path)) {
@@ -75,10 +75,11 @@ record Slip(String path, int line, int section, String before, boolean lost, Str
         && (Math.abs(told - line) <= 1 || told == section || opens(finding) || names(finding));
   }
 
+  /** Whether it stands in the head of the file, which says what must be there. */
   private static boolean opens(Finding finding) {
     String line = finding.span().file().line(finding.span().from().line());
     return finding.span().from().line() == 1
-        || line.matches("(recipe|premix|profile|name|format)\\b.*");
+        || line.matches("(recipe|premix|profile|name|format|  holds|  must)\\b.*");
   }
 
   private boolean names(Finding finding) {

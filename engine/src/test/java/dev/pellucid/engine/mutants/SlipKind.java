@@ -23,7 +23,7 @@ enum SlipKind {
   LINE_TWICE(".*\\.(recipe|premix)", ".*", Lines.ANY, Hand.TWICE),
   LINE_MOVED(".*\\.(recipe|premix)", ".*", Lines.ANY, Hand.MOVED),
   FISH_TEN_TIMES(
-      ".*\\.(recipe|limits)|species/.*", ".*", "(- )?(fish|pellet)\\b.*", Hand.TEN_TIMES),
+      ".*\\.(recipe|limits)|species/.*", ".*", "(- )?(fish|pellet)[ :].*", Hand.TEN_TIMES),
   SUPPLY_TEN_TIMES(".*\\.premix", "supply", Lines.FIGURE, Hand.TEN_TIMES),
   SUPPLY_LOST(".*\\.premix", "supply", Lines.ANY, Hand.LOST),
   SUPPLY_MISSPELT(".*\\.premix", "supply", Lines.ANY, Hand.NAME_MISSPELT),
@@ -40,8 +40,8 @@ enum SlipKind {
   INGREDIENT_KEY("ingredients/.*", ".*", "[- ]*[a-z-]+:.*", Hand.NAME_MISSPELT),
   INGREDIENT_YAML("ingredients/.*", ".*", "[- ]*[a-z-]+: .*", Hand.YAML),
   DIGESTIBILITY("ingredients/.*", "digestibility", Lines.FIGURE, Hand.TEN_TIMES),
-  PRICE_OFF("prices/.*", "prices", Lines.FIGURE, Hand.PRICE),
-  PRICE_LOST("prices/.*", ".*", Lines.FIGURE, Hand.LOST),
+  PRICE_OFF("prices/2026-11.*", "prices", Lines.FIGURE, Hand.PRICE),
+  PRICE_LOST("prices/2026-11.*", ".*", Lines.FIGURE, Hand.LOST),
   SHARED_YAML(
       "(nutrients|species)/.*|groups.yaml|sources.yaml|pellucid.yaml",
       ".*",
