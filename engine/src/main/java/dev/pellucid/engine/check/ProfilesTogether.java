@@ -1,6 +1,5 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.finding.Finding;
@@ -13,13 +12,11 @@ import java.util.List;
  * of it needs a recipe.
  */
 public final class ProfilesTogether {
-  private final FeedTables tables;
   private final List<Profile> profiles;
   private final List<Finding> findings = new ArrayList<>();
 
-  private ProfilesTogether(List<Profile> profiles, FeedTables tables) {
+  private ProfilesTogether(List<Profile> profiles) {
     this.profiles = profiles;
-    this.tables = tables;
   }
 
   /**
@@ -27,8 +24,8 @@ public final class ProfilesTogether {
    *
    * @param profiles all of the folder, those of law too
    */
-  public static List<Finding> look(List<Profile> profiles, FeedTables tables) {
-    ProfilesTogether together = new ProfilesTogether(profiles, tables);
+  public static List<Finding> look(List<Profile> profiles) {
+    ProfilesTogether together = new ProfilesTogether(profiles);
     together.look();
     return together.findings;
   }

@@ -1,7 +1,6 @@
 package dev.pellucid.engine.resolve;
 
 import dev.pellucid.finding.About;
-import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
@@ -119,7 +118,6 @@ final class ProfileSisters {
               .about(new About("fish", About.Side.NONE, List.of())));
     }
   }
-
 
   /** Whether a profile bounds the same side of the same figure. */
   static boolean asks(Profile profile, Limit limit) {

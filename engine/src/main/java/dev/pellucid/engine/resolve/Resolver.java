@@ -173,9 +173,11 @@ public final class Resolver {
       findings.addAll(profile.findings());
       profile.thing().ifPresent(scope::take);
     }
-    lawIsThere(scope, findings);
-    LawCoverage.look(scope, findings);
-    ProfileSisters.look(scope, findings);
+    if (scope.tables().nutrients().mendFirst().isEmpty()) {
+      lawIsThere(scope, findings);
+      LawCoverage.look(scope, findings);
+      ProfileSisters.look(scope, findings);
+    }
     return new Prepared(resolver, findings);
   }
 

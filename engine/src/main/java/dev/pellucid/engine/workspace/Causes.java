@@ -178,7 +178,13 @@ public final class Causes {
                 CODE,
                 gravest(all),
                 first.span(),
-                broken.size() + " " + what + " of " + named(feeds.keySet()) + BROKEN + words(suspect))
+                broken.size()
+                    + " "
+                    + what
+                    + " of "
+                    + named(feeds.keySet())
+                    + BROKEN
+                    + words(suspect))
             .seeing("the cause", cause)
             .about(first.about());
     int named = 0;

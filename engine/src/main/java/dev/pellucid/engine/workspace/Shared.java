@@ -58,13 +58,15 @@ public final class Shared {
     if (folder.tables().nutrients().mendFirst().isEmpty()) {
       List<Profile> profiles = prepared.resolver().profiles();
       found.addAll(PremixesTogether.look(premixes, profiles, folder.tables()));
-      found.addAll(ProfilesTogether.look(profiles, folder.tables()));
+      found.addAll(ProfilesTogether.look(profiles));
     }
     this.resolver = prepared.resolver();
     this.sources.resolveWith(resolver);
-    found.addAll(
-        SharedRules.findings(
-            new TreeMap<>(resolver.premixes()).values(), resolver.profiles(), folder.tables()));
+    if (folder.tables().nutrients().mendFirst().isEmpty()) {
+      found.addAll(
+          SharedRules.findings(
+              new TreeMap<>(resolver.premixes()).values(), resolver.profiles(), folder.tables()));
+    }
     this.findings = List.copyOf(found);
     this.recordCheck =
         new BatchRecordCheck(folder.tables(), resolver.premixes(), computer, days.prices());

@@ -146,8 +146,7 @@ class LeftOutTest {
         "law/eu-undesirable.limits | species   crustaceans | law-not-for-all",
         "limits/catfish-grower.limits | fish      25 to 250 g | profile-incomplete",
         "limits/catfish-grower.limits | source    nrc-2011 | profile-incomplete",
-        "limits/catfish-grower.limits | lysine                       min 1.6 %"
-            + " | limit-lost",
+        "limits/catfish-grower.limits | lysine                       min 1.6 %" + " | limit-lost",
         "premixes/VIT-WW.premix | store      shelf-life        90 d | premix-incomplete",
         "premixes/VIT-WW.premix | store      temperature       15 °C | premix-incomplete",
         "premixes/VIT-WW.premix | blend      time              15 min | premix-incomplete",

@@ -55,8 +55,9 @@ class CausesTest {
   @Test
   void aPriceThatIsLostIsToldOnceAtTheFileOfPrices() throws IOException {
     List<Finding> said = with("prices/2026-11.yaml", "  maize: 0.24 EUR/kg\n", "").findings();
-    assertEquals("prices/2026-11.yaml:4:1", said.get(0).span().place());
-    assertEquals(1, said.stream().filter(one -> one.code().text().equals("unpriced")).count());
+    assertEquals("prices/2026-11.yaml", said.get(0).span().file().path());
+    assertEquals(1, said.size(), said.toString());
+    assertEquals(List.of("prices/2026-11.yaml:4:1"), unpriced(without("prices/2026-08.yaml")));
   }
 
   @Test
@@ -73,7 +74,8 @@ class CausesTest {
     List<Finding> said =
         unknown(with("nutrients/7-watched.yaml", "\ncanthaxanthin:\n", "\ncanthaxanhin:\n"));
     assertEquals(1, said.size(), said.toString());
-    assertEquals("nutrients/7-watched.yaml:55:1", said.get(0).span().place());
+    assertEquals("nutrients/7-watched.yaml", said.get(0).span().file().path());
+    assertEquals("canthaxanhin", said.get(0).span().text());
     assertTrue(said.get(0).headline().startsWith("canthaxanhin is used nowhere, and "));
     assertEquals("canthaxanthin", said.get(0).edits().get(0).replacement());
   }
@@ -82,6 +84,28 @@ class CausesTest {
     return report.findings().stream()
         .filter(one -> one.code().text().matches("(data-)?unknown-(source|nutrient)"))
         .toList();
+  }
+
+  /** The places at which a price is said to be missing. */
+  private static List<String> unpriced(CheckReport report) {
+    return report.findings().stream()
+        .filter(one -> one.code().text().equals("unpriced"))
+        .map(one -> one.span().place())
+        .toList();
+  }
+
+  /** Without a file, and without maize in the other list of prices. */
+  private static CheckReport without(String path) throws IOException {
+    String prices = Files.readString(EXAMPLE.resolve("prices/2026-11.yaml"));
+    return CheckGoal.check(
+        Texts.at(EXAMPLE)
+            .over(
+                Map.of(
+                    path,
+                    "from: 2026-08-01\nsource: scenario\nprices:\n  salt: 0.14 EUR/kg\n",
+                    "prices/2026-11.yaml",
+                    prices.replace("  maize: 0.24 EUR/kg\n", ""))),
+        DAY);
   }
 
   private static CheckReport with(String path, String line, String other) throws IOException {
