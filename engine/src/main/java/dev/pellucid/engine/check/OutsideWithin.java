@@ -2,6 +2,7 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Within;
+import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Closeness;
@@ -19,6 +20,9 @@ final class OutsideWithin implements Rule {
   public Code code() {
     return CODE;
   }
+
+  /** The way to a line that takes what others leave: it shows their slips. */
+  static final List<String> REST = List.of("rest");
 
   @Override
   public boolean isCause() {
@@ -51,6 +55,10 @@ final class OutsideWithin implements Rule {
                 + ", its own line allows "
                 + range.asWritten())
         .seeing("bounds written", range.span())
-        .helping("bring the share back, or change the bounds on purpose");
+        .helping(
+            line.rest()
+                ? "the rest takes what the other lines leave: is one of them lost or off?"
+                : "bring the share back, or change the bounds on purpose")
+        .about(new About(line.material().name(), About.Side.NONE, line.rest() ? REST : List.of()));
   }
 }

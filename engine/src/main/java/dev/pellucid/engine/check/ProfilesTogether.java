@@ -38,6 +38,7 @@ public final class ProfilesTogether {
         limit(new Sisters.Asked(profile, limit), sisters);
       }
       lost.look(profile);
+      HeadLineLost.look(profile, profiles, findings);
     }
   }
 

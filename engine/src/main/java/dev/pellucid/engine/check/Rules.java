@@ -34,6 +34,7 @@ public final class Rules {
           new FishBeyondSpecies(),
           new FishOutsideProfile(),
           new FloatingNotExpanded(),
+          new CoatOfDry(),
           new MustHold(),
           new OwnLimitTenTimesOff(),
           new WithinLeavesNoFeed(),
@@ -118,10 +119,26 @@ public final class Rules {
           .map(Rule::code)
           .collect(Collectors.toUnmodifiableSet());
 
+  private static final Set<Code> CODES = Set.copyOf(codes());
+
   private static final Set<Code> CAUSES =
       ALL.stream().filter(Rule::isCause).map(Rule::code).collect(Collectors.toUnmodifiableSet());
 
   private Rules() {}
+
+  /**
+   * Where a finding stands among those of its file: what is wrong with the words first, then with
+   * the lines, then what the rest shows of other lines, then what shows in the feed.
+   */
+  public static int rank(Finding finding) {
+    if (!CODES.contains(finding.code())) {
+      return 0;
+    }
+    if (isConsequence(finding)) {
+      return 3;
+    }
+    return finding.about().path().equals(OutsideWithin.REST) ? 2 : 1;
+  }
 
   /** Whether a finding is most likely a slip in a share, which moves everything in the feed. */
   public static boolean isCause(Finding finding) {

@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  * has water, and what {@link WholeChecks} looks at.
  */
 final class IngredientChecks {
+  /** A deviation between lots of so great a part of the mean: common sense, no source. */
+  private static final double WIDEST = 0.6;
+
   private final Ingredient ingredient;
   private final Nutrients nutrients;
   private final Remarks remarks;
@@ -35,10 +38,22 @@ final class IngredientChecks {
               ? NutrientFindings.noMoisture(ingredient.declared(), ingredient.name())
               : NutrientFindings.moistureBound(bound, ingredient.name()));
     }
+    for (ContentBlock block : ingredient.contents()) {
+      for (Map.Entry<String, Content> told : block.byNutrient().entrySet()) {
+        spread(told.getKey(), told.getValue());
+      }
+    }
     WholeChecks wholes = new WholeChecks(ingredient, nutrients, remarks);
     wholes.look(told(Optional.empty()), "", true);
     for (String species : species()) {
       wholes.look(told(Optional.of(species)), " for " + species, changesTheSum(species));
+    }
+  }
+
+  private void spread(String nutrient, Content told) {
+    boolean wide = told.spread().isPresent() && told.spread().getAsDouble() > WIDEST * told.high();
+    if (wide) {
+      remarks.add(UnusualFindings.wide(nutrient, told));
     }
   }
 

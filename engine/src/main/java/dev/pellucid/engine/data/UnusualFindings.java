@@ -31,6 +31,16 @@ final class UnusualFindings {
         .helping("if it is so, widen what is usual there");
   }
 
+  /** Lots that differ by nearly as much as they hold. */
+  static Finding wide(String nutrient, Content told) {
+    return Finding.warning(
+            UNUSUAL,
+            told.place(),
+            nutrient + " is " + shown(told) + ", lots that differ by so much are hardly one thing")
+        .noting("behind ± stands one standard deviation between lots")
+        .helping("look whether the point slipped, or leave the deviation out");
+  }
+
   /** The contents are more than the ingredient, and one of them is too high. */
   static Finding over(Odd odd, double sum, String whom) {
     return helped(

@@ -2,6 +2,7 @@ package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.workspace.Causes;
 import dev.pellucid.engine.workspace.Fault;
+import dev.pellucid.engine.workspace.LostSections;
 import dev.pellucid.engine.workspace.Shown;
 import dev.pellucid.finding.Code;
 import java.util.List;
@@ -9,7 +10,8 @@ import java.util.List;
 /** Codes of what a run says that no rule and no reader says. */
 public final class RunCodes {
   private static final List<Code> ALL =
-      List.of(Shown.MORE, FixedDay.CODE, Fault.CODE, Causes.CODE, Causes.FORGOTTEN);
+      List.of(
+          Shown.MORE, FixedDay.CODE, Fault.CODE, Causes.CODE, Causes.FORGOTTEN, LostSections.CODE);
 
   private RunCodes() {}
 

@@ -4,6 +4,7 @@ import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.Met;
 import dev.pellucid.syntax.Range;
@@ -11,6 +12,8 @@ import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * What a recipe is, and who asks for the limits that it was held to.
@@ -20,6 +23,7 @@ import java.util.Optional;
  * @param needs names of the profiles of need that it meets
  * @param practices names of those of practice
  * @param others names of those of law that it asks for itself
+ * @param sections which of label, limits and overage it has
  * @param counts how many of its limits were judged, by who asks for them
  */
 record Asked(
@@ -31,6 +35,7 @@ record Asked(
     List<String> needs,
     List<String> practices,
     List<String> others,
+    Set<String> sections,
     Counts counts) {
 
   /** How many limits are asked by law, need, practice and by recipes themselves. */
@@ -47,6 +52,7 @@ record Asked(
     needs = List.copyOf(needs);
     practices = List.copyOf(practices);
     others = List.copyOf(others);
+    sections = Set.copyOf(sections);
   }
 
   static Asked of(RuleContext looked) {
@@ -70,7 +76,27 @@ record Asked(
         needs,
         practices,
         others,
+        sections(recipe),
         counts(looked));
+  }
+
+  /** Which of the sections it has that a feed passes without. */
+  private static Set<String> sections(ResolvedRecipe recipe) {
+    Set<String> sections = new TreeSet<>();
+    if (recipe.label().isPresent()) {
+      sections.add("label");
+    }
+    for (Limit limit : recipe.limits()) {
+      if (limit.origin().kind() == Limit.Kind.RECIPE) {
+        sections.add("limits");
+      }
+    }
+    for (Line line : recipe.lines()) {
+      if (line.onTop().isPositive() || line.kgPerWeighing() > 0) {
+        sections.add("overage");
+      }
+    }
+    return sections;
   }
 
   private static Counts counts(RuleContext looked) {

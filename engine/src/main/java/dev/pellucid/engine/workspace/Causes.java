@@ -165,7 +165,7 @@ public final class Causes {
     Finding first = broken.get(0).finding();
     Span cause = suspect.finding().span();
     if (broken.size() == 1) {
-      return first.seeing("because of", cause);
+      return first.seeing("the cause", cause);
     }
     Map<String, Set<String>> feeds = new LinkedHashMap<>();
     List<Finding> all = new ArrayList<>();

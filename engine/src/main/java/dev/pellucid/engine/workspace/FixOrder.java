@@ -14,12 +14,15 @@ import java.util.Optional;
  * come last, for nothing has to be done about them.
  */
 public final class FixOrder {
+  /** Behind every rank of a rule. */
+  private static final int LAST = 9;
+
   /** Compares findings by it; within a file they stand in the order of its lines. */
   public static final Comparator<Finding> ORDER =
       Comparator.<Finding, Boolean>comparing(one -> one.severity() == Severity.NOTE)
           .thenComparingInt(one -> rank(one.span().file().path(), one))
           .thenComparing(one -> one.span().file().path())
-          .thenComparing(one -> Rules.isConsequence(one) || one.code().equals(Causes.CODE))
+          .thenComparingInt(one -> one.code().equals(Causes.CODE) ? LAST : Rules.rank(one))
           .thenComparing(Comparator.naturalOrder());
 
   private static final int OTHER_DATA = 3;

@@ -33,6 +33,9 @@ public final class WholeFolder {
 
   static List<Finding> findings(Shared shared, List<Summary> recipes) {
     List<Finding> findings = new ArrayList<>();
+    if (!shared.tables().nutrients().mendFirst().isEmpty()) {
+      return findings;
+    }
     Set<String> fed = new TreeSet<>();
     boolean approved = false;
     boolean all = !recipes.isEmpty();
@@ -47,6 +50,7 @@ public final class WholeFolder {
       practice(shared, fed.size() > 1, findings);
       prices(shared, findings);
     }
+    findings.addAll(LostSections.of(recipes));
     if (all) {
       unmet(shared, recipes, findings);
     }

