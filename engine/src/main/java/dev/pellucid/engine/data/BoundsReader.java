@@ -31,7 +31,7 @@ final class BoundsReader {
     for (BoundOf of : BoundOf.values()) {
       Optional<Fields> block = fields.get().block(PracticeVocabulary.bound(of));
       Optional<PracticeBound> bound =
-          block.isPresent() ? bound(block.get(), of.unit().kind()) : Optional.empty();
+          block.isPresent() ? bound(block.get(), of) : Optional.empty();
       if (bound.isPresent()) {
         bounds.put(of, bound.get());
       }
@@ -39,7 +39,8 @@ final class BoundsReader {
     return bounds;
   }
 
-  private Optional<PracticeBound> bound(Fields block, Kind kind) {
+  private Optional<PracticeBound> bound(Fields block, BoundOf of) {
+    Kind kind = of.unit().kind();
     Source source = sources.of(block);
     Optional<Scalar> from = block.text(PracticeVocabulary.BOUND_FROM);
     Optional<Scalar> to = block.text(PracticeVocabulary.BOUND_TO);
@@ -55,15 +56,35 @@ final class BoundsReader {
         || (block.has(PracticeVocabulary.BOUND_TO) && high.isEmpty())) {
       return Optional.empty();
     }
+    BoundSpans spans = BoundSpans.of(of);
     if (low.orElse(0) > high.orElse(Double.MAX_VALUE)) {
-      if (to.isPresent()) {
-        remarks.add(belowItsLow(to.get()));
+      if (to.isPresent() && from.isPresent()) {
+        boolean slipped = isOutside(low, spans.from()) && !isOutside(high, spans.to());
+        remarks.add(slipped ? aboveItsHigh(from.get()) : belowItsLow(to.get()));
       }
       return Optional.empty();
     }
+    look(from, low, spans.from());
+    look(to, high, spans.to());
     return Optional.of(
         new PracticeBound(
             low.orElse(0), high.orElse(Double.MAX_VALUE), asWritten(from, to), source));
+  }
+
+  private void look(Optional<Scalar> written, OptionalDouble end, Common common) {
+    if (written.isPresent() && isOutside(end, common)) {
+      remarks.add(common.outside(written.get()));
+    }
+  }
+
+  /** No bound at all is written as nothing. */
+  private static boolean isOutside(OptionalDouble end, Common common) {
+    return end.isPresent() && end.getAsDouble() > 0 && !common.holds(end.getAsDouble());
+  }
+
+  private static Finding aboveItsHigh(Scalar from) {
+    return FigureFindings.at(FigureFindings.RANGE, from, "is above the high end of the bound")
+        .helping("from is the low end, to the high one");
   }
 
   private static Finding belowItsLow(Scalar to) {
