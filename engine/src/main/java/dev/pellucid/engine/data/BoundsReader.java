@@ -30,8 +30,7 @@ final class BoundsReader {
     }
     for (BoundOf of : BoundOf.values()) {
       Optional<Fields> block = fields.get().block(PracticeVocabulary.bound(of));
-      Optional<PracticeBound> bound =
-          block.isPresent() ? bound(block.get(), of) : Optional.empty();
+      Optional<PracticeBound> bound = block.isPresent() ? bound(block.get(), of) : Optional.empty();
       if (bound.isPresent()) {
         bounds.put(of, bound.get());
       }

@@ -66,13 +66,13 @@ final class PlantChecks {
     Fields block = finer.block();
     Optional<Scalar> most = block.text(PlantVocabulary.SCALE_MOST);
     Optional<Scalar> other =
-        coarser
-            .block()
-            .text(gap ? PlantVocabulary.SCALE_LEAST : PlantVocabulary.SCALE_MOST);
+        coarser.block().text(gap ? PlantVocabulary.SCALE_LEAST : PlantVocabulary.SCALE_MOST);
     if (most.isPresent() && other.isPresent()) {
       String sentence =
           gap
-              ? " carries at most " + most.get().text() + ", the "
+              ? " carries at most "
+                  + most.get().text()
+                  + ", the "
                   + coarser.scale().title()
                   + " weighs from "
                   + other.get().text()

@@ -53,8 +53,7 @@ final class SaturatedSteam {
     return other <= HOTTEST && Math.abs(row.vapour() - VAPOUR - RISE * other) <= NEAR * 2;
   }
 
-  private static Finding said(
-      Fields block, Key<Text> at, String what, double figure, Row row) {
+  private static Finding said(Fields block, Key<Text> at, String what, double figure, Row row) {
     boolean temperature = at.equals(PracticeVocabulary.STEAM_TEMPERATURE);
     String sentence =
         temperature
@@ -72,7 +71,8 @@ final class SaturatedSteam {
                 + " holds about "
                 + Math.round(figure)
                 + " kJ/kg, not "
-                + Figures.plain(at.equals(PracticeVocabulary.STEAM_LIQUID) ? row.liquid() : row.vapour())
+                + Figures.plain(
+                    at.equals(PracticeVocabulary.STEAM_LIQUID) ? row.liquid() : row.vapour())
                 + " kJ/kg";
     return Finding.error(SteamReader.ROWS, block.placeOf(at), sentence)
         .helping("look for a slipped decimal point, and copy the row again from a steam table");

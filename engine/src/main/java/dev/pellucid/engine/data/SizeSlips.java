@@ -74,8 +74,7 @@ final class SizeSlips {
   }
 
   private static boolean isOff(Ends ends, double least, double most) {
-    return ends.low() > 0
-        && (ends.high() > ends.low() * most || ends.high() < ends.low() * least);
+    return ends.low() > 0 && (ends.high() > ends.low() * most || ends.high() < ends.low() * least);
   }
 
   private void say(Scalar at, String what, List<Ends> all, int row) {

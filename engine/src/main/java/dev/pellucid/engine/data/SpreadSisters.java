@@ -67,9 +67,7 @@ final class SpreadSisters {
     Optional<String> meant =
         read.isPresent()
             ? MeantContent.of(
-                read.get(),
-                Unit.PERCENT,
-                share -> share < middle * TIMES && share * TIMES > middle)
+                read.get(), Unit.PERCENT, share -> share < middle * TIMES && share * TIMES > middle)
             : Optional.empty();
     remarks.add(
         Finding.warning(
@@ -81,6 +79,8 @@ final class SpreadSisters {
                     + " between lots, nutrients of its kind by about "
                     + Figures.plain(middle, Unit.PERCENT))
             .helping(
-                meant.isPresent() ? Meant.question(meant.get()) : "look for a slipped decimal point"));
+                meant.isPresent()
+                    ? Meant.question(meant.get())
+                    : "look for a slipped decimal point"));
   }
 }

@@ -22,8 +22,8 @@ import org.junit.jupiter.params.provider.EnumSource;
  * Figures of the plant, of species and of practice, ten times what they were or a tenth: nine of
  * ten are told first, at their own line.
  *
- * <p>{@code -Dpellucid.plantSlips=500} makes so many of each; {@code -Dpellucid.plantSlipsTold=FILE}
- * adds those to a file that are not told so.
+ * <p>{@code -Dpellucid.plantSlips=500} makes so many of each; {@code
+ * -Dpellucid.plantSlipsTold=FILE} adds those to a file that are not told so.
  */
 class PlantAndPracticeSlipsTest {
   private static final long SEED = 20_261_129L;
@@ -66,8 +66,7 @@ class PlantAndPracticeSlipsTest {
             ? "nothing"
             : findings.get(0).span().place() + " " + findings.get(0).headline();
     return "%s:%d\n  was  %s\n  is   %s\n  %d findings, first %s"
-        .formatted(
-            slip.path(), slip.line(), slip.before().strip(), now, findings.size(), first);
+        .formatted(slip.path(), slip.line(), slip.before().strip(), now, findings.size(), first);
   }
 
   private static List<Slip> slips(SlipKind kind) throws IOException {
