@@ -84,7 +84,7 @@ final class BoundSpans {
     ALL.put(
         bound,
         new BoundSpans(
-            new Common("the from of " + word, low, lowTo, unit),
-            new Common("the to of " + word, high, highTo, unit)));
+            new Common("the low end of " + word, low, lowTo, unit),
+            new Common("the high end of " + word, high, highTo, unit)));
   }
 }

@@ -59,7 +59,11 @@ final class BoundsReader {
     if (low.orElse(0) > high.orElse(Double.MAX_VALUE)) {
       if (to.isPresent() && from.isPresent()) {
         boolean slipped = isOutside(low, spans.from()) && !isOutside(high, spans.to());
-        remarks.add(slipped ? aboveItsHigh(from.get()) : belowItsLow(to.get()));
+        Common common = slipped ? spans.from() : spans.to();
+        remarks.add(
+            slipped
+                ? crossed(from.get(), "is above the high end of the bound", low, common)
+                : crossed(to.get(), "is below the low end of the bound", high, common));
       }
       return Optional.empty();
     }
@@ -81,14 +85,9 @@ final class BoundsReader {
     return end.isPresent() && end.getAsDouble() > 0 && !common.holds(end.getAsDouble());
   }
 
-  private static Finding aboveItsHigh(Scalar from) {
-    return FigureFindings.at(FigureFindings.RANGE, from, "is above the high end of the bound")
-        .helping("from is the low end, to the high one");
-  }
-
-  private static Finding belowItsLow(Scalar to) {
-    return FigureFindings.at(FigureFindings.RANGE, to, "is below the low end of the bound")
-        .helping("from is the low end, to the high one");
+  private static Finding crossed(Scalar at, String words, OptionalDouble end, Common common) {
+    return FigureFindings.at(FigureFindings.RANGE, at, words)
+        .helping(isOutside(end, common) ? common.help(at) : "from is the low end, to the high one");
   }
 
   private static String asWritten(Optional<Scalar> from, Optional<Scalar> to) {

@@ -37,12 +37,16 @@ record Common(String what, double low, double high, Unit unit) {
                 + Figures.plain(high)
                 + " "
                 + unit.symbol());
+    return finding.helping(help(written));
+  }
+
+  /** The question after the figure with its point elsewhere, where that one fits. */
+  String help(Scalar written) {
     Optional<Written> read = Written.of(written.text());
     Optional<String> meant =
         read.isPresent() ? MeantContent.of(read.get(), unit, this::holds) : Optional.empty();
-    return finding.helping(
-        meant.isPresent()
-            ? Meant.question(meant.get())
-            : "look for a slipped decimal point or a wrong unit");
+    return meant.isPresent()
+        ? Meant.question(meant.get())
+        : "look for a slipped decimal point or a wrong unit";
   }
 }

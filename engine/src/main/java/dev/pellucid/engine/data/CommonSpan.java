@@ -16,9 +16,9 @@ enum CommonSpan {
   BULK_DENSITY("a bulk density", 0.15, 3, Unit.KG_PER_L),
   SPREAD("a spread between lots", 2, 45, Unit.PERCENT),
   DAILY_MEAL("a daily meal", 0.4, 40, Unit.PERCENT),
-  FLUSH("a flush", 0.8, 200, Unit.KG),
-  /** The variation of samples of a mix; above it the bound of practice tells. */
-  EVENNESS("the variation of a mix", 1, 100, Unit.PERCENT),
+  FLUSH("a flush", 0.3, 200, Unit.KG),
+  /** Whether a mix is too uneven the bound of practice tells. */
+  EVENNESS("the variation of a mix", 1, 15, Unit.PERCENT),
   /** The most of a scale over its division. */
   DIVISIONS("the most of a scale over its division", 300, 120_000, Unit.PERCENT),
   /** What is told as the least of a scale over its division. */
@@ -48,6 +48,13 @@ enum CommonSpan {
     }
     remarks.add(common.outside(written.get()));
     return true;
+  }
+
+  /** The same of what is too small alone. */
+  void lookForTooLittle(Optional<Scalar> written, OptionalDouble base, Remarks remarks) {
+    if (base.isPresent() && base.getAsDouble() < common.unit().toBase(common.low())) {
+      look(written, base, remarks);
+    }
   }
 
   /** The same of a quotient of two figures, told at one of them. */

@@ -221,7 +221,7 @@ final class PlantReader {
   private Optional<Mixer.Evenness> evenness(Fields block) {
     Optional<Scalar> written = block.text(PlantVocabulary.MIXER_EVENNESS);
     OptionalDouble share = figures.share(written);
-    CommonSpan.EVENNESS.look(written, share, remarks);
+    CommonSpan.EVENNESS.lookForTooLittle(written, share, remarks);
     Optional<LocalDate> day = figures.day(block.text(PlantVocabulary.MIXER_TESTED));
     return share.isPresent() && written.isPresent()
         ? Optional.of(new Mixer.Evenness(share.getAsDouble(), day, written.get().span()))

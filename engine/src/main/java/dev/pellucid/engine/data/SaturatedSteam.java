@@ -57,11 +57,10 @@ final class SaturatedSteam {
     boolean temperature = at.equals(PracticeVocabulary.STEAM_TEMPERATURE);
     String sentence =
         temperature
-            ? "water is not at "
-                + Figures.plain(row.temperature())
-                + " °C with a liquid of "
+            ? Figures.plain(row.temperature())
+                + " °C does not go with a liquid of "
                 + Figures.plain(row.liquid())
-                + " kJ/kg, but at about "
+                + " kJ/kg, which is that of about "
                 + Math.round(row.liquid() / LIQUID)
                 + " °C"
             : "at "

@@ -3,6 +3,7 @@ package dev.pellucid.engine.data;
 import dev.pellucid.engine.data.FigureReader.Ends;
 import dev.pellucid.engine.data.MeantContent.Written;
 import dev.pellucid.engine.data.SizeChecks.Row;
+import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Meant;
@@ -62,11 +63,20 @@ final class SizeSlips {
       Row row = rows.get(i);
       fish[i] = isOff(masses.get(i), LEAST, MOST_OF_FISH);
       if (fish[i]) {
-        say(row.fish(), "fish of " + row.fish().text() + " in one row", masses, i);
+        say(row.fish(), fishSentence(row, masses.get(i)), masses, i);
       }
       pellet[i] = isOff(holes.get(i), 1, MOST_OF_PELLET);
       if (pellet[i]) {
-        String one = "a pellet of " + row.pellet().text() + " for fish of " + row.fish().text();
+        String one =
+            "a pellet of "
+                + row.pellet().text()
+                + " for fish of "
+                + row.fish().text()
+                + ": the thickest is "
+                + times(holes.get(i))
+                + " times the thinnest, commonly at most "
+                + Figures.plain(MOST_OF_PELLET)
+                + " times";
         say(row.pellet(), one, holes, i);
       }
     }
@@ -77,9 +87,23 @@ final class SizeSlips {
     return ends.low() > 0 && (ends.high() > ends.low() * most || ends.high() < ends.low() * least);
   }
 
-  private void say(Scalar at, String what, List<Ends> all, int row) {
-    boolean wide = all.get(row).high() > all.get(row).low() * 2;
-    String sentence = what + (wide ? " spans too much" : " spans nothing");
+  private static String fishSentence(Row row, Ends ends) {
+    String one = "fish of " + row.fish().text() + " in one row";
+    return ends.high() > ends.low() * 2
+        ? one
+            + ": the heaviest are "
+            + times(ends)
+            + " times the lightest, commonly at most "
+            + Figures.plain(MOST_OF_FISH)
+            + " times"
+        : one + " are all of one weight";
+  }
+
+  private static String times(Ends ends) {
+    return Figures.plain(Math.rint(ends.high() / ends.low()));
+  }
+
+  private void say(Scalar at, String sentence, List<Ends> all, int row) {
     Optional<String> meant = meant(at, all, row);
     remarks.add(
         Finding.warning(SizeChecks.CODE, at.span(), sentence)
