@@ -51,9 +51,9 @@ final class ListSlips {
   private void say(List<Scalar> told, int at, double shift) {
     Scalar odd = told.get(at);
     StringBuilder others = new StringBuilder();
-    for (Scalar one : told) {
-      if (one != odd) {
-        others.append(others.isEmpty() ? "" : ", ").append(one.text());
+    for (int i = 0; i < told.size(); i++) {
+      if (i != at) {
+        others.append(others.isEmpty() ? "" : ", ").append(told.get(i).text());
       }
     }
     Optional<Written> read = Written.of(odd.text());

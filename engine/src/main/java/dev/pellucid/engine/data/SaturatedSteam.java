@@ -31,7 +31,7 @@ final class SaturatedSteam {
     double liquid = LIQUID * row.temperature();
     double vapour = VAPOUR + RISE * row.temperature();
     boolean fits = isNear(row.liquid(), liquid);
-    if (row.temperature() > HOTTEST || !fits && fitsOther(row)) {
+    if (row.temperature() > HOTTEST || (!fits && fitsOther(row))) {
       return Optional.of(
           said(block, PracticeVocabulary.STEAM_TEMPERATURE, "liquid", row.liquid(), row));
     }
