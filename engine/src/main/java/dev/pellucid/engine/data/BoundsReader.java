@@ -30,8 +30,7 @@ final class BoundsReader {
     }
     for (BoundOf of : BoundOf.values()) {
       Optional<Fields> block = fields.get().block(PracticeVocabulary.bound(of));
-      Optional<PracticeBound> bound =
-          block.isPresent() ? bound(block.get(), of.unit().kind()) : Optional.empty();
+      Optional<PracticeBound> bound = block.isPresent() ? bound(block.get(), of) : Optional.empty();
       if (bound.isPresent()) {
         bounds.put(of, bound.get());
       }
@@ -39,7 +38,8 @@ final class BoundsReader {
     return bounds;
   }
 
-  private Optional<PracticeBound> bound(Fields block, Kind kind) {
+  private Optional<PracticeBound> bound(Fields block, BoundOf of) {
+    Kind kind = of.unit().kind();
     Source source = sources.of(block);
     Optional<Scalar> from = block.text(PracticeVocabulary.BOUND_FROM);
     Optional<Scalar> to = block.text(PracticeVocabulary.BOUND_TO);
@@ -55,20 +55,39 @@ final class BoundsReader {
         || (block.has(PracticeVocabulary.BOUND_TO) && high.isEmpty())) {
       return Optional.empty();
     }
+    BoundSpans spans = BoundSpans.of(of);
     if (low.orElse(0) > high.orElse(Double.MAX_VALUE)) {
-      if (to.isPresent()) {
-        remarks.add(belowItsLow(to.get()));
+      if (to.isPresent() && from.isPresent()) {
+        boolean slipped = isOutside(low, spans.from()) && !isOutside(high, spans.to());
+        Common common = slipped ? spans.from() : spans.to();
+        remarks.add(
+            slipped
+                ? crossed(from.get(), "is above the high end of the bound", low, common)
+                : crossed(to.get(), "is below the low end of the bound", high, common));
       }
       return Optional.empty();
     }
+    look(from, low, spans.from());
+    look(to, high, spans.to());
     return Optional.of(
         new PracticeBound(
             low.orElse(0), high.orElse(Double.MAX_VALUE), asWritten(from, to), source));
   }
 
-  private static Finding belowItsLow(Scalar to) {
-    return FigureFindings.at(FigureFindings.RANGE, to, "is below the low end of the bound")
-        .helping("from is the low end, to the high one");
+  private void look(Optional<Scalar> written, OptionalDouble end, Common common) {
+    if (written.isPresent() && isOutside(end, common)) {
+      remarks.add(common.outside(written.get()));
+    }
+  }
+
+  /** No bound at all is written as nothing. */
+  private static boolean isOutside(OptionalDouble end, Common common) {
+    return end.isPresent() && end.getAsDouble() > 0 && !common.holds(end.getAsDouble());
+  }
+
+  private static Finding crossed(Scalar at, String words, OptionalDouble end, Common common) {
+    return FigureFindings.at(FigureFindings.RANGE, at, words)
+        .helping(isOutside(end, common) ? common.help(at) : "from is the low end, to the high one");
   }
 
   private static String asWritten(Optional<Scalar> from, Optional<Scalar> to) {

@@ -91,6 +91,11 @@ final class MeantContent {
       return c == ' ' || (c >= '0' && c <= '9');
     }
 
+    /** The same with the point elsewhere. */
+    Written times(double shift) {
+      return new Written(number.multiply(BigDecimal.valueOf(shift)), unit);
+    }
+
     double base() {
       return unit.toBase(number);
     }

@@ -4,6 +4,7 @@ import dev.pellucid.engine.data.FigureReader.Ends;
 import dev.pellucid.engine.data.Keys.Holds.ListOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.data.PlantChecks.ScaleAt;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -31,12 +32,17 @@ final class PlantReader {
   /** Common practice, no source. */
   private static final int MOST_WEIGHINGS = 4;
 
+  /** What a crane lifts begins about here, in kg; it is no bag of the same row. */
+  private static final double BIG_BAG = 300;
+
   private final Remarks remarks;
   private final FigureReader figures;
+  private final PlantChecks checks;
 
   private PlantReader(Remarks remarks) {
     this.remarks = remarks;
     this.figures = new FigureReader(remarks);
+    this.checks = new PlantChecks(remarks);
   }
 
   static Read<Optional<Plant>> read(DataFile file) {
@@ -78,46 +84,66 @@ final class PlantReader {
     CommonSpan.SHRINK.look(fields.text(PlantVocabulary.SHRINK), shrink, remarks);
     CommonSpan.AIR.look(fields.text(PlantVocabulary.AIR_TEMPERATURE), air, remarks);
     CommonSpan.TRAY_LOAD.look(fields.text(PlantVocabulary.TRAY_LOAD), load, remarks);
+    OptionalInt trays = count(fields, PlantVocabulary.TRAYS);
+    OptionalDouble coated = positive(fields, PlantVocabulary.COATER_LOAD, Extent.WEIGHT);
+    List<Mixer> mixers = mixers(fields);
+    checks.lookAtTrays(fields, trays);
+    checks.lookAtCoater(fields, coated, mixers);
     return new Plant(
         file.stem(),
         fields.textOr(PlantVocabulary.NAME, file.stem()),
         shrink.orElse(0),
         air.orElse(ROOM),
         load,
-        count(fields, PlantVocabulary.TRAYS),
-        positives(fields, PlantVocabulary.DIES, Extent.HOLE),
-        positives(fields, PlantVocabulary.BAGS, Extent.BAG),
+        trays,
+        positives(fields, PlantVocabulary.DIES, Extent.HOLE, "a die", Double.MAX_VALUE),
+        positives(fields, PlantVocabulary.BAGS, Extent.BAG, "a bag", BIG_BAG),
         fields.oneOf(PlantVocabulary.COATER, "a coater"),
-        positive(fields, PlantVocabulary.COATER_LOAD, Extent.WEIGHT),
+        coated,
         scales(fields),
         count(fields, PlantVocabulary.MOST_WEIGHINGS).orElse(MOST_WEIGHINGS),
-        mixers(fields),
+        mixers,
         fields.has(PlantVocabulary.NAME) ? fields.placeOf(PlantVocabulary.NAME) : fields.place());
   }
 
   /** Rising. Where one cannot be read, none are known. */
-  private List<Double> positives(Fields fields, Key<ListOf<Text>> key, Extent extent) {
+  private List<Double> positives(
+      Fields fields, Key<ListOf<Text>> key, Extent extent, String what, double most) {
     List<Double> all = new ArrayList<>();
     boolean whole = true;
-    for (Scalar written : fields.texts(key)) {
+    List<Scalar> told = fields.texts(key);
+    for (Scalar written : told) {
       OptionalDouble one = figures.positive(written, extent);
       whole &= one.isPresent();
       all.add(one.orElse(0));
     }
+    new ListSlips(what, most, remarks).look(told, all);
     Collections.sort(all);
     return whole ? all : List.of();
   }
 
   private List<Scale> scales(Fields fields) {
-    List<Scale> scales = new ArrayList<>();
+    List<ScaleAt> scales = new ArrayList<>();
+    boolean slipped = false;
     for (Fields block : fields.blocks(PlantVocabulary.SCALES)) {
+      int before = remarks.findings().size();
       Optional<Scale> scale = scale(block);
+      slipped |= remarks.findings().size() > before;
       if (scale.isPresent()) {
-        scales.add(scale.get());
+        scales.add(new ScaleAt(scale.get(), block));
       }
     }
-    scales.sort(Comparator.comparingDouble(Scale::division).thenComparingDouble(Scale::most));
-    return scales;
+    scales.sort(
+        Comparator.comparingDouble((ScaleAt one) -> one.scale().division())
+            .thenComparingDouble(one -> one.scale().most()));
+    if (!slipped) {
+      checks.lookAtScales(scales);
+    }
+    List<Scale> all = new ArrayList<>();
+    for (ScaleAt one : scales) {
+      all.add(one.scale());
+    }
+    return all;
   }
 
   private List<Mixer> mixers(Fields fields) {
@@ -150,11 +176,7 @@ final class PlantReader {
               .helping("write most: 15 kg, division: 5 g, least: 100 g"));
       return Optional.empty();
     }
-    Optional<Scalar> written = block.text(PlantVocabulary.SCALE_DIVISION);
-    if (written.isPresent()) {
-      double divisions = most.getAsDouble() / division.getAsDouble();
-      CommonSpan.DIVISIONS.lookAtQuotient(written.get(), divisions, remarks);
-    }
+    checks.look(block, most.getAsDouble(), division.getAsDouble(), told);
     return Optional.of(
         new Scale(
             block.textOr(PlantVocabulary.SCALE_NAME, ""),
@@ -185,6 +207,10 @@ final class PlantReader {
   private Optional<Mixer.Time> time(Fields block) {
     Optional<Scalar> written = block.text(PlantVocabulary.MIXER_TIME);
     Optional<Ends> time = figures.range(written, Kind.TIME);
+    if (time.isPresent() && written.isPresent() && time.get().low() > 0) {
+      double times = time.get().high() / time.get().low();
+      CommonSpan.MIXING_TIME.lookAtQuotient(written.get(), times, remarks);
+    }
     return time.isPresent() && written.isPresent()
         ? Optional.of(
             new Mixer.Time(
@@ -195,6 +221,7 @@ final class PlantReader {
   private Optional<Mixer.Evenness> evenness(Fields block) {
     Optional<Scalar> written = block.text(PlantVocabulary.MIXER_EVENNESS);
     OptionalDouble share = figures.share(written);
+    CommonSpan.EVENNESS.lookForTooLittle(written, share, remarks);
     Optional<LocalDate> day = figures.day(block.text(PlantVocabulary.MIXER_TESTED));
     return share.isPresent() && written.isPresent()
         ? Optional.of(new Mixer.Evenness(share.getAsDouble(), day, written.get().span()))

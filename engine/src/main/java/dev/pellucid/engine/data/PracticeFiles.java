@@ -62,7 +62,8 @@ record PracticeFiles(
         new Practice(
             new BoundsReader(sources, remarks).read(nodes.file(BoundsReader.FILE)),
             frame.retention(),
-            new SpreadsReader(sources, nutrients, remarks).read(nodes.file(SpreadsReader.FILE)),
+            new SpreadsReader(sources, nutrients, frame.nutrients(), remarks)
+                .read(nodes.file(SpreadsReader.FILE)),
             new DensitiesReader(sources, remarks).read(nodes.file(DensitiesReader.FILE)),
             new SteamReader(sources, remarks).read(nodes.file(SteamReader.FILE)),
             cautions.cautions(),

@@ -89,13 +89,15 @@ final class RetentionReader {
   private List<Row> rows(Fields block, Step step) {
     List<Row> rows = new ArrayList<>();
     Optional<Fields> inner = block.block(PracticeVocabulary.rows(step));
+    boolean slipped = false;
     if (inner.isPresent()) {
+      Common usual = RetentionSpans.of(step);
       for (Entry entry : inner.get().others()) {
-        row(inner.get(), entry, rows);
+        slipped |= row(inner.get(), entry, rows, usual);
       }
     }
     rows.sort(Comparator.comparingDouble(Row::temperature));
-    if (inner.isPresent()) {
+    if (inner.isPresent() && !slipped) {
       inOrder(rows, inner.get());
     }
     return rows;
@@ -149,12 +151,18 @@ final class RetentionReader {
     return Optional.empty();
   }
 
-  private void row(Fields inner, Entry entry, List<Row> rows) {
+  /** Whether its temperature is none of such a step. */
+  private boolean row(Fields inner, Entry entry, List<Row> rows, Common usual) {
     FigureReader figures = new FigureReader(remarks);
     OptionalDouble temperature = figures.base(entry.key(), Kind.TEMPERATURE);
     OptionalDouble keeps = figures.share(inner.textOf(entry));
     if (temperature.isPresent() && keeps.isPresent()) {
       rows.add(new Row(temperature.getAsDouble(), keeps.getAsDouble()));
     }
+    boolean slipped = temperature.isPresent() && !usual.holds(temperature.getAsDouble());
+    if (slipped) {
+      remarks.add(usual.outside(entry.key()));
+    }
+    return slipped;
   }
 }

@@ -160,9 +160,9 @@ final class SequenceReader {
   }
 
   private Optional<Flush> flush(Fields block) {
-    OptionalDouble kg =
-        new FigureReader(remarks)
-            .positive(block.text(SequenceVocabulary.FLUSH_QUANTITY), Extent.WEIGHT);
+    Optional<Scalar> quantity = block.text(SequenceVocabulary.FLUSH_QUANTITY);
+    OptionalDouble kg = new FigureReader(remarks).positive(quantity, Extent.WEIGHT);
+    CommonSpan.FLUSH.look(quantity, kg, remarks);
     Optional<Scalar> name = block.text(SequenceVocabulary.FLUSH_WITH);
     Optional<Ingredient> with =
         name.isPresent() && flushable.check(name.get(), remarks)

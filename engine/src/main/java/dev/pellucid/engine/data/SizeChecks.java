@@ -5,7 +5,9 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Closeness;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Whether the sizes of a species follow each other: heavier fish take thicker pellets and eat less
@@ -14,19 +16,46 @@ import java.util.Optional;
 final class SizeChecks {
   static final Code CODE = new Code("data-sizes");
 
+  private final List<Row> rows;
   private final Remarks remarks;
-
-  SizeChecks(Remarks remarks) {
-    this.remarks = remarks;
-  }
-
-  /** A row and where its pellet and its daily meal stand. */
-  record Row(Size size, Scalar pellet, Optional<Scalar> meal) {}
+  private final SizeSlips slips;
 
   /**
-   * @param row of heavier fish than those of the row before it
+   * @param rows one after the other, as they are written
    */
-  void look(Row before, Row row) {
+  SizeChecks(List<Row> rows, Remarks remarks) {
+    this.rows = List.copyOf(rows);
+    this.remarks = remarks;
+    this.slips = new SizeSlips(this.rows, remarks);
+  }
+
+  /**
+   * A row and where its figures stand.
+   *
+   * @param meal empty where it is told already that it can hardly be so
+   */
+  record Row(Size size, Scalar fish, Scalar pellet, Optional<Scalar> meal) {
+    OptionalDouble eaten() {
+      return meal.isPresent() ? size.meal() : OptionalDouble.empty();
+    }
+  }
+
+  void look() {
+    slips.look();
+    for (int i = 1; i < rows.size(); i++) {
+      if (!slips.fish(i - 1) && !slips.fish(i)) {
+        lookAtFish(rows.get(i - 1), rows.get(i));
+      }
+      if (!slips.pellet(i - 1) && !slips.pellet(i)) {
+        lookAtPellets(rows.get(i - 1), rows.get(i));
+      }
+      if (!slips.meals()) {
+        lookAtMeals(rows.get(i - 1), rows.get(i));
+      }
+    }
+  }
+
+  private void lookAtFish(Row before, Row row) {
     Size less = before.size();
     Size more = row.size();
     if (more.lightest() < less.lightest() || more.heaviest() < less.heaviest()) {
@@ -39,6 +68,11 @@ final class SizeChecks {
     } else if (more.lightest() < less.heaviest() / 2) {
       add(more.asWritten(), row, "overlaps widely with the " + less.asWritten() + " before it");
     }
+  }
+
+  private void lookAtPellets(Row before, Row row) {
+    Size less = before.size();
+    Size more = row.size();
     if (more.thinnest() < less.thinnest() || more.thickest() < less.thickest()) {
       say(
           row.pellet(),
@@ -51,23 +85,22 @@ final class SizeChecks {
               + " for smaller fish",
           before.pellet());
     }
-    if (more.meal().isPresent()
-        && less.meal().isPresent()
+  }
+
+  private void lookAtMeals(Row before, Row row) {
+    if (before.meal().isPresent()
         && row.meal().isPresent()
-        && before.meal().isPresent()
-        && more.meal().getAsDouble() > less.meal().getAsDouble()) {
-      boolean first = less.meal().getAsDouble() * 4 < more.meal().getAsDouble();
-      Scalar at = first ? before.meal().get() : row.meal().get();
+        && row.eaten().orElse(0) > before.eaten().orElse(Double.MAX_VALUE)) {
       say(
-          at,
+          row.meal().get(),
           "fish of "
-              + more.asWritten()
+              + row.size().asWritten()
               + " eat "
               + row.meal().get().text()
               + " of their weight a day, more than the "
               + before.meal().get().text()
               + " of smaller fish",
-          first ? row.meal().get() : before.meal().get());
+          before.meal().get());
     }
   }
 

@@ -36,18 +36,18 @@ final class SpeciesReader {
 
   private Species species(DataFile file, Fields fields) {
     List<Size> sizes = new ArrayList<>();
-    SizeChecks checks = new SizeChecks(remarks);
-    Row before = null;
+    List<Row> run = new ArrayList<>();
     for (Fields block : fields.blocks(SpeciesVocabulary.SIZES)) {
       Optional<Row> row = size(block);
-      if (row.isPresent() && before != null) {
-        checks.look(before, row.get());
-      }
-      before = row.orElse(null);
       if (row.isPresent()) {
+        run.add(row.get());
         sizes.add(row.get().size());
+      } else {
+        new SizeChecks(run, remarks).look();
+        run.clear();
       }
     }
+    new SizeChecks(run, remarks).look();
     return new Species(
         file.stem(),
         fields.textOr(SpeciesVocabulary.NAME, file.stem()),
@@ -89,7 +89,7 @@ final class SpeciesReader {
     Optional<Ends> pellet = figures.range(told, Kind.LENGTH);
     Optional<Scalar> daily = block.text(SpeciesVocabulary.SIZE_DAILY_MEAL);
     OptionalDouble meal = figures.positive(daily, Extent.SHARE);
-    CommonSpan.DAILY_MEAL.look(daily, meal, remarks);
+    boolean slipped = CommonSpan.DAILY_MEAL.look(daily, meal, remarks);
     if (told.isEmpty() || fish.isEmpty() || mass.isEmpty() || pellet.isEmpty()) {
       return Optional.empty();
     }
@@ -103,6 +103,6 @@ final class SpeciesReader {
             fish.get().text(),
             source,
             fish.get().span());
-    return Optional.of(new Row(size, told.get(), daily));
+    return Optional.of(new Row(size, fish.get(), told.get(), slipped ? Optional.empty() : daily));
   }
 }

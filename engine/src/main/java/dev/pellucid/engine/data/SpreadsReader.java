@@ -13,11 +13,13 @@ final class SpreadsReader {
   static final String FILE = "practice/spreads.yaml";
 
   private final Sources sources;
-  private final Known nutrients;
+  private final Known names;
+  private final Nutrients nutrients;
   private final Remarks remarks;
 
-  SpreadsReader(Sources sources, Known nutrients, Remarks remarks) {
+  SpreadsReader(Sources sources, Known names, Nutrients nutrients, Remarks remarks) {
     this.sources = sources;
+    this.names = names;
     this.nutrients = nutrients;
     this.remarks = remarks;
   }
@@ -27,19 +29,28 @@ final class SpreadsReader {
     Optional<Fields> fields = DataFile.fields(file, PracticeVocabulary.SPREADS_KEYS, remarks);
     if (fields.isPresent()) {
       Source source = sources.of(fields.get());
+      SpreadSisters sisters = new SpreadSisters(nutrients, remarks);
       for (Entry entry : fields.get().others()) {
-        spread(fields.get(), entry, source, spreads);
+        spread(fields.get(), entry, source, spreads, sisters);
       }
+      sisters.look();
     }
     return spreads;
   }
 
   private void spread(
-      Fields fields, Entry entry, Source source, Map<String, DefaultSpread> spreads) {
-    boolean known = nutrients.check(entry.key(), fields.keys(), remarks);
+      Fields fields,
+      Entry entry,
+      Source source,
+      Map<String, DefaultSpread> spreads,
+      SpreadSisters sisters) {
+    boolean known = names.check(entry.key(), fields.keys(), remarks);
     Optional<Scalar> written = fields.textOf(entry);
     OptionalDouble share = new FigureReader(remarks).share(written);
-    CommonSpan.SPREAD.look(written, share, remarks);
+    boolean slipped = CommonSpan.SPREAD.look(written, share, remarks);
+    if (known && !slipped && written.isPresent() && share.isPresent()) {
+      sisters.add(entry.key().text(), written.get(), share.getAsDouble());
+    }
     if (known && share.isPresent()) {
       spreads.put(entry.key().text(), new DefaultSpread(share.getAsDouble(), source));
     }

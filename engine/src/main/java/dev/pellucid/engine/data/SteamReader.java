@@ -44,7 +44,7 @@ final class SteamReader {
     List<Row> rows = new ArrayList<>();
     for (Fields block : blocks) {
       Optional<Row> row = row(block);
-      if (row.isPresent()) {
+      if (row.isPresent() && isOfSteam(block, row.get())) {
         add(block, row.get(), rows);
       }
     }
@@ -60,6 +60,15 @@ final class SteamReader {
               .helping("add rows of a steam table from the mash's temperature to the steam's"));
     }
     return Optional.empty();
+  }
+
+  /** Whether water can be so; where not, a finding at the figure that does not fit. */
+  private boolean isOfSteam(Fields block, Row row) {
+    Optional<Finding> odd = SaturatedSteam.odd(block, row);
+    if (odd.isPresent()) {
+      remarks.add(odd.get());
+    }
+    return odd.isEmpty();
   }
 
   private void add(Fields block, Row row, List<Row> rows) {
