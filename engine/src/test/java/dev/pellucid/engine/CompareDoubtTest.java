@@ -80,7 +80,8 @@ class CompareDoubtTest {
 
   @Test
   void aPriceThatIsGoneIsNoSaving() throws IOException {
-    folder.with("prices/2026-11.yaml", "  fish-meal-65:", "  fish-meal-99:");
+    folder.with("prices/2026-11.yaml", "  fish-meal-65:", "  # fish-meal-65:");
+    folder.with("prices/2026-08.yaml", "  fish-meal-65:", "  # fish-meal-65:");
     assertTrue(
         compared()
             .text()

@@ -82,12 +82,28 @@ final class FrameReader {
   private void isThere(String file, String key, String what, Settings settings) {
     boolean named = false;
     for (DataFile one : nodes.files()) {
-      named |= one.source().text().contains(key);
+      named |= names(one.source().text(), key);
     }
     if (named) {
       remarks.add(ReferenceFindings.noFile(settings.place(), file, what));
       missing.add(file);
     }
+  }
+
+  /** Whether a name stands behind a key somewhere in a text. */
+  private static boolean names(String text, String key) {
+    int at = text.indexOf(key);
+    while (at >= 0) {
+      int behind = at + key.length();
+      while (behind < text.length() && " [".indexOf(text.charAt(behind)) >= 0) {
+        behind++;
+      }
+      if (behind < text.length() && Character.isLetter(text.charAt(behind))) {
+        return true;
+      }
+      at = text.indexOf(key, behind);
+    }
+    return false;
   }
 
   /** The names of the files of the frame in which there is an error: all feeds hang on them. */

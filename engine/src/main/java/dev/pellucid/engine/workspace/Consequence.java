@@ -9,7 +9,6 @@ import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
-import dev.pellucid.measure.Kind;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Span;
 import java.util.ArrayDeque;
@@ -61,7 +60,7 @@ record Consequence(
         limit.filter(one -> one.origin().kind() == Limit.Kind.LAW).isPresent(),
         limit.map(one -> one.origin().span()),
         limit.filter(one -> one.side() == Bound.Side.MIN).isPresent(),
-        limit.filter(one -> one.subject().figure() == Kind.PRICE).isPresent());
+        limit.filter(one -> one.subject().text().equals("cost")).isPresent());
   }
 
   /** What the figures of some nutrients are made of. */

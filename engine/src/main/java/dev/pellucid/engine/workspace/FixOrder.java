@@ -52,8 +52,8 @@ public final class FixOrder {
       case SETTINGS -> 0;
       case SOURCES, GROUPS, RETENTION, NUTRIENTS, SPECIES -> 1;
       case INGREDIENTS -> 2;
-      case BOUNDS, SPREADS, DENSITIES, STEAM, CAUTIONS, SEQUENCE, PLANT, LABEL -> OTHER_DATA;
-      case PRICES -> 4;
+      case BOUNDS, SPREADS, DENSITIES, STEAM, CAUTIONS, SEQUENCE -> OTHER_DATA;
+      case PLANT, LABEL, PRICES -> 4;
       // What is wrong with the words of a delivery is data; what the store lacks follows from all.
       case LOTS -> finding.code().text().startsWith("data-") ? 4 : LOTS;
       case BATCHES -> 9;

@@ -46,14 +46,14 @@ class UnfitProductsTest {
         "trout/TF-40.recipe|1000 kg weighed|100 kg weighed|8:13: warning|blend-time",
         "premixes/VIT-WW.premix|blend      time              15 min|blend time 150 min"
             + "|32:3: warning|process-outside-practice",
-        "premixes/VIT-WW.premix|blend      time              15 min|condition temperature 80 °C"
+        "premixes/VIT-WW.premix|pack       bag               5 kg|condition temperature 80 °C"
             + "|32:3: error|premix-not-dry",
         "catfish/CG-36.recipe|50 to 250 g|50 to 250 kg|5:13: error|fish-beyond-species",
         "limits/catfish-grower.limits|25 to 250 g|25 to 250 kg|4:13: error|fish-beyond-species",
         "limits/catfish-grower.limits|25 to 250 g|25 to 2500 g|4:13: warning|fish-beyond-species",
         "catfish/CF-31.recipe|100 kg weighed|6000 kg weighed|9:13: warning|batch-takes-long",
-        "catfish/CF-31.recipe|100 kg weighed|25 kg weighed|50:3: error|bag-larger-than-batch",
-        "catfish/CF-31.recipe|bag               25 kg|bag               250 kg|50:3: warning"
+        "catfish/CF-31.recipe|100 kg weighed|25 kg weighed|51:3: error|bag-larger-than-batch",
+        "catfish/CF-31.recipe|bag               25 kg|bag               250 kg|51:3: warning"
             + "|bag-not-at-plant",
         "plant/river-mill.yaml|evenness: 3.6 %|evenness: 36 %|16:92: warning|mixer-uneven",
         "catfish/CF-31.recipe|accept 8 to 10 %|accept 10 to 12 %|48:32: error|aim-not-accepted",
@@ -86,7 +86,7 @@ class UnfitProductsTest {
         "trout/TG-44.recipe|blend      time              4 min|blend      time   6 min",
         "catfish/CF-31.recipe|blend      time              15 min|blend time 20 min",
         "premixes/VIT-WW.premix|blend      time              15 min|blend time 20 min",
-        "premixes/VIT-WW.premix|blend      time              15 min|grind screen 0.8 mm",
+        "premixes/VIT-WW.premix|pack       bag               5 kg|grind screen 0.8 mm",
         "catfish/CF-32.recipe|250 to 1200 g|250 to 1500 g",
         "catfish/CF-31.recipe|100 kg weighed|150 kg weighed",
         "catfish/CF-31.recipe|100 kg weighed|30 kg weighed",
