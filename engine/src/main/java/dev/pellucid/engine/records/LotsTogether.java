@@ -115,6 +115,9 @@ final class LotsTogether {
 
   private boolean ages(Lot lot) {
     Ingredient library = tables.ingredients().get(lot.ingredient());
+    if (library != null && library.additive().isPresent()) {
+      return true;
+    }
     for (String nutrient : AGEING) {
       Optional<Content> told =
           Optional.ofNullable(library).flatMap(one -> LotContents.told(one, nutrient));
