@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What follows from one figure that is far off is told with it: limits that are broken by a weight
@@ -25,6 +26,7 @@ final class Folded {
   private static final Set<String> FOLLOWING =
       Set.of("made-outside-limits", "made-not-reckoned", "yield-off-plan", "lot-too-moist");
 
+  private static final String LEGAL = "the legal maximum";
   private static final int NAMED = 3;
 
   private Folded() {}
@@ -36,9 +38,11 @@ final class Folded {
 
   static void tell(MadeBatch batch, List<Finding> said, Consumer<Finding> out) {
     List<Finding> following = new ArrayList<>();
+    int legal = 0;
     for (Finding one : said) {
       if (FOLLOWING.contains(one.code().text())) {
-        following.add(one);
+        // What the law asks is named first, for not all of them are.
+        following.add(one.headline().contains(LEGAL) ? legal++ : following.size(), one);
       }
     }
     if (following.isEmpty()) {
@@ -67,8 +71,7 @@ final class Folded {
     out.accept(together(elsewhere.get(), following));
   }
 
-  private static @org.jspecify.annotations.Nullable Finding cause(
-      MadeBatch batch, List<Finding> said) {
+  private static @Nullable Finding cause(MadeBatch batch, List<Finding> said) {
     List<Span> gross = WeightOffTarget.gross(batch);
     Optional<Span> untimely = DryingOffChart.slip(batch);
     for (Finding one : said) {
@@ -119,8 +122,8 @@ final class Folded {
                 elsewhere.place(),
                 first.headline()
                     + ", and "
-                    + Plural.of(following.size() - 1, "thing", "things")
-                    + " more, because of "
+                    + Plural.of(following.size() - 1, "more thing comes", "more things come")
+                    + " of "
                     + elsewhere.words())
             .seeing("look there first", elsewhere.written())
             .about(first.about());
