@@ -77,7 +77,7 @@ final class LotsTogether {
     int others = 0;
     int inspected = 0;
     for (Lot other : tables.lots().values()) {
-      if (other != lot) {
+      if (!other.number().equals(lot.number())) {
         others++;
         inspected += other.inspection().isPresent() ? 1 : 0;
       }
@@ -104,7 +104,7 @@ final class LotsTogether {
     int dated = 0;
     boolean same = false;
     for (Lot other : tables.lots().values()) {
-      if (other != lot) {
+      if (!other.number().equals(lot.number())) {
         others += ages(other) ? 1 : 0;
         dated += ages(other) && other.bestBefore().isPresent() ? 1 : 0;
         same |= other.ingredient().equals(lot.ingredient()) && other.bestBefore().isPresent();
@@ -146,7 +146,7 @@ final class LotsTogether {
     List<Double> others = new ArrayList<>();
     Double share = shares.get(lot.ingredient());
     for (Lot other : tables.lots().values()) {
-      if (other == lot) {
+      if (other.number().equals(lot.number())) {
         continue;
       }
       if (other.ingredient().equals(lot.ingredient())) {
