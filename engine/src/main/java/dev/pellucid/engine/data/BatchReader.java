@@ -1,6 +1,5 @@
 package dev.pellucid.engine.data;
 
-import dev.pellucid.engine.data.BatchRecord.Drying;
 import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.BatchRecord.Flushed;
 import dev.pellucid.engine.data.BatchRecord.Located;
@@ -12,7 +11,6 @@ import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -64,7 +62,9 @@ final class BatchReader {
             fields.block(BatchVocabulary.FLUSHED).flatMap(this::flushed),
             entries,
             told(fields, BatchVocabulary.WATER, amount(fields, BatchVocabulary.WATER, Kind.MASS)),
-            fields.block(BatchVocabulary.DRYING).flatMap(this::drying),
+            fields
+                .block(BatchVocabulary.DRYING)
+                .flatMap(new DryingReader(figures, remarks)::drying),
             bagged(fields),
             quality.mixer(fields),
             quality.sieve(fields),
@@ -114,64 +114,6 @@ final class BatchReader {
                 block.text(SequenceVocabulary.FLUSH_TO).map(Scalar::text).orElse(""),
                 block.placeOf(SequenceVocabulary.FLUSH_QUANTITY)))
         : Optional.empty();
-  }
-
-  private Optional<Drying> drying(Fields block) {
-    OptionalDouble before = share(block, BatchVocabulary.DRYING_BEFORE);
-    OptionalDouble load = positive(block, BatchVocabulary.DRYING_LOAD, Extent.WEIGHT);
-    if (before.isEmpty()) {
-      return Optional.empty();
-    }
-    List<Drying.Read> readings = new ArrayList<>();
-    for (Fields one : block.blocks(BatchVocabulary.DRYING_READINGS)) {
-      reading(one, before.getAsDouble(), load).ifPresent(readings::add);
-    }
-    readings.sort(Comparator.comparingDouble(Drying.Read::hours));
-    return Optional.of(
-        new Drying(
-            new Located<>(before.getAsDouble(), block.placeOf(BatchVocabulary.DRYING_BEFORE)),
-            readings));
-  }
-
-  private Optional<Drying.Read> reading(Fields block, double before, OptionalDouble load) {
-    OptionalDouble hours = amount(block, BatchVocabulary.READING_AT, Kind.TIME);
-    if (block.has(BatchVocabulary.READING_MOISTURE) == block.has(BatchVocabulary.READING_TRAY)
-        || (block.has(BatchVocabulary.READING_TRAY) && load.isEmpty())) {
-      remarks.add(
-          LotFindings.record(
-              block.place(),
-              "a reading is a moisture, or the weight of a tray whose load is told",
-              "write moisture: 12 %, or tray: 1.7 kg and load: 2 kg above the readings"));
-      return Optional.empty();
-    }
-    if (block.has(BatchVocabulary.READING_MOISTURE)) {
-      OptionalDouble moisture = share(block, BatchVocabulary.READING_MOISTURE);
-      return hours.isPresent() && moisture.isPresent()
-          ? Optional.of(
-              new Drying.Read(
-                  hours.getAsDouble(),
-                  moisture.getAsDouble(),
-                  block.placeOf(BatchVocabulary.READING_MOISTURE)))
-          : Optional.empty();
-    }
-    OptionalDouble tray = positive(block, BatchVocabulary.READING_TRAY, Extent.WEIGHT);
-    return hours.isPresent() && tray.isPresent()
-        ? ofTray(block, hours.getAsDouble(), load.getAsDouble() * (1 - before), tray.getAsDouble())
-        : Optional.empty();
-  }
-
-  /** Dry matter stays on the tray, so that its share of the weight tells the moisture. */
-  private Optional<Drying.Read> ofTray(Fields block, double hours, double dry, double tray) {
-    if (tray < dry) {
-      remarks.add(
-          LotFindings.record(
-              block.placeOf(BatchVocabulary.READING_TRAY),
-              "the tray weighs less than the dry matter that was loaded onto it",
-              "look at the weights again, net of the tray itself"));
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Drying.Read(hours, 1 - dry / tray, block.placeOf(BatchVocabulary.READING_TRAY)));
   }
 
   private Optional<Located<Double>> bagged(Fields fields) {
@@ -230,9 +172,5 @@ final class BatchReader {
 
   private OptionalDouble positive(Fields fields, Key<Text> key, Extent extent) {
     return figures.positive(fields.text(key), extent);
-  }
-
-  private OptionalDouble share(Fields fields, Key<Text> key) {
-    return figures.share(fields.text(key));
   }
 }

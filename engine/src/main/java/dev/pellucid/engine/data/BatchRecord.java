@@ -83,15 +83,19 @@ public record BatchRecord(
    * How drying was followed; moistures are shares.
    *
    * @param before moisture when it was loaded
-   * @param readings in the order of time
+   * @param readings as they are written, which is in the order of time
    */
   public record Drying(Located<Double> before, List<Read> readings) {
     public Drying {
       readings = List.copyOf(readings);
     }
 
-    /** A moisture so many hours after the start. */
-    public record Read(double hours, double moisture, Span place) {}
+    /**
+     * A moisture so many hours after the start.
+     *
+     * @param at where the hours stand
+     */
+    public record Read(double hours, double moisture, Span at, Span place) {}
 
     /** The last of the readings. */
     public Optional<Read> last() {
@@ -102,9 +106,28 @@ public record BatchRecord(
   /**
    * A sieve analysis as it was recorded.
    *
+   * @param rows as they are written, from above
+   * @param pan kg in it, where it is told
    * @param charge kg that went onto the sieves, where it is told
    */
-  public record Sieved(SieveAnalysis analysis, OptionalDouble charge, Span place) {}
+  public record Sieved(
+      SieveAnalysis analysis,
+      List<Row> rows,
+      Optional<Located<Double>> pan,
+      Optional<Located<Double>> charge,
+      Span place) {
+    public Sieved {
+      rows = List.copyOf(rows);
+    }
+
+    /**
+     * One sieve.
+     *
+     * @param opening mm
+     * @param mass kg that stayed on it
+     */
+    public record Row(Located<Double> opening, Located<Double> mass) {}
+  }
 
   /** What became of the batch, and who said so. */
   public record Release(Decision decision, String by, String because, Span place) {}

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param remark what was seen
  * @param measured contents of this lot, as fed
  * @param declared where the number stands
+ * @param weighed where the quantity stands, or the number
  * @param aged where the last good day stands, or the number
  * @param judged where the inspection stands, or the number
  */
@@ -31,6 +32,7 @@ public record Lot(
     String remark,
     List<ContentBlock> measured,
     Span declared,
+    Span weighed,
     Span aged,
     Span judged) {
   public Lot {

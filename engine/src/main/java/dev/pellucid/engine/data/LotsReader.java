@@ -103,6 +103,9 @@ final class LotsReader {
             counted.textOr(LotsVocabulary.REMARK, ""),
             measured,
             number.get().span(),
+            block.has(LotsVocabulary.QUANTITY)
+                ? block.placeOf(LotsVocabulary.QUANTITY)
+                : number.get().span(),
             block.has(LotsVocabulary.BEST_BEFORE)
                 ? block.placeOf(LotsVocabulary.BEST_BEFORE)
                 : number.get().span(),

@@ -60,12 +60,18 @@ final class QualityReader {
 
   private Optional<Sieved> sieved(Fields block) {
     List<Fraction> fractions = new ArrayList<>();
+    List<Sieved.Row> written = new ArrayList<>();
     List<Fields> rows = block.blocks(BatchVocabulary.SIEVE_ROWS);
     for (Fields row : rows) {
       OptionalDouble opening = positive(row, BatchVocabulary.SIEVE_ROW_OPENING, Extent.LENGTH);
       OptionalDouble mass = amount(row, BatchVocabulary.SIEVE_ROW_MASS);
       if (opening.isPresent() && mass.isPresent()) {
         fractions.add(new Fraction(opening.getAsDouble(), mass.getAsDouble()));
+        written.add(
+            new Sieved.Row(
+                new Located<>(
+                    opening.getAsDouble(), row.placeOf(BatchVocabulary.SIEVE_ROW_OPENING)),
+                new Located<>(mass.getAsDouble(), row.placeOf(BatchVocabulary.SIEVE_ROW_MASS))));
       }
     }
     OptionalDouble pan = amount(block, BatchVocabulary.SIEVE_PAN);
@@ -84,7 +90,12 @@ final class QualityReader {
     }
     OptionalDouble charge = positive(block, BatchVocabulary.SIEVE_CHARGE, Extent.WEIGHT);
     return Optional.of(
-        new Sieved(new SieveAnalysis(fractions, pan.orElse(0)), charge, block.place()));
+        new Sieved(
+            new SieveAnalysis(fractions, pan.orElse(0)),
+            written,
+            told(block, BatchVocabulary.SIEVE_PAN, pan),
+            told(block, BatchVocabulary.SIEVE_CHARGE, charge),
+            block.place()));
   }
 
   Optional<Located<Durability>> durability(Fields record) {
@@ -109,6 +120,13 @@ final class QualityReader {
         new Located<>(
             new Durability(before.getAsDouble(), after.getAsDouble()),
             block.placeOf(BatchVocabulary.DURABILITY_AFTER)));
+  }
+
+  private static Optional<Located<Double>> told(
+      Fields fields, Key<Text> key, OptionalDouble figure) {
+    return figure.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Located<>(figure.getAsDouble(), fields.placeOf(key)));
   }
 
   private OptionalDouble amount(Fields fields, Key<Text> key) {

@@ -47,7 +47,9 @@ public final class BatchRecordCheck {
           new LotNotInspected(),
           new LotCameLater(),
           new LotTooMoist(),
+          new BatchSizeOff(),
           new WeightOffTarget(),
+          new RecordFigureOff(),
           new MadeOutsideLimits(),
           new YieldOffPlan(),
           new DryingOffChart(),
@@ -76,9 +78,15 @@ public final class BatchRecordCheck {
     return Stream.of(
             RULES.stream().map(RecordRule::code),
             Following.codes().stream(),
-            Stream.of(NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE))
+            Stream.of(NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE),
+            LotsTogether.codes().stream())
         .flatMap(codes -> codes)
         .toList();
+  }
+
+  /** Whether a finding of a record stands where something shows, not where it is to be mended. */
+  public static boolean isConsequence(Finding finding) {
+    return Folded.isConsequence(finding.code());
   }
 
   /**
@@ -122,11 +130,12 @@ public final class BatchRecordCheck {
           record.closed()
               ? Optional.empty()
               : recipes.of(planned.recipe(), record, order).map(computer::compute);
-      made.filter(it -> it.feed().isEmpty()).ifPresent(it -> findings.add(notReckoned(record)));
+      List<Finding> unreckoned =
+          made.filter(it -> it.feed().isEmpty()).map(it -> notReckoned(record)).stream().toList();
       following
           .left(record, () -> made.flatMap(Computation::feed).or(() -> Optional.of(planned)))
           .ifPresent(residue -> left.put(record.number(), residue));
-      uses.addAll(look(record, order, made, findings::add));
+      uses.addAll(look(record, order, made, unreckoned, findings::add));
     }
     return new Looked(uses, left, findings);
   }
@@ -166,7 +175,12 @@ public final class BatchRecordCheck {
           .left(record, () -> computer.compute(premix.asRecipe("approved")).feed())
           .ifPresent(residue -> left.put(record.number(), residue));
       uses.addAll(
-          look(record, BatchTarget.of(premix, record.kg()), Optional.empty(), findings::add));
+          look(
+              record,
+              BatchTarget.of(premix, record.kg()),
+              Optional.empty(),
+              List.of(),
+              findings::add));
     }
     return new Looked(uses, left, findings);
   }
@@ -194,6 +208,7 @@ public final class BatchRecordCheck {
     Stock stock = new Stock(tables, uses);
     stock.check(out);
     UnlikeLibrary.look(tables, out);
+    new LotsTogether(tables, uses, day).look(out);
     following.check(left, out);
     return stock;
   }
@@ -205,7 +220,11 @@ public final class BatchRecordCheck {
   }
 
   private List<Use> look(
-      BatchRecord record, BatchTarget order, Optional<Computation> made, Consumer<Finding> out) {
+      BatchRecord record,
+      BatchTarget order,
+      Optional<Computation> made,
+      List<Finding> unreckoned,
+      Consumer<Finding> out) {
     MadeBatch batch =
         new MadeBatch(
             record,
@@ -215,7 +234,9 @@ public final class BatchRecordCheck {
             made.flatMap(Computation::feed).map(Judgement::ofLimits).orElse(Judgement.NONE),
             day);
     if (!record.closed()) {
-      RULES.forEach(rule -> rule.look(batch, out));
+      List<Finding> said = new ArrayList<>(unreckoned);
+      RULES.forEach(rule -> rule.look(batch, said::add));
+      Folded.tell(batch, said, out);
     }
     return batch.used().stream()
         .filter(used -> !used.entry().lot().isEmpty())
@@ -226,6 +247,7 @@ public final class BatchRecordCheck {
                     record.number(),
                     record.day(),
                     used.kg(),
+                    used.ask().kg() / order.kg(),
                     record.isMade(),
                     used.entry().lotPlace()))
         .toList();

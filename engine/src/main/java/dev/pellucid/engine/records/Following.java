@@ -37,6 +37,9 @@ final class Following {
   static final Code TOO_SMALL = new Code("flush-too-small");
   static final Code NEVER = new Code("must-not-follow");
 
+  /** So much more than is asked for is hardly run through on purpose; no source. */
+  private static final double MUCH = 5;
+
   private final FeedTables tables;
   private final Set<String> neighbours = new HashSet<>();
 
@@ -77,13 +80,38 @@ final class Following {
       CarryOver here = residues.get(record.number());
       CarryOver before = record.after().map(it -> residues.get(it.thing())).orElse(null);
       if (here != null && before != null && !record.closed() && !record.isRejected()) {
+        double asked = 0;
         for (SequenceRow row : tables.practice().sequence()) {
           if (here.minds(row)) {
-            before.leaves(row).flatMap(left -> look(record, row, left)).ifPresent(out);
+            Optional<String> left = before.leaves(row);
+            if (left.isPresent()) {
+              asked = Math.max(asked, row.flush().map(Flush::kg).orElse(0.0));
+              look(record, row, left.get()).ifPresent(out);
+            }
           }
         }
+        tooLarge(record, asked).ifPresent(out);
       }
     }
+  }
+
+  /** Many times as much as the largest flush that any row asks for: a slip of the point. */
+  private static Optional<Finding> tooLarge(BatchRecord record, double asked) {
+    if (asked == 0 || record.flushed().isEmpty() || record.flushed().get().kg() <= MUCH * asked) {
+      return Optional.empty();
+    }
+    Flushed flushed = record.flushed().get();
+    return Optional.of(
+        RecordFigureOff.told(
+            flushed.place(),
+            record.number()
+                + " was flushed with "
+                + Figures.plain(flushed.kg(), Unit.KG)
+                + ", "
+                + Figures.plain(asked, Unit.KG)
+                + " are asked for",
+            TenTimes.moved(flushed.kg(), asked, asked * MUCH)
+                .map(meant -> Figures.plain(meant, Unit.KG))));
   }
 
   private Optional<Finding> look(BatchRecord record, SequenceRow row, String left) {

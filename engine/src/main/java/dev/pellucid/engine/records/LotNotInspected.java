@@ -9,13 +9,30 @@ import java.util.Optional;
 
 /** A lot at which nobody has looked. */
 final class LotNotInspected extends LotRule {
+  static final Code CODE = new Code("lot-not-inspected");
+  private static final String LOOK =
+      "look for mould, smell, pests and heat, and write inspection: passed";
+
   LotNotInspected() {
-    super(new Code("lot-not-inspected"));
+    super(CODE);
+  }
+
+  /** Said at the lot itself, where others of the folder are inspected. */
+  static Finding atLot(Lot lot) {
+    return Finding.warning(
+            CODE,
+            lot.judged(),
+            "lot "
+                + lot.number()
+                + " of "
+                + lot.ingredient()
+                + " has no inspection, the others have one")
+        .helping(LOOK);
   }
 
   @Override
   Optional<Finding> look(MadeBatch batch, Lot lot, Entry entry, TargetWeight ask) {
-    return lot.inspection().isPresent()
+    return lot.inspection().isPresent() || LotsTogether.areInspected(batch.tables(), lot)
         ? Optional.empty()
         : Optional.of(
             Finding.warning(
@@ -23,6 +40,6 @@ final class LotNotInspected extends LotRule {
                     entry.lotPlace(),
                     "lot " + lot.number() + " of " + lot.ingredient() + " was not inspected")
                 .seeing("lot written", lot.declared())
-                .helping("look for mould, smell, pests and heat, and write inspection: passed"));
+                .helping(LOOK));
   }
 }

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.check.OutsidePractice;
+import dev.pellucid.engine.data.BatchRecord.Located;
 import dev.pellucid.engine.data.BatchRecord.Sieved;
 import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.quality.MixerTest;
@@ -53,7 +54,7 @@ final class QualityOutsidePractice implements RecordRule {
   }
 
   private static void mixer(MadeBatch batch, OutsidePractice practice, Consumer<Finding> out) {
-    if (batch.record().mixer().isEmpty()) {
+    if (batch.record().mixer().isEmpty() || RecordFigureOff.mixer(batch).isPresent()) {
       return;
     }
     MixerTest test = batch.record().mixer().get().thing();
@@ -78,8 +79,11 @@ final class QualityOutsidePractice implements RecordRule {
   }
 
   private static void sieve(MadeBatch batch, Sieved sieved, Consumer<Finding> out) {
+    if (RecordFigureOff.sieve(batch).isPresent()) {
+      return;
+    }
     double found = sieved.analysis().recovered();
-    double charge = sieved.charge().orElse(found);
+    double charge = sieved.charge().map(Located::thing).orElse(found);
     if (Closeness.isAbove(Math.abs(found - charge), LOSS * charge)) {
       out.accept(
           Finding.warning(

@@ -10,6 +10,7 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Closeness;
+import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,6 +24,7 @@ import java.util.function.Consumer;
 final class UnlikeLibrary {
   static final Code CODE = new Code("lot-unlike-library");
   private static final double SPREADS = 2;
+  private static final double GROSS = 2;
 
   /** What is made to a grade is nearer to it than this; common practice, no source. */
   private static final double GRADE = 0.15;
@@ -41,6 +43,24 @@ final class UnlikeLibrary {
         }
       }
     }
+  }
+
+  /** Where a lot is measured with twice as much or half as much as its ingredient is told with. */
+  static Optional<Span> gross(FeedTables tables, Lot lot) {
+    Ingredient library = tables.ingredients().get(lot.ingredient());
+    for (Nutrient nutrient : tables.nutrients().inOrder()) {
+      Optional<Content> here = lot.measured(nutrient.name());
+      Optional<Content> there =
+          Optional.ofNullable(library).flatMap(one -> LotContents.told(one, nutrient.name()));
+      if (here.isPresent()
+          && there.isPresent()
+          && (here.get().low() > GROSS * there.get().high()
+              || here.get().high() < there.get().low() / GROSS)
+          && look(tables, lot, nutrient, here.get(), there.get()).isPresent()) {
+        return Optional.of(here.get().place());
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<Finding> look(

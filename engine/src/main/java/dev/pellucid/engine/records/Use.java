@@ -8,7 +8,9 @@ import java.time.LocalDate;
  *
  * @param lot its number, or that of a batch of a premix
  * @param batch the number of the batch
+ * @param share what the recipe asks of it, kg per kg of the batch, whatever was weighed
  * @param made whether it was weighed; else it is planned
  * @param place where the record names the lot
  */
-public record Use(String lot, String batch, LocalDate day, double kg, boolean made, Span place) {}
+public record Use(
+    String lot, String batch, LocalDate day, double kg, double share, boolean made, Span place) {}

@@ -12,7 +12,9 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
+import dev.pellucid.text.Meant;
 import dev.pellucid.text.Span;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -23,15 +25,53 @@ import java.util.function.Consumer;
  * scale that carries it where that is more. Water is held to the bound of the large scale.
  */
 final class WeightOffTarget implements RecordRule {
-  private static final Code CODE = new Code("weight-off-target");
+  static final Code CODE = new Code("weight-off-target");
+  private static final double GROSS = 1.34;
 
   @Override
   public Code code() {
     return CODE;
   }
 
+  /** Whether it is off by more than a third, so that much else follows from it. */
+  static boolean isGross(double kg, double asked) {
+    return kg > asked * GROSS || kg < asked / GROSS;
+  }
+
+  /** Where weights stand that are off by so much. */
+  static List<Span> gross(MadeBatch batch) {
+    List<Span> places = new ArrayList<>();
+    if (!batch.record().isMade() || BatchSizeOff.factor(batch).isPresent()) {
+      return places;
+    }
+    for (TargetWeight ask : batch.order().asks()) {
+      double kg = 0;
+      Span place = null;
+      for (Used one : batch.used()) {
+        if (one.ask().index() == ask.index()) {
+          kg += one.kg();
+          place = place == null ? one.entry().weight() : place;
+        }
+      }
+      if (place != null && kg > 0 && isGross(kg, ask.kg())) {
+        places.add(place);
+      }
+    }
+    Optional<ComputedFeed> feed = batch.order().feed();
+    if (feed.isPresent() && batch.record().water().isPresent()) {
+      double asked = waterAsked(feed.get(), batch);
+      if (isGross(batch.record().water().get().thing(), asked)) {
+        places.add(batch.record().water().get().place());
+      }
+    }
+    return places;
+  }
+
   @Override
   public void look(MadeBatch batch, Consumer<Finding> out) {
+    if (BatchSizeOff.factor(batch).isPresent()) {
+      return;
+    }
     for (TargetWeight ask : batch.order().asks()) {
       List<Used> used =
           batch.used().stream().filter(one -> one.ask().index() == ask.index()).toList();
@@ -47,11 +87,15 @@ final class WeightOffTarget implements RecordRule {
   private static void water(MadeBatch batch, Consumer<Finding> out) {
     Optional<ComputedFeed> feed = batch.order().feed();
     if (feed.isPresent() && batch.record().water().isPresent()) {
-      double asked = feed.get().balances().expected().waterAdded() * batch.order().kg() / 100;
+      double asked = waterAsked(feed.get(), batch);
       double kg = batch.record().water().get().thing();
       Span place = batch.record().water().get().place();
       hold(batch, "water", place, kg, asked, false).ifPresent(out);
     }
+  }
+
+  private static double waterAsked(ComputedFeed feed, MadeBatch batch) {
+    return feed.balances().expected().waterAdded() * batch.order().kg() / 100;
   }
 
   private static Optional<Finding> hold(
@@ -66,7 +110,7 @@ final class WeightOffTarget implements RecordRule {
       return Optional.empty();
     }
     Figures.Pair figures = Figures.apart(kg, asked, 3);
-    return Optional.of(
+    Finding finding =
         Finding.warning(
                 CODE,
                 place,
@@ -81,8 +125,15 @@ final class WeightOffTarget implements RecordRule {
                     + Figures.plain(Math.abs(kg - asked), Unit.KG)
                     + ", allowed are "
                     + Figures.plain(allowed, Unit.KG))
-            .seeing("source of the bound", bound.get().source().declared())
-            .helping("if it is a slip of the pen, mend the record")
+            .seeing("source of the bound", bound.get().source().declared());
+    Optional<Double> meant = TenTimes.moved(kg, asked / GROSS, asked * GROSS);
+    String slip = "if it is a slip of the pen, mend the record";
+    return Optional.of(
+        finding
+            .helping(
+                meant.isPresent() && isGross(kg, asked)
+                    ? slip + ": " + Meant.question(Figures.plain(meant.get(), Unit.KG))
+                    : slip)
             .helping("if it was weighed so, write it under deviations and have it decided"));
   }
 

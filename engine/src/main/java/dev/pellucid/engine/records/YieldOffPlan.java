@@ -19,7 +19,9 @@ final class YieldOffPlan implements RecordRule {
 
   @Override
   public void look(MadeBatch batch, Consumer<Finding> out) {
-    if (batch.order().feed().isEmpty() || batch.record().bagged().isEmpty()) {
+    if (batch.order().feed().isEmpty()
+        || batch.record().bagged().isEmpty()
+        || BatchSizeOff.factor(batch).isPresent()) {
       return;
     }
     double planned = batch.order().feed().get().bagged() * batch.order().kg() / 100;

@@ -2,6 +2,7 @@ package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.data.DataFileKind;
+import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import java.util.Comparator;
@@ -41,7 +42,7 @@ public final class FixOrder {
       return 7;
     }
     if (path.endsWith(".figures")) {
-      return 10;
+      return 11;
     }
     Optional<DataFileKind> kind = DataFileKind.of(path);
     return kind.isPresent() ? rank(kind.get(), finding) : OTHER_DATA;
@@ -56,7 +57,8 @@ public final class FixOrder {
       case PLANT, LABEL, PRICES -> 4;
       // What is wrong with the words of a delivery is data; what the store lacks follows from all.
       case LOTS -> finding.code().text().startsWith("data-") ? 4 : LOTS;
-      case BATCHES -> 9;
+      // What shows in one record may come of a slip in another.
+      case BATCHES -> BatchRecordCheck.isConsequence(finding) ? 10 : 9;
     };
   }
 }

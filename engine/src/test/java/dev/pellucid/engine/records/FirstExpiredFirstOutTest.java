@@ -55,7 +55,8 @@ class FirstExpiredFirstOutTest {
   @Test
   void whatOthersTookIsGone() {
     FeedTables tables = tables(lot("A", "2027-02-01", "passed", "2026-11-01"));
-    Use use = new Use("A", "X-1-2026-11-20-1", DAY, 45, true, new SourceFile("x", "").beginning());
+    Use use =
+        new Use("A", "X-1-2026-11-20-1", DAY, 45, 0.5, true, new SourceFile("x", "").beginning());
     Stock stock = new Stock(tables, List.of(use));
     FirstExpiredFirstOut choice =
         FirstExpiredFirstOut.of(ingredient(tables, "maize"), 20, DAY, tables, stock).orElseThrow();

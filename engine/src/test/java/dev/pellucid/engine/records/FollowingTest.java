@@ -67,7 +67,7 @@ class FollowingTest {
 
   @Test
   void aFlushThatLeavesTheSameBehindIsNone() throws IOException {
-    SlippedFolder slipped = folder().with(TG, GROUNDNUT, "{quantity: 50 kg, with: groundnut-cake");
+    SlippedFolder slipped = folder().with(TG, GROUNDNUT, "{quantity: 20 kg, with: groundnut-cake");
     Finding found = only(slipped, "flush-missing");
     assertTrue(found.headline().startsWith("TG-44-2026-12-01-1 was flushed with groundnut-cake"));
     assertTrue(found.headline().contains("CF-31-2026-11-18-1"), found.headline());
