@@ -98,7 +98,9 @@ class FolderTogetherTest {
     SlippedFolder folder =
         new SlippedFolder(copy).with(GROWER, "fish      25 to 250 g", "fish      25 to 250 kg");
     assertTrue(
-        folder.text().contains("error: fish of 25 to 250 kg, sizes of african-catfish are told up to"),
+        folder
+            .text()
+            .contains("error: fish of 25 to 250 kg, sizes of african-catfish are told up to"),
         folder.text());
     assertEquals(1, count(folder, "fish-beyond-species"));
   }

@@ -241,10 +241,7 @@ class ProcessRulesTest {
         slip("prices/2026-11.yaml", "maize:", "# maize:")
             .with("prices/2026-08.yaml", "maize:", "# maize:")
             .with(RECIPE, "limits\n", "limits\n  cost  max 9 EUR/kg\n");
-    says(
-        folder,
-        "unpriced",
-        ", so limits of cost cannot be judged");
+    says(folder, "unpriced", ", so limits of cost cannot be judged");
   }
 
   private void says(SlippedFolder folder, String code, String words) throws IOException {
