@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * A name that nothing has, and that many lines use: the line that would give it was lost or
@@ -14,6 +15,22 @@ import java.util.Map;
  * there are.
  */
 final class UnknownNames {
+  /** Codes of names that a file of data, a premix or a profile would give. */
+  private static final Set<String> NAMES =
+      Set.of(
+          "unknown-ingredient",
+          "unknown-nutrient",
+          "unknown-profile",
+          "unknown-source",
+          "unknown-species",
+          "data-unknown-group",
+          "data-unknown-ingredient",
+          "data-unknown-lot",
+          "data-unknown-nutrient",
+          "data-unknown-source",
+          "data-unknown-species",
+          "data-unknown-stability");
+
   /** How many lines may use it and are still told one by one. */
   private static final int FEW = 2;
 
@@ -87,7 +104,6 @@ final class UnknownNames {
   }
 
   private static boolean isUnknown(Finding finding) {
-    String code = finding.code().text();
-    return code.startsWith("unknown-") || code.startsWith("data-unknown-");
+    return NAMES.contains(finding.code().text());
   }
 }

