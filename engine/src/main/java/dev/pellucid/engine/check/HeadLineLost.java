@@ -8,6 +8,7 @@ import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Plural;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -50,7 +51,7 @@ final class HeadLineLost {
     if (sisters.size() < FEWEST_SISTERS) {
       return;
     }
-    TreeSet<String> lost = held(sisters.get(0));
+    SortedSet<String> lost = held(sisters.get(0));
     for (Profile sister : sisters) {
       lost.retainAll(held(sister));
     }
@@ -66,8 +67,8 @@ final class HeadLineLost {
     }
   }
 
-  private static TreeSet<String> held(Profile profile) {
-    TreeSet<String> held = new TreeSet<>();
+  private static SortedSet<String> held(Profile profile) {
+    SortedSet<String> held = new TreeSet<>();
     for (Word one : profile.mustHold()) {
       held.add(one.text());
     }
