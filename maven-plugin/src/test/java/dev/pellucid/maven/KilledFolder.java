@@ -58,7 +58,7 @@ final class KilledFolder {
       String text = "# A remark that is long enough to fill a few blocks\n".repeat(200);
       files.write(
           "mash/R-" + i + ".recipe",
-          ("recipe R-" + i + "\n  status" + gap + "approved\n  batch" + gap + "60 kg weighed\n\n")
+          ("recipe R-" + i + "\n  status" + gap + "draft\n  batch" + gap + "60 kg weighed\n\n")
               + ("mix\n  maize" + gap + (100 - i) + " %\n  wheat" + gap + i + " %\n\n")
               + ("limits\n  crude-protein" + gap + "min " + (i == 3 ? 9 : 8) + " %\n\n")
               + text);

@@ -27,6 +27,9 @@ final class CoatOfDry implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
+    if (!recipe.recipe().isApproved()) {
+      return;
+    }
     for (Line line : recipe.recipe().lines()) {
       if (line.place() == Line.Place.COAT && isDry(line)) {
         out.accept(finding(line));

@@ -45,7 +45,9 @@ final class Obstacles implements Rule {
 
   private Finding moistureUnknown(Obstacle.MoistureUnknown unknown) {
     String step = unknown.pass().word();
-    return at(step(unknown.pass()), "after " + step + " the moisture of the feed is unknown")
+    return at(
+            step(unknown.pass()),
+            "after " + step + " the moisture of the feed is unknown: no dry or cool tells it")
         .helping("say what the dryer or the cooler leaves, for example: dry moisture 9 %");
   }
 

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -9,9 +10,15 @@ import dev.pellucid.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A limit of the recipe's own that is more than five times tighter than those of its profiles. */
+/**
+ * A limit of the recipe's own that is more than five times tighter than those of its profiles, or,
+ * on cost and shares, which no profile has, far from what the feed has.
+ */
 final class OwnLimitTenTimesOff implements Rule {
   private static final double FAR = 5;
+
+  /** A limit that is broken is seldom broken by so much. */
+  private static final double FAR_BROKEN = 3;
 
   @Override
   public Code code() {
@@ -19,13 +26,43 @@ final class OwnLimitTenTimesOff implements Rule {
   }
 
   @Override
+  public boolean isCause() {
+    return true;
+  }
+
+  @Override
   public void look(RuleContext recipe, Remarks out) {
+    for (LimitStatus status : recipe.limits()) {
+      far(status, out);
+    }
     for (Limit limit : recipe.recipe().limits()) {
       if (limit.origin().kind() == Limit.Kind.RECIPE
           && limit.bound() > 0
           && LimitTenTimesOff.usual(limit).isEmpty()) {
         look(recipe.recipe(), limit, out);
       }
+    }
+  }
+
+  /** A bound on cost or on shares that the feed passes by far: nobody writes such a one. */
+  private static void far(LimitStatus status, Remarks out) {
+    Limit own = status.limit();
+    boolean alone = own.subject().addends().isEmpty() && !own.subject().isRatio();
+    if (own.origin().kind() != Limit.Kind.RECIPE
+        || !alone
+        || own.bound() <= 0
+        || status.state() != LimitStatus.State.BROKEN) {
+      return;
+    }
+    double times = status.verdict().reading().value() / own.bound();
+    if (times > FAR_BROKEN || times < 1 / FAR_BROKEN) {
+      out.accept(
+          Finding.warning(
+                  LimitTenTimesOff.CODE,
+                  LimitWritten.figure(own),
+                  own.demand().line() + " is far from what the feed has")
+              .helping("look for a slipped decimal point or a wrong unit")
+              .about(new About(own.subject().text(), About.Side.NONE, List.of())));
     }
   }
 

@@ -119,6 +119,9 @@ public final class Rules {
           .map(Rule::code)
           .collect(Collectors.toUnmodifiableSet());
 
+  /** What a file says of its own lines, and which mostly shows that another line was lost. */
+  private static final Set<String> FOLLOWING = Set.of("overage-matches-nothing", "waiver-unused");
+
   private static final Set<Code> CODES = Set.copyOf(codes());
 
   private static final Set<Code> CAUSES =
@@ -132,7 +135,7 @@ public final class Rules {
    */
   public static int rank(Finding finding) {
     if (!CODES.contains(finding.code())) {
-      return 0;
+      return FOLLOWING.contains(finding.code().text()) ? 3 : 0;
     }
     if (isConsequence(finding)) {
       return 3;

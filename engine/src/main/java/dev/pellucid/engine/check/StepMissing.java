@@ -20,7 +20,7 @@ import java.util.Optional;
 /**
  * A step that an approved recipe cannot well do without and does not name: whole grain that nothing
  * grinds, meals that go to a die through no screen, several lines that nothing blends, an extruder
- * that gets neither water nor steam.
+ * that gets neither water nor steam, a feed that is stored and not packed.
  */
 final class StepMissing implements Rule {
   private static final Code CODE = new Code("step-missing");
@@ -38,6 +38,7 @@ final class StepMissing implements Rule {
       grinding(told, out);
       blending(told, out);
       water(told, out);
+      packing(told, out);
     }
   }
 
@@ -67,9 +68,19 @@ final class StepMissing implements Rule {
           finding(
                   "grind",
                   shape.get().span(),
-                  "the die gets " + named(coarse) + " through no screen")
+                  "no step grinds, so the die gets " + named(coarse) + " through no screen")
               .noting("not looked at: the screen against the die")
               .helping("add a line like: grind screen 1.0 mm, with the screen of your mill"));
+    }
+  }
+
+  /** A feed that is stored so many days lies in something. */
+  private static void packing(ResolvedRecipe told, Remarks out) {
+    if (told.process().has(Step.STORE) && !told.process().has(Step.PACK)) {
+      out.accept(
+          finding("pack", place(told), "no step packs the feed, and it is stored")
+              .noting("not looked at: the bag against the batch, and warm feed in it")
+              .helping("add a line before store: pack bag 25 kg, with your bag"));
     }
   }
 

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.Ingredient.ContentBlock;
+import dev.pellucid.finding.Finding;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -38,23 +39,33 @@ final class IngredientChecks {
               ? NutrientFindings.noMoisture(ingredient.declared(), ingredient.name())
               : NutrientFindings.moistureBound(bound, ingredient.name()));
     }
-    for (ContentBlock block : ingredient.contents()) {
-      for (Map.Entry<String, Content> told : block.byNutrient().entrySet()) {
-        spread(told.getKey(), told.getValue());
-      }
-    }
     WholeChecks wholes = new WholeChecks(ingredient, nutrients, remarks);
     wholes.look(told(Optional.empty()), "", true);
     for (String species : species()) {
       wholes.look(told(Optional.of(species)), " for " + species, changesTheSum(species));
     }
+    for (ContentBlock block : ingredient.contents()) {
+      for (Map.Entry<String, Content> told : block.byNutrient().entrySet()) {
+        spread(told.getKey(), told.getValue());
+      }
+    }
   }
 
   private void spread(String nutrient, Content told) {
     boolean wide = told.spread().isPresent() && told.spread().getAsDouble() > WIDEST * told.high();
-    if (wide) {
+    if (wide && !isDoubted(told)) {
       remarks.add(UnusualFindings.wide(nutrient, told));
     }
+  }
+
+  /** Whether the figure itself has been told of. */
+  private boolean isDoubted(Content told) {
+    for (Finding finding : remarks.findings()) {
+      if (finding.span().equals(told.place())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether it tells a moisture that can be reckoned with, in a folder that tells of moisture. */

@@ -44,6 +44,11 @@ public record Line(
     return onTop.part() * batchKg + kgPerWeighing * weighings;
   }
 
+  /** Whether more of it is weighed than its share, for what is lost on the way. */
+  public boolean hasOverage() {
+    return onTop.isPositive() || kgPerWeighing > 0;
+  }
+
   /** The same line of a recipe in which so many percent of this one are all there is. */
   Line scaled(int place, BigDecimal whole) {
     return new Line(

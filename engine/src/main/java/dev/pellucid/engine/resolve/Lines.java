@@ -176,7 +176,7 @@ final class Lines {
   private boolean leavesRoom(ShareLine rest) {
     Share left = left();
     if (left.isNegative()) {
-      ShareLine largest = largest();
+      ShareLine largest = largest(new Share(left.percent().negate()));
       findings.add(
           Finding.error(
                   NO_ROOM,
@@ -198,6 +198,16 @@ final class Lines {
       return false;
     }
     return true;
+  }
+
+  /** The largest of those that no bounds of their own hold, where any is larger than it may be. */
+  private ShareLine largest(Share over) {
+    Optional<ShareLine> free =
+        written.stream()
+            .filter(line -> share(line).isPresent() && line.within().isEmpty())
+            .filter(line -> share(line).orElse(Share.ZERO).compareTo(over) > 0)
+            .max(Comparator.comparing(line -> share(line).orElse(Share.ZERO)));
+    return free.isPresent() ? free.get() : largest();
   }
 
   private ShareLine largest() {

@@ -70,7 +70,7 @@ final class RecipeResolver {
     Span declared =
         file.opening().isPresent() ? file.opening().get().name().span() : file.source().beginning();
     boolean known = lookup.isFrameWhole();
-    if (needIsMissing()) {
+    if (known && needIsMissing()) {
       findings.add(LostDemands.need(lookup, code, species, declared));
     } else if (all.isEmpty() && known) {
       findings.add(
@@ -214,7 +214,7 @@ final class RecipeResolver {
         profiles.add(new Met(profile, Optional.empty()));
       }
     }
-    if (!held && species.isPresent() && isApproved()) {
+    if (!held && species.isPresent() && isApproved() && lookup.isFrameWhole()) {
       findings.add(LostDemands.law(lookup, species.get()));
     }
   }

@@ -92,7 +92,7 @@ record Asked(
       }
     }
     for (Line line : recipe.lines()) {
-      if (line.onTop().isPositive() || line.kgPerWeighing() > 0) {
+      if (line.hasOverage()) {
         sections.add("overage");
       }
     }

@@ -99,11 +99,11 @@ class LabelRulesTest {
   }
 
   @Test
-  void aRecipeWithoutALabelIsAskedNothing() throws IOException {
+  void aRecipeWithoutALabelIsAskedForOneAlone() throws IOException {
     SlippedFolder folder = new SlippedFolder(copy);
     String recipe = java.nio.file.Files.readString(copy.resolve(GROWER));
     String label = recipe.substring(recipe.indexOf("\nlabel\n"));
-    assertEquals(List.of(), folder.with(GROWER, label, "\n").codes());
+    assertEquals(List.of("section-lost"), folder.with(GROWER, label, "\n").codes());
   }
 
   @Test

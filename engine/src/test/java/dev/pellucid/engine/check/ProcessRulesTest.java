@@ -232,7 +232,7 @@ class ProcessRulesTest {
         slip("prices/2026-11.yaml", "maize:", "# maize:")
             .with("prices/2026-08.yaml", "maize:", "# maize:"),
         "unpriced",
-        "note: maize has no price on this day and counts as free in ");
+        "maize has no price on this day and counts as free in ");
   }
 
   @Test

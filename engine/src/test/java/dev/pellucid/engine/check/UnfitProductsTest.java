@@ -47,7 +47,7 @@ class UnfitProductsTest {
         "premixes/VIT-WW.premix|blend      time              15 min|blend time 150 min"
             + "|32:3: warning|process-outside-practice",
         "premixes/VIT-WW.premix|pack       bag               5 kg|condition temperature 80 °C"
-            + "|32:3: error|premix-not-dry",
+            + "|33:3: error|premix-not-dry",
         "catfish/CG-36.recipe|50 to 250 g|50 to 250 kg|5:13: error|fish-beyond-species",
         "limits/catfish-grower.limits|25 to 250 g|25 to 250 kg|4:13: error|fish-beyond-species",
         "limits/catfish-grower.limits|25 to 250 g|25 to 2500 g|4:13: warning|fish-beyond-species",

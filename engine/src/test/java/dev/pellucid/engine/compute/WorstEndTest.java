@@ -90,7 +90,7 @@ class WorstEndTest {
             limits
               vitamin-a  max 10000 IU/kg  in 95 % of batches
             """);
-    assertTrue(folder.text().contains("the maximum is 10000 IU/kg"), folder.text());
+    assertTrue(folder.text().contains("the maximum is 10000.0 IU/kg"), folder.text());
   }
 
   @Test
