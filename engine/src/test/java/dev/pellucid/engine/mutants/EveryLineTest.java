@@ -54,8 +54,8 @@ class EveryLineTest {
       List<String> lines = Files.readAllLines(EXAMPLE.resolve(path));
       for (int at = 0; at < lines.size(); at++) {
         String line = lines.get(at);
-        boolean counts1 = !line.isBlank() && !line.strip().startsWith("#");
-        if (!counts1 || number++ % each != 0) {
+        boolean written = !line.isBlank() && !line.strip().startsWith("#");
+        if (!written || number++ % each != 0) {
           continue;
         }
         for (Change change : Change.values()) {
@@ -77,6 +77,10 @@ class EveryLineTest {
       Files.write(Path.of(file), silent);
     }
     assertTrue(number > 1_000, number + " lines");
+    Count lost = counts.get(Change.LOST);
+    assertTrue(lost != null && 5 * (lost.silent + lost.elsewhere) <= lost.tried, silent.toString());
+    Count twice = counts.get(Change.TWICE);
+    assertTrue(twice != null && 10 * twice.silent <= twice.tried, silent.toString());
   }
 
   private static void look(

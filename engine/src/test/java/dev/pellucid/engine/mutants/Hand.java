@@ -1,5 +1,6 @@
 package dev.pellucid.engine.mutants;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -168,12 +169,13 @@ enum Hand {
         Pattern.compile("(?<![\\p{L}\\d.-])\\d+(\\.\\d+)?(?![\\d.-])")
             .matcher(line)
             .results()
+            .filter(one -> new BigDecimal(one.group()).signum() != 0)
             .toList();
     if (found.isEmpty()) {
       return line;
     }
     MatchResult one = found.get(random.nextInt(found.size()));
-    var figure = new java.math.BigDecimal(one.group());
+    var figure = new BigDecimal(one.group());
     String other =
         (random.nextBoolean() ? figure.movePointRight(1) : figure.movePointLeft(1)).toPlainString();
     return line.substring(0, one.start()) + other + line.substring(one.end());

@@ -60,7 +60,8 @@ record Slip(String path, int line, int section, String before, boolean lost, Str
 
   /**
    * Whether a finding stands where a person must go. A line that is gone is told where it stood, at
-   * the heading above it, in the head of the file, or anywhere in the file by its name.
+   * the heading above it, in the head of the file, at the rest that swells, or anywhere in the file
+   * by its name.
    */
   boolean isToldBy(Finding finding) {
     if (!finding.span().file().path().equals(path)) {
@@ -72,7 +73,16 @@ record Slip(String path, int line, int section, String before, boolean lost, Str
       return true;
     }
     return lost
-        && (Math.abs(told - line) <= 1 || told == section || opens(finding) || names(finding));
+        && (isRest(finding)
+            || Math.abs(told - line) <= 1
+            || told == section
+            || opens(finding)
+            || names(finding));
+  }
+
+  /** The line that takes what others leave, and so swells where one of them is lost. */
+  private static boolean isRest(Finding finding) {
+    return finding.span().file().line(finding.span().from().line()).contains(" rest ");
   }
 
   /** Whether it stands in the head of the file, which says what must be there. */

@@ -31,6 +31,8 @@ class SlipsTest {
   private static final Path EXAMPLE = Path.of("..", "recipes");
   private static final int USUAL = 2;
   private static final int MOST_FINDINGS = 3;
+  private static final double TOLD = 0.9;
+  private static final double FEW = 0.93;
 
   private record Outcome(SlipKind kind, Slip slip, boolean told, List<Finding> findings) {
     boolean isFew() {
@@ -81,7 +83,10 @@ class SlipsTest {
           Path.of(file),
           all.stream().filter(one -> !one.told() || !one.isFew()).map(Outcome::words).toList());
     }
-    assertTrue(all.size() == each * SlipKind.values().length);
+    long told = all.stream().filter(Outcome::told).count();
+    long few = all.stream().filter(Outcome::isFew).count();
+    assertTrue(told >= TOLD * all.size(), told + " of " + all.size() + " are told at the slip");
+    assertTrue(few >= FEW * all.size(), few + " of " + all.size() + " have few findings");
   }
 
   private static String row(String name, List<Outcome> of) {
