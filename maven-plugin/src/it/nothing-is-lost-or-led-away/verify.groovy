@@ -1,6 +1,6 @@
 String log = new File(basedir, 'build.log').text
 assert log.contains('"--output=kept.txt" cannot be the name of a revision')
-assert log.contains('main...HEAD is a range, and one revision is taken here')
+assert log.contains('no-such-branch is neither a folder nor a revision')
 assert log.count('led-away leads out of its folder to ') == 4
 ['reports', 'sheets', 'pages', 'comparison'].each {
   assert log.contains("take the link away, or name the folder itself with -Dpellucid.$it=...")
