@@ -38,6 +38,7 @@ public final class Rules {
           new MustHold(),
           new OwnLimitTenTimesOff(),
           new WithinLeavesNoFeed(),
+          new WithinFarApart(),
           new ShareOutsideUsual(),
           new OutsideWithin(),
           new PremixOffDose(),
