@@ -43,7 +43,7 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * The reports of a check for machines, of a small folder: a broken limit, a waived one, one that
  * cannot be judged, one that is kept as far as it is told, a recipe whose lines do not add up, one
- * whose ingredient must be mended first, and one that cannot be read.
+ * whose ingredient must be fixed first, and one that cannot be read.
  */
 @ResourceLock(Resources.LOCALE)
 class CheckReportsTest {

@@ -54,7 +54,7 @@ class ExampleFolderTest {
     replace("ingredients/squid-meal.yaml", "moisture:", "moistur:");
     CheckReport report = Pellucid.check(copy, DAY);
     assertTrue(
-        report.notChecked().stream().allMatch(one -> one.endsWith(" (mend squid-meal.yaml first)")),
+        report.notChecked().stream().allMatch(one -> one.endsWith(" (fix squid-meal.yaml first)")),
         report.tally());
     assertTrue(!report.notChecked().isEmpty(), report.tally());
   }
@@ -115,13 +115,13 @@ class ExampleFolderTest {
     assertTrue(report.findings().size() <= 3, all);
     assertEquals(0, report.limits());
     assertEquals(1, report.notChecked().size(), report.tally());
-    assertTrue(report.tally().endsWith(" (mend " + mendFirst + " first)"), report.tally());
+    assertTrue(report.tally().endsWith(" (fix " + mendFirst + " first)"), report.tally());
     SheetReport sheets = Pellucid.batchSheets(copy, DAY, Version.committed("1a2b3c4"));
     assertEquals(List.of(), sheets.sheets());
     assertTrue(sheets.withheld().containsAll(List.of("CG-36", "VIT-WW")));
     assertEquals(14, Pellucid.figures(copy, "", false).unmade().size());
     assertEquals(
-        "CG-36 cannot be computed: mend " + mendFirst + " first",
+        "CG-36 cannot be computed: fix " + mendFirst + " first",
         Pellucid.explain(copy, DAY, "CG-36", "crude-protein").problem().orElseThrow());
     Pellucid.report(copy, PrintedPaths.BELOW_FOLDER, DAY, List.of(), copy.resolve("target"));
     CompareReport compared =

@@ -133,7 +133,7 @@ class ReworkTest {
     folder.with("catfish/CF-31.recipe", "  maize ", "  maise ");
     CheckReport report = Pellucid.check(copy, DAY);
     assertTrue(
-        report.notChecked().contains("CG-36 (mend CF-31.recipe first)"),
+        report.notChecked().contains("CG-36 (fix CF-31.recipe first)"),
         report.notChecked().toString());
   }
 
@@ -163,7 +163,7 @@ class ReworkTest {
     folder.with(GROWER, SALT, SALT + "  rework RW-1   1 %\n  rework RW-2   1 %\n");
     CheckReport report = Pellucid.check(copy, DAY);
     String said = String.join("; ", report.notChecked());
-    assertTrue(said.contains("CG-36, ") && said.endsWith(" (mend VIT-WW.premix first)"), said);
+    assertTrue(said.contains("CG-36, ") && said.endsWith(" (fix VIT-WW.premix first)"), said);
     assertEquals(1, report.notChecked().size(), said);
   }
 

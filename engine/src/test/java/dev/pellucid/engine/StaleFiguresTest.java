@@ -118,14 +118,14 @@ class StaleFiguresTest extends FiguresOfTheExample {
       delimiter = '|',
       value = {
         "catfish/CG-36.recipe|soybean-meal-48  |soybean-meal-84  |CG-36, its findings must be"
-            + " mended first",
-        "catfish/CG-36.recipe| rest  | 1.00 %  |CG-36, its findings must be mended first",
-        "catfish/CG-36.recipe|min 34 %|min 34|CG-36, its findings must be mended first",
-        "ingredients/soybean-meal-48.yaml|moisture: |moistur: |CG-36, mend soybean-meal-48.yaml"
+            + " fixed first",
+        "catfish/CG-36.recipe| rest  | 1.00 %  |CG-36, its findings must be fixed first",
+        "catfish/CG-36.recipe|min 34 %|min 34|CG-36, its findings must be fixed first",
+        "ingredients/soybean-meal-48.yaml|moisture: |moistur: |CG-36, fix soybean-meal-48.yaml"
             + " first",
-        "limits/catfish-grower.limits|min 29 %|min 29|CG-36, mend catfish-grower.limits first",
-        "premixes/VIT-WW.premix|160 mg/kg|160|CG-36, mend VIT-WW.premix first",
-        "prices/2026-11.yaml|maize: 0.24 EUR/kg|maize: 0.24|CG-36, mend 2026-11.yaml first",
+        "limits/catfish-grower.limits|min 29 %|min 29|CG-36, fix catfish-grower.limits first",
+        "premixes/VIT-WW.premix|160 mg/kg|160|CG-36, fix VIT-WW.premix first",
+        "prices/2026-11.yaml|maize: 0.24 EUR/kg|maize: 0.24|CG-36, fix 2026-11.yaml first",
       })
   void oneThatCannotBeMadeIsNotJudged(String path, String from, String to, String words)
       throws IOException {

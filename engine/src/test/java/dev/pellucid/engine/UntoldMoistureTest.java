@@ -50,7 +50,7 @@ class UntoldMoistureTest {
     assertEquals(List.of("data-no-moisture"), codes, folder.text());
     // That of the premix; the two of feeds could not be held against anything.
     assertEquals(1, report.batches(), report.tally());
-    assertTrue(report.tally().contains("(mend soybean-meal-48.yaml first)"), report.tally());
+    assertTrue(report.tally().contains("(fix soybean-meal-48.yaml first)"), report.tally());
     assertTrue(report.notChecked().get(0).contains("CF-31, CF-32, CG-36, "), report.tally());
   }
 
@@ -93,8 +93,7 @@ class UntoldMoistureTest {
     without(example(), "ingredients/selenite-1.yaml");
     CheckReport report = Pellucid.check(copy, DAY);
     assertEquals(1, report.notChecked().size(), report.tally());
-    assertTrue(
-        report.notChecked().get(0).endsWith(" (mend selenite-1.yaml first)"), report.tally());
+    assertTrue(report.notChecked().get(0).endsWith(" (fix selenite-1.yaml first)"), report.tally());
   }
 
   @Test
@@ -106,7 +105,7 @@ class UntoldMoistureTest {
     assertTrue(
         report.notChecked().stream()
             .anyMatch(
-                one -> one.contains("CG-36") && one.endsWith("(mend groundnut-cake.yaml first)")),
+                one -> one.contains("CG-36") && one.endsWith("(fix groundnut-cake.yaml first)")),
         report.tally());
   }
 

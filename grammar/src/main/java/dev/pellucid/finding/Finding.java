@@ -17,7 +17,7 @@ import java.util.List;
  * @param related other places that explain it
  * @param notes further facts, a line each
  * @param helps what a person can do, a line each
- * @param edits the mend as edits, where it is certain
+ * @param edits the fix as edits, where it is certain
  */
 public record Finding(
     Code code,
@@ -98,7 +98,7 @@ public record Finding(
         code, severity, headline, span, label, related, notes, plus(helps, text), edits, about);
   }
 
-  public Finding mending(Span place, String replacement) {
+  public Finding fixing(Span place, String replacement) {
     return new Finding(
         code,
         severity,

@@ -95,7 +95,7 @@ final class Blemishes {
                 ? "a character was lost here when the file was saved, U+FFFD"
                 : "a character that cannot be seen stands here, " + Unseen.named(c))
         .helping("delete it, or type the word anew")
-        .mending(place, "");
+        .fixing(place, "");
   }
 
   private static boolean isLineEnd(char c) {

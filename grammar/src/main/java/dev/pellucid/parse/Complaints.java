@@ -77,12 +77,12 @@ final class Complaints {
   }
 
   static Finding reversed(Range range) {
-    String mended =
+    String fixed =
         range.high().text() + " to " + range.low().text() + " " + range.unitAsWritten().text();
     return Finding.error(
             RANGE_REVERSED, range.span(), range.asWritten() + " runs from the high end to the low")
-        .helping("write " + mended)
-        .mending(range.span(), mended);
+        .helping("write " + fixed)
+        .fixing(range.span(), fixed);
   }
 
   static Finding unitMissing(Numeral number) {
@@ -117,7 +117,7 @@ final class Complaints {
             place + " cannot be " + word.text() + ", it is " + Choices.of(choices));
     List<String> near = NearNames.of(word.text(), choices);
     return near.size() == 1
-        ? finding.helping(Meant.question(near.get(0))).mending(word.span(), near.get(0))
+        ? finding.helping(Meant.question(near.get(0))).fixing(word.span(), near.get(0))
         : finding;
   }
 
@@ -125,6 +125,6 @@ final class Complaints {
     Finding finding =
         Finding.error(DAY_FORM, day.span(), day.text() + " is not a day of the calendar")
             .helping("write year, month and day: 2027-03-31");
-    return Days.meant(day.text()).map(mend -> finding.mending(day.span(), mend)).orElse(finding);
+    return Days.meant(day.text()).map(fix -> finding.fixing(day.span(), fix)).orElse(finding);
   }
 }

@@ -203,7 +203,7 @@ final class ProcessLines {
       return finding;
     }
     Finding helped = finding.helping(Meant.question(Choices.of(near)));
-    return near.size() == 1 ? helped.mending(word.span(), near.get(0)) : helped;
+    return near.size() == 1 ? helped.fixing(word.span(), near.get(0)) : helped;
   }
 
   private record Row(@Nullable Word ingredient, Word property, @Nullable Word manner) {}

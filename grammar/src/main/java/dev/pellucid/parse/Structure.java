@@ -32,7 +32,7 @@ final class Structure {
   static Finding openingWord(Span span, String word, FileKind kind) {
     return error("opening-word", span, word + " is not how a file begins")
         .helping("write " + kind.word())
-        .mending(span, kind.word());
+        .fixing(span, kind.word());
   }
 
   static Finding openingTwice(Span span, Span first) {
@@ -71,15 +71,15 @@ final class Structure {
   private static Finding nameForm(Opening opening, FileKind kind) {
     String name = opening.name().text();
     boolean profile = kind == FileKind.PROFILE;
-    String mended = profile ? name.toLowerCase(Locale.ROOT) : name.toUpperCase(Locale.ROOT);
+    String fixed = profile ? name.toLowerCase(Locale.ROOT) : name.toUpperCase(Locale.ROOT);
     return error(
             "name-form",
             opening.name().span(),
             profile
                 ? "the name of a profile is written in small letters, " + name + " is not"
                 : "the code of a " + kind.word() + " is written in capitals, " + name + " is not")
-        .helping("write " + mended)
-        .mending(opening.name().span(), mended);
+        .helping("write " + fixed)
+        .fixing(opening.name().span(), fixed);
   }
 
   private static Finding nameDiffers(Opening opening, FileKind kind, SourceFile source) {
@@ -101,13 +101,13 @@ final class Structure {
     Span indent = source.span(withIndent(span).start(), span.start());
     return error("indent-extra", span, word + " starts in column 1, here it is indented")
         .helping("remove the spaces before it")
-        .mending(indent, "");
+        .fixing(indent, "");
   }
 
   static Finding indentMissing(SourceFile source, Span span) {
     return error("indent-missing", span, "only an opening line or a section starts in column 1")
         .helping("put two spaces before this line")
-        .mending(source.span(span.start(), span.start()), "  ");
+        .fixing(source.span(span.start(), span.start()), "  ");
   }
 
   static Finding sectionForeign(SectionWord word, FileKind kind, Span span) {
@@ -126,7 +126,7 @@ final class Structure {
     return error("section-unknown", span, span.text() + " is not a section of a " + kind.word())
         .noting("the lines below it were read as lines of " + meant.word())
         .helping("write " + meant.word() + " in column 1")
-        .mending(replaced, meant.word());
+        .fixing(replaced, meant.word());
   }
 
   static Finding headingLost(SectionWord lost, Span line, SourceFile source) {
@@ -134,7 +134,7 @@ final class Structure {
     return error("heading-lost", line, "the heading " + lost.word() + " is lost above this line")
         .noting("this line and those below it were read as lines of " + lost.word())
         .helping("write " + lost.word() + " above it, in column 1")
-        .mending(source.span(start, start), lost.word() + "\n");
+        .fixing(source.span(start, start), lost.word() + "\n");
   }
 
   static Finding sectionUnknown(Span span, FileKind kind) {

@@ -23,10 +23,10 @@ final class BoundBare implements Slip {
     Finding finding =
         Finding.error(
             CODE, line.at(figure).span(), "this figure does not say whether it is a min or a max");
-    return Optional.of(mended(finding, line, figure));
+    return Optional.of(fixed(finding, line, figure));
   }
 
-  private static Finding mended(Finding finding, BrokenLine line, int i) {
+  private static Finding fixed(Finding finding, BrokenLine line, int i) {
     boolean range =
         line.is(i + 1, "to") && line.is(i + 2, Kind.NUMBER) && line.is(i + 3, Kind.UNIT);
     if (!range) {
@@ -34,6 +34,6 @@ final class BoundBare implements Slip {
     }
     String unit = " " + line.at(i + 3).text();
     String both = "min " + line.at(i).text() + unit + " max " + line.at(i + 2).text() + unit;
-    return finding.helping("write " + both).mending(line.through(i, i + 3), both);
+    return finding.helping("write " + both).fixing(line.through(i, i + 3), both);
   }
 }

@@ -29,6 +29,6 @@ final class CommentGlued implements Slip {
     return Optional.of(
         finding
             .helping("put two spaces before the #")
-            .mending(lexeme.span().file().span(place, place), "  "));
+            .fixing(lexeme.span().file().span(place, place), "  "));
   }
 }

@@ -35,6 +35,6 @@ final class ComparisonSign implements Slip {
     return Optional.of(
         finding
             .helping("write " + word + ", which includes the figure itself")
-            .mending(lexeme.span(), word + rest));
+            .fixing(lexeme.span(), word + rest));
   }
 }

@@ -26,6 +26,6 @@ final class CurlyQuotes implements Slip {
     return Optional.of(
         Finding.error(CODE, lexeme.span(), "text stands in straight quotes, these are curly ones")
             .helping("write \" on both sides")
-            .mending(all, CURLY.matcher(all.text()).replaceAll("\"")));
+            .fixing(all, CURLY.matcher(all.text()).replaceAll("\"")));
   }
 }

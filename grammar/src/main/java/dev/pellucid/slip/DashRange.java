@@ -35,9 +35,9 @@ final class DashRange implements Slip {
     return Optional.empty();
   }
 
-  private static Finding finding(Span span, String mended) {
+  private static Finding finding(Span span, String fixed) {
     return Finding.error(CODE, span, "a range is written with the word to")
-        .helping("write " + mended)
-        .mending(span, mended);
+        .helping("write " + fixed)
+        .fixing(span, fixed);
   }
 }

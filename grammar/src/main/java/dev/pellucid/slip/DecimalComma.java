@@ -23,11 +23,11 @@ final class DecimalComma implements Slip {
     if (!found.matches()) {
       return Optional.empty();
     }
-    String mended = found.group(1) + "." + found.group(2) + (found.group(3).isEmpty() ? "" : " %");
+    String fixed = found.group(1) + "." + found.group(2) + (found.group(3).isEmpty() ? "" : " %");
     return Optional.of(
         Finding.error(
                 CODE, lexeme.span(), lexeme.text() + " has a comma, the decimal sign is a point")
-            .helping("write " + mended)
-            .mending(lexeme.span(), mended));
+            .helping("write " + fixed)
+            .fixing(lexeme.span(), fixed));
   }
 }

@@ -30,10 +30,10 @@ final class EqualsSign implements Slip {
     return Optional.empty();
   }
 
-  private static Finding finding(Span sign, Span replaced, String mended) {
+  private static Finding finding(Span sign, Span replaced, String fixed) {
     return Finding.error(
             CODE, sign, "a name and what is said of it stand side by side, without a sign")
-        .helping("leave out the sign after " + mended)
-        .mending(replaced, mended);
+        .helping("leave out the sign after " + fixed)
+        .fixing(replaced, fixed);
   }
 }

@@ -34,6 +34,6 @@ final class Exponent implements Slip {
     }
     String plain = new BigDecimal(text).toPlainString();
     Finding helped = finding.helping("write " + plain);
-    return Optional.of(plain.length() <= 12 ? helped.mending(lexeme.span(), plain) : helped);
+    return Optional.of(plain.length() <= 12 ? helped.fixing(lexeme.span(), plain) : helped);
   }
 }

@@ -50,6 +50,6 @@ final class GroupedNumber implements Slip {
     String joined = lexeme.text().replace("_", "");
     return Finding.error(CODE, lexeme.span(), lexeme.text() + " parts the digits of a number")
         .helping("write " + joined)
-        .mending(lexeme.span(), joined);
+        .fixing(lexeme.span(), joined);
   }
 }

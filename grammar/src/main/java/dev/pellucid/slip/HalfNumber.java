@@ -22,10 +22,10 @@ final class HalfNumber implements Slip {
     if (!HALF.matcher(text).matches()) {
       return Optional.empty();
     }
-    String mended = text.startsWith(".") ? "0" + text : text.substring(0, text.length() - 1);
+    String fixed = text.startsWith(".") ? "0" + text : text.substring(0, text.length() - 1);
     return Optional.of(
         Finding.error(CODE, lexeme.span(), text + " lacks a digit beside its point")
-            .helping("write " + mended)
-            .mending(lexeme.span(), mended));
+            .helping("write " + fixed)
+            .fixing(lexeme.span(), fixed));
   }
 }

@@ -26,6 +26,6 @@ final class HeadWord implements Slip {
                 first.text() + " is not a line of the head of a " + line.file().word())
             .helping("the head has " + Choices.all(words));
     List<String> near = NearNames.of(first.text(), words);
-    return Optional.of(near.size() == 1 ? finding.mending(first.span(), near.get(0)) : finding);
+    return Optional.of(near.size() == 1 ? finding.fixing(first.span(), near.get(0)) : finding);
   }
 }

@@ -23,10 +23,10 @@ final class NameCapitals implements Slip {
     if (lexeme.kind() != Kind.UNREADABLE || !NAME.matcher(lexeme.text()).matches()) {
       return Optional.empty();
     }
-    String mended = lexeme.text().toLowerCase(Locale.ROOT);
+    String fixed = lexeme.text().toLowerCase(Locale.ROOT);
     return Optional.of(
         Finding.error(CODE, lexeme.span(), lexeme.text() + " mixes capitals and small letters")
-            .helping("write " + mended + "; capitals are for codes, such as VM-CAT")
-            .mending(lexeme.span(), mended));
+            .helping("write " + fixed + "; capitals are for codes, such as VM-CAT")
+            .fixing(lexeme.span(), fixed));
   }
 }

@@ -28,10 +28,10 @@ final class NameLetters implements Slip {
     Finding finding =
         Finding.error(CODE, lexeme.span(), text + " has a letter or sign that a name does not have")
             .helping("a name has the letters a to z, digits, and single hyphens between");
-    String mended = text.toLowerCase(Locale.ROOT).replaceAll("[_./,-]+", "-").replaceAll("-$", "");
+    String fixed = text.toLowerCase(Locale.ROOT).replaceAll("[_./,-]+", "-").replaceAll("-$", "");
     return Optional.of(
-        NAME.matcher(mended).matches()
-            ? finding.helping("write " + mended).mending(lexeme.span(), mended)
+        NAME.matcher(fixed).matches()
+            ? finding.helping("write " + fixed).fixing(lexeme.span(), fixed)
             : finding);
   }
 }

@@ -29,7 +29,7 @@ final class NameWithSpace implements Slip {
                 name,
                 "a name is one word, " + name.text().replaceAll("\\s+", " ") + " has a space in it")
             .helping("write " + joined)
-            .mending(name, joined));
+            .fixing(name, joined));
   }
 
   /** Lines of the head that end with a name. */

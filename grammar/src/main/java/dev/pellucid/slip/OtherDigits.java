@@ -23,10 +23,10 @@ final class OtherDigits implements Slip {
     boolean other = text.codePoints().anyMatch(c -> c > 0x7F && Character.isDigit(c));
     Optional<String> plain = other ? plain(text) : Optional.empty();
     return plain.map(
-        mended -> {
+        fixed -> {
           Finding finding = Finding.error(CODE, lexeme.span(), text + " " + Digits.OTHER);
-          return NUMBER.matcher(mended).matches()
-              ? finding.helping("write " + mended).mending(lexeme.span(), mended)
+          return NUMBER.matcher(fixed).matches()
+              ? finding.helping("write " + fixed).fixing(lexeme.span(), fixed)
               : finding.helping("write the figure in the digits 0 to 9, with one point at most");
         });
   }

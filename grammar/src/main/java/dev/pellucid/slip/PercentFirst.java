@@ -28,9 +28,9 @@ final class PercentFirst implements Slip {
     return Optional.empty();
   }
 
-  private static Finding finding(Span span, String mended) {
+  private static Finding finding(Span span, String fixed) {
     return Finding.error(CODE, span, "the unit stands after its number")
-        .helping("write " + mended)
-        .mending(span, mended);
+        .helping("write " + fixed)
+        .fixing(span, fixed);
   }
 }

@@ -32,6 +32,6 @@ final class PhraseWord implements Slip {
   private static Finding finding(Lexeme lexeme, String near) {
     return Finding.error(CODE, lexeme.span(), lexeme.text() + " is not a word of this line")
         .helping(Meant.question(near))
-        .mending(lexeme.span(), near);
+        .fixing(lexeme.span(), near);
   }
 }

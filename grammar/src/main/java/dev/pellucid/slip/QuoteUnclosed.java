@@ -27,6 +27,6 @@ final class QuoteUnclosed implements Slip {
             .helping("put a \" at each end of the text");
     String whole = text.stripTrailing();
     boolean sure = quote == 0 && whole.length() > 1 && whole.indexOf('#') < 0;
-    return Optional.of(sure ? finding.mending(lexeme.span(), whole + "\"") : finding);
+    return Optional.of(sure ? finding.fixing(lexeme.span(), whole + "\"") : finding);
   }
 }

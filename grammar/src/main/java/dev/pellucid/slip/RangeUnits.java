@@ -29,10 +29,10 @@ final class RangeUnits implements Slip {
   private static Finding finding(BrokenLine line, int i) {
     Span span = line.through(i, i + 4);
     String unit = line.at(i + 4).text();
-    String mended = line.at(i).text() + " to " + line.at(i + 3).text() + " " + unit;
+    String fixed = line.at(i).text() + " to " + line.at(i + 3).text() + " " + unit;
     Finding finding = Finding.error(CODE, span, "a range has its unit once, at the end");
     return line.is(i + 1, unit)
-        ? finding.helping("write " + mended).mending(span, mended)
+        ? finding.helping("write " + fixed).fixing(span, fixed)
         : finding.helping("write both ends in one unit");
   }
 }

@@ -25,9 +25,7 @@ final class SignedNumber implements Slip {
     Finding finding = Finding.error(CODE, lexeme.span(), text + " has a sign, a number has none");
     return Optional.of(
         text.startsWith("+")
-            ? finding
-                .helping("write " + text.substring(1))
-                .mending(lexeme.span(), text.substring(1))
+            ? finding.helping("write " + text.substring(1)).fixing(lexeme.span(), text.substring(1))
             : finding.helping("no figure of a feed lies below zero"));
   }
 }

@@ -32,7 +32,7 @@ public final class Slips {
           new ComparisonSign(),
           new SymbolGlued(),
           new EqualsSign(),
-          new UnitMended(),
+          new UnitFixed(),
           new HeadLineLate(),
           new HeadWord(),
           new NameCapitals(),

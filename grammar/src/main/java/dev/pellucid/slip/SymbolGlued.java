@@ -22,10 +22,10 @@ final class SymbolGlued implements Slip {
     if (!here || !GLUED.matcher(lexeme.text()).matches()) {
       return Optional.empty();
     }
-    String mended = lexeme.text().replace(":", " : ").replace("+", " + ");
+    String fixed = lexeme.text().replace(":", " : ").replace("+", " + ");
     return Optional.of(
         Finding.error(CODE, lexeme.span(), "a space belongs on both sides of : and +")
-            .helping("write " + mended)
-            .mending(lexeme.span(), mended));
+            .helping("write " + fixed)
+            .fixing(lexeme.span(), fixed));
   }
 }

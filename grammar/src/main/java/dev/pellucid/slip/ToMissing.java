@@ -22,11 +22,11 @@ final class ToMissing implements Slip {
 
   private static Finding finding(BrokenLine line, int i) {
     Span span = line.through(i, i + 1);
-    String mended = line.at(i).text() + " to " + line.at(i + 1).text();
+    String fixed = line.at(i).text() + " to " + line.at(i + 1).text();
     Finding finding = Finding.error(CODE, span, "two numbers stand side by side");
     boolean range = line.is(i - 1, "within") || line.is(i - 1, "accept") || line.is(i - 1, "fish");
     return range
-        ? finding.helping("write " + mended).mending(span, mended)
-        : finding.helping("a range is written " + mended + "; digits are not grouped");
+        ? finding.helping("write " + fixed).fixing(span, fixed)
+        : finding.helping("a range is written " + fixed + "; digits are not grouped");
   }
 }

@@ -29,9 +29,9 @@ final class UnitGlued implements Slip {
         .map(unit -> finding(lexeme, found.group(1) + " " + unit));
   }
 
-  private static Finding finding(Lexeme lexeme, String mended) {
+  private static Finding finding(Lexeme lexeme, String fixed) {
     return Finding.error(CODE, lexeme.span(), "a space is missing between number and unit")
-        .helping("write " + mended)
-        .mending(lexeme.span(), mended);
+        .helping("write " + fixed)
+        .fixing(lexeme.span(), fixed);
   }
 }

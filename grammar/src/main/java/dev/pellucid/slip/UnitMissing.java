@@ -30,6 +30,6 @@ final class UnitMissing implements Slip {
       return finding.helping(UnitsOfLine.help(line, number.text()));
     }
     String meant = number.text() + " %";
-    return finding.helping("write " + meant).mending(number.span(), meant);
+    return finding.helping("write " + meant).fixing(number.span(), meant);
   }
 }

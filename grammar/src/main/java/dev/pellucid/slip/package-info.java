@@ -1,6 +1,6 @@
 /**
  * A line that did not parse to a sentence a person can act on, and where possible the edit that
- * mends it: one class per slip.
+ * fixes it: one class per slip.
  */
 @NullMarked
 package dev.pellucid.slip;

@@ -87,11 +87,11 @@ class NumberSlipsTest {
     "१२, 12",
     "1２, 12"
   })
-  void whatIsCertainIsOffered(String number, String mended) {
+  void whatIsCertainIsOffered(String number, String fixed) {
     String text = "recipe A-1\nmix\n  maize @ %\n  wheat rest\n";
     Finding finding = only("A-1.recipe", text.replace("@", number));
     assertEquals(1, finding.edits().size());
-    assertEquals(text.replace("@", mended), finding.edits().get(0).applied());
+    assertEquals(text.replace("@", fixed), finding.edits().get(0).applied());
   }
 
   @ParameterizedTest

@@ -93,7 +93,7 @@ public final class BatchSheetMojo extends FolderGoal {
       getLog().warn("pellucid: left alone, not a file that this goal wrote: " + to.resolve(name));
     }
     for (String code : report.withheld()) {
-      getLog().warn("pellucid: no sheet for " + code + ", its findings must be mended first");
+      getLog().warn("pellucid: no sheet for " + code + ", its findings must be fixed first");
     }
     if (!report.withheld().isEmpty()) {
       getLog().warn("pellucid: the goal check shows these findings");

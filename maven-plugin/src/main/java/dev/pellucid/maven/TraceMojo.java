@@ -48,8 +48,7 @@ public final class TraceMojo extends FolderGoal {
     List<String> failed = new ArrayList<>(report.unknown());
     if (!report.unsearched().isEmpty()) {
       failed.add(
-          "the trace may not be whole, mend these first: "
-              + String.join("; ", report.unsearched()));
+          "the trace may not be whole, fix these first: " + String.join("; ", report.unsearched()));
     }
     if (!failed.isEmpty()) {
       throw new MojoFailureException(String.join("; ", failed));

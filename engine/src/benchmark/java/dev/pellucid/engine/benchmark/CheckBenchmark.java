@@ -17,7 +17,7 @@ import org.antlr.v4.runtime.atn.PredictionMode;
 /**
  * How long a check of many recipes takes, as a ratio to the bare generated parser on the same
  * texts, in the same JVM and on as many threads. Two folders are checked: one in which all is well
- * and one in which one recipe in ten breaks a limit, for which a mend is looked for. A check that
+ * and one in which one recipe in ten breaks a limit, for which a fix is looked for. A check that
  * does not report every recipe and every limit stops the benchmark.
  *
  * <p>Arguments: the example folder, then the number of recipes and of rounds.

@@ -132,6 +132,6 @@ final class BlendTime implements Rule {
         .helping(
             Closeness.isAbove(time.most(), needed.most())
                 ? "blend shorter: what is even may part again, and the batch waits for nothing"
-                : "blend longer, or test how even the mix is by then and mend the time in plant/");
+                : "blend longer, or test how even the mix is by then and fix the time in plant/");
   }
 }

@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
 
 /**
  * A figure on the wrong side of its limit: points at the line that brings most of it, says where
- * the bound stands and what would mend it. A maximum that only handling overage breaks is left to
+ * the bound stands and what would fix it. A maximum that only handling overage breaks is left to
  * {@link OverageBreaksMaximum}, one that only an untold content breaks to {@link UnknownContent}, a
  * minimum that only a gap in what the folder tells of heat and storage breaks to {@link
  * UnknownRetention}.
@@ -210,9 +210,9 @@ final class BrokenLimit implements Rule {
                   + name
                   + " holds, or none; untold it counts as the most that it can be");
     }
-    Optional<Mend.Change> mend = Mend.smallest(recipe, feed, verdict);
-    if (mend.isPresent()) {
-      told = told.helping(mend.get().words());
+    Optional<Fix.Change> fix = Fix.smallest(recipe, feed, verdict);
+    if (fix.isPresent()) {
+      told = told.helping(fix.get().words());
     } else if (largest.isEmpty() && MoistureTarget.of(feed).isPresent()) {
       told = told.helping((side == Bound.Side.MIN ? "raise" : "lower") + " the moisture aimed at");
     } else {

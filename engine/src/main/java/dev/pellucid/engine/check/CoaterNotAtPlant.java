@@ -52,7 +52,7 @@ final class CoaterNotAtPlant implements Rule {
         .helping(
             "write coat method "
                 + has
-                + " and as much oil as that takes, or mend coater in plant/"
+                + " and as much oil as that takes, or fix coater in plant/"
                 + plant.name()
                 + ".yaml");
   }

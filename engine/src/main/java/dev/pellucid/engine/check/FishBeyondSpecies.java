@@ -117,6 +117,6 @@ final class FishBeyondSpecies implements Rule {
                 ? "did you mean g?"
                 : far
                     ? "look for a slipped decimal point or a wrong unit"
-                    : "mend the size, or add the larger fish to the sizes in species/");
+                    : "fix the size, or add the larger fish to the sizes in species/");
   }
 }

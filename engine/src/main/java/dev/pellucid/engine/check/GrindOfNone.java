@@ -66,6 +66,6 @@ final class GrindOfNone implements Rule {
         Finding.error(CODE, name.span(), "this recipe holds no " + name + " to " + pass.word())
             .helping(
                 Meant.question(near).orElse("name an ingredient of this recipe, or take it out"));
-    return near.size() == 1 ? finding.mending(name.span(), near.get(0)) : finding;
+    return near.size() == 1 ? finding.fixing(name.span(), near.get(0)) : finding;
   }
 }

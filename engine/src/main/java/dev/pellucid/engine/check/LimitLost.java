@@ -87,7 +87,7 @@ final class LimitLost {
             .helping(
                 there < told ? "write the lost line again" : "take the line out that is too many")
             .helping("if the others are all that is meant, write holds " + there + " limits")
-            .mending(holds.count().span(), String.valueOf(there)));
+            .fixing(holds.count().span(), String.valueOf(there)));
   }
 
   private static String names(List<Profile> sisters) {

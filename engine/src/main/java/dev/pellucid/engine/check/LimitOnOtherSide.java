@@ -79,7 +79,7 @@ final class LimitOnOtherSide {
             limit.origin().span(),
             limit.demand().line() + " asks for nothing: every feed holds so much")
         .helping("write max for min to keep it out, or take the line out")
-        .mending(LimitWritten.side(limit), Bound.Side.MAX.word())
+        .fixing(LimitWritten.side(limit), Bound.Side.MAX.word())
         .about(new About(limit.subject().text(), About.Side.NONE, List.of()));
   }
 
@@ -114,7 +114,7 @@ final class LimitOnOtherSide {
     return Finding.warning(CODE, limit.origin().span(), limit.demand().line() + why)
         .seeing("one of these", other.origin().span())
         .helping("write " + meant + " for " + limit.side().word() + ", if that was meant")
-        .mending(LimitWritten.side(limit), meant)
+        .fixing(LimitWritten.side(limit), meant)
         .about(new About(limit.subject().text(), About.Side.NONE, List.of()));
   }
 

@@ -129,7 +129,7 @@ final class LimitTenTimesOff {
                         + Magnitude.times(max.bound(), min.bound())
                         + " apart")
                 .seeing("the other side", max.origin().span())
-                .helping("mend the one that is ten times off")
+                .helping("fix the one that is ten times off")
                 .about(new About(min.subject().text(), About.Side.NONE, List.of())));
       }
     }
@@ -156,7 +156,7 @@ final class LimitTenTimesOff {
         meant.isPresent()
             ? finding
                 .helping("did you mean " + meant.get() + "?")
-                .mending(LimitWritten.figure(limit), meant.get())
+                .fixing(LimitWritten.figure(limit), meant.get())
             : finding;
     out.add(finding.helping("if the source says so, widen " + key(limit) + " of " + usual.name()));
   }

@@ -120,6 +120,6 @@ final class LimitTermsDiffer {
         ? finding.helping("take" + terms + " out, or write it in the others too")
         : finding
             .helping("write" + asked + " behind it, if that was meant")
-            .mending(LimitWritten.figure(limit), limit.written().asWritten() + " " + asked);
+            .fixing(LimitWritten.figure(limit), limit.written().asWritten() + " " + asked);
   }
 }

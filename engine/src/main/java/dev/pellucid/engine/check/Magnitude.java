@@ -61,8 +61,8 @@ final class Magnitude {
     return meant.isPresent()
         ? finding
             .helping(Meant.question(meant.get()))
-            .mending(LimitWritten.figure(limit), meant.get())
-        : finding.helping("mend the figure, or the unit");
+            .fixing(LimitWritten.figure(limit), meant.get())
+        : finding.helping("fix the figure, or the unit");
   }
 
   /** The same number in the unit of another limit, where that comes to what the other says. */

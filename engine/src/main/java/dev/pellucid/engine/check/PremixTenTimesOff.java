@@ -176,8 +176,8 @@ final class PremixTenTimesOff {
         meant(amount, least.amount().base() / ROOM, most.amount().base() * ROOM);
     out.add(
         meant.isPresent()
-            ? finding.helping(Meant.question(meant.get())).mending(amount.span(), meant.get())
-            : finding.helping("mend the figure, or the unit"));
+            ? finding.helping(Meant.question(meant.get())).fixing(amount.span(), meant.get())
+            : finding.helping("fix the figure, or the unit"));
   }
 
   private static Optional<String> meant(Amount amount, double low, double high) {

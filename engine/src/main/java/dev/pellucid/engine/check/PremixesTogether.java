@@ -202,7 +202,7 @@ public final class PremixesTogether {
                         + line.nutrient()
                         + " too")
                 .helping("write from " + other.name() + ", or enter the lot that is used")
-                .mending(line.from().span(), other.name())
+                .fixing(line.from().span(), other.name())
                 .about(new About(line.nutrient().text(), About.Side.NONE, List.of())));
         return;
       }

@@ -56,12 +56,12 @@ final class ShareOutsideUsual implements Rule {
             .about(new About(name, above ? About.Side.MAX : About.Side.MIN, List.of(name)));
     double meant = above ? part / TEN : part * TEN;
     if (meant < usual.low() || meant > usual.high()) {
-      return finding.helping("mend the share, or widen usual-share of " + name);
+      return finding.helping("fix the share, or widen usual-share of " + name);
     }
     String words = Figures.plain(meant * 100) + " %";
     return finding
         .helping(Meant.question(words))
-        .mending(line.figure(), words)
+        .fixing(line.figure(), words)
         .helping("if it is meant so, widen usual-share of " + name);
   }
 }

@@ -125,7 +125,7 @@ public final class SharesTogether {
       double meant = above ? percent / 10 : percent * 10;
       boolean fits = meant >= middle / BEYOND && meant <= middle * BEYOND;
       String words = Figures.fixed(meant, 2) + " %";
-      Finding asked = fits ? finding.helping(Meant.question(words)).mending(span, words) : finding;
+      Finding asked = fits ? finding.helping(Meant.question(words)).fixing(span, words) : finding;
       return asked.helping("if it is meant so, tell usual-share of " + name);
     }
   }
@@ -259,7 +259,7 @@ public final class SharesTogether {
                         + Figures.plain(first)
                         + " %")
                 .helping(Meant.question(meant))
-                .mending(dose.span(), meant)
+                .fixing(dose.span(), meant)
                 .about(new About("dose", About.Side.NONE, List.of(code)))));
   }
 }

@@ -97,6 +97,6 @@ final class SupplyOffLimit implements Rule {
             .about(new About(nutrient, About.Side.NONE, List.of(code, one.supply().from())));
     return meant.isPresent()
         ? finding.helping(meant.get())
-        : finding.helping("mend the supply, or give this feed another premix");
+        : finding.helping("fix the supply, or give this feed another premix");
   }
 }

@@ -13,7 +13,7 @@ import java.util.Optional;
 /**
  * An ingredient without a price on the day: the cost is told too low. A note; where the recipe has
  * a limit of cost, which cannot be judged then, a warning. A folder without any prices wants no
- * cost, unless a limit asks for it; where a file of prices is to be mended first, nothing is said.
+ * cost, unless a limit asks for it; where a file of prices is to be fixed first, nothing is said.
  */
 final class Unpriced implements Rule {
   static final Code CODE = new Code("unpriced");

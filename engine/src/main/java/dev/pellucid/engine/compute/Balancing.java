@@ -64,6 +64,6 @@ final class Balancing {
 
   private static IllegalStateException unresolved(Nutrients nutrients) {
     return new IllegalStateException(
-        "a recipe was resolved before " + nutrients.mendFirst() + " was mended");
+        "a recipe was resolved before " + nutrients.mendFirst() + " was fixed");
   }
 }

@@ -61,7 +61,7 @@ record BatchNames(
             KeyFindings.shown(lot.text()) + " is not a lot of this folder");
     List<String> near = NearNames.of(lot.text(), known);
     return near.isEmpty()
-        ? finding.helping("add the lot to a file of lots/, or mend the number")
+        ? finding.helping("add the lot to a file of lots/, or fix the number")
         : KeyFindings.suggesting(finding, lot, known, "");
   }
 

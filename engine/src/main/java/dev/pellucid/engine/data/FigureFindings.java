@@ -60,9 +60,9 @@ final class FigureFindings {
     return Finding.error(code, value.span(), shown(value.text()) + " " + sentence);
   }
 
-  static Finding comma(Scalar value, String mended) {
+  static Finding comma(Scalar value, String fixed) {
     return at(COMMA, value, "has a comma, the decimal sign is a point")
-        .helping("write " + mended)
+        .helping("write " + fixed)
         .helping("if the comma parts thousands, leave it out");
   }
 

@@ -140,7 +140,7 @@ final class KeyFindings {
     List<String> near = NearNames.of(word.text(), words);
     if (!near.isEmpty()) {
       Finding helped = finding.helping(Meant.question(Choices.of(near)));
-      return near.size() == 1 && word.plain() ? helped.mending(word.span(), near.get(0)) : helped;
+      return near.size() == 1 && word.plain() ? helped.fixing(word.span(), near.get(0)) : helped;
     }
     return words.isEmpty() || words.size() > 30
         ? finding

@@ -31,7 +31,7 @@ final class LotFindings {
   static Finding twice(Scalar number, Span earlier) {
     return Finding.error(TWICE, number.span(), "two lots have the number " + number.text())
         .seeing("the other", earlier)
-        .helping("one delivery is one lot: add the letter of the delivery, or mend the number");
+        .helping("one delivery is one lot: add the letter of the delivery, or fix the number");
   }
 
   static Finding numberOfBatch(Span number, String batch) {

@@ -164,9 +164,9 @@ final class NumberSlips {
 
   private static Finding comma(Scalar value) {
     Matcher comma = Pattern.compile("([0-9]),([0-9])").matcher(value.text());
-    String mended = comma.replaceAll("$1.$2");
-    Finding finding = FigureFindings.comma(value, mended);
-    return value.plain() ? finding.mending(value.span(), mended) : finding;
+    String fixed = comma.replaceAll("$1.$2");
+    Finding finding = FigureFindings.comma(value, fixed);
+    return value.plain() ? finding.fixing(value.span(), fixed) : finding;
   }
 
   private static Finding at(Code code, Scalar value, String sentence, String help) {

@@ -14,8 +14,7 @@ import java.util.Set;
  * All nutrients of a folder, in the order in which they are shown; an index is a place in it.
  *
  * <p>Where there is an error in a file on which all others count, or none tells the water, no feed
- * of the folder can be computed: what is to be mended first is told here, and no recipe is
- * resolved.
+ * of the folder can be computed: what is to be fixed first is told here, and no recipe is resolved.
  */
 public final class Nutrients {
   /** Water, as a share of the mass. Every folder must tell it. */
@@ -27,7 +26,7 @@ public final class Nutrients {
   private final int moisture;
 
   /**
-   * @param mendFirst the files to be mended before any feed can be computed; none where all is well
+   * @param mendFirst the files to be fixed before any feed can be computed; none where all is well
    */
   public Nutrients(List<Nutrient> inOrder, List<String> mendFirst) {
     this.inOrder = List.copyOf(inOrder);
@@ -39,12 +38,12 @@ public final class Nutrients {
     }
     this.mendFirst = List.copyOf(mendFirst);
     if (mendFirst.isEmpty() && !byName.containsKey(MOISTURE)) {
-      throw new IllegalArgumentException("no moisture, and no file to be mended for it");
+      throw new IllegalArgumentException("no moisture, and no file to be fixed for it");
     }
     this.moisture = moisture().map(Nutrient::index).orElse(-1);
   }
 
-  /** The same where more files must be mended before any feed can be computed. */
+  /** The same where more files must be fixed before any feed can be computed. */
   Nutrients mendingFirst(Collection<String> more) {
     Set<String> all = new LinkedHashSet<>(mendFirst);
     return all.addAll(more) ? new Nutrients(inOrder, List.copyOf(all)) : this;
@@ -84,7 +83,7 @@ public final class Nutrients {
     return index == moisture;
   }
 
-  /** The files to be mended before any feed can be computed; none where all is well. */
+  /** The files to be fixed before any feed can be computed; none where all is well. */
   public List<String> mendFirst() {
     return mendFirst;
   }

@@ -23,7 +23,7 @@ import java.util.Set;
  * than five times or less than a fifth of all of them, where these are alike, is most often a
  * slipped point or a wrong unit. Where a nutrient tells what is usual, that counts instead; where
  * the file of an ingredient has a finding already, its figures are looked at again when it is
- * mended.
+ * fixed.
  *
  * <p>Five times, and three sisters: common practice, no source.
  */

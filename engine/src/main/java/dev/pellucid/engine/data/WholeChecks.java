@@ -23,7 +23,7 @@ final class WholeChecks {
   /** Rounded figures of a table may add up to a little more than the whole. */
   private static final double ROUNDING = 0.005;
 
-  /** Contents of which one is ten times too high add up to so much at least, once it is mended. */
+  /** Contents of which one is ten times too high add up to so much at least, once it is fixed. */
   private static final double NEAR_THE_WHOLE = 0.95;
 
   /** Contents on dry matter beside the water as fed add up to so much at most. */
@@ -117,9 +117,9 @@ final class WholeChecks {
     String slipped = "";
     for (String name : added) {
       Content one = told.get(name);
-      double mended = one == null ? 0 : sum - 0.9 * one.low();
+      double fixed = one == null ? 0 : sum - 0.9 * one.low();
       boolean water = name.equals(Nutrients.MOISTURE) && sum < DRY_MATTER;
-      boolean fits = mended <= 1 + ROUNDING && mended >= NEAR_THE_WHOLE;
+      boolean fits = fixed <= 1 + ROUNDING && fixed >= NEAR_THE_WHOLE;
       if (fits && !water && (whom.isEmpty() || isOfSpecies(one))) {
         if (!slipped.isEmpty()) {
           return "";

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * @param limits how many limits were judged
  * @param judged by whom these limits are asked
  * @param notChecked codes of recipes whose limits could not be judged, with the files that are to
- *     be mended first, if any
+ *     be fixed first, if any
  * @param faults what broke in this program; findings tell of it
  */
 public record CheckReport(

@@ -58,7 +58,7 @@ public final class ExplainGoal {
     List<String> mendFirst = shared.tables().nutrients().mendFirst();
     if (!mendFirst.isEmpty()) {
       return problem(
-          recipe + " cannot be computed: mend " + String.join(", ", mendFirst) + " first");
+          recipe + " cannot be computed: fix " + String.join(", ", mendFirst) + " first");
     }
     List<Finding> findings = new ArrayList<>();
     Optional<Subject> subject = subject(shared, figure, findings);
@@ -76,7 +76,7 @@ public final class ExplainGoal {
         .map(feed -> Explainer.of(feed, subject.get(), shared.tables().settings().currency()))
         .map(explanation -> new ExplainReport(ExplainText.of(explanation), Optional.empty()))
         .orElseGet(
-            () -> problem(recipe + " cannot be computed: mend what the goal check says first"));
+            () -> problem(recipe + " cannot be computed: fix what the goal check says first"));
   }
 
   /** What a limit of these words would be about. */

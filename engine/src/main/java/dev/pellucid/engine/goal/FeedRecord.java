@@ -21,7 +21,7 @@ import java.util.TreeSet;
  * The record of figures of a recipe, as the folder is written and not as on a day.
  *
  * @param text empty where it cannot be made
- * @param mendFirst names of the files to be mended before, where they are not its own
+ * @param mendFirst names of the files to be fixed before, where they are not its own
  */
 record FeedRecord(Optional<String> text, List<String> mendFirst) {
   FeedRecord {

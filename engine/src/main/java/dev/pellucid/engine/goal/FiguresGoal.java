@@ -86,8 +86,8 @@ public final class FiguresGoal {
 
   private static String unmade(String code, List<String> mendFirst) {
     return mendFirst.isEmpty()
-        ? code + ", its findings must be mended first"
-        : code + ", mend " + String.join(", ", mendFirst) + " first";
+        ? code + ", its findings must be fixed first"
+        : code + ", fix " + String.join(", ", mendFirst) + " first";
   }
 
   private static boolean isThere(Texts folder, String path, String text) {

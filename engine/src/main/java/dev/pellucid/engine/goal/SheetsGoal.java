@@ -135,7 +135,7 @@ public final class SheetsGoal {
         : Optional.of(new SheetReport.Purchases(sheet.text(), sheet.html()));
   }
 
-  /** Batches that are planned of recipes that must be mended first. */
+  /** Batches that are planned of recipes that must be fixed first. */
   private List<String> unwritten(Whole whole) {
     return shared.tables().batches().values().stream()
         .filter(record -> record.isPlanned() && whole.unmade().contains(record.code()))

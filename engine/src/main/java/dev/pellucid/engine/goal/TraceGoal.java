@@ -119,7 +119,7 @@ public final class TraceGoal {
 
   private String noBatch(String number) {
     return paths(BATCHES).stream().anyMatch(path -> isOf(path, number))
-        ? "the record of " + number + " cannot be read: mend it first"
+        ? "the record of " + number + " cannot be read: fix it first"
         : number + " is a lot and no batch; -Dpellucid.lot=" + number + " tells where it went";
   }
 

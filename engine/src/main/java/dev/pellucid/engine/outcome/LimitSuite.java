@@ -97,10 +97,10 @@ public final class LimitSuite {
       startCase(UNCHECKED);
       xml.open();
       List<Finding> obstacles = recipe.obstacles();
-      String mend = "mend " + String.join(", ", recipe.mendFirst()) + " first";
-      String why = obstacles.isEmpty() ? mend : obstacles.get(0).headline();
+      String fix = "fix " + String.join(", ", recipe.mendFirst()) + " first";
+      String why = obstacles.isEmpty() ? fix : obstacles.get(0).headline();
       String type = obstacles.isEmpty() ? "not-checked" : obstacles.get(0).code().text();
-      told("error", type, why, recipe.mendFirst().isEmpty() ? "" : mend + "\n", obstacles);
+      told("error", type, why, recipe.mendFirst().isEmpty() ? "" : fix + "\n", obstacles);
       endCase();
     }
 

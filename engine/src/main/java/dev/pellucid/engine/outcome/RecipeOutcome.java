@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param path below the folder, with {@code /}
  * @param checked whether its limits could be judged at all
- * @param mendFirst names of the files to be mended before, where they are not its own
+ * @param mendFirst names of the files to be fixed before, where they are not its own
  * @param limits in the order in which they were judged
  * @param waived limits that it breaks and that a waiver lets pass
  * @param obstacles the errors of a recipe that could not be checked

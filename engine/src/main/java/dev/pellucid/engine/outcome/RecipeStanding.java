@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param path below the folder, with {@code /}
  * @param checked whether its limits could be judged at all
- * @param mendFirst names of the files to be mended before, where they are not its own
+ * @param mendFirst names of the files to be fixed before, where they are not its own
  * @param limits how many it is held to
  * @param broken how many of them an error says are broken
  * @param notJudged how many cannot be judged

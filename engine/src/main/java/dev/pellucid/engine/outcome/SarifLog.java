@@ -148,7 +148,7 @@ final class SarifLog implements Report {
     json.end();
   }
 
-  /** The edits of a mend are one fix, since they go together. */
+  /** The edits of a fix are one fix, since they go together. */
   private void fixes(Json json, Finding finding) {
     if (finding.edits().isEmpty()) {
       return;

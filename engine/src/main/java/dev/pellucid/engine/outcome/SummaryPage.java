@@ -158,7 +158,7 @@ final class SummaryPage implements Report {
   private static String mendFirst(RecipeStanding recipe) {
     return recipe.mendFirst().isEmpty()
         ? ""
-        : text(", mend " + String.join(", ", recipe.mendFirst()) + " first");
+        : text(", fix " + String.join(", ", recipe.mendFirst()) + " first");
   }
 
   private static <T> Table table(

@@ -84,7 +84,7 @@ public final class BatchRecordCheck {
         .toList();
   }
 
-  /** Whether a finding of a record stands where something shows, not where it is to be mended. */
+  /** Whether a finding of a record stands where something shows, not where it is to be fixed. */
   public static boolean isConsequence(Finding finding) {
     return Folded.isConsequence(finding.code());
   }

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What follows from one figure that is far off is told with it: limits that are broken by a weight
- * of 140 kg for 14 kg are no findings of their own, for all of them are mended by one stroke. Where
+ * of 140 kg for 14 kg are no findings of their own, for all of them are fixed by one stroke. Where
  * the figure stands in another record or at a lot, they are one finding of this record. None of
  * them is milder than what it stands for.
  */
@@ -31,7 +31,7 @@ final class Folded {
 
   private Folded() {}
 
-  /** Whether it stands where something shows, and not where it is mended. */
+  /** Whether it stands where something shows, and not where it is fixed. */
   static boolean isConsequence(Code code) {
     return FOLLOWING.contains(code.text()) || code.equals(Stock.OVERDRAWN);
   }
@@ -130,7 +130,7 @@ final class Folded {
     for (Finding one : following.subList(0, Math.min(NAMED + 1, following.size()))) {
       all = one.equals(first) ? all : all.noting(one.headline());
     }
-    return all.helping("mend that where it is a slip").helping(first.helps().get(0));
+    return all.helping("fix that where it is a slip").helping(first.helps().get(0));
   }
 
   private static Severity gravest(Severity own, List<Finding> following) {

@@ -180,7 +180,7 @@ final class Following {
                 + asked
                 + " are asked for");
     return record.isMade()
-        ? finding.helping("if more was run through, mend the record; if not, hold the batch")
+        ? finding.helping("if more was run through, fix the record; if not, hold the batch")
         : finding.helping("flush with " + asked + ", and write that");
   }
 

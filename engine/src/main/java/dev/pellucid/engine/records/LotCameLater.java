@@ -29,7 +29,7 @@ final class LotCameLater extends LotRule {
                         + ", the batch is of "
                         + batch.record().day())
                 .seeing("lot written", lot.declared())
-                .helping("mend the day that is wrong, or the number of the lot"))
+                .helping("fix the day that is wrong, or the number of the lot"))
         : Optional.empty();
   }
 }

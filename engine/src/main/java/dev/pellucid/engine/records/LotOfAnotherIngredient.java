@@ -37,7 +37,7 @@ final class LotOfAnotherIngredient implements RecordRule {
                                   .material()
                                   .opened(
                                       single ->
-                                          "look at the sack: mend the number, or hold the batch",
+                                          "look at the sack: fix the number, or hold the batch",
                                       premix -> "name the batch of " + line + " that was used"))));
     }
   }

@@ -34,7 +34,7 @@ public final class Stock {
     sorted.forEach(use -> used.merge(use.lot(), use.kg(), Double::sum));
   }
 
-  /** kg left of a lot, never less than nought. */
+  /** kg left of a lot, never less than zero. */
   public double left(Lot lot) {
     return Math.max(0, lot.kg() - used.getOrDefault(lot.number(), 0.0));
   }
@@ -85,7 +85,7 @@ public final class Stock {
         .seeing("quantity written", lot.declared())
         .helping(
             use.made()
-                ? "another lot was used as well, or a weight is wrong: mend the record"
+                ? "another lot was used as well, or a weight is wrong: fix the record"
                 : "take the rest from another lot, or make a smaller batch");
   }
 }

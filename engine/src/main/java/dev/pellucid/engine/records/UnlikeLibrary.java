@@ -96,7 +96,7 @@ final class UnlikeLibrary {
             .seeing("content written", there.place())
             .helping(
                 "is it the right material? look at sack and sample, and have it analysed again")
-            .helping("if most lots are like this, mend the library or its spread")
+            .helping("if most lots are like this, fix the library or its spread")
             .about(new About(nutrient.name(), About.Side.NONE, List.of(lot.number()))));
   }
 

@@ -278,13 +278,13 @@ final class Limits {
         Finding.error(UNKNOWN_NUTRIENT, name.span(), name + " is not a nutrient of this folder"),
         name,
         tables.nutrients().names(),
-        "add it under nutrients/, or mend the name");
+        "add it under nutrients/, or fix the name");
   }
 
   static Finding near(Finding finding, Word name, Collection<String> candidates, String otherwise) {
     List<String> near = NearNames.of(name.text(), candidates);
     Finding helped = finding.helping(Meant.question(near).orElse(otherwise));
-    return near.size() == 1 ? helped.mending(name.span(), near.get(0)) : helped;
+    return near.size() == 1 ? helped.fixing(name.span(), near.get(0)) : helped;
   }
 
   OptionalDouble base(Subject subject, Bound bound) {
@@ -313,7 +313,7 @@ final class Limits {
                     + example(subject.figure())
                     + ", and this has no unit")
             .helping("write " + meant)
-            .mending(number.span(), meant));
+            .fixing(number.span(), meant));
     return OptionalDouble.empty();
   }
 

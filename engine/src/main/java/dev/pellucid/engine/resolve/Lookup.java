@@ -140,7 +140,7 @@ public final class Lookup {
     return scope.recipes();
   }
 
-  /** What the finished feed of a recipe is made of; empty where that must be mended first. */
+  /** What the finished feed of a recipe is made of; empty where that must be fixed first. */
   Optional<Material.Reworked> reworked(String recipe) {
     noted(Ref.Kind.REWORK, recipe, scope.reworks().state(recipe));
     return scope.reworks().of(recipe);

@@ -71,7 +71,7 @@ final class Materials {
   static Finding renamed(Word name, String now) {
     return Finding.note(RENAMED, name.span(), name + " is now called " + now)
         .helping("write " + now)
-        .mending(name.span(), now);
+        .fixing(name.span(), now);
   }
 
   private Finding missing(Word name) {
@@ -93,7 +93,7 @@ final class Materials {
     Finding finding =
         Finding.error(UNKNOWN, name.span(), name + " is not known in this folder")
             .helping(
-                Meant.question(near).orElse("add ingredients/" + name + ".yaml, or mend the name"));
-    return near.size() == 1 ? finding.mending(name.span(), near.get(0)) : finding;
+                Meant.question(near).orElse("add ingredients/" + name + ".yaml, or fix the name"));
+    return near.size() == 1 ? finding.fixing(name.span(), near.get(0)) : finding;
   }
 }

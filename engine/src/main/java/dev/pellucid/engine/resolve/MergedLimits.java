@@ -235,7 +235,7 @@ final class MergedLimits {
                           + " and at most "
                           + max.written().asWritten())
                   .seeing("the other side", max.origin().span())
-                  .helping("no feed can meet both: mend one of them"));
+                  .helping("no feed can meet both: fix one of them"));
         }
       }
     }

@@ -211,7 +211,7 @@ final class Overages {
             NOTHING,
             rule.written.target().span(),
             "overage for " + rule.target() + " fits no line of this file")
-        .helping("mend the name, or take the line out");
+        .helping("fix the name, or take the line out");
   }
 
   private static Finding changesNothing(Rule rule) {

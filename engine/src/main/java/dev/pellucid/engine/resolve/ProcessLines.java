@@ -193,7 +193,7 @@ final class ProcessLines {
                           + setting.written().target().asWritten()
                           + ", and takes "
                           + setting.written().accept().get().asWritten())
-                  .helping("mend one of the two, so that the aim lies within what is taken"));
+                  .helping("fix one of the two, so that the aim lies within what is taken"));
         }
       }
     }

@@ -119,7 +119,7 @@ final class ProfileResolver {
                   UNKNOWN_SPECIES, name.span(), name + " is not a species or group of this folder"),
               name,
               lookup.frame().species().keySet(),
-              "add it under species/, or mend the name"));
+              "add it under species/, or fix the name"));
     }
   }
 }

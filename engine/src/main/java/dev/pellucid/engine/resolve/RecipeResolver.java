@@ -177,7 +177,7 @@ final class RecipeResolver {
                   name + " is not a species of this folder"),
               name,
               lookup.frame().species().keySet(),
-              "add it under species/, or mend the name"));
+              "add it under species/, or fix the name"));
     }
   }
 
@@ -201,7 +201,7 @@ final class RecipeResolver {
             Finding.error(UNKNOWN_PROFILE, name.span(), name + " is not a profile of this folder"),
             name,
             lookup.profiles(),
-            "add the file " + name + ".limits, or mend the name"));
+            "add the file " + name + ".limits, or fix the name"));
   }
 
   /** What the jurisdiction asks, whatever the recipe says. */

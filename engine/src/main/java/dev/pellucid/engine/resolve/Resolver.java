@@ -84,8 +84,8 @@ public final class Resolver {
   }
 
   /**
-   * The files to be mended before a recipe, of all that it looked up: what {@link #brokenData}
-   * says, and recipes whose feed is worked in again and cannot be computed.
+   * The files to be fixed before a recipe, of all that it looked up: what {@link #brokenData} says,
+   * and recipes whose feed is worked in again and cannot be computed.
    */
   public List<String> brokenBefore(String recipe, Reads reads) {
     Set<String> files = new LinkedHashSet<>(brokenData(reads));
@@ -99,7 +99,7 @@ public final class Resolver {
   }
 
   /**
-   * The data and premixes to be mended, of all that a recipe looked up: of a premix that cannot be
+   * The data and premixes to be fixed, of all that a recipe looked up: of a premix that cannot be
    * made those that it hangs on, and its own where that is at fault.
    */
   public List<String> brokenData(Reads reads) {

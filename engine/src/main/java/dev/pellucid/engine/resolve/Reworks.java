@@ -8,7 +8,7 @@ public interface Reworks {
   /** Where no feed is there to be worked in. */
   Reworks NONE = recipe -> Optional.empty();
 
-  /** Empty where the recipe must be mended first. */
+  /** Empty where the recipe must be fixed first. */
   Optional<Material.Reworked> of(String recipe);
 
   /** A thing that is the same object only while it is made, or cannot be made, of the same. */

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param target what the recipe asks for, overage of both kinds included
  * @param taken what of it goes in with dilutions of other lines
  * @param placing where the rest of the target is weighed
- * @param dilution how it goes in where it is too little to weigh, and that can be mended
+ * @param dilution how it goes in where it is too little to weigh, and that can be fixed
  */
 public record WeighingLine(
     Line line, double target, double taken, Placing placing, Optional<Dilution> dilution) {

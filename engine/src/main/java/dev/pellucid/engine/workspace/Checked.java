@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param remarks what the rules say, each with the limit that it is about
  * @param records what is said of its batch records, and what they take
  * @param reads everything that was looked up for it
- * @param mendFirst names of the files to be mended before it can be checked, where they are not its
+ * @param mendFirst names of the files to be fixed before it can be checked, where they are not its
  *     own
  * @param fault what broke in this program while it was checked; a finding tells of it
  */

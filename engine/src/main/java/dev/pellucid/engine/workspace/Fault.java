@@ -4,7 +4,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
 
-/** A fault of this program, told to a person who cannot mend it. */
+/** A fault of this program, told to a person who cannot fix it. */
 public final class Fault {
   /** The code of such a finding. */
   public static final Code CODE = new Code("fault-of-pellucid");

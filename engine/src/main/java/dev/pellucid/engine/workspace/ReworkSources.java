@@ -32,7 +32,7 @@ final class ReworkSources implements Reworks {
    * A recipe whose feed is worked in again.
    *
    * @param text of the recipe; empty where it cannot be read
-   * @param feed empty where the recipe must be mended first
+   * @param feed empty where the recipe must be fixed first
    */
   private record Source(Optional<SourceFile> text, Reads reads, Optional<Material.Reworked> feed) {
     static final Source NONE = new Source(Optional.empty(), Reads.NONE, Optional.empty());

@@ -141,8 +141,8 @@ public final class Shared {
     return resolver.premixDependsOn(code, path);
   }
 
-  /** Names of the files to be mended before the recipe at a path, of all that it looked up. */
+  /** Names of the files to be fixed before the recipe at a path, of all that it looked up. */
   public List<String> mendFirst(String path, Reads reads) {
-    return new MendFirst(trees(), resolver).of(path, reads);
+    return new FixFirst(trees(), resolver).of(path, reads);
   }
 }

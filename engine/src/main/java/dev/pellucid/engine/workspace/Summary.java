@@ -18,7 +18,7 @@ import java.util.Set;
  * @param asked what it is and what it is held to; absent where it could not be resolved
  * @param checked whether it has figures, so that its limits could be judged
  * @param sound whether no error keeps it from being made
- * @param mendFirst names of the files to be mended before, where they are not its own
+ * @param mendFirst names of the files to be fixed before, where they are not its own
  * @param records what its batch records take of lots and leave behind
  * @param shares of premixes and pure substances, to be held against those of other recipes
  * @param fault what broke in this program, if anything did

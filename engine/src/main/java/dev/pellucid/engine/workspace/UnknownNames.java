@@ -86,7 +86,7 @@ final class UnknownNames {
                 + ", is not declared")
         .seeing("used", first.span())
         .helping("write " + name + " here")
-        .mending(declared, name);
+        .fixing(declared, name);
   }
 
   private static Finding together(Finding first, List<Finding> alike) {

@@ -23,7 +23,7 @@ import java.util.TreeSet;
  * @param batches how many batch records were held against their recipes
  * @param limits how many limits were judged
  * @param judged by whom these limits are asked
- * @param notChecked codes of recipes whose limits could not be judged, with the files to be mended
+ * @param notChecked codes of recipes whose limits could not be judged, with the files to be fixed
  *     first
  * @param unmade codes of recipes that must not be made as they are written
  * @param stock what is left of each lot
@@ -104,7 +104,7 @@ public record Whole(
     return paths;
   }
 
-  /** {@code CG-36, CF-31 (mend salt.yaml first)}. */
+  /** {@code CG-36, CF-31 (fix salt.yaml first)}. */
   private static List<String> notChecked(List<Summary> recipes) {
     Map<List<String>, List<String>> codes = new LinkedHashMap<>();
     for (Summary one : recipes) {
@@ -115,8 +115,8 @@ public record Whole(
     List<String> told = new ArrayList<>();
     codes.forEach(
         (broken, of) -> {
-          String mend = broken.isEmpty() ? "" : " (mend " + String.join(", ", broken) + " first)";
-          told.add(String.join(", ", of) + mend);
+          String fix = broken.isEmpty() ? "" : " (fix " + String.join(", ", broken) + " first)";
+          told.add(String.join(", ", of) + fix);
         });
     return told;
   }

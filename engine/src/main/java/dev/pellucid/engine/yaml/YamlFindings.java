@@ -75,7 +75,7 @@ public final class YamlFindings {
     return Finding.error(
             CONTROL, span, "a character that cannot be seen stands here, " + Unseen.named(c))
         .helping("delete it; it often comes along when text is copied from a PDF or a web page")
-        .mending(span, "");
+        .fixing(span, "");
   }
 
   static Finding escaped(Span escape, int c) {

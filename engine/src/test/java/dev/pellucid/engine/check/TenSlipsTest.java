@@ -124,7 +124,7 @@ class TenSlipsTest {
       assertFalse(found.helps().isEmpty(), found.headline());
       left.remove(found);
     }
-    // The limit that the waiver no longer covers has figures and a mend of its own. Nothing else.
+    // The limit that the waiver no longer covers has figures and a fix of its own. Nothing else.
     assertEquals(
         List.of("carp/KF-29.recipe:14:3 above-maximum"),
         left.stream().map(finding -> at(finding) + " " + finding.code().text()).toList());

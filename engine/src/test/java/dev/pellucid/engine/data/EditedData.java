@@ -32,10 +32,10 @@ final class EditedData {
     return closed;
   }
 
-  /** Makes one edit; half of them mend what was done before, so that much stays right. */
+  /** Makes one edit; half of them fix what was done before, so that much stays right. */
   String edit() {
-    if (random.nextInt(2) == 0 && mend()) {
-      return "mended";
+    if (random.nextInt(2) == 0 && fix()) {
+      return "fixed";
     }
     String path = anyPath();
     SourceFile file = texts.get(path);
@@ -48,7 +48,7 @@ final class EditedData {
   }
 
   /** One file as it was at first, the very same object. */
-  private boolean mend() {
+  private boolean fix() {
     TreeSet<String> away = new TreeSet<>(closed.keySet());
     away.addAll(texts.keySet());
     away.addAll(good.keySet());

@@ -89,7 +89,7 @@ class TraceTest {
         trace.text().contains("NOT SEARCHED, so that this answer may not be whole:\n  r/" + CF));
     assertTrue(trace.findings().get(0).span().file().path().endsWith(CF));
     assertEquals(
-        List.of("the record of " + FEED + " cannot be read: mend it first"),
+        List.of("the record of " + FEED + " cannot be read: fix it first"),
         Pellucid.trace(copy, PrintedPaths.BELOW_FOLDER, "", FEED).unknown());
   }
 

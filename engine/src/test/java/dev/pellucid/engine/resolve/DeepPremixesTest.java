@@ -92,14 +92,14 @@ class DeepPremixesTest {
     assertEquals(10, codes.size());
   }
 
-  /** The file to be mended is the one that the finding is in, not one that holds it. */
+  /** The file to be fixed is the one that the finding is in, not one that holds it. */
   @Test
   void whatHoldsOneThatIsTooDeepIsNotNamedAsTheFileToMend() throws IOException {
     chain(12);
     feedWith("P-1");
     assertEquals(List.of("premix-too-deep"), folder.codes());
     assertTrue(folder.findings().get(0).span().place().endsWith("P-4.premix:3:3"));
-    assertEquals(List.of("A-1 (mend P-4.premix first)"), notChecked());
+    assertEquals(List.of("A-1 (fix P-4.premix first)"), notChecked());
   }
 
   @Test
@@ -109,7 +109,7 @@ class DeepPremixesTest {
     feedWith("P-1");
     assertEquals(List.of("premix-cycle"), folder.codes());
     assertTrue(folder.findings().get(0).span().place().endsWith("P-4.premix:3:3"));
-    assertEquals(List.of("A-1 (mend P-4.premix first)"), notChecked());
+    assertEquals(List.of("A-1 (fix P-4.premix first)"), notChecked());
   }
 
   private List<String> notChecked() throws IOException {

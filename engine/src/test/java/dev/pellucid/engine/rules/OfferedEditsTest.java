@@ -29,7 +29,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * What a finding offers to write in place of the text mends it: for the wrong example of every
+ * What a finding offers to write in place of the text fixes it: for the wrong example of every
  * page, each finding's edit is made by itself and the folder is checked again. That finding must be
  * gone, and nothing new may be wrong with how the files are written.
  */
@@ -61,10 +61,10 @@ class OfferedEditsTest {
     int number = 0;
     for (Finding finding : before) {
       if (!finding.edits().isEmpty()) {
-        Mill mended = mill("after" + number++, code).with(wrong);
+        Mill fixed = mill("after" + number++, code).with(wrong);
         SourceFile file = finding.span().file();
-        mended.write(file.path(), edited(finding).getBytes(StandardCharsets.UTF_8));
-        holds(finding, before, mended.findings());
+        fixed.write(file.path(), edited(finding).getBytes(StandardCharsets.UTF_8));
+        holds(finding, before, fixed.findings());
       }
     }
   }
@@ -81,11 +81,11 @@ class OfferedEditsTest {
     assertTrue(offers > 35, "pages with an edit: " + offers);
   }
 
-  private static void holds(Finding mended, List<Finding> before, List<Finding> after) {
-    String told = "after the edit of\n" + FindingText.of(mended) + "\n" + FindingText.of(after);
+  private static void holds(Finding fixed, List<Finding> before, List<Finding> after) {
+    String told = "after the edit of\n" + FindingText.of(fixed) + "\n" + FindingText.of(after);
     assertTrue(
-        count(after, mended.code(), mended.span().file().path())
-            < count(before, mended.code(), mended.span().file().path()),
+        count(after, fixed.code(), fixed.span().file().path())
+            < count(before, fixed.code(), fixed.span().file().path()),
         told);
     for (Finding finding : after) {
       String path = finding.span().file().path();

@@ -8,7 +8,7 @@ import dev.pellucid.syntax.Lexeme.Kind;
 import java.util.Optional;
 
 /** A unit in another spelling, or with the wrong capitals. */
-final class UnitMended implements Slip {
+final class UnitFixed implements Slip {
   static final Code CODE = new Code("unit-spelling");
 
   @Override
@@ -28,6 +28,6 @@ final class UnitMended implements Slip {
   private static Finding finding(Lexeme lexeme, String unit) {
     return Finding.error(CODE, lexeme.span(), lexeme.text() + " is written " + unit + " here")
         .helping("write " + unit)
-        .mending(lexeme.span(), unit);
+        .fixing(lexeme.span(), unit);
   }
 }

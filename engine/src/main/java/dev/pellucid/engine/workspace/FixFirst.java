@@ -19,11 +19,11 @@ import java.util.Set;
  *
  * <p>What is worked in again is made without its own rework, so no other feed stands behind it.
  */
-final class MendFirst {
+final class FixFirst {
   private final Trees trees;
   private final Resolver resolver;
 
-  MendFirst(Trees trees, Resolver resolver) {
+  FixFirst(Trees trees, Resolver resolver) {
     this.trees = trees;
     this.resolver = resolver;
   }

@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
  * Premixes are left alone, for their dose is not a free figure. What is weighed on top stays as it
  * is. Shares are in points, kg per 100 kg of recipe.
  */
-final class Mend {
+final class Fix {
   private static final double PROBE = 0.01;
   private static final int TRIES = 8;
 
@@ -33,7 +33,7 @@ final class Mend {
   private final Line rest;
   private final List<LimitStatus> before;
 
-  private Mend(RuleContext recipe, ComputedFeed feed, Verdict broken, Line rest) {
+  private Fix(RuleContext recipe, ComputedFeed feed, Verdict broken, Line rest) {
     this.feed = feed;
     this.broken = broken;
     this.rest = rest;
@@ -54,7 +54,7 @@ final class Mend {
   /** Empty where no such change keeps the limit, or there is no rest. */
   static Optional<Change> smallest(RuleContext recipe, ComputedFeed feed, Verdict broken) {
     Optional<Line> rest = feed.recipe().rest();
-    return rest.flatMap(line -> new Mend(recipe, feed, broken, line).smallest());
+    return rest.flatMap(line -> new Fix(recipe, feed, broken, line).smallest());
   }
 
   private Optional<Change> smallest() {
@@ -93,7 +93,7 @@ final class Mend {
     double steps = Math.ceil(size / step - 1e-6);
     for (int more = 0; more < 3; more++) {
       double rounded = Math.signum(points) * (steps + more) * step;
-      if (Math.abs(rounded) <= Math.abs(room) + Closeness.PART && mends(line, rounded)) {
+      if (Math.abs(rounded) <= Math.abs(room) + Closeness.PART && fixes(line, rounded)) {
         return Optional.of(new Change(line, rounded, decimals, rest));
       }
     }
@@ -125,7 +125,7 @@ final class Mend {
     return OptionalDouble.of(Judge.verdict(new Readings(changed.get()), broken.limit()).room());
   }
 
-  private boolean mends(Line line, double points) {
+  private boolean fixes(Line line, double points) {
     return changed(line, points).map(Readings::new).filter(this::keepsAll).isPresent();
   }
 
