@@ -16,7 +16,17 @@ public final class ProfilesTogether {
   private final List<Finding> findings = new ArrayList<>();
 
   private ProfilesTogether(List<Profile> profiles) {
-    this.profiles = profiles;
+    this.profiles = new ArrayList<>();
+    for (Profile profile : profiles) {
+      if (!hasLostItsKind(profile)) {
+        this.profiles.add(profile);
+      }
+    }
+  }
+
+  /** Law without its kind counts as a need, and what it asks differs from every need. */
+  private static boolean hasLostItsKind(Profile profile) {
+    return !profile.saysItsKind() && profile.jurisdiction().isPresent();
   }
 
   /**

@@ -55,6 +55,13 @@ class FolderTogetherTest {
   }
 
   @Test
+  void lawThatLostItsKindIsOneFinding() throws IOException {
+    SlippedFolder folder =
+        new SlippedFolder(copy).with("law/eu-other-fish.limits", "  kind      law\n", "");
+    assertEquals(List.of("profile-incomplete"), folder.codes(), folder.text());
+  }
+
+  @Test
   void aLostAntioxidantIsTold() throws IOException {
     SlippedFolder folder =
         new SlippedFolder(copy)
