@@ -1,5 +1,6 @@
 package dev.pellucid.engine.records;
 
+import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.Content;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
@@ -53,6 +54,9 @@ final class LotsTogether {
   private final Map<String, Double> shares = new HashMap<>();
   private final Set<String> named = new HashSet<>();
 
+  /** Whether what each batch takes is known; else how long a delivery lasts is not. */
+  private final boolean whole;
+
   LotsTogether(FeedTables tables, List<Use> uses, LocalDate day) {
     this.tables = tables;
     this.day = day;
@@ -66,6 +70,18 @@ final class LotsTogether {
       }
     }
     count.forEach((ingredient, times) -> shares.computeIfPresent(ingredient, (i, s) -> s / times));
+    this.whole = isWhole(tables, named);
+  }
+
+  private static boolean isWhole(FeedTables tables, Set<String> named) {
+    for (BatchRecord record : tables.batches().values()) {
+      for (BatchRecord.Entry entry : record.entries()) {
+        if (!entry.lot().isEmpty() && !named.contains(entry.lot())) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   static List<Code> codes() {
@@ -163,7 +179,7 @@ final class LotsTogether {
       }
     }
     boolean ofSame = same.size() >= FEWEST;
-    if (!ofSame && others.size() < FEWEST) {
+    if (!ofSame && (!whole || others.size() < FEWEST)) {
       return Optional.empty();
     }
     double usual = middle(ofSame ? same : others);

@@ -116,6 +116,12 @@ class MadeFolderTest {
   }
 
   @Test
+  void whereABatchCannotBePlannedNoDeliveryIsHeldAgainstOthers() throws IOException {
+    SlippedFolder slipped = folder().with("ingredients/salt.yaml", "  moisture: ", "  moistur: ");
+    assertTrue(slipped.codes().stream().noneMatch("lot-quantity-off"::equals), slipped.text());
+  }
+
+  @Test
   void aPlannedLotThatWillBeExpiredIsNamed() throws IOException {
     SlippedFolder slipped =
         folder().with(LOTS, "best-before: 2027-06-30", "best-before: 2026-11-30");
