@@ -210,7 +210,7 @@ final class BrokenLimit implements Rule {
                   + name
                   + " holds, or none; untold it counts as the most that it can be");
     }
-    Optional<Fix.Change> fix = Fix.smallest(recipe, feed, verdict);
+    Optional<Change> fix = Fix.smallest(recipe, feed, verdict);
     if (fix.isPresent()) {
       told = told.helping(fix.get().words());
     } else if (largest.isEmpty() && MoistureTarget.of(feed).isPresent()) {
