@@ -34,7 +34,8 @@ record Proof(RuleContext recipe, List<Limit> targets) {
         && !recipe.fixing().saysMore(tried.get());
   }
 
-  private boolean keeps(Readings after) {
+  /** Of a feed as it would be then, whatever the rules say of it. */
+  boolean keeps(Readings after) {
     for (Limit target : targets) {
       if (!Judge.verdict(after, target).keeps()) {
         return false;
