@@ -210,19 +210,7 @@ final class BrokenLimit implements Rule {
                   + name
                   + " holds, or none; untold it counts as the most that it can be");
     }
-    Optional<Fix.Change> fix = Fix.smallest(recipe, feed, verdict);
-    if (fix.isPresent()) {
-      told = told.helping(fix.get().words());
-    } else if (largest.isEmpty() && MoistureTarget.of(feed).isPresent()) {
-      told = told.helping((side == Bound.Side.MIN ? "raise" : "lower") + " the moisture aimed at");
-    } else {
-      String line = largest.map(c -> c.line().material().name()).orElse("the line that brings it");
-      told =
-          told.helping(
-              (side == Bound.Side.MIN ? "raise " : "lower ")
-                  + line
-                  + "; no free line changed against the rest alone would meet it");
-    }
+    told = LimitHelp.told(told, recipe, feed, verdict, largest);
     return verdict.limit().origin().kind() == Limit.Kind.LAW
         ? told.helping("law cannot be waived: change the recipe")
         : told;

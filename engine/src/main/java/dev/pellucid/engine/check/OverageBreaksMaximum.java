@@ -45,12 +45,13 @@ final class OverageBreaksMaximum implements Rule {
             + limit.subject().text()
             + " is "
             + words.against(recipe, broken.shown().figure(), words.terms());
-    String name = line.map(l -> l.material().name()).orElse("the line");
     return Finding.error(CODE, span, headline)
         .labelled("part of it is weighed on top")
         .seeing("limit written", limit.origin().span())
         .noting("without overage it is " + words.figure(without) + words.unit())
-        .helping("lower the overage of " + name + ", or its share")
+        .helping(
+            line.flatMap(l -> HandlingFix.words(recipe, broken, l))
+                .orElse("lower what is weighed on top for handling"))
         .about(
             new About(
                 limit.subject().text(),

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param judgement how the feed stands; of nothing without feed
  * @param floor the batch as the plant weighs it
  * @param day the day of the run
+ * @param fixing what searches for a fix share
  */
 public record RuleContext(
     ResolvedRecipe recipe,
@@ -25,7 +26,8 @@ public record RuleContext(
     Optional<ComputedFeed> feed,
     Judgement judgement,
     Floor floor,
-    LocalDate day) {
+    LocalDate day,
+    Fixing fixing) {
 
   /** How the feed stands with each limit on which there is anything told, in their order. */
   public List<LimitStatus> limits() {
@@ -35,6 +37,13 @@ public record RuleContext(
   /** The same recipe as if none of its limits were waived. */
   RuleContext withoutWaivers() {
     return new RuleContext(
-        recipe.withoutWaivers(), tables, balances, feed, judgement.withoutWaivers(), floor, day);
+        recipe.withoutWaivers(),
+        tables,
+        balances,
+        feed,
+        judgement.withoutWaivers(),
+        floor,
+        day,
+        Fixing.none());
   }
 }

@@ -9,6 +9,7 @@ import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Bound;
 import java.util.List;
 import java.util.Optional;
@@ -42,7 +43,9 @@ final class Suspects {
                         + " supplies "
                         + one.told(one.amount())
                         + " of it, less than half of the minimum");
-        Optional<String> meant = TenfoldSlip.meant(one, 10, least);
+        boolean atDose = Closeness.same(one.times(), 1);
+        Optional<String> meant =
+            atDose ? TenfoldSlip.meant(one, 10, least) : Optional.empty();
         told = meant.isPresent() ? told.helping(meant.get()) : told;
       }
     }

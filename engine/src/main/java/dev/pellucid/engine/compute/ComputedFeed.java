@@ -54,6 +54,34 @@ public record ComputedFeed(
             : Optional.of(with(other, anew, weighed(leaves, balancing.yieldOf(leaves, anew)))));
   }
 
+  /**
+   * What the feed would be if a premix brought so many times as much of one of its sources, which
+   * its carrier makes room for. Empty where the carrier cannot, or where something then stands in
+   * the way of its figures.
+   */
+  public Optional<ComputedFeed> supplied(String premix, String source, double times) {
+    List<ExplodedLine> leaves = new ArrayList<>(rows.size());
+    for (Row row : rows) {
+      Optional<ExplodedLine> leaf =
+          row.leaf()
+              .supplied(
+                  premix,
+                  source,
+                  times,
+                  weighing.inFeed().get(row.line().index()),
+                  weighing.richest(row.line()));
+      if (leaf.isEmpty()) {
+        return Optional.empty();
+      }
+      leaves.add(leaf.get());
+    }
+    Balancing balancing = new Balancing(recipe.process(), nutrients, surroundings);
+    Balances anew = balancing.of(leaves);
+    return anew.obstacle().isPresent()
+        ? Optional.empty()
+        : Optional.of(with(weighing, anew, weighed(leaves, balancing.yieldOf(leaves, anew))));
+  }
+
   private List<Row> weighed(List<ExplodedLine> leaves, FeedYield feedYield) {
     List<Row> weighed = new ArrayList<>(leaves.size());
     for (int i = 0; i < leaves.size(); i++) {

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.records;
 
+import dev.pellucid.engine.check.Fixing;
 import dev.pellucid.engine.check.Floor;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.check.Rules;
@@ -41,7 +42,8 @@ final class MadeOutsideLimits implements RecordRule {
             feed,
             batch.judgement(),
             Floor.none(),
-            batch.day());
+            batch.day(),
+            Fixing.none());
     Rules.ofLimits(inspection).forEach(said -> out.accept(told(batch, said.finding())));
   }
 

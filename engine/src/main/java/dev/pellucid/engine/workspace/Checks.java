@@ -1,5 +1,6 @@
 package dev.pellucid.engine.workspace;
 
+import dev.pellucid.engine.check.Fixing;
 import dev.pellucid.engine.check.Floor;
 import dev.pellucid.engine.check.Remark;
 import dev.pellucid.engine.check.RuleContext;
@@ -52,7 +53,7 @@ public final class Checks {
     Resolution<ResolvedRecipe> resolved = shared.resolver().recipe((RecipeFile) parsed.file());
     List<Finding> findings = new ArrayList<>(parsed.findings());
     findings.addAll(resolved.findings());
-    Optional<RuleContext> recipe = inspected(shared, resolved.thing());
+    Optional<RuleContext> recipe = inspected(shared, resolved.thing(), new Fixing(new Retry(shared, text, Retry.errors(findings))));
     List<String> mendFirst =
         recipe.isPresent() ? List.of() : shared.mendFirst(path, resolved.reads());
     return new Checked(
@@ -84,11 +85,15 @@ public final class Checks {
         Optional.empty());
   }
 
-  private static Optional<RuleContext> inspected(Shared shared, Optional<ResolvedRecipe> recipe) {
-    return recipe.isPresent() ? Optional.of(inspection(shared, recipe.get())) : Optional.empty();
+  private static Optional<RuleContext> inspected(
+      Shared shared, Optional<ResolvedRecipe> recipe, Fixing fixing) {
+    return recipe.isPresent()
+        ? Optional.of(inspection(shared, recipe.get(), fixing))
+        : Optional.empty();
   }
 
-  private static RuleContext inspection(Shared shared, ResolvedRecipe recipe) {
+  /** A recipe computed and judged. */
+  static RuleContext inspection(Shared shared, ResolvedRecipe recipe, Fixing fixing) {
     Computation computed = shared.computer().compute(recipe);
     Optional<ComputedFeed> feed = computed.feed();
     return new RuleContext(
@@ -98,6 +103,7 @@ public final class Checks {
         feed,
         feed.isPresent() ? Judgement.of(feed.get(), shared.tables()) : Judgement.NONE,
         new Floor(feed, shared.planner()),
-        shared.day());
+        shared.day(),
+        fixing);
   }
 }

@@ -1,0 +1,94 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.judge.Once;
+import dev.pellucid.finding.Code;
+import dev.pellucid.finding.Severity;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What all searches for a fix of one recipe share; nothing is worked out before the first limit is
+ * found broken, and no more than so many changes are proven. For one thread.
+ */
+public final class Fixing {
+  /** So many changes of a recipe are proven at most. */
+  private static final int PROOFS = 40;
+
+  /** What a label says is written anew with the recipe. */
+  private static final Set<Code> OF_LABEL =
+      Set.of(new Code("label-beyond-tolerance"), new Code("label-spends-tolerance"));
+
+  private final Again again;
+  private final Once<Set<String>> said;
+  private int proofs;
+  private @Nullable Moves moves;
+  private @Nullable Optional<Change> together;
+
+  /** A recipe that can be tried again. */
+  public Fixing(Again again) {
+    this.again = again;
+    this.said = new Once<>(() -> again.with(List.of()).map(Fixing::keys).orElse(Set.of()));
+  }
+
+  /** Of a feed as it was made, and of one that is itself a trial. */
+  public static Fixing none() {
+    return new Fixing(Again.NONE);
+  }
+
+  Again again() {
+    return again;
+  }
+
+  /** Takes one of the proofs that are left. */
+  boolean mayProve() {
+    return again != Again.NONE && proofs++ < PROOFS;
+  }
+
+  /** What may move in the feed of this recipe, and what each does. */
+  Moves moves(RuleContext recipe) {
+    Moves known = moves;
+    if (known == null) {
+      known = new Moves(recipe.feed().orElseThrow());
+      moves = known;
+    }
+    return known;
+  }
+
+  /** The one change that meets every broken limit, where there is one. */
+  Optional<Change> together(RuleContext recipe) {
+    Optional<Change> known = together;
+    if (known == null) {
+      known = Fix.together(recipe);
+      together = known;
+    }
+    return known;
+  }
+
+  /** Whether a recipe that was tried again has an error or a warning that was not there. */
+  boolean saysMore(RuleContext tried) {
+    return !said.get().containsAll(keys(tried));
+  }
+
+  private static Set<String> keys(RuleContext recipe) {
+    Set<String> keys = new HashSet<>();
+    for (Remark remark : Rules.remarks(recipe)) {
+      boolean label = OF_LABEL.contains(remark.finding().code());
+      if (remark.finding().severity() != Severity.NOTE && !label) {
+        keys.add(key(remark));
+      }
+    }
+    return keys;
+  }
+
+  private static String key(Remark remark) {
+    String about = remark.finding().about().subject() + " " + remark.finding().about().side();
+    Optional<LimitStatus> limit = remark.about();
+    return remark.finding().code().text()
+        + " "
+        + (limit.isPresent() ? limit.get().limit().name() : about);
+  }
+}
