@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
-/** What rules say of premixes, profiles and the plant themselves, whatever recipes are there. */
+/** What rules say of premixes, profiles and plants themselves, whatever recipes are there. */
 public final class SharedRules {
   private SharedRules() {}
 
@@ -22,7 +22,7 @@ public final class SharedRules {
       PremixNotDry.look(premix, findings::add);
       ProcessOutsidePractice.look(
           new ProcessBounds(tables.practice(), premix.process(), true), findings::add);
-      BagNotAtPlant.look(premix.process(), tables.plant(), findings::add);
+      BagNotAtPlant.look(premix.process(), premix.plant(), findings::add);
     }
     for (Profile profile : profiles) {
       FishBeyondSpecies.look(profile, tables, findings::add);

@@ -1,7 +1,6 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.plan.OnScales.Filled;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
@@ -34,8 +33,9 @@ final class ScalePlanner {
     this.floor = floor;
   }
 
-  static OnScales plan(ComputedFeed feed, WeighingPlan floor, FeedTables tables) {
-    return new ScalePlanner(feed, tables.plant().map(Plant::title).orElse(""), floor).onScales();
+  static OnScales plan(ComputedFeed feed, WeighingPlan floor) {
+    return new ScalePlanner(feed, feed.recipe().plant().map(Plant::title).orElse(""), floor)
+        .onScales();
   }
 
   private OnScales onScales() {

@@ -36,6 +36,7 @@ final class TaskList {
   private final FeedTables tables;
   private final Cautions cautions;
   private final Balance balance;
+  private final Optional<Plant> plant;
   private final double times;
   private final int decimals;
   private final Mass coat;
@@ -59,6 +60,7 @@ final class TaskList {
     this.tables = tables;
     this.cautions = cautions;
     this.balance = feed.balances().expected();
+    this.plant = feed.recipe().plant();
     this.times = times;
     this.decimals = list.decimals();
     this.coat = list.inFeed(Place.COAT);
@@ -140,7 +142,7 @@ final class TaskList {
             .distinct()
             .sorted(Comparator.reverseOrder())
             .toList();
-    OptionalDouble load = tables.plant().map(Plant::trayLoad).orElse(OptionalDouble.empty());
+    OptionalDouble load = plant.map(Plant::trayLoad).orElse(OptionalDouble.empty());
     return TrayChart.of(
         load.orElse(SAMPLE_KG), load.isPresent(), stage.moistureBefore(), targets, moisture.aim());
   }
