@@ -18,6 +18,7 @@ public final class SharedRules {
       Collection<ResolvedPremix> premixes, Collection<Profile> profiles, FeedTables tables) {
     List<Finding> findings = new ArrayList<>();
     MixerUneven.look(tables, findings::add);
+    MadeAtNoPlant.look(tables, findings::add);
     for (ResolvedPremix premix : premixes) {
       PremixNotDry.look(premix, findings::add);
       ProcessOutsidePractice.look(
@@ -32,6 +33,6 @@ public final class SharedRules {
 
   /** The codes that no rule of recipes has. */
   static List<Code> codes() {
-    return List.of(MixerUneven.CODE, PremixNotDry.CODE);
+    return List.of(MixerUneven.CODE, MadeAtNoPlant.CODE, PremixNotDry.CODE);
   }
 }
