@@ -106,6 +106,7 @@ final class HeadLines implements Part {
       case FeedTokens.SPECIES -> new HeadLine.ForSpecies(pieces.word(context.value), span);
       case FeedTokens.FISH -> new HeadLine.Fish(pieces.range(context.mass, Expected.FISH), span);
       case FeedTokens.HABIT -> new HeadLine.Habit(oneOf("habit", HABITS, context), span);
+      case FeedTokens.PLANT -> new HeadLine.AtPlant(pieces.word(context.value), span);
       case FeedTokens.MEETS -> new HeadLine.Meets(pieces.word(context.value), span);
       case FeedTokens.BATCH -> batch(context, span);
       case FeedTokens.DOSE -> new HeadLine.Dose(pieces.amount(context.figure, Expected.DOSE), span);

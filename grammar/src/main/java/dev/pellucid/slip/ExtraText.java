@@ -50,7 +50,8 @@ final class ExtraText implements Slip {
 
   private static int headEnd(BrokenLine line) {
     boolean word =
-        Set.of("status", "species", "habit", "meets", "kind", "source").contains(line.at(0).text());
+        Set.of("status", "species", "habit", "plant", "meets", "kind", "source")
+            .contains(line.at(0).text());
     return word && line.is(1, Kind.WORD) ? 2 : -1;
   }
 }

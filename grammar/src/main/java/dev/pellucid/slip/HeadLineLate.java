@@ -11,7 +11,7 @@ final class HeadLineLate implements Slip {
   static final Code CODE = new Code("head-line-late");
 
   private static final Set<String> WITH_WORD =
-      Set.of("status", "species", "habit", "meets", "kind", "jurisdiction", "source");
+      Set.of("status", "species", "habit", "plant", "meets", "kind", "jurisdiction", "source");
 
   @Override
   public Optional<Finding> in(BrokenLine line) {

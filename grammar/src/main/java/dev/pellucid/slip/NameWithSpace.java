@@ -34,7 +34,8 @@ final class NameWithSpace implements Slip {
 
   /** Lines of the head that end with a name. */
   private static boolean isNamingHead(BrokenLine line) {
-    return line.place() == Place.HEAD && (line.is(0, "species") || line.is(0, "meets"));
+    return line.place() == Place.HEAD
+        && (line.is(0, "species") || line.is(0, "meets") || line.is(0, "plant"));
   }
 
   /** The 62 of {@code fish meal 62 10 %}. */

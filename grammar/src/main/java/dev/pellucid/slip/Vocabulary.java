@@ -7,7 +7,17 @@ import java.util.Set;
 final class Vocabulary {
   /** After these words any name may stand. */
   static final Set<String> NAME_FOLLOWS =
-      Set.of("from", "source", "inclusion", "+", ":", "meets", "species", "jurisdiction", "hold");
+      Set.of(
+          "from",
+          "source",
+          "inclusion",
+          "+",
+          ":",
+          "meets",
+          "species",
+          "plant",
+          "jurisdiction",
+          "hold");
 
   /** After these words a figure may stand. */
   static final Set<String> NUMBER_FOLLOWS =

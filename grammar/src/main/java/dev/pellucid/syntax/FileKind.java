@@ -57,8 +57,8 @@ public enum FileKind {
   /** The words that lines of the head begin with, in the order in which we show them. */
   public List<String> headWords() {
     return switch (this) {
-      case RECIPE -> List.of("status", "species", "fish", "habit", "meets", "batch");
-      case PREMIX -> List.of("dose", "status", "species");
+      case RECIPE -> List.of("status", "species", "fish", "habit", "plant", "meets", "batch");
+      case PREMIX -> List.of("dose", "status", "species", "plant");
       case PROFILE ->
           List.of("species", "fish", "kind", "jurisdiction", "source", "status", "holds", "must");
     };

@@ -21,12 +21,18 @@ public sealed interface HeadLine {
       Consumer<Fish> fish,
       Consumer<Habit> habit,
       Consumer<Meets> meets,
-      Consumer<Batch> batch) {}
+      Consumer<Batch> batch,
+      Consumer<AtPlant> plant) {}
 
   /** A line that the head of a premix may have. */
   sealed interface OfPremix extends HeadLine {
     /** The dose, where the line tells it. */
     Optional<Amount> doseTold();
+
+    /** The plant that makes it, where the line tells it. */
+    default Optional<Word> plantTold() {
+      return Optional.empty();
+    }
   }
 
   /** A line that the head of a profile may have. */
@@ -116,6 +122,24 @@ public sealed interface HeadLine {
     @Override
     public void into(Recipe head) {
       head.batch().accept(this);
+    }
+  }
+
+  /** {@code plant farm-shed}: the file of {@code plant/} that tells where it is made. */
+  record AtPlant(Word plant, Span span) implements OfRecipe, OfPremix {
+    @Override
+    public void into(Recipe head) {
+      head.plant().accept(this);
+    }
+
+    @Override
+    public Optional<Amount> doseTold() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Word> plantTold() {
+      return Optional.of(plant);
     }
   }
 

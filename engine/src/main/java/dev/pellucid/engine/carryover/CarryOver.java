@@ -3,6 +3,8 @@ package dev.pellucid.engine.carryover;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.data.AlsoMade;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.data.SequenceRow;
 import dev.pellucid.engine.data.SequenceRow.Left;
 import dev.pellucid.engine.data.Species;
@@ -20,10 +22,12 @@ import java.util.stream.Collectors;
  * tells of a nutrient counts as nothing, since a flush is not asked for on a guess.
  *
  * @param species that the feed is for; empty for a premix
+ * @param plant where it is made; what that makes beside comes before it too
  * @param left the rows of practice that it leaves something by, and what that is: {@code
  *     groundnut-cake}, {@code copper 31.2 mg/kg}
  */
-public record CarryOver(Optional<Species> species, Map<SequenceRow, String> left) {
+public record CarryOver(
+    Optional<Species> species, Optional<Plant> plant, Map<SequenceRow, String> left) {
   public CarryOver {
     left = Map.copyOf(left);
   }
@@ -34,7 +38,7 @@ public record CarryOver(Optional<Species> species, Map<SequenceRow, String> left
     for (SequenceRow row : rows) {
       leaves(feed, row).ifPresent(words -> left.put(row, words));
     }
-    return new CarryOver(feed.recipe().species(), left);
+    return new CarryOver(feed.recipe().species(), feed.recipe().plant(), left);
   }
 
   private static Optional<String> leaves(ComputedFeed feed, SequenceRow row) {
@@ -42,7 +46,8 @@ public record CarryOver(Optional<Species> species, Map<SequenceRow, String> left
         .byKind(
             held -> ingredients(feed, row),
             marked -> ingredients(feed, row),
-            above -> tooMuch(feed, above));
+            above -> tooMuch(feed, above),
+            besides -> Optional.empty());
   }
 
   private static Optional<String> tooMuch(ComputedFeed feed, Left.Above above) {
@@ -72,8 +77,14 @@ public record CarryOver(Optional<Species> species, Map<SequenceRow, String> left
     return Optional.ofNullable(left.get(row));
   }
 
+  /** What the plant does not make cannot be before it. */
+  private boolean isMadeBeside(SequenceRow row) {
+    Optional<AlsoMade> besides = row.besides();
+    return besides.isEmpty() || (plant.isPresent() && plant.get().alsoMakes(besides.get()));
+  }
+
   /** Whether it would take harm; not where it holds the same itself. */
   public boolean minds(SequenceRow row) {
-    return row.isFor(species) && !left.containsKey(row);
+    return row.isFor(species) && !left.containsKey(row) && isMadeBeside(row);
   }
 }

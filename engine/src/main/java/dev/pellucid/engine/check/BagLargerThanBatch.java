@@ -54,7 +54,7 @@ final class BagLargerThanBatch implements Rule {
   }
 
   private static boolean isSaid(RuleContext recipe, Setting bag) {
-    Optional<Plant> plant = recipe.tables().plant();
+    Optional<Plant> plant = recipe.recipe().plant();
     Optional<WeighingPlan> plan = recipe.floor().plan();
     Optional<Loads> loads = plan.isPresent() ? plan.get().loads() : Optional.empty();
     return (plant.isPresent() && BagNotAtPlant.isAbsent(bag, plant.get()))

@@ -27,7 +27,7 @@ final class BagNotAtPlant implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    look(recipe.recipe().process(), recipe.tables().plant(), out);
+    look(recipe.recipe().process(), recipe.recipe().plant(), out);
   }
 
   /** The same of a premix. */

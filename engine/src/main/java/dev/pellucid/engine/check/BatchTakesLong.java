@@ -5,8 +5,9 @@ import dev.pellucid.engine.data.Practice.PracticeBound;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.engine.weighing.InDryer;
+import dev.pellucid.engine.weighing.InDryer.Hours;
 import dev.pellucid.engine.weighing.Loads;
-import dev.pellucid.engine.weighing.Trays;
 import dev.pellucid.engine.weighing.WeighingPlan;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -14,12 +15,13 @@ import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
+import dev.pellucid.text.Plural;
 import java.util.Optional;
 
 /**
- * A batch that the plant needs days for: its dryer is filled so often that the last wet pellets
- * wait longer than practice lets them, or its mixer or coater more than a hundred times. Silent
- * where the time of drying or the water of the mix cannot be meant.
+ * A batch that the plant needs days for: its dryer is filled so often, or runs so long, that the
+ * last wet pellets wait longer than practice lets them, or its mixer or coater more than a hundred
+ * times. Silent where the time of drying or the water of the mix cannot be meant.
  */
 final class BatchTakesLong implements Rule {
   private static final Code CODE = new Code("batch-takes-long");
@@ -60,34 +62,43 @@ final class BatchTakesLong implements Rule {
   }
 
   private static Optional<String> drying(RuleContext recipe, WeighingPlan plan) {
-    Optional<Trays> trays = plan.trays();
-    Optional<Setting> time = recipe.recipe().process().setting(Step.DRY, Property.TIME);
+    Optional<InDryer> dryer = plan.dryer();
     Optional<PracticeBound> most = recipe.tables().practice().bound(BoundOf.DRYING_OF_BATCH);
-    if (trays.isEmpty() || time.isEmpty() || most.isEmpty()) {
+    if (dryer.isEmpty() || dryer.get().all().isEmpty() || most.isEmpty()) {
       return Optional.empty();
     }
-    double least = trays.get().rounds() * time.get().low();
     ProcessBounds bounds = ProcessBounds.of(recipe);
-    return Closeness.isAbove(least, most.get().high())
+    return Closeness.isAbove(dryer.get().all().get().low(), most.get().high())
             && !bounds.isOutside(Step.DRY, Property.TIME)
             && !bounds.isOutside(Step.ADD_WATER, Property.ON_MIX)
-        ? Optional.of(rounds(trays.get(), time.get(), most.get()))
+        ? Optional.of(
+            rounds(
+                dryer.get(),
+                recipe.recipe().process().setting(Step.DRY, Property.TIME),
+                most.get()))
         : Optional.empty();
   }
 
-  private static String rounds(Trays trays, Setting time, PracticeBound most) {
-    String shortest = days(trays.rounds() * time.low());
-    String longest = days(trays.rounds() * time.high());
-    return trays.count()
-        + " trays in "
-        + trays.rounds()
-        + " rounds of "
-        + time.written().target().asWritten()
+  private static String rounds(InDryer dryer, Optional<Setting> time, PracticeBound most) {
+    Hours all = dryer.all().orElseThrow();
+    String shortest = days(all.low());
+    String longest = days(all.high());
+    return filled(dryer, time)
         + ": "
         + (shortest.equals(longest) ? "" : shortest + " to ")
         + longest
         + " days, practice is "
         + most.asWritten();
+  }
+
+  private static String filled(InDryer dryer, Optional<Setting> time) {
+    if (dryer.trays().isPresent()) {
+      String each = time.isPresent() ? " of " + time.get().written().target().asWritten() : "";
+      return dryer.trays().get().count() + " trays in " + Plural.of(dryer.rounds(), "round") + each;
+    }
+    return dryer.rounds() == 1
+        ? Figures.fixed(dryer.water(), 0) + " kg of water off in the " + dryer.dryer().title()
+        : dryer.rounds() + " fillings of the " + dryer.dryer().title();
   }
 
   private static String days(double hours) {

@@ -84,8 +84,8 @@ final class BlendTime implements Rule {
 
   /** A mixer of the plant whose time it is; then the batch is rather of another size than meant. */
   private static Optional<Mixer> other(RuleContext recipe, Setting time) {
-    if (recipe.tables().plant().isPresent()) {
-      for (Mixer mixer : recipe.tables().plant().get().mixers()) {
+    if (recipe.recipe().plant().isPresent()) {
+      for (Mixer mixer : recipe.recipe().plant().get().mixers()) {
         if (mixer.time().isPresent() && takes(mixer.time().get(), time)) {
           return Optional.of(mixer);
         }

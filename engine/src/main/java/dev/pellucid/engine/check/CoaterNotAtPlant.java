@@ -25,7 +25,7 @@ final class CoaterNotAtPlant implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     Optional<Setting> method = recipe.recipe().process().setting(Step.COAT, Property.METHOD);
-    Optional<Plant> plant = recipe.tables().plant();
+    Optional<Plant> plant = recipe.recipe().plant();
     if (method.isPresent()
         && plant.isPresent()
         && plant.get().coater().isPresent()

@@ -27,7 +27,7 @@ final class DieNotAtPlant implements Rule {
   public void look(RuleContext recipe, Remarks out) {
     Passes passes = recipe.recipe().process();
     Optional<Setting> die = passes.die();
-    Optional<Plant> plant = recipe.tables().plant();
+    Optional<Plant> plant = recipe.recipe().plant();
     if (die.isPresent()
         && plant.isPresent()
         && !plant.get().dies().isEmpty()

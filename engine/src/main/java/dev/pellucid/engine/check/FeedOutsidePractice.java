@@ -151,7 +151,7 @@ final class FeedOutsidePractice implements Rule {
       if (told.isPresent()) {
         return Optional.of(told.get().manner());
       }
-      Optional<Plant> plant = recipe.tables().plant();
+      Optional<Plant> plant = recipe.recipe().plant();
       return plant.isPresent() && plant.get().coater().isPresent()
           ? Optional.of(plant.get().coater().get().name().toLowerCase(Locale.ROOT))
           : Optional.empty();

@@ -2,6 +2,7 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Mixer;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.data.Practice.PracticeBound;
 import dev.pellucid.engine.quantity.Figures;
@@ -12,7 +13,7 @@ import dev.pellucid.measure.Unit;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** A mixer of the plant that left its mix too uneven in its own test, so its time is too short. */
+/** A mixer of a plant that left its mix too uneven in its own test, so its time is too short. */
 final class MixerUneven {
   static final Code CODE = new Code("mixer-uneven");
 
@@ -20,13 +21,19 @@ final class MixerUneven {
 
   static void look(FeedTables tables, Consumer<Finding> out) {
     Optional<PracticeBound> bound = tables.practice().bound(BoundOf.MIXING_VARIATION);
-    if (bound.isEmpty() || tables.plant().isEmpty()) {
+    if (bound.isEmpty()) {
       return;
     }
-    for (Mixer mixer : tables.plant().get().mixers()) {
+    for (Plant plant : tables.plants().values()) {
+      look(plant, bound.get(), out);
+    }
+  }
+
+  private static void look(Plant plant, PracticeBound bound, Consumer<Finding> out) {
+    for (Mixer mixer : plant.mixers()) {
       if (mixer.evenness().isPresent()
-          && Closeness.isAbove(mixer.evenness().get().share(), bound.get().high())) {
-        out.accept(finding(mixer, mixer.evenness().get(), bound.get()));
+          && Closeness.isAbove(mixer.evenness().get().share(), bound.high())) {
+        out.accept(finding(mixer, mixer.evenness().get(), bound));
       }
     }
   }

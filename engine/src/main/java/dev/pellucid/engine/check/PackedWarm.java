@@ -31,7 +31,7 @@ final class PackedWarm implements Rule {
     if (!recipe.recipe().isApproved()) {
       return;
     }
-    double air = recipe.tables().plant().map(plant -> plant.airTemperature()).orElse(AIR_UNTOLD);
+    double air = recipe.recipe().plant().map(plant -> plant.airTemperature()).orElse(AIR_UNTOLD);
     Pass warmed = null;
     double temperature = air;
     for (Pass pass : recipe.recipe().process().inOrder()) {

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
-/** What rules say of premixes, profiles and the plant themselves, whatever recipes are there. */
+/** What rules say of premixes, profiles and plants themselves, whatever recipes are there. */
 public final class SharedRules {
   private SharedRules() {}
 
@@ -18,11 +18,12 @@ public final class SharedRules {
       Collection<ResolvedPremix> premixes, Collection<Profile> profiles, FeedTables tables) {
     List<Finding> findings = new ArrayList<>();
     MixerUneven.look(tables, findings::add);
+    MadeAtNoPlant.look(tables, findings::add);
     for (ResolvedPremix premix : premixes) {
       PremixNotDry.look(premix, findings::add);
       ProcessOutsidePractice.look(
           new ProcessBounds(tables.practice(), premix.process(), true), findings::add);
-      BagNotAtPlant.look(premix.process(), tables.plant(), findings::add);
+      BagNotAtPlant.look(premix.process(), premix.plant(), findings::add);
     }
     for (Profile profile : profiles) {
       FishBeyondSpecies.look(profile, tables, findings::add);
@@ -32,6 +33,6 @@ public final class SharedRules {
 
   /** The codes that no rule of recipes has. */
   static List<Code> codes() {
-    return List.of(MixerUneven.CODE, PremixNotDry.CODE);
+    return List.of(MixerUneven.CODE, MadeAtNoPlant.CODE, PremixNotDry.CODE);
   }
 }

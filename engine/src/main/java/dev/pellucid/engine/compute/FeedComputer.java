@@ -26,13 +26,11 @@ public final class FeedComputer {
   private final FeedTables tables;
   private final Retentions retentions;
   private final Compositions compositions;
-  private final Surroundings surroundings;
 
   public FeedComputer(FeedTables tables) {
     this.tables = tables;
     this.retentions = new Retentions(tables.practice());
     this.compositions = new Compositions(tables.nutrients(), tables.practice(), retentions);
-    this.surroundings = Surroundings.of(tables);
   }
 
   /**
@@ -62,6 +60,7 @@ public final class FeedComputer {
   /** A recipe as it is weighed. */
   public Computation compute(ResolvedRecipe recipe, Weighing weighing) {
     List<ExplodedLine> leaves = leaves(recipe, weighing);
+    Surroundings surroundings = Surroundings.of(tables.practice().steam(), recipe.plant());
     Balancing balancing = new Balancing(recipe.process(), tables.nutrients(), surroundings);
     Balances balances = balancing.of(leaves);
     if (balances.obstacle().isPresent()) {
@@ -81,7 +80,7 @@ public final class FeedComputer {
                 weighing,
                 balances,
                 rows,
-                tables.plant().map(plant -> plant.shrink()).orElse(0.0),
+                recipe.plant().isPresent() ? recipe.plant().get().shrink() : 0,
                 List.copyOf(keeping.gaps()),
                 unpriced(rows))));
   }

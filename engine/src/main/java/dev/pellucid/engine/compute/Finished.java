@@ -49,6 +49,7 @@ public final class Finished {
             List.of(),
             Optional.empty(),
             new Passes(List.of()),
+            Optional.empty(),
             feed.recipe().declared());
     return new Material.Reworked(made, feed.recipe().species());
   }

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.compute;
 
-import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.data.SteamTable;
 import java.util.Optional;
 
@@ -13,9 +13,8 @@ import java.util.Optional;
 public record Surroundings(Optional<SteamTable> steam, double airTemperature) {
   private static final double AIR_UNTOLD = 25;
 
-  static Surroundings of(FeedTables tables) {
-    return new Surroundings(
-        tables.practice().steam(),
-        tables.plant().map(plant -> plant.airTemperature()).orElse(AIR_UNTOLD));
+  /** Of a plant; of a middling one where none is told. */
+  static Surroundings of(Optional<SteamTable> steam, Optional<Plant> plant) {
+    return new Surroundings(steam, plant.isPresent() ? plant.get().airTemperature() : AIR_UNTOLD);
   }
 }

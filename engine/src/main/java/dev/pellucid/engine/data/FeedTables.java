@@ -10,6 +10,8 @@ import java.util.SortedMap;
  * All the data of a folder, immutable and shared by every recipe.
  *
  * @param groups groups of ingredients and where each was declared
+ * @param plants by the names of their files
+ * @param plant the one that holds where a recipe or premix names none
  * @param label the label rules that the settings name
  * @param lots by number
  * @param pricesWhole false when a part of the prices could not be read: then what has none here may
@@ -23,6 +25,7 @@ public record FeedTables(
     SortedMap<String, Group> groups,
     SortedMap<String, Ingredient> ingredients,
     SortedMap<String, Species> species,
+    SortedMap<String, Plant> plants,
     Optional<Plant> plant,
     Optional<LabelRules> label,
     Practice practice,

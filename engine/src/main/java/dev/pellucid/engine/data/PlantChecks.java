@@ -16,7 +16,7 @@ final class PlantChecks {
   /** What a feed weighs per litre, roughly. */
   private static final double KG_PER_LITRE = 0.6;
 
-  /** What a coater takes over what the largest mixer mixes. */
+  /** What a coater or dryer takes over what the largest mixer mixes. */
   private static final double LEAST_COATED = 0.08;
 
   private static final double MOST_COATED = 2.5;
@@ -90,8 +90,7 @@ final class PlantChecks {
     }
   }
 
-  void lookAtTrays(Fields fields, OptionalInt trays) {
-    Optional<Scalar> written = fields.text(PlantVocabulary.TRAYS);
+  void lookAtTrays(Optional<Scalar> written, OptionalInt trays) {
     if (written.isPresent() && trays.orElse(0) > MOST_TRAYS) {
       remarks.add(
           Finding.warning(
@@ -105,12 +104,33 @@ final class PlantChecks {
     }
   }
 
+  /** What a bed or belt takes off in an hour goes with what it holds. */
+  void lookAtDryer(Scalar water, double perHour, OptionalDouble holds) {
+    if (!Dryer.isDoubted(perHour, holds)) {
+      return;
+    }
+    remarks.add(
+        Finding.warning(
+                Common.CODE,
+                water.span(),
+                water.text()
+                    + " of water in an hour is far from practice beside the "
+                    + Figures.plain(holds.getAsDouble())
+                    + " kg of wet feed that the dryer holds")
+            .helping("look for a slipped decimal point in water-per-hour or in holds"));
+  }
+
   void lookAtCoater(Fields fields, OptionalDouble load, List<Mixer> mixers) {
+    lookAtLoad(fields.text(PlantVocabulary.COATER_LOAD), load, "coater", mixers);
+  }
+
+  /** What a machine takes at once goes with what the largest mixer makes. */
+  void lookAtLoad(
+      Optional<Scalar> written, OptionalDouble load, String machine, List<Mixer> mixers) {
     double largest = 0;
     for (Mixer mixer : mixers) {
       largest = Math.max(largest, mixer.litres() * mixer.fillHigh() * KG_PER_LITRE);
     }
-    Optional<Scalar> written = fields.text(PlantVocabulary.COATER_LOAD);
     if (written.isEmpty()
         || load.isEmpty()
         || largest <= 0
@@ -123,7 +143,9 @@ final class PlantChecks {
                 Common.CODE,
                 written.get().span(),
                 written.get().text()
-                    + " in the coater is far from the about "
+                    + " in the "
+                    + machine
+                    + " is far from the about "
                     + Figures.plain(Math.rint(largest))
                     + " kg of the largest mixer")
             .helping("look for a slipped decimal point here or in the volume of the mixer"));

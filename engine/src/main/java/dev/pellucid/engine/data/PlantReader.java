@@ -4,6 +4,7 @@ import dev.pellucid.engine.data.FigureReader.Ends;
 import dev.pellucid.engine.data.Keys.Holds.ListOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.data.Plant.Besides;
 import dev.pellucid.engine.data.PlantChecks.ScaleAt;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
@@ -14,10 +15,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** One file of {@code plant/}. */
 final class PlantReader {
@@ -65,8 +68,7 @@ final class PlantReader {
         file.stem(),
         0,
         ROOM,
-        OptionalDouble.empty(),
-        OptionalInt.empty(),
+        List.of(),
         List.of(),
         List.of(),
         Optional.empty(),
@@ -74,28 +76,24 @@ final class PlantReader {
         List.of(),
         MOST_WEIGHINGS,
         List.of(),
+        List.of(),
         file.place());
   }
 
   private Plant plant(DataFile file, Fields fields) {
     OptionalDouble shrink = figures.share(fields.text(PlantVocabulary.SHRINK));
     OptionalDouble air = base(fields, PlantVocabulary.AIR_TEMPERATURE, Kind.TEMPERATURE);
-    OptionalDouble load = positive(fields, PlantVocabulary.TRAY_LOAD, Extent.WEIGHT);
     CommonSpan.SHRINK.look(fields.text(PlantVocabulary.SHRINK), shrink, remarks);
     CommonSpan.AIR.look(fields.text(PlantVocabulary.AIR_TEMPERATURE), air, remarks);
-    CommonSpan.TRAY_LOAD.look(fields.text(PlantVocabulary.TRAY_LOAD), load, remarks);
-    OptionalInt trays = count(fields, PlantVocabulary.TRAYS);
     OptionalDouble coated = positive(fields, PlantVocabulary.COATER_LOAD, Extent.WEIGHT);
     List<Mixer> mixers = mixers(fields);
-    checks.lookAtTrays(fields, trays);
     checks.lookAtCoater(fields, coated, mixers);
     return new Plant(
         file.stem(),
         fields.textOr(PlantVocabulary.NAME, file.stem()),
         shrink.orElse(0),
         air.orElse(ROOM),
-        load,
-        trays,
+        new DryerReader(mixers, remarks).dryers(fields),
         positives(fields, PlantVocabulary.DIES, Extent.HOLE, "a die", Double.MAX_VALUE),
         positives(fields, PlantVocabulary.BAGS, Extent.BAG, "a bag", BIG_BAG),
         fields.oneOf(PlantVocabulary.COATER, "a coater"),
@@ -103,7 +101,22 @@ final class PlantReader {
         scales(fields),
         count(fields, PlantVocabulary.MOST_WEIGHINGS).orElse(MOST_WEIGHINGS),
         mixers,
+        alsoMakes(fields),
         fields.has(PlantVocabulary.NAME) ? fields.placeOf(PlantVocabulary.NAME) : fields.place());
+  }
+
+  /** Each once. */
+  private static List<Besides> alsoMakes(Fields fields) {
+    List<Besides> all = new ArrayList<>();
+    Set<AlsoMade> told = EnumSet.noneOf(AlsoMade.class);
+    for (Scalar word :
+        fields.words(PlantVocabulary.ALSO_MAKES, "a kind of feed that is also made")) {
+      AlsoMade what = Vocabulary.named(AlsoMade.class, word.text());
+      if (told.add(what)) {
+        all.add(new Besides(what, word.span()));
+      }
+    }
+    return all;
   }
 
   /** Rising. Where one cannot be read, none are known. */

@@ -48,6 +48,41 @@ final class PlantVocabulary {
           MIXER_EVENNESS,
           MIXER_TESTED);
 
+  static final Key<Text> DRYER_NAME = must("name", TEXT, "what people call it");
+  static final Key<Named<DryerKind>> DRYER_KIND =
+      must(
+          "kind",
+          new Named<>(DryerKind.class),
+          "trays that are filled, a bed that is filled and blown through, or a belt that runs on");
+  static final Key<Text> DRYER_TEMPERATURE =
+      may("temperature", RANGE, "at which it works: 60 to 110 °C; else at any");
+  static final Key<Text> DRYER_TRAY_LOAD =
+      may("tray-load", AMOUNT, "wet feed on one tray; of trays alone");
+  static final Key<Text> DRYER_TRAYS =
+      may("trays", COUNT, "how many trays it takes at once; of trays alone");
+  static final Key<Text> DRYER_WATER =
+      may("water-per-hour", AMOUNT, "the most water that it takes off in an hour; of bed and belt");
+  static final Key<Text> DRYER_HOLDS =
+      may("holds", AMOUNT, "the wet feed that is in it at once; of bed and belt");
+
+  static final Keys DRYER_KEYS =
+      Keys.of(
+          "a dryer",
+          DRYER_NAME,
+          DRYER_KIND,
+          DRYER_TEMPERATURE,
+          DRYER_TRAY_LOAD,
+          DRYER_TRAYS,
+          DRYER_WATER,
+          DRYER_HOLDS);
+
+  /** What a file calls the ways of drying. */
+  enum DryerKind {
+    TRAYS,
+    BED,
+    BELT
+  }
+
   static final Key<Text> NAME = must("name", TEXT, "its name for people");
   static final Key<Text> SHRINK =
       must("shrink", AMOUNT, "the part of the feed lost to dust, fines and start-up");
@@ -59,8 +94,11 @@ final class PlantVocabulary {
       may("most-weighings", COUNT, "in how many weighings one line may be weighed; else 4");
   static final Key<ListOf<Block>> MIXERS =
       may("mixers", new ListOf<>(new Block(MIXER_KEYS)), "what is mixed in");
-  static final Key<Text> TRAY_LOAD = may("tray-load", AMOUNT, "wet feed on one tray");
-  static final Key<Text> TRAYS = may("trays", COUNT, "how many trays the dryer takes at once");
+  static final Key<ListOf<Block>> DRYERS =
+      may("dryers", new ListOf<>(new Block(DRYER_KEYS)), "what is dried in");
+  static final Key<Text> TRAY_LOAD =
+      may("tray-load", AMOUNT, "wet feed on one tray, where the only dryer is one with trays");
+  static final Key<Text> TRAYS = may("trays", COUNT, "how many trays that dryer takes at once");
   static final Key<ListOf<Text>> DIES =
       may("dies", new ListOf<>(AMOUNT), "the holes of the dies that are there");
   static final Key<ListOf<Text>> BAGS =
@@ -69,6 +107,12 @@ final class PlantVocabulary {
       may("coater", new Named<>(Coater.class), "how oil goes on");
   static final Key<Text> COATER_LOAD =
       may("coater-load", AMOUNT, "the most feed that the coater takes at once");
+
+  static final Key<ListOf<Named<AlsoMade>>> ALSO_MAKES =
+      may(
+          "also-makes",
+          new ListOf<>(new Named<>(AlsoMade.class)),
+          "what else is made on the same machines; practice/sequence.yaml must rule each");
 
   static final Keys PLANT_KEYS =
       Keys.of(
@@ -79,12 +123,14 @@ final class PlantVocabulary {
           SCALES,
           MOST_WEIGHINGS,
           MIXERS,
+          DRYERS,
           TRAY_LOAD,
           TRAYS,
           DIES,
           BAGS,
           COATER,
-          COATER_LOAD);
+          COATER_LOAD,
+          ALSO_MAKES);
 
   private PlantVocabulary() {}
 }

@@ -4,15 +4,21 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * All files of {@code plant/}: each as it was read, and the one that the settings name. A plant
- * follows from its file alone.
+ * All files of {@code plant/}: each as it was read, and the one that the settings name, which holds
+ * for what names none itself. A plant follows from its file alone.
  */
-record Plants(ReadFiles<Optional<Plant>> reads, Optional<Plant> chosen, List<Finding> findings) {
+record Plants(
+    ReadFiles<Optional<Plant>> reads,
+    SortedMap<String, Plant> byName,
+    Optional<Plant> chosen,
+    List<Finding> findings) {
 
-  static final Plants NONE = new Plants(ReadFiles.none(), Optional.empty(), List.of());
+  static final Plants NONE =
+      new Plants(ReadFiles.none(), new TreeMap<>(), Optional.empty(), List.of());
 
   Plants next(Nodes nodes, Frame frame) {
     ReadFiles<Optional<Plant>> next = reads.next(nodes.in(Places.PLANT), PlantReader::read);
@@ -30,6 +36,6 @@ record Plants(ReadFiles<Optional<Plant>> reads, Optional<Plant> chosen, List<Fin
           .check(new Scalar(name.get(), false, frame.plantPlace()), remarks);
     }
     Plant chosen = name.isPresent() ? plants.get(name.get()) : null;
-    return new Plants(next, Optional.ofNullable(chosen), remarks.findings());
+    return new Plants(next, plants, Optional.ofNullable(chosen), remarks.findings());
   }
 }

@@ -101,7 +101,8 @@ final class SequenceReader {
     int told =
         (block.has(SequenceVocabulary.LEFT_HOLDS) ? 1 : 0)
             + (block.has(SequenceVocabulary.LEFT_TRAIT) ? 1 : 0)
-            + (block.has(SequenceVocabulary.LEFT_NUTRIENT) ? 1 : 0);
+            + (block.has(SequenceVocabulary.LEFT_NUTRIENT) ? 1 : 0)
+            + (block.has(SequenceVocabulary.LEFT_MADE) ? 1 : 0);
     if (told != 1
         || block.has(SequenceVocabulary.LEFT_NUTRIENT)
             != block.has(SequenceVocabulary.LEFT_ABOVE)) {
@@ -109,9 +110,10 @@ final class SequenceReader {
           Finding.error(
                   CODE,
                   block.place(),
-                  "what is left behind is told by one of holds, trait, and nutrient with above")
+                  "what is left behind is told by one of holds, trait, made, and nutrient with above")
               .helping("write holds: and a group or ingredient, or trait: and a trait")
-              .helping("or write {nutrient: copper, above: 15 mg/kg}"));
+              .helping("or write {nutrient: copper, above: 15 mg/kg}")
+              .helping("or write made: and what the plant also makes"));
       return Optional.empty();
     }
     if (block.has(SequenceVocabulary.LEFT_HOLDS)) {
@@ -120,6 +122,11 @@ final class SequenceReader {
     if (block.has(SequenceVocabulary.LEFT_TRAIT)) {
       Optional<Trait> trait = block.oneOf(SequenceVocabulary.LEFT_TRAIT, "a trait");
       return trait.isPresent() ? Optional.of(marked(trait.get())) : Optional.empty();
+    }
+    if (block.has(SequenceVocabulary.LEFT_MADE)) {
+      Optional<AlsoMade> made =
+          block.oneOf(SequenceVocabulary.LEFT_MADE, "a kind of feed that is also made");
+      return made.isPresent() ? Optional.of(new Left.Besides(made.get())) : Optional.empty();
     }
     Optional<Scalar> name = block.text(SequenceVocabulary.LEFT_NUTRIENT);
     if (name.isEmpty() || !names.nutrients().check(name.get(), remarks)) {

@@ -29,7 +29,11 @@ public record SequenceRow(
   /** What is left behind, and how people call it. */
   public sealed interface Left {
     /** Applies the one of these that is for its kind. */
-    <R> R byKind(Function<Held, R> held, Function<Marked, R> marked, Function<Above, R> above);
+    <R> R byKind(
+        Function<Held, R> held,
+        Function<Marked, R> marked,
+        Function<Above, R> above,
+        Function<Besides, R> besides);
 
     String words();
 
@@ -41,7 +45,10 @@ public record SequenceRow(
     record Held(String name, String words) implements Left {
       @Override
       public <R> R byKind(
-          Function<Held, R> held, Function<Marked, R> marked, Function<Above, R> above) {
+          Function<Held, R> held,
+          Function<Marked, R> marked,
+          Function<Above, R> above,
+          Function<Besides, R> besides) {
         return held.apply(this);
       }
     }
@@ -50,7 +57,10 @@ public record SequenceRow(
     record Marked(Trait trait, String words) implements Left {
       @Override
       public <R> R byKind(
-          Function<Held, R> held, Function<Marked, R> marked, Function<Above, R> above) {
+          Function<Held, R> held,
+          Function<Marked, R> marked,
+          Function<Above, R> above,
+          Function<Besides, R> besides) {
         return marked.apply(this);
       }
     }
@@ -68,8 +78,28 @@ public record SequenceRow(
 
       @Override
       public <R> R byKind(
-          Function<Held, R> held, Function<Marked, R> marked, Function<Above, R> above) {
+          Function<Held, R> held,
+          Function<Marked, R> marked,
+          Function<Above, R> above,
+          Function<Besides, R> besides) {
         return above.apply(this);
+      }
+    }
+
+    /** Something that a plant makes beside the feeds of the folder. */
+    record Besides(AlsoMade what) implements Left {
+      @Override
+      public String words() {
+        return what.words();
+      }
+
+      @Override
+      public <R> R byKind(
+          Function<Held, R> held,
+          Function<Marked, R> marked,
+          Function<Above, R> above,
+          Function<Besides, R> besides) {
+        return besides.apply(this);
       }
     }
   }
@@ -87,7 +117,17 @@ public record SequenceRow(
     return left.byKind(
         held -> ingredient.name().equals(held.name()) || ingredient.groups().contains(held.name()),
         marked -> ingredient.traits().contains(marked.trait()),
-        above -> false);
+        above -> false,
+        besides -> false);
+  }
+
+  /** What a plant makes beside the feeds of the folder, where it is this that is left behind. */
+  public Optional<AlsoMade> besides() {
+    return left.byKind(
+        held -> Optional.empty(),
+        marked -> Optional.empty(),
+        above -> Optional.empty(),
+        besides -> Optional.of(besides.what()));
   }
 
   /** Whether it matters for feeds of a species, or for what is of none. */

@@ -27,8 +27,11 @@ final class SequenceVocabulary {
   static final Key<Text> LEFT_ABOVE =
       may("above", AMOUNT, "as much of the nutrient leaves nothing worth a flush");
 
+  static final Key<Named<AlsoMade>> LEFT_MADE =
+      may("made", new Named<>(AlsoMade.class), "something that the plant also makes");
+
   static final Keys LEFT_BEHIND_KEYS =
-      Keys.of("what is left behind", LEFT_HOLDS, LEFT_TRAIT, LEFT_NUTRIENT, LEFT_ABOVE);
+      Keys.of("what is left behind", LEFT_HOLDS, LEFT_TRAIT, LEFT_NUTRIENT, LEFT_ABOVE, LEFT_MADE);
 
   static final Key<Text> FLUSH_QUANTITY = must("quantity", AMOUNT, "what is run through");
   static final Key<Text> FLUSH_WITH = must("with", WORD, "an ingredient");

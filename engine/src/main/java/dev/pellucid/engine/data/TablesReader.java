@@ -57,6 +57,7 @@ public final class TablesReader {
                 SizeChecks.CODE,
                 RetentionReader.ORDER,
                 PlantReader.SCALE,
+                DryerReader.CODE,
                 ParticleReader.PARTICLE))
         .flatMap(Collection::stream)
         .toList();

@@ -112,6 +112,7 @@ public final class TablesState {
             frame.groups(),
             ingredients.byName(),
             frame.species(),
+            plants.byName(),
             plants.chosen(),
             labels.chosen(),
             practice.practice(),

@@ -58,6 +58,7 @@ final class PrintedTaking {
     facts.put("code", plan.code());
     facts.put("name", "\"" + plan.title() + "\"");
     plan.premixing().ifPresent(premix -> fact("dose", premix.dose()));
+    plan.scales().ifPresent(scales -> fact("plant", scales.plant()));
     fact("for", String.join(", ", plan.fish()));
     plan.storing()
         .ifPresent(
@@ -70,8 +71,8 @@ final class PrintedTaking {
     mass("water added", plan.balance().water());
     mass("steam", plan.balance().steam());
     plan.scales()
-        .flatMap(OnScales::trays)
-        .ifPresent(trays -> facts.put("trays", SheetParts.trays(trays)));
+        .flatMap(OnScales::dryer)
+        .ifPresent(dryer -> facts.put("drying", SheetParts.dryer(dryer)));
     SheetParts.of(plan).forEach((heading, number) -> parts.put("sheet: " + heading, number));
   }
 

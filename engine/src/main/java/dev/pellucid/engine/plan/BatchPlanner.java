@@ -119,7 +119,7 @@ final class BatchPlanner {
       boolean sizeTold,
       List<String> draftBecause,
       Optional<Premixing> premixing) {
-    Optional<OnScales> scales = scales(feed, floor, tables);
+    Optional<OnScales> scales = scales(feed, floor);
     WeighList list = new WeighList(feed, weighed, scales);
     Cautions cautions = new Cautions(feed, tables.practice());
     List<Caution> mixCautions = cautions.ofMix();
@@ -154,16 +154,15 @@ final class BatchPlanner {
         premixing);
   }
 
-  private static Optional<OnScales> scales(
-      ComputedFeed feed, Optional<WeighingPlan> floor, FeedTables tables) {
-    return floor.map(plan -> ScalePlanner.plan(feed, plan, tables));
+  private static Optional<OnScales> scales(ComputedFeed feed, Optional<WeighingPlan> floor) {
+    return floor.map(plan -> ScalePlanner.plan(feed, plan));
   }
 
   /** What is weighed out for the size that the recipe names. */
   static List<Weighed> weighing(ComputedFeed feed, FeedTables tables) {
     double kg = weighed(feed);
     Optional<WeighingPlan> floor = WeighingPlanner.plan(feed, kg, tables);
-    return new WeighList(feed, kg, scales(feed, floor, tables)).lines();
+    return new WeighList(feed, kg, scales(feed, floor)).lines();
   }
 
   /** The feed of what the scales show: rounded, with overage as often as it is weighed out. */

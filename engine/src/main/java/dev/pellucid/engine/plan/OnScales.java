@@ -1,8 +1,10 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.resolve.Line.Place;
+import dev.pellucid.engine.weighing.InDryer;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
@@ -14,7 +16,7 @@ import java.util.function.Function;
  * @param mix what goes into each load, in the order of the recipe
  * @param coat what goes on the kernel in each round of the coater
  * @param coatRounds how often the coater is filled
- * @param trays absent where nothing is dried on trays
+ * @param dryer absent where nothing is dried, or the plant tells no dryer for it
  */
 public record OnScales(
     String plant,
@@ -23,7 +25,7 @@ public record OnScales(
     List<LoadLine> mix,
     List<LoadLine> coat,
     int coatRounds,
-    Optional<TraysFilled> trays) {
+    Optional<DryerFilled> dryer) {
   public OnScales {
     mix = List.copyOf(mix);
     coat = List.copyOf(coat);
@@ -37,7 +39,7 @@ public record OnScales(
         mix.stream().map(line -> line.from(lots.apply(line.name()))).toList(),
         coat.stream().map(line -> line.from(lots.apply(line.name()))).toList(),
         coatRounds,
-        trays);
+        dryer);
   }
 
   /** How often a line is weighed out: for each load, or for each round of the coater. */
@@ -57,8 +59,28 @@ public record OnScales(
     }
   }
 
+  /**
+   * The batch in the dryer.
+   *
+   * @param water to be taken off
+   * @param perHour the most water that it takes off in an hour, in kg; empty for trays
+   * @param rounds how often it is filled
+   * @param ofRound wet feed in each round, the last not more
+   * @param each how long a round takes; empty where nothing tells it
+   * @param all how long the batch takes
+   */
+  public record DryerFilled(
+      String dryer,
+      Optional<TraysFilled> trays,
+      Mass water,
+      OptionalDouble perHour,
+      int rounds,
+      Mass ofRound,
+      Optional<InDryer.Hours> each,
+      Optional<InDryer.Hours> all) {}
+
   /** Trays of so many kg of wet feed each, the last not full. */
-  public record TraysFilled(double load, int count, int rounds) {}
+  public record TraysFilled(double load, int count) {}
 
   /**
    * What a scale must show.

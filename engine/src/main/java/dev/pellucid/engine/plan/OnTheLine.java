@@ -28,10 +28,12 @@ public record OnTheLine(String after, String flushed, List<Minded> minded) {
   /**
    * A kind of batch that must not come right before.
    *
-   * @param holds what it holds, for people
+   * @param holds what it holds or is, for people
+   * @param madeBeside whether it is something that the plant makes beside the feeds of the folder
    * @param flush absent where it must never be
    */
-  public record Minded(String holds, Optional<Flushing> flush, String because) {}
+  public record Minded(
+      String holds, boolean madeBeside, Optional<Flushing> flush, String because) {}
 
   /** What is run through before the start, and where it goes. */
   public record Flushing(double kg, String with, String to) {}
@@ -50,6 +52,7 @@ public record OnTheLine(String after, String flushed, List<Minded> minded) {
   private static Minded minded(SequenceRow row) {
     return new Minded(
         row.left().words(),
+        row.besides().isPresent(),
         row.flush().map(one -> new Flushing(one.kg(), one.with().title(), one.to())),
         row.because());
   }

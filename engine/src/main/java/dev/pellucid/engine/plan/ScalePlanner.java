@@ -1,8 +1,8 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Plant;
+import dev.pellucid.engine.plan.OnScales.DryerFilled;
 import dev.pellucid.engine.plan.OnScales.Filled;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.plan.OnScales.Shown;
@@ -10,6 +10,7 @@ import dev.pellucid.engine.plan.OnScales.ThinStep;
 import dev.pellucid.engine.plan.OnScales.Thinned;
 import dev.pellucid.engine.plan.OnScales.TraysFilled;
 import dev.pellucid.engine.weighing.Dilution;
+import dev.pellucid.engine.weighing.InDryer;
 import dev.pellucid.engine.weighing.Loads;
 import dev.pellucid.engine.weighing.SmallLines;
 import dev.pellucid.engine.weighing.WeighingLine;
@@ -19,10 +20,14 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The plan of a batch on a plant as a sheet shows it: each weight with the digits of its scale. */
 final class ScalePlanner {
   private static final int WANTED_DECIMALS = 6;
+
+  /** What goes through a dryer is weighed on no scale. */
+  private static final int DRYER_DECIMALS = 0;
 
   private final ComputedFeed feed;
   private final String plant;
@@ -34,8 +39,9 @@ final class ScalePlanner {
     this.floor = floor;
   }
 
-  static OnScales plan(ComputedFeed feed, WeighingPlan floor, FeedTables tables) {
-    return new ScalePlanner(feed, tables.plant().map(Plant::title).orElse(""), floor).onScales();
+  static OnScales plan(ComputedFeed feed, WeighingPlan floor) {
+    return new ScalePlanner(feed, feed.recipe().plant().map(Plant::title).orElse(""), floor)
+        .onScales();
   }
 
   private OnScales onScales() {
@@ -46,7 +52,25 @@ final class ScalePlanner {
         floor.mix().stream().map(line -> line(line, floor.loadCount())).toList(),
         floor.coat().stream().map(line -> line(line, floor.coatRounds())).toList(),
         floor.coatRounds(),
-        floor.trays().map(trays -> new TraysFilled(trays.load(), trays.count(), trays.rounds())));
+        floor.dryer().map(ScalePlanner::filled));
+  }
+
+  private static DryerFilled filled(InDryer dryer) {
+    return new DryerFilled(
+        dryer.dryer().title(),
+        dryer.trays().map(trays -> new TraysFilled(trays.load(), trays.count())),
+        Mass.of(dryer.water(), DRYER_DECIMALS),
+        dryer
+            .dryer()
+            .way()
+            .byKind(
+                trays -> OptionalDouble.empty(),
+                bed -> OptionalDouble.of(bed.waterPerHour()),
+                belt -> OptionalDouble.of(belt.waterPerHour())),
+        dryer.rounds(),
+        Mass.of(dryer.kgOfRound(), DRYER_DECIMALS),
+        dryer.each(),
+        dryer.all());
   }
 
   private LoadLine line(WeighingLine line, int portions) {

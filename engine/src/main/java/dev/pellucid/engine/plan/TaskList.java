@@ -3,6 +3,7 @@ package dev.pellucid.engine.plan;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Stage;
+import dev.pellucid.engine.data.Dryer;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Plant;
@@ -11,6 +12,7 @@ import dev.pellucid.engine.plan.Task.Drying;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Setting;
+import dev.pellucid.engine.weighing.IntoDryer;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.Step;
@@ -36,6 +38,7 @@ final class TaskList {
   private final FeedTables tables;
   private final Cautions cautions;
   private final Balance balance;
+  private final Optional<Plant> plant;
   private final double times;
   private final int decimals;
   private final Mass coat;
@@ -59,6 +62,7 @@ final class TaskList {
     this.tables = tables;
     this.cautions = cautions;
     this.balance = feed.balances().expected();
+    this.plant = feed.recipe().plant();
     this.times = times;
     this.decimals = list.decimals();
     this.coat = list.inFeed(Place.COAT);
@@ -140,9 +144,24 @@ final class TaskList {
             .distinct()
             .sorted(Comparator.reverseOrder())
             .toList();
-    OptionalDouble load = tables.plant().map(Plant::trayLoad).orElse(OptionalDouble.empty());
+    OptionalDouble load = trayLoad(stage.pass());
     return TrayChart.of(
         load.orElse(SAMPLE_KG), load.isPresent(), stage.moistureBefore(), targets, moisture.aim());
+  }
+
+  /** Wet feed on a tray, where the step is done on trays. */
+  private OptionalDouble trayLoad(Pass pass) {
+    Optional<Dryer> dryer =
+        plant.isPresent() ? IntoDryer.chosen(plant.get(), pass) : Optional.empty();
+    return dryer.isEmpty()
+        ? OptionalDouble.empty()
+        : dryer
+            .get()
+            .way()
+            .byKind(
+                trays -> OptionalDouble.of(trays.load()),
+                bed -> OptionalDouble.empty(),
+                belt -> OptionalDouble.empty());
   }
 
   /** Every three hours, and at both ends of the time asked for. */

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -15,9 +16,14 @@ import java.util.Optional;
  * What a batch was to be made of, in kg for its size, overage of both kinds included.
  *
  * @param feed as planned; absent for a premix
+ * @param plant where it is made, where that is told
  */
 public record BatchTarget(
-    String code, double kg, List<TargetWeight> asks, Optional<ComputedFeed> feed) {
+    String code,
+    double kg,
+    List<TargetWeight> asks,
+    Optional<ComputedFeed> feed,
+    Optional<Plant> plant) {
   public BatchTarget {
     asks = List.copyOf(asks);
   }
@@ -61,7 +67,8 @@ public record BatchTarget(
                         SmallLines.has(feed, line),
                         line.name()))
             .toList();
-    return new BatchTarget(feed.recipe().code(), kg, asks, Optional.of(feed));
+    return new BatchTarget(
+        feed.recipe().code(), kg, asks, Optional.of(feed), feed.recipe().plant());
   }
 
   public static BatchTarget of(ResolvedPremix premix, double kg) {
@@ -77,7 +84,7 @@ public record BatchTarget(
               true,
               part.name()));
     }
-    return new BatchTarget(premix.code(), kg, asks, Optional.empty());
+    return new BatchTarget(premix.code(), kg, asks, Optional.empty(), premix.plant());
   }
 
   private static TargetWeight ask(

@@ -138,7 +138,7 @@ final class WeightOffTarget implements RecordRule {
   }
 
   private static double division(MadeBatch batch, double kg) {
-    return batch.tables().plant().map(Plant::scales).orElse(List.of()).stream()
+    return batch.order().plant().map(Plant::scales).orElse(List.of()).stream()
         .filter(scale -> kg <= scale.most())
         .min(Comparator.comparingDouble(Scale::division))
         .map(Scale::division)

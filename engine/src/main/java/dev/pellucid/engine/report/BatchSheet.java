@@ -222,18 +222,14 @@ final class BatchSheet {
     }
     TaskWords.remark(task).ifPresent(words -> blocks.add(new Words(words)));
     if (task.step() == Step.DRY) {
-      plan.scales().flatMap(OnScales::trays).ifPresent(trays -> blocks.add(trays(trays)));
+      plan.scales()
+          .flatMap(OnScales::dryer)
+          .ifPresent(dryer -> blocks.add(new Words(DryerWords.ofSheet(dryer))));
     }
     task.drying().ifPresent(drying -> blocks.addAll(SheetTables.drying(drying)));
     if (task.step() == Step.COAT) {
       coat();
     }
-  }
-
-  private static Block trays(OnScales.TraysFilled trays) {
-    String rounds = trays.rounds() == 1 ? "" : ", in " + trays.rounds() + " rounds of the dryer";
-    return new Words(
-        trays.count() + " trays of " + Figures.plain(trays.load()) + " kg wet feed" + rounds + ".");
   }
 
   private void coat() {

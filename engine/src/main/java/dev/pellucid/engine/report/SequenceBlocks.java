@@ -18,16 +18,20 @@ final class SequenceBlocks {
   /** Nothing where nothing is to be minded. */
   static List<Block> of(OnTheLine line) {
     List<Block> blocks = new ArrayList<>();
-    List<String> never =
-        line.minded().stream()
-            .filter(one -> one.flush().isEmpty())
-            .map(SequenceBlocks::never)
-            .toList();
-    if (!never.isEmpty()) {
-      blocks.add(new Warnings(never));
+    List<String> warned = new ArrayList<>();
+    for (Minded one : line.minded()) {
+      if (one.madeBeside()) {
+        warned.add(beside(one));
+      } else if (one.flush().isEmpty()) {
+        warned.add(never(one));
+      }
+    }
+    if (!warned.isEmpty()) {
+      blocks.add(new Warnings(warned));
     }
     List<List<String>> rows =
         line.minded().stream()
+            .filter(one -> !one.madeBeside())
             .flatMap(one -> one.flush().map(flush -> row(one, flush)).stream())
             .toList();
     if (!rows.isEmpty()) {
@@ -42,6 +46,28 @@ final class SequenceBlocks {
               false));
     }
     return blocks;
+  }
+
+  /** What no batch record of the folder can name, so the hand must ask for it. */
+  private static String beside(Minded one) {
+    String what = one.holds();
+    String start = "This plant also makes " + what + ". Ask what was made before this batch. ";
+    String because = " " + TaskWords.capital(one.because()) + ".";
+    if (one.flush().isEmpty()) {
+      return start + "Right after " + what + " never make this batch." + because;
+    }
+    Flushing flush = one.flush().get();
+    return start
+        + "Right after "
+        + what
+        + " run "
+        + Figures.plain(flush.kg())
+        + " kg of "
+        + flush.with()
+        + " through first; where that goes: "
+        + flush.to()
+        + "."
+        + because;
   }
 
   private static String never(Minded one) {

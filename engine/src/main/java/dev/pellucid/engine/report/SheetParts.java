@@ -4,7 +4,6 @@ import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.OnScales;
 import dev.pellucid.engine.plan.Premixing;
 import dev.pellucid.engine.plan.Task;
-import dev.pellucid.engine.quantity.Figures;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,13 +52,9 @@ public final class SheetParts {
     return parts;
   }
 
-  /** {@code 34 of 1.5 kg}. */
-  public static String trays(OnScales.TraysFilled trays) {
-    return trays.count()
-        + " of "
-        + Figures.plain(trays.load())
-        + " kg"
-        + (trays.rounds() == 1 ? "" : " in " + trays.rounds() + " rounds");
+  /** {@code 34 trays of 2 kg in 2 rounds, 12 to 24 h}. */
+  public static String dryer(OnScales.DryerFilled dryer) {
+    return DryerWords.ofCompare(dryer);
   }
 
   /** A number for values. */

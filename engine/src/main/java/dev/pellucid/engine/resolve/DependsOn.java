@@ -99,7 +99,7 @@ public final class DependsOn {
           Set.of(Ref.only(Ref.Kind.FRAME));
       case BOUNDS, SPREADS, DENSITIES, STEAM, CAUTIONS, SEQUENCE ->
           Set.of(Ref.only(Ref.Kind.PRACTICE));
-      case PLANT -> Set.of(Ref.only(Ref.Kind.PLANT));
+      case PLANT -> Set.of(new Ref(Ref.Kind.PLANT, stem));
       case LABEL -> Set.of(Ref.only(Ref.Kind.LABEL));
       case PRICES -> Set.of(Ref.only(Ref.Kind.PRICE));
       case INGREDIENTS -> Set.of(new Ref(Ref.Kind.INGREDIENT, stem));

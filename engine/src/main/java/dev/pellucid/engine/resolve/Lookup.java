@@ -3,6 +3,7 @@ package dev.pellucid.engine.resolve;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.text.Span;
 import java.util.EnumSet;
 import java.util.List;
@@ -82,6 +83,16 @@ public final class Lookup {
     notes.addFound(one.ingredient(), one.line().ingredient());
     notes.add(one.price(), one.line().price());
     return Optional.of(one.line());
+  }
+
+  /** A plant, by the name of its file. */
+  Optional<Plant> plant(String name) {
+    return noted(Ref.Kind.PLANT, name, Optional.ofNullable(frame().plants().get(name)));
+  }
+
+  /** The names of all plants. */
+  Set<String> plants() {
+    return noted(Ref.Kind.PLANTS, frame().plants().keySet());
   }
 
   Optional<Ingredient> ingredient(String name) {

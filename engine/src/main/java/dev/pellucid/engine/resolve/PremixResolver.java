@@ -2,6 +2,7 @@ package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line.Place;
@@ -13,6 +14,7 @@ import dev.pellucid.syntax.OverageLine;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import dev.pellucid.syntax.SupplyLine;
+import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -109,6 +111,15 @@ final class PremixResolver {
         && UnreadHead.has(file.source(), "dose");
   }
 
+  private Optional<Word> plantTold() {
+    for (HeadLine.OfPremix line : file.head()) {
+      if (line.plantTold().isPresent()) {
+        return line.plantTold();
+      }
+    }
+    return Optional.empty();
+  }
+
   private Optional<Share> dose() {
     return file.head().stream()
         .flatMap(line -> line.doseTold().stream())
@@ -196,6 +207,7 @@ final class PremixResolver {
       new PremixKeeping(code, file.opening().get().name().span(), findings)
           .look(told.get(), parts.size(), !supplies.isEmpty());
     }
+    Optional<Plant> plant = new MadeAt(lookup, findings).of(plantTold());
     return told.map(
         passes ->
             new ResolvedPremix(
@@ -206,6 +218,7 @@ final class PremixResolver {
                 supplies,
                 keeping(passes),
                 passes,
+                plant,
                 file.opening().get().name().span()));
   }
 

@@ -127,7 +127,7 @@ public final class Reads {
 
   private static boolean isSame(Ref ref, Object then, Object now) {
     return switch (ref.kind()) {
-      case LAW, FORMER_NAME, PRICES, MATERIALS, PROFILES, RECIPES, RECORDS, STORE ->
+      case PLANTS, LAW, FORMER_NAME, PRICES, MATERIALS, PROFILES, RECIPES, RECORDS, STORE ->
           then.equals(now);
       default -> then == now;
     };

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.resolve;
 
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line.Place;
@@ -23,7 +24,7 @@ import java.util.Optional;
 
 /**
  * A recipe file to a resolved recipe. It is absent where its figures could only mislead: a broken
- * line in mix, coat or process, an unknown ingredient, a total that is off.
+ * line in mix, coat or process, an unknown ingredient or plant, a total that is off.
  */
 final class RecipeResolver {
   static final Code UNKNOWN_PROFILE = new Code("unknown-profile");
@@ -48,6 +49,7 @@ final class RecipeResolver {
   private Optional<Range> fish = Optional.empty();
   private Optional<Word> habit = Optional.empty();
   private Optional<BatchSize> batch = Optional.empty();
+  private Optional<Word> plant = Optional.empty();
   private boolean profileUnknown;
 
   RecipeResolver(RecipeFile file, Scope scope) {
@@ -59,6 +61,8 @@ final class RecipeResolver {
 
   Resolution<ResolvedRecipe> resolve() {
     head();
+    Optional<Plant> madeAt = new MadeAt(lookup, findings).of(plant);
+    boolean plantUnknown = plant.isPresent() && madeAt.isEmpty();
     law();
     Optional<Passes> passes = passes();
     List<Limit> all = allLimits();
@@ -77,7 +81,7 @@ final class RecipeResolver {
           Finding.warning(NOTHING_TO_MEET, declared, code + " has no limit to meet")
               .helping("name a profile with meets, or write limits of its own"));
     }
-    if (!known || lines.isEmpty() || passes.isEmpty()) {
+    if (!known || plantUnknown || lines.isEmpty() || passes.isEmpty()) {
       return new Resolution<>(Optional.empty(), findings, lookup.reads());
     }
     ResolvedRecipe recipe =
@@ -90,6 +94,7 @@ final class RecipeResolver {
             fish,
             habit,
             batch,
+            madeAt,
             lines.get(),
             passes.get(),
             profiles,
@@ -154,7 +159,8 @@ final class RecipeResolver {
             told -> fish = Optional.of(told.mass()),
             told -> habit = Optional.of(told.habit()),
             told -> profile(told.profile()),
-            told -> batch = Optional.of(size(told)));
+            told -> batch = Optional.of(size(told)),
+            told -> plant = Optional.of(told.plant()));
     for (HeadLine.OfRecipe line : file.head()) {
       line.into(head);
     }

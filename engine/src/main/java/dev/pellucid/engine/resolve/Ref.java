@@ -12,8 +12,10 @@ public record Ref(Kind kind, String name) implements Comparable<Ref> {
     FRAME,
     /** What is usual, and what each step leaves: every feed hangs on it. */
     PRACTICE,
-    /** The plant at which the feeds of the folder are made. */
+    /** A plant, by its name. */
     PLANT,
+    /** The names of all plants. */
+    PLANTS,
     /** The rules by which bags are labelled. */
     LABEL,
     /** The profiles of law that hold in the jurisdiction of the folder. */

@@ -37,6 +37,7 @@ public final class ResolveCodes {
           ProcessLines.NO_TEMPERATURE,
           ProcessLines.TWICE,
           ProcessOrder.CODE,
+          MadeAt.UNKNOWN,
           ProfileResolver.UNKNOWN_SPECIES,
           RecipeResolver.UNKNOWN_PROFILE,
           RecipeResolver.NOTHING_TO_COAT,

@@ -2,6 +2,7 @@ package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.syntax.SupplyLine;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param supplies what it was made to bring, per kg of weighed feed at its dose
  * @param keeping how long it may lie before it is used
  * @param process how it is made
+ * @param plant where it is made; empty where neither the premix nor the folder names one
  */
 public record ResolvedPremix(
     String code,
@@ -28,6 +30,7 @@ public record ResolvedPremix(
     List<Supply> supplies,
     Optional<Keeping> keeping,
     Passes process,
+    Optional<Plant> plant,
     Span declared) {
   public ResolvedPremix {
     parts = List.copyOf(parts);
@@ -44,12 +47,13 @@ public record ResolvedPremix(
         List.of(),
         Optional.empty(),
         new Passes(List.of()),
+        Optional.empty(),
         new SourceFile("", "").beginning());
   }
 
   /** The same premix with the parts of one batch as it was made. */
   public ResolvedPremix asMade(List<Part> made) {
-    return new ResolvedPremix(code, title, dose, made, supplies, keeping, process, declared);
+    return new ResolvedPremix(code, title, dose, made, supplies, keeping, process, plant, declared);
   }
 
   /** Reckoned like a feed that has no coat and no limits. */
@@ -63,6 +67,7 @@ public record ResolvedPremix(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        plant,
         lines(),
         process,
         List.of(),

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.resolve;
 
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.data.Species;
 import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Range;
@@ -16,6 +17,7 @@ import java.util.Optional;
  *
  * @param status {@code draft}, {@code approved} or {@code retired}; {@code draft} where none is
  *     told
+ * @param plant where it is made; empty where neither the recipe nor the folder names one
  * @param profiles what it meets, the law of the jurisdiction included
  * @param limits each side of each limit once, the tighter where several ask the same
  */
@@ -28,6 +30,7 @@ public record ResolvedRecipe(
     Optional<Range> fish,
     Optional<Word> habit,
     Optional<BatchSize> batch,
+    Optional<Plant> plant,
     List<Line> lines,
     Passes process,
     List<Met> profiles,
@@ -61,8 +64,8 @@ public record ResolvedRecipe(
   /** The same recipe with the lines and the process of one batch as it was made. */
   public ResolvedRecipe asMade(List<Line> made, Passes passes) {
     return new ResolvedRecipe(
-        source, code, title, status, species, fish, habit, batch, made, passes, profiles, limits,
-        label, declared);
+        source, code, title, status, species, fish, habit, batch, plant, made, passes, profiles,
+        limits, label, declared);
   }
 
   /** The same of its other lines alone, in their proportion. */
@@ -98,6 +101,7 @@ public record ResolvedRecipe(
         fish,
         habit,
         batch,
+        plant,
         lines,
         process,
         profiles,

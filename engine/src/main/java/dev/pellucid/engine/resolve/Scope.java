@@ -127,7 +127,7 @@ final class Scope {
 
   private Reads lookedUpForEach() {
     List<Ref.Kind> each =
-        List.of(Ref.Kind.FRAME, Ref.Kind.PRACTICE, Ref.Kind.PLANT, Ref.Kind.LABEL, Ref.Kind.PRICES);
+        List.of(Ref.Kind.FRAME, Ref.Kind.PRACTICE, Ref.Kind.LABEL, Ref.Kind.PRICES);
     Reads.Notes notes = new Reads.Notes(each.size());
     for (Ref.Kind kind : each) {
       Ref all = Ref.only(kind);
@@ -179,7 +179,8 @@ final class Scope {
     return switch (ref.kind()) {
       case FRAME -> Optional.of(tables.nutrients());
       case PRACTICE -> Optional.of(tables.practice());
-      case PLANT -> tables.plant();
+      case PLANT -> Optional.ofNullable(tables.plants().get(name));
+      case PLANTS -> Optional.of(tables.plants().keySet());
       case LABEL -> tables.label();
       case LAW -> Optional.of(law());
       case INGREDIENT -> ingredient(name);

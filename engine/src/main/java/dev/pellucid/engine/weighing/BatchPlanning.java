@@ -3,13 +3,13 @@ package dev.pellucid.engine.weighing;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Stage;
+import dev.pellucid.engine.data.Dryer;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Mixer;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
-import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -51,7 +51,7 @@ final class BatchPlanning {
         portion(mix, count, carrier(mix, false)),
         portion(coat, rounds, carrier(coat, true)),
         rounds,
-        trays());
+        dryer());
   }
 
   /** kg that the scales must show for one of so many portions. */
@@ -118,21 +118,19 @@ final class BatchPlanning {
 
   private int coatRounds() {
     double most = at.plant().coaterLoad().orElse(Double.POSITIVE_INFINITY);
-    return rounds(balance.coat() > 0 ? (balance.kernel() + balance.coat()) * times : 0, most);
+    return IntoDryer.rounds(
+        balance.coat() > 0 ? (balance.kernel() + balance.coat()) * times : 0, most);
   }
 
-  private static int rounds(double kg, double most) {
-    return (int) Math.max(1, Math.min(Integer.MAX_VALUE, Closeness.up(kg / most)));
-  }
-
-  private Optional<Trays> trays() {
+  private Optional<InDryer> dryer() {
     Optional<Stage> drying = drying();
-    if (drying.isEmpty() || at.plant().trayLoad().isEmpty()) {
+    if (drying.isEmpty()) {
       return Optional.empty();
     }
-    double load = at.plant().trayLoad().getAsDouble();
-    int count = rounds(drying.get().before() * times, load);
-    return Optional.of(new Trays(load, count, rounds(count, at.plant().trays().orElse(count))));
+    Optional<Dryer> dryer = IntoDryer.chosen(at.plant(), drying.get().pass());
+    return dryer.isPresent()
+        ? Optional.of(IntoDryer.of(dryer.get(), drying.get(), times))
+        : Optional.empty();
   }
 
   private Optional<Stage> drying() {

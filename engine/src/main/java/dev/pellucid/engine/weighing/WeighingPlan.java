@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param mix the lines of the mix in each load
  * @param coat the lines of the coat in each round of the coater
  * @param coatRounds how often the coater is filled
- * @param trays absent where nothing is dried on trays
+ * @param dryer absent where nothing is dried, or the plant tells no dryer for it
  */
 public record WeighingPlan(
     double kg,
@@ -25,7 +25,7 @@ public record WeighingPlan(
     List<WeighingLine> mix,
     List<WeighingLine> coat,
     int coatRounds,
-    Optional<Trays> trays) {
+    Optional<InDryer> dryer) {
   public WeighingPlan {
     mix = List.copyOf(mix);
     coat = List.copyOf(coat);

@@ -31,21 +31,24 @@ public final class WeighingPlanner {
     this.diluter = new Diluter(micro, part > 0 ? 1 / part : 1 / DILUTED_PART);
   }
 
-  /** Of the plant of a folder; empty where it names none or the plant tells no scale. */
-  public static Optional<WeighingPlanner> of(FeedTables tables) {
-    Optional<Plant> plant = tables.plant();
-    return plant.isEmpty() || plant.get().scales().isEmpty()
+  /** Of one plant; empty where it tells no scale. */
+  public static Optional<WeighingPlanner> of(Plant plant, Practice practice) {
+    return plant.scales().isEmpty()
         ? Optional.empty()
-        : Optional.of(new WeighingPlanner(plant.get(), tables.practice()));
+        : Optional.of(new WeighingPlanner(plant, practice));
   }
 
   /**
-   * The plan of one batch; empty where the folder names no plant or the plant tells no scale.
+   * The plan of one batch at the plant of its recipe; empty where there is none, or it tells no
+   * scale.
    *
    * @param kg weighed, before overage and water
    */
   public static Optional<WeighingPlan> plan(ComputedFeed feed, double kg, FeedTables tables) {
-    return of(tables).flatMap(planner -> planner.plan(feed, kg));
+    return feed.recipe()
+        .plant()
+        .flatMap(plant -> of(plant, tables.practice()))
+        .flatMap(planner -> planner.plan(feed, kg));
   }
 
   private Weigher weigher(Practice practice, BoundOf bound, double otherwise) {

@@ -102,7 +102,7 @@ public final class Checks {
         computed.balances(),
         feed,
         feed.isPresent() ? Judgement.of(feed.get(), shared.tables()) : Judgement.NONE,
-        new Floor(feed, shared.planner()),
+        new Floor(feed, shared.planner(recipe.plant())),
         shared.day(),
         fixing);
   }

@@ -5,6 +5,7 @@ import dev.pellucid.engine.check.ProfilesTogether;
 import dev.pellucid.engine.check.SharedRules;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.Days;
@@ -17,7 +18,9 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -32,7 +35,7 @@ public final class Shared {
   private final FeedComputer computer;
   private final ReworkSources sources;
   private final BatchRecordCheck recordCheck;
-  private final Optional<WeighingPlanner> planner;
+  private final Map<String, WeighingPlanner> planners;
   private final List<PremixFile> premixes;
   private final List<Finding> findings;
 
@@ -40,7 +43,7 @@ public final class Shared {
     this.folder = folder;
     this.days = days;
     this.computer = new FeedComputer(folder.tables());
-    this.planner = WeighingPlanner.of(folder.tables());
+    this.planners = planners(folder.tables());
     this.sources = new ReworkSources(folder.trees(), computer, earlier.map(one -> one.sources));
     List<Finding> found = new ArrayList<>(folder.findings());
     this.premixes = folder.trees().premixes(found);
@@ -116,9 +119,22 @@ public final class Shared {
     return computer;
   }
 
-  /** For batches on the scales of the plant; absent where the folder tells none. */
-  Optional<WeighingPlanner> planner() {
-    return planner;
+  private static Map<String, WeighingPlanner> planners(FeedTables tables) {
+    Map<String, WeighingPlanner> planners = new HashMap<>();
+    for (Plant plant : tables.plants().values()) {
+      Optional<WeighingPlanner> planner = WeighingPlanner.of(plant, tables.practice());
+      if (planner.isPresent()) {
+        planners.put(plant.name(), planner.get());
+      }
+    }
+    return planners;
+  }
+
+  /** For batches on the scales of a plant; absent where it tells none. */
+  Optional<WeighingPlanner> planner(Optional<Plant> plant) {
+    return plant.isPresent()
+        ? Optional.ofNullable(planners.get(plant.get().name()))
+        : Optional.empty();
   }
 
   /** The day of the run. */

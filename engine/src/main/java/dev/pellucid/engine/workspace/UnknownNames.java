@@ -20,6 +20,7 @@ final class UnknownNames {
       Set.of(
           "unknown-ingredient",
           "unknown-nutrient",
+          "unknown-plant",
           "unknown-profile",
           "unknown-source",
           "unknown-species",

@@ -2,6 +2,7 @@ package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.engine.resolve.ResolveCodes;
@@ -117,7 +118,11 @@ public final class WholeFolder {
   }
 
   private static boolean lacksDensity(FeedTables tables) {
-    if (tables.plant().isEmpty() || tables.plant().get().mixers().isEmpty()) {
+    boolean mixes = false;
+    for (Plant plant : tables.plants().values()) {
+      mixes |= !plant.mixers().isEmpty();
+    }
+    if (!mixes) {
       return false;
     }
     for (Ingredient one : tables.ingredients().values()) {

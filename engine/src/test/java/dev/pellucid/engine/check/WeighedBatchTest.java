@@ -41,7 +41,7 @@ class WeighedBatchTest {
         WeighingPlan plan = WeighingPlanner.plan(feed, kg, tables).orElseThrow();
         Optional<ComputedFeed> rounded = feed.weighed(plan.asRounded(feed.recipe())).feed();
         if (rounded.isPresent()) {
-          WeighedBatch batch = new WeighedBatch(feed, tables.plant().orElseThrow(), plan);
+          WeighedBatch batch = new WeighedBatch(feed, feed.recipe().plant().orElseThrow(), plan);
           for (Limit limit : feed.recipe().limits()) {
             look(batch, new Readings(feed), new Readings(rounded.get()), limit);
           }

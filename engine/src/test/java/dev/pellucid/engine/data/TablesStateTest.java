@@ -54,6 +54,7 @@ class TablesStateTest {
             tables.groups(),
             tables.ingredients(),
             tables.species(),
+            tables.plants(),
             tables.plant(),
             tables.label(),
             tables.practice(),

@@ -50,6 +50,7 @@ class ClaimAboveLawTest {
         recipe.fish(),
         recipe.habit(),
         recipe.batch(),
+        recipe.plant(),
         recipe.lines(),
         recipe.process(),
         recipe.profiles(),

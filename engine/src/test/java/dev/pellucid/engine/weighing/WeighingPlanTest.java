@@ -8,6 +8,7 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Pantry;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.plan.ExamplePlans;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import java.nio.file.Path;
@@ -20,21 +21,20 @@ class WeighingPlanTest {
   private static final ExamplePlans EXAMPLE = ExamplePlans.open();
   private static final String GROWER = "catfish/CG-36.recipe";
 
-  private static FeedTables at(String plant) {
-    Pantry pantry = Pantry.of(Path.of("..", "recipes"));
-    String settings = pantry.text("pellucid.yaml");
-    return pantry
-        .with("pellucid.yaml", settings.replace("plant: river-mill", "plant: " + plant))
-        .stocked()
-        .tables();
+  private static final FeedTables TABLES = Pantry.of(Path.of("..", "recipes")).stocked().tables();
+
+  private static Plant at(String plant) {
+    return TABLES.plants().get(plant);
   }
 
   private static ComputedFeed feed(String path) {
     return EXAMPLE.feed(path, UnaryOperator.identity());
   }
 
-  private static WeighingPlan plan(String path, double kg, FeedTables tables) {
-    return WeighingPlanner.plan(feed(path), kg, tables).orElseThrow();
+  private static WeighingPlan plan(String path, double kg, Plant plant) {
+    return WeighingPlanner.of(plant, TABLES.practice())
+        .flatMap(planner -> planner.plan(feed(path), kg))
+        .orElseThrow();
   }
 
   @Test
@@ -48,10 +48,9 @@ class WeighingPlanTest {
 
   @Test
   void eachWeightIsWholeDivisionsOfTheScaleBesideIt() {
-    for (String plant : List.of("farm-shed", "river-mill")) {
-      FeedTables tables = at(plant);
+    for (Plant plant : TABLES.plants().values()) {
       for (String path : EXAMPLE.recipes()) {
-        WeighingPlan plan = plan(path, 60, tables);
+        WeighingPlan plan = plan(path, 60, plant);
         Stream.concat(plan.mix().stream(), plan.coat().stream())
             .flatMap(line -> line.placing() instanceof Placing.Placed p ? Stream.of(p) : null)
             .map(Placing.Placed::weight)
@@ -59,7 +58,7 @@ class WeighingPlanTest {
                 weight -> {
                   double divisions = weight.each() / weight.scale().division();
                   assertEquals(Math.rint(divisions), divisions, 1e-6);
-                  assertTrue(tables.plant().orElseThrow().scales().contains(weight.scale()));
+                  assertTrue(plant.scales().contains(weight.scale()));
                 });
       }
     }
@@ -141,6 +140,8 @@ class WeighingPlanTest {
   void withoutScalesThereIsNoPlan() {
     Pantry pantry = Pantry.of(Path.of("..", "recipes"));
     pantry.with("plant/river-mill.yaml", "name: Mill\nshrink: 1 %\nair-temperature: 20 °C\n");
-    assertTrue(WeighingPlanner.plan(feed(GROWER), 60, pantry.stocked().tables()).isEmpty());
+    FeedTables tables = pantry.stocked().tables();
+    Plant mill = tables.plants().get("river-mill");
+    assertTrue(WeighingPlanner.of(mill, tables.practice()).isEmpty());
   }
 }

@@ -35,6 +35,7 @@ STATUS : 'status' ;
 SPECIES : 'species' ;
 FISH : 'fish' ;
 HABIT : 'habit' ;
+PLANT : 'plant' ;
 MEETS : 'meets' ;
 BATCH : 'batch' ;
 DOSE : 'dose' ;
