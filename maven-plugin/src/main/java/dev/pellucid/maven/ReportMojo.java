@@ -26,6 +26,10 @@ import org.jspecify.annotations.Nullable;
 public final class ReportMojo extends FolderGoal implements MavenReport {
   private static final String IN_SITE = "pellucid";
 
+  private static final String OLD_SITE =
+      "this site is built by a maven-site-plugin older than 3.20.0; where the site fails or lacks a"
+          + " report, name version 3.21.0 of maven-site-plugin in pom.xml, as README shows";
+
   /**
    * The day that judges waivers and prices, as 2027-03-31. Today's where none is given.
    *
@@ -65,6 +69,13 @@ public final class ReportMojo extends FolderGoal implements MavenReport {
     } catch (MojoExecutionException | MojoFailureException failed) {
       throw new MavenReportException(failed.getMessage(), failed);
     }
+  }
+
+  /** The same as older builders of sites ask for it. */
+  public void generate(org.codehaus.doxia.sink.Sink sink, Locale locale)
+      throws MavenReportException {
+    Sink same = sink;
+    generate(same, locale);
   }
 
   /** By this name older builders of sites ask, and newer ones fall back on it. */
@@ -107,7 +118,20 @@ public final class ReportMojo extends FolderGoal implements MavenReport {
 
   @Override
   public boolean canGenerateReport() {
+    if (isOldSite()) {
+      // Told before any report is made, since one of another plugin may stop the site.
+      getLog().warn(OLD_SITE);
+    }
     return isFeedFolder();
+  }
+
+  private static boolean isOldSite() {
+    try {
+      MavenReport.class.getMethod("generate", Sink.class, Locale.class);
+      return false;
+    } catch (NoSuchMethodException old) {
+      return true;
+    }
   }
 
   @Override

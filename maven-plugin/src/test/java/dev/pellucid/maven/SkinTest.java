@@ -64,7 +64,12 @@ class SkinTest {
         .dependOnClassesThat(
             DescribedPredicate.not(
                 resideInAnyPackage(
-                        "java..", "org.apache.maven..", "org.jspecify..", "dev.pellucid..")
+                        "java..",
+                        "org.apache.maven..",
+                        "org.jspecify..",
+                        "dev.pellucid..",
+                        // One name of older builders of sites.
+                        "org.codehaus.doxia.sink")
                     .or(describe("primitive", SkinTest::isPrimitive))))
         // The goal help is generated, and reads its own descriptor as XML.
         .check(SKIN.that(DescribedPredicate.not(resideInAPackage("dev.pellucid.maven.help"))));
