@@ -46,7 +46,7 @@ final class OverageBreaksMaximum implements Rule {
             + " is "
             + words.against(recipe, broken.shown().figure(), words.terms());
     String name = line.map(l -> l.material().name()).orElse("the line");
-    return Finding.error(CODE, span, headline)
+    return Finding.of(CODE, limit.origin().kind().broken(), span, headline)
         .labelled("part of it is weighed on top")
         .seeing("limit written", limit.origin().span())
         .noting("without overage it is " + words.figure(without) + words.unit())

@@ -45,7 +45,7 @@ opening
   ;
 
 headLine
-  : key=(STATUS | SPECIES | HABIT | MEETS | KIND | JURISDICTION | SOURCE) value=word
+  : key=(STATUS | SPECIES | HABIT | MEETS | KIND | JURISDICTION | SOURCE | MATERIALS) value=word
   | key=FISH mass=range
   | key=BATCH figure=amount weight=word
   | key=DOSE figure=amount
@@ -137,5 +137,5 @@ word
   | STATUS | SPECIES | FISH | HABIT | MEETS | BATCH | DOSE | KIND | JURISDICTION | SOURCE
   | REST | WITHIN | TO | FROM | LINES | BELOW | PER | WEIGHING | FOR | INCLUSION | COST
   | MIN | MAX | ON | DRY | MATTER | AT | MOISTURE | IN | OF | BATCHES | UNTIL | BY | BECAUSE
-  | ACCEPT | REWORK | HOLDS | MUST | HOLD
+  | ACCEPT | REWORK | HOLDS | MUST | HOLD | MATERIALS
   ;

@@ -43,6 +43,7 @@ JURISDICTION : 'jurisdiction' ;
 SOURCE : 'source' ;
 HOLDS : 'holds' ;
 MUST : 'must' ;
+MATERIALS : 'materials' ;
 
 // Words inside lines
 REST : 'rest' ;
