@@ -25,7 +25,7 @@ final class HeadLines implements Part {
   private static final List<String> STATUSES = List.of("draft", "approved", "retired");
   private static final List<String> HABITS = List.of("floating", "sinking", "slow-sinking");
   private static final List<String> WEIGHTS = List.of("weighed", "finished");
-  private static final List<String> PROFILE_KINDS = List.of("need", "practice", "law");
+  private static final List<String> PROFILE_KINDS = List.of("need", "practice", "law", "guidance");
 
   private final FileKind kind;
   private final List<String> words;
@@ -96,6 +96,7 @@ final class HeadLines implements Part {
   private boolean repeatable(int type) {
     return type == FeedTokens.MEETS
         || type == FeedTokens.MUST
+        || type == FeedTokens.MATERIALS
         || (type == FeedTokens.SPECIES && kind == FileKind.PROFILE);
   }
 
@@ -114,6 +115,7 @@ final class HeadLines implements Part {
       case FeedTokens.JURISDICTION -> new HeadLine.Jurisdiction(pieces.word(context.value), span);
       case FeedTokens.SOURCE -> new HeadLine.FromSource(pieces.word(context.value), span);
       case FeedTokens.HOLDS -> new HeadLine.Holds(count(pieces.numeral(context.count)), span);
+      case FeedTokens.MATERIALS -> new HeadLine.OfMaterials(pieces.word(context.value), span);
       case FeedTokens.MUST -> new HeadLine.MustHold(pieces.word(context.value), span);
       default -> throw new IllegalStateException("not a head word: " + context.key.getText());
     };

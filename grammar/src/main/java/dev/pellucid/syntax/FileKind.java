@@ -60,7 +60,16 @@ public enum FileKind {
       case RECIPE -> List.of("status", "species", "fish", "habit", "plant", "meets", "batch");
       case PREMIX -> List.of("dose", "status", "species", "plant");
       case PROFILE ->
-          List.of("species", "fish", "kind", "jurisdiction", "source", "status", "holds", "must");
+          List.of(
+              "species",
+              "materials",
+              "fish",
+              "kind",
+              "jurisdiction",
+              "source",
+              "status",
+              "holds",
+              "must");
     };
   }
 

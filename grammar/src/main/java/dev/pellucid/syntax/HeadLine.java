@@ -50,7 +50,8 @@ public sealed interface HeadLine {
       Consumer<FromSource> source,
       Consumer<Status> status,
       Consumer<Holds> holds,
-      Consumer<MustHold> mustHold) {}
+      Consumer<MustHold> mustHold,
+      Consumer<OfMaterials> materials) {}
 
   /** {@code status approved}. */
   record Status(Word status, Span span) implements OfRecipe, OfPremix, OfProfile {
@@ -151,7 +152,7 @@ public sealed interface HeadLine {
     }
   }
 
-  /** {@code kind need}, {@code practice} or {@code law}, in a profile. */
+  /** {@code kind need}, {@code practice}, {@code law} or {@code guidance}, in a profile. */
   record ProfileKind(Word kind, Span span) implements OfProfile {
     @Override
     public void into(Profile head) {
@@ -188,6 +189,14 @@ public sealed interface HeadLine {
     @Override
     public void into(Profile head) {
       head.mustHold().accept(this);
+    }
+  }
+
+  /** {@code materials fish-meals}, in a profile: a group or an ingredient that it bounds itself. */
+  record OfMaterials(Word what, Span span) implements OfProfile {
+    @Override
+    public void into(Profile head) {
+      head.materials().accept(this);
     }
   }
 }

@@ -8,6 +8,7 @@ import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Certainty;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.OwnSpecies;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.engine.resolve.Waiver;
 import dev.pellucid.finding.About;
@@ -24,7 +25,7 @@ import java.util.stream.Collectors;
  * the bound stands and what would fix it. A maximum that only handling overage breaks is left to
  * {@link OverageBreaksMaximum}, one that only an untold content breaks to {@link UnknownContent}, a
  * minimum that only a gap in what the folder tells of heat and storage breaks to {@link
- * UnknownRetention}.
+ * UnknownRetention}, protein of the species that is fed to {@link OwnSpeciesProtein}.
  */
 final class BrokenLimit implements Rule {
   private static final int NAMED = 3;
@@ -59,7 +60,9 @@ final class BrokenLimit implements Rule {
 
   private void look(RuleContext recipe, ComputedFeed feed, Remarks out) {
     for (LimitStatus status : recipe.limits()) {
-      if (status.limit().side() == side && status.state() == LimitStatus.State.BROKEN) {
+      if (status.limit().side() == side
+          && status.state() == LimitStatus.State.BROKEN
+          && !OwnSpecies.isSubject(status.limit())) {
         out.accept(finding(recipe, feed, status), status);
       }
     }
@@ -71,7 +74,12 @@ final class BrokenLimit implements Rule {
     Contributors contributors = Contributors.of(feed, verdict);
     Optional<Contributor> largest = contributors.largest();
     Span span = largest.map(one -> one.line().name()).orElse(MoistureTarget.place(feed));
-    Finding finding = Finding.error(code, span, headline(recipe, verdict.limit(), verdict.shown()));
+    Finding finding =
+        Finding.of(
+            code,
+            limit.origin().kind().broken(),
+            span,
+            headline(recipe, verdict.limit(), verdict.shown()));
     if (largest.isPresent() && verdict.reading().value() > 0) {
       finding = finding.labelled(label(verdict, largest.get()));
     }
@@ -211,9 +219,12 @@ final class BrokenLimit implements Rule {
                   + " holds, or none; untold it counts as the most that it can be");
     }
     told = LimitHelp.told(told, recipe, feed, verdict, largest);
-    return verdict.limit().origin().kind() == Limit.Kind.LAW
-        ? told.helping("law cannot be waived: change the recipe")
-        : told;
+    return switch (verdict.limit().origin().kind()) {
+      case LAW -> told.helping("law cannot be waived: change the recipe");
+      case GUIDANCE ->
+          told.helping("or have it waived by someone who may, with the reason: guidance is no law");
+      case NEED, PRACTICE, RECIPE -> told;
+    };
   }
 
   private static String percent(double part) {

@@ -40,11 +40,15 @@ final class LimitWords {
 
   private String bound(RuleContext recipe) {
     String word = limit.side() == Bound.Side.MIN ? "minimum" : "maximum";
-    if (limit.origin().kind() == Limit.Kind.LAW) {
-      String where = recipe.tables().settings().jurisdiction().map(j -> " (" + j + ")").orElse("");
-      return "legal " + word + where;
+    if (limit.waiver().isPresent()) {
+      return word + " under its waiver";
     }
-    return limit.waiver().isPresent() ? word + " under its waiver" : word;
+    String where = recipe.tables().settings().jurisdiction().map(j -> " (" + j + ")").orElse("");
+    return switch (limit.origin().kind()) {
+      case LAW -> "legal " + word + where;
+      case GUIDANCE -> word + " of guidance" + where;
+      case NEED, PRACTICE, RECIPE -> word;
+    };
   }
 
   /** The figure as it is told beside the bound in force, without unit. */

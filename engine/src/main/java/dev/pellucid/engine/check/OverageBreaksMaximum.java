@@ -45,7 +45,7 @@ final class OverageBreaksMaximum implements Rule {
             + limit.subject().text()
             + " is "
             + words.against(recipe, broken.shown().figure(), words.terms());
-    return Finding.error(CODE, span, headline)
+    return Finding.of(CODE, limit.origin().kind().broken(), span, headline)
         .labelled("part of it is weighed on top")
         .seeing("limit written", limit.origin().span())
         .noting("without overage it is " + words.figure(without) + words.unit())

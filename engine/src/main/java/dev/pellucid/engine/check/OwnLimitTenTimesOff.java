@@ -84,10 +84,10 @@ final class OwnLimitTenTimesOff implements Rule {
     }
   }
 
-  /** Law bounds what is harmful, and may lie far off what is good. */
+  /** Law and guidance bound what is harmful, and may lie far off what is good. */
   private static List<Limit> asked(Profile profile, Limit own) {
     List<Limit> found = new ArrayList<>();
-    if (profile.kind() != Limit.Kind.LAW) {
+    if (!profile.kind().bindsByItself()) {
       for (Limit limit : profile.limits()) {
         if (limit.side() == own.side()
             && limit.bound() > 0

@@ -48,8 +48,9 @@ final class RoundingBreaksLimit implements Rule {
     LimitWords words = new LimitWords(rounded.limit());
     boolean min = rounded.limit().side() == Bound.Side.MIN;
     WeighingLine most = mostRounded(floor);
-    return Finding.error(
+    return Finding.of(
             CODE,
+            rounded.limit().origin().kind().broken(),
             most.line().name(),
             rounded.limit().subject().text()
                 + " is "

@@ -1,10 +1,12 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.resolve.MaterialMaxima;
 import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -15,8 +17,14 @@ public final class SharedRules {
 
   /** All that is said of them, in their order. */
   public static List<Finding> findings(
-      Collection<ResolvedPremix> premixes, Collection<Profile> profiles, FeedTables tables) {
+      Collection<ResolvedPremix> premixes,
+      Collection<Profile> profiles,
+      MaterialMaxima maxima,
+      FeedTables tables,
+      LocalDate day) {
     List<Finding> findings = new ArrayList<>();
+    MaterialAboveMaximum.look(tables, maxima, findings::add);
+    AuthorisationEnded.look(tables, profiles, day, findings::add);
     MixerUneven.look(tables, findings::add);
     MadeAtNoPlant.look(tables, findings::add);
     for (ResolvedPremix premix : premixes) {
@@ -31,8 +39,18 @@ public final class SharedRules {
     return findings;
   }
 
+  /** Whether it says that an ingredient is over what its kind of material may hold. */
+  public static boolean isOverMaximum(Finding finding) {
+    return finding.code().equals(MaterialAboveMaximum.CODE);
+  }
+
   /** The codes that no rule of recipes has. */
   static List<Code> codes() {
-    return List.of(MixerUneven.CODE, MadeAtNoPlant.CODE, PremixNotDry.CODE);
+    return List.of(
+        MixerUneven.CODE,
+        MadeAtNoPlant.CODE,
+        PremixNotDry.CODE,
+        MaterialAboveMaximum.CODE,
+        AuthorisationEnded.CODE);
   }
 }

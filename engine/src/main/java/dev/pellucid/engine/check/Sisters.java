@@ -71,9 +71,8 @@ final class Sisters {
 
   /** Whether what two profiles ask can be held against each other. */
   static boolean areAlike(Profile one, Profile other) {
-    boolean law = one.kind() == Limit.Kind.LAW;
-    return law == (other.kind() == Limit.Kind.LAW)
-        && (!law || one.jurisdiction().equals(other.jurisdiction()));
+    boolean binds = one.kind().bindsByItself() || other.kind().bindsByItself();
+    return !binds || one.kind() == other.kind() && one.jurisdiction().equals(other.jurisdiction());
   }
 
   private static List<Asked> nearest(Asked one, List<Asked> found) {

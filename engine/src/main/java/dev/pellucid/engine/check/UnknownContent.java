@@ -11,6 +11,7 @@ import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
@@ -57,6 +58,11 @@ final class UnknownContent implements Rule {
       return passesBound()
           ? untold(row).mapToDouble(one -> row.amount(Scenario.RICHEST, one.index())).sum()
           : row.kg(Scenario.RICHEST);
+    }
+
+    /** Whether what is not told may break what must be kept; guidance need not. */
+    boolean mayBreak() {
+      return passesBound() && limit().origin().kind().broken() == Severity.ERROR;
     }
 
     Row first() {
@@ -120,7 +126,7 @@ final class UnknownContent implements Rule {
     String headline = ingredient + " does not tell its " + listed(untold) + ", so " + limits(same);
     Span span = one.first().line().name();
     Finding finding =
-        same.stream().anyMatch(Unjudged::passesBound)
+        same.stream().anyMatch(Unjudged::mayBreak)
             ? Finding.error(CODE, span, headline)
             : Finding.warning(CODE, span, headline);
     finding =

@@ -2,10 +2,12 @@ package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.data.Source.Ending;
 import dev.pellucid.engine.data.Source.Reliability;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.text.Span;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -57,7 +59,23 @@ final class Sources {
         block.string(SourcesVocabulary.ADDRESS),
         read.isPresent() ? Optional.of(read.get().text()) : Optional.empty(),
         block.string(SourcesVocabulary.LICENCE),
+        ending(block, remarks),
         id.span());
+  }
+
+  private static Optional<Ending> ending(Fields block, Remarks remarks) {
+    Optional<Scalar> ends = block.text(SourcesVocabulary.ENDS);
+    Optional<LocalDate> day = day(ends, remarks);
+    Optional<LocalDate> lookedUp = day(block.text(SourcesVocabulary.END_LOOKED_UP), remarks);
+    return day.isEmpty() || ends.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Ending(
+                day.get(), ends.get().span(), lookedUp, block.string(SourcesVocabulary.END_FOUND)));
+  }
+
+  private static Optional<LocalDate> day(Optional<Scalar> written, Remarks remarks) {
+    return written.isPresent() ? new FigureReader(remarks).day(written.get()) : Optional.empty();
   }
 
   /** The source of a block; one that is missing or unknown is a finding, and stands in as such. */
@@ -81,6 +99,13 @@ final class Sources {
   /** What stands in where no source is known: the least trusted there is. */
   static Source unknown(String id, Span place) {
     return new Source(
-        id, Reliability.INVENTED, "", Optional.empty(), Optional.empty(), Optional.empty(), place);
+        id,
+        Reliability.INVENTED,
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        place);
   }
 }

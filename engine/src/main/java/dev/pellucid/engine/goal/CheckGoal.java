@@ -43,6 +43,7 @@ public final class CheckGoal {
     Judged judged = report.judged();
     return new Askers(
         judged.law(),
+        judged.guidance(),
         judged.need(),
         judged.practice(),
         judged.own(),

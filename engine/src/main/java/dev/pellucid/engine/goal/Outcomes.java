@@ -7,6 +7,7 @@ import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.outcome.LimitOutcome;
 import dev.pellucid.engine.outcome.RecipeOutcome;
 import dev.pellucid.engine.outcome.WaivedFinding;
+import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.workspace.Checked;
 import dev.pellucid.engine.workspace.Shown;
 import dev.pellucid.finding.Finding;
@@ -52,16 +53,18 @@ final class Outcomes {
   /** A limit counts as broken too where it is so only once weights are rounded, or on the label. */
   private static LimitOutcome limit(LimitStatus status, List<Remark> said) {
     Optional<Finding> error = Remark.errorAbout(status, said);
-    LimitOutcome.State state =
-        error.isPresent() ? LimitOutcome.State.BROKEN : state(status.state());
+    LimitOutcome.State state = error.isPresent() ? LimitOutcome.State.BROKEN : state(status);
     return new LimitOutcome(status.limit().name(), state, error);
   }
 
-  private static LimitOutcome.State state(LimitStatus.State state) {
-    return switch (state) {
+  private static LimitOutcome.State state(LimitStatus status) {
+    return switch (status.state()) {
       case KEPT, KEPT_BY_WAIVER -> LimitOutcome.State.KEPT;
       case KEPT_AS_TOLD, KEPT_AS_TOLD_BY_WAIVER -> LimitOutcome.State.KEPT_AS_TOLD;
-      case BROKEN, BROKEN_BY_OVERAGE -> LimitOutcome.State.BROKEN;
+      case BROKEN, BROKEN_BY_OVERAGE ->
+          status.limit().origin().kind() == Limit.Kind.GUIDANCE
+              ? LimitOutcome.State.BEYOND_GUIDANCE
+              : LimitOutcome.State.BROKEN;
       case CONTENT_NOT_TOLD, LOSS_NOT_TOLD, CONTENT_AND_LOSS_NOT_TOLD, FEED_NOT_TOLD ->
           LimitOutcome.State.NOT_JUDGED;
     };

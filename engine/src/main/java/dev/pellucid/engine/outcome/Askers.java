@@ -9,7 +9,7 @@ import java.util.List;
  * @param fewer codes of recipes that are held to less than their sisters
  */
 public record Askers(
-    int law, int need, int practice, int recipes, List<String> fewer, String words) {
+    int law, int guidance, int need, int practice, int recipes, List<String> fewer, String words) {
   public Askers {
     fewer = List.copyOf(fewer);
   }

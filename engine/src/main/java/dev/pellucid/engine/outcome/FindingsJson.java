@@ -65,6 +65,7 @@ final class FindingsJson implements Report {
     json.put("batches", outcome.batches());
     json.put("limits", outcome.limits());
     json.put("limitsOfLaw", outcome.askers().law());
+    json.put("limitsOfGuidance", outcome.askers().guidance());
     json.put("limitsOfNeed", outcome.askers().need());
     json.put("limitsOfPractice", outcome.askers().practice());
     json.put("limitsOfRecipes", outcome.askers().recipes());

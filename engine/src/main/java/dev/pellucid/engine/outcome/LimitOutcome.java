@@ -17,6 +17,8 @@ public record LimitOutcome(String name, State state, Optional<Finding> finding) 
     KEPT,
     /** An error says that it is broken. */
     BROKEN,
+    /** A value of guidance that a warning says is passed; nobody must keep it. */
+    BEYOND_GUIDANCE,
     /** It cannot be judged, and what is not told may break it. */
     NOT_JUDGED,
     /** Kept as far as it is told, and nothing bounds what is not told. */

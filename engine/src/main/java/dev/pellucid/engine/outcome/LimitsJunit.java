@@ -9,7 +9,8 @@ import java.util.List;
  * Limits as JUnit XML, the form that build servers read: a suite for each recipe, a case for each
  * of its limits, those that are kept too. A broken limit is a failure; one that cannot be judged,
  * and a recipe that could not be checked, is an error; one that is kept only as far as it is told
- * is skipped. Whatever else is wrong with a recipe is not told here.
+ * and a value of guidance that is passed are skipped. Whatever else is wrong with a recipe is not
+ * told here.
  *
  * <p>There is no published standard of this form. Elements and attributes are those that the report
  * of Maven's own test runner has.

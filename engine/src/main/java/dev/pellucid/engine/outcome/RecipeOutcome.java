@@ -39,15 +39,26 @@ public record RecipeOutcome(
     int broken = 0;
     int notJudged = 0;
     int keptAsTold = 0;
+    int beyondGuidance = 0;
     for (LimitOutcome limit : limits) {
       switch (limit.state()) {
         case KEPT -> {}
         case BROKEN -> broken++;
         case NOT_JUDGED -> notJudged++;
         case KEPT_AS_TOLD -> keptAsTold++;
+        case BEYOND_GUIDANCE -> beyondGuidance++;
       }
     }
     return new RecipeStanding(
-        path, code, checked, mendFirst, limits.size(), broken, notJudged, keptAsTold, waived);
+        path,
+        code,
+        checked,
+        mendFirst,
+        limits.size(),
+        broken,
+        notJudged,
+        keptAsTold,
+        beyondGuidance,
+        waived);
   }
 }

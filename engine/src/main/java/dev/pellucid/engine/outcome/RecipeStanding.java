@@ -13,6 +13,7 @@ import java.util.List;
  * @param broken how many of them an error says are broken
  * @param notJudged how many cannot be judged
  * @param keptAsTold how many are kept as far as they are told
+ * @param beyondGuidance how many are values of guidance that it passes
  * @param waived limits that it breaks and that a waiver lets pass
  */
 public record RecipeStanding(
@@ -24,6 +25,7 @@ public record RecipeStanding(
     int broken,
     int notJudged,
     int keptAsTold,
+    int beyondGuidance,
     List<WaivedFinding> waived) {
   public RecipeStanding {
     mendFirst = List.copyOf(mendFirst);
@@ -32,6 +34,6 @@ public record RecipeStanding(
 
   /** How many are kept without a waiver's help, as far as they are told. */
   int kept() {
-    return limits - broken - notJudged - waived.size();
+    return limits - broken - notJudged - beyondGuidance - waived.size();
   }
 }

@@ -44,6 +44,7 @@ public final class BatchRecordCheck {
           new LotExpired(),
           new LotExpiresFirst(),
           new LotFailed(),
+          new LotAboveMaximum(),
           new LotNotInspected(),
           new LotCameLater(),
           new LotTooMoist(),
@@ -60,17 +61,20 @@ public final class BatchRecordCheck {
   private final MadeRecipe recipes;
   private final Following following;
   private final LocalDate day;
+  private final LotsOverMaxima overMaxima;
 
   public BatchRecordCheck(
       FeedTables tables,
       Map<String, ResolvedPremix> premixes,
       FeedComputer computer,
-      LocalDate day) {
+      LocalDate day,
+      LotsOverMaxima overMaxima) {
     this.tables = tables;
     this.computer = computer;
     this.recipes = new MadeRecipe(tables, premixes);
     this.following = new Following(tables);
     this.day = day;
+    this.overMaxima = overMaxima;
   }
 
   /** Every code that looking at records and lots can give. */
@@ -205,9 +209,10 @@ public final class BatchRecordCheck {
         out.accept(noRecipe(record, codes));
       }
     }
-    Stock stock = new Stock(tables, uses);
+    Stock stock = new Stock(tables, uses, overMaxima.barred(tables));
     stock.check(out);
-    UnlikeLibrary.look(tables, out);
+    overMaxima.look(tables, out);
+    UnlikeLibrary.look(tables, overMaxima, out);
     new LotsTogether(tables, uses, day).look(out);
     following.check(left, out);
     return stock;
@@ -232,6 +237,7 @@ public final class BatchRecordCheck {
             tables,
             made,
             made.flatMap(Computation::feed).map(Judgement::ofLimits).orElse(Judgement.NONE),
+            overMaxima,
             day);
     if (!record.closed()) {
       List<Finding> said = new ArrayList<>(unreckoned);

@@ -17,8 +17,8 @@ import java.util.Optional;
 
 /**
  * The lots to take for a line when none is named: first expired, first out. Only lots that are
- * there, not expired on the day, inspected and passed, and dry enough; what does not age goes last,
- * and of one day the one received first.
+ * there, not expired on the day, inspected and passed, dry enough and not over a legal maximum of
+ * its material; what does not age goes last, and of one day the one received first.
  *
  * @param picks in the order in which they are to be emptied
  * @param shortfall kg that no lot can give
@@ -42,7 +42,7 @@ public record FirstExpiredFirstOut(List<Pick> picks, double shortfall) {
             .toList();
     List<Pick> there =
         lots.stream()
-            .filter(lot -> isFit(lot, ingredient, day))
+            .filter(lot -> isFit(lot, ingredient, day) && !stock.isBarred(lot))
             .sorted(ORDER)
             .map(lot -> new Pick(lot.number(), stock.left(lot)))
             .toList();

@@ -182,6 +182,7 @@ final class Folded {
                   batch.tables(),
                   Optional.empty(),
                   batch.judgement(),
+                  batch.overMaxima(),
                   batch.day()));
     }
   }

@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  *
  * @param made the feed of what was weighed from the lots that were named; absent for a premix
  * @param judgement how it stands with the limits of the recipe
+ * @param overMaxima lots that are over what raw materials may hold
  */
 public record MadeBatch(
     BatchRecord record,
@@ -24,6 +25,7 @@ public record MadeBatch(
     FeedTables tables,
     Optional<Computation> made,
     Judgement judgement,
+    LotsOverMaxima overMaxima,
     LocalDate day) {
 
   /** Weighed, or to be weighed: what of a lot goes into a line of the order. */

@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** What is left of each lot after all batches that name it, those still planned included. */
@@ -24,10 +25,19 @@ public final class Stock {
 
   private final FeedTables tables;
   private final List<Use> uses;
+  private final Set<String> barred;
   private final Map<String, Double> used = new HashMap<>();
 
   public Stock(FeedTables tables, List<Use> uses) {
+    this(tables, uses, Set.of());
+  }
+
+  /**
+   * @param barred numbers of lots of which nothing may be taken
+   */
+  Stock(FeedTables tables, List<Use> uses, Set<String> barred) {
     this.tables = tables;
+    this.barred = Set.copyOf(barred);
     List<Use> sorted = new ArrayList<>(uses);
     sorted.sort(Comparator.comparing(Use::day).thenComparing(Use::batch));
     this.uses = sorted;
@@ -39,6 +49,11 @@ public final class Stock {
     return Math.max(0, lot.kg() - used.getOrDefault(lot.number(), 0.0));
   }
 
+  /** Whether nothing may be taken of a lot, whatever is left. */
+  boolean isBarred(Lot lot) {
+    return barred.contains(lot.number());
+  }
+
   /** kg left of a batch that was made: what reached the bags, or what was weighed for it. */
   double left(BatchRecord batch) {
     double weighed = batch.entries().stream().mapToDouble(entry -> entry.kg().orElse(0)).sum();
@@ -48,7 +63,7 @@ public final class Stock {
 
   /** What is left of what was really used: batches that are only planned take nothing. */
   Stock ofMade() {
-    return new Stock(tables, uses.stream().filter(Use::made).toList());
+    return new Stock(tables, uses.stream().filter(Use::made).toList(), barred);
   }
 
   /** So much less is left. */

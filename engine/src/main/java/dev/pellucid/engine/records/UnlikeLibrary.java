@@ -31,14 +31,17 @@ final class UnlikeLibrary {
 
   private UnlikeLibrary() {}
 
-  static void look(FeedTables tables, Consumer<Finding> out) {
+  /**
+   * @param overMaxima which speaks in its place of what is over a maximum
+   */
+  static void look(FeedTables tables, LotsOverMaxima overMaxima, Consumer<Finding> out) {
     for (Lot lot : tables.lots().values()) {
       Ingredient library = tables.ingredients().get(lot.ingredient());
       for (Nutrient nutrient : tables.nutrients().inOrder()) {
         Optional<Content> here = lot.measured(nutrient.name());
         Optional<Content> there =
             Optional.ofNullable(library).flatMap(one -> LotContents.told(one, nutrient.name()));
-        if (here.isPresent() && there.isPresent()) {
+        if (here.isPresent() && there.isPresent() && !overMaxima.tells(lot, nutrient.name())) {
           look(tables, lot, nutrient, here.get(), there.get()).ifPresent(out);
         }
       }

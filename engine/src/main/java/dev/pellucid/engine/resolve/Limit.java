@@ -1,6 +1,7 @@
 package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.data.Source;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Span;
 import java.util.Locale;
@@ -41,8 +42,20 @@ public record Limit(
     PRACTICE,
     /** What the jurisdiction demands; nothing loosens it. */
     LAW,
+    /** What an authority advises and does not demand; it is looked at and may be passed. */
+    GUIDANCE,
     /** What the recipe asks of itself. */
     RECIPE;
+
+    /** Whether feeds are held to it that never name it, by species and jurisdiction. */
+    public boolean bindsByItself() {
+      return this == LAW || this == GUIDANCE;
+    }
+
+    /** How grave it is to break it. */
+    public Severity broken() {
+      return this == GUIDANCE ? Severity.WARNING : Severity.ERROR;
+    }
 
     public String word() {
       return name().toLowerCase(Locale.ROOT);

@@ -120,14 +120,19 @@ public final class Lookup {
     return noted(Ref.Kind.PROFILE, name, scope.profile(name));
   }
 
+  /** Whether a profile bounds raw materials, so that no feed meets it. */
+  boolean boundsMaterials(String profile) {
+    return scope.boundsMaterials(profile);
+  }
+
   /** The names of all profiles. */
   SortedSet<String> profiles() {
     return noted(Ref.Kind.PROFILES, scope.profileNames());
   }
 
-  /** The profiles of law of the jurisdiction, by name. */
-  List<Profile> law() {
-    return noted(Ref.Kind.LAW, scope.law());
+  /** The profiles of law and guidance of the jurisdiction, by name. */
+  List<Profile> binding() {
+    return noted(Ref.Kind.LAW, scope.binding());
   }
 
   /** What some profiles ask together; each was looked up already. */

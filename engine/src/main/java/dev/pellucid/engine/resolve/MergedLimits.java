@@ -164,10 +164,16 @@ final class MergedLimits {
     return -1;
   }
 
+  /** Guidance stands for nothing else, and nothing else for guidance. */
   private static boolean asksTheSame(Limit one, Limit other) {
     return one.side() == other.side()
+        && isGuidance(one) == isGuidance(other)
         && sameSubject(one, other)
         && one.inBatches().equals(other.inBatches());
+  }
+
+  private static boolean isGuidance(Limit limit) {
+    return limit.origin().kind() == Limit.Kind.GUIDANCE;
   }
 
   private static boolean sameSubject(Limit one, Limit other) {
@@ -176,7 +182,10 @@ final class MergedLimits {
 
   /** Whether no figure can be on the right side of both. */
   private static boolean leaveNoRoom(Limit one, Limit other) {
-    if (one.side() == other.side() || !sameSubject(one, other)) {
+    if (one.side() == other.side()
+        || isGuidance(one)
+        || isGuidance(other)
+        || !sameSubject(one, other)) {
       return false;
     }
     return one.side() == Bound.Side.MIN

@@ -13,7 +13,8 @@ import java.util.Optional;
  *
  * @param saysItsKind whether its file says what kind it is; else it counts as a need
  * @param species names of species or of groups of species; empty: any
- * @param jurisdiction whose law it is, where it is law
+ * @param materials groups or names of ingredients that it bounds themselves; empty: it bounds feeds
+ * @param jurisdiction whose law or guidance it is, where it is that
  * @param jurisdictionAt where it says so
  * @param lines how many lines of limits stand in its file
  * @param whole whether each of these could be read; when not, what is here is not all
@@ -26,6 +27,7 @@ public record Profile(
     Limit.Kind kind,
     boolean saysItsKind,
     List<String> species,
+    List<String> materials,
     Optional<Range> fish,
     Optional<String> jurisdiction,
     Optional<Span> jurisdictionAt,
@@ -37,17 +39,18 @@ public record Profile(
     Span declared) {
   public Profile {
     species = List.copyOf(species);
+    materials = List.copyOf(materials);
     limits = List.copyOf(limits);
     mustHold = List.copyOf(mustHold);
   }
 
   /**
-   * Whether it is for a species. A need or a practice that names none is for all; law that names
-   * none is for nobody, since nobody knows whom it binds.
+   * Whether it is for a species. A need or a practice that names none is for all; law or guidance
+   * that names none is for nobody, since nobody knows whom it binds.
    */
   public boolean isFor(Species one) {
     if (species.isEmpty()) {
-      return kind != Limit.Kind.LAW;
+      return !kind.bindsByItself();
     }
     for (String name : species) {
       if (one.is(name)) {
@@ -55,5 +58,10 @@ public record Profile(
       }
     }
     return false;
+  }
+
+  /** Whether it bounds raw materials, and no feed. */
+  public boolean boundsMaterials() {
+    return !materials.isEmpty();
   }
 }

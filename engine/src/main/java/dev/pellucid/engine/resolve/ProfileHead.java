@@ -29,7 +29,7 @@ final class ProfileHead {
 
   /**
    * @param kind empty where the head says none
-   * @param anySpecies whether the head names no species
+   * @param anySpecies whether the head names no species and no raw materials
    * @param limits with the sources that they were given
    */
   void look(
@@ -38,11 +38,12 @@ final class ProfileHead {
       Optional<Span> jurisdictionAt,
       boolean anySpecies,
       List<Limit> limits) {
-    boolean law = kind.isPresent() && kind.get() == Limit.Kind.LAW;
+    boolean law = kind.isPresent() && kind.get().bindsByItself();
+    String is = "is " + kind.orElse(Limit.Kind.LAW).word() + ", and does not say ";
     if (law && jurisdiction.isEmpty()) {
       missing(
           "jurisdiction",
-          "is law, and does not say of which jurisdiction, so it binds no feed",
+          is + "of which jurisdiction, so it binds no feed",
           "jurisdiction EU, with the one of pellucid.yaml");
     }
     if (!law && jurisdiction.isPresent() && (kind.isPresent() || isLost("kind"))) {
@@ -51,7 +52,7 @@ final class ProfileHead {
     if (law && anySpecies) {
       missing(
           "species",
-          "is law, and does not say for which species, so it binds no feed",
+          is + "for which species, so it binds no feed",
           "species, and a species or group of this folder, one on each line");
     }
     sources(law, limits);
@@ -65,7 +66,8 @@ final class ProfileHead {
                 source.stem()
                     + " says jurisdiction "
                     + jurisdiction
-                    + kind.map(it -> " and kind " + it.word() + ", and only law has one")
+                    + kind.map(
+                            it -> " and kind " + it.word() + ", and only law and guidance have one")
                         .orElse(" and no kind, so it counts as a need and binds no feed"))
             .helping("add the line to the head, or change it: kind law")
             .helping("or take the jurisdiction out, where it is no law")

@@ -23,7 +23,8 @@ final class ProfileResolver {
   private final List<Finding> findings = new ArrayList<>();
   private final Limits limits;
 
-  private final List<String> species = new ArrayList<>();
+  private final List<Word> species = new ArrayList<>();
+  private final List<Word> materials = new ArrayList<>();
   private Optional<Range> fish = Optional.empty();
   private Optional<Limit.Kind> kind = Optional.empty();
   private Optional<String> jurisdiction = Optional.empty();
@@ -31,6 +32,7 @@ final class ProfileResolver {
   private Optional<Source> source = Optional.empty();
   private Optional<HeadLine.Holds> holds = Optional.empty();
   private final List<Word> mustHold = new ArrayList<>();
+  private boolean materialsLost;
 
   ProfileResolver(ProfileFile file, Scope scope) {
     this.file = file;
@@ -56,7 +58,15 @@ final class ProfileResolver {
     Span declared =
         file.opening().isPresent() ? file.opening().get().name().span() : file.source().beginning();
     new ProfileHead(file.source(), declared, findings)
-        .look(kind, jurisdiction, jurisdictionAt, species.isEmpty(), found);
+        .look(
+            kind,
+            jurisdiction,
+            jurisdictionAt,
+            species.isEmpty() && materials.isEmpty() && !materialsLost,
+            found);
+    if (!materials.isEmpty()) {
+      new MaterialsHead(file, materials, species, findings).look(kind, found);
+    }
     boolean titled = file.opening().isPresent() && file.opening().get().title().isPresent();
     String title = titled ? file.opening().get().title().get().text() : name;
     Profile profile =
@@ -65,7 +75,8 @@ final class ProfileResolver {
             title,
             kind.orElse(Limit.Kind.NEED),
             kind.isPresent(),
-            species,
+            texts(species),
+            texts(materials),
             fish,
             jurisdiction,
             jurisdictionAt,
@@ -89,7 +100,8 @@ final class ProfileResolver {
             told -> source = limits.source(told.source()),
             status -> {},
             told -> holds = Optional.of(told),
-            told -> mustHold(told.what()));
+            told -> mustHold(told.what()),
+            told -> materials(told.what()));
     for (HeadLine.OfProfile line : file.head()) {
       line.into(head);
     }
@@ -106,12 +118,28 @@ final class ProfileResolver {
     }
   }
 
+  private void materials(Word what) {
+    if (limits.isOfMaterials(what)) {
+      materials.add(what);
+    } else {
+      materialsLost = true;
+    }
+  }
+
+  private static List<String> texts(List<Word> words) {
+    List<String> texts = new ArrayList<>(words.size());
+    for (Word word : words) {
+      texts.add(word.text());
+    }
+    return texts;
+  }
+
   private static Limit.Kind kind(HeadLine.ProfileKind told) {
     return Limit.Kind.valueOf(told.kind().text().toUpperCase(Locale.ROOT));
   }
 
   private void species(Word name) {
-    species.add(name.text());
+    species.add(name);
     if (!lookup.frame().knowsSpeciesOrGroup(name.text()) && lookup.isFrameWhole()) {
       findings.add(
           Limits.near(

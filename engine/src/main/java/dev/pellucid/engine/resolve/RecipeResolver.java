@@ -98,7 +98,7 @@ final class RecipeResolver {
             lines.get(),
             passes.get(),
             profiles,
-            all,
+            OwnSpecies.in(all, lines.get(), species),
             label,
             declared);
     return new Resolution<>(Optional.of(recipe), findings, lookup.reads());
@@ -202,6 +202,16 @@ final class RecipeResolver {
       return;
     }
     profileUnknown = true;
+    if (lookup.boundsMaterials(name.text())) {
+      findings.add(
+          Finding.error(
+                  UNKNOWN_PROFILE,
+                  name.span(),
+                  name + " bounds raw materials, and no feed meets it")
+              .helping(
+                  "take the line out: lots and ingredients are held against it by themselves"));
+      return;
+    }
     findings.add(
         Limits.near(
             Finding.error(UNKNOWN_PROFILE, name.span(), name + " is not a profile of this folder"),
@@ -212,15 +222,18 @@ final class RecipeResolver {
 
   /** What the jurisdiction asks, whatever the recipe says. */
   private void law() {
-    boolean held = lookup.law().isEmpty();
-    for (Profile profile : lookup.law()) {
+    boolean lawIsThere = false;
+    boolean bound = false;
+    for (Profile profile : lookup.binding()) {
       boolean holds = holds(profile);
-      held |= holds;
+      boolean law = profile.kind() == Limit.Kind.LAW;
+      lawIsThere |= law;
+      bound |= law && holds;
       if (holds && met(profile).isEmpty()) {
         profiles.add(new Met(profile, Optional.empty()));
       }
     }
-    if (!held && species.isPresent() && isApproved() && lookup.isFrameWhole()) {
+    if (lawIsThere && !bound && species.isPresent() && isApproved() && lookup.isFrameWhole()) {
       findings.add(LostDemands.law(lookup, species.get()));
     }
   }

@@ -55,6 +55,7 @@ public final class ResolveCodes {
           RecipeResolver.MEETS_TWICE,
           RecipeResolver.NO_LAW_FOR_SPECIES,
           ProfileHead.INCOMPLETE,
+          MaterialsHead.UNFIT,
           LawCoverage.ELSEWHERE,
           LawCoverage.NOT_FOR_ALL,
           PremixResolver.INCOMPLETE);

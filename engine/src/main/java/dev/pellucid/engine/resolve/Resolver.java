@@ -61,12 +61,12 @@ public final class Resolver {
    * not say what it is. Law holds for feeds that never name it, so it is missed without a word.
    */
   private boolean mayBeLaw(String profile) {
-    if (scope.tables().settings().jurisdiction().isEmpty()) {
+    if (scope.tables().settings().jurisdiction().isEmpty() || scope.boundsMaterials(profile)) {
       return false;
     }
     return scope
         .profile(profile)
-        .filter(one -> one.saysItsKind() && one.kind() != Limit.Kind.LAW)
+        .filter(one -> one.saysItsKind() && !one.kind().bindsByItself())
         .isEmpty();
   }
 
@@ -77,7 +77,9 @@ public final class Resolver {
       case LAW ->
           Stream.of(
               Reads.of(
-                  scope.law().stream().map(one -> new Ref(Ref.Kind.PROFILE, one.name())).toList()));
+                  scope.binding().stream()
+                      .map(one -> new Ref(Ref.Kind.PROFILE, one.name()))
+                      .toList()));
       case REWORK -> Stream.of(scope.reworks().behind(ref.name()));
       default -> Stream.of();
     };
@@ -112,6 +114,11 @@ public final class Resolver {
   /** By name, those of law included. */
   public List<Profile> profiles() {
     return List.copyOf(scope.profiles().values());
+  }
+
+  /** What is asked of raw materials themselves. */
+  public MaterialMaxima materialMaxima() {
+    return MaterialMaxima.of(scope.tables(), scope.maximaOfMaterials());
   }
 
   /** A resolver, and what was wrong with premixes and profiles. */

@@ -42,7 +42,9 @@ final class Scope {
   private final List<Subject.Nutrients> alone;
   private final Map<List<String>, MergedLimits> limits;
   private final Reads ofEach;
+  private final SortedMap<String, Profile> ofMaterials;
   private List<Profile> law;
+  private List<Profile> binding;
 
   /**
    * An ingredient that could be read whole, as a line takes it, and the two notes that one did.
@@ -70,7 +72,9 @@ final class Scope {
     this.alone = alone(tables.nutrients());
     this.limits = new ConcurrentHashMap<>();
     this.ofEach = lookedUpForEach();
+    this.ofMaterials = new TreeMap<>();
     this.law = List.of();
+    this.binding = List.of();
   }
 
   private Scope(Scope other, Reworks reworks) {
@@ -86,7 +90,9 @@ final class Scope {
     this.alone = other.alone;
     this.limits = other.limits;
     this.ofEach = other.ofEach;
+    this.ofMaterials = other.ofMaterials;
     this.law = other.law;
+    this.binding = other.binding;
   }
 
   /** The same for a recipe whose feed is to be worked into others: its own rework is left out. */
@@ -151,25 +157,32 @@ final class Scope {
     brokenPremixes.put(code, why);
   }
 
-  /** Takes in a profile. */
+  /** Takes in a profile: one that bounds raw materials stands apart, for no feed can meet it. */
   void take(Profile profile) {
+    if (profile.boundsMaterials()) {
+      ofMaterials.put(profile.name(), profile);
+      return;
+    }
     Profile before = profiles.put(profile.name(), profile);
-    if (isLaw(profile) || before != null && isLaw(before)) {
+    if (isHere(profile) || before != null && isHere(before)) {
       List<Profile> all = new ArrayList<>();
       for (Profile one : profiles.values()) {
-        if (isLaw(one)) {
+        if (isHere(one)) {
           all.add(one);
         }
       }
       all.sort(Comparator.comparing(Profile::name));
+      binding = List.copyOf(all);
+      all.removeIf(one -> one.kind() != Limit.Kind.LAW);
       law = List.copyOf(all);
     }
   }
 
-  private boolean isLaw(Profile profile) {
+  /** Whether it binds by itself, and in the jurisdiction of this folder. */
+  private boolean isHere(Profile profile) {
     Optional<String> jurisdiction = tables.settings().jurisdiction();
     return jurisdiction.isPresent()
-        && profile.kind() == Limit.Kind.LAW
+        && profile.kind().bindsByItself()
         && profile.jurisdiction().equals(jurisdiction);
   }
 
@@ -182,7 +195,7 @@ final class Scope {
       case PLANT -> Optional.ofNullable(tables.plants().get(name));
       case PLANTS -> Optional.of(tables.plants().keySet());
       case LABEL -> tables.label();
-      case LAW -> Optional.of(law());
+      case LAW -> Optional.of(binding());
       case INGREDIENT -> ingredient(name);
       case FORMER_NAME -> formerly(name);
       case PRICE -> price(name);
@@ -195,7 +208,9 @@ final class Scope {
       case PROFILES -> Optional.of(profileNames());
       case RECIPES -> Optional.of(recipes.keySet());
       case RECORDS -> Optional.of(records(name));
-      case STORE -> Optional.of(List.of(tables.lots(), tables.batches(), tables.ingredients()));
+      case STORE ->
+          Optional.of(
+              List.of(tables.lots(), tables.batches(), tables.ingredients(), maximaOfMaterials()));
     };
   }
 
@@ -269,6 +284,21 @@ final class Scope {
   /** The profiles of law of the jurisdiction, by name. */
   List<Profile> law() {
     return law;
+  }
+
+  /** The same with those of its guidance. */
+  List<Profile> binding() {
+    return binding;
+  }
+
+  /** Whether a profile bounds raw materials. */
+  boolean boundsMaterials(String profile) {
+    return ofMaterials.containsKey(profile);
+  }
+
+  /** The profiles that bound raw materials, by name. */
+  List<Profile> maximaOfMaterials() {
+    return List.copyOf(ofMaterials.values());
   }
 
   /**

@@ -22,7 +22,7 @@ import java.util.TreeSet;
  * @param fish the sizes of its fish, as written
  * @param needs names of the profiles of need that it meets
  * @param practices names of those of practice
- * @param others names of those of law that it asks for itself
+ * @param others names of those of law or guidance that it asks for itself
  * @param sections which of label, limits and overage it has
  * @param counts how many of its limits were judged, by who asks for them
  */
@@ -38,13 +38,17 @@ record Asked(
     Set<String> sections,
     Counts counts) {
 
-  /** How many limits are asked by law, need, practice and by recipes themselves. */
-  record Counts(int law, int need, int practice, int own) {
-    static final Counts NONE = new Counts(0, 0, 0, 0);
+  /** How many limits are asked by law, guidance, need, practice and by recipes themselves. */
+  record Counts(int law, int guidance, int need, int practice, int own) {
+    static final Counts NONE = new Counts(0, 0, 0, 0, 0);
 
     Counts plus(Counts other) {
       return new Counts(
-          law + other.law, need + other.need, practice + other.practice, own + other.own);
+          law + other.law,
+          guidance + other.guidance,
+          need + other.need,
+          practice + other.practice,
+          own + other.own);
     }
   }
 
@@ -64,7 +68,7 @@ record Asked(
       switch (met.profile().kind()) {
         case NEED -> needs.add(met.profile().name());
         case PRACTICE -> practices.add(met.profile().name());
-        case LAW, RECIPE -> others.add(met.profile().name());
+        case LAW, GUIDANCE, RECIPE -> others.add(met.profile().name());
       }
     }
     return new Asked(
@@ -101,6 +105,7 @@ record Asked(
 
   private static Counts counts(RuleContext looked) {
     int law = 0;
+    int guidance = 0;
     int need = 0;
     int practice = 0;
     int own = 0;
@@ -108,12 +113,13 @@ record Asked(
       Limit.Kind kind = status.limit().origin().kind();
       switch (kind) {
         case LAW -> law++;
+        case GUIDANCE -> guidance++;
         case NEED -> need++;
         case PRACTICE -> practice++;
         case RECIPE -> own++;
       }
     }
-    return new Counts(law, need, practice, own);
+    return new Counts(law, guidance, need, practice, own);
   }
 
   /** Whether it meets a profile, asked for or not. */

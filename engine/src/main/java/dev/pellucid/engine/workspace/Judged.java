@@ -8,14 +8,15 @@ import java.util.List;
  * By whom the limits of a folder are asked.
  *
  * @param law how many judged limits the jurisdiction asks
+ * @param guidance how many guidance of its authorities advises
  * @param need how many profiles of need ask
  * @param practice how many the house asks, in profiles of practice
  * @param own how many recipes ask of themselves
  * @param fewer codes of recipes that are held to less than their sisters
  */
-public record Judged(int law, int need, int practice, int own, List<String> fewer) {
+public record Judged(int law, int guidance, int need, int practice, int own, List<String> fewer) {
   /** Of a folder without recipes. */
-  public static final Judged NOTHING = new Judged(0, 0, 0, 0, List.of());
+  public static final Judged NOTHING = new Judged(0, 0, 0, 0, 0, List.of());
 
   public Judged {
     fewer = List.copyOf(fewer);
@@ -28,7 +29,8 @@ public record Judged(int law, int need, int practice, int own, List<String> fewe
         all = all.plus(one.asked().get().counts());
       }
     }
-    return new Judged(all.law(), all.need(), all.practice(), all.own(), sisters.codes());
+    return new Judged(
+        all.law(), all.guidance(), all.need(), all.practice(), all.own(), sisters.codes());
   }
 
   /**
@@ -36,15 +38,17 @@ public record Judged(int law, int need, int practice, int own, List<String> fewe
    * where nobody asks but recipes themselves.
    */
   public String words() {
-    if (law + need + practice == 0) {
+    int others = law + guidance + need + practice;
+    if (others == 0) {
       return "";
     }
     List<String> parts = new ArrayList<>();
     part(law, "of law", parts);
+    part(guidance, "of guidance", parts);
     part(need, "of need", parts);
     part(practice, "of practice", parts);
     part(own, "of recipes themselves", parts);
-    String all = Plural.of(law + need + practice + own, "limit") + ": " + String.join(", ", parts);
+    String all = Plural.of(others + own, "limit") + ": " + String.join(", ", parts);
     return fewer.isEmpty()
         ? all
         : all + "; held to less than their sisters: " + String.join(", ", fewer);

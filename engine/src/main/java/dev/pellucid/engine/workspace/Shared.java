@@ -8,6 +8,7 @@ import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.records.BatchRecordCheck;
+import dev.pellucid.engine.records.LotsOverMaxima;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.resolve.Profile;
@@ -68,11 +69,20 @@ public final class Shared {
     if (folder.tables().nutrients().mendFirst().isEmpty()) {
       found.addAll(
           SharedRules.findings(
-              new TreeMap<>(resolver.premixes()).values(), resolver.profiles(), folder.tables()));
+              new TreeMap<>(resolver.premixes()).values(),
+              resolver.profiles(),
+              resolver.materialMaxima(),
+              folder.tables(),
+              days.prices()));
     }
-    this.findings = List.copyOf(found);
+    this.findings = List.copyOf(OverIsUnusual.once(found));
     this.recordCheck =
-        new BatchRecordCheck(folder.tables(), resolver.premixes(), computer, days.prices());
+        new BatchRecordCheck(
+            folder.tables(),
+            resolver.premixes(),
+            computer,
+            days.prices(),
+            LotsOverMaxima.of(folder.tables(), resolver.materialMaxima()));
   }
 
   /** What the recipes of a folder share. */

@@ -3,7 +3,6 @@ package dev.pellucid.engine.workspace;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Plant;
-import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.engine.resolve.ResolveCodes;
 import dev.pellucid.finding.About;
@@ -147,7 +146,7 @@ public final class WholeFolder {
 
   private static void unmet(Shared shared, List<Summary> recipes, List<Finding> findings) {
     for (Profile profile : shared.resolver().profiles()) {
-      boolean met = profile.kind() == Limit.Kind.LAW;
+      boolean met = profile.kind().bindsByItself();
       for (Summary one : recipes) {
         met |= one.asked().orElseThrow().meets(profile.name());
       }

@@ -45,7 +45,7 @@ class ReportsTest {
     return Finding.error(CODE, span, headline);
   }
 
-  private static final Askers NOBODY = new Askers(0, 0, 0, 0, List.of(), "");
+  private static final Askers NOBODY = new Askers(0, 0, 0, 0, 0, List.of(), "");
 
   private static CheckOutcome outcome(List<Finding> findings, List<RecipeOutcome> recipes) {
     Map<Severity, Long> counts =

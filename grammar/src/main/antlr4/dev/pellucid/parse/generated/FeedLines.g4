@@ -45,7 +45,8 @@ opening
   ;
 
 headLine
-  : key=(STATUS | SPECIES | HABIT | PLANT | MEETS | KIND | JURISDICTION | SOURCE) value=word
+  : key=(STATUS | SPECIES | HABIT | PLANT | MEETS | KIND | JURISDICTION | SOURCE | MATERIALS)
+    value=word
   | key=FISH mass=range
   | key=BATCH figure=amount weight=word
   | key=DOSE figure=amount
@@ -137,5 +138,5 @@ word
   | STATUS | SPECIES | FISH | HABIT | PLANT | MEETS | BATCH | DOSE | KIND | JURISDICTION | SOURCE
   | REST | WITHIN | TO | FROM | LINES | BELOW | PER | WEIGHING | FOR | INCLUSION | COST
   | MIN | MAX | ON | DRY | MATTER | AT | MOISTURE | IN | OF | BATCHES | UNTIL | BY | BECAUSE
-  | ACCEPT | REWORK | HOLDS | MUST | HOLD
+  | ACCEPT | REWORK | HOLDS | MUST | HOLD | MATERIALS
   ;

@@ -44,6 +44,7 @@ JURISDICTION : 'jurisdiction' ;
 SOURCE : 'source' ;
 HOLDS : 'holds' ;
 MUST : 'must' ;
+MATERIALS : 'materials' ;
 
 // Words inside lines
 REST : 'rest' ;
