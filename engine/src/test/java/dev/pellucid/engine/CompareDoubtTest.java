@@ -66,7 +66,7 @@ class CompareDoubtTest {
     assertTrue(
         Pellucid.explain(copy, DAY, "TG-44", "calcium : astaxanthin")
             .text()
-            .contains("cannot be told: the feed holds no astaxanthin"));
+            .contains("cannot be computed: the feed holds no astaxanthin"));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package dev.pellucid.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.goal.ExplainReport;
@@ -29,6 +30,21 @@ class ExplainTest {
   @Test
   void aRatio() throws IOException {
     Approvals.verify(explained("CG-36", "lysine : crude-protein"));
+  }
+
+  @Test
+  void aDigestiblePart() throws IOException {
+    Approvals.verify(explained("TG-44", "digestible-energy"));
+  }
+
+  @Test
+  void whatIsLostOnTheWay() throws IOException {
+    Approvals.verify(explained("CG-36", "vitamin-c"));
+  }
+
+  @Test
+  void theYield() throws IOException {
+    Approvals.verify(explained("KG-33", "yield"));
   }
 
   @Test
@@ -79,8 +95,15 @@ class ExplainTest {
       value = {
         "CG-63|crude-protein|CG-63 is not the code of a recipe of this folder; did you mean CG-36"
             + " or CG-36I?",
-        "CG-36|crude-protien|did you mean crude-protein?",
-        "CG-36|%%|name a figure as a limit does",
+        "CG-36|crude-protien|crude-protien is no figure of CG-36; did you mean crude-protein?",
+        "CG-36|protein|did you mean crude-protein or digestible-protein?",
+        "CG-36|prtein|did you mean crude-protein or digestible-protein?",
+        "CG-36|yeild|did you mean yield?",
+        "CG-36|lysine + protien|protien is no figure of CG-36",
+        "CG-36|maize|maize is no nutrient; ask for its share: inclusion maize",
+        "CG-36|%%|%% is no figure of CG-36",
+        "CG-36|%%|Limits of CG-36 are on: crude-protein, crude-fibre,",
+        "CG-36|%%|Ask also for: cost, yield,",
       })
   void saysWhatIsWrongWithTheQuestion(String recipe, String figure, String words)
       throws IOException {
@@ -90,9 +113,18 @@ class ExplainTest {
 
   @Test
   void aRuleIsItsPage() throws IOException {
-    assertTrue(Pellucid.explainRule("below-minimum").text().startsWith("# below-minimum"));
+    String page = Pellucid.explainRule("below-minimum").text();
+    assertTrue(page.startsWith("below-minimum\n=============\n\nThe feed holds less"), page);
+    assertTrue(page.contains("\n  recipes/CG-36.recipe, this part of it:\n    limits\n"), page);
+    assertFalse(page.contains("`") || page.contains("#"), page);
     assertTrue(Pellucid.explainRule("../secrets").problem().orElseThrow().contains("../secrets"));
     assertTrue(Pellucid.explainRule("no-such-code").problem().isPresent());
+    assertEquals(
+        "no finding has the code below-minimun; did you mean below-minimum?",
+        Pellucid.explainRule("below-minimun").problem().orElseThrow());
+    assertEquals(
+        "no finding has the code dose; did you mean dose-missing, premix-off-dose or dose-ten-times-off?",
+        Pellucid.explainRule("dose").problem().orElseThrow());
   }
 
   /**

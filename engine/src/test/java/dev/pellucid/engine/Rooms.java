@@ -195,11 +195,14 @@ final class Rooms {
         Room.of(
             "engine.explain",
             2,
+            "text",
             "measure",
+            "syntax",
             "engine.quantity",
             "engine.data",
             "engine.resolve",
-            "engine.compute"),
+            "engine.compute",
+            "engine.judge"),
         Room.of(
                 "engine.compare",
                 9,

@@ -37,6 +37,31 @@ public final class NearNames {
     return near.stream().limit(AT_MOST).map(Near::name).distinct().toList();
   }
 
+  /**
+   * At most three names of which the word is, or nearly is, a part between hyphens: {@code
+   * crude-protein} of {@code protein}; the nearest first, then the shortest.
+   */
+  public static List<String> holding(String word, Collection<String> candidates) {
+    String wanted = word.toLowerCase(Locale.ROOT);
+    List<Near> near = new ArrayList<>();
+    for (String candidate : candidates) {
+      int least = Integer.MAX_VALUE;
+      for (String part : candidate.toLowerCase(Locale.ROOT).split("-", -1)) {
+        int distance = distance(wanted, part);
+        int limit = Math.max(wanted.length(), part.length()) / 3;
+        least = Math.min(least, distance <= limit ? distance : least);
+      }
+      if (least < Integer.MAX_VALUE) {
+        near.add(new Near(candidate, least));
+      }
+    }
+    near.sort(
+        Comparator.comparingInt(Near::distance)
+            .thenComparingInt(one -> one.name().length())
+            .thenComparing(Near::name));
+    return near.stream().limit(AT_MOST).map(Near::name).distinct().toList();
+  }
+
   /** How many slips lie between two words, letter for letter. */
   public static int distance(String a, String b) {
     int[] before = new int[b.length() + 1];

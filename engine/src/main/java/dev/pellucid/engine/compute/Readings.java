@@ -236,6 +236,42 @@ public final class Readings {
         Math.max(gapsAbove.unknownShare(), gapsBelow.unknownShare()));
   }
 
+  /** The balance that a sum at an end is told of: with all handling overage, or without. */
+  public Balance massOf(Subject.Nutrients sum, Basis basis, Scenario end) {
+    Balances balances = feed.balances();
+    if (end != Scenario.RICHEST || !balances.losesOverage()) {
+      return balances.at(end);
+    }
+    int[] of = sum.indexes();
+    Reading with = sum(of, basis, end, end, balances.at(end), false);
+    Reading lost = sum(of, basis, end, Scenario.POOREST, balances.richestLost(), false);
+    return lost.value() > with.value() ? balances.richestLost() : balances.at(end);
+  }
+
+  /** The two sums of a ratio, per kg of the same feed as fed, each in the base of its kind. */
+  public record Sides(double above, double below) {}
+
+  /** The two sums that a ratio at an end is made of. */
+  public Sides sides(Subject.Ratio ratio, Scenario end) {
+    if (end == Scenario.EXPECTED) {
+      return sides(ratio, end, end, end);
+    }
+    Scenario other = end == Scenario.POOREST ? Scenario.RICHEST : Scenario.POOREST;
+    Sides lost = sides(ratio, end, other, Scenario.POOREST);
+    Sides present = sides(ratio, end, other, Scenario.RICHEST);
+    boolean lostIsLess = over(lost.above(), lost.below()) <= over(present.above(), present.below());
+    return lostIsLess == (end == Scenario.POOREST) ? lost : present;
+  }
+
+  private Sides sides(Subject.Ratio ratio, Scenario above, Scenario below, Scenario mass) {
+    double finished = feed.balances().at(mass).finished();
+    int[] upper = ratio.over().indexes();
+    int[] lower = ratio.under().indexes();
+    return new Sides(
+        amount(upper, above, mass, finished, Counting.AT_BOUNDS) / finished,
+        amount(lower, below, mass, finished, Counting.AT_BOUNDS) / finished);
+  }
+
   private static double over(double above, double below) {
     return below > 0 ? above / below : above > 0 ? Double.POSITIVE_INFINITY : 0;
   }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoubleSupplier;
 
 /**
  * What each stability class keeps on its way: the product over the steps, and over storage {@code
@@ -142,6 +143,67 @@ final class RetentionPath {
       return leftInGap;
     }
     return Math.pow(month.getAsDouble(), keeping.hours() / HOURS_A_MONTH);
+  }
+
+  /** Place by place what {@link #inPremix}, {@link #throughProcess} and the store keep. */
+  List<Losses.Loss> losses(int stability, boolean heated, List<ResolvedPremix> through) {
+    List<Losses.Loss> losses = new ArrayList<>();
+    Optional<Retention> row = retentions.at(stability);
+    if (row.isEmpty()) {
+      return losses;
+    }
+    for (ResolvedPremix premix : through) {
+      Optional<ResolvedPremix.Keeping> lies = premix.keeping();
+      if (lies.isPresent() || waits(premix.process())) {
+        losses.add(
+            new Losses.Loss(
+                Step.STORE,
+                Optional.of(premix.code()),
+                lies.map(one -> Losses.Warmth.of(one.temperature())),
+                lies.map(one -> Losses.Time.of(one.hours())).orElse(Losses.Time.NONE),
+                kept(1, 1, () -> inPremix(stability, premix))));
+      }
+    }
+    if (heated) {
+      for (Heating heating : heatings) {
+        losses.add(
+            new Losses.Loss(
+                heating.pass().step(),
+                Optional.empty(),
+                heating
+                    .temperature()
+                    .map(told -> new Losses.Warmth(told.least(), told.aim(), told.most())),
+                Losses.Time.NONE,
+                kept(
+                    through(row.get(), heating, Scenario.EXPECTED),
+                    through(row.get(), heating, Scenario.RICHEST),
+                    () -> through(row.get(), heating, Scenario.POOREST))));
+      }
+    }
+    Optional<Setting> life = passes.setting(Step.STORE, Property.SHELF_LIFE);
+    if (waits(passes)) {
+      Optional<Setting> told = passes.setting(Step.STORE, Property.TEMPERATURE);
+      double warmth = told.isPresent() ? told.get().most() : storageTemperatureUntold;
+      losses.add(
+          new Losses.Loss(
+              Step.STORE,
+              Optional.empty(),
+              Optional.of(Losses.Warmth.of(warmth)),
+              life.map(one -> Losses.Time.of(one.most())).orElse(Losses.Time.NONE),
+              kept(1, 1, () -> throughStorage(stability))));
+    }
+    return losses;
+  }
+
+  private static boolean waits(Passes way) {
+    return way.has(Step.STORE) || way.has(Step.PACK);
+  }
+
+  /** A gap that is noted on the way to the poorest is one of this place. */
+  private Losses.Parts kept(double expected, double richest, DoubleSupplier poorest) {
+    gaps.clear();
+    double least = poorest.getAsDouble();
+    return new Losses.Parts(expected, least, richest, gaps.isEmpty());
   }
 
   private double stored(Retention row, double temperature, double hours, Pass store) {

@@ -5,13 +5,13 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.compute.Scenario;
-import dev.pellucid.engine.data.Content;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.data.Price;
-import dev.pellucid.engine.data.Source;
 import dev.pellucid.engine.explain.Explanation.Part;
 import dev.pellucid.engine.explain.Explanation.Sum;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.quantity.Remainders;
 import dev.pellucid.engine.resolve.Basis;
@@ -31,16 +31,32 @@ import java.util.stream.IntStream;
 /** Takes a figure of a feed apart: a sum of nutrients, a ratio, an inclusion or the cost. */
 public final class Explainer {
   private final ComputedFeed feed;
-  private final String currency;
+  private final List<LimitStatus> limits;
+  private final FeedTables tables;
+  private final RowContents contents;
 
-  private Explainer(ComputedFeed feed, String currency) {
+  private Explainer(ComputedFeed feed, List<LimitStatus> limits, FeedTables tables) {
     this.feed = feed;
-    this.currency = currency;
+    this.limits = limits;
+    this.tables = tables;
+    this.contents = new RowContents(feed);
   }
 
-  /** A figure of a feed; prices in a currency. */
-  public static Explanation of(ComputedFeed feed, Subject subject, String currency) {
-    return new Explainer(feed, currency).explained(subject);
+  /** A figure of a feed, and how it stands with the limits on it. */
+  public static Explanation of(
+      ComputedFeed feed, List<LimitStatus> limits, Subject subject, FeedTables tables) {
+    return new Explainer(feed, limits, tables).explained(subject);
+  }
+
+  /** What 100 kg of recipe come to in the bags. */
+  public static Explanation yield(ComputedFeed feed) {
+    return new Explanation(
+        feed.recipe().code(),
+        "Yield",
+        feed.balances().expected().finished(),
+        List.of(),
+        Optional.empty(),
+        List.of(Yield.mass(feed)));
   }
 
   private Explanation explained(Subject subject) {
@@ -53,8 +69,13 @@ public final class Explainer {
   }
 
   private Explanation explained(Subject subject, Optional<String> ratio, Sum... sums) {
-    double finished = feed.balances().expected().finished();
-    return new Explanation(feed.recipe().code(), subject.text(), finished, List.of(sums), ratio);
+    return new Explanation(
+        feed.recipe().code(),
+        subject.title(),
+        feed.balances().expected().finished(),
+        List.of(sums),
+        ratio,
+        HowJudged.of(feed, limits, subject));
   }
 
   private Sum sum(Subject.Nutrients sum) {
@@ -73,7 +94,7 @@ public final class Explainer {
       parts.add(
           new Part(
               one.line(),
-              Figures.visible(one.kg(), 3),
+              kg(one.kg()),
               one.holds(),
               one.kept(),
               varies(one.deviation() / finished, unit, decimals),
@@ -82,6 +103,7 @@ public final class Explainer {
               one.source()));
     }
     return new Sum(
+        sum.title(),
         sum.text(),
         unit.symbol(),
         total.toPlainString(),
@@ -97,7 +119,27 @@ public final class Explainer {
         silent(sum, true),
         varying(sum, Composition::isSpreadAssumed),
         varying(sum, Composition::isSpreadUnknown),
-        sum.nutrients().stream().flatMap(one -> formula(one).stream()).toList());
+        brought.isEmpty() ? List.of() : List.of(brings(finished)),
+        worked(sum, unit, Math.pow(10, -decimals)));
+  }
+
+  private static String brings(double finished) {
+    return "Each brings its kg × what it holds × the part that is kept / "
+        + Figures.fixed(finished, 3)
+        + " kg of finished feed.";
+  }
+
+  /** Of what brings at least half of the last digit. */
+  private List<Worked> worked(Subject.Nutrients sum, Unit unit, double lastDigit) {
+    double finished = feed.balances().expected().finished();
+    List<Row> seen =
+        largestFirst(row -> amount(row, brings(row, sum))).stream()
+            .filter(row -> !brings(row, sum).isEmpty())
+            .filter(row -> unit.fromBase(amount(row, brings(row, sum)) / finished) >= lastDigit / 2)
+            .toList();
+    List<Worked> worked = new ArrayList<>(Derivations.of(feed, sum.nutrients(), seen));
+    worked.addAll(LossTables.of(feed, sum.nutrients(), seen, tables.practice()));
+    return worked;
   }
 
   private List<Brought> brought(Subject.Nutrients sum, boolean moist) {
@@ -109,11 +151,11 @@ public final class Explainer {
             new Brought(
                 String.join(" > ", row.path()),
                 row.kg(),
-                holds(row, of),
-                kept(row, of),
+                contents.holds(row, of),
+                RowContents.kept(row, of),
                 row.deviation(of.stream().mapToInt(Nutrient::index).toArray()),
                 amount(row, of),
-                sources(row, of)));
+                contents.sources(row, of)));
       }
     }
     if (moist) {
@@ -189,79 +231,10 @@ public final class Explainer {
         .toList();
   }
 
-  private static String holds(Row row, List<Nutrient> nutrients) {
-    List<String> words = new ArrayList<>();
-    for (Nutrient one : nutrients) {
-      words.add(
-          told(row, one)
-              .map(Explainer::written)
-              .orElseGet(
-                  () ->
-                      row.composition().isUnknown(one.index())
-                          ? "not told"
-                          : Figures.plain(row.composition().expected().at(one.index()), one.unit())
-                              + " by its formula"));
-    }
-    return String.join(" + ", words);
-  }
-
-  private static String written(Content content) {
-    return content.asWritten();
-  }
-
-  private static Optional<Content> told(Row row, Nutrient one) {
-    return row.ingredient().contents().stream()
-        .flatMap(block -> Optional.ofNullable(block.byNutrient().get(one.name())).stream())
-        .filter(
-            content ->
-                Math.abs(content.low() - row.composition().expected().at(one.index()))
-                    <= 1e-12 * Math.max(1, content.low()))
-        .findFirst();
-  }
-
-  private static String kept(Row row, List<Nutrient> nutrients) {
-    double full = 0;
-    for (Nutrient one : nutrients) {
-      full += row.composition().expected().at(one.index()) * row.kg();
-    }
-    return full > 0 ? Figures.visible(amount(row, nutrients) / full * 100, 1) : "";
-  }
-
-  private static String sources(Row row, List<Nutrient> nutrients) {
-    return String.join(
-        ", ",
-        nutrients.stream()
-            .flatMap(one -> told(row, one).stream())
-            .map(content -> source(content.source()))
-            .distinct()
-            .toList());
-  }
-
-  private static String source(Source source) {
-    return source.id() + " (" + source.reliability().inWords() + ")";
-  }
-
-  private static Optional<String> formula(Nutrient one) {
-    if (one.digestibleOf().isPresent()) {
-      return Optional.of(
-          one.name()
-              + " is the digestible part of "
-              + one.digestibleOf().get()
-              + ", by the coefficient of each ingredient");
-    }
-    return one.formula()
-        .map(
-            formula ->
-                one.name()
-                    + " = "
-                    + formula.asWritten()
-                    + formula.source().map(from -> ", source " + source(from)).orElse(""));
-  }
-
   private String quotient(Subject.Ratio ratio) {
     double over = at(ratio, Scenario.EXPECTED);
     if (!Double.isFinite(over)) {
-      return ratio.text() + " cannot be told: the feed holds no " + ratio.under().text();
+      return ratio.text() + " cannot be computed: the feed holds no " + ratio.under().text();
     }
     String unit = ratio.kind() == Subject.RatioKind.PER_ENERGY ? " g/MJ" : "";
     return ratio.text() + " = " + digits(over).toPlainString() + unit;
@@ -272,34 +245,41 @@ public final class Explainer {
         largestFirst(Row::kg).stream()
             .filter(row -> Readings.isOneOf(row, inclusion.names()))
             .toList();
-    return plain(inclusion.text(), "%", rows, Row::kg, Row::kg, row -> "", kg -> kg, List.of());
+    return plain(
+        inclusion, "%", rows, Row::kg, Row::kg, row -> "", row -> "", kg -> kg, List.of(),
+        List.of());
   }
 
   private Sum cost() {
     double bagged = feed.bagged();
+    String currency = tables.settings().currency();
     return plain(
-        "cost",
+        new Subject.Cost(),
         currency + "/kg",
         largestFirst(Row::money),
         Row::kgRichest,
         Row::money,
         row -> row.price().map(Price::asWritten).orElse("no price"),
+        row -> row.price().map(price -> RowContents.source(price.source())).orElse(""),
         sum -> sum / bagged,
         List.of(
             "The money for what is weighed, handling overage included, over the "
                 + Figures.fixed(bagged, 3)
-                + " kg that reach the bags."));
+                + " kg that reach the bags."),
+        List.of(Yield.cost(feed, digits(feed.costPerKg()), currency), Yield.mass(feed)));
   }
 
   private Sum plain(
-      String title,
+      Subject subject,
       String unit,
       List<Row> rows,
       ToDoubleFunction<Row> kg,
       ToDoubleFunction<Row> amount,
       Function<Row, String> holds,
+      Function<Row, String> source,
       DoubleUnaryOperator perKg,
-      List<String> words) {
+      List<String> words,
+      List<Worked> worked) {
     BigDecimal total = digits(perKg.applyAsDouble(rows.stream().mapToDouble(amount).sum()));
     List<BigDecimal> brings =
         Remainders.out(
@@ -311,16 +291,17 @@ public final class Explainer {
                 i ->
                     new Part(
                         String.join(" > ", rows.get(i).path()),
-                        Figures.visible(kg.applyAsDouble(rows.get(i)), 3),
+                        kg(kg.applyAsDouble(rows.get(i))),
                         holds.apply(rows.get(i)),
                         "",
                         "",
                         brings.get(i).doubleValue(),
                         shown(brings.get(i), amount.applyAsDouble(rows.get(i))),
-                        rows.get(i).price().map(price -> source(price.source())).orElse("")))
+                        source.apply(rows.get(i))))
             .toList();
     return new Sum(
-        title,
+        subject.title(),
+        subject.text(),
         unit,
         total.toPlainString(),
         "",
@@ -332,7 +313,13 @@ public final class Explainer {
         List.of(),
         List.of(),
         List.of(),
-        words);
+        words,
+        worked);
+  }
+
+  /** Four digits that count, and grams at least. */
+  private static String kg(double kg) {
+    return Figures.fixed(kg, Math.max(3, Figures.decimals(kg)));
   }
 
   /** What is too little for the digits of the figure is told as less than the last of them. */

@@ -7,20 +7,29 @@ import java.util.Optional;
  * A figure of one feed, down to its sources.
  *
  * @param code of the recipe
- * @param subject as it was asked for
+ * @param title of the figure, for people
  * @param finishedKg what 100 kg of recipe come to, on target
- * @param sums one sum, or the two of a ratio
+ * @param sums one sum, or the two of a ratio; none of the yield
  * @param ratio what the first comes to over the second, in words, where it is a ratio
+ * @param judged how it stands with each limit on it, step by step
  */
 public record Explanation(
-    String code, String subject, double finishedKg, List<Sum> sums, Optional<String> ratio) {
+    String code,
+    String title,
+    double finishedKg,
+    List<Sum> sums,
+    Optional<String> ratio,
+    List<Worked> judged) {
   public Explanation {
     sums = List.copyOf(sums);
+    judged = List.copyOf(judged);
   }
 
   /**
    * Figures per kg of finished feed as fed, in {@code unit}.
    *
+   * @param title for people
+   * @param name as one writes it
    * @param figure on target and fresh, with the digits that are printed; the parts add up to it
    * @param poorest where a minimum is judged; empty where there are no ends
    * @param richest where a maximum is judged; empty as well
@@ -31,10 +40,12 @@ public record Explanation(
    * @param untold ingredients that do not tell it and count as nothing here
    * @param assumed ingredients whose deviation is the one of practice
    * @param still ingredients of which nothing says how they vary
-   * @param formulas of what follows from others, with their source
+   * @param words what the parts are, where their heads do not say it
+   * @param worked how contents follow from others, and what is lost of them
    */
   public record Sum(
       String title,
+      String name,
       String unit,
       String figure,
       String poorest,
@@ -46,14 +57,16 @@ public record Explanation(
       List<String> untold,
       List<String> assumed,
       List<String> still,
-      List<String> formulas) {
+      List<String> words,
+      List<Worked> worked) {
     public Sum {
       none = List.copyOf(none);
       untold = List.copyOf(untold);
       assumed = List.copyOf(assumed);
       still = List.copyOf(still);
       parts = List.copyOf(parts);
-      formulas = List.copyOf(formulas);
+      words = List.copyOf(words);
+      worked = List.copyOf(worked);
     }
   }
 

@@ -1,10 +1,16 @@
 package dev.pellucid.engine.goal;
 
+import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.explain.Explainer;
+import dev.pellucid.engine.explain.Explanation;
+import dev.pellucid.engine.folder.RulePages;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.report.ExplainText;
+import dev.pellucid.engine.report.RulePageText;
 import dev.pellucid.engine.resolve.Days;
+import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.engine.workspace.Checked;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
@@ -15,33 +21,42 @@ import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Explains a figure of a recipe, down to the source of each content, or what a finding means. */
 public final class ExplainGoal {
-  private static final String PAGES = "/dev/pellucid/rules/";
+  private static final String COST = "cost";
+  private static final String YIELD = "yield";
 
-  private ExplainGoal() {}
+  /** So many figures are named where one was not known. */
+  private static final int FEW = 16;
+
+  private final Shared shared;
+  private final String recipe;
+
+  private ExplainGoal(Shared shared, String recipe) {
+    this.shared = shared;
+    this.recipe = recipe;
+  }
 
   /** The page of a rule: what it looks for, a wrong and a right example. */
   public static ExplainReport ofRule(String code) throws IOException {
-    if (code.matches("[a-z0-9-]+")) {
-      try (InputStream page = ExplainGoal.class.getResourceAsStream(PAGES + code + ".md")) {
-        if (page != null) {
-          String text = new String(page.readAllBytes(), StandardCharsets.UTF_8);
-          return new ExplainReport(text, Optional.empty());
-        }
-      }
+    Optional<String> page = RulePages.of(code);
+    if (page.isPresent()) {
+      return new ExplainReport(RulePageText.of(page.get()), Optional.empty());
     }
     return problem(
         "no finding has the code "
             + code
-            + "; it stands in square brackets behind a finding: below-minimum");
+            + "; "
+            + Meant.question(near(code, RulePages.codes()))
+                .orElse("it stands in square brackets behind a finding: below-minimum"));
   }
 
   /** A figure of a recipe, down to its sources. */
@@ -60,28 +75,37 @@ public final class ExplainGoal {
       return problem(
           recipe + " cannot be computed: fix " + String.join(", ", mendFirst) + " first");
     }
+    return new ExplainGoal(shared, recipe).of(Streamed.judged(shared, path.get()), figure);
+  }
+
+  private ExplainReport of(Checked checked, String figure) {
     List<Finding> findings = new ArrayList<>();
-    Optional<Subject> subject = subject(shared, figure, findings);
-    if (subject.isEmpty()) {
-      return problem(
-          findings.stream()
-              .findFirst()
-              .map(ExplainGoal::inOneLine)
-              .orElse(
-                  "name a figure as a limit does: crude-protein, methionine + cystine,"
-                      + " lysine : crude-protein, inclusion maize, or cost"));
+    Optional<Subject> subject = subject(figure, findings);
+    boolean isYield = subject.isEmpty() && figure.equals(YIELD);
+    if (subject.isEmpty() && !isYield) {
+      return problem(unknown(figure, findings, checked.feed()));
     }
-    return Streamed.judged(shared, path.get())
-        .feed()
-        .map(feed -> Explainer.of(feed, subject.get(), shared.tables().settings().currency()))
-        .map(explanation -> new ExplainReport(ExplainText.of(explanation), Optional.empty()))
-        .orElseGet(
-            () -> problem(recipe + " cannot be computed: fix what the goal check says first"));
+    if (checked.feed().isEmpty()) {
+      return problem(recipe + " cannot be computed: fix what the goal check says first");
+    }
+    ComputedFeed feed = checked.feed().get();
+    return isYield
+        ? report(Explainer.yield(feed))
+        : report(
+            Explainer.of(
+                feed,
+                checked.recipe().orElseThrow().limits(),
+                subject.orElseThrow(),
+                shared.tables()));
+  }
+
+  private static ExplainReport report(Explanation explanation) {
+    return new ExplainReport(ExplainText.of(explanation), Optional.empty());
   }
 
   /** What a limit of these words would be about. */
-  private static Optional<Subject> subject(Shared shared, String words, List<Finding> found) {
-    String bound = words.equals("cost") ? " EUR/kg\n" : " %\n";
+  private Optional<Subject> subject(String words, List<Finding> found) {
+    String bound = words.equals(COST) ? " EUR/kg\n" : " %\n";
     String text = "profile one\nlimits\n  " + words + "  max 1" + bound;
     ProfileFile file = (ProfileFile) FeedParser.parse(new SourceFile("one.limits", text)).file();
     return file.limits().stream()
@@ -90,10 +114,60 @@ public final class ExplainGoal {
         .flatMap(line -> shared.resolver().subject(line.left(), found));
   }
 
-  private static String inOneLine(Finding finding) {
-    return finding.helps().isEmpty()
-        ? finding.headline()
-        : finding.headline() + "; " + finding.helps().get(0);
+  /** What was probably meant, and what can be asked: the figures that are limited first. */
+  private String unknown(String figure, List<Finding> findings, Optional<ComputedFeed> feed) {
+    Set<String> limited = new LinkedHashSet<>();
+    if (feed.isPresent()) {
+      List<Limit> limits = feed.get().recipe().limits();
+      for (boolean own : new boolean[] {true, false}) {
+        for (Limit limit : limits) {
+          if (own == (limit.origin().kind() == Limit.Kind.RECIPE)) {
+            limited.add(limit.subject().text());
+          }
+        }
+      }
+    }
+    List<String> words = new ArrayList<>();
+    words.add(first(figure, findings, limited));
+    if (!limited.isEmpty()) {
+      List<String> few = List.copyOf(limited).subList(0, Math.min(FEW, limited.size()));
+      int more = limited.size() - few.size();
+      words.add(
+          "Limits of "
+              + recipe
+              + " are on: "
+              + String.join(", ", few)
+              + (more > 0 ? " and " + more + " more" : ""));
+    }
+    words.add(
+        "Ask also for: cost, yield, inclusion and an ingredient or a group, any nutrient in"
+            + " nutrients/, a sum such as methionine + cystine, a ratio such as calcium :"
+            + " phosphorus");
+    return String.join("\n", words);
+  }
+
+  private String first(String figure, List<Finding> findings, Set<String> limited) {
+    String word = findings.isEmpty() ? figure : findings.get(0).span().text();
+    if (shared.tables().ingredients().containsKey(word)
+        || shared.tables().groups().containsKey(word)) {
+      return word + " is no nutrient; ask for its share: inclusion " + word;
+    }
+    Set<String> names = new LinkedHashSet<>(limited);
+    names.addAll(shared.tables().nutrients().names());
+    names.add(COST);
+    names.add(YIELD);
+    return word
+        + " is no figure of "
+        + recipe
+        + Meant.question(near(word, names)).map(asked -> "; " + asked).orElse("");
+  }
+
+  /** Names that are nearly the word, else those of which it is a part: crude-protein of protein. */
+  private static List<String> near(String word, Collection<String> names) {
+    List<String> near = NearNames.of(word, names);
+    return near.isEmpty()
+        ? NearNames.holding(word, names.stream().filter(one -> one.indexOf(' ') < 0).toList())
+        : near;
   }
 
   private static ExplainReport problem(String words) {

@@ -63,6 +63,20 @@ class DriedMoistureTest {
     assertFalse(told.matches("(?s).* -0\\..*"), told);
   }
 
+  /** A cooler that aims at no moisture changes nothing, before the coat or after it. */
+  @Test
+  void explainedWhereACoolerOnlyCools() throws IOException {
+    recipe(
+        "moisture max 12 %",
+        "dry moisture 9 % accept 8 to 10 %", "coat method drum", "cool temperature 25 °C");
+    String told = explained("moisture");
+    assertTrue(told.matches("(?s).*\ndry +93\\.956 .*9 %.*process.*8\\.545.*"), told);
+    assertTrue(told.matches("(?s).*\noil +5\\.000 .*0\\.051\n.*"), told);
+    assertTrue(told.matches("(?s).*\nAt the richest +9\\.550 .*dry leaves 10 % moisture.*"), told);
+    assertFalse(told.contains("meal"), told);
+    assertFalse(told.matches("(?s).* -0\\..*"), told);
+  }
+
   /** A cooler after the coat takes its aim of the coated feed: nothing else brings water. */
   @Test
   void explainedWhereTheCoatIsInTheAim() throws IOException {
