@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param whereTold whether it is judged only by the ingredients that tell it: a substance for which
  *     an ingredient has a figure where there is a reason to look, such as a contaminant; what is
  *     not told counts as nothing
+ * @param analysed whether a laboratory can find it in a feed; what fish digest of a feed it cannot
  * @param stability the class by which it decays, or {@link #STABLE}
  * @param formula how it follows from others, where it is not told directly
  * @param digestibleOf the nutrient of which it is the digestible part, where it is one
@@ -32,6 +33,7 @@ public record Nutrient(
     Optional<String> partOf,
     boolean ofTheWhole,
     boolean whereTold,
+    boolean analysed,
     String stability,
     Optional<Formula> formula,
     Optional<String> digestibleOf,

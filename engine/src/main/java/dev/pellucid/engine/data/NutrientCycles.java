@@ -83,6 +83,7 @@ final class NutrientCycles {
         Optional.empty(),
         nutrient.ofTheWhole(),
         nutrient.whereTold(),
+        nutrient.analysed(),
         nutrient.stability(),
         Optional.empty(),
         Optional.empty(),

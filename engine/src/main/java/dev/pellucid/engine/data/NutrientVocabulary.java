@@ -25,6 +25,8 @@ final class NutrientVocabulary {
   static final Key<Text> PART_OF = may("part-of", WORD, "the nutrient whose mass it is a part of");
   static final Key<OneOf> JUDGED =
       may("judged", new OneOf(List.of("where-told")), "only by what tells it; untold is nothing");
+  static final Key<OneOf> ANALYSED =
+      may("analysed", new OneOf(List.of("no")), "no laboratory can find it in a feed");
   static final Key<Text> STABILITY =
       may("stability", WORD, "stable, or a class of practice/retention.yaml");
   static final Key<Text> FORMULA = may("formula", TEXT, "how it follows from other nutrients");
@@ -59,6 +61,7 @@ final class NutrientVocabulary {
           OF_THE_WHOLE,
           PART_OF,
           JUDGED,
+          ANALYSED,
           STABILITY,
           FORMULA,
           DIGESTIBLE_OF,

@@ -150,6 +150,7 @@ final class NutrientsReader {
         text(partOf),
         ofTheWhole,
         own.word(NutrientVocabulary.JUDGED, "a way to judge").isPresent(),
+        own.word(NutrientVocabulary.ANALYSED, "no").isEmpty() && digestibleOf.isEmpty(),
         stability(own),
         formula,
         text(digestibleOf),

@@ -206,9 +206,4 @@ public record BatchPlan(
   public Mass eachLoad(Mass whole) {
     return Mass.of(whole.asDouble() / loads(), whole.kg().scale());
   }
-
-  /** Lines of both scales together. */
-  public static Weighed.Sum coarseSum(List<Weighed> lines) {
-    return Weighed.Sum.coarse(lines);
-  }
 }

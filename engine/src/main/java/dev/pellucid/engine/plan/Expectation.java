@@ -21,6 +21,30 @@ public record Expectation(List<Held> held) {
     return held.get(0);
   }
 
+  /** The word for what it is about. */
+  String subject() {
+    return first().subject();
+  }
+
+  /** Whether an analysis of the feed finds it. */
+  boolean isFound() {
+    return first().demand().isFound();
+  }
+
+  /** Whether nothing is known of it but that there may be some. */
+  boolean isNothingTold() {
+    return first().expected() == 0 && !first().expectedAs().sign().isEmpty();
+  }
+
+  /** What is left to the nearest of its bounds, in percent of that. */
+  double roomPercent() {
+    double least = Double.POSITIVE_INFINITY;
+    for (Held one : held) {
+      least = Math.min(least, one.roomPercent());
+    }
+    return least;
+  }
+
   /** What it is about, for people. */
   public String title() {
     return first().demand().title();

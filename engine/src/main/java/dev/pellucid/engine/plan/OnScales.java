@@ -2,6 +2,7 @@ package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.weighing.InDryer;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,6 +17,8 @@ import java.util.function.Function;
  * @param mix what goes into each load, in the order of the recipe
  * @param coat what goes on the kernel in each round of the coater
  * @param coatRounds how often the coater is filled
+ * @param water what each load gets at each step that adds water, in their order; absent where no
+ *     scale can weigh it
  * @param dryer absent where nothing is dried, or the plant tells no dryer for it
  */
 public record OnScales(
@@ -25,8 +28,10 @@ public record OnScales(
     List<LoadLine> mix,
     List<LoadLine> coat,
     int coatRounds,
+    List<Optional<Shown>> water,
     Optional<DryerFilled> dryer) {
   public OnScales {
+    water = List.copyOf(water);
     mix = List.copyOf(mix);
     coat = List.copyOf(coat);
   }
@@ -39,7 +44,18 @@ public record OnScales(
         mix.stream().map(line -> line.from(lots.apply(line.name()))).toList(),
         coat.stream().map(line -> line.from(lots.apply(line.name()))).toList(),
         coatRounds,
+        water,
         dryer);
+  }
+
+  /** What goes into each load, in the order in which it goes into the mixer. */
+  public List<Added> added() {
+    return Added.inOrder(mix);
+  }
+
+  /** What goes on the kernel in each round, in the order of the recipe. */
+  public List<Added> addedToKernel() {
+    return Added.asWritten(coat);
   }
 
   /** How often a line is weighed out: for each load, or for each round of the coater. */
@@ -89,7 +105,22 @@ public record OnScales(
    * @param each net of the container
    * @param tolerance how far each may be off
    */
-  public record Shown(String scale, int weighings, Mass each, Mass tolerance) {}
+  public record Shown(String scale, int weighings, Mass each, Mass tolerance) {
+    /** So many times all of its weighings. */
+    Mass together(int times) {
+      return new Mass(each.kg().multiply(BigDecimal.valueOf((long) weighings * times)));
+    }
+  }
+
+  /** When a line goes into the mixer, the first of these first. */
+  public enum Turn {
+    /** Premixes and what else is weighed apart. */
+    SMALL,
+    /** What harms vitamins where it lies on them. */
+    APART_FROM_VITAMINS,
+    LARGE,
+    LIQUID
+  }
 
   /**
    * One line in one load.
@@ -97,6 +128,7 @@ public record OnScales(
    * @param name of the line
    * @param lot which to take; empty where it is written by hand
    * @param micro whether it is weighed apart and checked by a second person
+   * @param turn when it goes into the mixer
    * @param wanted what the recipe asks for in a load
    * @param shown absent where no scale can weigh it
    * @param off how much more goes in than the recipe asks for, as a part of it
@@ -107,13 +139,14 @@ public record OnScales(
       String title,
       String lot,
       boolean micro,
+      Turn turn,
       Mass wanted,
       Optional<Shown> shown,
       double off,
       Optional<Thinned> thinned) {
     LoadLine from(String other) {
       String taken = lot.isEmpty() ? other : lot;
-      return new LoadLine(name, title, taken, micro, wanted, shown, off, thinned);
+      return new LoadLine(name, title, taken, micro, turn, wanted, shown, off, thinned);
     }
   }
 

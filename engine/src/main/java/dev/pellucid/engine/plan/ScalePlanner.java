@@ -1,6 +1,8 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.plan.OnScales.DryerFilled;
 import dev.pellucid.engine.plan.OnScales.Filled;
@@ -9,6 +11,8 @@ import dev.pellucid.engine.plan.OnScales.Shown;
 import dev.pellucid.engine.plan.OnScales.ThinStep;
 import dev.pellucid.engine.plan.OnScales.Thinned;
 import dev.pellucid.engine.plan.OnScales.TraysFilled;
+import dev.pellucid.engine.plan.OnScales.Turn;
+import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.weighing.Dilution;
 import dev.pellucid.engine.weighing.InDryer;
 import dev.pellucid.engine.weighing.Loads;
@@ -52,6 +56,7 @@ final class ScalePlanner {
         floor.mix().stream().map(line -> line(line, floor.loadCount())).toList(),
         floor.coat().stream().map(line -> line(line, floor.coatRounds())).toList(),
         floor.coatRounds(),
+        floor.water().stream().map(placing -> placing.placed().map(ScalePlanner::shown)).toList(),
         floor.dryer().map(ScalePlanner::filled));
   }
 
@@ -80,10 +85,26 @@ final class ScalePlanner {
         WeighList.title(line.line().material()),
         WeighList.lot(line.line().material()),
         SmallLines.has(feed, line.line()),
+        turn(line.line()),
         Mass.of(line.target() - line.taken(), WANTED_DECIMALS),
         shown,
         line.target() == 0 ? 0 : line.actual() / line.target() - 1,
         line.dilution().map(dilution -> thinned(line, dilution, portions)));
+  }
+
+  private Turn turn(Line line) {
+    if (line.material().isLiquid()) {
+      return Turn.LIQUID;
+    }
+    if (!SmallLines.has(feed, line)) {
+      return Turn.LARGE;
+    }
+    boolean apart =
+        line.material()
+            .single()
+            .filter(single -> single.ingredient().traits().contains(Trait.CHOLINE))
+            .isPresent();
+    return apart ? Turn.APART_FROM_VITAMINS : Turn.SMALL;
   }
 
   private static Filled filled(Loads loads) {
@@ -113,13 +134,20 @@ final class ScalePlanner {
     return new Mass(shown.each().kg().multiply(BigDecimal.valueOf(shown.weighings())));
   }
 
+  /** With the digits that the weight and what it may be off need, and none more. */
   private static Shown shown(Weight weight) {
-    int decimals =
-        Math.max(0, BigDecimal.valueOf(weight.scale().division()).stripTrailingZeros().scale());
+    int finest = decimals(BigDecimal.valueOf(weight.scale().division()));
+    BigDecimal each = Mass.of(weight.each(), finest).kg();
+    BigDecimal tolerance = Mass.of(weight.tolerance(), finest).kg();
+    int decimals = Math.max(decimals(each), decimals(tolerance));
     return new Shown(
         weight.scale().title(),
         weight.weighings(),
-        Mass.of(weight.each(), decimals),
-        Mass.of(weight.tolerance(), decimals));
+        new Mass(each).at(decimals),
+        new Mass(tolerance).at(decimals));
+  }
+
+  private static int decimals(BigDecimal kg) {
+    return Math.max(0, kg.stripTrailingZeros().scale());
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
  * mixer and is in none of the masses; moistures are shares. What comes in and what is added less
  * what goes off is what goes out, to the last decimal.
  *
+ * @param milled what goes to the mill in this pass; empty for other steps
  * @param before what comes in
  * @param added water, steam or coat
  * @param addedPerKg of what comes in, a share
@@ -26,9 +27,23 @@ public record Task(
     double moistureBefore,
     double moistureAfter,
     Warned warned,
+    List<Milled> milled,
     Optional<Drying> drying) {
   public Task {
     asked = List.copyOf(asked);
+    milled = List.copyOf(milled);
+  }
+
+  /**
+   * What goes through the mill.
+   *
+   * @param kg for the whole batch
+   * @param screens in their order, the widest first; at least one
+   */
+  public record Milled(String title, Mass kg, List<String> screens) {
+    public Milled {
+      screens = List.copyOf(screens);
+    }
   }
 
   /**

@@ -43,12 +43,14 @@ final class TaskList {
   private final int decimals;
   private final Mass coat;
   private final Optional<Mass> wanted;
+  private final Milling milling;
   private final List<Task> tasks = new ArrayList<>();
   private Mass mass;
   private boolean coated;
 
   /**
    * @param list what is weighed
+   * @param scales how the plant weighs it, where it tells its scales
    * @param times batches of 100 kg that this one is
    * @param wanted finished feed that must come out, where the recipe tells it
    */
@@ -57,6 +59,7 @@ final class TaskList {
       FeedTables tables,
       Cautions cautions,
       WeighList list,
+      Optional<OnScales> scales,
       double times,
       Optional<Mass> wanted) {
     this.tables = tables;
@@ -67,6 +70,7 @@ final class TaskList {
     this.decimals = list.decimals();
     this.coat = list.inFeed(Place.COAT);
     this.wanted = wanted;
+    this.milling = new Milling(feed.recipe().lines(), list.lines(), scales);
     this.mass = list.inFeed(Place.MIX);
   }
 
@@ -99,6 +103,7 @@ final class TaskList {
         stage.moistureBefore(),
         stage.moistureAfter(),
         cautions.of(step),
+        step == Step.GRIND ? milling.of(stage.pass()) : List.of(),
         step == Step.DRY ? drying(stage) : Optional.empty());
   }
 

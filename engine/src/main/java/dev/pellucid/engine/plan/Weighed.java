@@ -60,16 +60,5 @@ public record Weighed(
           Mass.sum(lines.stream().map(Weighed::total), 0),
           Mass.sum(lines.stream().map(Weighed::perKgKernel), 0));
     }
-
-    /** Each sum with no more decimals than the coarsest of the lines shows. */
-    static Sum coarse(List<Weighed> lines) {
-      int decimals = lines.stream().mapToInt(line -> line.target().kg().scale()).min().orElse(0);
-      Sum fine = of(lines);
-      return new Sum(
-          fine.target().at(decimals),
-          fine.extra().at(decimals),
-          fine.total().at(decimals),
-          fine.perKgKernel());
-    }
   }
 }

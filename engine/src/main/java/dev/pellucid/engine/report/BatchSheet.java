@@ -8,16 +8,19 @@ import dev.pellucid.engine.plan.OnScales;
 import dev.pellucid.engine.plan.Premixing;
 import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.plan.Task;
+import dev.pellucid.engine.plan.Totals;
 import dev.pellucid.engine.plan.Warned;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Heading;
+import dev.pellucid.engine.report.Block.Look;
 import dev.pellucid.engine.report.Block.Running;
 import dev.pellucid.engine.report.Block.Signatures;
 import dev.pellucid.engine.report.Block.Stamp;
 import dev.pellucid.engine.report.Block.Ticks;
 import dev.pellucid.engine.report.Block.Title;
+import dev.pellucid.engine.report.Block.Together;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
 import dev.pellucid.measure.Unit;
@@ -29,7 +32,8 @@ import java.util.stream.Collectors;
 
 /**
  * The words of a batch sheet in the order of the work: head, before the start, grind, weigh, then
- * every task; mass balance and release; a second page for the laboratory. Prices stay out.
+ * every task; mass balance and release; what the whole batch takes of the store; then what the
+ * laboratory gets. Prices stay out.
  */
 final class BatchSheet {
   static final String DRAFT = "DRAFT, NOT TO BE MADE";
@@ -41,6 +45,7 @@ final class BatchSheet {
   private final BatchPlan plan;
   private final List<Block> blocks = new ArrayList<>();
   private int part;
+  private int watered;
 
   private BatchSheet(BatchPlan plan) {
     this.plan = plan;
@@ -53,6 +58,7 @@ final class BatchSheet {
     sheet.work();
     sheet.massBalance();
     sheet.release();
+    sheet.totals();
     sheet.blocks.addAll(LaboratorySheet.of(plan));
     return sheet.blocks;
   }
@@ -65,7 +71,7 @@ final class BatchSheet {
       blocks.add(new Stamp(DRAFT, plan.draftBecause()));
     }
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Batch", batch()));
+    facts.add(new Fact("Size", batch()));
     facts.add(new Fact("Batch number", number(plan)));
     plan.premixing().ifPresent(premixing -> facts.addAll(premix(premixing)));
     if (!plan.fish().isEmpty()) {
@@ -91,7 +97,10 @@ final class BatchSheet {
 
   private String batch() {
     String size =
-        kg(plan.balance().weighed()) + " weighed, " + kg(plan.balance().bagged()) + " in the bags";
+        Figures.plain(plan.balance().weighed().asDouble(), Unit.KG)
+            + "; "
+            + kg(plan.balance().bagged())
+            + " in the bags";
     return plan.sizeTold() ? size : size + " (no size is told, so this is our own)";
   }
 
@@ -151,7 +160,11 @@ final class BatchSheet {
     heading(WEIGHING);
     warnings(new Warned(plan.mixCautions(), List.of()));
     if (plan.hasOverage()) {
-      blocks.add(new Words(WeighTables.overage(plan.weighing())));
+      blocks.add(
+          new Words(
+              plan.scales().isPresent()
+                  ? WeighTables.INCLUDED
+                  : WeighTables.overage(plan.weighing())));
     }
     fromStore();
     if (plan.scales().isPresent()) {
@@ -212,7 +225,8 @@ final class BatchSheet {
     heading(TaskWords.title(task.step()));
     warnings(task.warned());
     List<Fact> facts = new ArrayList<>();
-    for (Task.Asked asked : task.asked()) {
+    List<Task.Asked> told = task.milled().isEmpty() ? task.asked() : List.of();
+    for (Task.Asked asked : told) {
       String accept = asked.accept().isEmpty() ? "" : ", accept " + asked.accept();
       facts.add(new Fact(TaskWords.capital(asked.what()), asked.target() + accept));
     }
@@ -220,6 +234,8 @@ final class BatchSheet {
     if (!facts.isEmpty()) {
       blocks.add(new Facts(facts));
     }
+    blocks.addAll(StepTables.mill(task, plan));
+    plan.scales().ifPresent(scales -> eachLoad(task, scales));
     TaskWords.remark(task).ifPresent(words -> blocks.add(new Words(words)));
     if (task.step() == Step.DRY) {
       plan.scales()
@@ -229,6 +245,17 @@ final class BatchSheet {
     task.drying().ifPresent(drying -> blocks.addAll(SheetTables.drying(drying)));
     if (task.step() == Step.COAT) {
       coat();
+    }
+  }
+
+  private void eachLoad(Task task, OnScales scales) {
+    switch (task.step()) {
+      case BLEND, ADD_LIQUID -> blocks.add(StepTables.times(scales));
+      case ADD_WATER -> {
+        blocks.add(StepTables.water(task, watered, plan, scales));
+        watered++;
+      }
+      case GRIND, CONDITION, PELLET, EXTRUDE, DRY, COOL, COAT, SIEVE, PACK, STORE -> {}
     }
   }
 
@@ -263,6 +290,17 @@ final class BatchSheet {
     }
     blocks.add(new Facts(List.of(new Fact("What went otherwise", ""), new Fact("Why", ""))));
     blocks.add(new Signatures(List.of("Made by, date", "Released by, date")));
+  }
+
+  /** At the back, away from the work and small, so that nobody weighs them. */
+  private void totals() {
+    List<Totals.Total> totals = Totals.of(plan);
+    if (!totals.isEmpty()) {
+      heading("From the store for the whole batch");
+      blocks.add(
+          new Together(
+              Look.ASIDE, List.of(new Words(StepTables.TOTALS), StepTables.totals(totals))));
+    }
   }
 
   private void heading(String words) {

@@ -21,6 +21,8 @@ sealed interface Block {
 
     void folded(Folded folded);
 
+    void together(Together together);
+
     void facts(Facts facts);
 
     void ticks(Ticks ticks);
@@ -67,9 +69,9 @@ sealed interface Block {
   /**
    * The beginning of a part.
    *
-   * @param newPage whether it begins a page
+   * @param newPart whether it begins what another reader gets
    */
-  record Heading(String words, boolean newPage) implements Block {
+  record Heading(String words, boolean newPart) implements Block {
     @Override
     public void to(Renderer renderer) {
       renderer.heading(this);
@@ -97,6 +99,26 @@ sealed interface Block {
     @Override
     public void to(Renderer renderer) {
       renderer.folded(this);
+    }
+  }
+
+  /** How blocks stand together on paper. */
+  enum Look {
+    /** On one page. */
+    KEPT,
+    /** Small, beside the work. */
+    ASIDE
+  }
+
+  /** Blocks that belong together. */
+  record Together(Look look, List<Block> blocks) implements Block {
+    public Together {
+      blocks = List.copyOf(blocks);
+    }
+
+    @Override
+    public void to(Renderer renderer) {
+      renderer.together(this);
     }
   }
 
@@ -169,6 +191,8 @@ sealed interface Block {
     /** A short name, kept on one line. */
     NAME,
     FIGURES,
+    /** What a scale is to show; nothing else on a sheet looks like it. */
+    WEIGHT,
     /** Room to write. */
     ROOM,
     /** Room for a tick or initials. */

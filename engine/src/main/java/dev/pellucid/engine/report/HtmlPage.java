@@ -27,6 +27,7 @@ import dev.pellucid.engine.report.Block.Stamp;
 import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Ticks;
 import dev.pellucid.engine.report.Block.Title;
+import dev.pellucid.engine.report.Block.Together;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
 import j2html.TagCreator;
@@ -104,7 +105,7 @@ final class HtmlPage implements Block.Renderer {
 
   @Override
   public void heading(Heading heading) {
-    content.add(h2(heading.words()).withCondClass(heading.newPage(), "page"));
+    content.add(h2(heading.words()).withCondClass(heading.newPart(), "part"));
   }
 
   @Override
@@ -117,6 +118,18 @@ final class HtmlPage implements Block.Renderer {
     HtmlPage inner = new HtmlPage();
     folded.blocks().forEach(block -> block.to(inner));
     content.add(details(summary(folded.words())).with(inner.content));
+  }
+
+  @Override
+  public void together(Together together) {
+    HtmlPage inner = new HtmlPage();
+    together.blocks().forEach(block -> block.to(inner));
+    String look =
+        switch (together.look()) {
+          case KEPT -> "kept";
+          case ASIDE -> "aside";
+        };
+    content.add(div().withClass(look).with(inner.content));
   }
 
   @Override
@@ -185,6 +198,7 @@ final class HtmlPage implements Block.Renderer {
       case WORDS -> cell;
       case NAME -> cell.withClass("name");
       case FIGURES -> cell.withClass("figure");
+      case WEIGHT -> cell.withClass("weigh");
       case ROOM -> cell.withClass("room");
       case INITIALS -> cell.withClass("short");
     };

@@ -1,19 +1,22 @@
 package dev.pellucid.engine.report;
 
+import dev.pellucid.engine.plan.Analyses;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.Waived;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Heading;
+import dev.pellucid.engine.report.Block.Look;
 import dev.pellucid.engine.report.Block.Stamp;
+import dev.pellucid.engine.report.Block.Together;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
 import dev.pellucid.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The page for the laboratory: what an analysis should find, against what is asked. */
+/** What the laboratory gets: what an analysis should find, against what is asked. */
 final class LaboratorySheet {
   private static final String EXPECTED =
       "Expected is on target and fresh. Judged is where the limit bites: for a minimum at the end"
@@ -21,6 +24,11 @@ final class LaboratorySheet {
           + " present. Both are of what is weighed for this batch. \"≥\" stands where some ingredient"
           + " does not tell its content, or tells it as below a figure: there may be more; \"≤\" where"
           + " there may be less, \"~\" for both.";
+  private static final String FIRST =
+      "Analyse these of each batch: the usual ones, then what stands nearest to a limit.";
+  private static final String MORE = "Analyse these only when you are asked to.";
+  private static final String RECKONED =
+      "Reckoned, no analysis of the feed finds them: ";
   private static final String SUPPLIED =
       "Designed is asked over dose. Fresh is with overage for stability and with what the other"
           + " parts bring; stored is what is left of that at the end of the shelf life.";
@@ -63,8 +71,22 @@ final class LaboratorySheet {
               blocks.add(SheetTables.supplied(premixing.supplied()));
               blocks.add(new Words(SUPPLIED));
             });
+    Analyses analyses = Analyses.of(plan.expected());
+    if (!analyses.first().isEmpty()) {
+      blocks.add(
+          new Together(
+              Look.KEPT,
+              List.of(new Words(FIRST), SheetTables.expected("Analyse", analyses.first()))));
+    }
+    if (!analyses.more().isEmpty()) {
+      blocks.add(new Words(MORE));
+      blocks.add(SheetTables.expected("Analysis", analyses.more()));
+    }
+    if (!analyses.reckoned().isEmpty()) {
+      List<String> told = analyses.reckoned().stream().map(SheetTables::reckoned).toList();
+      blocks.add(new Words(RECKONED + String.join("; ", told) + "."));
+    }
     if (!plan.expected().isEmpty()) {
-      blocks.add(SheetTables.expected(plan.expected()));
       blocks.add(new Words(EXPECTED));
     }
   }

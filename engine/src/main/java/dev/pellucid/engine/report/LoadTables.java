@@ -1,33 +1,44 @@
 package dev.pellucid.engine.report;
 
+import dev.pellucid.engine.plan.Added;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.Mass;
 import dev.pellucid.engine.plan.OnScales;
 import dev.pellucid.engine.plan.OnScales.Filled;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.plan.OnScales.Shown;
-import dev.pellucid.engine.plan.OnScales.ThinStep;
-import dev.pellucid.engine.plan.OnScales.Thinned;
+import dev.pellucid.engine.plan.Weighed;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Holds;
-import dev.pellucid.engine.report.Block.Signatures;
+import dev.pellucid.engine.report.Block.Look;
 import dev.pellucid.engine.report.Block.Table;
+import dev.pellucid.engine.report.Block.Together;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
-import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
-import java.util.stream.IntStream;
+import java.util.Optional;
 
-/** The weights of one load, each on its scale, with room for every load. */
+/**
+ * What is weighed, a table for each load, in the order in which it goes into the mixer; and what
+ * goes on the kernel, a table for each round of the coater. No other weight stands beside them.
+ */
 final class LoadTables {
-  /** Beyond so many loads a sheet has no room for each. */
-  private static final int MOST_SIDE_BY_SIDE = 3;
+  private static final String NOT_HERE = "-";
+  private static final String SECOND =
+      "A box under \"2nd\" is signed by a second person who has read the scale. Who works alone"
+          + " writes the number of the scale ticket there, and has it checked later.";
+  private static final String BED =
+      "Tip in by the numbers, with the mixer turning: half of the largest first, so that what is"
+          + " small falls on meal and is covered by the rest.";
+  private static final String BY_NUMBERS = "Tip in by the numbers, with the mixer turning.";
+
+  /** A longer table may go on overleaf, where its head stands again. */
+  private static final int MOST_KEPT = 10;
 
   private final BatchPlan plan;
   private final OnScales scales;
@@ -38,29 +49,40 @@ final class LoadTables {
     this.scales = scales;
   }
 
-  private static final String OFF =
-      "Weigh is what the scale is to show, net of its container, ± how far it may be off. Off % is"
-          + " what rounding to the scale adds to the recipe or takes from it.";
-
-  /** The mix: loads, the recipe for the whole batch, dilutions, then what each load takes. */
+  /** The mix: loads, dilutions, then what each load takes. */
   static List<Block> mix(BatchPlan plan, OnScales scales) {
     LoadTables tables = new LoadTables(plan, scales);
     tables.blocks.add(new Facts(tables.loads()));
     scales.mixer().filter(Filled::tooEmpty).ifPresent(tables::tooEmpty);
-    tables.blocks.add(WeighTables.batch("Whole batch", plan.mixLines()));
-    scales.mix().forEach(tables::dilution);
-    tables.blocks.add(new Words(OFF));
-    tables.portion("load", scales.loads(), scales.mix());
+    tables.dilutions(scales.mix());
+    boolean liquid = scales.mix().stream().anyMatch(one -> one.turn() == OnScales.Turn.LIQUID);
+    boolean bed =
+        scales.added().stream().anyMatch(one -> one.part() == Added.Part.FIRST_HALF);
+    tables.words(
+        (bed ? BED : BY_NUMBERS) + (liquid ? " Liquids go in last, slowly." : ""), scales.mix());
+    Repeats.LOADS
+        .of(scales.loads())
+        .forEach(load -> tables.portion(load, "into the mixer in this order", scales.added()));
     return tables.blocks;
   }
 
-  /** The coat: the recipe for the whole batch, then what each round of the coater takes. */
+  /** The coat: what each round of the coater takes. */
   static List<Block> coat(BatchPlan plan, OnScales scales) {
     LoadTables tables = new LoadTables(plan, scales);
-    tables.blocks.add(WeighTables.wholeCoat("Whole batch", plan.allCoatLines()));
-    scales.coat().forEach(tables::dilution);
-    tables.portion("round", scales.coatRounds(), scales.coat());
+    tables.dilutions(scales.coat());
+    tables.words("", scales.coat());
+    Repeats.ROUNDS
+        .of(scales.coatRounds())
+        .forEach(round -> tables.portion(round, "onto the kernel", scales.addedToKernel()));
     return tables.blocks;
+  }
+
+  private void words(String first, List<LoadLine> lines) {
+    boolean second = lines.stream().anyMatch(LoadLine::micro);
+    String words = (first + (second ? " " + SECOND : "")).strip();
+    if (!words.isEmpty()) {
+      blocks.add(new Words(words));
+    }
   }
 
   private List<Fact> loads() {
@@ -90,139 +112,115 @@ final class LoadTables {
                     + ". Ask before you mix.")));
   }
 
-  private void dilution(LoadLine line) {
-    if (line.thinned().isEmpty()) {
-      return;
-    }
-    Thinned thinned = line.thinned().get();
-    blocks.add(
-        new Words(
-            line.title()
-                + " is too little to weigh by itself. Blend it first with "
-                + thinned.carrier()
-                + " from the bag, each step until no streak is seen; the weight of "
-                + thinned.carrier()
-                + " below is already less by what goes in with it. The next step takes of what the"
-                + " one before made. What is left over is marked with its strength, day and lot, or"
-                + " thrown away; it never goes into a load."
-                + larger(thinned)));
-    List<List<String>> rows = new ArrayList<>();
-    String strong = line.title();
-    for (ThinStep step : thinned.steps()) {
-      rows.add(
-          List.of(
-              strong,
-              grams(step.strong()),
-              grams(step.carrier()),
-              step.makes().inGrams(),
-              step.left().inGrams(),
-              ""));
-      strong = "of the step before";
-    }
-    blocks.add(
-        new Table(
-            List.of(
-                new Column("Dilute", Holds.WORDS),
-                new Column("Strong g", Holds.FIGURES),
-                new Column("Carrier g", Holds.FIGURES),
-                new Column("Makes g", Holds.FIGURES),
-                new Column("Left over g", Holds.FIGURES),
-                new Column("By", Holds.INITIALS)),
-            rows,
-            false));
-  }
-
-  /** Of a premix more can be made at once: so much that the line is weighed by itself. */
-  private String larger(Thinned thinned) {
-    return plan.premixing()
-        .filter(premixing -> scales.loads() == 1)
-        .map(
-            premixing -> {
-              double bag = premixing.bag().asDouble();
-              double kg = plan.balance().weighed().asDouble() * thinned.enough();
-              return " From "
-                  + Figures.plain(Closeness.up(kg / bag) * bag)
-                  + " kg of the premix in one load on it needs no dilution.";
-            })
-        .orElse("");
-  }
-
-  private void portion(String what, int count, List<LoadLine> lines) {
-    List<LoadLine> large = lines.stream().filter(line -> !line.micro()).toList();
-    List<LoadLine> small = lines.stream().filter(LoadLine::micro).toList();
-    String head = count == 1 ? "" : "Each " + what + ", ";
-    if (count > MOST_SIDE_BY_SIDE) {
-      blocks.add(new Words("One sheet for each " + what + ": this is " + what + " ____."));
-    }
-    if (!large.isEmpty()) {
-      blocks.add(table(capital(head + "large lines"), "kg", Mass::inKg, what, count, large));
-    }
-    if (!small.isEmpty()) {
-      blocks.add(table(capital(head + "small lines"), "g", Mass::inGrams, what, count, small));
-      blocks.add(new Signatures(List.of("Small lines: weighed by", "Small lines: checked by")));
+  private void dilutions(List<LoadLine> lines) {
+    for (LoadLine line : lines) {
+      blocks.addAll(DilutionBlocks.of(line, plan, scales));
     }
   }
 
-  private static Table table(
-      String head,
-      String unit,
-      Function<Mass, String> shown,
-      String what,
-      int count,
-      List<LoadLine> lines) {
+  /** One load or round: its table, and who checked later where nobody was there. */
+  private void portion(Repeats.One one, String where, List<Added> added) {
+    boolean kernel = added.stream().anyMatch(it -> perKernel(it.line()).isPresent());
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column(head, Holds.WORDS));
-    columns.add(new Column("Weigh " + unit, Holds.FIGURES));
-    columns.add(new Column("± " + unit, Holds.FIGURES));
+    columns.add(new Column("No.", Holds.NAME));
+    columns.add(new Column(one.before(where), Holds.WORDS));
+    columns.add(new Column(one.alone() ? "Weigh" : one.name() + ": weigh", Holds.WEIGHT));
+    columns.add(new Column("±", Holds.FIGURES));
     columns.add(new Column("Scale", Holds.NAME));
-    columns.add(new Column("Off %", Holds.FIGURES));
+    if (kernel) {
+      columns.add(new Column("g for 1 kg of kernel", Holds.FIGURES));
+    }
     columns.add(new Column("Lot", Holds.ROOM));
-    boolean sideBySide = count > 1 && count <= MOST_SIDE_BY_SIDE;
-    IntStream.rangeClosed(1, sideBySide ? count : 1)
-        .mapToObj(i -> sideBySide ? capital(what) + " " + i : "Actual " + unit)
-        .forEach(title -> columns.add(new Column(title, Holds.ROOM)));
+    columns.add(new Column("Actual", Holds.ROOM));
     columns.add(new Column("By", Holds.INITIALS));
-    List<List<String>> rows = lines.stream().map(line -> row(line, shown, columns.size())).toList();
-    return new Table(columns, rows, false);
+    columns.add(new Column("2nd", Holds.INITIALS));
+    List<List<String>> rows = new ArrayList<>();
+    for (Added it : added) {
+      rows.add(row(rows.size() + 1, it, kernel, columns.size()));
+    }
+    List<Block> kept = new ArrayList<>();
+    kept.add(new Table(columns, rows, false));
+    if (added.stream().anyMatch(it -> it.line().micro())) {
+      kept.add(
+          new Facts(
+              List.of(new Fact("Checked later by", ""), new Fact("Date, ticket numbers", ""))));
+    }
+    if (rows.size() > MOST_KEPT) {
+      blocks.addAll(kept);
+    } else {
+      blocks.add(new Together(Look.KEPT, kept));
+    }
   }
 
-  private static List<String> row(LoadLine line, Function<Mass, String> shown, int columns) {
+  private List<String> row(int number, Added it, boolean kernel, int columns) {
+    LoadLine line = it.line();
     List<String> cells = new ArrayList<>();
-    cells.add(line.title() + (line.thinned().isPresent() ? ", diluted" : ""));
+    cells.add(String.valueOf(number));
+    cells.add(name(it));
+    if (it.part() == Added.Part.OTHER_HALF) {
+      while (cells.size() < columns) {
+        cells.add(NOT_HERE);
+      }
+      return cells;
+    }
     if (line.thinned().isPresent()) {
-      weight(line.thinned().get().take(), shown, cells);
+      weight(line.thinned().get().take(), line.micro(), cells);
     } else if (line.shown().isPresent()) {
-      weight(line.shown().get(), shown, cells);
+      weight(line.shown().get(), line.micro(), cells);
     } else {
-      cells.add(shown.apply(line.wanted()));
+      double kg = line.wanted().asDouble();
+      cells.add(
+          line.micro()
+              ? Figures.plain(Unit.G.fromBase(kg), Unit.G)
+              : Figures.plain(kg, Unit.KG));
       cells.add("");
       cells.add("none can, ask");
     }
-    cells.add(Figures.fixed(Unit.PERCENT.fromBase(line.off()), 2));
-    cells.add(line.lot());
-    while (cells.size() < columns) {
-      cells.add("");
+    if (kernel) {
+      cells.add(perKernel(line).orElse(""));
     }
+    cells.add(line.lot());
+    cells.add("");
+    cells.add("");
+    cells.add(line.micro() ? "" : NOT_HERE);
     return cells;
   }
 
-  private static void weight(Shown weight, Function<Mass, String> shown, List<String> cells) {
-    String times = weight.weighings() == 1 ? "" : weight.weighings() + " × ";
-    cells.add(times + shown.apply(weight.each()));
-    cells.add(shown.apply(weight.tolerance()));
+  private static String name(Added it) {
+    String title = it.line().title() + (it.line().thinned().isPresent() ? ", diluted" : "");
+    return switch (it.part()) {
+      case ALL -> title;
+      case FIRST_HALF -> title + ": weigh all, tip in half";
+      case OTHER_HALF -> "The other half of no. 1";
+    };
+  }
+
+  private Optional<String> perKernel(LoadLine line) {
+    return plan.allCoatLines().stream()
+        .filter(one -> one.name().equals(line.name()))
+        .map(Weighed::perKgKernel)
+        .filter(mass -> !mass.isZero() && scales.coat().contains(line))
+        .map(Mass::inGrams)
+        .findFirst();
+  }
+
+  private static void weight(Shown weight, boolean micro, List<String> cells) {
+    cells.add(weight(weight, micro));
+    cells.add(mass(weight.tolerance(), micro));
     cells.add(weight.scale());
   }
 
-  private static String grams(Shown weight) {
+  /** {@code 2 × 25.00 kg}. */
+  static String weight(Shown weight, boolean micro) {
     String times = weight.weighings() == 1 ? "" : weight.weighings() + " × ";
-    return times + weight.each().inGrams();
+    return times + mass(weight.each(), micro);
+  }
+
+  private static String mass(Mass mass, boolean micro) {
+    return micro ? mass.inGrams() + " g" : mass.inKg() + " kg";
   }
 
   private static String percent(double part) {
     return Figures.fixed(Unit.PERCENT.fromBase(part), 0) + " %";
-  }
-
-  private static String capital(String words) {
-    return TaskWords.capital(words);
   }
 }

@@ -109,10 +109,11 @@ final class SheetTables {
     return List.of(what, mass.inKg(), "");
   }
 
-  static Table expected(List<Expectation> expected) {
+  /** What is expected, beside what is asked, with room for what is found. */
+  static Table expected(String head, List<Expectation> expected) {
     List<Column> columns =
         List.of(
-            words("Analysis"),
+            words(head),
             figures("Expected"),
             words("Limit"),
             words("From"),
@@ -123,23 +124,44 @@ final class SheetTables {
     for (Expectation one : expected) {
       boolean first = true;
       for (Held held : one.held()) {
-        String least = one.certainty().sign();
         rows.add(
             List.of(
                 first ? one.title() + one.basis() : "",
-                first ? least + measured(Figures.plain(one.expected()), one.unit()) : "",
+                first ? figure(one) : "",
                 held.demand().askedNowBesideBasis(),
                 held.demand().kindWord()
                     + held.demand().waivedUntil().map(day -> ", waived until " + day).orElse(""),
-                measured(
-                    held.certainty().sign() + Figures.plainBeside(held.shown(), held.bound()),
-                    held.unit().symbol()),
+                judged(held),
                 held.keeps() ? "yes" : "NO",
                 ""));
         first = false;
       }
     }
     return new Table(columns, rows, false);
+  }
+
+  /** {@code Digestible protein 31.56 % (min 29 %, judged 31.22 %, kept)}. */
+  static String reckoned(Expectation one) {
+    List<String> asked = new ArrayList<>();
+    for (Held held : one.held()) {
+      asked.add(
+          held.demand().askedNowBesideBasis()
+              + held.demand().waivedUntil().map(day -> ", waived until " + day).orElse("")
+              + ", judged "
+              + judged(held)
+              + (held.keeps() ? ", kept" : ", NOT kept"));
+    }
+    return one.title() + one.basis() + " " + figure(one) + " (" + String.join("; ", asked) + ")";
+  }
+
+  private static String figure(Expectation one) {
+    return one.certainty().sign() + measured(Figures.plain(one.expected()), one.unit());
+  }
+
+  private static String judged(Held held) {
+    return measured(
+        held.certainty().sign() + Figures.plainBeside(held.shown(), held.bound()),
+        held.unit().symbol());
   }
 
   static Table supplied(List<Supplied> supplied) {

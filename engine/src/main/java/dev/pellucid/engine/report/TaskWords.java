@@ -39,12 +39,10 @@ final class TaskWords {
   /** The masses of a step, and room for what was found. */
   static List<Fact> facts(Task task, BatchPlan plan) {
     return switch (task.step()) {
-      case GRIND -> List.of(new Fact("Screen whole, by", ""));
-      case BLEND ->
-          List.of(new Fact("In the mixer", kg(task.before()) + each(task.before(), plan)), time());
-      case ADD_LIQUID -> List.of(time());
-      case ADD_WATER ->
-          List.of(water(task, plan), new Fact("Mix then", mass(task)), write("Water, kg"));
+      case GRIND -> List.of();
+      case BLEND -> blend(task, plan);
+      case ADD_LIQUID -> plan.scales().isPresent() ? List.of() : List.of(time());
+      case ADD_WATER -> water(task, plan);
       case CONDITION ->
           List.of(
               new Fact("Steam taken up", kg(task.added())),
@@ -78,8 +76,8 @@ final class TaskWords {
                   + " weighs otherwise, take the water for each kg.");
       case COAT ->
           Optional.of(
-              "Weigh the kernel first. When it is not as expected, take the coat for each kg of"
-                  + " kernel.");
+              "Weigh the kernel first. When it is not as expected, take for each kg of kernel what"
+                  + " stands in that column.");
       case GRIND, BLEND, ADD_LIQUID, CONDITION, PELLET, EXTRUDE, DRY, COOL, SIEVE, PACK, STORE ->
           Optional.empty();
     };
@@ -97,20 +95,28 @@ final class TaskWords {
             write("Moisture measured, %"));
   }
 
-  private static Fact water(Task task, BatchPlan plan) {
-    String perKg = Figures.plain(Unit.G.fromBase(task.addedPerKg())) + " g for each kg of mix";
-    return new Fact("Water", kg(task.added()) + each(task.added(), plan) + ", " + perKg);
+  private static List<Fact> blend(Task task, BatchPlan plan) {
+    String each = kg(plan.eachLoad(task.before())) + (plan.loads() == 1 ? "" : " in each load");
+    Fact mixer = new Fact("In the mixer", each);
+    return plan.scales().isPresent() ? List.of(mixer) : List.of(mixer, time());
   }
 
-  /** What of a mass each load takes, where there is more than one. */
-  private static String each(Mass whole, BatchPlan plan) {
-    return plan.loads() == 1 ? "" : ", " + kg(plan.eachLoad(whole)) + " in each load";
+  /** Where loads have rows of their own, no figure of the whole batch stands beside them. */
+  private static List<Fact> water(Task task, BatchPlan plan) {
+    String perKg = Figures.plain(Unit.G.fromBase(task.addedPerKg())) + " g for each kg of mix";
+    String then = plan.loads() == 1 ? mass(task) : percent(task.moistureAfter()) + " moisture";
+    if (plan.scales().isPresent()) {
+      return List.of(new Fact("Water", perKg), new Fact("Mix then", then));
+    }
+    return List.of(
+        new Fact("Water", kg(task.added()) + ", " + perKg),
+        new Fact("Mix then", then),
+        write("Water, kg"));
   }
 
   private static List<Fact> coat(Task task) {
     return List.of(
         new Fact("Kernel expected", kg(task.before())),
-        new Fact("Coat", kg(task.added())),
         new Fact("Feed then", kg(task.after())),
         write("Kernel weighed, kg"));
   }

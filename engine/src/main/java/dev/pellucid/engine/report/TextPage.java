@@ -10,6 +10,7 @@ import dev.pellucid.engine.report.Block.Stamp;
 import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Ticks;
 import dev.pellucid.engine.report.Block.Title;
+import dev.pellucid.engine.report.Block.Together;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
 import java.util.List;
@@ -50,6 +51,12 @@ final class TextPage implements Block.Renderer {
     folded.blocks().forEach(block -> block.to(this));
   }
 
+  /** A text has one look, and no pages. */
+  @Override
+  public void together(Together together) {
+    together.blocks().forEach(block -> block.to(this));
+  }
+
   @Override
   public void facts(Facts facts) {
     facts.facts().forEach(this::fact);
@@ -84,7 +91,7 @@ final class TextPage implements Block.Renderer {
       line("");
     }
     wrapped("", "", heading.words());
-    line((heading.newPage() ? "=" : "-").repeat(WIDTH));
+    line((heading.newPart() ? "=" : "-").repeat(WIDTH));
   }
 
   private void fact(Fact fact) {

@@ -56,7 +56,7 @@ final class TextTable {
         Arrays.stream(told.head().split(" ", -1)).mapToInt(TextTable::length).max().orElse(0);
     return switch (told.holds()) {
       case WORDS, NAME -> Math.max(length(told.head()), cells);
-      case FIGURES -> Math.max(longest, cells);
+      case FIGURES, WEIGHT -> Math.max(longest, cells);
       case ROOM -> Math.max(Math.max(ROOM, longest), cells);
       case INITIALS -> Math.max(INITIALS, longest);
     };
@@ -109,10 +109,14 @@ final class TextTable {
         int at = line - from;
         String piece = at >= 0 && at < broken.get(i).size() ? broken.get(i).get(at) : "";
         text.append(i == 0 ? "" : GAP)
-            .append(padded(piece, widths[i], column.holds() == Holds.FIGURES));
+            .append(padded(piece, widths[i], isRight(column.holds())));
       }
       lines.add(text.toString());
     }
+  }
+
+  private static boolean isRight(Holds holds) {
+    return holds == Holds.FIGURES || holds == Holds.WEIGHT;
   }
 
   private static boolean isRoom(Holds holds) {

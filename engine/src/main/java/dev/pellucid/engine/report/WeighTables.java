@@ -18,6 +18,8 @@ import java.util.function.Function;
 final class WeighTables {
   private static final String OVERAGE =
       "Overage is weighed on top of the recipe: what is lost in handling, and what decays.";
+  static final String INCLUDED =
+      "Overage is in the weights: what is lost in handling, and what decays.";
   private static final String GIVES_WAY =
       " Where it is below zero, the line gives way to the overage of others.";
 
@@ -53,23 +55,6 @@ final class WeighTables {
         .initials("By")
         .initials("Check")
         .table();
-  }
-
-  /** All lines of the mix for the whole batch, with no room to write: the scales stand apart. */
-  static Table batch(String head, List<Weighed> lines) {
-    WeighTables tables = new WeighTables(lines, BatchPlan.coarseSum(lines));
-    tables.name(head);
-    tables.masses("kg", Mass::inKg);
-    return tables.table();
-  }
-
-  /** All lines of the coat for the whole batch, with no room to write. */
-  static Table wholeCoat(String head, List<Weighed> lines) {
-    WeighTables tables = new WeighTables(lines, BatchPlan.coarseSum(lines));
-    tables.name(head);
-    tables.masses("kg", Mass::inKg);
-    tables.perKg();
-    return tables.table();
   }
 
   static Table coat(String head, List<Weighed> lines) {

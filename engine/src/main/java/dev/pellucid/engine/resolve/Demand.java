@@ -1,5 +1,6 @@
 package dev.pellucid.engine.resolve;
 
+import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Bound;
@@ -14,6 +15,8 @@ import java.util.OptionalDouble;
  * @param subject as one writes it
  * @param title of the subject, for people
  * @param isAnalysis whether a laboratory can find it: a nutrient, a sum of some, or a ratio
+ * @param isFound whether one analysis of the feed finds it: no ratio, and nothing that is only
+ *     reckoned
  * @param basis words after a figure; empty for as fed
  * @param inBatches the part of batches that must keep it, where confidence is asked for
  * @param written the figure of the bound, whatever is waived
@@ -25,6 +28,7 @@ public record Demand(
     String subject,
     String title,
     boolean isAnalysis,
+    boolean isFound,
     Bound.Side side,
     String basis,
     OptionalDouble inBatches,
@@ -39,6 +43,7 @@ public record Demand(
         limit.subject().text(),
         limit.subject().title(),
         !limit.subject().nutrients().isEmpty(),
+        isFound(limit.subject()),
         limit.side(),
         limit.basis().words(),
         limit.inBatches(),
@@ -47,6 +52,15 @@ public record Demand(
         limit.waiver().map(Waiver::until),
         limit.origin().kind(),
         limit.origin().name());
+  }
+
+  private static boolean isFound(Subject subject) {
+    for (Nutrient nutrient : subject.addends()) {
+      if (!nutrient.analysed()) {
+        return false;
+      }
+    }
+    return !subject.addends().isEmpty();
   }
 
   /**

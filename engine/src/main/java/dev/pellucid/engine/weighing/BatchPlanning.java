@@ -51,7 +51,18 @@ final class BatchPlanning {
         portion(mix, count, carrier(mix, false)),
         portion(coat, rounds, carrier(coat, true)),
         rounds,
+        water(count),
         dryer());
+  }
+
+  private List<Placing> water(int loads) {
+    List<Placing> water = new ArrayList<>();
+    for (Stage stage : balance.stages()) {
+      if (stage.pass().step() == Step.ADD_WATER) {
+        water.add(at.macro().place(stage.added() * times / loads));
+      }
+    }
+    return water;
   }
 
   /** kg that the scales must show for one of so many portions. */

@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Puts amounts on the scales of a plant: each goes to the finest scale that can carry it, and is
- * rounded to its division. An amount that no scale carries at once is parted into equal weighings
- * on the scale that carries most.
+ * Puts amounts on the scales of a plant: each goes to the coarsest scale whose division is at most
+ * half of what the amount may be off, and where there is none to the finest that can carry it. It
+ * is rounded to whole divisions, and to no digit finer than a tenth of what it may be off. An
+ * amount that no scale carries at once is parted into equal weighings on the scale that carries
+ * most.
  *
  * <p>A scale is not used below its least weight, nor where half a division would be more than the
  * error that is allowed.
@@ -67,11 +69,11 @@ final class Weigher {
 
   /** Where an amount goes. */
   Placing place(double kg) {
-    Optional<Pan> finest = finest(kg);
-    if (finest.isEmpty()) {
+    Optional<Pan> chosen = chosen(kg);
+    if (chosen.isEmpty()) {
       return parted(kg);
     }
-    Pan pan = finest.get();
+    Pan pan = chosen.get();
     return Closeness.isBelow(kg, pan.least())
         ? new Placing.TooLittle(pan.scale(), pan.least())
         : new Placing.Placed(weight(pan, 1, kg));
@@ -85,21 +87,31 @@ final class Weigher {
   /** An amount rounded up to what a scale shows, and up to the least that can be weighed. */
   Placing placeUp(double kg) {
     double wanted = Math.max(kg, least());
-    Optional<Pan> finest = finest(wanted);
-    if (finest.isEmpty()) {
+    Optional<Pan> chosen = chosen(wanted);
+    if (chosen.isEmpty()) {
       return place(wanted);
     }
-    Pan pan = finest.get();
-    return place(pan.divisions(Closeness.up(wanted / pan.scale().division())));
+    Pan pan = chosen.get();
+    double step = step(pan, wanted);
+    double up = Closeness.up(wanted / pan.scale().division() / step) * step;
+    double each = pan.divisions(up);
+    return Closeness.isAtMost(each, pan.scale().most())
+        ? new Placing.Placed(new Weight(pan.scale(), 1, each, tolerance(pan, each, step)))
+        : place(each);
   }
 
-  private Optional<Pan> finest(double kg) {
+  private Optional<Pan> chosen(double kg) {
+    Pan best = null;
     for (Pan pan : pans) {
-      if (Closeness.isAtMost(kg, pan.scale().most())) {
-        return Optional.of(pan);
+      Scale scale = pan.scale();
+      if (Closeness.isAtMost(kg, scale.most())) {
+        boolean enough =
+            Closeness.isAtLeast(kg, scale.least())
+                && Closeness.isAtMost(2 * scale.division(), allowed * kg);
+        best = best == null || enough ? pan : best;
       }
     }
-    return Optional.empty();
+    return Optional.ofNullable(best);
   }
 
   private Placing parted(double kg) {
@@ -111,9 +123,35 @@ final class Weigher {
 
   private Weight weight(Pan pan, int weighings, double kg) {
     double division = pan.scale().division();
-    double each = pan.divisions(Math.rint(kg / weighings / division));
-    double off = Math.max(1, Closeness.down(allowed * each / division));
-    return new Weight(pan.scale(), weighings, each, pan.divisions(off));
+    double step = step(pan, kg / weighings);
+    double steps = Math.rint(kg / weighings / division / step);
+    double each = pan.divisions(steps * step);
+    if (Closeness.isAbove(each, pan.scale().most())) {
+      each = pan.divisions((steps - 1) * step);
+    }
+    return new Weight(pan.scale(), weighings, each, tolerance(pan, each, step));
+  }
+
+  /** How far it may be off, in whole steps and at least one. */
+  private double tolerance(Pan pan, double each, double step) {
+    double steps = Closeness.down(allowed * each / pan.scale().division() / step);
+    return pan.divisions(Math.max(1, steps) * step);
+  }
+
+  /**
+   * In how many divisions a weight goes up, so that the last digit that is shown counts for at
+   * least a tenth of what it may be off; one where the divisions do not go into such a digit.
+   */
+  private double step(Pan pan, double kg) {
+    double division = pan.scale().division();
+    double digit = Math.pow(10, Closeness.up(Math.log10(allowed * kg / 10)));
+    for (double place = digit; place > division; place /= 10) {
+      double divisions = Math.rint(place / division);
+      if (Closeness.same(divisions * division, place)) {
+        return divisions;
+      }
+    }
+    return 1;
   }
 
   /** In how many weighings an amount would go on each scale; for remedies. */

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param mix the lines of the mix in each load
  * @param coat the lines of the coat in each round of the coater
  * @param coatRounds how often the coater is filled
+ * @param water where what each load gets is weighed, for each step that adds water
  * @param dryer absent where nothing is dried, or the plant tells no dryer for it
  */
 public record WeighingPlan(
@@ -25,8 +26,10 @@ public record WeighingPlan(
     List<WeighingLine> mix,
     List<WeighingLine> coat,
     int coatRounds,
+    List<Placing> water,
     Optional<InDryer> dryer) {
   public WeighingPlan {
+    water = List.copyOf(water);
     mix = List.copyOf(mix);
     coat = List.copyOf(coat);
   }

@@ -25,16 +25,24 @@ class WeigherTest {
   }
 
   @Test
-  @DisplayName("the finest scale that can carry it, to its division (OIML R 76 terms)")
-  void finest() {
-    assertEquals(new Weight(GRAMS, 1, 1.2346, 0.0123), placed(MICRO.place(1.23456)));
-    assertEquals(new Weight(BENCH, 1, 2.005, 0.02), placed(MICRO.place(2.0049)));
-    assertEquals(new Weight(PLATFORM, 1, 15.05, 0.15), placed(MICRO.place(15.03)));
+  @DisplayName("the coarsest scale whose division is at most half of what it may be off")
+  void coarsest() {
+    assertEquals(new Weight(GRAMS, 1, 0.9, 0.009), placed(MICRO.place(0.9)));
+    assertEquals(new Weight(BENCH, 1, 1.23, 0.01), placed(MICRO.place(1.23456)));
+    assertEquals(new Weight(BENCH, 1, 9.5, 0.04), placed(weigher(0.005).place(9.5)));
+    assertEquals(new Weight(PLATFORM, 1, 12.0, 0.1), placed(MICRO.place(12.03)));
+  }
+
+  @Test
+  void whereNoneIsCoarseEnoughTheFinestThatCanCarryIt() {
+    Weigher strict = weigher(0.004);
+    assertEquals(new Weight(BENCH, 1, 2.005, 0.005), placed(strict.place(2.0049)));
+    assertEquals(new Weight(PLATFORM, 1, 15.05, 0.05), placed(strict.place(15.03)));
   }
 
   @Test
   void whatNoScaleCarriesIsPartedIntoEqualWeighings() {
-    assertEquals(new Weight(PLATFORM, 3, 83.35, 0.8), placed(MICRO.place(250.04)));
+    assertEquals(new Weight(PLATFORM, 3, 83.3, 0.8), placed(MICRO.place(250.04)));
     Placing.TooMuch far = assertInstanceOf(Placing.TooMuch.class, MICRO.place(301));
     assertEquals(4, far.weighings());
     assertEquals(PLATFORM, far.scale());
@@ -68,6 +76,11 @@ class WeigherTest {
         assertTrue(weight.each() <= weight.scale().most() * (1 + 1e-9), "kg " + kg);
         assertEquals(kg, weight.total(), 0.01 * kg + 1e-12, "kg " + kg);
         assertTrue(weight.tolerance() >= weight.scale().division(), "kg " + kg);
+        double digit = Math.pow(10, Math.ceil(Math.log10(0.01 * kg / weight.weighings() / 10) - 1e-9));
+        if (digit > weight.scale().division()) {
+          double digits = weight.each() / digit;
+          assertEquals(Math.rint(digits), digits, 1e-6, "a digit too many for kg " + kg);
+        }
       }
     }
   }
