@@ -14,6 +14,7 @@ import dev.pellucid.engine.goal.FiguresReport;
 import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.PagesGoal;
 import dev.pellucid.engine.goal.PastState;
+import dev.pellucid.engine.goal.ReportSettings;
 import dev.pellucid.engine.goal.SheetReport;
 import dev.pellucid.engine.goal.SheetsGoal;
 import dev.pellucid.engine.goal.SiteReport;
@@ -65,7 +66,7 @@ public final class Pellucid {
    */
   public static CheckReports checkWithReports(Path root, PrintedPaths paths, LocalDate day)
       throws IOException {
-    return checkWithReports(root, paths, day, day);
+    return checkWithReports(root, ReportSettings.of(paths), day, day);
   }
 
   /**
@@ -75,8 +76,8 @@ public final class Pellucid {
    * @throws IOException where the disk fails
    */
   public static CheckReports checkWithReports(
-      Path root, PrintedPaths paths, LocalDate day, LocalDate today) throws IOException {
-    return CheckGoal.withReports(Texts.at(root), paths, day, today);
+      Path root, ReportSettings settings, LocalDate day, LocalDate today) throws IOException {
+    return CheckGoal.withReports(Texts.at(root), settings, day, today);
   }
 
   /**

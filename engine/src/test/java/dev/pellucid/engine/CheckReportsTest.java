@@ -12,6 +12,8 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.engine.goal.CheckReports;
+import dev.pellucid.engine.goal.ReportSettings;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.io.InputStream;
@@ -46,7 +48,7 @@ import tools.jackson.databind.json.JsonMapper;
  * whose ingredient must be fixed first, and one that cannot be read.
  */
 @ResourceLock(Resources.LOCALE)
-class CheckReportsTest {
+public class CheckReportsTest {
   private static final Path GOLDENS = Path.of("src", "test", "resources", "reported-goldens");
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final String SARIF = "findings.sarif";
@@ -157,7 +159,8 @@ class CheckReportsTest {
     return schema.validate(log, InputFormat.JSON).stream().map(Error::toString).toList();
   }
 
-  private static Schema sarifSchema() throws IOException {
+  /** The schema that OASIS published. */
+  public static Schema sarifSchema() throws IOException {
     try (InputStream text =
         CheckReportsTest.class.getResourceAsStream("/schema/sarif-schema-2.1.0.json")) {
       return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7)
@@ -248,7 +251,47 @@ class CheckReportsTest {
     assertEquals(results(SARIF), results("findings-without-waived.sarif"));
   }
 
-  /** Read by what Maven's own report of tests reads such files with. */
+  /** What is known of the program and of a rule is told; an address that nobody gave is not. */
+  @Test
+  void sarifTellsWhatIsKnownOfTheProgram() throws IOException {
+    JsonNode bare = JsonMapper.shared().readTree(report(SARIF)).at("/runs/0");
+    assertFalse(bare.at("/tool/driver").has("informationUri"));
+    assertFalse(bare.at("/tool/driver/rules/0").has("helpUri"));
+    assertEquals("pellucid/", bare.at("/automationDetails/id").asString());
+    ReportSettings settings =
+        new ReportSettings(
+            new PrintedPaths("trial feeds/"),
+            Severity.ERROR,
+            "1.2.3",
+            "https://feeds.example/pellucid",
+            "https://feeds.example/rules/");
+    String told = text(Pellucid.checkWithReports(folder, settings, DAY, DAY), SARIF);
+    assertEquals(List.of(), told(sarifSchema(), told));
+    JsonNode run = JsonMapper.shared().readTree(told).at("/runs/0");
+    assertEquals("1.2.3", run.at("/tool/driver/version").asString());
+    assertEquals("https://feeds.example/pellucid", run.at("/tool/driver/informationUri").asString());
+    JsonNode rule = run.at("/tool/driver/rules/0");
+    assertEquals("https://feeds.example/rules/above-maximum.md", rule.at("/helpUri").asString());
+    assertEquals("error", rule.at("/defaultConfiguration/level").asString());
+    assertEquals("limit", rule.at("/properties/tags/0").asString());
+    assertEquals("pellucid/trial%20feeds/", run.at("/automationDetails/id").asString());
+  }
+
+  /** Some readers show no other place than those that the message links to. */
+  @Test
+  void everyOtherPlaceIsLinkedFromItsMessage() throws IOException {
+    int linked = 0;
+    for (JsonNode result : results(SARIF)) {
+      String message = result.at("/message/text").asString();
+      for (JsonNode place : result.path("relatedLocations")) {
+        String text = place.at("/message/text").asString();
+        assertTrue(message.contains("note: [" + text + "](" + place.get("id") + ")"), message);
+        linked++;
+      }
+    }
+    assertTrue(linked > 1, linked + " places");
+  }
+
   @Test
   void theReadmeNamesEveryFileAndKey() throws IOException {
     String readme = Files.readString(Path.of("..", "README.md"));

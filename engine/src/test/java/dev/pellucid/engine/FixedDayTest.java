@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SmallFolder;
+import dev.pellucid.engine.goal.ReportSettings;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.PrintedPaths;
@@ -59,7 +60,8 @@ class FixedDayTest {
   }
 
   private List<Finding> on(LocalDate today) throws IOException {
-    return Pellucid.checkWithReports(root, PrintedPaths.BELOW_FOLDER, DAY, today)
+    return Pellucid.checkWithReports(
+            root, ReportSettings.of(PrintedPaths.BELOW_FOLDER), DAY, today)
         .check()
         .findings();
   }

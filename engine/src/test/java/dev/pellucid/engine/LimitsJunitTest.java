@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.goal.CheckReports;
+import dev.pellucid.engine.goal.ReportSettings;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.text.PrintedPaths;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -28,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
-/** One case for each limit, for what reads test reports. */
+/** One case for each limit, and for what else is found, for what reads test reports. */
 class LimitsJunitTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final String JUNIT = "limits-junit.xml";
@@ -53,7 +56,7 @@ class LimitsJunitTest {
     List<ReportTestSuite> suites = suites();
     assertEquals(
         "[A-1 3 1 0 0, C-1 2 0 1 1, D-1 1 0 1 0, E-1 1 0 1 0, F-1 1 0 1 0, G-1 1 0 1 0, B-1 2 0 0"
-            + " 0]",
+            + " 0, other rules 9 2 0 0]",
         suites.stream()
             .map(
                 suite ->
@@ -82,8 +85,8 @@ class LimitsJunitTest {
     for (ReportTestSuite suite : suites()) {
       suite.getTestCases().forEach(one -> names.add(one.getClassName() + one.getName()));
     }
-    assertEquals(11, names.size());
-    assertEquals(11, new HashSet<>(names).size(), names::toString);
+    assertEquals(20, names.size());
+    assertEquals(20, new HashSet<>(names).size(), names::toString);
   }
 
   /**
@@ -124,7 +127,7 @@ class LimitsJunitTest {
         cases++;
       }
     }
-    assertEquals(11, cases);
+    assertEquals(20, cases);
   }
 
   private static void fits(Element one, String name, Set<String> required, Set<String> optional) {
@@ -163,10 +166,46 @@ class LimitsJunitTest {
         Pellucid.checkWithReports(Path.of("..", "recipes"), PrintedPaths.BELOW_FOLDER, DAY);
     String xml = text(example);
     long cases = xml.lines().filter(line -> line.contains("<testcase ")).count();
-    assertEquals(example.check().limits(), cases);
+    // A case for each limit, one more for each recipe, and one for all of them.
+    assertEquals(example.check().limits() + example.check().recipes() + 1, cases);
     assertFalse(xml.contains("<failure") || xml.contains("<error"));
     Set<String> different =
         xml.lines().filter(line -> line.contains("<testcase ")).collect(Collectors.toSet());
     assertEquals(cases, different.size());
+  }
+
+  /** What is no limit fails a case of its own, and is not told twice. */
+  @Test
+  void whatIsNoLimitFailsACaseOfItsOwn() throws IOException {
+    String others = others(report());
+    assertTrue(others.contains("<testcase classname=\"A-1\" name=\"other rules\" time=\"0\"/>"), others);
+    assertTrue(others.contains("<failure type=\"unknown-content\""), others);
+    assertTrue(others.contains("classname=\"data and records\" name=\"ingredients/oats.yaml\""), others);
+    assertTrue(others.contains("<failure type=\"data-unit-missing\""), others);
+    assertFalse(others.contains("below-minimum") || others.contains("total-is-off"), others);
+  }
+
+  /** As the build is set: a warning fails a case only where it fails the build. */
+  @Test
+  void aWarningFailsWhereItFailsTheBuild() throws IOException {
+    LocalDate later = DAY.plusDays(40);
+    for (Severity failsFrom : List.of(Severity.ERROR, Severity.WARNING)) {
+      ReportSettings settings =
+          new ReportSettings(PrintedPaths.BELOW_FOLDER, failsFrom, "", "", "");
+      String others = others(text(Pellucid.checkWithReports(folder, settings, DAY, later)));
+      assertTrue(others.contains("name=\"pellucid.yaml\""), others);
+      assertEquals(failsFrom == Severity.WARNING, others.contains("day-far-off"), others);
+    }
+  }
+
+  @Test
+  void aFolderWithoutRecipesIsRed() throws IOException {
+    Path empty = Files.createDirectory(folder.resolve("empty"));
+    String xml = text(Pellucid.checkWithReports(empty, PrintedPaths.BELOW_FOLDER, DAY));
+    assertTrue(xml.contains("<failure type=\"no-recipe\""), xml);
+  }
+
+  private static String others(String xml) {
+    return xml.substring(xml.indexOf("<testsuite name=\"other rules\""));
   }
 }

@@ -2,6 +2,7 @@ package dev.pellucid.show;
 
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Related;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Position;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
@@ -48,8 +49,13 @@ public final class FindingText {
 
   /** One, its places as a reader elsewhere knows them. */
   public static String of(Finding finding, PrintedPaths paths) {
-    StringBuilder out = new StringBuilder(firstLine(finding, paths)).append('\n');
-    excerpt(out, finding);
+    return of(finding, paths, Paint.NONE);
+  }
+
+  /** The same for a screen. */
+  public static String of(Finding finding, PrintedPaths paths, Paint paint) {
+    StringBuilder out = new StringBuilder(firstLine(finding, paths, paint)).append('\n');
+    excerpt(out, finding, paint);
     for (Related related : finding.related()) {
       line(out, "note", related.text() + " at " + paths.place(related.span()));
     }
@@ -60,13 +66,14 @@ public final class FindingText {
 
   /** {@code path:line:column: severity: headline [code]}. */
   public static String firstLine(Finding finding) {
-    return firstLine(finding, PrintedPaths.BELOW_FOLDER);
+    return firstLine(finding, PrintedPaths.BELOW_FOLDER, Paint.NONE);
   }
 
-  private static String firstLine(Finding finding, PrintedPaths paths) {
-    return paths.place(finding.span())
+  private static String firstLine(Finding finding, PrintedPaths paths, Paint paint) {
+    Severity severity = finding.severity();
+    return paint.place(paths.place(finding.span()))
         + ": "
-        + finding.severity().word()
+        + paint.grave(severity, severity.word())
         + ": "
         + finding.headline()
         + " ["
@@ -78,7 +85,7 @@ public final class FindingText {
     out.append(' ').append(word).append(": ").append(text).append('\n');
   }
 
-  private static void excerpt(StringBuilder out, Finding finding) {
+  private static void excerpt(StringBuilder out, Finding finding, Paint paint) {
     Span span = finding.span();
     if (span.file().text().isEmpty() || wholeFile(span)) {
       return;
@@ -88,10 +95,10 @@ public final class FindingText {
     String margin = " ".repeat(Math.max(0, 5 - number.length()));
     Marked marked = Marked.of(span);
     out.append(margin).append(number).append(" | ").append(marked.line()).append('\n');
-    out.append(" ".repeat(5)).append(" | ").append(marked.carets());
-    if (!finding.label().isEmpty()) {
-      out.append(' ').append(finding.label());
-    }
+    out.append(" ".repeat(5)).append(" | ").append(" ".repeat(marked.indent()));
+    String carets = marked.carets();
+    String label = finding.label();
+    out.append(paint.grave(finding.severity(), label.isEmpty() ? carets : carets + ' ' + label));
     out.append('\n');
   }
 

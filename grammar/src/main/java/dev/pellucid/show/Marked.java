@@ -34,9 +34,14 @@ record Marked(String before, String marked, String after) {
     return (before + marked + after).stripTrailing();
   }
 
-  /** What stands below the line, to mark the stretch. */
+  /** How far from the beginning of the line the stretch stands. */
+  int indent() {
+    return width(before);
+  }
+
+  /** What stands below the stretch, to mark it. */
   String carets() {
-    return " ".repeat(width(before)) + "^".repeat(Math.max(1, width(marked)));
+    return "^".repeat(Math.max(1, width(marked)));
   }
 
   /** A place at or before another that does not part a pair, and lies in the line. */

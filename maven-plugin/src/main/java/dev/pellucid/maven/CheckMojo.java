@@ -3,12 +3,16 @@ package dev.pellucid.maven;
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.engine.goal.CheckReports;
+import dev.pellucid.engine.goal.ReportSettings;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.PrintedPaths;
 import java.io.File;
 import java.io.IOException;
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.LifecyclePhase;
@@ -60,13 +64,45 @@ public final class CheckMojo extends FolderGoal {
       required = true)
   private @Nullable File reports;
 
+  /**
+   * An address of what there is to read about this program; SARIF tells it. None where none is
+   * given.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.address")
+  private @Nullable String address;
+
+  /**
+   * The address of a folder in which the pages of the rules lie, as CODE.md; SARIF links each rule
+   * to its page. No links where none is given.
+   *
+   * @since 0.1.0
+   */
+  @Parameter(property = "pellucid.rulesAddress")
+  private @Nullable String rulesAddress;
+
+  /** The version of this plugin. */
+  @Parameter(defaultValue = "${plugin.version}", readonly = true)
+  private @Nullable String version;
+
   @Override
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     LocalDate today = Console.day(day);
     getLog().info("pellucid: the day is " + today);
+    Optional<Severity> failing = failing();
     PrintedPaths paths = paths(folder);
+    ReportSettings settings =
+        new ReportSettings(
+            paths,
+            // An error is a failure to a report of tests, whatever lets the build pass.
+            failing.orElse(Severity.ERROR),
+            version == null ? "" : version,
+            whole("pellucid.address", address),
+            whole("pellucid.rulesAddress", rulesAddress));
     CheckReports checked =
-        Pellucid.checkWithReports(folder.toPath(), paths, today, Console.clock(today, fixedDay));
+        Pellucid.checkWithReports(
+            folder.toPath(), settings, today, Console.clock(today, fixedDay));
     CheckReport report = checked.check();
     Console.print(report, paths, getLog());
     write(checked);
@@ -74,7 +110,7 @@ public final class CheckMojo extends FolderGoal {
     if (report.recipes() == 0) {
       throw new MojoFailureException("no recipe was found to check in " + folder);
     }
-    if (fails(report)) {
+    if (failing.isPresent() && report.countFrom(failing.get()) > 0) {
       throw new MojoFailureException("recipes must not be made as written: " + report.tally());
     }
   }
@@ -89,15 +125,34 @@ public final class CheckMojo extends FolderGoal {
     getLog().info("pellucid: reports are in " + target);
   }
 
-  private boolean fails(CheckReport report) throws MojoExecutionException {
+  /** The least grave findings that fail the build, if any do. */
+  private Optional<Severity> failing() throws MojoExecutionException {
     return switch (failOn.toLowerCase(Locale.ROOT)) {
-      case "error" -> report.count(Severity.ERROR) > 0;
-      case "warning" -> report.count(Severity.ERROR) + report.count(Severity.WARNING) > 0;
-      case "note" -> !report.findings().isEmpty();
-      case "never" -> false;
+      case "error" -> Optional.of(Severity.ERROR);
+      case "warning" -> Optional.of(Severity.WARNING);
+      case "note" -> Optional.of(Severity.NOTE);
+      case "never" -> Optional.empty();
       default ->
           throw new MojoExecutionException(
               "pellucid.failOn is " + failOn + "; write error, warning, note or never");
     };
+  }
+
+  /** An address as it was given, or nothing; half an address would help nobody. */
+  private static String whole(String parameter, @Nullable String address)
+      throws MojoExecutionException {
+    if (address == null || address.isBlank()) {
+      return "";
+    }
+    try {
+      URI uri = new URI(address.strip());
+      if (uri.isAbsolute() && !uri.isOpaque() && uri.getHost() != null) {
+        return uri.toString();
+      }
+    } catch (URISyntaxException none) {
+      // Told below, as what is half an address is.
+    }
+    throw new MojoExecutionException(
+        parameter + " is " + address + "; write a whole address, which begins with https://");
   }
 }

@@ -4,6 +4,7 @@ import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
+import dev.pellucid.show.Paint;
 import dev.pellucid.text.PrintedPaths;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -48,15 +49,16 @@ final class Console {
   }
 
   static void print(CheckReport report, PrintedPaths paths, Log log) {
-    report.shown().forEach(finding -> print(finding, paths, log));
+    Paint paint = MavenPaint.now();
+    report.shown().forEach(finding -> print(finding, paths, paint, log));
     if (!report.standing().isEmpty()) {
       log.info("pellucid: " + report.standing());
     }
     log.info("pellucid: " + report.tally());
   }
 
-  private static void print(Finding finding, PrintedPaths paths, Log log) {
-    String text = FindingText.of(finding, paths).stripTrailing();
+  private static void print(Finding finding, PrintedPaths paths, Paint paint, Log log) {
+    String text = FindingText.of(finding, paths, paint).stripTrailing();
     switch (finding.severity()) {
       case ERROR -> log.error(text);
       case WARNING -> log.warn(text);

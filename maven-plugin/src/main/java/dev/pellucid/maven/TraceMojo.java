@@ -3,6 +3,7 @@ package dev.pellucid.maven;
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.goal.TraceReport;
 import dev.pellucid.show.FindingText;
+import dev.pellucid.show.Paint;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Unseen;
 import java.io.File;
@@ -43,7 +44,10 @@ public final class TraceMojo extends FolderGoal {
     String batchAsked = asked(batch, "pellucid.batch");
     PrintedPaths paths = paths(folder);
     TraceReport report = Pellucid.trace(folder.toPath(), paths, lotAsked, batchAsked);
-    report.findings().forEach(it -> getLog().error(FindingText.of(it, paths).stripTrailing()));
+    Paint paint = MavenPaint.now();
+    report
+        .findings()
+        .forEach(it -> getLog().error(FindingText.of(it, paths, paint).stripTrailing()));
     report.text().lines().map(Unseen::shown).forEach(getLog()::info);
     List<String> failed = new ArrayList<>(report.unknown());
     if (!report.unsearched().isEmpty()) {

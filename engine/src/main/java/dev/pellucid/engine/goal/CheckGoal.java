@@ -54,11 +54,11 @@ public final class CheckGoal {
   /**
    * The same with reports.
    *
-   * @param paths how files are called in the reports
    * @param today the day by the clock; a warning tells where the day lies far from it
    */
   public static CheckReports withReports(
-      Texts texts, PrintedPaths paths, LocalDate day, LocalDate today) {
+      Texts texts, ReportSettings settings, LocalDate day, LocalDate today) {
+    PrintedPaths paths = settings.paths();
     ReadFolder folder = ReadFolder.of(texts);
     Shared shared = Shared.of(folder, Days.on(day));
     List<Taken> recipes = Streamed.check(shared, recipe -> Taken.of(recipe, paths));
@@ -76,7 +76,8 @@ public final class CheckGoal {
             report.counts(),
             report.shown(),
             recipes.stream().map(Taken::standing).toList(),
-            recipes.stream().map(Taken::suite).toList());
-    return new CheckReports(report, ReportFiles.of(outcome, paths));
+            recipes.stream().map(Taken::suite).toList(),
+            settings.failsFrom());
+    return new CheckReports(report, ReportFiles.of(outcome, paths, settings.tool()));
   }
 }

@@ -68,6 +68,11 @@ public record CheckReport(
     return findings.stream().filter(finding -> finding.severity() == severity).count();
   }
 
+  /** How many there are of a severity and of graver ones. */
+  public long countFrom(Severity least) {
+    return findings.stream().filter(finding -> finding.severity().compareTo(least) <= 0).count();
+  }
+
   /** How many there are of each severity. */
   Map<Severity, Long> counts() {
     Map<Severity, Long> counts = new EnumMap<>(Severity.class);

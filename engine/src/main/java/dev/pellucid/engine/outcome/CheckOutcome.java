@@ -16,6 +16,7 @@ import java.util.Map;
  * @param findings in the order of printing
  * @param recipes in the order of their paths
  * @param suites of the same recipes in the same order
+ * @param failsFrom the least grave findings that a report of tests calls failures
  */
 public record CheckOutcome(
     String tally,
@@ -25,7 +26,8 @@ public record CheckOutcome(
     Map<Severity, Long> counts,
     List<Finding> findings,
     List<RecipeStanding> recipes,
-    List<LimitSuite> suites) {
+    List<LimitSuite> suites,
+    Severity failsFrom) {
   public CheckOutcome {
     counts = Map.copyOf(counts);
     findings = List.copyOf(findings);

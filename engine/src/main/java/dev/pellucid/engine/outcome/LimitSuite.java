@@ -45,13 +45,6 @@ public final class LimitSuite {
     out.write(text);
   }
 
-  /** How the numbers of a suite, or of all of them, are told. */
-  static void counts(Xml xml, int limits, int unchecked, int broken, int notJudged) {
-    xml.attribute("tests", limits + unchecked);
-    xml.attribute("failures", broken);
-    xml.attribute("errors", notJudged + unchecked);
-  }
-
   /** One that is being written. */
   private static final class Suite {
     private final Xml xml = new Xml();
@@ -70,8 +63,7 @@ public final class LimitSuite {
       xml.line(1);
       xml.start("testsuite");
       xml.markedAttribute("name", code);
-      int unchecked = recipe.checked() ? 0 : 1;
-      counts(xml, standing.limits(), unchecked, standing.broken(), standing.notJudged());
+      CaseCounts.of(standing).write(xml);
       xml.attribute("skipped", standing.keptAsTold() + standing.beyondGuidance());
       xml.attribute("time", 0);
       xml.open();
@@ -80,19 +72,10 @@ public final class LimitSuite {
       }
       Set<String> names = new HashSet<>();
       for (LimitOutcome limit : recipe.limits()) {
-        limit(limit, unlike(names, limit.name()));
+        limit(limit, CaseNames.unlike(names, limit.name()));
       }
       xml.line(1);
       xml.end("testsuite");
-    }
-
-    /** A name that stands already gets a number. */
-    private static String unlike(Set<String> names, String name) {
-      String unlike = name;
-      for (int number = 2; !names.add(unlike); number++) {
-        unlike = name + " " + number;
-      }
-      return unlike;
     }
 
     private void unchecked() {

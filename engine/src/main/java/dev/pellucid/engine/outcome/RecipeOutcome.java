@@ -1,7 +1,9 @@
 package dev.pellucid.engine.outcome;
 
 import dev.pellucid.finding.Finding;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * What came of one recipe, limit by limit. It is let go as soon as its part of the reports is made.
@@ -59,6 +61,19 @@ public record RecipeOutcome(
         notJudged,
         keptAsTold,
         beyondGuidance,
-        waived);
+        waived,
+        told());
+  }
+
+  /** What its suite tells. */
+  private Set<ToldPlace> told() {
+    Set<ToldPlace> told = new HashSet<>();
+    for (LimitOutcome limit : limits) {
+      limit.finding().ifPresent(finding -> told.add(ToldPlace.of(finding)));
+    }
+    for (Finding obstacle : obstacles) {
+      told.add(ToldPlace.of(obstacle));
+    }
+    return told;
   }
 }

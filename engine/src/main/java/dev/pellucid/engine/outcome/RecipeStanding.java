@@ -1,6 +1,7 @@
 package dev.pellucid.engine.outcome;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * How one recipe stands with its limits, in numbers: what is kept of each until the last is looked
@@ -15,6 +16,7 @@ import java.util.List;
  * @param keptAsTold how many are kept as far as they are told
  * @param beyondGuidance how many are values of guidance that it passes
  * @param waived limits that it breaks and that a waiver lets pass
+ * @param told what is said of its limits, or of why they cannot be judged, in its own suite
  */
 public record RecipeStanding(
     String path,
@@ -26,10 +28,12 @@ public record RecipeStanding(
     int notJudged,
     int keptAsTold,
     int beyondGuidance,
-    List<WaivedFinding> waived) {
+    List<WaivedFinding> waived,
+    Set<ToldPlace> told) {
   public RecipeStanding {
     mendFirst = List.copyOf(mendFirst);
     waived = List.copyOf(waived);
+    told = Set.copyOf(told);
   }
 
   /** How many are kept without a waiver's help, as far as they are told. */

@@ -20,13 +20,14 @@ public final class ReportFiles {
    *
    * @param paths how files are called in the reports
    */
-  public static SortedMap<String, Report> of(CheckOutcome outcome, PrintedPaths paths) {
+  public static SortedMap<String, Report> of(
+      CheckOutcome outcome, PrintedPaths paths, Tool tool) {
     List<ReportedFinding> told = ReportedFinding.of(outcome);
     List<ReportedFinding> open = told.stream().filter(one -> one.waived().isEmpty()).toList();
     TreeMap<String, Report> files = new TreeMap<>();
-    files.put(SARIF, new SarifLog(told, paths));
-    files.put(SARIF_WITHOUT_WAIVED, new SarifLog(open, paths));
-    files.put(JUNIT, new LimitsJunit(outcome.recipes(), outcome.suites()));
+    files.put(SARIF, new SarifLog(told, paths, tool));
+    files.put(SARIF_WITHOUT_WAIVED, new SarifLog(open, paths, tool));
+    files.put(JUNIT, new LimitsJunit(outcome, paths));
     files.put(JSON, new FindingsJson(outcome, told, paths));
     files.put(SUMMARY, new SummaryPage(outcome, paths));
     return files;

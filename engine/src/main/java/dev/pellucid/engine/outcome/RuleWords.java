@@ -17,6 +17,7 @@ import java.util.List;
 record RuleWords(String page, List<String> paragraphs) {
   private static final String PAGES = "/dev/pellucid/rules/";
   private static final String EXAMPLES = "## ";
+  private static final String EXAMPLE = "```";
 
   RuleWords {
     paragraphs = List.copyOf(paragraphs);
@@ -53,6 +54,29 @@ record RuleWords(String page, List<String> paragraphs) {
     String first = paragraphs.isEmpty() ? "" : paragraphs.get(0);
     int end = first.indexOf(". ");
     return end < 0 ? first : first.substring(0, end + 1);
+  }
+
+  /**
+   * The page for a reader who sees nothing but it: before each example stands in which file it is,
+   * where the page has that beside the marks of the example, with what its tests need to know.
+   */
+  String markdown() {
+    StringBuilder out = new StringBuilder();
+    for (String line : page.split("\n", -1)) {
+      boolean names = line.startsWith(EXAMPLE) && line.length() > EXAMPLE.length();
+      out.append(names ? named(line.substring(EXAMPLE.length())) : line).append('\n');
+    }
+    return out.substring(0, out.length() - 1);
+  }
+
+  private static String named(String told) {
+    String[] words = told.split(" ", 2);
+    String how = words.length > 1 ? words[1] : "";
+    return switch (how) {
+      case "gone" -> "There is no `" + words[0] + "`:\n\n" + EXAMPLE;
+      case "part" -> "In `" + words[0] + "`:\n\n" + EXAMPLE;
+      default -> "`" + words[0] + "`:\n\n" + EXAMPLE;
+    };
   }
 
   /** All but the examples. */

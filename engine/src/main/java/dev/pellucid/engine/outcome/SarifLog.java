@@ -20,6 +20,10 @@ import java.util.List;
  * waiver lets pass is a result that is suppressed in source, since the waiver stands in the recipe;
  * all other results say that they are not suppressed, as the standard wants it of either all or
  * none.
+ *
+ * <p>The other places of a finding are linked from its message, since some readers show none but
+ * those. The run is named by the folder, so that of two folders of a repository neither takes the
+ * place of the other.
  */
 final class SarifLog implements Report {
   private static final String SCHEMA =
@@ -30,11 +34,13 @@ final class SarifLog implements Report {
 
   private final List<ReportedFinding> told;
   private final PrintedPaths paths;
+  private final Tool tool;
   private final List<Code> rules;
 
-  SarifLog(List<ReportedFinding> told, PrintedPaths paths) {
+  SarifLog(List<ReportedFinding> told, PrintedPaths paths, Tool tool) {
     this.told = told;
     this.paths = paths;
+    this.tool = tool;
     this.rules = told.stream().map(one -> one.finding().code()).distinct().sorted().toList();
   }
 
@@ -51,12 +57,17 @@ final class SarifLog implements Report {
     json.object("tool");
     json.object("driver");
     json.put("name", "Pellucid");
+    putWhereTold(json, "version", tool.version());
+    putWhereTold(json, "informationUri", tool.address());
     json.list("rules");
     for (Code code : rules) {
       rule(json, code);
     }
     json.end();
     json.end();
+    json.end();
+    json.object("automationDetails");
+    json.put("id", "pellucid/" + uri(paths.before()));
     json.end();
     json.object("originalUriBaseIds");
     json.object(ROOT);
@@ -73,7 +84,7 @@ final class SarifLog implements Report {
     json.end();
   }
 
-  private static void rule(Json json, Code code) {
+  private void rule(Json json, Code code) {
     RuleWords words = RuleWords.of(code);
     json.object();
     json.put("id", code.text());
@@ -81,9 +92,28 @@ final class SarifLog implements Report {
     text(json, "fullDescription", words.paragraphs().get(0));
     json.object("help");
     json.put("text", words.text());
-    json.put("markdown", words.page());
+    json.put("markdown", words.markdown());
     json.end();
+    if (!tool.rulesAddress().isEmpty()) {
+      json.put("helpUri", tool.rulesAddress() + "/" + code + ".md");
+    }
+    RuleKinds.of(code).ifPresent(kind -> kind(json, kind));
     json.end();
+  }
+
+  private static void kind(Json json, RuleKinds.Kind kind) {
+    json.object("defaultConfiguration");
+    json.put("level", kind.level());
+    json.end();
+    json.object("properties");
+    json.put("tags", List.of(kind.tag()));
+    json.end();
+  }
+
+  private static void putWhereTold(Json json, String key, String value) {
+    if (!value.isEmpty()) {
+      json.put(key, value);
+    }
   }
 
   private void result(Json json, ReportedFinding one) {
@@ -121,15 +151,14 @@ final class SarifLog implements Report {
 
   private static String message(Finding finding) {
     List<String> lines = new ArrayList<>();
-    lines.add(finding.headline());
-    finding.notes().forEach(note -> lines.add("note: " + note));
-    finding.helps().forEach(help -> lines.add("help: " + help));
-    return bare(String.join("\n", lines));
-  }
-
-  /** Keeps braces from being read as a gap to fill, by section 3.11.5 of the standard. */
-  private static String bare(String text) {
-    return text.replace("{", "{{").replace("}", "}}");
+    lines.add(SarifText.of(finding.headline()));
+    int id = 1;
+    for (Related related : finding.related()) {
+      lines.add("note: " + SarifText.link(related.text(), id++));
+    }
+    finding.notes().forEach(note -> lines.add(SarifText.of("note: " + note)));
+    finding.helps().forEach(help -> lines.add(SarifText.of("help: " + help)));
+    return String.join("\n", lines);
   }
 
   private void related(Json json, Finding finding) {
@@ -142,7 +171,7 @@ final class SarifLog implements Report {
       json.object();
       json.put("id", id++);
       physical(json, related.span());
-      text(json, "message", bare(related.text()));
+      text(json, "message", SarifText.of(related.text()));
       json.end();
     }
     json.end();

@@ -6,6 +6,7 @@ import static j2html.TagCreator.div;
 import static j2html.TagCreator.dl;
 import static j2html.TagCreator.h1;
 import static j2html.TagCreator.h2;
+import static j2html.TagCreator.main;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.summary;
 import static j2html.TagCreator.td;
@@ -54,7 +55,7 @@ final class HtmlPage implements Block.Renderer {
 
   String render(String title, List<Block> blocks) {
     blocks.forEach(block -> block.to(this));
-    return HtmlFile.of(title, List.of(), STYLE + margins, body().with(content));
+    return HtmlFile.of(title, List.of(), STYLE + margins, body(main().with(content)));
   }
 
   /**

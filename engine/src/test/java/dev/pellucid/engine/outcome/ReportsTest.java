@@ -58,7 +58,8 @@ class ReportsTest {
         counts,
         findings,
         recipes.stream().map(RecipeOutcome::standing).toList(),
-        recipes.stream().map(recipe -> LimitSuite.of(recipe, BELOW_FOLDER)).toList());
+        recipes.stream().map(recipe -> LimitSuite.of(recipe, BELOW_FOLDER)).toList(),
+        Severity.ERROR);
   }
 
   private static String summary(CheckOutcome outcome) {
@@ -66,7 +67,7 @@ class ReportsTest {
   }
 
   private static String junit(CheckOutcome outcome) {
-    return ReportTexts.of(new LimitsJunit(outcome.recipes(), outcome.suites()));
+    return ReportTexts.of(new LimitsJunit(outcome, BELOW_FOLDER));
   }
 
   private static List<Finding> many(int number, Severity severity, String headline) {
@@ -142,7 +143,17 @@ class ReportsTest {
   void aLongTallyIsCutBeforeItIsEscaped() {
     String tally = "x".repeat(1998) + "#1 and more";
     String page =
-        summary(new CheckOutcome(tally, 0, 0, NOBODY, Map.of(), List.of(), List.of(), List.of()));
+        summary(
+            new CheckOutcome(
+                tally,
+                0,
+                0,
+                NOBODY,
+                Map.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Severity.ERROR));
     assertTrue(page.endsWith("xx\\#&#8203;1…\n"), page);
   }
 
@@ -206,6 +217,27 @@ class ReportsTest {
     }
   }
 
+  /** Section 3.11.6 of SARIF: in a link all brackets are escaped, elsewhere what looks like one. */
+  @Test
+  void wordsOfAMessageAreNoLinks() {
+    assertEquals("2 [of 3]", SarifText.of("2 [of 3]"));
+    assertEquals("\\[here\\](1) {{0}}", SarifText.of("[here](1) {0}"));
+    assertEquals("[para\\[0\\]\\\\spans](3)", SarifText.link("para[0]\\spans", 3));
+  }
+
+  @Test
+  void aPageForReadersTellsTheFileAndNothingOfTests() {
+    String page =
+        RuleWords.read(
+                "# c\n\nWhy.\n\n## Wrong\n\n```a/b.recipe part\nmix\n```\n\n```c.yaml\nx: 1\n```\n"
+                    + "\n```d.yaml gone\n```\n")
+            .markdown();
+    assertEquals(
+        "# c\n\nWhy.\n\n## Wrong\n\nIn `a/b.recipe`:\n\n```\nmix\n```\n\n`c.yaml`:\n\n```\nx: 1\n```\n"
+            + "\nThere is no `d.yaml`:\n\n```\n```\n",
+        page);
+  }
+
   /** RFC 3986: what the JDK reads back is the path. */
   @Test
   void aPathAsUri() {
@@ -253,5 +285,57 @@ class ReportsTest {
         assertTrue(words.page().startsWith("# " + code + "\n"), code);
       }
     }
+  }
+
+  /**
+   * The list of kinds has a line for each code. What is missing is told as the lines to add; the
+   * last word is yours to choose among those that are there.
+   */
+  @Test
+  void everyCodeIsOfAKind() throws IOException {
+    Path pages = Path.of("src", "main", "resources", "dev", "pellucid", "rules");
+    List<String> missing = new ArrayList<>();
+    int levels = 0;
+    try (Stream<Path> all = Files.list(pages)) {
+      for (Path page : all.sorted().toList()) {
+        Code code = new Code(page.getFileName().toString().replace(".md", ""));
+        Optional<RuleKinds.Kind> kind = RuleKinds.of(code);
+        if (kind.isEmpty()) {
+          missing.add("%-32s %-8s KIND".formatted(code, "LEVEL"));
+        } else {
+          assertTrue(List.of("error", "warning", "note").contains(kind.get().level()), code.text());
+          levels++;
+        }
+      }
+    }
+    assertEquals(List.of(), missing, "add to engine/src/main/resources/dev/pellucid/outcome/kinds.txt");
+    Path list = Path.of("src", "main", "resources", "dev", "pellucid", "outcome", "kinds.txt");
+    List<String> lines = Files.readAllLines(list);
+    assertEquals(levels, lines.size(), "a line for a code without a page");
+    assertEquals(lines.stream().sorted().toList(), lines);
+  }
+
+  /** What a page's wrong example gives, its line in the list of kinds says. */
+  @Test
+  void theLevelOfAKindIsThatOfItsPage() throws IOException {
+    int told = 0;
+    for (String folder : List.of("rule-pages", "larder-cases/pages")) {
+      try (Stream<Path> goldens = Files.list(Path.of("src", "test", "resources", folder))) {
+        for (Path golden : goldens.sorted().toList()) {
+          String code = golden.getFileName().toString().replace(".approved.txt", "");
+          List<String> levels =
+              Files.readAllLines(golden).stream()
+                  .filter(line -> line.endsWith(" [" + code + "]"))
+                  .map(line -> line.replaceFirst("^.*?:[0-9]+:[0-9]+: ([a-z]+): .*$", "$1"))
+                  .toList();
+          Optional<RuleKinds.Kind> kind = RuleKinds.of(new Code(code));
+          if (!levels.isEmpty() && kind.isPresent()) {
+            assertTrue(levels.contains(kind.get().level()), code + " is told as " + levels);
+            told++;
+          }
+        }
+      }
+    }
+    assertTrue(told > 250, told + " pages");
   }
 }
