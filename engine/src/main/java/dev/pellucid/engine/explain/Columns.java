@@ -5,11 +5,13 @@ import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.Nutrient;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.quantity.Remainders;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Bound;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,31 +28,35 @@ public final class Columns {
   private static final double ALL = 99.95;
 
   private final ComputedFeed feed;
+  private final List<LimitStatus> limits;
   private final String currency;
   private final Readings readings;
 
-  private Columns(ComputedFeed feed, String currency) {
+  private Columns(ComputedFeed feed, List<LimitStatus> limits, String currency) {
     this.feed = feed;
+    this.limits = limits;
     this.currency = currency;
     this.readings = new Readings(feed);
   }
 
   /** What a line brings in 100 kg of recipe. */
-  private record Share(String line, double amount, String kept) {}
+  private record Share(String line, String title, double amount, String kept) {}
 
   /**
    * A column for each figure to which something is brought; of a ratio one for each of its sums.
    *
-   * @param subjects in the order of the columns; one that was there is not told again
+   * @param limits on what there is a column, in their order, and one for the cost
    */
-  public static List<Column> of(ComputedFeed feed, List<Subject> subjects, String currency) {
+  public static List<Column> of(ComputedFeed feed, List<LimitStatus> limits, String currency) {
     Map<String, Subject> sums = new LinkedHashMap<>();
-    for (Subject subject : subjects) {
-      for (Subject sum : sums(subject)) {
+    for (LimitStatus limit : limits) {
+      for (Subject sum : sums(limit.limit().subject())) {
         sums.putIfAbsent(sum.text(), sum);
       }
     }
-    Columns columns = new Columns(feed, currency);
+    Subject money = new Subject.Cost();
+    sums.putIfAbsent(money.text(), money);
+    Columns columns = new Columns(feed, limits, currency);
     List<Column> all = new ArrayList<>();
     for (Subject sum : sums.values()) {
       Column column = columns.of(sum);
@@ -88,7 +94,7 @@ public final class Columns {
       exact.add(unit.fromBase(share.amount() / finished));
     }
     double whole = readings.at(sum, new Basis.AsFed(), Scenario.EXPECTED).value();
-    return column(sum.text(), unit.symbol(), unit.fromBase(whole), shares, exact);
+    return column(sum, unit.symbol(), unit.fromBase(whole), shares, exact);
   }
 
   private List<Share> shares(Subject.Nutrients sum) {
@@ -104,13 +110,13 @@ public final class Columns {
           }
         }
         if (amount > 0) {
-          shares.add(new Share(line(row), amount, kept(amount, full)));
+          shares.add(new Share(line(row), title(row), amount, kept(amount, full)));
         }
       }
     }
     if (sum.nutrients().stream().anyMatch(Explainer::isMoisture)) {
       for (Brought step : new Water(feed).brought()) {
-        shares.add(new Share(step.line(), step.amount(), step.kept()));
+        shares.add(new Share(step.line(), step.line(), step.amount(), step.kept()));
       }
     }
     shares.sort(LARGEST_FIRST);
@@ -126,23 +132,23 @@ public final class Columns {
     List<Share> shares = new ArrayList<>();
     for (Row row : feed.rows()) {
       if (row.kg(Scenario.RICHEST) > 0 && Readings.isOneOf(row, inclusion.names())) {
-        shares.add(new Share(line(row), row.kg(), ""));
+        shares.add(new Share(line(row), title(row), row.kg(), ""));
       }
     }
-    return plain(inclusion.text(), "%", shares, 1);
+    return plain(inclusion, "%", shares, 1);
   }
 
   private Column cost() {
     List<Share> shares = new ArrayList<>();
     for (Row row : feed.rows()) {
       if (row.kg(Scenario.RICHEST) > 0) {
-        shares.add(new Share(line(row), row.money(), ""));
+        shares.add(new Share(line(row), title(row), row.money(), ""));
       }
     }
-    return plain("cost", currency + "/kg", shares, feed.bagged());
+    return plain(new Subject.Cost(), currency + "/kg", shares, feed.bagged());
   }
 
-  private static Column plain(String title, String unit, List<Share> shares, double over) {
+  private Column plain(Subject subject, String unit, List<Share> shares, double over) {
     shares.sort(LARGEST_FIRST);
     double whole = 0;
     List<Double> exact = new ArrayList<>();
@@ -150,21 +156,46 @@ public final class Columns {
       whole += share.amount();
       exact.add(share.amount() / over);
     }
-    return column(title, unit, whole / over, shares, exact);
+    return column(subject, unit, whole / over, shares, exact);
   }
 
-  private static Column column(
-      String title, String unit, double whole, List<Share> shares, List<Double> exact) {
+  private Column column(
+      Subject subject, String unit, double whole, List<Share> shares, List<Double> exact) {
     BigDecimal total = Explainer.digits(whole);
     List<BigDecimal> brings = Remainders.out(exact, total);
     List<Column.Cell> cells = new ArrayList<>();
     for (int i = 0; i < shares.size(); i++) {
       if (brings.get(i).signum() != 0) {
         Share share = shares.get(i);
-        cells.add(new Column.Cell(share.line(), brings.get(i).toPlainString(), share.kept()));
+        cells.add(
+            new Column.Cell(
+                share.line(), share.title(), brings.get(i).toPlainString(), share.kept()));
       }
     }
-    return new Column(title, unit, total.toPlainString(), cells);
+    return new Column(subject.title(), unit, total.toPlainString(), cells, held(subject));
+  }
+
+  /** In the unit of the limit, as it is asked. */
+  private List<Column.Held> held(Subject subject) {
+    List<Column.Held> held = new ArrayList<>();
+    for (LimitStatus one : limits) {
+      if (one.limit().subject().text().equals(subject.text())
+          && Double.isFinite(one.verdict().judged())) {
+        held.add(
+            new Column.Held(
+                one.limit().side() == Bound.Side.MIN,
+                Margin.of(one).inWords(one.limit().inBatches().isPresent()),
+                one.limit().demand().askedNow()));
+      }
+    }
+    return held;
+  }
+
+  /** A premix is known by its code, an ingredient by what it is called. */
+  private static String title(Row row) {
+    List<String> path = new ArrayList<>(row.path());
+    path.set(path.size() - 1, row.ingredient().title());
+    return String.join(" > ", path);
   }
 
   private static String line(Row row) {

@@ -19,7 +19,6 @@ import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Bound;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,7 +27,6 @@ import java.util.List;
  * line for each step.
  */
 final class HowJudged {
-  private static final int QUANTILE_DECIMALS = 3;
   private static final int KG_DECIMALS = 3;
   private static final int DRY_DECIMALS = 4;
 
@@ -44,8 +42,7 @@ final class HowJudged {
     this.readings = status.readings();
     this.status = status;
     this.limit = status.limit();
-    double at = told(reading().value());
-    this.margin = Margin.of(steps(at), Figures.decimals(at));
+    this.margin = Margin.of(status);
   }
 
   /** A table for each limit on a figure. */
@@ -244,7 +241,7 @@ final class HowJudged {
         sign + margin.margin().toPlainString(),
         reading.deviation() == 0
             ? "nothing says how lots vary"
-            : quantile().toPlainString()
+            : Margin.quantile(status).toPlainString()
                 + " × "
                 + deviation
                 + ", the standard deviation between lots"
@@ -287,24 +284,6 @@ final class HowJudged {
 
   private static String end(LimitStatus status) {
     return status.verdict().end() == Scenario.POOREST ? "the poorest" : "the richest";
-  }
-
-  private Margin.Steps steps(double at) {
-    return new Margin.Steps(
-        at,
-        told(reading().deviation()),
-        Math.abs(told(status.verdict().margin())),
-        quantile(),
-        limit.side(),
-        limit.writtenInForce().figure(),
-        status.verdict().keeps());
-  }
-
-  /** How many standard deviations the margin is. */
-  private BigDecimal quantile() {
-    double deviation = reading().deviation();
-    double quantile = deviation > 0 ? Math.abs(status.verdict().margin()) / deviation : 0;
-    return BigDecimal.valueOf(quantile).setScale(QUANTILE_DECIMALS, RoundingMode.HALF_EVEN);
   }
 
   private double told(double base) {

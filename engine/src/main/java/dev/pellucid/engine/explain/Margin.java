@@ -1,8 +1,10 @@
 package dev.pellucid.engine.explain;
 
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.syntax.Bound;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /**
  * The steps from a figure at one end to the room that is left, with so many digits that each step
@@ -17,6 +19,8 @@ import java.math.BigDecimal;
 record Margin(
     BigDecimal at, BigDecimal deviation, BigDecimal margin, BigDecimal judged, BigDecimal room) {
   private static final int MOST_DECIMALS = 9;
+
+  private static final int QUANTILE_DECIMALS = 3;
 
   /** How many more digits than the margin a deviation may take. */
   private static final int MORE = 4;
@@ -40,6 +44,41 @@ record Margin(
     double judged() {
       return side == Bound.Side.MIN ? at - margin : at + margin;
     }
+  }
+
+  /** The quantile as it is printed: so many deviations are asked for. */
+  static BigDecimal quantile(LimitStatus status) {
+    double deviation = status.verdict().reading().deviation();
+    double quantile = deviation > 0 ? Math.abs(status.verdict().margin()) / deviation : 0;
+    return BigDecimal.valueOf(quantile).setScale(QUANTILE_DECIMALS, RoundingMode.HALF_EVEN);
+  }
+
+  /** Of one limit, in the unit of its bound in force. */
+  static Margin of(LimitStatus status) {
+    Bound.Limit bound = status.limit().writtenInForce();
+    double at = bound.fromBase(status.verdict().reading().value());
+    Steps steps =
+        new Steps(
+            at,
+            bound.fromBase(status.verdict().reading().deviation()),
+            Math.abs(bound.fromBase(status.verdict().margin())),
+            quantile(status),
+            status.limit().side(),
+            bound.figure(),
+            status.verdict().keeps());
+    return of(steps, Figures.decimals(at));
+  }
+
+  /**
+   * {@code 35.84 - 1.01 = 34.83}.
+   *
+   * @param steps whether more than the last figure is to be shown
+   */
+  String inWords(boolean steps) {
+    String sign = judged.compareTo(at) > 0 ? " + " : " - ";
+    return steps
+        ? at.toPlainString() + sign + margin.toPlainString() + " = " + judged.toPlainString()
+        : judged.toPlainString();
   }
 
   /** With the fewest decimals, from {@code decimals} on, with which all steps agree. */

@@ -8,6 +8,7 @@ import static j2html.TagCreator.summary;
 
 import dev.pellucid.engine.explain.Column;
 import dev.pellucid.engine.explain.Column.Cell;
+import dev.pellucid.engine.explain.Column.Held;
 import dev.pellucid.engine.site.FeedView.Line;
 import j2html.tags.DomContent;
 import j2html.tags.specialized.TrTag;
@@ -29,6 +30,7 @@ final class Contributions {
   private static final int ABREAST = 6;
 
   private final Map<String, Integer> places = new HashMap<>();
+  private final Map<String, String> titles = new HashMap<>();
 
   private Contributions(List<Line> lines) {
     for (Line line : lines) {
@@ -62,14 +64,41 @@ final class Contributions {
     }
     List<TrTag> rows = new ArrayList<>();
     for (Map.Entry<String, String[]> line : cells(columns).entrySet()) {
-      TrTag row = Tables.row(line.getKey());
+      TrTag row = Tables.row(titles.getOrDefault(line.getKey(), line.getKey()));
       for (String brought : line.getValue()) {
         row.with(figure(brought));
       }
       rows.add(row);
     }
     rows.add(Tables.row("Together", together.toArray(DomContent[]::new)).withClass("sum"));
+    held(columns, true, rows);
+    held(columns, false, rows);
     return details(summary(String.join(", ", names)), Tables.table(heads, rows));
+  }
+
+  /** What is judged on one side, and below it what is asked; each in the unit that it is asked in. */
+  private static void held(List<Column> columns, boolean min, List<TrTag> rows) {
+    String end = min ? "the poorest" : "the richest";
+    TrTag judged = Tables.row("Judged at " + end);
+    TrTag asked = Tables.row("Asked");
+    boolean any = false;
+    for (Column column : columns) {
+      List<String> figures = new ArrayList<>();
+      List<String> demands = new ArrayList<>();
+      for (Held one : column.held()) {
+        if (one.min() == min) {
+          figures.add(one.judged());
+          demands.add(one.asked());
+          any = true;
+        }
+      }
+      judged.with(figure(String.join("; ", figures)));
+      asked.with(figure(String.join("; ", demands)));
+    }
+    if (any) {
+      rows.add(judged);
+      rows.add(asked);
+    }
   }
 
   /** By line, in the order of the recipe. */
@@ -77,6 +106,7 @@ final class Contributions {
     Map<String, String[]> found = new LinkedHashMap<>();
     for (int i = 0; i < columns.size(); i++) {
       for (Cell part : columns.get(i).cells()) {
+        titles.put(part.line(), part.title());
         String[] cells = found.computeIfAbsent(part.line(), none -> empty(columns.size()));
         cells[i] = cells[i].isEmpty() ? cell(part) : cells[i] + " + " + cell(part);
       }

@@ -15,7 +15,6 @@ import dev.pellucid.engine.plan.Weighed;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
-import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.engine.site.FeedView.Figured;
 import dev.pellucid.engine.site.FeedView.Flow;
 import dev.pellucid.engine.site.FeedView.FlowKind;
@@ -23,9 +22,7 @@ import dev.pellucid.engine.site.FeedView.Line;
 import dev.pellucid.measure.Closeness;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Takes down what pages tell of a computed feed. */
 public final class FeedViews {
@@ -47,7 +44,7 @@ public final class FeedViews {
         Expectations.of(taken.account().limits().values().stream().filter(Held::told).toList()),
         taken,
         views.flow(),
-        Columns.of(feed, views.subjects(judged), tables.settings().currency()));
+        Columns.of(feed, judged, tables.settings().currency()));
   }
 
   private static String words(BatchSize size) {
@@ -66,14 +63,6 @@ public final class FeedViews {
 
   private static String plain(BigDecimal figure) {
     return figure.signum() == 0 ? "0" : figure.stripTrailingZeros().toPlainString();
-  }
-
-  private List<Subject> subjects(List<LimitStatus> limits) {
-    Map<String, Subject> subjects = new LinkedHashMap<>();
-    limits.forEach(
-        one -> subjects.putIfAbsent(one.limit().subject().text(), one.limit().subject()));
-    subjects.putIfAbsent("cost", new Subject.Cost());
-    return List.copyOf(subjects.values());
   }
 
   private List<Flow> flow() {
