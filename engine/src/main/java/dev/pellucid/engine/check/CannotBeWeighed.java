@@ -24,15 +24,14 @@ final class CannotBeWeighed implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     if (!BatchTakesLong.isSaid(recipe)) {
-      recipe.floor().batch().ifPresent(floor -> look(floor, out));
+      recipe.floor().batch().ifPresent(floor -> look(floor.plan(), floor.plant(), out));
     }
   }
 
-  private static void look(WeighedBatch floor, Consumer<Finding> out) {
-    WeighingPlan plan = floor.plan();
+  static void look(WeighingPlan plan, Plant plant, Consumer<Finding> out) {
     Stream.concat(plan.mix().stream(), plan.coat().stream())
         .filter(line -> !line.weighable() && line.target() > 0)
-        .flatMap(line -> finding(line, floor.plant()).stream())
+        .flatMap(line -> finding(line, plant).stream())
         .forEach(out);
   }
 

@@ -13,7 +13,7 @@ import dev.pellucid.syntax.Step;
  * mix cannot be meant, which takes its room in the mixer.
  */
 final class MixerTooEmpty implements Rule {
-  private static final Code CODE = new Code("mixer-too-empty");
+  static final Code CODE = new Code("mixer-too-empty");
 
   @Override
   public Code code() {

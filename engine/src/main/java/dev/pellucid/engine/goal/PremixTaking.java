@@ -51,7 +51,7 @@ final class PremixTaking {
     Map<String, ResolvedPremix> sound = new TreeMap<>(shared.resolver().premixes());
     Map<String, String> paths = shared.trees().premixPaths();
     sound.keySet().removeIf(code -> faulty.contains(paths.getOrDefault(code, "")));
-    PremixOrders orders = new PremixOrders(sound, needs);
+    PremixOrders orders = new PremixOrders(sound, needs, shared.tables());
     SortedMap<String, PremixState> states = new TreeMap<>();
     paths.forEach(
         (code, path) -> {

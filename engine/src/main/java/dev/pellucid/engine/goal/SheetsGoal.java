@@ -160,7 +160,7 @@ public final class SheetsGoal {
     sound.keySet().removeIf(code -> whole.faulty().contains(paths.getOrDefault(code, "")));
     Map<String, List<Premixing.Need>> needs = new TreeMap<>();
     approved.forEach(recipe -> needs.put(recipe.plan().code(), recipe.needs()));
-    PremixOrders orders = new PremixOrders(sound, needs);
+    PremixOrders orders = new PremixOrders(sound, needs, shared.tables());
     paths.forEach(
         (code, path) ->
             Optional.ofNullable(sound.get(code))

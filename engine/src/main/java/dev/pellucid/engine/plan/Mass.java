@@ -44,6 +44,12 @@ public record Mass(BigDecimal kg) {
     return new Mass(kg.setScale(decimals, RoundingMode.HALF_UP));
   }
 
+  /** Without zeros after its last digit. */
+  public Mass stripped() {
+    BigDecimal stripped = kg.stripTrailingZeros();
+    return new Mass(stripped.scale() < 0 ? stripped.setScale(0) : stripped);
+  }
+
   public boolean isZero() {
     return kg.signum() == 0;
   }

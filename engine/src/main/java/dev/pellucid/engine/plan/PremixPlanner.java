@@ -6,7 +6,6 @@ import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.ResolvedPremix;
-import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.measure.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +15,7 @@ import java.util.OptionalDouble;
  * A premix as a batch: reckoned like a feed that has no coat and no limits, and of which nothing is
  * lost at a die.
  */
-final class PremixPlanner {
+public final class PremixPlanner {
   private static final String APPROVED = "approved";
   private static final String DRAFT = "draft";
 
@@ -32,15 +31,24 @@ final class PremixPlanner {
 
   /** Empty where its mass cannot be reckoned. */
   Optional<BatchPlan> plan(Provenance provenance) {
-    ResolvedRecipe recipe = premix.asRecipe(order.needs().isEmpty() ? DRAFT : APPROVED);
-    return new FeedComputer(tables)
-        .compute(recipe)
-        .feed()
-        .map(ComputedFeed::withoutShrink)
+    return feed(premix, order.needs().isEmpty() ? DRAFT : APPROVED, tables)
         .map(
             feed ->
                 new BatchPlanner(feed, List.of(), tables, provenance)
                     .premix(order.batch().asDouble(), premixing(feed)));
+  }
+
+  /** What it comes to; empty where its mass cannot be reckoned. */
+  public static Optional<ComputedFeed> feed(ResolvedPremix premix, FeedTables tables) {
+    return feed(premix, APPROVED, tables);
+  }
+
+  private static Optional<ComputedFeed> feed(
+      ResolvedPremix premix, String status, FeedTables tables) {
+    return new FeedComputer(tables)
+        .compute(premix.asRecipe(status))
+        .feed()
+        .map(ComputedFeed::withoutShrink);
   }
 
   private Premixing premixing(ComputedFeed feed) {
@@ -54,6 +62,7 @@ final class PremixPlanner {
         dose,
         order.needs(),
         order.bag(),
+        order.forTheMixer(),
         premix.supplies().stream().map(supply -> supplied(supply, feed)).toList());
   }
 

@@ -10,15 +10,23 @@ import java.util.OptionalDouble;
  * @param needs what one batch of each approved feed, and of each premix that holds this one, takes;
  *     empty where nothing approved takes it
  * @param bag kg that the batch is rounded up to whole ones of
+ * @param forTheMixer whether it is more than that, so that a mixer mixes it evenly
  */
-public record Premixing(String dose, List<Need> needs, Mass bag, List<Supplied> supplied) {
+public record Premixing(String dose, List<Need> needs, Mass bag, boolean forTheMixer, List<Supplied> supplied) {
   public Premixing {
     needs = List.copyOf(needs);
     supplied = List.copyOf(supplied);
   }
 
   /** What one batch of a feed or premix takes, overage included. */
-  public record Need(String code, Mass kg) {}
+  public record Need(String code, Mass kg) {
+    private static final int TO_A_MILLIGRAM = 6;
+
+    /** Of a feed that no sheet is made of. */
+    public static Need of(String code, double kg) {
+      return new Need(code, Mass.of(kg, TO_A_MILLIGRAM));
+    }
+  }
 
   /**
    * One nutrient that the premix is made to bring.

@@ -2,7 +2,6 @@ package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.resolve.Line.Place;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +51,7 @@ public final class Totals {
     Optional<Mass> shown = scales.flatMap(plan -> shown(line, plan));
     int decimals = Math.min(TENTHS_OF_A_GRAM, line.total().kg().scale());
     Mass mass = shown.orElseGet(() -> line.total().at(decimals));
-    return new Mass(readable(mass.kg()));
+    return mass.stripped();
   }
 
   private static Optional<Mass> shown(Weighed line, OnScales plan) {
@@ -66,11 +65,5 @@ public final class Totals {
         .findFirst()
         .flatMap(LoadLine::shown)
         .map(shown -> shown.together(plan.weighings(line.place())));
-  }
-
-  /** Without zeros at the end. */
-  private static BigDecimal readable(BigDecimal kg) {
-    BigDecimal stripped = kg.stripTrailingZeros();
-    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
   }
 }

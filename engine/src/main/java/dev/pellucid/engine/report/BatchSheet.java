@@ -99,7 +99,7 @@ final class BatchSheet {
     String size =
         Figures.plain(plan.balance().weighed().asDouble(), Unit.KG)
             + "; "
-            + kg(plan.balance().bagged())
+            + kg(plan.balance().bagged().stripped())
             + " in the bags";
     return plan.sizeTold() ? size : size + " (no size is told, so this is our own)";
   }
@@ -115,7 +115,8 @@ final class BatchSheet {
               .map(need -> need.code() + " " + Figures.plain(need.kg().asDouble()) + " kg")
               .collect(Collectors.joining(", "));
       String bags = ", rounded up to whole bags of " + premixing.bag().inKg() + " kg";
-      facts.add(new Fact("For one batch each of", needs + bags));
+      String more = premixing.forTheMixer() ? " and to what the mixer mixes evenly" : "";
+      facts.add(new Fact("For one batch each of", needs + bags + more));
     }
     return facts;
   }

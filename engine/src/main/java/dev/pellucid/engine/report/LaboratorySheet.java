@@ -47,10 +47,11 @@ final class LaboratorySheet {
                 new Fact("Batch number", BatchSheet.number(plan)),
                 new Fact("Recipe version", BatchSheet.version(plan.provenance())),
                 new Fact("Sampled by, date", ""),
-                new Fact("From bags, number", ""),
-                new Fact(
-                    "Moisture expected",
-                    Figures.fixed(Unit.PERCENT.fromBase(plan.moisture()), 1) + " %"))));
+                new Fact("From bags, number", ""))));
+    if (plan.expected().isEmpty()) {
+      String moisture = Figures.fixed(Unit.PERCENT.fromBase(plan.moisture()), 1) + " %";
+      blocks.add(new Facts(List.of(new Fact("Moisture expected", moisture))));
+    }
     figures(plan, blocks);
     plan.waived().forEach(waived -> blocks.add(new Words(words(waived))));
     blocks.add(

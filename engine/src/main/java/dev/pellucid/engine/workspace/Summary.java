@@ -6,9 +6,12 @@ import dev.pellucid.engine.resolve.Reads;
 import dev.pellucid.engine.resolve.Ref;
 import dev.pellucid.finding.Finding;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * The little that a folder keeps of each of its recipes: no tree, no feed, no figure.
@@ -20,6 +23,8 @@ import java.util.Set;
  * @param sound whether no error keeps it from being made
  * @param mendFirst names of the files to be fixed before, where they are not its own
  * @param records what its batch records take of lots and leave behind
+ * @param takes kg of each premix that one batch takes; empty of a recipe that is not approved or must
+ *     not be made
  * @param shares of premixes and pure substances, to be held against those of other recipes
  * @param fault what broke in this program, if anything did
  * @param consequences those of the findings that may have their cause elsewhere
@@ -35,6 +40,7 @@ public record Summary(
     boolean sound,
     List<String> mendFirst,
     BatchRecordCheck.Looked records,
+    Map<String, Double> takes,
     SmallShares shares,
     Optional<Throwable> fault,
     List<Consequence> consequences,
@@ -43,6 +49,7 @@ public record Summary(
   public Summary {
     consequences = List.copyOf(consequences);
     premixes = Set.copyOf(premixes);
+    takes = Collections.unmodifiableMap(new TreeMap<>(takes));
     findings = List.copyOf(findings);
     mendFirst = List.copyOf(mendFirst);
   }
@@ -64,6 +71,7 @@ public record Summary(
         recipe.isSound(),
         recipe.mendFirst(),
         recipe.records(),
+        PremixBatches.takes(recipe),
         shares(recipe),
         recipe.fault(),
         consequences,

@@ -99,7 +99,7 @@ public final class ExamplePlans {
         needs.put(plan.code(), PremixOrders.of(plan));
       }
     }
-    PremixOrders orders = new PremixOrders(resolver.premixes(), needs);
+    PremixOrders orders = new PremixOrders(resolver.premixes(), needs, tables);
     Map<String, BatchPlan> plans = new TreeMap<>();
     resolver
         .premixes()
