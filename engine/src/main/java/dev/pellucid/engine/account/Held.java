@@ -1,13 +1,17 @@
 package dev.pellucid.engine.account;
 
 import dev.pellucid.engine.compute.Reading;
+import dev.pellucid.engine.judge.LawMargin;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Certainty;
+import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Demand;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.syntax.Bound;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * How a feed stands with one side of one limit. Figures are in the unit of the bound in force.
@@ -20,6 +24,8 @@ import java.util.List;
  * @param certainty of what is shown
  * @param bound the one in force, of a waiver where there is one
  * @param unit of all of them
+ * @param keptIn the part of all batches that keeps a limit of the law, as lots differ; empty for
+ *     other limits and for what is not kept
  */
 public record Held(
     Demand demand,
@@ -30,7 +36,10 @@ public record Held(
     double shown,
     Certainty certainty,
     double bound,
-    UnitWords unit) {
+    UnitWords unit,
+    OptionalDouble keptIn) {
+  /** So few batches beyond a bound are not worth a word. */
+  private static final double A_THOUSANDTH = 0.001;
 
   /**
    * A unit in words; empty for a plain quotient.
@@ -60,7 +69,23 @@ public record Held(
         written.fromBase(shown.figure()),
         shown.certainty(),
         written.fromBase(limit.inForce()),
-        UnitWords.of(written));
+        UnitWords.of(written),
+        keptIn(status));
+  }
+
+  private static OptionalDouble keptIn(LimitStatus status) {
+    Optional<LawMargin> margin = LawMargin.of(status);
+    return margin.isPresent() ? OptionalDouble.of(margin.get().keeps()) : OptionalDouble.empty();
+  }
+
+  /**
+   * In which part of all batches a limit of the law is kept: {@code in 97.1 % of batches}; empty
+   * for all of them, and where nothing is asked of batches.
+   */
+  public String batches() {
+    return keptIn.isEmpty() || 1 - keptIn.getAsDouble() < A_THOUSANDTH
+        ? ""
+        : "in " + Figures.fixed(Math.floor(keptIn.getAsDouble() * 1000) / 10, 1) + " % of batches";
   }
 
   /** How a feed stands with each of its limits, in their order. */

@@ -51,6 +51,8 @@ public final class Rules {
           new OverageBreaksMaximum(),
           new UnknownContent(),
           new UnknownSpread(),
+          new LawWithoutMargin(),
+          new LawSpreadUnsure(),
           new UnknownRetention(),
           new RoundingBreaksLimit(),
           new MixerTooEmpty(),

@@ -194,19 +194,10 @@ final class CompositionMaker {
   }
 
   private Optional<Content> told(String nutrient) {
-    Optional<Content> general = Optional.empty();
-    for (Ingredient.ContentBlock block : ingredient.contents()) {
-      Content content = block.byNutrient().get(nutrient);
-      if (content == null) {
-        continue;
-      }
-      if (block.species().isEmpty()) {
-        general = Optional.of(content);
-      } else if (species.isPresent() && species.get().is(block.species().get())) {
-        return Optional.of(content);
-      }
-    }
-    return general;
+    Optional<Ingredient.ContentBlock> block = ingredient.telling(nutrient, species);
+    return block.isPresent()
+        ? Optional.ofNullable(block.get().byNutrient().get(nutrient))
+        : Optional.empty();
   }
 
   /** Whether a species that the recipe does not tell could have its own figure. */

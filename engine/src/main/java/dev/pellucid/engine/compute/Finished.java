@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * A finished feed as something that is weighed again: a part for each ingredient, as much of it as
@@ -86,7 +87,10 @@ public final class Finished {
     }
     List<ContentBlock> blocks =
         source
-            .map(from -> List.of(new ContentBlock(Optional.empty(), from, contents)))
+            .map(
+                from ->
+                    List.of(
+                        new ContentBlock(Optional.empty(), from, OptionalInt.empty(), contents)))
             .orElse(List.of());
     String lot = "rework " + feed.recipe().code() + " " + index;
     return new Material.Single(

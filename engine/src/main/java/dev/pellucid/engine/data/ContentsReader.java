@@ -58,15 +58,18 @@ final class ContentsReader {
       names.species().check(species.get(), remarks);
     }
     Map<String, Content> contents = new LinkedHashMap<>();
+    boolean spread = false;
     for (Entry entry : block.others()) {
       Optional<Content> content = content(block, entry, species, source);
       if (content.isPresent()) {
         contents.put(entry.key().text(), content.get());
+        spread |= content.get().spread().isPresent();
       }
     }
     return new ContentBlock(
         species.isPresent() ? Optional.of(species.get().text()) : Optional.empty(),
         source,
+        new FigureReader(remarks).analyses(block, spread),
         contents);
   }
 

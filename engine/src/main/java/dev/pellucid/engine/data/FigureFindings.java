@@ -76,6 +76,12 @@ final class FigureFindings {
         .helping("write a whole number without a unit, from 1 to 999999, such as 24");
   }
 
+  static Finding oneAnalysis(Scalar value) {
+    return at(COUNT, value, "is one analysis, which cannot tell how lots differ")
+        .helping("write how many analyses the spread rests on, 2 or more")
+        .helping("or leave the spread out: write the figure without ±");
+  }
+
   static Finding unitMissing(Scalar value, Kind kind, String example) {
     return at(NO_UNIT, value, "has no unit")
         .helping(

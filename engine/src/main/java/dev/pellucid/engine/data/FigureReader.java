@@ -112,6 +112,21 @@ final class FigureReader {
     return value.isPresent() ? count(value.get()) : OptionalInt.empty();
   }
 
+  /**
+   * How many analyses a block says that it rests on.
+   *
+   * @param spread whether it tells how lots differ, for which one analysis is too few
+   */
+  OptionalInt analyses(Fields block, boolean spread) {
+    Optional<Scalar> written = block.text(Vocabulary.ANALYSES);
+    OptionalInt analyses = count(written);
+    if (written.isPresent() && spread && analyses.orElse(0) == 1) {
+      remarks.add(FigureFindings.oneAnalysis(written.get()));
+      return OptionalInt.empty();
+    }
+    return analyses;
+  }
+
   /** {@code 50 to 250 g}: the low and the high end in the base of the kind. */
   Optional<Ends> range(Scalar value, Kind kind) {
     Matcher range = RANGE.matcher(spaced(value));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -159,10 +160,14 @@ public record Ingredient(
    * A block of contents.
    *
    * @param species a species or group of species it holds for; empty: any
+   * @param analyses how many analyses the figures and their spread rest on; empty where untold
    * @param byNutrient by the name of the nutrient
    */
   public record ContentBlock(
-      Optional<String> species, Source source, Map<String, Content> byNutrient) {
+      Optional<String> species,
+      Source source,
+      OptionalInt analyses,
+      Map<String, Content> byNutrient) {
     public ContentBlock {
       byNutrient = Map.copyOf(byNutrient);
     }
@@ -179,6 +184,22 @@ public record Ingredient(
 
   /** Where its share of a feed usually lies, as parts of one. */
   public record Usual(double low, double high, String asWritten, Span place) {}
+
+  /** The block that tells a nutrient to a species: one of its own before one for all. */
+  public Optional<ContentBlock> telling(String nutrient, Optional<Species> fed) {
+    Optional<ContentBlock> general = Optional.empty();
+    for (ContentBlock block : contents) {
+      if (!block.byNutrient().containsKey(nutrient)) {
+        continue;
+      }
+      if (block.species().isEmpty()) {
+        general = Optional.of(block);
+      } else if (fed.isPresent() && fed.get().is(block.species().get())) {
+        return Optional.of(block);
+      }
+    }
+    return general;
+  }
 
   /** The apparent digestibility of a nutrient, for a species and a kind of process, best match. */
   public Optional<Digestibility> digestible(

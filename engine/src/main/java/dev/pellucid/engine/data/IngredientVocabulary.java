@@ -3,6 +3,7 @@ package dev.pellucid.engine.data;
 import static dev.pellucid.engine.data.Keys.may;
 import static dev.pellucid.engine.data.Keys.must;
 import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
+import static dev.pellucid.engine.data.Vocabulary.ANALYSES;
 import static dev.pellucid.engine.data.Vocabulary.CONTENT;
 import static dev.pellucid.engine.data.Vocabulary.FOR_SPECIES;
 import static dev.pellucid.engine.data.Vocabulary.RANGE;
@@ -24,7 +25,8 @@ import dev.pellucid.engine.data.Keys.Key;
 /** Every key of a file of {@code ingredients/}. */
 final class IngredientVocabulary {
   static final Keys CONTENTS_KEYS =
-      Keys.of("a block of contents", SOURCE, FOR_SPECIES).orElse("the name of a nutrient", CONTENT);
+      Keys.of("a block of contents", SOURCE, ANALYSES, FOR_SPECIES)
+          .orElse("the name of a nutrient", CONTENT);
 
   static final Key<Named<ProcessKind>> DIGESTIBILITY_PROCESS =
       may("process", new Named<>(ProcessKind.class), "the kind of process");

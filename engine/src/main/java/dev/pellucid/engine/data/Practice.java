@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * {@code practice/}: what the trade does, as data that a user may change.
@@ -139,8 +140,12 @@ public record Practice(
   /** From {@code low} to {@code high}, in the base of the kind. */
   public record PracticeBound(double low, double high, String asWritten, Source source) {}
 
-  /** A coefficient of variation, a share. */
-  public record DefaultSpread(double share, Source source) {}
+  /**
+   * A coefficient of variation, a share.
+   *
+   * @param analyses how many analyses it rests on; empty where untold
+   */
+  public record DefaultSpread(double share, Source source, OptionalInt analyses) {}
 
   public Optional<PracticeBound> bound(BoundOf what) {
     return Optional.ofNullable(bounds.get(what));

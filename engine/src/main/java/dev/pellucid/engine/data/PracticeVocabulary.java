@@ -3,6 +3,7 @@ package dev.pellucid.engine.data;
 import static dev.pellucid.engine.data.Keys.may;
 import static dev.pellucid.engine.data.Keys.must;
 import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
+import static dev.pellucid.engine.data.Vocabulary.ANALYSES;
 import static dev.pellucid.engine.data.Vocabulary.SOURCE;
 import static dev.pellucid.engine.data.Vocabulary.TEXTS;
 import static dev.pellucid.engine.data.Vocabulary.YES;
@@ -53,8 +54,18 @@ final class PracticeVocabulary {
   static final Keys RETENTION_KEYS =
       Keys.of("retention.yaml").orElse("the name of a class", new Block(RETENTION_CLASS_KEYS));
 
+  static final Keys MEASURED_SPREADS_KEYS =
+      Keys.of("a block of spreads", SOURCE, ANALYSES).orElse("the name of a nutrient", AMOUNT);
+
+  static final Key<ListOf<Block>> MEASURED_SPREADS =
+      may(
+          "measured",
+          new ListOf<>(new Block(MEASURED_SPREADS_KEYS)),
+          "spreads with a source of their own");
+
   static final Keys SPREADS_KEYS =
-      Keys.of("spreads.yaml", SOURCE).orElse("the name of a nutrient", AMOUNT);
+      Keys.of("spreads.yaml", SOURCE, ANALYSES, MEASURED_SPREADS)
+          .orElse("the name of a nutrient", AMOUNT);
 
   static final Key<Text> WET_MASH = may("wet-mash", AMOUNT, "a mash with its water");
 

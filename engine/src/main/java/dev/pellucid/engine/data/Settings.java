@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param jurisdiction whose law applies, or empty where the file says {@code none}
  * @param plant the name of the plant file to use, or empty
  * @param label the name of the label rules to use, or empty
+ * @param lawKeptIn the part of all batches that is to keep a limit of the law
  * @param place the file, or the line that names the jurisdiction
  */
 public record Settings(
@@ -19,4 +20,8 @@ public record Settings(
     Optional<String> jurisdiction,
     Optional<String> plant,
     Optional<String> label,
-    Span place) {}
+    double lawKeptIn,
+    Span place) {
+  /** Where the file does not say it: nineteen batches of twenty. */
+  static final double LAW_KEPT_IN = 0.95;
+}

@@ -9,6 +9,7 @@ import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** {@code pellucid.yaml}. */
 final class SettingsReader {
@@ -40,7 +41,8 @@ final class SettingsReader {
   }
 
   private static Settings none(Span place) {
-    return new Settings("", "", Optional.empty(), Optional.empty(), Optional.empty(), place);
+    return new Settings(
+        "", "", Optional.empty(), Optional.empty(), Optional.empty(), Settings.LAW_KEPT_IN, place);
   }
 
   private Settings settings(Fields fields) {
@@ -55,6 +57,7 @@ final class SettingsReader {
         jurisdiction(fields),
         fields.string(SettingsVocabulary.PLANT),
         fields.string(SettingsVocabulary.LABEL),
+        lawKeptIn(fields.text(SettingsVocabulary.LAW_KEPT_IN)),
         fields.placeOf(SettingsVocabulary.JURISDICTION));
   }
 
@@ -62,6 +65,27 @@ final class SettingsReader {
     Optional<String> told =
         matching(fields, SettingsVocabulary.JURISDICTION, "capital letters, as in EU, or none");
     return told.isPresent() && told.get().equals("none") ? Optional.empty() : told;
+  }
+
+  /** As for a limit of a recipe: below half of all it would loosen, and all can keep nothing. */
+  private double lawKeptIn(Optional<Scalar> written) {
+    if (written.isEmpty()) {
+      return Settings.LAW_KEPT_IN;
+    }
+    OptionalDouble part = new FigureReader(remarks).share(written.get());
+    if (part.isEmpty() || (part.getAsDouble() >= 0.5 && part.getAsDouble() < 1)) {
+      return part.orElse(Settings.LAW_KEPT_IN);
+    }
+    String text = written.get().text();
+    remarks.add(
+        Finding.error(
+                VALUE,
+                written.get().span(),
+                part.getAsDouble() < 0.5
+                    ? "law kept in " + text + " of batches would let most batches break it"
+                    : "no law can be promised in " + text + " of batches")
+            .helping("write from 50 % to 99.9 %, or leave the line out for 95 %"));
+    return Settings.LAW_KEPT_IN;
   }
 
   private void format(Scalar format) {

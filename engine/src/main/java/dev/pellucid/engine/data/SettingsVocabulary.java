@@ -2,6 +2,7 @@ package dev.pellucid.engine.data;
 
 import static dev.pellucid.engine.data.Keys.may;
 import static dev.pellucid.engine.data.Keys.must;
+import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
 import static dev.pellucid.engine.data.Vocabulary.TEXT;
 import static dev.pellucid.engine.data.Vocabulary.WORD;
 
@@ -23,8 +24,11 @@ final class SettingsVocabulary {
       may("plant", WORD, "the plant that makes the feed: a file of plant/");
   static final Key<Text> LABEL = may("label", WORD, "the rules of the bag label: a file of label/");
 
+  static final Key<Text> LAW_KEPT_IN =
+      may("law-kept-in", AMOUNT, "the part of all batches that is to keep a legal maximum");
+
   static final Keys SETTINGS_KEYS =
-      Keys.of("pellucid.yaml", FORMAT, NAME, CURRENCY, JURISDICTION, PLANT, LABEL);
+      Keys.of("pellucid.yaml", FORMAT, NAME, CURRENCY, JURISDICTION, PLANT, LABEL, LAW_KEPT_IN);
 
   private SettingsVocabulary() {}
 }

@@ -45,6 +45,9 @@ final class Vocabulary {
 
   static final Text COUNT = new Text("^[1-9][0-9]{0,5}$");
 
+  static final Key<Text> ANALYSES =
+      may("analyses", COUNT, "how many analyses the figures and their spread rest on");
+
   private Vocabulary() {}
 
   /** Whether a text is as {@link #NAME} has it: {@code soybean-meal-48}. */

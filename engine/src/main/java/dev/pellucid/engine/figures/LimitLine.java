@@ -82,7 +82,7 @@ final class LimitLine {
         + switch (word) {
           case BROKEN -> " by " + room() + waived;
           case WAIVED -> " " + waiver + left();
-          case KEPT, AS_TOLD -> waived.isEmpty() ? left() : waived;
+          case KEPT, AS_TOLD -> waived.isEmpty() ? left() + batches() : waived;
           case NOT_JUDGED -> waived;
         };
   }
@@ -90,6 +90,11 @@ final class LimitLine {
   private String left() {
     String room = room();
     return room.isEmpty() ? held.bound() == 0 ? "" : ", no room" : ", " + room + " of room";
+  }
+
+  private String batches() {
+    String batches = held.batches();
+    return batches.isEmpty() ? "" : ", " + batches;
   }
 
   /**

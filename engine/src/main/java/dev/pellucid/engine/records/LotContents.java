@@ -97,7 +97,7 @@ public record LotContents(Ingredient ingredient, double dry, OptionalDouble prot
                         content.source()));
               }
             });
-    return new ContentBlock(block.species(), block.source(), contents);
+    return new ContentBlock(block.species(), block.source(), block.analyses(), contents);
   }
 
   /** The most of its moisture is no moisture: that of the library stays. */
@@ -123,7 +123,7 @@ public record LotContents(Ingredient ingredient, double dry, OptionalDouble prot
                 contents.put(name, times(content, water ? 1 : ofProtein ? protein : dry));
               }
             });
-    return new ContentBlock(block.species(), block.source(), contents);
+    return new ContentBlock(block.species(), block.source(), block.analyses(), contents);
   }
 
   private static Content times(Content content, double factor) {

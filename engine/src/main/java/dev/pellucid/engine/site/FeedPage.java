@@ -200,7 +200,13 @@ final class FeedPage {
     if (!held.keeps()) {
       return bad("BROKEN");
     }
-    return text(held.demand().waivedUntil().map(day -> "waived until " + day).orElse("yes"));
+    return text(held.demand().waivedUntil().map(day -> "waived until " + day).orElse(yes(held)));
+  }
+
+  /** In how many batches law is kept, where that is not nearly all. */
+  static String yes(Held held) {
+    String batches = held.batches();
+    return batches.isEmpty() ? "yes" : "yes, " + batches;
   }
 
   private void cost(Account account, Map<String, String> titles) {

@@ -89,6 +89,8 @@ final class ProfilePage {
       return FeedPage.bad("BROKEN");
     }
     return text(
-        limit.demand().isWaived() ? "under a waiver of " + limit.demand().askedNow() : "yes");
+        limit.demand().isWaived()
+            ? "under a waiver of " + limit.demand().askedNow()
+            : FeedPage.yes(limit));
   }
 }
