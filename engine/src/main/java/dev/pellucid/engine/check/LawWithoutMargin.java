@@ -1,7 +1,6 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LawMargin;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
@@ -13,7 +12,6 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Span;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -131,15 +129,15 @@ final class LawWithoutMargin implements Rule {
 
   private static Finding help(
       Finding finding, RuleContext recipe, ComputedFeed feed, LawMargin margin, double keptIn) {
-    RuleContext asked = asked(recipe, keptIn);
     Verdict broken = margin.askedIn(keptIn).verdict();
     Finding told = finding;
-    Optional<Fix.Change> fix =
-        broken.keeps() ? Optional.empty() : Fix.smallest(asked, feed, broken);
+    Optional<Change> fix =
+        broken.keeps() ? Optional.empty() : Fix.smallest(recipe, feed, broken);
     if (fix.isPresent()) {
       told = told.helping(fix.get().words());
     }
-    Optional<String> supply = LessSupply.words(recipe, feed, margin, broken);
+    Optional<String> supply =
+        broken.keeps() ? Optional.empty() : SupplyFix.words(recipe, feed, broken);
     if (supply.isPresent()) {
       told = told.helping((fix.isPresent() ? "or " : "") + supply.get());
     }
@@ -148,23 +146,6 @@ final class LawWithoutMargin implements Rule {
         (changes ? "or have" : "have")
             + " more lots analysed, and write their mean ± spread and the number of analyses into"
             + " the ingredient");
-  }
-
-  /** The same recipe of which every limit of the law is asked in so many batches. */
-  private static RuleContext asked(RuleContext recipe, double keptIn) {
-    List<LimitStatus> asked = new ArrayList<>(recipe.limits().size());
-    for (LimitStatus status : recipe.limits()) {
-      Optional<LawMargin> margin = LawMargin.of(status);
-      asked.add(margin.isPresent() ? margin.get().askedIn(keptIn) : status);
-    }
-    return new RuleContext(
-        recipe.recipe(),
-        recipe.tables(),
-        recipe.balances(),
-        recipe.feed(),
-        new Judgement(asked, List.of(), List.of()),
-        recipe.floor(),
-        recipe.day());
   }
 
   private static About.Side side(Limit limit) {

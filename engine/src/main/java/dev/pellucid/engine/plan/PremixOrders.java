@@ -100,15 +100,14 @@ public final class PremixOrders {
 
   /** kg in whole bags that a mixer mixes evenly; what is asked where that is far less. */
   private BigDecimal mixedEvenly(ResolvedPremix premix, BigDecimal asked, BigDecimal bag) {
-    Optional<WeighingPlanner> planner = WeighingPlanner.of(tables);
     Optional<ComputedFeed> feed = PremixPlanner.feed(premix, tables);
-    if (planner.isEmpty() || feed.isEmpty()) {
+    if (feed.isEmpty()) {
       return asked;
     }
     BigDecimal most = asked.multiply(BigDecimal.valueOf(MOST_FOR_THE_MIXER));
     for (BigDecimal kg = asked; kg.compareTo(most) <= 0; kg = kg.add(bag)) {
       Optional<Loads> loads =
-          planner.get().plan(feed.get(), kg.doubleValue()).flatMap(WeighingPlan::loads);
+          WeighingPlanner.plan(feed.get(), kg.doubleValue(), tables).flatMap(WeighingPlan::loads);
       if (loads.isEmpty()) {
         return asked;
       }

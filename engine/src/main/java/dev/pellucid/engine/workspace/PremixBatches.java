@@ -53,10 +53,6 @@ final class PremixBatches {
    * @param faulty paths of files with an error; no sheet is made of such a premix
    */
   static List<Finding> findings(Shared shared, List<Summary> recipes, Set<String> faulty) {
-    Optional<WeighingPlanner> planner = shared.planner();
-    if (planner.isEmpty()) {
-      return List.of();
-    }
     Map<String, ResolvedPremix> sound = new TreeMap<>(shared.resolver().premixes());
     sound.values().removeIf(one -> faulty.contains(one.declared().file().path()));
     Map<String, List<Premixing.Need>> needs = new TreeMap<>();
@@ -66,18 +62,29 @@ final class PremixBatches {
       needs.put(recipe.code(), its);
     }
     PremixOrders orders = new PremixOrders(sound, needs, shared.tables());
-    List<PremixOnScales.Batch> batches = new ArrayList<>();
+    Map<String, List<PremixOnScales.Batch>> batches = new TreeMap<>();
     for (ResolvedPremix premix : sound.values()) {
       OptionalDouble kg = orders.made(premix);
       Optional<ComputedFeed> feed =
           kg.isPresent() ? PremixPlanner.feed(premix, shared.tables()) : Optional.empty();
-      if (feed.isPresent()) {
+      Optional<WeighingPlanner> planner = shared.planner(premix.plant());
+      if (feed.isPresent() && planner.isPresent()) {
+        String plant = planner.get().plant().name();
         planner
             .get()
             .plan(feed.get(), kg.getAsDouble())
-            .ifPresent(plan -> batches.add(new PremixOnScales.Batch(premix, plan)));
+            .ifPresent(
+                plan ->
+                    batches
+                        .computeIfAbsent(plant, none -> new ArrayList<>())
+                        .add(new PremixOnScales.Batch(premix, plan)));
       }
     }
-    return PremixOnScales.findings(batches, planner.get().plant());
+    List<Finding> findings = new ArrayList<>();
+    batches.forEach(
+        (plant, its) ->
+            findings.addAll(
+                PremixOnScales.findings(its, shared.tables().plants().get(plant))));
+    return findings;
   }
 }
