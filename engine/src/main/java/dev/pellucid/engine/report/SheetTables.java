@@ -32,7 +32,7 @@ final class SheetTables {
                 + " g net of wet feed is dry when it weighs as below, net. Measure the moisture"
                 + " before, take its row; when it is beyond these rows, ask before you dry."),
         chart(chart),
-        checks(drying.checks()));
+        checks(drying.checks(), chart.ofThePlant() ? "Tray, g net" : "Sample, g net"));
   }
 
   private static Table chart(TrayChart chart) {
@@ -54,12 +54,12 @@ final class SheetTables {
     return new Table(columns, rows, false);
   }
 
-  private static Table checks(List<Double> hours) {
+  private static Table checks(List<Double> hours, String weighed) {
     List<Column> columns =
         List.of(
             words("Check after"),
             room("Time"),
-            room("Tray, g net"),
+            room(weighed),
             room("Air °C"),
             room("Moisture %"),
             new Column("By", Holds.INITIALS));

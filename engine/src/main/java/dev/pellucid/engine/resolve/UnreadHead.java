@@ -1,25 +1,22 @@
 package dev.pellucid.engine.resolve;
 
+import dev.pellucid.syntax.FileKind;
 import dev.pellucid.text.SourceFile;
+import java.util.HashSet;
 import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Head lines that are written and could not be read; a finding has spoken of each. */
 public final class UnreadHead {
-  private static final Set<String> WORDS =
-      Set.of(
-          "status",
-          "species",
-          "fish",
-          "habit",
-          "meets",
-          "batch",
-          "dose",
-          "kind",
-          "jurisdiction",
-          "source",
-          "holds",
-          "must");
+  private static final Set<String> WORDS = words();
+
+  private static Set<String> words() {
+    Set<String> words = new HashSet<>();
+    for (FileKind kind : FileKind.values()) {
+      words.addAll(kind.headWords());
+    }
+    return Set.copyOf(words);
+  }
 
   private UnreadHead() {}
 

@@ -23,8 +23,8 @@ class LabelRulesTest {
   void aDeclarationBeyondItsToleranceIsToldWhole() throws IOException {
     assertEquals(
         """
-        catfish/CG-36.recipe:56:32: error: crude-protein is 36.2 %, the label says 39.5 % and its tolerance ends at 36.5 % [label-beyond-tolerance]
-           56 |   crude-protein                39.5 %
+        catfish/CG-36.recipe:57:32: error: crude-protein is 36.2 %, the label says 39.5 % and its tolerance ends at 36.5 % [label-beyond-tolerance]
+           57 |   crude-protein                39.5 %
               |                                ^^^^^^
          note: tolerance written at label/eu-767-2009.yaml:15:5
          note: a tolerance is for sampling and the laboratory, not for formulating
@@ -92,7 +92,7 @@ class LabelRulesTest {
     String told = slip(GROWER, "  phosphorus                   1.1 %\n", "").text();
     assertTrue(
         told.startsWith(
-            "catfish/CG-36.recipe:55:1: error: the label does not declare phosphorus"
+            "catfish/CG-36.recipe:56:1: error: the label does not declare phosphorus"
                 + " [constituent-not-declared]"),
         told);
     assertTrue(told.contains("help: add the line: phosphorus  1.1 %"), told);

@@ -103,7 +103,7 @@ class LeftOutTest {
         new SlippedFolder(copy)
             .with(CS, "cool       temperature       25 °C", "cool       temperature       40 °C");
     assertEquals(List.of("packed-warm"), folder.codes(), folder.text());
-    assertTrue(folder.text().contains("at 40 °C, as cool leaves it, in air of 15 °C"));
+    assertTrue(folder.text().contains("at 40 °C, as cool leaves it, in air of 18 °C"));
   }
 
   @Test

@@ -23,10 +23,10 @@ class NutrientRulesTest {
     String told = slip(RECIPE, "min 34 %     in", "min 36 %     in").text();
     assertEquals(
         """
-        catfish/CG-36.recipe:13:3: error: crude-protein is 34.8 % in 95 % of batches, the minimum is 36.0 % [below-minimum]
-           13 |   soybean-meal-48              44.00 %      within 30 to 48 %
+        catfish/CG-36.recipe:14:3: error: crude-protein is 34.8 % in 95 % of batches, the minimum is 36.0 % [below-minimum]
+           14 |   soybean-meal-48              44.00 %      within 30 to 48 %
               |   ^^^^^^^^^^^^^^^ supplies 21.4 of the 35.8 points
-         note: limit written at catfish/CG-36.recipe:33:3
+         note: limit written at catfish/CG-36.recipe:34:3
          note: most comes from soybean-meal-48 (60 %), fish-meal-65 (27 %), wheat-middlings (9.5 %)
          note: on target and fresh it is 36.2 % on average
          help: 2.5 points more fish-meal-65 in place of wheat-middlings would meet it
@@ -131,7 +131,7 @@ class NutrientRulesTest {
     String told = slip(RECIPE, "9 %          accept 8 to 10 %", "14 %").text();
     assertTrue(
         told.contains(
-            "catfish/CG-36.recipe:47:3: error: moisture is 13.5 %, the maximum is 12.0 %"),
+            "catfish/CG-36.recipe:48:3: error: moisture is 13.5 %, the maximum is 12.0 %"),
         told);
     assertTrue(told.contains("help: lower the moisture aimed at"), told);
   }

@@ -73,7 +73,7 @@ class RecipeRulesTest {
     assertTrue(
         folder
             .text()
-            .contains("13:52: error: the lines add up to at least 102.8 %, a feed is 100.0 %"),
+            .contains("14:52: error: the lines add up to at least 102.8 %, a feed is 100.0 %"),
         folder.text());
     folder.with(RECIPE, "within 15 to 20 %", "within 5 to 20 %");
     assertEquals(List.of("outside-within"), folder.codes(), folder.text());
@@ -95,8 +95,8 @@ class RecipeRulesTest {
         slip(RECIPE, "VIT-WW                       0.50 %", "VIT-WW                       0.45 %");
     assertEquals(
         """
-        catfish/CG-36.recipe:19:32: warning: VIT-WW is at 0.45 %, its dose is 0.5 % [premix-off-dose]
-           19 |   VIT-WW                       0.45 %
+        catfish/CG-36.recipe:20:32: warning: VIT-WW is at 0.45 %, its dose is 0.5 % [premix-off-dose]
+           20 |   VIT-WW                       0.45 %
               |                                ^^^^^^
          note: premix written at premixes/VIT-WW.premix:3:8
          note: it supplies vitamin-a 6750 IU/kg instead of 7500 IU/kg, vitamin-d3 1350 IU/kg instead of 1500 IU/kg, vitamin-e 144 mg/kg instead of 160 mg/kg and so on

@@ -35,7 +35,7 @@ class TenSlipsTest {
               "catfish/CS-45.recipe",
               "min 43 %     in 95",
               "min 46 %     in 95",
-              "catfish/CS-45.recipe:12:3",
+              "catfish/CS-45.recipe:13:3",
               "below-minimum",
               List.of("crude-protein", "44.1 %", "46.0 %", "95 % of batches")),
           new Slip(
@@ -77,7 +77,7 @@ class TenSlipsTest {
               "catfish/CG-36.recipe",
               "soybean-meal-48              44",
               "soybean-meal-84              44",
-              "catfish/CG-36.recipe:13:3",
+              "catfish/CG-36.recipe:14:3",
               "unknown-ingredient",
               List.of("soybean-meal-84")),
           new Slip(

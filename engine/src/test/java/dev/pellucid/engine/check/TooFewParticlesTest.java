@@ -22,7 +22,7 @@ class TooFewParticlesTest {
   void fewGrains() throws IOException {
     String text = folder().with(SELENITE, "diameter: 15 µm", "diameter: 100 µm").text();
     assertTrue(
-        text.contains("CG-36.recipe:20:3: warning: meals differ in selenite-1 by 31.58"), text);
+        text.contains("CG-36.recipe:21:3: warning: meals differ in selenite-1 by 31.58"), text);
     assertTrue(text.contains("% at the least, practice is at most 10 %"), text);
     assertTrue(text.contains("a day's meal of 1.75 g holds 10.03 grains"), text);
     assertTrue(text.contains("no mixing time and no pre-blend changes"), text);

@@ -19,6 +19,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -166,7 +167,8 @@ class TablesReaderTest {
     assertEquals(4, catfish.sizes().get(1).thickest());
     Plant plant = TABLES.plant().orElseThrow();
     assertEquals(0.015, plant.shrink());
-    assertEquals(2, plant.trayLoad().orElseThrow());
+    Dryer.Trays trays = new Dryer.Trays(2, OptionalInt.empty());
+    assertEquals(List.of(new Dryer("dryer", trays, Optional.empty())), plant.dryers());
     Practice practice = TABLES.practice();
     assertEquals(12.0, practice.bound(BoundOf.DRYING_TIME).orElseThrow().high());
     assertEquals(0.25, practice.bound(BoundOf.BLENDING_TIME).orElseThrow().high(), 1e-15);

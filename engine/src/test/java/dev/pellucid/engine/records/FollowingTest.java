@@ -152,7 +152,8 @@ class FollowingTest {
 
   @Test
   void aFolderWithoutASequenceIsToldThatAlone() throws IOException {
-    SlippedFolder slipped = folder().with(TG, FLUSHED, "");
+    SlippedFolder slipped =
+        folder().with(TG, FLUSHED, "").with("plant/river-mill.yaml", "also-makes", "# also-makes");
     Files.delete(copy.resolve(ROWS));
     assertEquals(List.of("practice-missing"), slipped.codes(), slipped.text());
   }

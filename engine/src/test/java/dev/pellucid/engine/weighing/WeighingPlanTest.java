@@ -11,8 +11,10 @@ import dev.pellucid.engine.data.Pantry;
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.plan.ExamplePlans;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.engine.weighing.InDryer.Hours;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -20,6 +22,7 @@ import org.junit.jupiter.api.Test;
 class WeighingPlanTest {
   private static final ExamplePlans EXAMPLE = ExamplePlans.open();
   private static final String GROWER = "catfish/CG-36.recipe";
+  private static final String TROUT = "trout/TG-44.recipe";
 
   private static final FeedTables TABLES = Pantry.of(Path.of("..", "recipes")).stocked().tables();
 
@@ -83,7 +86,7 @@ class WeighingPlanTest {
 
   @Test
   void loadsAreNeverFullerThanTheMixerTakes() {
-    FeedTables shed = at("farm-shed");
+    Plant shed = at("farm-shed");
     for (double kg : new double[] {1, 20, 37, 60, 150, 999, 20_000}) {
       Loads loads = plan(GROWER, kg, shed).loads().orElseThrow();
       double most = loads.mixer().fillHigh() + 1e-9;
@@ -131,9 +134,73 @@ class WeighingPlanTest {
   @Test
   void traysAndRounds() {
     // 60 kg of CG-36 is 67.95 kg wet: 34 trays of 2 kg, two rounds of 24.
-    assertEquals(new Trays(2, 34, 2), plan(GROWER, 60, at("farm-shed")).trays().orElseThrow());
+    assertEquals(new Trays(2, 34, 2), dried(GROWER, 60, at("farm-shed")).trays().orElseThrow());
     // 57 kg of kernel and 2.4 kg of coat: three rounds of 20 kg.
     assertEquals(3, plan(GROWER, 60, at("farm-shed")).coatRounds());
+  }
+
+  private static InDryer dried(String path, double kg, Plant plant) {
+    return plan(path, kg, plant).dryer().orElseThrow();
+  }
+
+  @Test
+  void roundsOfTraysTakeTheTimeOfTheStepEach() {
+    InDryer oven = dried(GROWER, 60, at("farm-shed"));
+    assertEquals(new Hours(6, 12), oven.each().orElseThrow());
+    assertEquals(new Hours(12, 24), oven.all().orElseThrow());
+  }
+
+  /** 970 kg of wet TG-44 are two fillings of 500 kg; 150 kg of water at 120 kg an hour. */
+  @Test
+  void aBedIsFilledAndTakesAtLeastTheTimeOfItsWater() {
+    InDryer bed = dried(TROUT, 1000, at("river-mill"));
+    assertEquals(Optional.empty(), bed.trays());
+    assertEquals(2, bed.rounds());
+    assertEquals(150.07, bed.water(), 0.01);
+    assertEquals(150.07 / 2 / 120, bed.hoursByWater().orElseThrow(), 1e-3);
+    assertEquals(new Hours(1, 2), bed.each().orElseThrow());
+    assertEquals(new Hours(2, 4), bed.all().orElseThrow());
+    InDryer slow = dried(TROUT, 1000, mill("kind: bed", "water-per-hour: 50 kg"));
+    assertEquals(150.07 / 2 / 50, slow.each().orElseThrow().low(), 1e-3);
+    assertEquals(2, slow.each().orElseThrow().high());
+  }
+
+  /** A belt that holds 500 kg for one to two hours is through with 970 kg in twice that, nearly. */
+  @Test
+  void aBeltRunsOn() {
+    InDryer belt = dried(TROUT, 1000, mill("kind: belt", "water-per-hour: 120 kg"));
+    assertEquals(1, belt.rounds());
+    assertEquals(969.38 / 500, belt.all().orElseThrow().low(), 1e-3);
+    assertEquals(2 * 969.38 / 500, belt.all().orElseThrow().high(), 1e-3);
+    InDryer slow = dried(TROUT, 1000, mill("kind: belt", "water-per-hour: 20 kg"));
+    assertEquals(150.07 / 20, slow.all().orElseThrow().low(), 1e-3);
+    assertEquals(150.07 / 20, slow.all().orElseThrow().high(), 1e-3);
+  }
+
+  @Test
+  void theFirstDryerForTheTemperatureIsTaken() {
+    String oven = "{name: Oven, kind: trays, temperature: 40 to 70 °C, tray-load: 2 kg}";
+    Plant both =
+        mill("dryers:\n", "dryers:\n  - " + oven + "\n", "kind: bed", "water-per-hour: 120 kg");
+    assertEquals("Oven", dried(GROWER, 60, both).dryer().title());
+    assertEquals("Bed dryer", dried(TROUT, 60, both).dryer().title());
+    assertTrue(plan(GROWER, 60, at("river-mill")).dryer().isEmpty());
+  }
+
+  private static Plant mill(String kind, String water) {
+    return mill("dryers:\n", "dryers:\n", kind, water);
+  }
+
+  private static Plant mill(String heading, String dryers, String kind, String water) {
+    Pantry pantry = Pantry.of(Path.of("..", "recipes"));
+    String text =
+        pantry
+            .text("plant/river-mill.yaml")
+            .replace(heading, dryers)
+            .replace("kind: bed", kind)
+            .replace("water-per-hour: 120 kg", water);
+    pantry.with("plant/river-mill.yaml", text);
+    return pantry.stocked().tables().plants().get("river-mill");
   }
 
   @Test

@@ -7,6 +7,7 @@ import dev.pellucid.engine.workspace.Said.Taken;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -69,6 +70,30 @@ class TrapsTest {
   @Test
   void anIngredientOfTheSameNameHasOtherContents() throws IOException {
     assertEquals(ALL, again(change(MAIZE, "crude-protein: 8.75", "crude-protein: 9.75")));
+  }
+
+  @Test
+  void aPlantConcernsThoseThatNameItAlone() throws IOException {
+    Edit edit = change("plant/works.yaml", "shrink: 2 %", "shrink: 3 %");
+    assertEquals(List.of("CG-40"), again(noRecords(), edit));
+  }
+
+  @Test
+  void theUsualPlantConcernsAllThatIsMadeThere() throws IOException {
+    assertEquals(ALL, again(change("plant/shed.yaml", "shrink: 1.5 %", "shrink: 2.5 %")));
+  }
+
+  @Test
+  void anotherPlantBecomesTheUsualOne() throws IOException {
+    assertEquals(ALL, again(change("pellucid.yaml", "plant: shed", "plant: works")));
+  }
+
+  @Test
+  void thePlantThatWasMissingIsThere() throws IOException {
+    Edit gone =
+        new Edit("remove", new TreeMap<>(Map.of("plant/works.yaml", Optional.<String>empty())));
+    Edit back = Edit.write("bring back", "plant/works.yaml", base.get("plant/works.yaml"));
+    assertEquals(List.of("CG-40"), again(noRecords(), gone, back));
   }
 
   @Test
