@@ -17,6 +17,6 @@ assert builds[2] =~ /\[ERROR\] $place: error: $words/
   assert new File(basedir, 'target/' + reports).listFiles().every { !it.text.contains('\u001b') }
 }
 File sarif = new File(basedir, 'target/plain/findings.sarif')
-assert sarif.text =~ /"version": "[0-9]+\.[0-9]+/ && !sarif.text.contains('helpUri')
+assert sarif.text =~ /"name": "Pellucid",\s+"version": "[0-9]+\.[0-9]+/ && !sarif.text.contains('helpUri')
 assert builds[3].contains('pellucid.rulesAddress is rules; write a whole address')
 return true

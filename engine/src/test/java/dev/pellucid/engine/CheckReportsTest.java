@@ -269,7 +269,8 @@ public class CheckReportsTest {
     assertEquals(List.of(), told(sarifSchema(), told));
     JsonNode run = JsonMapper.shared().readTree(told).at("/runs/0");
     assertEquals("1.2.3", run.at("/tool/driver/version").asString());
-    assertEquals("https://feeds.example/pellucid", run.at("/tool/driver/informationUri").asString());
+    assertEquals(
+        "https://feeds.example/pellucid", run.at("/tool/driver/informationUri").asString());
     JsonNode rule = run.at("/tool/driver/rules/0");
     assertEquals("https://feeds.example/rules/above-maximum.md", rule.at("/helpUri").asString());
     assertEquals("error", rule.at("/defaultConfiguration/level").asString());

@@ -60,8 +60,7 @@ class FixedDayTest {
   }
 
   private List<Finding> on(LocalDate today) throws IOException {
-    return Pellucid.checkWithReports(
-            root, ReportSettings.of(PrintedPaths.BELOW_FOLDER), DAY, today)
+    return Pellucid.checkWithReports(root, ReportSettings.of(PrintedPaths.BELOW_FOLDER), DAY, today)
         .check()
         .findings();
   }

@@ -2,7 +2,9 @@ package dev.pellucid.show;
 
 import dev.pellucid.finding.Severity;
 
-/** How what stands out in a printed finding is made to: by colour on a screen, not at all in a file. */
+/**
+ * How what stands out in a printed finding is made to: by colour on a screen, not at all in a file.
+ */
 public interface Paint {
   /** Leaves words as they are. */
   Paint NONE =

@@ -101,8 +101,7 @@ public final class CheckMojo extends FolderGoal {
             whole("pellucid.address", address),
             whole("pellucid.rulesAddress", rulesAddress));
     CheckReports checked =
-        Pellucid.checkWithReports(
-            folder.toPath(), settings, today, Console.clock(today, fixedDay));
+        Pellucid.checkWithReports(folder.toPath(), settings, today, Console.clock(today, fixedDay));
     CheckReport report = checked.check();
     Console.print(report, paths, getLog());
     write(checked);

@@ -15,24 +15,22 @@ import java.util.List;
 
 /** Whole files in English, to be written as UTF-8; lines end in {@code \n}. */
 public final class HtmlFile {
-  /** So that a phone shows letters that can be read. */
-  private static final String WIDTH = "width=device-width";
-
   private HtmlFile() {}
 
   /**
-   * A file.
+   * A file by itself, as wide as the screen that shows it.
    *
-   * @param told what the head tells a browser beside encoding and width
    * @param style the rules of its style sheet
    */
-  public static String of(String title, List<MetaTag> told, String style, BodyTag body) {
-    return written(title, told, Inline.style(style), body);
+  public static String of(String title, String style, BodyTag body) {
+    MetaTag width = meta().withName("viewport").withContent("width=device-width");
+    return written(title, List.of(width), Inline.style(style), body);
   }
 
   /**
    * One of several files that share a style sheet.
    *
+   * @param told what the head tells a browser beside the encoding
    * @param sheet the way to it
    */
   public static String linked(String title, List<MetaTag> told, String sheet, BodyTag body) {
@@ -42,9 +40,7 @@ public final class HtmlFile {
   private static String written(String title, List<MetaTag> told, DomContent style, BodyTag body) {
     DomContent page =
         html(
-                head(meta().withCharset("utf-8"), meta().withName("viewport").withContent(WIDTH))
-                    .with(told)
-                    .with(TagCreator.title(title), style),
+                head(meta().withCharset("utf-8")).with(told).with(TagCreator.title(title), style),
                 body)
             .withLang("en");
     try {

@@ -99,7 +99,8 @@ final class OtherSuite {
     }
     Finding first = failing.get(0);
     int more = failing.size() - 1;
-    String message = first.headline() + (more == 0 ? "" : ", and " + Plural.of(more, "finding") + " more");
+    String message =
+        first.headline() + (more == 0 ? "" : ", and " + Plural.of(more, "finding") + " more");
     failure(first.code().text(), message, FindingText.of(failing, paths));
   }
 

@@ -20,8 +20,7 @@ public final class ReportFiles {
    *
    * @param paths how files are called in the reports
    */
-  public static SortedMap<String, Report> of(
-      CheckOutcome outcome, PrintedPaths paths, Tool tool) {
+  public static SortedMap<String, Report> of(CheckOutcome outcome, PrintedPaths paths, Tool tool) {
     List<ReportedFinding> told = ReportedFinding.of(outcome);
     List<ReportedFinding> open = told.stream().filter(one -> one.waived().isEmpty()).toList();
     TreeMap<String, Report> files = new TreeMap<>();

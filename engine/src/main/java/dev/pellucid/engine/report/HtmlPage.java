@@ -55,7 +55,7 @@ final class HtmlPage implements Block.Renderer {
 
   String render(String title, List<Block> blocks) {
     blocks.forEach(block -> block.to(this));
-    return HtmlFile.of(title, List.of(), STYLE + margins, body(main().with(content)));
+    return HtmlFile.of(title, STYLE + margins, body(main().with(content)));
   }
 
   /**

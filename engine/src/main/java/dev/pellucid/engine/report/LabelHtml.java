@@ -41,7 +41,6 @@ public final class LabelHtml {
   public static String of(BagLabel label) {
     return HtmlFile.of(
         "Label " + label.code(),
-        List.of(),
         STYLE,
         body(main().with(framed(label)), footer(aside(label.aside()))));
   }

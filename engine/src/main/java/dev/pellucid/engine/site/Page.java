@@ -29,7 +29,9 @@ record Page(String house, String day) {
   String of(String name, String up, List<? extends DomContent> content) {
     return HtmlFile.linked(
         name + ", " + house,
-        List.of(meta().attr("http-equiv", "Content-Security-Policy").withContent(POLICY)),
+        List.of(
+            meta().attr("http-equiv", "Content-Security-Policy").withContent(POLICY),
+            meta().withName("viewport").withContent("width=device-width")),
         up + Site.STYLE,
         body(
             a("To the content").withHref("#main").withClass("skip"),

@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import j2html.tags.DomContent;
+import j2html.tags.specialized.MetaTag;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,22 +28,20 @@ class HtmlFileTest {
     assertEquals(
         """
         <!DOCTYPE html>
-        <html lang="en"><head><meta charset="utf-8"><meta name="a" content="&quot;&gt;">\
-        <title>&lt;b&gt; &amp; &#x27;c&#x27;</title><style>
+        <html lang="en"><head><meta charset="utf-8">\
+        <meta name="viewport" content="width=device-width"><title>&lt;b&gt; &amp; &#x27;c&#x27;</title><style>
         p > b { content: "&"; }
         </style></head><body><p class="&quot;&lt;">&lt;i&gt; &quot;d&quot;</p>
         </body></html>
         """,
-        HtmlFile.of(
-            "<b> & 'c'",
-            List.of(meta().withName("a").withContent("\">")),
-            STYLE,
-            body(p("<i> \"d\"").withClass("\"<"))));
+        HtmlFile.of("<b> & 'c'", STYLE, body(p("<i> \"d\"").withClass("\"<"))));
   }
 
   @Test
   void aSheetBesideItIsLinked() {
-    String page = HtmlFile.linked("t", List.of(), "../a.css", body());
+    MetaTag told = meta().withName("a").withContent("\">");
+    String page = HtmlFile.linked("t", List.of(told), "../a.css", body());
+    assertTrue(page.contains("<meta name=\"a\" content=\"&quot;&gt;\">"), page);
     assertTrue(page.contains("<title>t</title><link rel=\"stylesheet\" href=\"../a.css\"></head>"));
   }
 
@@ -51,13 +50,13 @@ class HtmlFileTest {
     DomContent words = p(text("a "), strong("b"), span("c"), br(), a("d"), text(" e\nf"));
     assertEquals(
         "<p>a <strong>b</strong><span>c</span><br><a>d</a> e\nf</p>\n",
-        inBody(HtmlFile.of("t", List.of(), STYLE, body(words))));
+        inBody(HtmlFile.of("t", STYLE, body(words))));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"</style><b>x", "p { } </STYLE >", "a { content: \"</\"; }"})
   void aStyleSheetThatWouldEndBeforeItsEndIsRefused(String style) {
-    assertThrows(IllegalArgumentException.class, () -> HtmlFile.of("t", List.of(), style, body()));
+    assertThrows(IllegalArgumentException.class, () -> HtmlFile.of("t", style, body()));
   }
 
   @Test

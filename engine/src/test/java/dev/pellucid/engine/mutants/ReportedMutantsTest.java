@@ -38,7 +38,8 @@ class ReportedMutantsTest {
   private static final Path EXAMPLE = Path.of("..", "recipes");
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final Pattern HEAD =
-      Pattern.compile("<testsuites name=\"feeds\" tests=\"(\\d+)\" failures=\"(\\d+)\" errors=\"(\\d+)\"");
+      Pattern.compile(
+          "<testsuites name=\"feeds\" tests=\"(\\d+)\" failures=\"(\\d+)\" errors=\"(\\d+)\"");
 
   @Test
   void junitIsRedWhereTheBuildIs() throws IOException {

@@ -145,15 +145,7 @@ class ReportsTest {
     String page =
         summary(
             new CheckOutcome(
-                tally,
-                0,
-                0,
-                NOBODY,
-                Map.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Severity.ERROR));
+                tally, 0, 0, NOBODY, Map.of(), List.of(), List.of(), List.of(), Severity.ERROR));
     assertTrue(page.endsWith("xx\\#&#8203;1…\n"), page);
   }
 
@@ -308,7 +300,8 @@ class ReportsTest {
         }
       }
     }
-    assertEquals(List.of(), missing, "add to engine/src/main/resources/dev/pellucid/outcome/kinds.txt");
+    assertEquals(
+        List.of(), missing, "add to engine/src/main/resources/dev/pellucid/outcome/kinds.txt");
     Path list = Path.of("src", "main", "resources", "dev", "pellucid", "outcome", "kinds.txt");
     List<String> lines = Files.readAllLines(list);
     assertEquals(levels, lines.size(), "a line for a code without a page");
