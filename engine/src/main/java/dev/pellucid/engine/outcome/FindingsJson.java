@@ -86,6 +86,7 @@ final class FindingsJson implements Report {
     json.put("kept", recipe.kept());
     json.put("broken", recipe.broken());
     json.put("notJudged", recipe.notJudged());
+    json.put("beyondGuidance", recipe.beyondGuidance());
     json.put("waived", recipe.waived().size());
     json.put("mendFirst", recipe.mendFirst());
     json.end();

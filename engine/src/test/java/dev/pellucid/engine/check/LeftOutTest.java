@@ -143,7 +143,7 @@ class LeftOutTest {
         "law/eu-salmonids.limits | kind      law | profile-incomplete",
         "law/eu-salmonids.limits | jurisdiction  EU | profile-incomplete",
         "law/eu-salmonids.limits | source    eu-zinc | profile-incomplete",
-        "law/eu-undesirable.limits | species   crustaceans | law-not-for-all",
+        "law/eu-bans.limits | species   crustaceans | law-not-for-all",
         "limits/catfish-grower.limits | fish      25 to 250 g | profile-incomplete",
         "limits/catfish-grower.limits | source    nrc-2011 | profile-incomplete",
         "limits/catfish-grower.limits | lysine                       min 1.6 %" + " | limit-lost",
@@ -162,10 +162,10 @@ class LeftOutTest {
   @Test
   void aSpeciesThatNoLawBindsIsToldOnceAtItsFile() throws IOException {
     SlippedFolder folder = new SlippedFolder(copy);
-    for (String law : new String[] {"eu-undesirable", "eu-bans"}) {
-      folder.with("law/" + law + ".limits", "  species   crustaceans\n", "");
+    folder.with("law/eu-bans.limits", "  species   crustaceans\n", "");
+    for (String law : new String[] {"eu-undesirable-crustaceans", "eu-crustaceans"}) {
+      folder.with("law/" + law + ".limits", "jurisdiction  EU", "jurisdiction  US");
     }
-    folder.with("law/eu-crustaceans.limits", "jurisdiction  EU", "jurisdiction  US");
     assertTrue(folder.codes().contains("species-without-law"), folder.text());
     assertEquals(
         1, folder.codes().stream().filter("species-without-law"::equals).count(), folder.text());
