@@ -273,9 +273,7 @@ public record Effect(
       LineCost after = is.costs().getOrDefault(line, none);
       double money = before.perKgBagged() * was.bagged() / is.bagged();
       if (!same(money, after.perKgBagged())) {
-        costs.add(
-            new CostMoved(
-                line, after.perKgBagged() - money, before.perKg(), after.perKg()));
+        costs.add(new CostMoved(line, after.perKgBagged() - money, before.perKg(), after.perKg()));
       }
     }
     costs.sort(Comparator.comparingDouble(one -> -Math.abs(one.moved())));
