@@ -159,6 +159,15 @@ class CompareDoubtTest {
     return String.join("; ", compared().beyond(OptionalDouble.of(5), OptionalDouble.of(5)));
   }
 
+  /** A wetter meal moves no price: what it costs more is what the dryer takes out of it. */
+  @Test
+  void aWetterMealCostsByTheYieldAlone() throws IOException {
+    folder.with("ingredients/soybean-meal-48.yaml", "moisture: 10.5 ±", "moisture: 11.5 ±");
+    String text = compared().text();
+    assertTrue(text.contains("cost 0.6164 -> 0.6194 EUR/kg (+0.0030): yield +0.0030\n"), text);
+    assertFalse(text.contains("soybean-meal-48 +0."), text);
+  }
+
   private CompareReport compared() throws IOException {
     return Pellucid.compare(FolderState.at(EXAMPLE), FolderState.at(copy), DAY, "compare.html");
   }

@@ -6,7 +6,7 @@ public final class Alike {
 
   /** As {@link Effect#isNone} of the effect between them: the first difference ends it. */
   public static boolean are(FeedFigures was, FeedFigures is) {
-    return Effect.costs(was.account().costs(), is.account().costs()).isEmpty()
+    return Effect.costs(was.account(), is.account()).isEmpty()
         && Effect.shares(was.account().shares(), is.account().shares()).isEmpty()
         && Effect.moved(was.account(), is.account()).isEmpty()
         && Turns.bounds(was.account().limits(), is.account().limits()).isEmpty()

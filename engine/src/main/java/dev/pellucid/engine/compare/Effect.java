@@ -34,8 +34,8 @@ import java.util.Set;
  * @param untold limits that cannot be judged any more
  * @param judged other limits whose figure moved where it is judged
  * @param bounds limits that ask for something else than before, new ones and those that are gone
- * @param costs what each line adds to the cost of a kg in the bags, the most first; all together
- *     the whole difference
+ * @param costs what each line and the yield add to the cost of a kg in the bags, the most first;
+ *     all together the whole difference
  * @param waivers new and gone ones
  * @param waived what limits with a waiver are about now
  * @param prices that are missing now, and that are there again
@@ -148,7 +148,7 @@ public record Effect(
         Turns.of(was, is, Turns::isUntold),
         Turns.of(was, is, Turns::isMoved),
         Turns.bounds(was.account().limits(), is.account().limits()),
-        costs(was.account().costs(), is.account().costs()),
+        costs(was.account(), is.account()),
         waivers(was, is),
         is.waived(),
         prices(was.account().unpriced(), is.account().unpriced()),
@@ -257,16 +257,23 @@ public record Effect(
     return one.nearest().map(limit -> part / (part + Math.max(0, limit.room()))).orElse(part);
   }
 
-  static List<CostMoved> costs(Map<String, LineCost> was, Map<String, LineCost> is) {
+  /**
+   * What each line adds by its own price and mass, all over the kg that are now in the bags; and
+   * what it does that these are more or fewer than before, of the same recipe.
+   */
+  static List<CostMoved> costs(Account was, Account is) {
     LineCost none = new LineCost(0, 0);
     List<CostMoved> costs = new ArrayList<>();
-    for (String line : names(was, is)) {
-      LineCost before = was.getOrDefault(line, none);
-      LineCost after = is.getOrDefault(line, none);
-      if (!same(before.perKgBagged(), after.perKgBagged())) {
-        costs.add(
-            new CostMoved(
-                line, after.perKgBagged() - before.perKgBagged(), before.perKg(), after.perKg()));
+    double byYield = was.costPerKg() * (was.bagged() / is.bagged() - 1);
+    if (!same(was.bagged(), is.bagged()) && byYield != 0) {
+      costs.add(new CostMoved(CostMoved.YIELD, byYield, 0, 0));
+    }
+    for (String line : names(was.costs(), is.costs())) {
+      LineCost before = was.costs().getOrDefault(line, none);
+      LineCost after = is.costs().getOrDefault(line, none);
+      double money = before.perKgBagged() * was.bagged() / is.bagged();
+      if (!same(money, after.perKgBagged())) {
+        costs.add(new CostMoved(line, after.perKgBagged() - money, before.perKg(), after.perKg()));
       }
     }
     costs.sort(Comparator.comparingDouble(one -> -Math.abs(one.moved())));

@@ -95,7 +95,15 @@ public record RecipeChange(
    *
    * @param priceBefore money for a kg of it; zero where it was not there
    */
-  public record CostMoved(String line, double moved, double priceBefore, double priceAfter) {}
+  public record CostMoved(String line, double moved, double priceBefore, double priceAfter) {
+    /** Stands in place of a line for what more or fewer kg in the bags do. */
+    static final String YIELD = "yield";
+
+    /** Whether it is no line, but what comes of water that goes off. */
+    public boolean isYield() {
+      return line.equals(YIELD);
+    }
+  }
 
   /**
    * kg on the scales in one load, or round, before and after; zero where the line was not there.

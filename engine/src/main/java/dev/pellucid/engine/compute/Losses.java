@@ -23,7 +23,7 @@ public final class Losses {
    *
    * @param step the step that heats it; the store otherwise
    * @param premix whose store it is; empty for what happens to the feed
-   * @param told whether the folder says what is kept there
+   * @param kept what is left of one there
    */
   public record Loss(
       Step step, Optional<String> premix, Optional<Warmth> warmth, Time time, Parts kept) {

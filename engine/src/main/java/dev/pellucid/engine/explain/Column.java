@@ -10,8 +10,7 @@ import java.util.List;
  * @param figure on target and fresh, with the digits that are printed; the cells add up to it
  * @param held how it stands with the limits on it
  */
-public record Column(
-    String title, String unit, String figure, List<Cell> cells, List<Held> held) {
+public record Column(String title, String unit, String figure, List<Cell> cells, List<Held> held) {
   public Column {
     cells = List.copyOf(cells);
     held = List.copyOf(held);

@@ -235,7 +235,7 @@ public final class CompareHtml {
   private static List<String> cost(CostMoved one) {
     Figures.Pair prices = Figures.apart(one.priceBefore(), one.priceAfter(), 2);
     boolean same = Closeness.same(one.priceBefore(), one.priceAfter());
-    String now = Figures.fixed(one.priceAfter(), 2);
+    String now = one.isYield() ? "" : Figures.fixed(one.priceAfter(), 2);
     return List.of(
         one.line(),
         CompareMoney.signed(one.moved()),

@@ -76,7 +76,9 @@ final class Contributions {
     return details(summary(String.join(", ", names)), Tables.table(heads, rows));
   }
 
-  /** What is judged on one side, and below it what is asked; each in the unit that it is asked in. */
+  /**
+   * What is judged on one side, and below it what is asked; each in the unit that it is asked in.
+   */
   private static void held(List<Column> columns, boolean min, List<TrTag> rows) {
     String end = min ? "the poorest" : "the richest";
     TrTag judged = Tables.row("Judged at " + end);
