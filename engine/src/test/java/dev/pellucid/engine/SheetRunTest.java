@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -38,8 +39,8 @@ class SheetRunTest {
   @Test
   void aSheetCarriesTheLotsThatExpireFirst() throws IOException {
     String sheet = text(sheets(EXAMPLE), "CG-36");
-    assertTrue(sheet.contains("Fish meal, 65\n% protein      3.0000"), sheet);
-    assertTrue(sheet.contains(" FM-26-1187  ___"), sheet);
+    assertTrue(
+        sheet.replaceAll("\\s+", " ").contains("3.00 kg 0.01 kg Premix scale FM-26-1187"), sheet);
     assertTrue(sheet.contains("MIN-WW-2026-11-12-1"), "no batch of the premix\n" + sheet);
   }
 
@@ -74,7 +75,7 @@ class SheetRunTest {
     SheetReport report = sheets(EXAMPLE);
     String sheet = text(report, "TG-44-2026-12-01-1");
     assertTrue(sheet.contains("Batch number                TG-44-2026-12-01-1"), sheet);
-    assertTrue(sheet.contains("1000.00 kg weighed"), sheet);
+    assertTrue(sheet.contains("Size                        1000 kg"), sheet);
     assertTrue(sheet.contains("  SB-0411  "), sheet);
     String words = sheet.replaceAll("\\s+", " ");
     assertTrue(words.contains("Made before this one CF-31-2026-11-18-1"), sheet);
@@ -124,7 +125,7 @@ class SheetRunTest {
     copyExample();
     Files.writeString(copy.resolve("batches/CG-36-2026-12-02-1.yaml"), "size: 120 kg\n");
     SheetReport report = sheets(copy);
-    assertTrue(text(report, "CG-36-2026-12-02-1").contains("120.000 kg weighed"));
+    assertTrue(text(report, "CG-36-2026-12-02-1").contains("Size                        120 kg"));
   }
 
   @Test
@@ -233,11 +234,18 @@ class SheetRunTest {
     }
   }
 
+  /** Filling in a record is daily work, and keeps nobody else from working. */
   @Test
-  void aPlannedBatchTakesOfTheSameStoreAsOthers() throws IOException {
+  void aRecordStampsNoSheetButThatOfItsOwnBatchAndOfTheNext() throws IOException {
     copyExample();
-    // TG-44 has a batch that is still to be made, and its lots are those of other feeds too.
-    assertTrue(drafts("trout/TG-44.recipe").contains("CG-36"));
+    List<String> none = drafts();
+    assertEquals(none, drafts("batches/MIN-WW-2026-11-12-1.yaml"));
+    List<String> own = new ArrayList<>(none);
+    own.add("TG-44-2026-12-01-1");
+    assertEquals(own, drafts("batches/TG-44-2026-12-01-1.yaml"));
+    assertEquals(own, drafts("batches/CF-31-2026-11-18-1.yaml"));
+    assertFalse(drafts("trout/TG-44.recipe").contains("CG-36"));
+    assertTrue(drafts("catfish/CF-31.recipe").contains("TG-44-2026-12-01-1"));
   }
 
   @Test

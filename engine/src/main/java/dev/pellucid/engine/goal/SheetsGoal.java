@@ -209,7 +209,7 @@ public final class SheetsGoal {
             batch.feed(),
             batch.limits(),
             shared.tables(),
-            provenance(hangs::on, record.day()),
+            provenance(or(hangs::on, stock.planned(record)), record.day()),
             record.number(),
             record.kg());
     BatchTarget order = BatchTarget.of(batch.feed(), record.kg(), Optional.empty());
@@ -220,12 +220,16 @@ public final class SheetsGoal {
   }
 
   /**
-   * A sheet is from a commit only where all that it hangs on is in it, also what others leave of
-   * the store, since it names the lots to take.
+   * A sheet is from a commit only where all that it hangs on is in it, also the lots that it may
+   * name.
    */
   private Provenance provenance(Predicate<String> hangsOn, LocalDate of) {
     boolean clean = version.holds(file -> stock.on(file) || hangsOn.test(file));
     return new Provenance(version.commit(), clean, of);
+  }
+
+  private static Predicate<String> or(Predicate<String> one, Predicate<String> other) {
+    return one.or(other);
   }
 
   private static Optional<PrintedLabel> label(

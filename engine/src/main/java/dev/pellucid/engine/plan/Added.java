@@ -50,8 +50,7 @@ public record Added(LoadLine line, Part part) {
     for (LoadLine line : lines) {
       small |= line.turn() == Turn.SMALL || line.turn() == Turn.APART_FROM_VITAMINS;
       if (line.turn() == Turn.LARGE
-          && (largest.isEmpty()
-              || line.wanted().asDouble() > largest.get().wanted().asDouble())) {
+          && (largest.isEmpty() || line.wanted().asDouble() > largest.get().wanted().asDouble())) {
         largest = Optional.of(line);
       }
     }

@@ -16,8 +16,7 @@ public record Analyses(
     List<Expectation> first, List<Expectation> more, List<Expectation> reckoned) {
   /** The usual analysis of a feed (common practice, no source). */
   private static final List<String> USUAL =
-      List.of(
-          "moisture", "crude-protein", "crude-fat", "crude-ash", "crude-fibre", "phosphorus");
+      List.of("moisture", "crude-protein", "crude-fat", "crude-ash", "crude-fibre", "phosphorus");
 
   private static final int NEAREST = 3;
 

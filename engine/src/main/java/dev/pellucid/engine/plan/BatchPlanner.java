@@ -125,7 +125,8 @@ final class BatchPlanner {
     List<Caution> mixCautions = cautions.ofMix();
     Optional<Mass> bagged = finished.map(kg -> Mass.of(kg, list.decimals()));
     Optional<Mass> wanted = bagged.map(kg -> kg.plus(shrunk(kg)));
-    List<Task> tasks = new TaskList(feed, tables, cautions, list, scales, weighed / 100, wanted).inOrder();
+    List<Task> tasks =
+        new TaskList(feed, tables, cautions, list, scales, weighed / 100, wanted).inOrder();
     MassBalance balance = MassBalance.of(list, tasks, feed.shrink(), bagged);
     return new BatchPlan(
         tables.settings().name(),

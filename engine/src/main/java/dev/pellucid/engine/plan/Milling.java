@@ -43,14 +43,13 @@ final class Milling {
       boolean coarse = isCoarse(line) && !weighed.get(i).micro();
       List<String> its =
           screens.stream()
-              .filter(
-                  screen ->
-                      screen.ingredient().map(line.material()::isCalled).orElse(coarse))
+              .filter(screen -> screen.ingredient().map(line.material()::isCalled).orElse(coarse))
               .map(screen -> screen.written().target().asWritten())
               .distinct()
               .toList();
       if (line.place() == Place.MIX && !its.isEmpty()) {
-        milled.add(new Milled(weighed.get(i).title(), Totals.together(weighed.get(i), scales), its));
+        milled.add(
+            new Milled(weighed.get(i).title(), Totals.together(weighed.get(i), scales), its));
       }
     }
     return milled;

@@ -12,7 +12,8 @@ import java.util.OptionalDouble;
  * @param bag kg that the batch is rounded up to whole ones of
  * @param forTheMixer whether it is more than that, so that a mixer mixes it evenly
  */
-public record Premixing(String dose, List<Need> needs, Mass bag, boolean forTheMixer, List<Supplied> supplied) {
+public record Premixing(
+    String dose, List<Need> needs, Mass bag, boolean forTheMixer, List<Supplied> supplied) {
   public Premixing {
     needs = List.copyOf(needs);
     supplied = List.copyOf(supplied);

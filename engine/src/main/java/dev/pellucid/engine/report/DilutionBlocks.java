@@ -60,8 +60,7 @@ final class DilutionBlocks {
             new Column("By", Holds.INITIALS),
             new Column("2nd", Holds.INITIALS));
     return List.of(
-        new Together(
-            Look.KEPT, List.of(new Words(words), new Table(columns, rows, false))));
+        new Together(Look.KEPT, List.of(new Words(words), new Table(columns, rows, false))));
   }
 
   /** Of a premix more can be made at once: so much that the line is weighed by itself. */

@@ -56,8 +56,7 @@ final class LoadTables {
     scales.mixer().filter(Filled::tooEmpty).ifPresent(tables::tooEmpty);
     tables.dilutions(scales.mix());
     boolean liquid = scales.mix().stream().anyMatch(one -> one.turn() == OnScales.Turn.LIQUID);
-    boolean bed =
-        scales.added().stream().anyMatch(one -> one.part() == Added.Part.FIRST_HALF);
+    boolean bed = scales.added().stream().anyMatch(one -> one.part() == Added.Part.FIRST_HALF);
     tables.words(
         (bed ? BED : BY_NUMBERS) + (liquid ? " Liquids go in last, slowly." : ""), scales.mix());
     Repeats.LOADS
@@ -70,7 +69,9 @@ final class LoadTables {
   static List<Block> coat(BatchPlan plan, OnScales scales) {
     LoadTables tables = new LoadTables(plan, scales);
     tables.dilutions(scales.coat());
-    tables.words("", scales.coat());
+    if (scales.mix().stream().noneMatch(tables::isChecked)) {
+      tables.words("", scales.coat());
+    }
     Repeats.ROUNDS
         .of(scales.coatRounds())
         .forEach(round -> tables.portion(round, "onto the kernel", scales.addedToKernel()));
@@ -78,7 +79,7 @@ final class LoadTables {
   }
 
   private void words(String first, List<LoadLine> lines) {
-    boolean second = lines.stream().anyMatch(LoadLine::micro);
+    boolean second = lines.stream().anyMatch(this::isChecked);
     String words = (first + (second ? " " + SECOND : "")).strip();
     if (!words.isEmpty()) {
       blocks.add(new Words(words));
@@ -140,7 +141,7 @@ final class LoadTables {
     }
     List<Block> kept = new ArrayList<>();
     kept.add(new Table(columns, rows, false));
-    if (added.stream().anyMatch(it -> it.line().micro())) {
+    if (added.stream().anyMatch(it -> isChecked(it.line()))) {
       kept.add(
           new Facts(
               List.of(new Fact("Checked later by", ""), new Fact("Date, ticket numbers", ""))));
@@ -170,9 +171,7 @@ final class LoadTables {
     } else {
       double kg = line.wanted().asDouble();
       cells.add(
-          line.micro()
-              ? Figures.plain(Unit.G.fromBase(kg), Unit.G)
-              : Figures.plain(kg, Unit.KG));
+          line.micro() ? Figures.plain(Unit.G.fromBase(kg), Unit.G) : Figures.plain(kg, Unit.KG));
       cells.add("");
       cells.add("none can, ask");
     }
@@ -182,8 +181,13 @@ final class LoadTables {
     cells.add(line.lot());
     cells.add("");
     cells.add("");
-    cells.add(line.micro() ? "" : NOT_HERE);
+    cells.add(isChecked(line) ? "" : NOT_HERE);
     return cells;
+  }
+
+  /** Whether a second person signs: what is weighed apart, and every line of a premix. */
+  private boolean isChecked(LoadLine line) {
+    return line.micro() || plan.premixing().isPresent();
   }
 
   private static String name(Added it) {

@@ -52,7 +52,7 @@ final class StepTables {
         new Table(
             List.of(
                 new Column("Goes to the mill", Holds.WORDS),
-                new Column("Grind", Holds.FIGURES),
+                new Column(plan.loads() == 1 ? "Grind" : "Grind for the batch", Holds.FIGURES),
                 new Column("Screen", Holds.WORDS),
                 new Column("Screen whole after", Holds.ROOM),
                 new Column("By", Holds.INITIALS)),

@@ -108,8 +108,7 @@ final class TextTable {
         int from = i == 0 ? 0 : height - broken.get(i).size();
         int at = line - from;
         String piece = at >= 0 && at < broken.get(i).size() ? broken.get(i).get(at) : "";
-        text.append(i == 0 ? "" : GAP)
-            .append(padded(piece, widths[i], isRight(column.holds())));
+        text.append(i == 0 ? "" : GAP).append(padded(piece, widths[i], isRight(column.holds())));
       }
       lines.add(text.toString());
     }

@@ -23,8 +23,8 @@ import java.util.TreeMap;
  * @param sound whether no error keeps it from being made
  * @param mendFirst names of the files to be fixed before, where they are not its own
  * @param records what its batch records take of lots and leave behind
- * @param takes kg of each premix that one batch takes; empty of a recipe that is not approved or must
- *     not be made
+ * @param takes kg of each premix that one batch takes; empty of a recipe that is not approved or
+ *     must not be made
  * @param shares of premixes and pure substances, to be held against those of other recipes
  * @param fault what broke in this program, if anything did
  * @param consequences those of the findings that may have their cause elsewhere

@@ -128,6 +128,66 @@ class BatchSheetTest {
     assertTrue(text.contains("! As above at: Grind."));
   }
 
+  /** No hand can weigh a total for a load: totals stand after the release, and say so. */
+  @Test
+  void totalsStandAtTheBackAndOnlyWhereThereAreLoads() {
+    for (String path : EXAMPLE.recipes()) {
+      BatchPlan plan = EXAMPLE.plan(path);
+      String text = BatchSheetText.of(plan);
+      int total = text.indexOf("Batch total, do not weigh");
+      boolean several = plan.loads() > 1 || plan.scales().orElseThrow().coatRounds() > 1;
+      assertEquals(several, total > text.indexOf(". Release"), path);
+      assertEquals(several, total >= 0, path);
+      assertEquals(plan.loads() > 1, text.contains("Load 2: weigh"), path);
+      if (plan.loads() > 1) {
+        assertTrue(text.contains("Load 2 of " + plan.loads() + ", into"), path);
+      }
+    }
+  }
+
+  @Test
+  void noSheetOfTheExampleAsksOrShowsADigitTooMany() {
+    List<BatchPlan> plans = new ArrayList<>(EXAMPLE.premixes().values());
+    EXAMPLE.recipes().forEach(path -> plans.add(EXAMPLE.plan(path)));
+    for (BatchPlan plan : plans) {
+      String text = BatchSheetText.of(plan);
+      String work = text.substring(0, text.indexOf("For the laboratory"));
+      assertFalse(work.matches("(?s).*\\.\\d{6}.*"), plan.code());
+      assertFalse(text.contains("none can, ask"), plan.code());
+      assertFalse(text.contains("Ask before you mix"), plan.code());
+      assertFalse(text.matches("(?s).*≥ 0 \\w.*"), plan.code());
+    }
+  }
+
+  @Test
+  void theMillIsToldWhatGoesThroughWhichScreens() {
+    String text = BatchSheetText.of(EXAMPLE.plan(GROWER)).replaceAll("\\s+", " ");
+    assertTrue(text.contains("26.4 kg 0.8 mm") || text.contains("once more through 26.4 kg 0.8"));
+    assertTrue(text.contains("Fish meal, 65 % protein 9 kg 1.0 mm ___"), text);
+    String alone =
+        BatchSheetText.of(
+                EXAMPLE.plan(
+                    GROWER,
+                    ExamplePlans.CLEAN,
+                    words -> words.replace("  grind      screen            1.0 mm\n", "")))
+            .replaceAll("\\s+", " ");
+    assertTrue(alone.contains("Soybean meal, dehulled, toasted 26.4 kg 0.8 mm ___"), alone);
+    assertFalse(alone.contains("protein 9 kg"), alone);
+  }
+
+  @Test
+  void theShortListOfTheLaboratoryHoldsNothingThatCannotBeFound() {
+    String text = BatchSheetText.of(EXAMPLE.plan(GROWER));
+    int first = text.indexOf("Analyse these of each batch");
+    int more = text.indexOf("Analyse these only");
+    int reckoned = text.indexOf("Reckoned, no analysis");
+    assertTrue(first > 0 && more > first && reckoned > more);
+    String found = text.substring(first, reckoned);
+    assertFalse(
+        found.contains("Digestible") || found.contains("Available") || found.contains(" : "));
+    assertTrue(text.substring(first, more).contains("Crude fibre"));
+  }
+
   @Test
   void aCommitIsNeverMarkup() {
     Provenance odd = new Provenance("a\"}</style><b>", true, ExamplePlans.DAY);

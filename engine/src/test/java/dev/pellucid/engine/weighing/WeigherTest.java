@@ -76,7 +76,8 @@ class WeigherTest {
         assertTrue(weight.each() <= weight.scale().most() * (1 + 1e-9), "kg " + kg);
         assertEquals(kg, weight.total(), 0.01 * kg + 1e-12, "kg " + kg);
         assertTrue(weight.tolerance() >= weight.scale().division(), "kg " + kg);
-        double digit = Math.pow(10, Math.ceil(Math.log10(0.01 * kg / weight.weighings() / 10) - 1e-9));
+        double digit =
+            Math.pow(10, Math.ceil(Math.log10(0.01 * kg / weight.weighings() / 10) - 1e-9));
         if (digit > weight.scale().division()) {
           double digits = weight.each() / digit;
           assertEquals(Math.rint(digits), digits, 1e-6, "a digit too many for kg " + kg);

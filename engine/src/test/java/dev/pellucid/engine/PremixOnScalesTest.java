@@ -1,0 +1,54 @@
+package dev.pellucid.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.goal.CheckGoal;
+import dev.pellucid.finding.Finding;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** What the sheet of a premix would send a hand to ask about is told by the check before. */
+class PremixOnScalesTest {
+  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final String PLANT = "plant/river-mill.yaml";
+
+  @Test
+  void theExampleHasNone() throws IOException {
+    assertEquals(List.of(), ofPremixes(""));
+  }
+
+  @Test
+  void withoutTheSmallMixerAllAreTooLittleAndThatIsToldOnce() throws IOException {
+    List<Finding> findings = ofPremixes("  - {name: Bowl blender.*\n");
+    assertEquals(1, findings.size(), findings.toString());
+    Finding only = findings.get(0);
+    assertEquals("mixer-too-empty", only.code().toString());
+    assertTrue(only.headline().startsWith("5 kg of MIN-SH, as much as the"), only.headline());
+    assertTrue(only.headline().endsWith("it mixes evenly from 40 %"), only.headline());
+    assertTrue(only.notes().toString().contains("MIN-TS, MIN-WW, VIT-SH, VIT-TR and VIT-WW"));
+  }
+
+  @Test
+  void withoutTheSmallScalesOneLineIsToldForAll() throws IOException {
+    List<Finding> findings = ofPremixes("  - {name: (Gram|Premix) scale.*\n  - .*\n");
+    assertEquals(1, findings.size(), findings.toString());
+    assertEquals("cannot-be-weighed", findings.get(0).code().toString());
+    assertTrue(findings.get(0).notes().toString().contains("more lines of premixes"));
+  }
+
+  private static List<Finding> ofPremixes(String gone) throws IOException {
+    String plant = Files.readString(EXAMPLE.resolve(PLANT));
+    String left = plant.replaceFirst(gone.replace("{", "\\{"), "");
+    Texts folder = Texts.at(EXAMPLE).over(Map.of(PLANT, left));
+    return CheckGoal.check(folder, LocalDate.of(2026, 11, 25)).findings().stream()
+        .filter(one -> one.span().file().path().startsWith("premixes/"))
+        .toList();
+  }
+}
