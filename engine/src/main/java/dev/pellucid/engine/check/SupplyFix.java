@@ -20,9 +20,9 @@ import java.util.Optional;
  */
 final class SupplyFix {
   /** A supply that must move further than this is no fix but another premix. */
-  private static final double MOST_TIMES = 4;
+  private static final double MOST_TIMES = 12;
 
-  private static final double LEAST_TIMES = 0.25;
+  private static final double LEAST_TIMES = 0.02;
   private static final int CORRECTIONS = 3;
   private static final int ROUNDINGS = 3;
 
