@@ -13,9 +13,9 @@ import java.util.Optional;
  * two lines against it or each other.
  *
  * <p>It stays within the bounds of its lines. Before it is offered, the recipe is read, computed
- * and judged again with it ({@link Proof}): it must meet the limit, break none that was kept, make no other that is
- * broken worse, and bring no error or warning that was not there. So no two of one feed contradict
- * each other.
+ * and judged again with it ({@link Proof}): it must meet the limit, break none that was kept, make
+ * no other that is broken worse, and bring no error or warning that was not there. So no two of one
+ * feed contradict each other.
  */
 final class Fix {
   /** Where more limits are broken, one cause moves them all, and pairs are not looked for. */

@@ -108,7 +108,9 @@ final class InTheWay {
   private static String bound(Line line, boolean up) {
     String name = line.material().name();
     if (line.within().isEmpty()) {
-      return line.rest() ? name + " has not so much to give" : name + " tells no within that lets it move so far";
+      return line.rest()
+          ? name + " has not so much to give"
+          : name + " tells no within that lets it move so far";
     }
     double end = up ? line.within().get().high() : line.within().get().low();
     return "the within of "

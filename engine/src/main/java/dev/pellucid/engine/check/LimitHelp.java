@@ -56,8 +56,7 @@ final class LimitHelp {
   }
 
   private List<String> found() {
-    Optional<Fixing.Cure> cure =
-        others() > 0 ? recipe.fixing().cure(recipe) : Optional.empty();
+    Optional<Fixing.Cure> cure = others() > 0 ? recipe.fixing().cure(recipe) : Optional.empty();
     if (cure.isPresent()) {
       return List.of(cure.get().words());
     }
@@ -110,12 +109,15 @@ final class LimitHelp {
     }
     if (largest.isEmpty()) {
       return finding.helping(
-          "no line of this recipe brings " + subject + ": take in an ingredient or premix that does");
+          "no line of this recipe brings "
+              + subject
+              + ": take in an ingredient or premix that does");
     }
     int others = others();
     if (others >= Fix.FEW) {
       return finding.helping(
-          others + " other limits are broken too: look for the one share or content that moves them");
+          others
+              + " other limits are broken too: look for the one share or content that moves them");
     }
     Optional<String> way = InTheWay.words(recipe, feed, broken);
     return (way.isPresent() ? finding.noting(way.get()) : finding)

@@ -64,8 +64,7 @@ final class MoistureFix {
       }
       if (proof.holds(tried)) {
         return Optional.of(
-            new Fixing.Cure(
-                told(aim, steps * step) + Change.meeting(all.size()), tried.get()));
+            new Fixing.Cure(told(aim, steps * step) + Change.meeting(all.size()), tried.get()));
       }
     }
     return Optional.empty();

@@ -13,8 +13,8 @@ import java.util.Optional;
 /**
  * The lines of a feed whose shares are free, how far each may move, and what one point of it does
  * to a limit. A line moves within its {@code within}; one that tells none by half, since it is
- * there for a reason of its own, and up by half a point where that is more. Premixes and rework stay as they are. Moves are in points, kg per
- * 100 kg of recipe, by the index of the line.
+ * there for a reason of its own, and up by half a point where that is more. Premixes and rework
+ * stay as they are. Moves are in points, kg per 100 kg of recipe, by the index of the line.
  */
 final class Moves {
   private static final double PROBE = 0.02;

@@ -53,9 +53,7 @@ record Proof(RuleContext recipe, List<Limit> targets) {
     double was = before.verdict().judged();
     boolean min = before.limit().side() == Bound.Side.MIN;
     boolean noWorse =
-        min
-            ? Closeness.isAtLeast(after.judged(), was)
-            : Closeness.isAtMost(after.judged(), was);
+        min ? Closeness.isAtLeast(after.judged(), was) : Closeness.isAtMost(after.judged(), was);
     return after.keeps() || !before.state().isKept() && noWorse;
   }
 

@@ -20,8 +20,7 @@ final class AppliedHelp {
           "(.+? points .+?)(?: in place of (\\S+)|, made up by (\\S+),) would meet"
               + " (?:it|both broken limits|all \\d+ broken limits)(?:; then write (.+) on the"
               + " label)?(?:, and the label too)?");
-  private static final Pattern SHARE =
-      Pattern.compile("([0-9.]+) points (more|less) (\\S+)");
+  private static final Pattern SHARE = Pattern.compile("([0-9.]+) points (more|less) (\\S+)");
   private static final Pattern DOSE =
       Pattern.compile("(\\S+) at its dose of ([0-9.]+ %) would meet it");
   private static final Pattern OVERAGE =
@@ -53,8 +52,7 @@ final class AppliedHelp {
   static Optional<String> kind(String help) {
     List<String> names =
         List.of("shares", "dose", "overage", "handling", "shelf-life", "moisture", "supply");
-    List<Pattern> patterns =
-        List.of(SHARES, DOSE, OVERAGE, HANDLING, SHELF_LIFE, MOISTURE, SUPPLY);
+    List<Pattern> patterns = List.of(SHARES, DOSE, OVERAGE, HANDLING, SHELF_LIFE, MOISTURE, SUPPLY);
     for (int i = 0; i < names.size(); i++) {
       if (patterns.get(i).matcher(help).matches()) {
         return Optional.of(names.get(i));
@@ -136,13 +134,11 @@ final class AppliedHelp {
   private void label(String nutrient, String figure) {
     String text = text(recipe);
     int label = text.indexOf("\nlabel\n");
-    Matcher line =
-        Pattern.compile("(?m)^( +" + Pattern.quote(nutrient) + " +).*$").matcher(text);
+    Matcher line = Pattern.compile("(?m)^( +" + Pattern.quote(nutrient) + " +).*$").matcher(text);
     if (label < 0 || !line.find(label)) {
       throw new IllegalArgumentException("no label of " + nutrient);
     }
-    changed.put(
-        recipe, text.substring(0, line.end(1)) + figure + text.substring(line.end()));
+    changed.put(recipe, text.substring(0, line.end(1)) + figure + text.substring(line.end()));
   }
 
   private void overage(String name, String extra, String purpose) {

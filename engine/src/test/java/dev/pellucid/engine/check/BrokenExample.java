@@ -101,11 +101,7 @@ final class BrokenExample {
     boolean min = limit.side() == Bound.Side.MIN;
     String bound = Figures.plain(limit.written().fromBase(judged * (min ? 1 + by : 1 - by)));
     String text = figure.text();
-    put(
-        figure.file().path(),
-        figure.start(),
-        figure.end(),
-        text.replaceFirst("^[0-9.]+", bound));
+    put(figure.file().path(), figure.start(), figure.end(), text.replaceFirst("^[0-9.]+", bound));
   }
 
   private String moisture() {
