@@ -50,8 +50,14 @@ record Change(List<Moved> moved, int meets, List<String> relabels) {
   /** {@code 2.0 points more maize in place of wheat would meet it}. */
   String words() {
     return amounts()
-        + (meets > 1 ? " would meet all " + meets + " broken limits" : " would meet it")
+        + meeting(meets)
         + (relabels.isEmpty() ? "" : "; then write " + Choices.all(relabels) + " on the label");
+  }
+
+  /** {@code would meet it}, or how many broken limits. */
+  static String meeting(int limits) {
+    String what = limits == 2 ? "both broken limits" : "all " + limits + " broken limits";
+    return " would meet " + (limits == 1 ? "it" : what);
   }
 
   /** The same without what comes of it. */

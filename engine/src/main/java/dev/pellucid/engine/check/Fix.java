@@ -10,13 +10,12 @@ import java.util.Optional;
 
 /**
  * The smallest change of shares that meets a broken limit: one line against the {@code rest}, else
- * two lines against it or each other. Where several limits are broken, the one change that meets
- * them all goes before.
+ * two lines against it or each other.
  *
  * <p>It stays within the bounds of its lines. Before it is offered, the recipe is read, computed
- * and judged again with it ({@link Proof}): it must meet the limit, break none that was kept, make no other that is
- * broken worse, and bring no error or warning that was not there. So no two of one feed contradict
- * each other.
+ * and judged again with it ({@link Proof}): it must meet the limit, break none that was kept, make
+ * no other that is broken worse, and bring no error or warning that was not there. So no two of one
+ * feed contradict each other.
  */
 final class Fix {
   /** Where more limits are broken, one cause moves them all, and pairs are not looked for. */
@@ -33,20 +32,21 @@ final class Fix {
     if (recipe.fixing().again() == Again.NONE || !recipe.feed().equals(Optional.of(feed))) {
       return Optional.empty();
     }
-    List<Limit> all = broken(recipe);
-    if (all.size() > 1 && all.contains(broken.limit())) {
-      Optional<Change> together = recipe.fixing().together(recipe);
-      if (together.isPresent()) {
-        return together;
-      }
-    }
-    return found(recipe, List.of(broken.limit()), all.size() <= FEW);
+    return found(recipe, List.of(broken.limit()), broken(recipe).size() <= FEW);
   }
 
-  /** One change that meets every limit that is broken. */
-  static Optional<Change> together(RuleContext recipe) {
+  /** One change of shares that meets every limit that is broken. */
+  static Optional<Fixing.Cure> together(RuleContext recipe) {
     List<Limit> all = broken(recipe);
-    return found(recipe, all, all.size() <= FEW);
+    Optional<Change> change =
+        all.isEmpty() ? Optional.empty() : found(recipe, all, all.size() <= FEW);
+    return change.flatMap(
+        it ->
+            recipe
+                .fixing()
+                .again()
+                .with(it.edits())
+                .map(tried -> new Fixing.Cure(it.words(), tried)));
   }
 
   private static Optional<Change> found(RuleContext recipe, List<Limit> targets, boolean pairs) {
@@ -68,7 +68,8 @@ final class Fix {
         : Optional.empty();
   }
 
-  private static List<Limit> broken(RuleContext recipe) {
+  /** The limits that a recipe breaks. */
+  static List<Limit> broken(RuleContext recipe) {
     List<Limit> broken = new ArrayList<>();
     for (LimitStatus status : recipe.limits()) {
       if (status.state().isBroken()) {

@@ -26,7 +26,7 @@ public final class Fixing {
   private final Once<Set<String>> said;
   private int proofs;
   private @Nullable Moves moves;
-  private @Nullable Optional<Change> together;
+  private @Nullable Optional<Cure> cure;
 
   /** A recipe that can be tried again. */
   public Fixing(Again again) {
@@ -58,30 +58,51 @@ public final class Fixing {
     return known;
   }
 
-  /** The one change that meets every broken limit, where there is one. */
-  Optional<Change> together(RuleContext recipe) {
-    Optional<Change> known = together;
+  /**
+   * One change that meets every broken limit.
+   *
+   * @param tried the recipe with it
+   */
+  record Cure(String words, RuleContext tried) {}
+
+  /** It, where there is one: the moisture that is aimed at, where that is broken, else shares. */
+  Optional<Cure> cure(RuleContext recipe) {
+    Optional<Cure> known = cure;
     if (known == null) {
-      known = Fix.together(recipe);
-      together = known;
+      known = MoistureFix.cure(recipe).or(() -> Fix.together(recipe));
+      cure = known;
     }
     return known;
   }
 
   /** Whether a recipe that was tried again has an error or a warning that was not there. */
   boolean saysMore(RuleContext tried) {
-    return !said.get().containsAll(keys(tried));
+    return firstMore(tried).isPresent();
+  }
+
+  /** The first of these in words. */
+  Optional<String> firstMore(RuleContext tried) {
+    for (Remark remark : Rules.remarks(tried)) {
+      if (counts(remark) && !said.get().contains(key(remark))) {
+        return Optional.of(remark.finding().headline());
+      }
+    }
+    return Optional.empty();
   }
 
   private static Set<String> keys(RuleContext recipe) {
     Set<String> keys = new HashSet<>();
     for (Remark remark : Rules.remarks(recipe)) {
-      boolean label = OF_LABEL.contains(remark.finding().code());
-      if (remark.finding().severity() != Severity.NOTE && !label) {
+      if (counts(remark)) {
         keys.add(key(remark));
       }
     }
     return keys;
+  }
+
+  private static boolean counts(Remark remark) {
+    return remark.finding().severity() != Severity.NOTE
+        && !OF_LABEL.contains(remark.finding().code());
   }
 
   private static String key(Remark remark) {

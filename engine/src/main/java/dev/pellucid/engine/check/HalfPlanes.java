@@ -24,7 +24,8 @@ final class HalfPlanes {
 
   void add(double a, double b, double least) {
     double size = Math.max(Math.abs(a), Math.abs(b));
-    rows.add(size == 0 ? new double[] {0, 0, least} : new double[] {a / size, b / size, least / size});
+    rows.add(
+        size == 0 ? new double[] {0, 0, least} : new double[] {a / size, b / size, least / size});
   }
 
   boolean holds(double x, double y, double slack) {

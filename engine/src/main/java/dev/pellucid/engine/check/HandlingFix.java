@@ -15,6 +15,9 @@ final class HandlingFix {
   private static final double GRAMS = 1000;
   private static final int HALVINGS = 12;
 
+  /** In percent of the line: nobody is told to lose more than this. */
+  private static final double USUAL = 20;
+
   private HandlingFix() {}
 
   /** In words; empty where no overage of this line alone would meet it. */
@@ -33,6 +36,7 @@ final class HandlingFix {
       good = met ? middle : good;
       bad = met ? bad : (good + bad) / 2;
     }
+    good = each ? good : Math.min(good, USUAL);
     if (!found || !proof.holds(tried(recipe, line, good, each))) {
       return Optional.empty();
     }

@@ -3,13 +3,13 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.judge.Judge;
-import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.measure.Closeness;
-import dev.pellucid.syntax.Bound;
+import dev.pellucid.text.TextEdit;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -90,25 +90,27 @@ final class InTheWay {
     if (far > (points > 0 ? moves.down(rest) : moves.up(rest))) {
       return bound(rest, points < 0);
     }
-    Readings there = new Readings(moved(line, rest, points).orElseThrow());
-    for (LimitStatus status : recipe.limits()) {
-      Verdict after = Judge.verdict(there, status.limit());
-      if (status.state().isKept() && !after.keeps()) {
-        boolean min = after.limit().side() == Bound.Side.MIN;
-        return "then "
-            + status.limit().subject().text()
-            + " is "
-            + (min ? "below its minimum of " : "above its maximum of ")
-            + status.limit().writtenInForce().asWritten();
-      }
-    }
-    return "it does not go with what else this recipe is held to";
+    Proof proof = new Proof(recipe, List.of(limit));
+    ComputedFeed there = moved(line, rest, points).orElseThrow();
+    return proof
+        .broken(new Readings(there))
+        .or(() -> tried(line, points).flatMap(proof::against))
+        .map(words -> "then " + words)
+        .orElse("then another limit that is broken gets worse");
+  }
+
+  private Optional<RuleContext> tried(Line line, double points) {
+    double share = Math.max(0, Moves.points(line) + points);
+    TextEdit edit = new TextEdit(line.figure(), Figures.fixed(share, 3) + " %");
+    return recipe.fixing().again().with(List.of(edit));
   }
 
   private static String bound(Line line, boolean up) {
     String name = line.material().name();
     if (line.within().isEmpty()) {
-      return line.rest() ? name + " has not so much to give" : name + " tells no within so wide";
+      return line.rest()
+          ? name + " has not so much to give"
+          : name + " tells no within that lets it move so far";
     }
     double end = up ? line.within().get().high() : line.within().get().low();
     return "the within of "

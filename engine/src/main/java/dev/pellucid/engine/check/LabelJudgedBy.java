@@ -8,6 +8,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A figure of the label that the feed does not bear out. The tolerance of the law is for sampling
@@ -34,14 +35,27 @@ final class LabelJudgedBy implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    for (LabelVerdict verdict : recipe.judgement().claims()) {
-      if (verdict.outcome() == outcome) {
-        out.accept(finding(verdict));
+    List<LabelVerdict> claims = recipe.judgement().claims();
+    for (int i = 0; i < claims.size(); i++) {
+      if (claims.get(i).outcome() == outcome) {
+        out.accept(finding(claims.get(i), help(recipe, i)));
       }
     }
   }
 
-  private Finding finding(LabelVerdict verdict) {
+  /** Where limits are broken, what meets them may put the label right too. */
+  private static String help(RuleContext recipe, int claim) {
+    Optional<Fixing.Cure> cure =
+        Fix.broken(recipe).isEmpty() ? Optional.empty() : recipe.fixing().cure(recipe);
+    List<LabelVerdict> claims =
+        cure.isPresent() ? cure.get().tried().judgement().claims() : List.of();
+    String instead = new LabelWords(recipe.judgement().claims().get(claim)).instead();
+    return claim < claims.size() && claims.get(claim).outcome() == Outcome.KEPT
+        ? cure.orElseThrow().words() + ", and the label too"
+        : "write " + instead + " on the label, or change the recipe";
+  }
+
+  private Finding finding(LabelVerdict verdict, String help) {
     LabelWords words = new LabelWords(verdict);
     boolean beyond = outcome == Outcome.BEYOND;
     String headline =
@@ -62,7 +76,7 @@ final class LabelJudgedBy implements Rule {
     }
     return finding
         .noting("a tolerance is for sampling and the laboratory, not for formulating")
-        .helping("write " + words.instead() + " on the label, or change the recipe")
+        .helping(help)
         .about(
             new About(
                 verdict.claim().nutrient().name(),

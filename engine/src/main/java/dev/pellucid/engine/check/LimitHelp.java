@@ -2,8 +2,8 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.check.Contributors.Contributor;
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
+import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
@@ -56,9 +56,15 @@ final class LimitHelp {
   }
 
   private List<String> found() {
+    Optional<Fixing.Cure> cure = others() > 0 ? recipe.fixing().cure(recipe) : Optional.empty();
+    if (cure.isPresent()) {
+      return List.of(cure.get().words());
+    }
     if (MoistureFix.isOfMoisture(feed, broken)) {
-      Optional<String> aim = MoistureFix.words(recipe, feed, broken);
-      return aim.isPresent() ? List.of(aim.get()) : shares();
+      Optional<MoistureFix.Found> aim = MoistureFix.found(recipe, feed, broken);
+      return aim.filter(MoistureFix.Found::helps).isPresent()
+          ? List.of(aim.get().words())
+          : aim.isEmpty() ? shares() : List.of();
     }
     if (largest.isEmpty()) {
       return List.of();
@@ -97,16 +103,21 @@ final class LimitHelp {
   private Finding nothing(Finding finding) {
     String subject = broken.limit().subject().text();
     if (MoistureFix.isOfMoisture(feed, broken)) {
-      return finding.helping("look at the moisture that the process aims at, and at what it takes");
+      Optional<MoistureFix.Found> aim = MoistureFix.found(recipe, feed, broken);
+      return (aim.isPresent() ? finding.noting(aim.get().words()) : finding)
+          .helping("look at the moisture that the process aims at, and at the limits of it");
     }
     if (largest.isEmpty()) {
       return finding.helping(
-          "no line of this recipe brings " + subject + ": take in an ingredient or premix that does");
+          "no line of this recipe brings "
+              + subject
+              + ": take in an ingredient or premix that does");
     }
     int others = others();
     if (others >= Fix.FEW) {
       return finding.helping(
-          others + " other limits are broken too: look for the one share or content that moves them");
+          others
+              + " other limits are broken too: look for the one share or content that moves them");
     }
     Optional<String> way = InTheWay.words(recipe, feed, broken);
     return (way.isPresent() ? finding.noting(way.get()) : finding)
@@ -116,10 +127,7 @@ final class LimitHelp {
   }
 
   private int others() {
-    int others = -1;
-    for (LimitStatus status : recipe.limits()) {
-      others += status.state().isBroken() ? 1 : 0;
-    }
-    return others;
+    List<Limit> all = Fix.broken(recipe);
+    return all.contains(broken.limit()) ? all.size() - 1 : 0;
   }
 }

@@ -3,8 +3,10 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.judge.Judge;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Setting;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.syntax.Range;
@@ -20,6 +22,9 @@ import java.util.Optional;
 final class MoistureFix {
   private static final int TRIES = 6;
 
+  /** In tenths of a point. */
+  private static final int FURTHEST = 100;
+
   private MoistureFix() {}
 
   /** Whether a limit is of the water in the feed, and of nothing else. */
@@ -28,8 +33,45 @@ final class MoistureFix {
     return addends.size() == 1 && feed.nutrients().isMoisture(addends.get(0).index());
   }
 
-  /** In words; empty where the limit is of something else, or no aim would meet it. */
-  static Optional<String> words(RuleContext recipe, ComputedFeed feed, Verdict broken) {
+  /**
+   * What was found.
+   *
+   * @param helps whether the words are a help; else they say what stands in its way
+   */
+  record Found(String words, boolean helps) {}
+
+  /** An aim that meets every broken limit, one of moisture among them, which moves all others. */
+  static Optional<Fixing.Cure> cure(RuleContext recipe) {
+    List<Limit> all = Fix.broken(recipe);
+    ComputedFeed feed = recipe.feed().orElseThrow();
+    Optional<Setting> aim = MoistureTarget.of(feed);
+    for (LimitStatus status : recipe.limits()) {
+      boolean ofMoisture = status.state().isBroken() && isOfMoisture(feed, status.verdict());
+      if (ofMoisture && aim.isPresent()) {
+        return cure(recipe, all, aim.get(), status.limit().side() == Bound.Side.MIN ? 0.1 : -0.1);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Fixing.Cure> cure(
+      RuleContext recipe, List<Limit> all, Setting aim, double step) {
+    Proof proof = new Proof(recipe, all);
+    for (int steps = 1; steps <= FURTHEST; steps++) {
+      Optional<RuleContext> tried = with(recipe, aim, steps * step);
+      if (tried.isEmpty() || tried.get().feed().isEmpty()) {
+        return Optional.empty();
+      }
+      if (proof.holds(tried)) {
+        return Optional.of(
+            new Fixing.Cure(told(aim, steps * step) + Change.meeting(all.size()), tried.get()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Empty where the limit is of something else, or no aim would meet it. */
+  static Optional<Found> found(RuleContext recipe, ComputedFeed feed, Verdict broken) {
     Optional<Setting> aim = MoistureTarget.of(feed);
     if (aim.isEmpty() || !isOfMoisture(feed, broken)) {
       return Optional.empty();
@@ -45,9 +87,15 @@ final class MoistureFix {
       if (tried.isEmpty() || tried.get().feed().isEmpty()) {
         return Optional.empty();
       }
-      room = Judge.verdict(new Readings(tried.get().feed().get()), broken.limit()).room();
+      Verdict then = Judge.verdict(new Readings(tried.get().feed().get()), broken.limit());
+      room = then.room();
       if (proof.holds(tried)) {
-        return Optional.of(told(aim.get(), points));
+        return Optional.of(new Found(told(aim.get(), points) + Change.meeting(1), true));
+      }
+      Optional<String> against = then.keeps() ? proof.against(tried.get()) : Optional.empty();
+      if (against.isPresent()) {
+        String words = told(aim.get(), points) + Change.meeting(1) + ", but then " + against.get();
+        return Optional.of(new Found(words, false));
       }
     }
     return Optional.empty();
@@ -62,8 +110,7 @@ final class MoistureFix {
             .map(taken -> ", accepting " + moved(written(taken), points) + ",")
             .orElse("")
         + " in the line "
-        + aim.written().stepAsWritten().text()
-        + " would meet it";
+        + aim.written().stepAsWritten().text();
   }
 
   private static Optional<RuleContext> with(RuleContext recipe, Setting aim, double points) {

@@ -13,11 +13,14 @@ import java.util.Optional;
 /**
  * The lines of a feed whose shares are free, how far each may move, and what one point of it does
  * to a limit. A line moves within its {@code within}; one that tells none by half, since it is
- * there for a reason of its own. Premixes and rework stay as they are. Moves are in points, kg per
- * 100 kg of recipe, by the index of the line.
+ * there for a reason of its own, and up by half a point where that is more. Premixes and rework
+ * stay as they are. Moves are in points, kg per 100 kg of recipe, by the index of the line.
  */
 final class Moves {
   private static final double PROBE = 0.02;
+
+  /** A small line, a salt or an amino acid, may always grow by as many points. */
+  private static final double SMALL = 0.5;
 
   private final ComputedFeed feed;
   private final List<Line> lines;
@@ -85,7 +88,7 @@ final class Moves {
     double most =
         line.within()
             .map(within -> within.high() * 100)
-            .orElse(line.rest() ? 100.0 : points(line) * 1.5);
+            .orElse(line.rest() ? 100.0 : Math.max(points(line) * 1.5, points(line) + SMALL));
     return Math.max(0, most - points(line));
   }
 

@@ -29,8 +29,8 @@ record Proof(RuleContext recipe, List<Limit> targets) {
   boolean holds(Optional<RuleContext> tried) {
     return tried.isPresent()
         && tried.get().feed().isPresent()
-        && recipe.fixing().mayProve()
         && keeps(new Readings(tried.get().feed().get()))
+        && recipe.fixing().mayProve()
         && !recipe.fixing().saysMore(tried.get());
   }
 
@@ -53,10 +53,31 @@ record Proof(RuleContext recipe, List<Limit> targets) {
     double was = before.verdict().judged();
     boolean min = before.limit().side() == Bound.Side.MIN;
     boolean noWorse =
-        min
-            ? Closeness.isAtLeast(after.judged(), was)
-            : Closeness.isAtMost(after.judged(), was);
+        min ? Closeness.isAtLeast(after.judged(), was) : Closeness.isAtMost(after.judged(), was);
     return after.keeps() || !before.state().isKept() && noWorse;
+  }
+
+  /** What a change brings with it that must not be; empty where there is nothing. */
+  Optional<String> against(RuleContext tried) {
+    Optional<String> limit =
+        tried.feed().isPresent() ? broken(new Readings(tried.feed().get())) : Optional.empty();
+    return limit.isPresent() ? limit : recipe.fixing().firstMore(tried);
+  }
+
+  /** The first limit that was kept and is not after it, in words. */
+  Optional<String> broken(Readings after) {
+    for (LimitStatus before : recipe.limits()) {
+      Limit limit = before.limit();
+      if (before.state().isKept() && !Judge.verdict(after, limit).keeps()) {
+        boolean min = limit.side() == Bound.Side.MIN;
+        return Optional.of(
+            limit.subject().text()
+                + " is "
+                + (min ? "below its minimum of " : "above its maximum of ")
+                + limit.writtenInForce().asWritten());
+      }
+    }
+    return Optional.empty();
   }
 
   /** What the label must say after it and needs not now. */

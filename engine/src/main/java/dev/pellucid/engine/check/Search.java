@@ -64,7 +64,11 @@ final class Search {
    * @param targets what is to be met
    * @param before how the feed stands with its limits
    */
-  Search(Moves moves, List<Limit> targets, List<LimitStatus> before, Function<Change, Optional<Change>> proof) {
+  Search(
+      Moves moves,
+      List<Limit> targets,
+      List<LimitStatus> before,
+      Function<Change, Optional<Change>> proof) {
     this.moves = moves;
     this.proof = proof;
     this.meets = targets.size();

@@ -20,9 +20,9 @@ import java.util.Optional;
  */
 final class SupplyFix {
   /** A supply that must move further than this is no fix but another premix. */
-  private static final double MOST_TIMES = 4;
+  private static final double MOST_TIMES = 12;
 
-  private static final double LEAST_TIMES = 0.25;
+  private static final double LEAST_TIMES = 0.02;
   private static final int CORRECTIONS = 3;
   private static final int ROUNDINGS = 3;
 
@@ -66,7 +66,8 @@ final class SupplyFix {
     }
     String dose = one.premix().dose().orElseThrow().toString();
     Proof proof = new Proof(recipe, List.of(broken.limit()));
-    return proof.holds(recipe.fixing().again().with(List.of(new TextEdit(one.line().figure(), dose))))
+    return proof.holds(
+            recipe.fixing().again().with(List.of(new TextEdit(one.line().figure(), dose))))
         ? Optional.of(one.premix().code() + " at its dose of " + dose + " would meet it")
         : Optional.empty();
   }
@@ -127,9 +128,7 @@ final class SupplyFix {
 
   private double room(Supplied one, double times) {
     Limit limit = broken.limit();
-    return supplied(one, times)
-        .map(there -> Judge.verdict(there, limit).room())
-        .orElse(Double.NaN);
+    return supplied(one, times).map(there -> Judge.verdict(there, limit).room()).orElse(Double.NaN);
   }
 
   private Optional<Readings> supplied(Supplied one, double times) {

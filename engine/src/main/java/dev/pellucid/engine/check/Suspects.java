@@ -44,8 +44,7 @@ final class Suspects {
                         + one.told(one.amount())
                         + " of it, less than half of the minimum");
         boolean atDose = Closeness.same(one.times(), 1);
-        Optional<String> meant =
-            atDose ? TenfoldSlip.meant(one, 10, least) : Optional.empty();
+        Optional<String> meant = atDose ? TenfoldSlip.meant(one, 10, least) : Optional.empty();
         told = meant.isPresent() ? told.helping(meant.get()) : told;
       }
     }

@@ -72,8 +72,7 @@ record ExplodedLine(
         return was.share() + more < 0
             ? Optional.empty()
             : Optional.of(
-                new ExplodedLine(
-                        line, path, material, composition, through, anew, kg, richest)
+                new ExplodedLine(line, path, material, composition, through, anew, kg, richest)
                     .weighed(lineKg, lineRichest));
       }
     }

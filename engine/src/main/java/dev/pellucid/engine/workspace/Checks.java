@@ -53,7 +53,9 @@ public final class Checks {
     Resolution<ResolvedRecipe> resolved = shared.resolver().recipe((RecipeFile) parsed.file());
     List<Finding> findings = new ArrayList<>(parsed.findings());
     findings.addAll(resolved.findings());
-    Optional<RuleContext> recipe = inspected(shared, resolved.thing(), new Fixing(new Retry(shared, text, Retry.errors(findings))));
+    Optional<RuleContext> recipe =
+        inspected(
+            shared, resolved.thing(), new Fixing(new Retry(shared, text, Retry.errors(findings))));
     List<String> mendFirst =
         recipe.isPresent() ? List.of() : shared.mendFirst(path, resolved.reads());
     return new Checked(

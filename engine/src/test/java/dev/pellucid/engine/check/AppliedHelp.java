@@ -1,0 +1,171 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.folder.Texts;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The words of a help as a change of the texts, the only place that reads them. Whatever names an
+ * amount must be known here, or its test fails.
+ */
+final class AppliedHelp {
+  private static final Pattern SHARES =
+      Pattern.compile(
+          "(.+? points .+?)(?: in place of (\\S+)|, made up by (\\S+),) would meet"
+              + " (?:it|both broken limits|all \\d+ broken limits)(?:; then write (.+) on the"
+              + " label)?(?:, and the label too)?");
+  private static final Pattern SHARE = Pattern.compile("([0-9.]+) points (more|less) (\\S+)");
+  private static final Pattern DOSE =
+      Pattern.compile("(\\S+) at its dose of ([0-9.]+ %) would meet it");
+  private static final Pattern OVERAGE =
+      Pattern.compile("an overage of ([0-9.]+ %) for stability on (\\S+) would meet it");
+  private static final Pattern HANDLING =
+      Pattern.compile("a handling overage of (.+) on (\\S+) would meet it");
+  private static final Pattern SHELF_LIFE =
+      Pattern.compile("a shelf life of ([0-9]+ d) in place of .+ would meet it");
+  private static final Pattern MOISTURE =
+      Pattern.compile(
+          "(.+ %) moisture in place of .+?(?:, accepting (.+ %),)? in the line (\\S+) would meet"
+              + " (?:it|both broken limits|all \\d+ broken limits)(?:, and the label too)?");
+  private static final Pattern SUPPLY =
+      Pattern.compile(
+          "(\\S+) ([0-9.]+) (\\S+) in place of \\S+ \\S+ in the supply of (\\S+) would meet it.*");
+  private static final Pattern LABEL =
+      Pattern.compile("write (.+) on the label, or change the recipe");
+
+  private final Texts texts;
+  private final String recipe;
+  private final Map<String, String> changed = new HashMap<>();
+
+  private AppliedHelp(Texts texts, String recipe) {
+    this.texts = texts;
+    this.recipe = recipe;
+  }
+
+  /** The kind of help that these words are; empty for one that names no amount. */
+  static Optional<String> kind(String help) {
+    List<String> names =
+        List.of("shares", "dose", "overage", "handling", "shelf-life", "moisture", "supply");
+    List<Pattern> patterns = List.of(SHARES, DOSE, OVERAGE, HANDLING, SHELF_LIFE, MOISTURE, SUPPLY);
+    for (int i = 0; i < names.size(); i++) {
+      if (patterns.get(i).matcher(help).matches()) {
+        return Optional.of(names.get(i));
+      }
+    }
+    return LABEL.matcher(help).matches() ? Optional.of("label") : Optional.empty();
+  }
+
+  /** The texts with the help applied to a recipe. */
+  static Texts to(Texts texts, String recipe, String help, String subject) {
+    AppliedHelp applied = new AppliedHelp(texts, recipe);
+    applied.apply(help, subject);
+    return texts.over(applied.changed);
+  }
+
+  private void apply(String help, String subject) {
+    Matcher it = SHARES.matcher(help);
+    if (it.matches()) {
+      shares(it.group(1), it.group(2));
+      if (it.group(4) != null) {
+        for (String claim : it.group(4).split(", | and ")) {
+          label(claim.substring(0, claim.indexOf(' ')), claim.substring(claim.indexOf(' ') + 1));
+        }
+      }
+    } else if ((it = DOSE.matcher(help)).matches()) {
+      replace(recipe, "(?m)^( +" + Pattern.quote(it.group(1)) + " +)[0-9.]+ %", "$1" + it.group(2));
+    } else if ((it = OVERAGE.matcher(help)).matches()) {
+      overage(it.group(2), it.group(1), "stability");
+    } else if ((it = HANDLING.matcher(help)).matches()) {
+      overage(it.group(2), it.group(1), "handling");
+    } else if ((it = SHELF_LIFE.matcher(help)).matches()) {
+      replace(recipe, "(store +shelf-life +)[0-9]+ \\S+", "$1" + it.group(1));
+    } else if ((it = MOISTURE.matcher(help)).matches()) {
+      String accept = it.group(2) == null ? "" : "  accept " + it.group(2);
+      replace(recipe, "(?m)^( +" + it.group(3) + " +moisture +).*$", "$1" + it.group(1) + accept);
+    } else if ((it = SUPPLY.matcher(help)).matches()) {
+      replace(
+          "premixes/" + it.group(4) + ".premix",
+          "(?m)^( +" + Pattern.quote(it.group(1)) + " +)[0-9.]+ \\S+( +from)",
+          "$1" + it.group(2) + " " + it.group(3) + "$2");
+    } else if ((it = LABEL.matcher(help)).matches()) {
+      label(subject, it.group(1));
+    } else {
+      throw new IllegalArgumentException(help);
+    }
+  }
+
+  private void shares(String amounts, String inPlaceOf) {
+    Matcher one = SHARE.matcher(amounts);
+    BigDecimal sum = BigDecimal.ZERO;
+    while (one.find()) {
+      BigDecimal points = new BigDecimal(one.group(1));
+      points = one.group(2).equals("more") ? points : points.negate();
+      sum = sum.add(points);
+      share(one.group(3), points);
+    }
+    if (inPlaceOf != null) {
+      share(inPlaceOf, sum.negate());
+    }
+  }
+
+  /** The rest has no figure, and takes what the others leave. */
+  private void share(String name, BigDecimal points) {
+    Matcher line =
+        Pattern.compile("(?m)^( +" + Pattern.quote(name) + " +)(?:([0-9.]+) %|rest)(?=\\s)")
+            .matcher(text(recipe));
+    if (!line.find()) {
+      throw new IllegalArgumentException("no line " + name);
+    }
+    if (line.group(2) != null) {
+      BigDecimal share = new BigDecimal(line.group(2)).add(points);
+      String text = text(recipe);
+      changed.put(
+          recipe,
+          text.substring(0, line.start(2)) + share.toPlainString() + text.substring(line.end(2)));
+    }
+  }
+
+  private void label(String nutrient, String figure) {
+    String text = text(recipe);
+    int label = text.indexOf("\nlabel\n");
+    Matcher line = Pattern.compile("(?m)^( +" + Pattern.quote(nutrient) + " +).*$").matcher(text);
+    if (label < 0 || !line.find(label)) {
+      throw new IllegalArgumentException("no label of " + nutrient);
+    }
+    changed.put(recipe, text.substring(0, line.end(1)) + figure + text.substring(line.end()));
+  }
+
+  private void overage(String name, String extra, String purpose) {
+    String line = "  " + name + "  " + extra + "  for " + purpose;
+    String text = text(recipe);
+    Matcher there =
+        Pattern.compile("(?m)^ +" + Pattern.quote(name) + " .*for " + purpose + "$").matcher(text);
+    if (there.find()) {
+      changed.put(recipe, text.substring(0, there.start()) + line + text.substring(there.end()));
+    } else if (text.contains("\noverage\n")) {
+      changed.put(recipe, text.replace("\noverage\n", "\noverage\n" + line + "\n"));
+    } else {
+      changed.put(recipe, text + "\noverage\n" + line + "\n");
+    }
+  }
+
+  private void replace(String path, String regex, String with) {
+    String text = text(path);
+    Matcher found = Pattern.compile(regex).matcher(text);
+    if (!found.find()) {
+      throw new IllegalArgumentException("no " + regex + " in " + path);
+    }
+    changed.put(path, found.replaceFirst(with));
+  }
+
+  private String text(String path) {
+    return Optional.ofNullable(changed.get(path))
+        .orElseGet(() -> texts.read(path, new ArrayList<>()).orElseThrow().text());
+  }
+}
