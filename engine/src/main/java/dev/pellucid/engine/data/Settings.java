@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param jurisdiction whose law applies, or empty where the file says {@code none}
  * @param plant the name of the plant file to use, or empty
  * @param label the name of the label rules to use, or empty
+ * @param maker who makes the feed, where the file says so
  * @param place the file, or the line that names the jurisdiction
  */
 public record Settings(
@@ -19,4 +20,5 @@ public record Settings(
     Optional<String> jurisdiction,
     Optional<String> plant,
     Optional<String> label,
+    Optional<Maker> maker,
     Span place) {}

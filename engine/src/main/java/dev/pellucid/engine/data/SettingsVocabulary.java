@@ -5,6 +5,7 @@ import static dev.pellucid.engine.data.Keys.must;
 import static dev.pellucid.engine.data.Vocabulary.TEXT;
 import static dev.pellucid.engine.data.Vocabulary.WORD;
 
+import dev.pellucid.engine.data.Keys.Holds.Block;
 import dev.pellucid.engine.data.Keys.Holds.OneOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
@@ -23,8 +24,19 @@ final class SettingsVocabulary {
       may("plant", WORD, "the plant that makes the feed: a file of plant/");
   static final Key<Text> LABEL = may("label", WORD, "the rules of the bag label: a file of label/");
 
+  static final Key<Text> MAKER_NAME = must("name", TEXT, "the name or business name on the bag");
+  static final Key<Text> MAKER_ADDRESS = must("address", TEXT, "the address on the bag");
+  static final Key<Text> MAKER_APPROVAL_NUMBER =
+      may("approval-number", TEXT, "the number of the mill as the authority gave it, or none");
+
+  static final Keys MAKER_KEYS =
+      Keys.of("a maker", MAKER_NAME, MAKER_ADDRESS, MAKER_APPROVAL_NUMBER);
+
+  static final Key<Block> MAKER =
+      may("maker", new Block(MAKER_KEYS), "who makes the feed and answers for its label");
+
   static final Keys SETTINGS_KEYS =
-      Keys.of("pellucid.yaml", FORMAT, NAME, CURRENCY, JURISDICTION, PLANT, LABEL);
+      Keys.of("pellucid.yaml", FORMAT, NAME, CURRENCY, JURISDICTION, PLANT, LABEL, MAKER);
 
   private SettingsVocabulary() {}
 }

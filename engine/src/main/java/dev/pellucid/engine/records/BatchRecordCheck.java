@@ -78,7 +78,8 @@ public final class BatchRecordCheck {
     return Stream.of(
             RULES.stream().map(RecordRule::code),
             Following.codes().stream(),
-            Stream.of(NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE),
+            Stream.of(
+                NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE, ModifiedLot.CODE),
             LotsTogether.codes().stream())
         .flatMap(codes -> codes)
         .toList();
@@ -208,6 +209,7 @@ public final class BatchRecordCheck {
     Stock stock = new Stock(tables, uses);
     stock.check(out);
     UnlikeLibrary.look(tables, out);
+    ModifiedLot.look(tables, out);
     new LotsTogether(tables, uses, day).look(out);
     following.check(left, out);
     return stock;
