@@ -131,8 +131,7 @@ final class LawWithoutMargin implements Rule {
       Finding finding, RuleContext recipe, ComputedFeed feed, LawMargin margin, double keptIn) {
     Verdict broken = margin.askedIn(keptIn).verdict();
     Finding told = finding;
-    Optional<Change> fix =
-        broken.keeps() ? Optional.empty() : Fix.smallest(recipe, feed, broken);
+    Optional<Change> fix = broken.keeps() ? Optional.empty() : Fix.smallest(recipe, feed, broken);
     if (fix.isPresent()) {
       told = told.helping(fix.get().words());
     }

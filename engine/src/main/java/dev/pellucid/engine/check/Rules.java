@@ -90,6 +90,11 @@ public final class Rules {
           new LabelAboveMaximum(),
           new ConstituentNotDeclared(),
           new AdditiveNotTold(),
+          new AdditiveNumberMissing(),
+          new LabelNameMissing(),
+          new ModifiedNotTold(),
+          new ModifiedWithoutWords(),
+          new FeedingNotTold(),
           new LabelWithoutRules());
 
   /** The code of an ingredient without a price. */

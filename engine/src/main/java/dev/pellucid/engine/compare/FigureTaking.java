@@ -9,6 +9,7 @@ import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.label.BagLabel;
+import dev.pellucid.engine.label.BagLabel.Group;
 import dev.pellucid.engine.label.BagLabel.Statement;
 import dev.pellucid.engine.weighing.WeighingLine;
 import dev.pellucid.engine.weighing.WeighingPlan;
@@ -82,6 +83,11 @@ public final class FigureTaking {
           @Override
           public String names(Statement.Names names) {
             return String.join("; ", names.names());
+          }
+
+          @Override
+          public String groups(Statement.Groups groups) {
+            return groups.groups().stream().map(Group::words).collect(Collectors.joining(" "));
           }
 
           @Override

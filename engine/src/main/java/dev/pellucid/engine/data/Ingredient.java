@@ -24,6 +24,7 @@ import java.util.Set;
  * @param particle one grain of it, where the folder tells
  * @param maxMoisture the moisture above which it must not be used, a share
  * @param additive what makes it a feed additive on a label, where it is one
+ * @param bag what the bag of a feed must know of it
  * @param lot the number of the lot whose measured contents these are; empty: those of the library
  * @param whole false when a part of its file could not be read: then what is here is not all
  */
@@ -45,6 +46,7 @@ public record Ingredient(
     OptionalDouble maxMoisture,
     List<String> cautions,
     Optional<Additive> additive,
+    OnBag bag,
     String lot,
     boolean whole,
     Span declared) {
@@ -80,6 +82,7 @@ public record Ingredient(
         maxMoisture,
         cautions,
         additive,
+        bag,
         number,
         whole,
         declared);
@@ -110,6 +113,7 @@ public record Ingredient(
         maxMoisture,
         List.of(),
         additive,
+        bag,
         number,
         whole,
         declared);
@@ -123,6 +127,42 @@ public record Ingredient(
    */
   public record Particle(
       double mass, OptionalDouble density, String asWritten, Source source, Span place) {}
+
+  /**
+   * What the bag of a feed must know of an ingredient.
+   *
+   * @param name what feed law calls it, where the file says it
+   * @param modifiedAt where the file answers whether it is modified, or its name
+   */
+  public record OnBag(Optional<String> name, Modified modified, Span modifiedAt) {}
+
+  /** Whether it comes of genetically modified plants, as its supplier declares. */
+  public enum Modified {
+    YES,
+    NO,
+    /** The file says that nobody knows. */
+    NOT_KNOWN,
+    /** The file says nothing. */
+    UNTOLD
+  }
+
+  /** What a bag calls it. */
+  public String onBag() {
+    return bag.name().orElse(title);
+  }
+
+  /** Whether it is one of some groups or ingredients, by their names. */
+  public boolean isOf(List<String> names) {
+    if (names.contains(name)) {
+      return true;
+    }
+    for (String group : groups) {
+      if (names.contains(group)) {
+        return true;
+      }
+    }
+    return false;
+  }
 
   /** What it is like in the hand. */
   public enum Form {

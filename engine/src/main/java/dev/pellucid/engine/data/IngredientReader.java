@@ -2,10 +2,13 @@ package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.Ingredient.Cap;
 import dev.pellucid.engine.data.Ingredient.Form;
+import dev.pellucid.engine.data.Ingredient.Modified;
+import dev.pellucid.engine.data.Ingredient.OnBag;
 import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.measure.Extent;
+import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -87,6 +90,10 @@ final class IngredientReader {
         figures.share(fields.text(IngredientVocabulary.USE_BELOW_MOISTURE)),
         fields.strings(IngredientVocabulary.CAUTIONS),
         additive(fields),
+        bag(
+            fields,
+            fields.string(IngredientVocabulary.LABEL_NAME),
+            fields.placeOf(IngredientVocabulary.NAME)),
         "",
         true,
         fields.has(IngredientVocabulary.NAME)
@@ -113,6 +120,7 @@ final class IngredientReader {
         OptionalDouble.empty(),
         List.of(),
         Optional.empty(),
+        new OnBag(Optional.empty(), Modified.UNTOLD, file.place()),
         "",
         false,
         file.place());
@@ -137,6 +145,7 @@ final class IngredientReader {
         one.maxMoisture(),
         one.cautions(),
         one.additive(),
+        one.bag(),
         one.lot(),
         false,
         one.declared());
@@ -248,6 +257,19 @@ final class IngredientReader {
             because,
             source,
             max.get().span()));
+  }
+
+  /**
+   * What a file says for the bag of an ingredient or of a lot of it.
+   *
+   * @param otherwise where to point where it says nothing
+   */
+  static OnBag bag(Fields fields, Optional<String> name, Span otherwise) {
+    Optional<Scalar> modified = fields.word(IngredientVocabulary.GENETICALLY_MODIFIED, "an answer");
+    return modified.isPresent()
+        ? new OnBag(
+            name, Vocabulary.named(Modified.class, modified.get().text()), modified.get().span())
+        : new OnBag(name, Modified.UNTOLD, otherwise);
   }
 
   private Optional<Additive> additive(Fields fields) {

@@ -19,8 +19,10 @@ import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.data.Keys.Holds.Block;
 import dev.pellucid.engine.data.Keys.Holds.ListOf;
 import dev.pellucid.engine.data.Keys.Holds.Named;
+import dev.pellucid.engine.data.Keys.Holds.OneOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
+import java.util.List;
 
 /** Every key of a file of {@code ingredients/}. */
 final class IngredientVocabulary {
@@ -92,10 +94,19 @@ final class IngredientVocabulary {
   static final Key<Block> ADDITIVE =
       may("additive", new Block(ADDITIVE_KEYS), "where a label lists it as an additive");
 
+  static final Key<Text> LABEL_NAME =
+      may("label-name", TEXT, "what feed law calls it, for the bag");
+  static final Key<OneOf> GENETICALLY_MODIFIED =
+      may(
+          "genetically-modified",
+          new OneOf(List.of("yes", "no", "not-known")),
+          "whether it comes of such plants, as its supplier declares");
+
   static final Keys INGREDIENT_KEYS =
       Keys.of(
           "an ingredient",
           NAME,
+          LABEL_NAME,
           FORMERLY,
           GROUPS,
           FORM,
@@ -110,7 +121,8 @@ final class IngredientVocabulary {
           PARTICLE,
           USE_BELOW_MOISTURE,
           CAUTIONS,
-          ADDITIVE);
+          ADDITIVE,
+          GENETICALLY_MODIFIED);
 
   private IngredientVocabulary() {}
 }

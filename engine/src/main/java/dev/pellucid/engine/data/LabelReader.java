@@ -18,18 +18,23 @@ final class LabelReader {
   private final Nutrients nutrients;
   private final Names names;
   private final Remarks remarks;
+  private final LabelAsksReader asks;
 
-  private LabelReader(Frame frame, Remarks remarks) {
+  private LabelReader(Frame frame, Known holdable, Remarks remarks) {
     this.nutrients = frame.nutrients();
     this.names = frame.names();
     this.remarks = remarks;
+    this.asks = new LabelAsksReader(names, holdable, remarks);
   }
 
-  static Read<Optional<LabelRules>> read(DataFile file, Frame frame) {
+  /**
+   * @param holdable names of groups and of ingredients
+   */
+  static Read<Optional<LabelRules>> read(DataFile file, Frame frame, Known holdable) {
     Remarks remarks = new Remarks();
     Optional<LabelRules> rules =
         file.isNamed("a set of label rules", remarks)
-            ? new LabelReader(frame, remarks).named(file)
+            ? new LabelReader(frame, holdable, remarks).named(file)
             : Optional.empty();
     return file.read(rules, remarks);
   }
@@ -50,6 +55,11 @@ final class LabelReader {
         compulsory(fields),
         fields.oneOf(LabelVocabulary.ADDITIVES, "a place for additives").orElse(null)
             == AdditivesStand.APART,
+        fields.has(LabelVocabulary.OTHER_AMOUNTS),
+        asks.mustTell(fields),
+        asks.declared(fields),
+        asks.sayings(fields),
+        asks.modified(fields),
         fields.oneOf(LabelVocabulary.DAYS, "a way to write a day").orElse(DayOrder.YEAR_MONTH_DAY),
         words(fields),
         fields.strings(LabelVocabulary.STORAGE),

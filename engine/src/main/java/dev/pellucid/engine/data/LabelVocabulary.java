@@ -17,6 +17,7 @@ import dev.pellucid.engine.data.Keys.Holds.OneOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
 import dev.pellucid.engine.data.LabelRules.DayOrder;
+import dev.pellucid.engine.data.LabelRules.Must;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -72,6 +73,40 @@ final class LabelVocabulary {
           COMPULSORY_ABOVE,
           FOR_SPECIES);
 
+  static final Key<Text> ARTICLE = must("article", TEXT, "where the law asks it");
+
+  static final Key<ListOf<Named<Must>>> MUST_TELL_WHAT =
+      must("what", new ListOf<>(new Named<>(Must.class)), "what the label must tell");
+
+  static final Keys MUST_TELL_KEYS =
+      Keys.of("a row of what a label must tell", MUST_TELL_WHAT, ARTICLE, SOURCE);
+
+  static final Key<ListOf<Text>> DECLARED_NUTRIENTS =
+      may("nutrients", WORDS, "those that bring one of these nutrients");
+  static final Key<ListOf<Text>> DECLARED_GROUPS =
+      may("functional-groups", TEXTS, "those of one of these functional groups");
+
+  static final Keys DECLARED_KEYS =
+      Keys.of(
+          "a row of additives that must be told",
+          DECLARED_NUTRIENTS,
+          DECLARED_GROUPS,
+          ARTICLE,
+          SOURCE);
+
+  static final Key<ListOf<Text>> HOLDS =
+      must("holds", WORDS, "the groups and ingredients that bring it on the bag");
+  static final Key<ListOf<Text>> BUT_NOT =
+      may("but-not", WORDS, "groups and ingredients of these that do not");
+  static final Key<Text> SAID = must("words", TEXT, "what the bag says");
+
+  static final Keys SAYING_KEYS =
+      Keys.of(
+          "a sentence for certain ingredients", HOLDS, BUT_NOT, FOR_SPECIES, SAID, ARTICLE, SOURCE);
+
+  static final Keys MODIFIED_KEYS =
+      Keys.of("a row of genetically modified plants", HOLDS, SAID, ARTICLE, SOURCE);
+
   private static final Map<LabelWord, Key<Text>> WORD_KEYS = wordKeys();
 
   static final Keys WORDS_KEYS = Keys.of("a block of words", List.copyOf(WORD_KEYS.values()));
@@ -87,6 +122,28 @@ final class LabelVocabulary {
       may("compulsory", new ListOf<>(new Block(COMPULSORY_KEYS)), "what a label must tell");
   static final Key<Named<AdditivesStand>> ADDITIVES =
       may("additives", new Named<>(AdditivesStand.class), "where additives stand");
+  static final Key<OneOf> OTHER_AMOUNTS =
+      may("other-amounts", YES, "additives that need not be told show their amount too");
+  static final Key<ListOf<Block>> MUST_TELL =
+      may(
+          "must-tell",
+          new ListOf<>(new Block(MUST_TELL_KEYS)),
+          "what else a label must tell, which stands in no recipe");
+  static final Key<ListOf<Block>> DECLARED_ADDITIVES =
+      may(
+          "declared-additives",
+          new ListOf<>(new Block(DECLARED_KEYS)),
+          "additives that must be told with their amount");
+  static final Key<ListOf<Block>> SAYINGS =
+      may(
+          "sentences",
+          new ListOf<>(new Block(SAYING_KEYS)),
+          "what the law asks where certain ingredients are in");
+  static final Key<ListOf<Block>> MODIFIED =
+      may(
+          "genetically-modified",
+          new ListOf<>(new Block(MODIFIED_KEYS)),
+          "words behind the name of what comes of such plants");
   static final Key<Named<DayOrder>> DAYS =
       may("days", new Named<>(DayOrder.class), "how a day is written");
   static final Key<Block> BAG_WORDS = may("words", new Block(WORDS_KEYS), "the words on the bag");
@@ -102,7 +159,12 @@ final class LabelVocabulary {
           ROUNDING,
           TOLERANCES,
           COMPULSORY,
+          MUST_TELL,
           ADDITIVES,
+          DECLARED_ADDITIVES,
+          OTHER_AMOUNTS,
+          SAYINGS,
+          MODIFIED,
           DAYS,
           BAG_WORDS,
           STORAGE,

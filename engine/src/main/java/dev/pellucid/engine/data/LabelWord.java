@@ -18,6 +18,8 @@ public enum LabelWord {
   PACKED("Packed on"),
   BEST_BEFORE("Best before"),
   MADE_BY("Made by"),
+  ADDRESS("Address"),
+  APPROVAL_NUMBER("Approval number"),
   AT_LEAST("min"),
   AT_MOST("max");
 

@@ -6,15 +6,28 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** All files of {@code label/}: each as it was read, and the one that the settings name. */
+/**
+ * All files of {@code label/}: each as it was read, and the one that the settings name.
+ *
+ * @param holdable the groups and ingredients that they could name
+ */
 record Labels(
-    ReadFiles<Optional<LabelRules>> reads, Optional<LabelRules> chosen, List<Finding> findings) {
+    Known holdable,
+    ReadFiles<Optional<LabelRules>> reads,
+    Optional<LabelRules> chosen,
+    List<Finding> findings) {
 
-  static final Labels NONE = new Labels(ReadFiles.none(), Optional.empty(), List.of());
+  static final Labels NONE =
+      new Labels(SequenceFile.NONE.holdable(), ReadFiles.none(), Optional.empty(), List.of());
 
-  Labels next(Nodes nodes, Frame frame) {
+  /** Reads what is new, or all where other groups or ingredients can be named. */
+  Labels next(Nodes nodes, Frame frame, Ingredients ingredients) {
+    Known named = SequenceFile.holdable(frame, ingredients);
+    List<DataFile> files = nodes.in(Places.LABEL);
     ReadFiles<Optional<LabelRules>> next =
-        reads.next(nodes.in(Places.LABEL), file -> LabelReader.read(file, frame));
+        named.isLike(holdable)
+            ? reads.next(files, file -> LabelReader.read(file, frame, named))
+            : reads.anew(files, file -> LabelReader.read(file, frame, named));
     TreeMap<String, LabelRules> sets = new TreeMap<>();
     for (ReadFiles.Of<Optional<LabelRules>> of : next.all()) {
       if (of.read().thing().isPresent()) {
@@ -30,6 +43,6 @@ record Labels(
           .check(new Scalar(name.get(), false, frame.labelPlace()), remarks);
     }
     LabelRules chosen = name.isPresent() ? sets.get(name.get()) : null;
-    return new Labels(next, Optional.ofNullable(chosen), remarks.findings());
+    return new Labels(named, next, Optional.ofNullable(chosen), remarks.findings());
   }
 }

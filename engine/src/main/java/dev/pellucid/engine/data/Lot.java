@@ -1,6 +1,7 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.Ingredient.ContentBlock;
+import dev.pellucid.engine.data.Ingredient.OnBag;
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param supplier who sold it, where that is told
  * @param remark what was seen
  * @param measured contents of this lot, as fed
+ * @param bag whether it comes of genetically modified plants
  * @param declared where the number stands
  * @param weighed where the quantity stands, or the number
  * @param aged where the last good day stands, or the number
@@ -31,6 +33,7 @@ public record Lot(
     Optional<String> supplier,
     String remark,
     List<ContentBlock> measured,
+    OnBag bag,
     Span declared,
     Span weighed,
     Span aged,

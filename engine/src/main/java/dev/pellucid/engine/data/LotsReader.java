@@ -102,6 +102,7 @@ final class LotsReader {
             counted.string(LotsVocabulary.SUPPLIER),
             counted.textOr(LotsVocabulary.REMARK, ""),
             measured,
+            IngredientReader.bag(block, Optional.empty(), number.get().span()),
             number.get().span(),
             block.has(LotsVocabulary.QUANTITY)
                 ? block.placeOf(LotsVocabulary.QUANTITY)

@@ -42,6 +42,7 @@ final class LotsVocabulary {
           INSPECTION,
           SUPPLIER,
           REMARK,
+          IngredientVocabulary.GENETICALLY_MODIFIED,
           CONTENTS);
 
   static final Key<ListOf<Block>> LOTS =

@@ -36,9 +36,7 @@ record SequenceFile(
   /** The same object where neither the file is new nor what it names. */
   SequenceFile next(Nodes nodes, Frame frame, Ingredients ingredients) {
     List<DataFile> now = nodes.files(SequenceReader.FILE);
-    Set<String> names = new LinkedHashSet<>(frame.groups().keySet());
-    names.addAll(ingredients.byName().keySet());
-    Known holds = holdable(names, frame.names().groups().whole());
+    Known holds = holdable(frame, ingredients);
     boolean same =
         Nodes.areSame(file, now)
             && (now.isEmpty()
@@ -79,6 +77,13 @@ record SequenceFile(
       }
     }
     return true;
+  }
+
+  /** The groups and ingredients of a folder. */
+  static Known holdable(Frame frame, Ingredients ingredients) {
+    Set<String> names = new LinkedHashSet<>(frame.groups().keySet());
+    names.addAll(ingredients.byName().keySet());
+    return holdable(names, frame.names().groups().whole());
   }
 
   private static Known holdable(Set<String> names, boolean whole) {

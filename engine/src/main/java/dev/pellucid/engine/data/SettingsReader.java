@@ -42,7 +42,14 @@ final class SettingsReader {
 
   private static Settings none(Span place) {
     return new Settings(
-        "", "", Optional.empty(), Optional.empty(), Optional.empty(), Settings.LAW_KEPT_IN, place);
+        "",
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Settings.LAW_KEPT_IN,
+        Optional.empty(),
+        place);
   }
 
   private Settings settings(Fields fields) {
@@ -58,7 +65,24 @@ final class SettingsReader {
         fields.string(SettingsVocabulary.PLANT),
         fields.string(SettingsVocabulary.LABEL),
         lawKeptIn(fields.text(SettingsVocabulary.LAW_KEPT_IN)),
+        maker(fields),
         fields.placeOf(SettingsVocabulary.JURISDICTION));
+  }
+
+  private static Optional<Maker> maker(Fields fields) {
+    Optional<Fields> block = fields.block(SettingsVocabulary.MAKER);
+    if (block.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<String> number = block.get().string(SettingsVocabulary.MAKER_APPROVAL_NUMBER);
+    boolean none = number.isPresent() && number.get().equals("none");
+    return Optional.of(
+        new Maker(
+            block.get().textOr(SettingsVocabulary.MAKER_NAME, ""),
+            block.get().textOr(SettingsVocabulary.MAKER_ADDRESS, ""),
+            none ? Optional.empty() : number,
+            number.isPresent(),
+            block.get().place()));
   }
 
   private Optional<String> jurisdiction(Fields fields) {

@@ -6,6 +6,7 @@ import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
 import static dev.pellucid.engine.data.Vocabulary.TEXT;
 import static dev.pellucid.engine.data.Vocabulary.WORD;
 
+import dev.pellucid.engine.data.Keys.Holds.Block;
 import dev.pellucid.engine.data.Keys.Holds.OneOf;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
@@ -27,8 +28,20 @@ final class SettingsVocabulary {
   static final Key<Text> LAW_KEPT_IN =
       may("law-kept-in", AMOUNT, "the part of all batches that is to keep a legal maximum");
 
+  static final Key<Text> MAKER_NAME = must("name", TEXT, "the name or business name on the bag");
+  static final Key<Text> MAKER_ADDRESS = must("address", TEXT, "the address on the bag");
+  static final Key<Text> MAKER_APPROVAL_NUMBER =
+      may("approval-number", TEXT, "the number of the mill as the authority gave it, or none");
+
+  static final Keys MAKER_KEYS =
+      Keys.of("a maker", MAKER_NAME, MAKER_ADDRESS, MAKER_APPROVAL_NUMBER);
+
+  static final Key<Block> MAKER =
+      may("maker", new Block(MAKER_KEYS), "who makes the feed and answers for its label");
+
   static final Keys SETTINGS_KEYS =
-      Keys.of("pellucid.yaml", FORMAT, NAME, CURRENCY, JURISDICTION, PLANT, LABEL, LAW_KEPT_IN);
+      Keys.of(
+          "pellucid.yaml", FORMAT, NAME, CURRENCY, JURISDICTION, PLANT, LABEL, LAW_KEPT_IN, MAKER);
 
   private SettingsVocabulary() {}
 }

@@ -97,7 +97,7 @@ public final class TablesState {
         delivered,
         prices.next(now, frame, named),
         plants.next(now, frame),
-        labels.next(now, frame),
+        labels.next(now, frame, named),
         practice.next(now, frame, named),
         records.next(now, named.names(), delivered.numbers()));
   }

@@ -43,6 +43,8 @@ public record BagLabel(
 
       R names(Names names);
 
+      R groups(Groups groups);
+
       R sentences(Sentences sentences);
     }
 
@@ -70,6 +72,18 @@ public record BagLabel(
       }
     }
 
+    /** Names under the group that they are of. */
+    record Groups(String heading, List<Group> groups) implements Statement {
+      public Groups {
+        groups = List.copyOf(groups);
+      }
+
+      @Override
+      public <R> R accept(Visitor<R> visitor) {
+        return visitor.groups(this);
+      }
+    }
+
     /** Sentences. */
     record Sentences(String heading, List<String> sentences) implements Statement {
       public Sentences {
@@ -80,6 +94,18 @@ public record BagLabel(
       public <R> R accept(Visitor<R> visitor) {
         return visitor.sentences(this);
       }
+    }
+  }
+
+  /** Names of one group. */
+  public record Group(String name, List<String> names) {
+    public Group {
+      names = List.copyOf(names);
+    }
+
+    /** {@code Vitamins: Biotin (3a880); Folic acid (3a316).} */
+    public String words() {
+      return name + ": " + String.join("; ", names) + ".";
     }
   }
 

@@ -4,8 +4,10 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.LabelRules;
 import dev.pellucid.engine.data.LabelWord;
+import dev.pellucid.engine.data.Maker;
 import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.label.BagLabel.Fact;
+import dev.pellucid.engine.label.BagLabel.Group;
 import dev.pellucid.engine.label.BagLabel.Statement;
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.resolve.Label;
@@ -14,6 +16,7 @@ import dev.pellucid.engine.resolve.ResolvedRecipe;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A recipe, its feed and its plan to the words on a bag. */
 final class LabelMaker {
@@ -50,12 +53,14 @@ final class LabelMaker {
     List<Statement> statements = new ArrayList<>();
     figures(statements, LabelWord.CONSTITUENTS, label.claims().stream().map(this::claim).toList());
     names(statements, LabelWord.INGREDIENTS, contents.ingredients());
-    figures(statements, LabelWord.ADDITIVES, contents.additives());
-    names(statements, LabelWord.OTHER_ADDITIVES, contents.otherAdditives());
+    groups(statements, LabelWord.ADDITIVES, contents.additives());
+    groups(statements, LabelWord.OTHER_ADDITIVES, contents.otherAdditives());
     List<String> feeding = recipe.species().map(Species::feeding).orElse(List.of());
     sentences(statements, LabelWord.FEEDING, feeding);
     sentences(statements, LabelWord.STORAGE, rules.storage());
-    sentences(statements, LabelWord.CAUTIONS, rules.cautions());
+    List<String> cautions = new ArrayList<>(contents.sayings());
+    cautions.addAll(rules.cautions());
+    sentences(statements, LabelWord.CAUTIONS, cautions);
     return statements;
   }
 
@@ -93,8 +98,22 @@ final class LabelMaker {
               facts.add(day(LabelWord.PACKED, storing.useBy().minusDays(storing.days())));
               facts.add(day(LabelWord.BEST_BEFORE, storing.useBy()));
             });
-    facts.add(new Fact(rules.words(LabelWord.MADE_BY), plan.house()));
+    maker(facts, plan);
     return facts;
+  }
+
+  private void maker(List<Fact> facts, BatchPlan plan) {
+    Optional<Maker> maker = tables.settings().maker();
+    if (maker.isEmpty()) {
+      facts.add(new Fact(rules.words(LabelWord.MADE_BY), plan.house()));
+      return;
+    }
+    facts.add(new Fact(rules.words(LabelWord.MADE_BY), maker.get().name()));
+    facts.add(new Fact(rules.words(LabelWord.ADDRESS), maker.get().address()));
+    if (maker.get().approvalNumber().isPresent()) {
+      facts.add(
+          new Fact(rules.words(LabelWord.APPROVAL_NUMBER), maker.get().approvalNumber().get()));
+    }
   }
 
   private Fact day(LabelWord word, LocalDate day) {
@@ -133,6 +152,12 @@ final class LabelMaker {
   private void names(List<Statement> statements, LabelWord heading, List<String> names) {
     if (!names.isEmpty()) {
       statements.add(new Statement.Names(rules.words(heading), names));
+    }
+  }
+
+  private void groups(List<Statement> statements, LabelWord heading, List<Group> groups) {
+    if (!groups.isEmpty()) {
+      statements.add(new Statement.Groups(rules.words(heading), groups));
     }
   }
 

@@ -1,7 +1,6 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.plan.OnScales.DryerFilled;

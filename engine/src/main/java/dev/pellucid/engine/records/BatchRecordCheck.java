@@ -82,7 +82,8 @@ public final class BatchRecordCheck {
     return Stream.of(
             RULES.stream().map(RecordRule::code),
             Following.codes().stream(),
-            Stream.of(NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE),
+            Stream.of(
+                NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE, ModifiedLot.CODE),
             LotsTogether.codes().stream())
         .flatMap(codes -> codes)
         .toList();
@@ -213,6 +214,7 @@ public final class BatchRecordCheck {
     stock.check(out);
     overMaxima.look(tables, out);
     UnlikeLibrary.look(tables, overMaxima, out);
+    ModifiedLot.look(tables, out);
     new LotsTogether(tables, uses, day).look(out);
     following.check(left, out);
     return stock;

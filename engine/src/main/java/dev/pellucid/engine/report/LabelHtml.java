@@ -1,5 +1,6 @@
 package dev.pellucid.engine.report;
 
+import static j2html.TagCreator.b;
 import static j2html.TagCreator.body;
 import static j2html.TagCreator.dl;
 import static j2html.TagCreator.footer;
@@ -79,6 +80,12 @@ public final class LabelHtml {
     }
 
     @Override
+    public Stream<DomContent> groups(Statement.Groups groups) {
+      return groups.groups().stream()
+          .map(group -> p(b(group.name() + ": "), text(String.join("; ", group.names()) + ".")));
+    }
+
+    @Override
     public Stream<DomContent> sentences(Statement.Sentences sentences) {
       return sentences.sentences().stream().map(TagCreator::p);
     }
@@ -87,8 +94,7 @@ public final class LabelHtml {
   /** Short ones stand two on a row. */
   private static DomContent facts(List<Fact> facts) {
     boolean isShort = facts.stream().allMatch(f -> (f.name() + f.value()).length() <= SHORT);
-    boolean written = facts.stream().noneMatch(fact -> fact.value().isEmpty());
-    return dl().withCondClass(isShort && written, "pairs")
+    return dl().withCondClass(isShort, "pairs")
         .with(facts.stream().flatMap(fact -> HtmlPieces.fact(fact.name(), fact.value())));
   }
 }

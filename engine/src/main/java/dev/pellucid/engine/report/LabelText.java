@@ -60,6 +60,13 @@ public final class LabelText {
     }
 
     @Override
+    public List<String> groups(Statement.Groups groups) {
+      return groups.groups().stream()
+          .flatMap(group -> indented("  ", group.words()).stream())
+          .toList();
+    }
+
+    @Override
     public List<String> sentences(Statement.Sentences sentences) {
       return sentences.sentences().stream()
           .flatMap(sentence -> indented("  ", sentence).stream())
@@ -69,6 +76,12 @@ public final class LabelText {
 
   private static List<String> fact(Fact fact) {
     String value = fact.value().isEmpty() ? ROOM : fact.value();
+    if (length(value) > WIDTH - NAME) {
+      List<String> under = new ArrayList<>();
+      under.add("  " + fact.name());
+      under.addAll(indented("    ", value));
+      return under;
+    }
     List<String> name = wrap(fact.name(), WIDTH - 2 - 2 - length(value));
     List<String> rows = new ArrayList<>();
     name.forEach(row -> rows.add("  " + row));

@@ -83,8 +83,7 @@ final class PremixBatches {
     List<Finding> findings = new ArrayList<>();
     batches.forEach(
         (plant, its) ->
-            findings.addAll(
-                PremixOnScales.findings(its, shared.tables().plants().get(plant))));
+            findings.addAll(PremixOnScales.findings(its, shared.tables().plants().get(plant))));
     return findings;
   }
 }

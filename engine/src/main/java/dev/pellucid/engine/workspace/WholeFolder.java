@@ -28,7 +28,7 @@ public final class WholeFolder {
 
   /** Every code of what is said of a whole folder. */
   public static List<Code> codes() {
-    return List.of(PRACTICE, PRICES, UNMET, Sisters.CODE);
+    return List.of(PRACTICE, PRICES, UNMET, Sisters.CODE, MakerNotTold.CODE);
   }
 
   static List<Finding> findings(Shared shared, List<Summary> recipes) {
@@ -50,6 +50,7 @@ public final class WholeFolder {
       practice(shared, fed.size() > 1, findings);
       prices(shared, findings);
     }
+    MakerNotTold.look(shared, recipes, findings);
     findings.addAll(LostSections.of(recipes));
     if (all) {
       unmet(shared, recipes, findings);

@@ -173,6 +173,123 @@ class LabelRulesTest {
     assertEquals(14, folder.codes().size(), folder.text());
   }
 
+  @Test
+  void aNameForTheBagIsAskedOncePerIngredient() throws IOException {
+    SlippedFolder folder =
+        slip("ingredients/fish-meal-65.yaml", "label-name: Fish meal\n", "")
+            .with("ingredients/zinc-sulphate.yaml", "label-name: Zinc sulphate, monohydrate\n", "");
+    assertEquals(
+        List.of("label-name-missing", "label-name-missing"), folder.codes(), folder.text());
+    assertTrue(
+        folder
+            .text()
+            .startsWith(
+                "ingredients/fish-meal-65.yaml:2:7: warning: fish-meal-65 has no label-name, so the"
+                    + " bag calls it \"Fish meal, 65 % protein\" [label-name-missing]\n"),
+        folder.text());
+    assertTrue(folder.text().contains("what the act that allows the additive calls it"));
+    // Nobody uses feather meal.
+    folder
+        .with(
+            "ingredients/fish-meal-65.yaml",
+            "name: Fish meal, 65",
+            "label-name: Fish meal\nname: Fish meal, 65")
+        .with("ingredients/zinc-sulphate.yaml", "form: ", "label-name: Zinc sulphate\nform: ")
+        .with("ingredients/feather-meal.yaml", "label-name: Feather meal, hydrolysed\n", "");
+    assertEquals(List.of(), folder.codes(), folder.text());
+  }
+
+  @Test
+  void whetherItIsGeneticallyModifiedIsAskedOfWhatCommonlyIs() throws IOException {
+    SlippedFolder folder =
+        slip("ingredients/soybean-meal-48.yaml", "genetically-modified: yes\n", "");
+    assertEquals(List.of("genetically-modified-not-told"), folder.codes(), folder.text());
+    folder.with(
+        "ingredients/soybean-meal-48.yaml", "form: ", "genetically-modified: not-known\nform: ");
+    assertEquals(List.of("genetically-modified-not-told"), folder.codes(), folder.text());
+    folder.with("ingredients/soybean-meal-48.yaml", "not-known", "no");
+    assertEquals(List.of(), folder.codes(), folder.text());
+    folder.with("ingredients/wheat.yaml", "form: ", "genetically-modified: yes\nform: ");
+    assertEquals(List.of("genetically-modified-without-words"), folder.codes(), folder.text());
+  }
+
+  @Test
+  void aLotThatSaysMoreThanItsIngredientIsNamed() throws IOException {
+    SlippedFolder folder = SlippedFolder.withRecords(copy);
+    assertEquals(List.of(), folder.codes(), folder.text());
+    folder.with(
+        "lots/2026-11.yaml",
+        "    ingredient: maize\n",
+        "    ingredient: maize\n    genetically-modified: yes\n");
+    assertEquals(List.of("lot-genetically-modified"), folder.codes(), folder.text());
+    folder.with("ingredients/maize.yaml", "genetically-modified: no", "genetically-modified: yes");
+    assertEquals(List.of(), folder.codes(), folder.text());
+  }
+
+  @Test
+  void theMakerIsAskedOnceOfTheFolder() throws IOException {
+    String block =
+        """
+        maker:
+          name: Sallowmere Mill
+          address: 3 Weir Lane, Sallowmere
+          approval-number: XX-0417-F
+        """;
+    SlippedFolder folder = slip("pellucid.yaml", block, "");
+    assertEquals(List.of("maker-not-told"), folder.codes(), folder.text());
+    folder.with("pellucid.yaml", "label: eu-767-2009\n", "label: eu-767-2009\n" + block);
+    folder.with("pellucid.yaml", "  approval-number: XX-0417-F\n", "");
+    assertEquals(List.of("maker-not-told"), folder.codes(), folder.text());
+    assertTrue(folder.text().contains("the maker has no approval-number"), folder.text());
+    folder.with("pellucid.yaml", "Sallowmere\n", "Sallowmere\n  approval-number: none\n");
+    assertEquals(List.of(), folder.codes(), folder.text());
+  }
+
+  @Test
+  void howTheFeedIsUsedIsAskedOfTheSpecies() throws IOException {
+    String path = "species/whiteleg-shrimp.yaml";
+    SlippedFolder folder = new SlippedFolder(copy);
+    String text = java.nio.file.Files.readString(copy.resolve(path));
+    folder.with(path, text.substring(text.indexOf("feeding:")), "");
+    assertEquals(List.of("feeding-not-told"), folder.codes(), folder.text());
+  }
+
+  @Test
+  void anAdditiveThatMustBeToldNeedsItsNumber() throws IOException {
+    SlippedFolder folder = slip("ingredients/retinyl-acetate-500.yaml", "  number: 3a672a\n", "");
+    assertEquals(List.of("additive-number-missing"), folder.codes(), folder.text());
+    // Biotin has no maximum for any animal.
+    folder
+        .with(
+            "ingredients/retinyl-acetate-500.yaml",
+            "  nutrient: vitamin-a",
+            "  number: 3a672a\n  nutrient: vitamin-a")
+        .with("ingredients/biotin-2.yaml", "  number: 3a880\n", "");
+    assertEquals(List.of(), folder.codes(), folder.text());
+  }
+
+  @Test
+  void aDraftIsAskedNothingForItsBag() throws IOException {
+    SlippedFolder folder =
+        new SlippedFolder(copy)
+            .with(
+                "ingredients/insect-meal-52.yaml",
+                "label-name: Processed animal protein, insects (Hermetia illucens)\n",
+                "");
+    assertEquals(List.of(), folder.codes(), folder.text());
+  }
+
+  @Test
+  void aWordOfALabelRowMustBeAGroupOrAnIngredient() throws IOException {
+    SlippedFolder folder =
+        slip(
+            "label/eu-767-2009.yaml",
+            "holds: [fish-meals, marine-meals]",
+            "holds: [fish-meal, marine-meals]");
+    assertEquals(List.of("data-unknown-ingredient"), folder.codes(), folder.text());
+    assertTrue(folder.text().contains("fish-meals"), folder.text());
+  }
+
   private SlippedFolder slip(String path, String from, String to) throws IOException {
     return new SlippedFolder(copy).with(path, from, to);
   }

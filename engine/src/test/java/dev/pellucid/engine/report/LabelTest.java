@@ -64,12 +64,12 @@ class LabelTest {
     // 44 %; 21.18 % and the carrier of the premix; 15 %; 14 %.
     assertEquals(
         List.of(
-            "Soybean meal, dehulled, toasted",
+            "Soya (bean) meal, dehulled (produced from genetically modified soya)",
             "Wheat middlings",
-            "Fish meal, 65 % protein",
-            "Maize, yellow"),
+            "Fish meal",
+            "Maize"),
         names.subList(0, 4));
-    assertTrue(names.contains("Limestone, fine"), "the carrier of MIN-WW");
+    assertTrue(names.contains("Calcium carbonate (limestone)"), "the carrier of MIN-WW");
     assertEquals(names.stream().distinct().toList(), names);
     // With the wheat middlings of the recipe down to that of the premix, they go down the list.
     List<String> other =
@@ -81,20 +81,79 @@ class LabelTest {
                         .replace("14.00 %      within 10 to 25 %", "rest")),
             "Composition");
     assertEquals(
-        List.of("Soybean meal, dehulled, toasted", "Maize, yellow", "Wheat middlings"),
-        other.subList(0, 3),
+        List.of("Maize", "Wheat middlings"),
+        other.subList(1, 3),
         "14.95 % and what the premix brings is more than 15 % of fish meal");
   }
 
+  private static List<BagLabel.Group> groups(BagLabel label, String heading) {
+    return label.statements().stream()
+        .filter(statement -> statement.heading().equals(heading))
+        .map(Statement.Groups.class::cast)
+        .findFirst()
+        .orElseThrow()
+        .groups();
+  }
+
   @Test
-  void onlyAdditivesWithALegalMaximumAreToldWithTheirAmount() {
+  void additivesWithAMaximumForAnyAnimalComeFirstWithTheirAmount() {
+    BagLabel label = label(GROWER, recipe -> recipe);
+    List<BagLabel.Group> groups = groups(label, "Additives per kg");
+    assertEquals(
+        List.of("Compounds of trace elements", "Vitamins"),
+        groups.stream().map(BagLabel.Group::name).toList());
+    assertEquals(
+        "Zinc sulphate, monohydrate (3b605): zinc 35.4 mg/kg", groups.get(0).names().get(0));
+    // Fish have no maximum of vitamin A; poultry and calves have one.
+    assertEquals(
+        List.of(
+            "Retinyl acetate (3a672a): vitamin A 9115 IU/kg",
+            "Cholecalciferol (3a671): vitamin D3 1519 IU/kg"),
+        groups.get(1).names().subList(0, 2));
+    assertTrue(groups.get(1).names().contains("Biotin (3a880): 1.62 mg/kg"), groups.toString());
+    assertEquals(
+        List.of("Tocopherol extracts from vegetable oils (1b306(i))"),
+        groups(label, "Other additives").get(0).names());
+  }
+
+  @Test
+  void aFreeAminoAcidIsTellingGramsPerKg() {
+    List<BagLabel.Group> groups =
+        groups(label("trout/TG-44.recipe", recipe -> recipe), "Additives per kg");
+    assertEquals(
+        "L-lysine monohydrochloride, technically pure (3c322): lysine 3.15 g/kg",
+        groups.get(0).names().get(0));
+  }
+
+  @Test
+  void whatTheLawAsksForWhatIsInComesFirstOfTheCautions() {
+    assertEquals(
+        List.of("Contains fishmeal - shall not be fed to ruminants."),
+        sayings(label(GROWER, recipe -> recipe)));
+    assertEquals(
+        List.of(
+            "Contains fishmeal - shall not be fed to ruminants.",
+            "Contains blood products - shall not be fed to ruminants.",
+            "Contains non-ruminant processed animal protein - shall not be fed to farmed animals"
+                + " except aquaculture and fur animals."),
+        sayings(label("trout/TG-44.recipe", recipe -> recipe)));
+  }
+
+  private static List<String> sayings(BagLabel label) {
+    return label.statements().stream()
+        .filter(statement -> statement.heading().equals("Cautions"))
+        .map(Statement.Sentences.class::cast)
+        .flatMap(statement -> statement.sentences().stream())
+        .filter(sentence -> sentence.startsWith("Contains "))
+        .toList();
+  }
+
+  @Test
+  void whoMakesItStandsOnTheBagWithItsAddress() {
     String text = LabelText.of(label(GROWER, recipe -> recipe));
-    assertTrue(text.contains("Zinc 35.4 mg/kg"), text);
-    assertTrue(text.contains("Vitamin D3 1519 IU/kg"), text);
-    assertFalse(text.contains("Vitamin A "), text);
-    assertTrue(
-        names(label(GROWER, r -> r), "Other additives").stream()
-            .anyMatch(n -> n.contains("Retinyl")));
+    assertTrue(text.contains("Sallowmere Mill\n"), text);
+    assertTrue(text.contains("3 Weir Lane, Sallowmere\n"), text);
+    assertTrue(text.contains("XX-0417-F\n"), text);
   }
 
   @Test
