@@ -90,9 +90,8 @@ final class DryerReader {
   }
 
   private Optional<Dryer.Trays> onTrays(Fields block) {
-    boolean foreign =
-        isForeign(block, PlantVocabulary.DRYER_WATER, "trays")
-            | isForeign(block, PlantVocabulary.DRYER_HOLDS, "trays");
+    boolean foreign = isForeign(block, PlantVocabulary.DRYER_WATER, "trays");
+    foreign |= isForeign(block, PlantVocabulary.DRYER_HOLDS, "trays");
     Optional<Dryer.Trays> trays =
         trays(block, PlantVocabulary.DRYER_TRAY_LOAD, PlantVocabulary.DRYER_TRAYS);
     if (!foreign && !block.has(PlantVocabulary.DRYER_TRAY_LOAD)) {
@@ -115,9 +114,8 @@ final class DryerReader {
   private record Blown(double perHour, OptionalDouble holds) {}
 
   private Optional<Blown> blown(Fields block, String kind) {
-    boolean foreign =
-        isForeign(block, PlantVocabulary.DRYER_TRAY_LOAD, kind)
-            | isForeign(block, PlantVocabulary.DRYER_TRAYS, kind);
+    boolean foreign = isForeign(block, PlantVocabulary.DRYER_TRAY_LOAD, kind);
+    foreign |= isForeign(block, PlantVocabulary.DRYER_TRAYS, kind);
     Optional<Scalar> water = block.text(PlantVocabulary.DRYER_WATER);
     OptionalDouble perHour = figures.positive(water, Extent.WEIGHT);
     Optional<Scalar> held = block.text(PlantVocabulary.DRYER_HOLDS);

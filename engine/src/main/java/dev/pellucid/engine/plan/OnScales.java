@@ -1,7 +1,6 @@
 package dev.pellucid.engine.plan;
 
 import dev.pellucid.engine.resolve.Line.Place;
-import dev.pellucid.engine.weighing.InDryer;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -92,8 +91,11 @@ public record OnScales(
       OptionalDouble perHour,
       int rounds,
       Mass ofRound,
-      Optional<InDryer.Hours> each,
-      Optional<InDryer.Hours> all) {}
+      Optional<Hours> each,
+      Optional<Hours> all) {}
+
+  /** From and to. */
+  public record Hours(double low, double high) {}
 
   /** Trays of so many kg of wet feed each, the last not full. */
   public record TraysFilled(double load, int count) {}

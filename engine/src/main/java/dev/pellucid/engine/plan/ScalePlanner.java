@@ -5,6 +5,7 @@ import dev.pellucid.engine.data.Ingredient.Trait;
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.plan.OnScales.DryerFilled;
 import dev.pellucid.engine.plan.OnScales.Filled;
+import dev.pellucid.engine.plan.OnScales.Hours;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.plan.OnScales.Shown;
 import dev.pellucid.engine.plan.OnScales.ThinStep;
@@ -73,8 +74,12 @@ final class ScalePlanner {
                 belt -> OptionalDouble.of(belt.waterPerHour())),
         dryer.rounds(),
         Mass.of(dryer.kgOfRound(), DRYER_DECIMALS),
-        dryer.each(),
-        dryer.all());
+        dryer.each().map(ScalePlanner::hours),
+        dryer.all().map(ScalePlanner::hours));
+  }
+
+  private static Hours hours(InDryer.Hours hours) {
+    return new Hours(hours.low(), hours.high());
   }
 
   private LoadLine line(WeighingLine line, int portions) {

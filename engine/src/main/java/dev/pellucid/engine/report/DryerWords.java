@@ -1,9 +1,9 @@
 package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.plan.OnScales.DryerFilled;
+import dev.pellucid.engine.plan.OnScales.Hours;
 import dev.pellucid.engine.plan.OnScales.TraysFilled;
 import dev.pellucid.engine.quantity.Figures;
-import dev.pellucid.engine.weighing.InDryer.Hours;
 import dev.pellucid.measure.Unit;
 import java.util.Optional;
 
