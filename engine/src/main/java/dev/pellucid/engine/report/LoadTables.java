@@ -165,13 +165,12 @@ final class LoadTables {
       return cells;
     }
     if (line.thinned().isPresent()) {
-      weight(line.thinned().get().take(), line.micro(), cells);
+      weight(line.thinned().get().take(), cells);
     } else if (line.shown().isPresent()) {
-      weight(line.shown().get(), line.micro(), cells);
+      weight(line.shown().get(), cells);
     } else {
       double kg = line.wanted().asDouble();
-      cells.add(
-          line.micro() ? Figures.plain(Unit.G.fromBase(kg), Unit.G) : Figures.plain(kg, Unit.KG));
+      cells.add(kg < 1 ? Figures.plain(Unit.G.fromBase(kg), Unit.G) : Figures.plain(kg, Unit.KG));
       cells.add("");
       cells.add("none can, ask");
     }
@@ -208,20 +207,22 @@ final class LoadTables {
         .findFirst();
   }
 
-  private static void weight(Shown weight, boolean micro, List<String> cells) {
-    cells.add(weight(weight, micro));
-    cells.add(mass(weight.tolerance(), micro));
+  /** In g below 1 kg, and what it may be off in the same unit. */
+  private static void weight(Shown weight, List<String> cells) {
+    boolean grams = weight.each().asDouble() < 1;
+    cells.add(weight(weight, grams));
+    cells.add(mass(weight.tolerance(), grams));
     cells.add(weight.scale());
   }
 
   /** {@code 2 × 25.00 kg}. */
-  static String weight(Shown weight, boolean micro) {
+  static String weight(Shown weight, boolean grams) {
     String times = weight.weighings() == 1 ? "" : weight.weighings() + " × ";
-    return times + mass(weight.each(), micro);
+    return times + mass(weight.each(), grams);
   }
 
-  private static String mass(Mass mass, boolean micro) {
-    return micro ? mass.inGrams() + " g" : mass.inKg() + " kg";
+  private static String mass(Mass mass, boolean grams) {
+    return grams ? mass.inGrams() + " g" : mass.inKg() + " kg";
   }
 
   private static String percent(double part) {
