@@ -148,7 +148,7 @@ class CompareDoubtTest {
     assertTrue(
         report
             .text()
-            .contains(" are new; 14 feeds change, 6 premixes change\nNOT TO BE TRUSTED, now: "),
+            .contains(" are new; 17 feeds change, 6 premixes change\nNOT TO BE TRUSTED, now: "),
         report.text());
     assertTrue(report.text().contains("the currency was EUR and is USD"), report.text());
     assertTrue(beyond().startsWith("NOT TO BE TRUSTED, now: "), beyond());

@@ -36,7 +36,7 @@ class ExampleFolderTest {
   void passesWithoutAFinding() throws IOException {
     CheckReport report = Pellucid.check(EXAMPLE, DAY);
     assertEquals("", FindingText.of(report.findings()));
-    assertEquals(14, report.recipes());
+    assertEquals(17, report.recipes());
     assertTrue(report.limits() > 700, report.tally());
     assertEquals(List.of(), report.notChecked());
   }
@@ -119,7 +119,7 @@ class ExampleFolderTest {
     SheetReport sheets = Pellucid.batchSheets(copy, DAY, Version.committed("1a2b3c4"));
     assertEquals(List.of(), sheets.sheets());
     assertTrue(sheets.withheld().containsAll(List.of("CG-36", "VIT-WW")));
-    assertEquals(14, Pellucid.figures(copy, "", false).unmade().size());
+    assertEquals(17, Pellucid.figures(copy, "", false).unmade().size());
     assertEquals(
         "CG-36 cannot be computed: fix " + mendFirst + " first",
         Pellucid.explain(copy, DAY, "CG-36", "crude-protein").problem().orElseThrow());

@@ -55,7 +55,7 @@ class SiteBrowserTest {
   void withoutASearchEveryFeedIsShown() throws Exception {
     String page = dom("index.html");
     assertEquals(14, shown(page).size());
-    assertTrue(page.contains("14 of 14 feeds shown"), "the count");
+    assertTrue(page.contains("17 of 17 feeds shown"), "the count");
     assertTrue(page.contains(" ingredients shown, "), "the count of the others");
   }
 
@@ -68,7 +68,7 @@ class SiteBrowserTest {
         shown(dom("index.html#maize")));
     String none = dom("index.html#no-such-word");
     assertEquals(List.of(), shown(none));
-    assertTrue(none.contains("0 of 14 feeds shown"), "the count");
+    assertTrue(none.contains("0 of 17 feeds shown"), "the count");
   }
 
   /**

@@ -40,16 +40,17 @@ final class LawSpreadUnsure implements Rule {
     int count = 0;
     double keptIn = recipe.tables().settings().lawKeptIn();
     for (LimitStatus status : recipe.limits()) {
-      Optional<LawMargin> margin = LawMargin.of(status);
-      if (margin.isEmpty() || nearness(margin.get()) <= MATTERS || !margin.get().isEnough(keptIn)) {
+      boolean near = nearness(status) > MATTERS;
+      Optional<LawMargin> margin = near ? LawMargin.of(status) : Optional.empty();
+      if (margin.isEmpty() || !margin.get().isEnough(keptIn)) {
         continue;
       }
       LotSpread spread = LotSpread.of(feed, recipe.tables(), status.limit());
       Optional<LotSpread.Part> part = spread.isUnsure() ? spread.mostUnsure() : Optional.empty();
       if (part.isPresent()) {
         count++;
-        if (nearest.isEmpty() || nearness(margin.get()) > nearest.get().nearness()) {
-          nearest = Optional.of(new Unsure(margin.get(), nearness(margin.get()), part.get()));
+        if (nearest.isEmpty() || nearness(status) > nearest.get().nearness()) {
+          nearest = Optional.of(new Unsure(status.limit(), nearness(status), part.get()));
         }
       }
     }
@@ -69,19 +70,19 @@ final class LawSpreadUnsure implements Rule {
   }
 
   /** A limit, how near the feed is to it, and of whom the spread is not known. */
-  private record Unsure(LawMargin margin, double nearness, LotSpread.Part part) {}
+  private record Unsure(Limit limit, double nearness, LotSpread.Part part) {}
 
   /** One at the bound; less of a maximum that is far above, and of a minimum far below. */
-  private static double nearness(LawMargin margin) {
-    double figure = margin.reading().withoutUntold();
-    double bound = margin.limit().inForce();
-    return margin.limit().side() == Bound.Side.MAX
+  private static double nearness(LimitStatus status) {
+    double figure = status.verdict().reading().withoutUntold();
+    double bound = status.limit().inForce();
+    return status.limit().side() == Bound.Side.MAX
         ? bound > 0 ? figure / bound : 0
         : figure > 0 ? bound / figure : 0;
   }
 
   private static Finding finding(Unsure unsure, int others) {
-    Limit limit = unsure.margin().limit();
+    Limit limit = unsure.limit();
     String about = limit.subject().text();
     boolean max = limit.side() == Bound.Side.MAX;
     String ingredient = unsure.part().ingredient();

@@ -61,7 +61,7 @@ final class LawWithoutMargin implements Rule {
     Limit limit = margin.limit();
     String about = limit.subject().text();
     LotSpread spread = LotSpread.of(feed, recipe.tables(), limit);
-    Optional<LotSpread.Part> widest = spread.parts().stream().findFirst();
+    Optional<LotSpread.Part> widest = spread.widest();
     Span span = widest.isPresent() ? widest.get().most().line().name() : MoistureTarget.place(feed);
     Finding finding =
         Finding.warning(CODE, span, headline(recipe, margin, keptIn))

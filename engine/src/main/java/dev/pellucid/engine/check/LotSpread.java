@@ -14,7 +14,6 @@ import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.measure.Unit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +22,7 @@ import java.util.OptionalInt;
 
 /**
  * Of a figure of a feed, what each ingredient brings to it and how that differs from lot to lot,
- * and who says so. The one that moves the figure most comes first.
+ * and who says so.
  */
 record LotSpread(List<Part> parts) {
   LotSpread {
@@ -41,6 +40,10 @@ record LotSpread(List<Part> parts) {
     String ingredient() {
       return most.ingredient().name();
     }
+
+    private boolean isWiderThan(Part other) {
+      return deviation == other.deviation ? brings > other.brings : deviation > other.deviation;
+    }
   }
 
   /** Who says how a content differs from lot to lot. */
@@ -52,30 +55,36 @@ record LotSpread(List<Part> parts) {
     String words();
   }
 
-  /** What is written for the ingredient or, for its nutrient, in practice. */
-  record Told(String spread, String where, Source source, OptionalInt analyses) implements Basis {
+  /** The ± of the ingredient itself. */
+  record Written(Content content, Nutrient nutrient, OptionalInt analyses) implements Basis {
     @Override
     public boolean isBacked() {
-      return switch (source.reliability()) {
-        case PUBLISHED, OWN_ANALYSIS, COMMON_PRACTICE -> true;
-        case FROM_MEMORY, INVENTED -> false;
-      };
+      return LotSpread.isBacked(content.source());
+    }
+
+    @Override
+    public String words() {
+      return "is ± "
+          + Figures.plain(content.spread().orElse(0), nutrient.unit())
+          + " by "
+          + content.place().file().path()
+          + from(content.source(), analyses);
+    }
+  }
+
+  /** What practice tells of the nutrient. */
+  record Usual(DefaultSpread spread) implements Basis {
+    @Override
+    public boolean isBacked() {
+      return LotSpread.isBacked(spread.source());
     }
 
     @Override
     public String words() {
       return "is "
-          + spread
-          + " by "
-          + where
-          + ", source "
-          + source.id()
-          + " ("
-          + source.reliability().inWords()
-          + "), "
-          + (analyses.isPresent()
-              ? "of " + analyses.getAsInt() + " analyses"
-              : "number of analyses not told");
+          + Figures.plain(spread.share(), Unit.PERCENT)
+          + " of it by practice/spreads.yaml"
+          + from(spread.source(), spread.analyses());
     }
   }
 
@@ -96,7 +105,12 @@ record LotSpread(List<Part> parts) {
   static LotSpread of(ComputedFeed feed, FeedTables tables, Limit limit) {
     Map<String, List<Row>> byIngredient = new LinkedHashMap<>();
     for (Row row : feed.rows()) {
-      byIngredient.computeIfAbsent(row.ingredient().name(), none -> new ArrayList<>(1)).add(row);
+      List<Row> same = byIngredient.get(row.ingredient().name());
+      if (same == null) {
+        same = new ArrayList<>(1);
+        byIngredient.put(row.ingredient().name(), same);
+      }
+      same.add(row);
     }
     List<Nutrient> nutrients = limit.subject().addends();
     int[] indexes = new int[nutrients.size()];
@@ -117,12 +131,18 @@ record LotSpread(List<Part> parts) {
         parts.add(new Part(most, brings, deviation, basis(feed, tables, most, nutrients)));
       }
     }
-    parts.sort(
-        Comparator.comparingDouble(Part::deviation)
-            .thenComparingDouble(Part::brings)
-            .reversed()
-            .thenComparing(Part::ingredient));
     return new LotSpread(parts);
+  }
+
+  /** The one that moves the figure most; of those that do not move, the one that brings most. */
+  Optional<Part> widest() {
+    Optional<Part> widest = Optional.empty();
+    for (Part part : parts) {
+      if (widest.isEmpty() || part.isWiderThan(widest.get())) {
+        widest = Optional.of(part);
+      }
+    }
+    return widest;
   }
 
   /** Whether most of the figure comes from ingredients of which nothing backs the spread. */
@@ -180,18 +200,27 @@ record LotSpread(List<Part> parts) {
       return new NotTold();
     }
     if (told.spread().isPresent()) {
-      Unit unit = nutrient.unit();
-      String spread = "± " + Figures.plain(told.spread().getAsDouble(), unit);
-      String file = told.place().file().path();
-      return new Told(spread, file, told.source(), block.get().analyses());
+      return new Written(told, nutrient, block.get().analyses());
     }
     DefaultSpread usual = tables.practice().spreads().get(nutrient.name());
-    return usual == null
-        ? new NotTold()
-        : new Told(
-            Figures.plain(usual.share(), Unit.PERCENT) + " of it",
-            "practice/spreads.yaml",
-            usual.source(),
-            usual.analyses());
+    return usual == null ? new NotTold() : new Usual(usual);
+  }
+
+  private static boolean isBacked(Source source) {
+    return switch (source.reliability()) {
+      case PUBLISHED, OWN_ANALYSIS, COMMON_PRACTICE -> true;
+      case FROM_MEMORY, INVENTED -> false;
+    };
+  }
+
+  private static String from(Source source, OptionalInt analyses) {
+    return ", source "
+        + source.id()
+        + " ("
+        + source.reliability().inWords()
+        + "), "
+        + (analyses.isPresent()
+            ? "of " + analyses.getAsInt() + " analyses"
+            : "number of analyses not told");
   }
 }

@@ -1,7 +1,6 @@
 package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.Reading;
-import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.measure.Closeness;
 import dev.pellucid.syntax.Bound;
@@ -16,12 +15,16 @@ import java.util.OptionalDouble;
  * and so is a limit that says itself in how many batches it must hold.
  *
  * @param status of the limit as it is written, kept
- * @param reading the figure that is judged, with its deviation between batches
+ * @param reading the figure that is judged, with its deviation between batches; without where the
+ *     maximum is far above it
  * @param keeps the part of all batches that keeps the bound, by what is told
  */
 public record LawMargin(LimitStatus status, Reading reading, double keeps) {
   /** So many deviations off, all batches are on one side. */
   private static final double FAR = 8;
+
+  /** Of a maximum that is ten times the figure, each deviation would have to be many times it. */
+  private static final double TIMES_BELOW = 10;
 
   /** Empty for what is no such limit, and for one that is not kept. */
   public static Optional<LawMargin> of(LimitStatus status) {
@@ -32,9 +35,20 @@ public record LawMargin(LimitStatus status, Reading reading, double keeps) {
         || limit.subject().addends().isEmpty()) {
       return Optional.empty();
     }
+    Reading judged = status.verdict().reading();
     Reading reading =
-        status.readings().judged(limit.subject(), limit.basis(), limit.side(), true).reading();
+        isFarBelow(limit, judged)
+            ? judged
+            : status
+                .readings()
+                .judged(limit.subject(), limit.basis(), limit.side(), true)
+                .reading();
     return Optional.of(new LawMargin(status, reading, keeps(limit, reading)));
+  }
+
+  /** Whether no lots of what is told can bring a feed to its maximum; then no spread is asked. */
+  private static boolean isFarBelow(Limit limit, Reading judged) {
+    return limit.side() == Bound.Side.MAX && judged.value() * TIMES_BELOW < limit.inForce();
   }
 
   private static double keeps(Limit limit, Reading reading) {
@@ -78,10 +92,5 @@ public record LawMargin(LimitStatus status, Reading reading, double keeps) {
     LimitStatus.State state = verdict.keeps() ? status.state() : LimitStatus.State.BROKEN;
     return new LimitStatus(
         verdict, status.readings(), state, OptionalDouble.empty(), status.withoutWaiver());
-  }
-
-  /** The end at which it is judged. */
-  public Scenario end() {
-    return status.verdict().end();
   }
 }

@@ -70,6 +70,8 @@ class MolarMassTest {
     "potassium-chloride, chloride, KCl, Cl, 1, 47.55, 0.98, 0.01",
     "monosodium-phosphate, phosphorus, NaH2PO4, P, 1, 25.82, 0.99, 0.01",
     "monosodium-phosphate, sodium, NaH2PO4, Na, 1, 19.16, 0.99, 0.01",
+    "ascorbyl-phosphate-35, phosphorus, C6H6Na3O9P, P, 1, 9.62, 0.64, 0.01",
+    "ascorbyl-phosphate-35, sodium, C6H6Na3O9P, Na, 3, 21.42, 0.64, 0.01",
     "limestone, calcium, CaCO3, Ca, 1, 40.04, 0.95, 0.01",
     "thiamine-mononitrate, thiamine, C12H17N5O4S, C12H17N4OS, 1, 81.06, 0.98, 0.002",
     "pyridoxine-hcl, pyridoxine, C8H12ClNO3, C8H11NO3, 1, 82.27, 0.98, 0.002",

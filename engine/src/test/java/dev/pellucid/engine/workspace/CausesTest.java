@@ -47,7 +47,7 @@ class CausesTest {
       assertEquals(1, report.findings().size(), path + report.findings());
       Finding one = report.findings().get(0);
       assertEquals(path, one.span().file().path());
-      assertTrue(one.notes().contains("14 feeds wait for this file"), one.notes().toString());
+      assertTrue(one.notes().contains("17 feeds wait for this file"), one.notes().toString());
       assertTrue(report.tally().contains("NOT CHECKED in KF-29, "), report.tally());
     }
   }
