@@ -109,7 +109,7 @@ final class SequenceReader {
           Finding.error(
                   CODE,
                   block.place(),
-                  "what is left behind is told by one of holds, trait, and nutrient with above")
+                  "what is left behind is given by one of holds, trait, and nutrient with above")
               .helping("write holds: and a group or ingredient, or trait: and a trait")
               .helping("or write {nutrient: copper, above: 15 mg/kg}"));
       return Optional.empty();

@@ -18,9 +18,9 @@ import java.util.Set;
 public final class LimitSuite {
   private static final String UNCHECKED = "its limits can be judged";
   private static final String NOT_JUDGED =
-      "it cannot be judged, and what is not told may break it; the findings of the recipe say more";
+      "it cannot be judged, and what is not given may break it; the findings of the recipe say more";
   private static final String AS_TOLD =
-      "kept as far as it is told; the findings of the recipe say what is not";
+      "kept as far as it is given; the findings of the recipe say what is not";
 
   private final byte[] text;
 

@@ -92,7 +92,7 @@ final class BatchSheet {
   private String batch() {
     String size =
         kg(plan.balance().weighed()) + " weighed, " + kg(plan.balance().bagged()) + " in the bags";
-    return plan.sizeTold() ? size : size + " (no size is told, so this is our own)";
+    return plan.sizeTold() ? size : size + " (no size is given, so this is our own)";
   }
 
   private static List<Fact> premix(Premixing premixing) {
@@ -263,7 +263,7 @@ final class BatchSheet {
   private void release() {
     heading("Release");
     if (plan.storing().isEmpty()) {
-      blocks.add(new Words("No shelf life is told: ask before a use-by day goes on the bags."));
+      blocks.add(new Words("No shelf life is given: ask before a use-by day goes on the bags."));
     }
     blocks.add(new Facts(List.of(new Fact("What went otherwise", ""), new Fact("Why", ""))));
     blocks.add(new Signatures(List.of("Made by, date", "Released by, date")));

@@ -19,7 +19,7 @@ final class LaboratorySheet {
       "Expected is on target and fresh. Judged is where the limit bites: for a minimum at the end"
           + " of the shelf life, wet, handling overage lost; for a maximum fresh, dry, all overage"
           + " present. Both are of what is weighed for this batch. \"≥\" stands where some ingredient"
-          + " does not tell its content, or tells it as below a figure: there may be more; \"≤\" where"
+          + " does not give its content, or gives it as below a figure: there may be more; \"≤\" where"
           + " there may be less, \"~\" for both.";
   private static final String SUPPLIED =
       "Designed is asked over dose. Fresh is with overage for stability and with what the other"

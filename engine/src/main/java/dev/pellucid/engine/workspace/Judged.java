@@ -47,7 +47,7 @@ public record Judged(int law, int need, int practice, int own, List<String> fewe
     String all = Plural.of(law + need + practice + own, "limit") + ": " + String.join(", ", parts);
     return fewer.isEmpty()
         ? all
-        : all + "; held to less than their sisters: " + String.join(", ", fewer);
+        : all + "; held to less than recipes like them: " + String.join(", ", fewer);
   }
 
   private static void part(int count, String what, List<String> parts) {
