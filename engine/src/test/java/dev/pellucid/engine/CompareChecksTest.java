@@ -85,9 +85,9 @@ class CompareChecksTest {
         copy.resolve("practice/sequence.yaml"),
         sequence.replace("quantity: 5 kg", "quantity: 50 kg"));
     CompareReport report = compared();
-    assertTrue(report.text().contains("sheet to print anew: before the start"), report.text());
+    assertTrue(report.text().contains("sheet to print again: before the start"), report.text());
     assertTrue(report.text().contains("because of practice/sequence.yaml"), report.text());
-    assertTrue(report.brief().contains("papers to print anew"), report.brief());
+    assertTrue(report.brief().contains("papers to print again"), report.brief());
   }
 
   @Test
@@ -116,7 +116,7 @@ class CompareChecksTest {
     String section = text.substring(premix);
     assertTrue(section.contains("  ascorbyl-phosphate-35 "), section);
     assertTrue(section.contains("  cost "), section);
-    assertTrue(section.contains("  sheet to print anew: "), section);
+    assertTrue(section.contains("  sheet to print again: "), section);
     assertTrue(section.contains("  because of " + grade + "\n"), section);
   }
 
@@ -131,7 +131,7 @@ class CompareChecksTest {
     assertTrue(text.contains("  water added "), text);
     assertTrue(text.contains("  trays "), text);
     assertTrue(text.contains("  label: Best before "), text);
-    assertTrue(text.contains("label to print anew: "), text);
+    assertTrue(text.contains("label to print again: "), text);
   }
 
   @Test

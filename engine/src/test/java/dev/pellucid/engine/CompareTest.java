@@ -140,7 +140,7 @@ class CompareTest {
     String text = compared().text();
     assertTrue(text.contains("computed\nCF-31  cannot be computed any more\n"), text);
     assertTrue(text.contains("CG-99, formerly CG-36  renamed\n  code CG-36 -> CG-99\n"), text);
-    assertTrue(text.contains("label to print anew: code and name\n"), text);
+    assertTrue(text.contains("label to print again: code and name\n"), text);
   }
 
   @Test

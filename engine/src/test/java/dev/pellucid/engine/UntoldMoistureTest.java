@@ -133,6 +133,6 @@ class UntoldMoistureTest {
     folder.with("lots/2026-11.yaml", "moisture: 11.2 %", "moisture: below 12 %");
     List<Finding> found = folder.findings();
     assertEquals(List.of("data-no-moisture"), folder.codes(), folder.text());
-    assertTrue(found.get(0).headline().startsWith("lot SB-0411 tells the most of its moisture"));
+    assertTrue(found.get(0).headline().startsWith("lot SB-0411 gives the most of its moisture"));
   }
 }

@@ -94,7 +94,7 @@ final class Blemishes {
             c == REPLACEMENT
                 ? "a character was lost here when the file was saved, U+FFFD"
                 : "a character that cannot be seen stands here, " + Unseen.named(c))
-        .helping("delete it, or type the word anew")
+        .helping("delete it, or type the word again")
         .fixing(place, "");
   }
 

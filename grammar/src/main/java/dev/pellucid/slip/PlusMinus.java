@@ -19,8 +19,12 @@ final class PlusMinus implements Slip {
       String text = line.at(i).text();
       if (text.indexOf('\u00B1') >= 0 || text.contains("+/-")) {
         return Optional.of(
-            Finding.error(CODE, line.at(i).span(), "a spread between lots has no place in a recipe")
-                .helping("write the spread beside the value, under ingredients/")
+            Finding.error(
+                    CODE,
+                    line.at(i).span(),
+                    "a standard deviation between lots (±) has no place in a recipe")
+                .helping(
+                    "write ± and the standard deviation between lots behind the value, under ingredients/")
                 .helping(line.place().hasBounds() ? CONFIDENCE : range(line, i)));
       }
     }

@@ -19,7 +19,7 @@ import java.util.TreeMap;
  * What git says of a folder. Without git, or outside a repository, there is no commit and the tree
  * is not clean.
  *
- * <p>Whether files are as their commit has them is not asked of git, whose answer hangs on its
+ * <p>Whether files are as their commit has them is not asked of git, whose answer depends on its
  * index, on filters and on a monitor that a repository may set up: they are held against the names
  * that git gives to contents.
  *

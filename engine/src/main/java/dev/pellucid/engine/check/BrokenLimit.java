@@ -110,8 +110,8 @@ final class BrokenLimit implements Rule {
       case AT_LEAST ->
           !min
               ? what + " is at least "
-              : ratio ? what + " may be as little as " : "of what is told, " + what + " is ";
-      case UNSURE -> "of what is told, " + what + " is ";
+              : ratio ? what + " may be as little as " : "of what is given, " + what + " is ";
+      case UNSURE -> "of what is given, " + what + " is ";
     };
   }
 
@@ -197,7 +197,7 @@ final class BrokenLimit implements Rule {
                 ? "counts as nothing"
                 : "counts as the most that it can be";
     return percent(verdict.reading().unknownShare())
-        + " of the feed is of ingredients that do not tell it, and "
+        + " of the feed is of ingredients that do not give it, and "
         + counted;
   }
 

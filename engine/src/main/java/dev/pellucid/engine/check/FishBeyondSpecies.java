@@ -109,7 +109,7 @@ final class FishBeyondSpecies implements Rule {
                 + fish.asWritten()
                 + ", sizes of "
                 + species
-                + " are told up to "
+                + " are given up to "
                 + Figures.plain(largest.heaviest(), largest.heaviest() < 10 ? Unit.G : Unit.KG))
         .seeing("size written", largest.place())
         .helping(

@@ -61,7 +61,7 @@ final class HeadLineLost {
           Finding.warning(
                   LimitLost.CODE,
                   profile.declared(),
-                  profile.name() + " does not say must hold " + what + ", and its sisters do")
+                  profile.name() + " does not say must hold " + what + ", and others like it do")
               .helping("if the line was lost, write it again: must hold " + what)
               .about(new About(what, About.Side.NONE, List.of())));
     }

@@ -51,7 +51,7 @@ final class LabelCannotBeTold implements Rule {
                 + nutrient.name()
                 + ", and the feed cannot be computed so far")
         .noting(
-            "not told by "
+            "not given by "
                 + String.join(", ", silent.subList(0, Math.min(NAMED, silent.size())))
                 + more)
         .helping("add the content to these ingredients, or write none where there is none")

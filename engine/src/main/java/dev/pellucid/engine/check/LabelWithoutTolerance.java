@@ -38,7 +38,7 @@ final class LabelWithoutTolerance implements Rule {
     return Finding.warning(
             CODE,
             verdict.claim().written().span(),
-            "the label rules tell no tolerance for " + name + ", so its figure is not judged")
+            "the label rules give no tolerance for " + name + ", so its figure is not judged")
         .seeing("label rules", rules.declared())
         .helping("add a tolerance for " + name + ", or guarantee it with min or max")
         .about(new About(name, About.Side.NONE, List.of("label")));

@@ -47,7 +47,7 @@ final class Obstacles implements Rule {
     String step = unknown.pass().word();
     return at(
             step(unknown.pass()),
-            "after " + step + " the moisture of the feed is unknown: no dry or cool tells it")
+            "after " + step + " the moisture of the feed is unknown: no dry or cool gives it")
         .helping("say what the dryer or the cooler leaves, for example: dry moisture 9 %");
   }
 
@@ -85,7 +85,7 @@ final class Obstacles implements Rule {
   }
 
   private Finding noSteamTable(Obstacle.NoSteamTable none) {
-    return at(step(none.pass()), "steam cannot be reckoned without practice/steam.yaml")
+    return at(step(none.pass()), "steam cannot be computed without practice/steam.yaml")
         .helping("add that file with the rows of saturated steam from 20 to 100 °C");
   }
 

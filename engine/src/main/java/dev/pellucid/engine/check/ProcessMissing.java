@@ -50,7 +50,7 @@ final class ProcessMissing implements Rule {
     String why =
         told.habit().isPresent()
             ? ", and its habit, " + told.habit().get() + ", needs one"
-            : ", and limits hang on what heat and storage leave";
+            : ", and limits depend on what heat and storage leave";
     Finding finding = Finding.error(CODE, told.declared(), told.code() + " has no process" + why);
     return noting(finding, unjudged);
   }
@@ -59,7 +59,7 @@ final class ProcessMissing implements Rule {
     Finding told =
         unjudged.isEmpty()
             ? finding
-            : finding.noting(NotJudged.words("no process is told", unjudged));
+            : finding.noting(NotJudged.words("no process is given", unjudged));
     return told.helping(
         "add a section process: grind, blend, the die, the dryer, pack and store, as it is made");
   }

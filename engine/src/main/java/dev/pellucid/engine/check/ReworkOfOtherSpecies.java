@@ -47,6 +47,6 @@ final class ReworkOfOtherSpecies implements Rule {
         .helping(
             "or see that nothing in it harms "
                 + here.name()
-                + ": the limits here count what it holds, as far as that is told");
+                + ": the limits here count what it holds, as far as that is given");
   }
 }

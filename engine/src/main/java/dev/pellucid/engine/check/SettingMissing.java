@@ -75,7 +75,7 @@ final class SettingMissing implements Rule {
                 Property.TEMPERATURE,
                 "how warm the store is",
                 "25 °C",
-                "what is lost in the store is reckoned at the temperature of the air",
+                "what is lost in the store is computed at the temperature of the air",
                 out);
         case GRIND, BLEND, ADD_LIQUID, ADD_WATER, SIEVE, PACK -> {}
       }

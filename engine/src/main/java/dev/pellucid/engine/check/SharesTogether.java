@@ -126,7 +126,7 @@ public final class SharesTogether {
       boolean fits = meant >= middle / BEYOND && meant <= middle * BEYOND;
       String words = Figures.fixed(meant, 2) + " %";
       Finding asked = fits ? finding.helping(Meant.question(words)).fixing(span, words) : finding;
-      return asked.helping("if it is meant so, tell usual-share of " + name);
+      return asked.helping("if it is meant so, give usual-share of " + name);
     }
   }
 

@@ -47,7 +47,7 @@ final class SpeciesMissing implements Rule {
                 CODE, told.declared(), headline + ", so " + NotJudged.count(unjudged) + " judged");
     List<String> silent = new ArrayList<>();
     if (!unjudged.isEmpty()) {
-      finding = finding.noting(NotJudged.words("no species is told", unjudged));
+      finding = finding.noting(NotJudged.words("no species is given", unjudged));
     }
     if (told.isApproved()) {
       silent.add("its own protein");

@@ -52,10 +52,10 @@ final class StoreMissing implements Rule {
             : Finding.note(
                 CODE, waits.span(), headline + ", so " + NotJudged.count(unjudged) + " judged");
     if (!unjudged.isEmpty()) {
-      finding = finding.noting(NotJudged.words("no shelf life is told", unjudged));
+      finding = finding.noting(NotJudged.words("no shelf life is given", unjudged));
     }
     return finding
         .noting("without it no bag has a last day, and no minimum is held at the end of the store")
-        .helping("add a line like: store shelf-life 60 d, with the days for which you vouch");
+        .helping("add a line like: store shelf-life 60 d, with the days that you can guarantee");
   }
 }

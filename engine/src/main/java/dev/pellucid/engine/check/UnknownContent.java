@@ -123,7 +123,7 @@ final class UnknownContent implements Rule {
             .distinct()
             .sorted()
             .toList();
-    String headline = ingredient + " does not tell its " + listed(untold) + ", so " + limits(same);
+    String headline = ingredient + " does not give its " + listed(untold) + ", so " + limits(same);
     Span span = one.first().line().name();
     Finding finding =
         same.stream().anyMatch(Unjudged::mayBreak)
@@ -131,7 +131,7 @@ final class UnknownContent implements Rule {
             : Finding.warning(CODE, span, headline);
     finding =
         finding
-            .labelled(untold.size() == 1 ? "does not tell it" : "does not tell them")
+            .labelled(untold.size() == 1 ? "does not give it" : "does not give them")
             .seeing("limit written", one.limit().origin().span());
     List<String> others =
         same.stream()
@@ -145,7 +145,7 @@ final class UnknownContent implements Rule {
       finding = finding.noting("with the most that it can be, " + most);
     }
     if (!others.isEmpty()) {
-      finding = finding.noting("not told by " + few(others) + " either");
+      finding = finding.noting("not given by " + few(others) + " either");
     }
     return finding
         .helping(

@@ -96,7 +96,7 @@ final class UnknownRetention implements Rule {
             + " leaves of "
             + classes.get(0)
             + (more > 0 ? " and " + more + " more" : "")
-            + " is not told";
+            + " is not given";
     Finding finding =
         minima.isEmpty()
             ? Finding.warning(CODE, gap.span(), headline)

@@ -50,11 +50,11 @@ final class UnknownSpread implements Rule {
         Finding.warning(
                 CODE,
                 most.map(row -> row.line().name()).orElse(feed.recipe().declared()),
-                text + terms + " is judged with too small a spread")
+                text + terms + " is judged with too small a standard deviation between lots")
             .seeing("limit written", verdict.limit().origin().span());
     String name = most.map(row -> row.ingredient().name()).orElse("an ingredient");
     return finding
-        .noting(name + " tells its content without saying how far lots differ")
+        .noting(name + " gives its content without saying how far lots differ")
         .helping("write ± after the content, or add " + text + " to practice/spreads.yaml")
         .about(new About(text, About.Side.NONE, List.of()));
   }

@@ -131,7 +131,7 @@ final class BatchReader {
         remarks.add(
             LotFindings.record(
                 block.get().place(),
-                "bags are told by how many are full, of what, and the rest",
+                "bags are given by how many are full, of what, and the rest",
                 "write full: 2, of: 25 kg and rest: 6.4 kg"));
       }
       return Optional.empty();

@@ -85,10 +85,10 @@ final class NumberSlips {
           Slip.figure(
               "(?:>=?|≥|~|≈|about|approx\\.?|ca\\.?|circa|over|min\\.?|\\+)\\s*[0-9].*",
               "is not a plain figure",
-              "write the figure that you count on, with ± and the spread if it varies"),
+              "write the figure that you count on, with ± and the standard deviation between lots if it varies"),
           Slip.figure(
               "[0-9.]+\\s*\\S*\\s*(?:±|\\+/-).*",
-              "does not say the spread as it is written here",
+              "does not say the standard deviation as it is written here",
               "write figure, ±, one standard deviation, unit, as in 47.5 ± 1.2 %"),
           Slip.of(
               "[0-9.]+\\s*\\S*\\s*(?:to|-|–|—|\\.\\.+)\\s*[0-9.]+.*",

@@ -54,11 +54,11 @@ final class NutrientFindings {
   static Finding cycle(Span place, List<String> path) {
     return Finding.error(
             CYCLE, place, "the nutrient follows from itself: " + String.join(" > ", path))
-        .helping("one of them must be told by the ingredients");
+        .helping("one of them must be given by the ingredients");
   }
 
   static Finding noMoisture(Span place, String ingredient) {
-    return Finding.error(NO_MOISTURE, place, ingredient + " does not tell its moisture")
+    return Finding.error(NO_MOISTURE, place, ingredient + " does not give its moisture")
         .helping("add moisture to its contents, without it no feed that holds it can be computed");
   }
 
@@ -67,7 +67,7 @@ final class NutrientFindings {
             NO_MOISTURE,
             told.place(),
             whose
-                + " tells the most of its moisture, "
+                + " gives the most of its moisture, "
                 + KeyFindings.shown(told.asWritten())
                 + ", and not its moisture")
         .helping(

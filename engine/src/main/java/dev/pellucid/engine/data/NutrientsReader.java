@@ -237,7 +237,7 @@ final class NutrientsReader {
     } else if (!share && ofTheWhole) {
       remarks.add(NutrientFindings.wholeKind(symbol, "parts of the whole add up to 100 %"));
     } else if (!share && partOf.isPresent()) {
-      remarks.add(NutrientFindings.wholeKind(symbol, "a part is told as its whole is"));
+      remarks.add(NutrientFindings.wholeKind(symbol, "a part is given as its whole is"));
     }
     Kind whole = digestibleOf.isPresent() ? kinds.get(digestibleOf.get().text()) : null;
     if (whole != null && whole != draft.kind()) {

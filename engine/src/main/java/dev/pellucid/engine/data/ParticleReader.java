@@ -42,7 +42,7 @@ final class ParticleReader {
           Finding.error(
                   PARTICLE,
                   block.place(),
-                  "a particle is told by its mass, or by its diameter and density")
+                  "a particle is given by its mass, or by its diameter and density")
               .helping("write mass: 0.002 mg, or diameter: 100 µm and density: 1.5 kg/L"));
       return Optional.empty();
     }

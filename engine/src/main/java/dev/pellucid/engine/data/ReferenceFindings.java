@@ -82,8 +82,8 @@ final class ReferenceFindings {
 
   static Finding nutrientTwice(Scalar nutrient, String block, Span earlier) {
     return Finding.error(
-            NUTRIENT_TWICE, nutrient.span(), nutrient.text() + " is told twice " + block)
-        .seeing("first told", earlier)
+            NUTRIENT_TWICE, nutrient.span(), nutrient.text() + " is given twice " + block)
+        .seeing("first given", earlier)
         .helping("keep the figure that you count on");
   }
 

@@ -114,7 +114,7 @@ final class SteamReader {
     }
     if (!figure.group(3).equals("kJ/kg")) {
       remarks.add(
-          FigureFindings.unitUnknown(value, figure.group(3)).helping("steam is told in kJ/kg"));
+          FigureFindings.unitUnknown(value, figure.group(3)).helping("steam is given in kJ/kg"));
       return OptionalDouble.empty();
     }
     Optional<String> number = new FigureReader(remarks).number(value, figure.group(1));

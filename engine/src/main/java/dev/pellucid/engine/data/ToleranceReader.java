@@ -103,7 +103,10 @@ final class ToleranceReader {
             Finding.error(
                     CODE,
                     fields.placeOf(LabelVocabulary.TOLERANCE_CONSTITUENTS),
-                    first.name() + " and " + other.name() + " are told in units of different kinds")
+                    first.name()
+                        + " and "
+                        + other.name()
+                        + " are given in units of different kinds")
                 .helping("give each kind a tolerance of its own"));
         return;
       }

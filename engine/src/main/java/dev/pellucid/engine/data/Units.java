@@ -44,7 +44,7 @@ final class Units {
                   value.text()
                       + " measures "
                       + unit.get().kind().phrase()
-                      + ", a nutrient is told per mass")
+                      + ", a nutrient is given per mass")
               .helping("use " + Choices.of(ofNutrients())));
     }
     return unit.isPresent() && OF_NUTRIENTS.contains(unit.get().kind()) ? unit : Optional.empty();

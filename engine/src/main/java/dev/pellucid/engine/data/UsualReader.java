@@ -74,7 +74,7 @@ final class UsualReader {
   private boolean isMass(Scalar of, Kind kind) {
     boolean known = nutrients.check(of, remarks) && kinds.containsKey(of.text());
     if (known && (kind != Kind.SHARE || kinds.get(of.text()) != Kind.SHARE)) {
-      remarks.add(NutrientFindings.wholeKind(of, "a part is told as its whole is"));
+      remarks.add(NutrientFindings.wholeKind(of, "a part is given as its whole is"));
       return false;
     }
     return known;

@@ -49,7 +49,7 @@ public final class Explainer {
   }
 
   /** What 100 kg of recipe come to in the bags. */
-  public static Explanation yield(ComputedFeed feed) {
+  public static Explanation ofYield(ComputedFeed feed) {
     return new Explanation(
         feed.recipe().code(),
         "Yield",

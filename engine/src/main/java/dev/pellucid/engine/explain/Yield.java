@@ -163,6 +163,6 @@ final class Yield {
             + Figures.visible(dearer, Figures.decimals(feed.costPerKg()))
             + " "
             + currency
-            + "/kg dearer, though no price moves.");
+            + "/kg more, though no price moves.");
   }
 }

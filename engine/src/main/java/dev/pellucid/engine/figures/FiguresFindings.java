@@ -17,7 +17,7 @@ public final class FiguresFindings {
   private static final Code WITHOUT_RECIPE = new Code("figures-without-recipe");
   private static final Pattern LINE_END = Pattern.compile("\r\n|\n|\r");
   private static final String ANEW =
-      "write it anew and commit it beside its cause: mvn pellucid:figures";
+      "write it again and commit it together with its cause: mvn pellucid:figures";
 
   private FiguresFindings() {}
 

@@ -90,7 +90,7 @@ public final class ExplainGoal {
     }
     ComputedFeed feed = checked.feed().get();
     return isYield
-        ? report(Explainer.yield(feed))
+        ? report(Explainer.ofYield(feed))
         : report(
             Explainer.of(
                 feed,

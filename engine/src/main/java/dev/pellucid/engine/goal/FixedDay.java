@@ -46,7 +46,7 @@ public record FixedDay(LocalDate day, LocalDate today) {
             .flatMap(path -> folder.read(path, new ArrayList<>()))
             .orElseGet(() -> new SourceFile(Texts.SETTINGS, ""));
     return Finding.warning(CODE, settings.beginning(), sentence())
-        .noting("by that day waivers end, lots expire, prices count and use-by days are reckoned")
+        .noting("by that day waivers end, lots expire, prices count and use-by days are computed")
         .helping("take pellucid.day out of pom.xml, then each run has the day of the clock")
         .helping("where it is fixed on purpose, say so: pellucid.fixedDay is true");
   }

@@ -45,7 +45,7 @@ final class TakenBack implements Comparison.Causes {
     return paths.size() > MOST
         ? paths.size()
             + " files changed, of which none was taken back to see what it did: each that a feed"
-            + " could hang on is named as a cause, and what it adds to the cost is not told"
+            + " could depend on is named as a cause, and what it adds to the cost is not given"
         : "";
   }
 

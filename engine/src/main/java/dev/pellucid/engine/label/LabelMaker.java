@@ -125,7 +125,7 @@ final class LabelMaker {
     aside.add(CHECK_THE_LAW);
     aside.add("Label rules: " + rules.title() + ".");
     if (plan.storing().isPresent()) {
-      aside.add("Print it anew when the feed is packed on another day.");
+      aside.add("Print it again when the feed is packed on another day.");
     }
     if (plan.packing().isPresent() && plan.packing().get().hasRemainder()) {
       aside.add("The last bag is not full: write its own weight on it.");

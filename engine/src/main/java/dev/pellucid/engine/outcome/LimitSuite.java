@@ -22,7 +22,7 @@ public final class LimitSuite {
   private static final String BEYOND =
       "beyond a value of guidance, which is no law; the findings of the recipe say more";
   private static final String AS_TOLD =
-      "kept as far as it is told; the findings of the recipe say what is not";
+      "kept as far as it is given; the findings of the recipe say what is not";
 
   private final byte[] text;
 

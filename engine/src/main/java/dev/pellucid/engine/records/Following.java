@@ -129,7 +129,7 @@ final class Following {
                   record,
                   row,
                   after,
-                  headline + ": a flush of " + kg + " is asked for, none is told")
+                  headline + ": a flush of " + kg + " is asked for, none is given")
               .helping(remedy(record, flush)));
     }
     Flushed flushed = record.flushed().get();

@@ -27,7 +27,7 @@ final class LineNotInRecipe implements RecordRule {
         out.accept(
             Finding.error(
                     CODE, entry.name(), entry.line() + " is no line of " + batch.order().code())
-                .noting("the feed as made is reckoned without it")
+                .noting("the feed as made is computed without it")
                 .helping(
                     Meant.question(near)
                         .orElse(

@@ -35,7 +35,7 @@ final class LineNotWeighed implements RecordRule {
                         + ", the recipe asks for "
                         + Figures.plain(ask.kg(), Unit.KG))
                 .seeing("line written", ask.written())
-                .noting("the feed as made is reckoned without it")
+                .noting("the feed as made is computed without it")
                 .helping("add what was weighed, or hold the batch if nothing was"));
       }
     }

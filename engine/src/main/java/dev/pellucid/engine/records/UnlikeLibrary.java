@@ -87,19 +87,20 @@ final class UnlikeLibrary {
                     + here.asWritten()
                     + " of "
                     + nutrient.name()
-                    + ", "
-                    + lot.ingredient()
-                    + " is told with "
-                    + there.asWritten())
+                    + ", the library gives "
+                    + there.asWritten()
+                    + " for "
+                    + lot.ingredient())
             .labelled(
-                Figures.plain(off / spread.getAsDouble())
-                    + " spreads of "
+                "off by "
+                    + Figures.fixed(off / spread.getAsDouble(), 1)
+                    + " standard deviations between lots ("
                     + Figures.plain(spread.getAsDouble(), nutrient.unit())
-                    + " off, two are usual")
+                    + "), two are usual")
             .seeing("content written", there.place())
             .helping(
                 "is it the right material? look at sack and sample, and have it analysed again")
-            .helping("if most lots are like this, fix the library or its spread")
+            .helping("if most lots are like this, correct the content in the library, or its ±")
             .about(new About(nutrient.name(), About.Side.NONE, List.of(lot.number()))));
   }
 

@@ -127,7 +127,7 @@ final class WeightOffTarget implements RecordRule {
                     + Figures.plain(allowed, Unit.KG))
             .seeing("source of the bound", bound.get().source().declared());
     Optional<Double> meant = TenTimes.moved(kg, asked / GROSS, asked * GROSS);
-    String slip = "if it is a slip of the pen, fix the record";
+    String slip = "if it is a writing mistake, fix the record";
     return Optional.of(
         finding
             .helping(

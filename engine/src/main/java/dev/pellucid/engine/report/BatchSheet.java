@@ -287,7 +287,7 @@ final class BatchSheet {
   private void release() {
     heading("Release");
     if (plan.storing().isEmpty()) {
-      blocks.add(new Words("No shelf life is told: ask before a use-by day goes on the bags."));
+      blocks.add(new Words("No shelf life is given: ask before a use-by day goes on the bags."));
     }
     blocks.add(new Facts(List.of(new Fact("What went otherwise", ""), new Fact("Why", ""))));
     blocks.add(new Signatures(List.of("Made by, date", "Released by, date")));

@@ -64,10 +64,10 @@ final class CompareFindings {
     }
     List<String> lines = new ArrayList<>();
     if (!sheet.isEmpty()) {
-      lines.add("sheet to print anew: " + String.join(", ", sheet));
+      lines.add("sheet to print again: " + String.join(", ", sheet));
     }
     if (!label.isEmpty()) {
-      lines.add("label to print anew: " + String.join(", ", label));
+      lines.add("label to print again: " + String.join(", ", label));
     }
     return lines;
   }
@@ -115,7 +115,7 @@ final class CompareFindings {
       parts.add(change.weights().size() + " of its weights change");
     }
     if (!change.printed().isNone()) {
-      parts.add("sheet to print anew");
+      parts.add("sheet to print again");
     }
     return change.code()
         + "  premix, "
@@ -130,7 +130,8 @@ final class CompareFindings {
               change.costBefore().getAsDouble(), change.costAfter().getAsDouble(), MONEY_DECIMALS);
       lines.add("cost " + money.value() + " -> " + money.other() + " " + currency + "/kg");
     } else if (change.costMoves()) {
-      lines.add(change.costAfter().isPresent() ? costOf(change, currency) : "its cost is not told");
+      lines.add(
+          change.costAfter().isPresent() ? costOf(change, currency) : "its cost is not given");
     }
   }
 

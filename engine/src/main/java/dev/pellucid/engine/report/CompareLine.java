@@ -39,7 +39,7 @@ final class CompareLine {
       parts.add("cost " + CompareMoney.costMoved(change) + " " + currency + "/kg");
     }
     if (!change.printed().isNone() || !effect.reprint().isEmpty()) {
-      parts.add("papers to print anew");
+      parts.add("papers to print again");
     }
     return change.named()
         + "  "

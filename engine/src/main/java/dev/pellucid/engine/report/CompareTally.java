@@ -135,7 +135,7 @@ final class CompareTally {
     }
     return ordered.isEmpty()
         ? ""
-        : "sheets to print anew of premixes, since feeds take them otherwise: "
+        : "sheets to print again of premixes, since feeds take them otherwise: "
             + String.join(", ", ordered);
   }
 

@@ -185,7 +185,7 @@ final class CompareWords {
     }
     return CompareFindings.papers(change.printed(), effect.reprint()).stream()
             .anyMatch(line -> line.startsWith("label"))
-        ? "print anew"
+        ? "print again"
         : "";
   }
 
@@ -199,7 +199,7 @@ final class CompareWords {
     return switch (claim.outcome()) {
       case KEPT -> "label: " + sentence;
       case SPENDS -> "label takes of its tolerance: " + sentence;
-      case CANNOT_TELL -> "label cannot be told" + anyMore(change) + ": " + sentence;
+      case CANNOT_TELL -> "label cannot be computed" + anyMore(change) + ": " + sentence;
       case BEYOND -> "LABEL " + label(change) + ": " + sentence;
       case NO_TOLERANCE -> "LABEL has no tolerance: " + sentence;
     };

@@ -23,7 +23,7 @@ public final class ExplainText {
       ": counted as nothing here; against a maximum it counts as the most that it can be.";
 
   private static final String TOGETHER =
-      "± is one standard deviation between lots. Lots of one ingredient do not hang on those of"
+      "± is one standard deviation between lots. Lots of one ingredient do not depend on those of"
           + " another, so the deviations do not add up: together it is the root of the sum of their"
           + " squares. What one ingredient brings in several lines adds up first. Within one"
           + " ingredient the contents that a figure follows from are taken to move together, each to"

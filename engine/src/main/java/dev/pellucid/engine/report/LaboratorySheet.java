@@ -22,7 +22,7 @@ final class LaboratorySheet {
       "Expected is on target and fresh. Judged is where the limit bites: for a minimum at the end"
           + " of the shelf life, wet, handling overage lost; for a maximum fresh, dry, all overage"
           + " present. Both are of what is weighed for this batch. \"≥\" stands where some ingredient"
-          + " does not tell its content, or tells it as below a figure: there may be more; \"≤\" where"
+          + " does not give its content, or gives it as below a figure: there may be more; \"≤\" where"
           + " there may be less, \"~\" for both.";
   private static final String FIRST =
       "Analyse these of each batch: the usual ones, then what stands nearest to a limit.";

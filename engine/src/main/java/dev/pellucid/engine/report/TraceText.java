@@ -73,7 +73,7 @@ public final class TraceText {
       line(
           "Not counted: "
               + String.join(", ", answer.earlier())
-              + "; each has such a line, its lot not told, but is of a day before there was any of "
+              + "; each has such a line, its lot not given, but is of a day before there was any of "
               + answer.thing().number()
               + ".");
       line("");
@@ -208,7 +208,7 @@ public final class TraceText {
   private void circle(List<String> circle) {
     if (!circle.isEmpty()) {
       line(
-          "By their records these batches hold themselves, which cannot be; no kg is told of what"
+          "By their records these batches hold themselves, which cannot be; no kg is given of what"
               + " passes between them: "
               + String.join(", ", circle)
               + ".");
@@ -260,7 +260,7 @@ public final class TraceText {
     if (kg.whole()) {
       return Figures.fixed(kg.told(), decimals);
     }
-    return kg.told() > 0 ? "at least " + Figures.fixed(kg.told(), decimals) : "not told";
+    return kg.told() > 0 ? "at least " + Figures.fixed(kg.told(), decimals) : "not given";
   }
 
   private void table(Table table) {

@@ -30,7 +30,7 @@ final class TraceWords {
                 facts.add(
                     "batch of " + batch.code() + " of " + batch.day() + ", " + became(batch)));
     if (facts.isEmpty()) {
-      facts.add("named in batch records, told by no file of lots/");
+      facts.add("named in batch records, given in no file of lots/");
     }
     return thing.number() + ": " + String.join("; and ", facts);
   }
@@ -45,7 +45,7 @@ final class TraceWords {
         + Figures.plain(lot.kg())
         + " kg came on "
         + lot.received()
-        + lot.supplier().map(it -> " from " + it).orElse(", supplier not told")
+        + lot.supplier().map(it -> " from " + it).orElse(", supplier not given")
         + lot.bestBefore().map(day -> ", best before " + day).orElse("")
         + lot.inspection().map(it -> ", inspection " + it).orElse(", not inspected")
         + (lot.remark().isEmpty() ? "" : ", " + lot.remark());
@@ -57,7 +57,7 @@ final class TraceWords {
         .batch()
         .map(batch -> batch.code() + ", " + became(batch))
         .or(() -> thing.lot().map(LotOf::ingredient))
-        .orElse("told by no file of lots/");
+        .orElse("given in no file of lots/");
   }
 
   static String became(Batch batch) {
@@ -84,16 +84,16 @@ final class TraceWords {
     return List.of(
         line.batch(),
         words(line.line(), line.reason(), line.names()),
-        line.kg().isPresent() ? Figures.plain(line.kg().getAsDouble()) : "not told",
-        line.of().isEmpty() ? "no lot of it is told" : String.join(", ", line.of()));
+        line.kg().isPresent() ? Figures.plain(line.kg().getAsDouble()) : "not given",
+        line.of().isEmpty() ? "no lot of it is given" : String.join(", ", line.of()));
   }
 
   private static String words(String line, Reason reason, String names) {
     return switch (reason) {
-      case NOT_TOLD -> line + ": the lot of that line is not told";
-      case LEFT_OUT -> line + ": in the recipe, not told in the record";
-      case FLUSHED -> line + ": the line was flushed with it, its lot is not told";
-      case NO_SUCH_LOT -> line + ": lot " + names + ", which no file of lots/ tells";
+      case NOT_TOLD -> line + ": the lot of that line is not given";
+      case LEFT_OUT -> line + ": in the recipe, not given in the record";
+      case FLUSHED -> line + ": the line was flushed with it, its lot is not given";
+      case NO_SUCH_LOT -> line + ": lot " + names + ", which no file of lots/ gives";
       case LOT_OF_ANOTHER -> line + ": lot " + names + ", which is of something else";
       case TAKEN -> line;
     };

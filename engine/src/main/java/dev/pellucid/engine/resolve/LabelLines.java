@@ -42,7 +42,7 @@ final class LabelLines {
       findings.add(
           Finding.error(
                   TWICE, line.nutrient().span(), line.nutrient() + " stands on the label twice")
-              .seeing("first told", earlier)
+              .seeing("first given", earlier)
               .helping("keep one of the two lines"));
     } else if (nutrient.isPresent()) {
       line.declared()

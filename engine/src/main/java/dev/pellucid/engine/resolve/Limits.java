@@ -180,14 +180,14 @@ final class Limits {
                     OTHER_KIND,
                     sum.span(),
                     found.get(i).name()
-                        + " is told in "
+                        + " is given in "
                         + found.get(i).unit().symbol()
                         + " and "
                         + found.get(0).name()
                         + " in "
                         + found.get(0).unit().symbol()
                         + ", so they cannot be added")
-                .helping("add nutrients that are told in units of one kind"));
+                .helping("add nutrients that are given in units of one kind"));
         return Optional.empty();
       }
     }
@@ -309,7 +309,7 @@ final class Limits {
                 OTHER_KIND,
                 number.span(),
                 subject.text()
-                    + " is told in "
+                    + " is given in "
                     + example(subject.figure())
                     + ", and this has no unit")
             .helping("write " + meant)
@@ -344,7 +344,7 @@ final class Limits {
             OTHER_KIND,
             written.unitAsWritten().span(),
             subject.text()
-                + " is told in "
+                + " is given in "
                 + example(needed)
                 + ", not in "
                 + written.unitAsWritten())

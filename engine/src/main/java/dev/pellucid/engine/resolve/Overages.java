@@ -138,7 +138,7 @@ final class Overages {
           Finding.error(
                   STABILITY_BY_MASS,
                   extra.span(),
-                  "what decays grows with the batch, so it cannot be told per weighing")
+                  "what decays grows with the batch, so it cannot be given per weighing")
               .helping("write a share of the line: 5 % for stability"));
     }
     return Share.ZERO;
@@ -154,7 +154,7 @@ final class Overages {
             ? Finding.error(
                     NO_BATCH,
                     mass.span(),
-                    "a premix tells no batch, so an extra per weighing cannot be reckoned")
+                    "a premix has no batch, so an extra per weighing cannot be computed")
                 .helping("write a share of the line: 5 % for handling")
             : Finding.error(
                     NO_BATCH, mass.span(), "an extra per weighing needs the size of a batch")

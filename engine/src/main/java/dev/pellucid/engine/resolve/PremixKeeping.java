@@ -69,12 +69,13 @@ final class PremixKeeping {
                       + (store.isPresent() ? "stored" : "packed")
                       + ", and nothing says how long it keeps")
               .noting("what is left of its vitamins is unknown in every feed that takes it")
-              .helping("add a line like: store shelf-life 90 d, with the days for which you vouch"),
+              .helping(
+                  "add a line like: store shelf-life 90 d, with the days that you can guarantee"),
           "shelf-life");
     } else if (passes.setting(Step.STORE, Property.TEMPERATURE).isEmpty()) {
       say(
           Finding.warning(CODE, waits.get().span(), code + " does not say how warm its store is")
-              .noting("what is lost in the store is reckoned at 25 °C")
+              .noting("what is lost in the store is computed at 25 °C")
               .helping("add a line like: store temperature 15 °C, with your own"),
           "store temperature");
     }

@@ -140,7 +140,7 @@ final class PremixResolver {
                   Limits.OTHER_KIND,
                   line.amount().unitAsWritten().span(),
                   nutrient.get().name()
-                      + " is told in "
+                      + " is given in "
                       + nutrient.get().unit().symbol()
                       + ", not in "
                       + line.amount().unitAsWritten())

@@ -94,8 +94,8 @@ final class ProcessLines {
           Finding.error(
                   TWICE,
                   toMoisture.get().written().propertyAsWritten().span(),
-                  "add-water is told in two ways, on-mix and to-moisture")
-              .seeing("told first", onMix.get().written().propertyAsWritten().span())
+                  "add-water is given in two ways, on-mix and to-moisture")
+              .seeing("given first", onMix.get().written().propertyAsWritten().span())
               .helping("keep one of the two lines"));
     }
   }
@@ -146,8 +146,8 @@ final class ProcessLines {
                 TWICE,
                 same ? Severity.WARNING : Severity.ERROR,
                 later.written().propertyAsWritten().span(),
-                same ? what + " is told twice" : what + " is told twice, with two figures")
-            .seeing("told first", earlier.written().propertyAsWritten().span())
+                same ? what + " is given twice" : what + " is given twice, with two figures")
+            .seeing("given first", earlier.written().propertyAsWritten().span())
             .helping("keep one of the two lines"));
   }
 

@@ -111,8 +111,8 @@ final class ProfileSisters {
           Finding.warning(
                   ProfileHead.INCOMPLETE,
                   one.declared(),
-                  one.name() + " does not say for which size of fish it is, and its sisters do")
-              .seeing("a sister", sisters.get(0).declared())
+                  one.name() + " does not say for which size of fish it is, and others like it do")
+              .seeing("a similar profile", sisters.get(0).declared())
               .noting("it counts for fish of every size")
               .helping("add a line to the head: fish 50 to 250 g, with its own")
               .about(new About("fish", About.Side.NONE, List.of())));

@@ -128,7 +128,8 @@ final class Waivers {
                 + LONGEST_DAYS
                 + " days from today, "
                 + day)
-        .noting("what is let pass so long is no exception any more, and nobody looks at it again")
+        .noting(
+            "what is allowed for so long is no exception any more, and nobody looks at it again")
         .helping("end it by " + day.plusDays(LONGEST_DAYS) + " and have it renewed if it must be")
         .helping("or change the limit itself, where it is its owner's to change");
   }
@@ -225,6 +226,6 @@ final class Waivers {
             waived + " replaces nothing, the limit stands " + limit.basis().name())
         .labelled("told " + basis.name())
         .seeing("limit written", limit.origin().span())
-        .helping("tell the figure on the basis of the limit, and write that basis");
+        .helping("give the figure on the basis of the limit, and write that basis");
   }
 }

@@ -100,7 +100,7 @@ final class FeedPage {
 
   private void composition(Figured figures) {
     out.add(h2("Composition"));
-    String batch = figures.batch().isEmpty() ? "100 kg, none is told" : figures.batch();
+    String batch = figures.batch().isEmpty() ? "100 kg, none is given" : figures.batch();
     out.add(
         table(
             "kg are of the whole batch ("

@@ -37,7 +37,7 @@ final class ProfilePage {
     out.add(
         p(
             "Where a feed has a tighter limit of its own or of another profile, that one is judged"
-                + " and it is not told here."));
+                + " and it is not given here."));
     Map<String, List<InFeed>> byLimit =
         one.held().stream()
             .collect(

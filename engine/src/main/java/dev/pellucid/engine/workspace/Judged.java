@@ -51,7 +51,7 @@ public record Judged(int law, int guidance, int need, int practice, int own, Lis
     String all = Plural.of(others + own, "limit") + ": " + String.join(", ", parts);
     return fewer.isEmpty()
         ? all
-        : all + "; held to less than their sisters: " + String.join(", ", fewer);
+        : all + "; held to less than recipes like them: " + String.join(", ", fewer);
   }
 
   private static void part(int count, String what, List<String> parts) {

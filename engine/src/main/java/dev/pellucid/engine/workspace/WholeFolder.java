@@ -88,7 +88,7 @@ public final class WholeFolder {
     }
     if (isLost(shared, "densities") && lacksDensity(shared.tables())) {
       lost.add("densities");
-      silent.add("densities: how full a mixer is of what tells no density of its own");
+      silent.add("densities: how full a mixer is of what gives no density of its own");
     }
     if (!lost.isEmpty()) {
       Severity severity = lost.contains("bounds") ? Severity.WARNING : Severity.NOTE;

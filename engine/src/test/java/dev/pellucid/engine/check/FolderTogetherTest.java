@@ -107,7 +107,7 @@ class FolderTogetherTest {
     assertTrue(
         folder
             .text()
-            .contains("error: fish of 25 to 250 kg, sizes of african-catfish are told up to"),
+            .contains("error: fish of 25 to 250 kg, sizes of african-catfish are given up to"),
         folder.text());
     assertEquals(1, count(folder, "fish-beyond-species"));
   }

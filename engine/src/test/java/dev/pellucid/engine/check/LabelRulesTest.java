@@ -110,7 +110,7 @@ class LabelRulesTest {
   void aFigureThatNoIngredientTellsCannotStandOnTheLabel() throws IOException {
     SlippedFolder folder = slip(GROWER, "label\n", "label\n  sugar                        4 %\n");
     assertEquals(List.of("label-cannot-be-told"), folder.codes(), folder.text());
-    assertTrue(folder.text().contains("note: not told by soybean-meal-48, "), folder.text());
+    assertTrue(folder.text().contains("note: not given by soybean-meal-48, "), folder.text());
   }
 
   @Test

@@ -54,7 +54,7 @@ class LeftOutTest {
         folder
             .text()
             .contains(
-                "not judged because no species is told: digestible-protein, digestible-energy,"),
+                "not judged because no species is given: digestible-protein, digestible-energy,"),
         folder.text());
     assertFalse(folder.text().contains("below-minimum"), folder.text());
   }
@@ -94,7 +94,7 @@ class LeftOutTest {
     SlippedFolder folder = new SlippedFolder(copy).withoutSection(CG, "process");
     assertEquals(List.of("process-missing"), folder.codes(), folder.text());
     assertTrue(folder.text().contains("its habit, sinking, needs one"), folder.text());
-    assertTrue(folder.text().contains("not judged because no process is told: "), folder.text());
+    assertTrue(folder.text().contains("not judged because no process is given: "), folder.text());
   }
 
   @Test

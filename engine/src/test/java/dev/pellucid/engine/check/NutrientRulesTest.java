@@ -82,7 +82,7 @@ class NutrientRulesTest {
     String told = slip("ingredients/maize.yaml", "    zinc:", "    # zinc:").text();
     assertTrue(
         told.contains(
-            "error: maize does not tell its zinc, so the maximum of zinc cannot be judged"),
+            "error: maize does not give its zinc, so the maximum of zinc cannot be judged"),
         told);
     assertTrue(told.contains("note: with the most that it can be, zinc is "), told);
     assertTrue(told.contains("help: write in ingredients/maize.yaml how much it holds"), told);
@@ -96,7 +96,7 @@ class NutrientRulesTest {
             .with("ingredients/maize.yaml", "    iron:", "    # iron:");
     String told = folder.text();
     assertTrue(
-        told.contains("maize does not tell its copper, iron and zinc, so 3 maxima cannot"), told);
+        told.contains("maize does not give its copper, iron and zinc, so 3 maxima cannot"), told);
     assertFalse(folder.codes().contains("above-maximum"), told);
   }
 
@@ -122,7 +122,7 @@ class NutrientRulesTest {
     SlippedFolder folder = slip("practice/spreads.yaml", "crude-protein:", "vitamin-c:");
     assertTrue(folder.codes().contains("unknown-spread"), folder.text());
     assertTrue(
-        folder.text().contains("note: retinyl-acetate-500 tells its content without"),
+        folder.text().contains("note: retinyl-acetate-500 gives its content without"),
         folder.text());
   }
 

@@ -24,7 +24,7 @@ class WatchedSubstancesTest {
     assertTrue(
         told.contains("\ncatfish/CF-31.recipe:16:3: error: aflatoxin-b1 is at least 0.01"), told);
     assertTrue(told.contains("the legal maximum (EU) is 0.01"), told);
-    assertTrue(told.contains("do not tell it, and counts as nothing"), told);
+    assertTrue(told.contains("do not give it, and counts as nothing"), told);
     assertTrue(told.contains("help: law cannot be waived"), told);
   }
 

@@ -81,7 +81,7 @@ class WhatIsToldTest {
     folder.ingredient("other", "moisture: 10 %");
     limit("selenium min 3 mg/kg");
     assertTrue(
-        folder.text().contains("of what is told, selenium is 2.0 mg/kg, the minimum is 3.0 mg/kg"),
+        folder.text().contains("of what is given, selenium is 2.0 mg/kg, the minimum is 3.0 mg/kg"),
         folder.text());
   }
 
@@ -98,7 +98,7 @@ class WhatIsToldTest {
     folder.ingredient("other", "moisture: 10 %, calcium: 10 mg/kg");
     limit("calcium : phosphorus min 7");
     assertTrue(
-        folder.text().contains("of what is told, calcium : phosphorus is 6.3, the minimum is 7.0"),
+        folder.text().contains("of what is given, calcium : phosphorus is 6.3, the minimum is 7.0"),
         folder.text());
   }
 

@@ -79,7 +79,7 @@ class DryingAndHeatTest {
             """);
     assertEquals(List.of("data-no-moisture"), folder.codes(), folder.text());
     assertTrue(
-        folder.text().contains("meal tells the most of its moisture, below 14 %, and not its"),
+        folder.text().contains("meal gives the most of its moisture, below 14 %, and not its"),
         folder.text());
   }
 

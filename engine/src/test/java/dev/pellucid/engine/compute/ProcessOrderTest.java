@@ -152,7 +152,7 @@ class ProcessOrderTest {
     List<Finding> twice =
         folder.findings().stream().filter(f -> f.code().text().equals("setting-twice")).toList();
     assertEquals(1, twice.size(), folder.text());
-    assertTrue(twice.get(0).headline().endsWith("is told twice, with two figures"));
+    assertTrue(twice.get(0).headline().endsWith("is given twice, with two figures"));
     assertEquals("error", twice.get(0).severity().word());
   }
 
@@ -165,7 +165,7 @@ class ProcessOrderTest {
             .findFirst()
             .orElseThrow();
     assertEquals("warning", twice.severity().word());
-    assertEquals("store shelf-life is told twice", twice.headline());
+    assertEquals("store shelf-life is given twice", twice.headline());
   }
 
   /** The shelf life is one, however the lines of the store are parted. */
@@ -174,7 +174,7 @@ class ProcessOrderTest {
     List<String> steps = new ArrayList<>(GOOD);
     steps.add(12, "store shelf-life 5 d");
     process(steps);
-    assertTrue(folder.text().contains("store shelf-life is told twice"), folder.text());
+    assertTrue(folder.text().contains("store shelf-life is given twice"), folder.text());
   }
 
   @Test

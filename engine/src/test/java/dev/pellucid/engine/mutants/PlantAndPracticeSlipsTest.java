@@ -50,7 +50,7 @@ class PlantAndPracticeSlipsTest {
       }
     }
     System.out.println(
-        "%s: %d of %d are not told first, %d with at most three findings"
+        "%s: %d of %d are not given first, %d with at most three findings"
             .formatted(kind, untold.size(), some.size(), few));
     String file = System.getProperty("pellucid.plantSlipsTold", "");
     if (!file.isEmpty()) {

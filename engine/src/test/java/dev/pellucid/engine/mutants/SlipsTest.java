@@ -93,7 +93,7 @@ class SlipsTest {
     long told = of.stream().filter(Outcome::told).count();
     long silent = of.stream().filter(one -> one.findings().isEmpty()).count();
     long few = of.stream().filter(Outcome::isFew).count();
-    return "%-22s %4d  told first %3.0f %%  silent %3.0f %%  at most three %3.0f %%"
+    return "%-22s %4d  given first %3.0f %%  silent %3.0f %%  at most three %3.0f %%"
         .formatted(
             name,
             of.size(),

@@ -41,7 +41,7 @@ class FollowingTest {
     assertEquals(Severity.WARNING, found.severity());
     assertEquals(
         "TG-44-2026-12-01-1 follows CF-31-2026-11-18-1, which holds groundnut-cake: a flush of"
-            + " 5 kg is asked for, none is told",
+            + " 5 kg is asked for, none is given",
         found.headline());
     assertEquals(TG + ":5:8", found.span().place());
     assertEquals(ROWS, found.related().get(0).span().file().path());

@@ -149,7 +149,9 @@ class TraceTest {
   void whatALineWasFlushedWithMayBeOfAnyLot() throws IOException {
     TraceReport trace = Pellucid.trace(EXAMPLE, PrintedPaths.BELOW_FOLDER, "WM-77", "");
     assertTrue(
-        trace.text().contains("wheat-middlings: the line was flushed with it, its lot is not told"),
+        trace
+            .text()
+            .contains("wheat-middlings: the line was flushed with it, its lot is not given"),
         trace.text());
   }
 
