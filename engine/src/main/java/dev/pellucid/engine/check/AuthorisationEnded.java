@@ -119,7 +119,7 @@ final class AuthorisationEnded {
     }
     String on = "it was looked up on " + ending.lookedUp().get();
     if (ending.found().isEmpty()) {
-      return finding.noting(on + ", and what was found is not told");
+      return finding.noting(on + ", and what was found is not given");
     }
     boolean ahead = ending.lookedUp().get().isAfter(day);
     return finding.noting(

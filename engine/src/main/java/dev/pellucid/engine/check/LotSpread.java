@@ -97,7 +97,7 @@ record LotSpread(List<Part> parts) {
 
     @Override
     public String words() {
-      return "is not told, and counts as none";
+      return "is not given, and counts as none";
     }
   }
 
@@ -221,6 +221,6 @@ record LotSpread(List<Part> parts) {
         + "), "
         + (analyses.isPresent()
             ? "of " + analyses.getAsInt() + " analyses"
-            : "number of analyses not told");
+            : "number of analyses not given");
   }
 }

@@ -61,7 +61,7 @@ final class MaterialAboveMaximum {
       }
     }
     if (most == null) {
-      throw new IllegalStateException("over a maximum of what is not told: " + one.name());
+      throw new IllegalStateException("over a maximum of what is not given: " + one.name());
     }
     return most;
   }

@@ -110,7 +110,7 @@ final class SequenceReader {
           Finding.error(
                   CODE,
                   block.place(),
-                  "what is left behind is told by one of holds, trait, made, and nutrient with above")
+                  "what is left behind is given by one of holds, trait, made, and nutrient with above")
               .helping("write holds: and a group or ingredient, or trait: and a trait")
               .helping("or write {nutrient: copper, above: 15 mg/kg}")
               .helping("or write made: and what the plant also makes"));

@@ -18,7 +18,7 @@ import java.util.Set;
 public final class LimitSuite {
   private static final String UNCHECKED = "its limits can be judged";
   private static final String NOT_JUDGED =
-      "it cannot be judged, and what is not told may break it; the findings of the recipe say more";
+      "it cannot be judged, and what is not given may break it; the findings of the recipe say more";
   private static final String BEYOND =
       "beyond a value of guidance, which is no law; the findings of the recipe say more";
   private static final String AS_TOLD =

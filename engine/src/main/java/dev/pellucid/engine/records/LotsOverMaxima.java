@@ -168,7 +168,7 @@ public final class LotsOverMaxima {
                     "what is over its own maximum may not be thinned into a feed, however little")
                 .helping("set the lot apart, write inspection: failed, and tell who sold it")
             : finding.helping("ask whoever decides before it is used, and keep it from young fish"))
-        .helping("where the figure is a slip of the pen, fix it")
+        .helping("where the figure is a writing mistake, fix it")
         .about(
             new About(
                 found.over().limit().subject().text(), About.Side.MAX, List.of(lot.number())));

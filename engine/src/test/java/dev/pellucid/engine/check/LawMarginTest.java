@@ -70,7 +70,7 @@ class LawMarginTest {
             .text()
             .contains(
                 "the spread of selenium in rich is ± 1 mg/kg by ingredients/rich.yaml, source"
-                    + " workshop (common practice), number of analyses not told"),
+                    + " workshop (common practice), number of analyses not given"),
         folder.text());
     assertTrue(folder.text().contains("95 % of batches stay at or below 4.8 mg/kg"), folder.text());
     assertTrue(
@@ -127,7 +127,7 @@ class LawMarginTest {
                 + " analysis tells how it differs from lot to lot"),
         margins(folder));
     assertTrue(
-        folder.text().contains("the spread of selenium in rich is not told, and counts as none"),
+        folder.text().contains("the spread of selenium in rich is not given, and counts as none"),
         folder.text());
   }
 
@@ -162,6 +162,6 @@ class LawMarginTest {
     folder.with(
         "practice/spreads.yaml",
         "source: workshop\nselenium: 10 %\nmeasured:\n  - source: workshop\n    selenium: 12 %\n");
-    assertTrue(folder.text().contains("selenium is told twice among the spreads"), folder.text());
+    assertTrue(folder.text().contains("selenium is given twice among the spreads"), folder.text());
   }
 }
