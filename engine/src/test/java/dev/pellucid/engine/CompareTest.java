@@ -146,13 +146,15 @@ class CompareTest {
   @Test
   void wordsOfTheBagThatChangeAreALabelToPrintAnew() throws IOException {
     folder.with("ingredients/fish-meal-65.yaml", "label-name: Fish meal", "label-name: Fishmeal");
-    assertTrue(compared().text().contains("label to print again: Composition\n"), compared().text());
+    assertTrue(
+        compared().text().contains("label to print again: Composition\n"), compared().text());
     folder.with("ingredients/fish-meal-65.yaml", "label-name: Fishmeal", "label-name: Fish meal");
     folder.with("label/eu-767-2009.yaml", "Contains fishmeal -", "Contains fish meal -");
     assertTrue(compared().text().contains("label to print again: Cautions\n"), compared().text());
     folder.with("label/eu-767-2009.yaml", "Contains fish meal -", "Contains fishmeal -");
     folder.with("ingredients/soybean-meal-48.yaml", "modified: yes", "modified: no");
-    assertTrue(compared().text().contains("label to print again: Composition\n"), compared().text());
+    assertTrue(
+        compared().text().contains("label to print again: Composition\n"), compared().text());
     folder.with("ingredients/soybean-meal-48.yaml", "modified: no", "modified: yes");
     folder.with("pellucid.yaml", "3 Weir Lane", "4 Weir Lane");
     assertTrue(
