@@ -211,7 +211,7 @@ final class Overages {
             NOTHING,
             rule.written.target().span(),
             "overage for " + rule.target() + " fits no line of this file")
-        .helping("fix the name, or take the line out");
+        .helping("fix the name, write a line for it under mix or coat, or take this line out");
   }
 
   private static Finding changesNothing(Rule rule) {

@@ -5,6 +5,9 @@ import java.util.List;
 
 /** Every code that resolving can give. */
 public final class ResolveCodes {
+  /** Overage for what no line of the file weighs out. */
+  public static final Code OVERAGE_MATCHES_NOTHING = Overages.NOTHING;
+
   private static final List<Code> ALL =
       List.of(
           Limits.UNKNOWN_NUTRIENT,

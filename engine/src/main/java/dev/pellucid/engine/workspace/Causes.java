@@ -70,10 +70,13 @@ public final class Causes {
       List<Finding> findings) {
     List<Suspect> suspects = Suspect.among(findings, shared.resolver().premixes());
     List<Finding> missing = new ArrayList<>();
+    Set<Finding> ofMissing = new HashSet<>();
     for (Summary recipe : recipes) {
       Optional<ForgottenPremix> premix = ForgottenPremix.of(recipe, shared, recipes);
       if (premix.isPresent()) {
         missing.add(premix.get().finding());
+        premix.get().overages(findings, ofMissing);
+        suspects.removeIf(suspect -> ofMissing.contains(suspect.finding()));
         suspects.add(premix.get().suspect());
       }
     }
@@ -87,7 +90,7 @@ public final class Causes {
     ofRecords.forEach(causes::records);
     List<Finding> all = new ArrayList<>(missing);
     for (Finding finding : findings) {
-      if (!causes.folded.contains(finding)) {
+      if (!causes.folded.contains(finding) && !ofMissing.contains(finding)) {
         all.add(finding);
       }
     }

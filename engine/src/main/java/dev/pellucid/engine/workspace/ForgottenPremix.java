@@ -1,6 +1,7 @@
 package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.resolve.Ref;
+import dev.pellucid.engine.resolve.ResolveCodes;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Finding;
@@ -52,6 +53,17 @@ record ForgottenPremix(Finding finding, Suspect suspect) {
       }
     }
     return best.premix.map(premix -> told(recipe, premix, best.wanted, shared));
+  }
+
+  /** Those of the findings that say its overage fits no line, which follows from it. */
+  void overages(List<Finding> findings, Set<Finding> its) {
+    for (Finding one : findings) {
+      if (one.code().equals(ResolveCodes.OVERAGE_MATCHES_NOTHING)
+          && one.span().file().path().equals(suspect.path())
+          && one.span().text().equals(finding.about().subject())) {
+        its.add(one);
+      }
+    }
   }
 
   /**
