@@ -26,8 +26,12 @@ class WeighingPlanTest {
 
   private static final FeedTables TABLES = Pantry.of(Path.of("..", "recipes")).stocked().tables();
 
+  private static Plant named(FeedTables tables, String plant) {
+    return Optional.ofNullable(tables.plants().get(plant)).orElseThrow();
+  }
+
   private static Plant at(String plant) {
-    return TABLES.plants().get(plant);
+    return named(TABLES, plant);
   }
 
   private static ComputedFeed feed(String path) {
@@ -200,7 +204,7 @@ class WeighingPlanTest {
             .replace("kind: bed", kind)
             .replace("water-per-hour: 120 kg", water);
     pantry.with("plant/river-mill.yaml", text);
-    return pantry.stocked().tables().plants().get("river-mill");
+    return named(pantry.stocked().tables(), "river-mill");
   }
 
   @Test
@@ -208,7 +212,7 @@ class WeighingPlanTest {
     Pantry pantry = Pantry.of(Path.of("..", "recipes"));
     pantry.with("plant/river-mill.yaml", "name: Mill\nshrink: 1 %\nair-temperature: 20 °C\n");
     FeedTables tables = pantry.stocked().tables();
-    Plant mill = tables.plants().get("river-mill");
+    Plant mill = named(tables, "river-mill");
     assertTrue(WeighingPlanner.of(mill, tables.practice()).isEmpty());
   }
 }

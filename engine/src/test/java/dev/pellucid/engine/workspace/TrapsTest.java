@@ -92,7 +92,8 @@ class TrapsTest {
   void thePlantThatWasMissingIsThere() throws IOException {
     Edit gone =
         new Edit("remove", new TreeMap<>(Map.of("plant/works.yaml", Optional.<String>empty())));
-    Edit back = Edit.write("bring back", "plant/works.yaml", base.get("plant/works.yaml"));
+    String works = base.getOrDefault("plant/works.yaml", "");
+    Edit back = Edit.write("bring back", "plant/works.yaml", works);
     assertEquals(List.of("CG-40"), again(noRecords(), gone, back));
   }
 
