@@ -27,7 +27,7 @@ class LawOfMaterialsTest {
 
   @TempDir Path copy = Path.of("");
 
-  private List<Finding> of(SlippedFolder folder, String code) throws IOException {
+  private static List<Finding> of(SlippedFolder folder, String code) throws IOException {
     return folder.findings().stream().filter(one -> one.code().text().equals(code)).toList();
   }
 
@@ -145,7 +145,8 @@ class LawOfMaterialsTest {
 
   @Test
   void guidanceIsCountedByItself() throws IOException {
-    new SlippedFolder(copy);
+    SlippedFolder folder = new SlippedFolder(copy);
+    assertEquals(List.of(), folder.codes());
     String words = Pellucid.check(copy, LocalDate.of(2026, 11, 25)).judged().words();
     assertTrue(words.matches(".* of law, \\d+ of guidance, \\d+ of need, .*"), words);
   }
@@ -202,8 +203,13 @@ class LawOfMaterialsTest {
     folder.with(
         "ingredients/krill-meal.yaml",
         "digestibility:\n",
-        "additive:\n  functional-group: Colourants\n  nutrient: astaxanthin\n"
-            + "  source: eu-additive-numbers\ndigestibility:\n");
+        """
+        additive:
+          functional-group: Colourants
+          nutrient: astaxanthin
+          source: eu-additive-numbers
+        digestibility:
+        """);
     assertTrue(folder.text().contains("the authorisation of astaxanthin by eu-carotenoids ended"));
   }
 }
