@@ -5,6 +5,6 @@ File reports = new File(basedir, 'target/check-reports')
 assert (reports.list() as Set) == ['findings.sarif', 'findings-without-waived.sarif',
                                    'limits-junit.xml', 'findings.json', 'summary.md'] as Set
 assert new File(reports, 'limits-junit.xml').text.contains(
-    '<testsuites name="limits" tests="1" failures="0" errors="0">')
+    '<testsuites name="feeds" tests="3" failures="0" errors="0">')
 assert new File(basedir, 'A-1.recipe').text.endsWith('min 8 %\n')
 return true

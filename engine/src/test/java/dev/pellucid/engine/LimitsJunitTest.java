@@ -181,8 +181,7 @@ class LimitsJunitTest {
     assertTrue(
         others.contains("<testcase classname=\"A-1\" name=\"other rules\" time=\"0\"/>"), others);
     assertTrue(others.contains("<failure type=\"unknown-content\""), others);
-    assertTrue(
-        others.contains("classname=\"data and records\" name=\"ingredients/oats.yaml\""), others);
+    assertTrue(others.contains("classname=\"other files\" name=\"ingredients/oats.yaml\""), others);
     assertTrue(others.contains("<failure type=\"data-unit-missing\""), others);
     assertFalse(others.contains("below-minimum") || others.contains("total-is-off"), others);
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.SourceFile;
 import java.util.List;
@@ -34,6 +35,34 @@ class FindingTextTest {
               |           ^^^^^^^ it
         """,
         shown("a \u202Eb maize\u0007\n", "b maize"));
+  }
+
+  /** Place, word and mark stand out on a screen, and nothing else does. */
+  @Test
+  void whatStandsOutIsPainted() {
+    Paint paint =
+        new Paint() {
+          @Override
+          public String place(String words) {
+            return "<" + words + ">";
+          }
+
+          @Override
+          public String grave(Severity severity, String words) {
+            return severity.word().charAt(0) + "(" + words + ")";
+          }
+        };
+    SourceFile file = new SourceFile("a.recipe", "mix\n  maize  14 %\n");
+    Finding finding =
+        Finding.warning(CODE, file.span(6, 11), "here").labelled("it").helping("fix it");
+    assertEquals(
+        """
+        <m/a.recipe:2:3>: w(warning): here [some-code]
+            2 |   maize  14 %
+              |   w(^^^^^ it)
+         help: fix it
+        """,
+        FindingText.of(finding, new PrintedPaths("m/"), paint));
   }
 
   @Test

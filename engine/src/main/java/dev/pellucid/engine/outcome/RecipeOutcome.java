@@ -69,7 +69,9 @@ public record RecipeOutcome(
   private Set<ToldPlace> told() {
     Set<ToldPlace> told = new HashSet<>();
     for (LimitOutcome limit : limits) {
-      limit.finding().ifPresent(finding -> told.add(ToldPlace.of(finding)));
+      if (limit.finding().isPresent()) {
+        told.add(ToldPlace.of(limit.finding().get()));
+      }
     }
     for (Finding obstacle : obstacles) {
       told.add(ToldPlace.of(obstacle));

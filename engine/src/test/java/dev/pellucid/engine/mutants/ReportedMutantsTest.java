@@ -37,6 +37,7 @@ import org.junit.jupiter.api.Test;
 class ReportedMutantsTest {
   private static final Path EXAMPLE = Path.of("..", "recipes");
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+  private static final List<Mutation> MUTATIONS = List.of(Mutation.values());
   private static final Pattern HEAD =
       Pattern.compile(
           "<testsuites name=\"feeds\" tests=\"(\\d+)\" failures=\"(\\d+)\" errors=\"(\\d+)\"");
@@ -51,7 +52,7 @@ class ReportedMutantsTest {
     for (int i = 0; i < count; i++) {
       Random random = new Random(i);
       String path = paths.get(random.nextInt(paths.size()));
-      Mutation mutation = Mutation.values()[random.nextInt(Mutation.values().length)];
+      Mutation mutation = MUTATIONS.get(random.nextInt(MUTATIONS.size()));
       Severity failsFrom = random.nextBoolean() ? Severity.ERROR : Severity.WARNING;
       String text = mutation.of(Files.readString(EXAMPLE.resolve(path)), random);
       String slip = mutation + " in " + path + ", number " + i;

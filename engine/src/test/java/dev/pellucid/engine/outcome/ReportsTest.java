@@ -220,14 +220,50 @@ class ReportsTest {
   @Test
   void aPageForReadersTellsTheFileAndNothingOfTests() {
     String page =
-        RuleWords.read(
-                "# c\n\nWhy.\n\n## Wrong\n\n```a/b.recipe part\nmix\n```\n\n```c.yaml\nx: 1\n```\n"
-                    + "\n```d.yaml gone\n```\n")
-            .markdown();
+        """
+        # c
+
+        Why.
+
+        ## Wrong
+
+        ```a/b.recipe part
+        mix
+        ```
+
+        ```c.yaml
+        x: 1
+        ```
+
+        ```d.yaml gone
+        ```
+        """;
     assertEquals(
-        "# c\n\nWhy.\n\n## Wrong\n\nIn `a/b.recipe`:\n\n```\nmix\n```\n\n`c.yaml`:\n\n```\nx: 1\n```\n"
-            + "\nThere is no `d.yaml`:\n\n```\n```\n",
-        page);
+        """
+        # c
+
+        Why.
+
+        ## Wrong
+
+        In `a/b.recipe`:
+
+        ```
+        mix
+        ```
+
+        `c.yaml`:
+
+        ```
+        x: 1
+        ```
+
+        There is no `d.yaml`:
+
+        ```
+        ```
+        """,
+        RuleWords.read(page).markdown());
   }
 
   /** RFC 3986: what the JDK reads back is the path. */
