@@ -51,8 +51,10 @@ final class PremixBatches {
    * What is wrong with them.
    *
    * @param faulty paths of files with an error; no sheet is made of such a premix
+   * @param told what is known already
    */
-  static List<Finding> findings(Shared shared, List<Summary> recipes, Set<String> faulty) {
+  static List<Finding> findings(
+      Shared shared, List<Summary> recipes, Set<String> faulty, List<Finding> told) {
     Optional<WeighingPlanner> planner = shared.planner();
     if (planner.isEmpty()) {
       return List.of();
@@ -78,6 +80,6 @@ final class PremixBatches {
             .ifPresent(plan -> batches.add(new PremixOnScales.Batch(premix, plan)));
       }
     }
-    return PremixOnScales.findings(batches, planner.get().plant());
+    return PremixOnScales.findings(batches, planner.get().plant(), told);
   }
 }
