@@ -340,6 +340,7 @@ final class Rooms {
             "engine.weighing",
             "engine.folder",
             "engine.data",
+            "engine.plan",
             "engine.records",
             "engine.resolve",
             "engine.compute",

@@ -24,8 +24,12 @@ public final class PremixOnScales {
     }
   }
 
-  /** What the sheets would have to send a hand to ask about. */
-  public static List<Finding> findings(List<Batch> batches, Plant plant) {
+  /**
+   * What the sheets would have to send a hand to ask about.
+   *
+   * @param told what is known already; where recipes lack a smaller mixer too, premixes add nothing
+   */
+  public static List<Finding> findings(List<Batch> batches, Plant plant, List<Finding> told) {
     List<Finding> findings = new ArrayList<>();
     List<Batch> little = new ArrayList<>();
     List<Finding> unweighed = new ArrayList<>();
@@ -35,7 +39,7 @@ public final class PremixOnScales {
       }
       CannotBeWeighed.look(batch.plan(), plant, unweighed::add);
     }
-    if (!little.isEmpty()) {
+    if (!little.isEmpty() && !isTold(told)) {
       findings.add(tooEmpty(little, plant));
     }
     if (!unweighed.isEmpty()) {
@@ -47,6 +51,15 @@ public final class PremixOnScales {
               : first.noting("so it is with " + Plural.of(more, "more line") + " of premixes"));
     }
     return findings;
+  }
+
+  private static boolean isTold(List<Finding> told) {
+    for (Finding finding : told) {
+      if (finding.code().equals(MixerTooEmpty.CODE)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** All of them lack the same smaller mixer, so it is told once. */

@@ -60,6 +60,9 @@ final class LoadTables {
     tables.words(
         (bed ? BED : BY_NUMBERS) + (liquid ? " Liquids go in last, slowly." : ""), scales.mix());
     Repeats.LOADS
+        .aSheetForEach(scales.loads())
+        .ifPresent(words -> tables.blocks.add(new Words(words)));
+    Repeats.LOADS
         .of(scales.loads())
         .forEach(load -> tables.portion(load, "into the mixer in this order", scales.added()));
     return tables.blocks;
@@ -72,6 +75,9 @@ final class LoadTables {
     if (scales.mix().stream().noneMatch(tables::isChecked)) {
       tables.words("", scales.coat());
     }
+    Repeats.ROUNDS
+        .aSheetForEach(scales.coatRounds())
+        .ifPresent(words -> tables.blocks.add(new Words(words)));
     Repeats.ROUNDS
         .of(scales.coatRounds())
         .forEach(round -> tables.portion(round, "onto the kernel", scales.addedToKernel()));

@@ -2,6 +2,8 @@ package dev.pellucid.engine.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /** What is done more than once in a batch, and what each of them is called. */
 enum Repeats {
@@ -15,11 +17,6 @@ enum Repeats {
 
   Repeats(String word) {
     this.word = word;
-  }
-
-  /** The heading above them. */
-  String word() {
-    return word;
   }
 
   /**
@@ -54,7 +51,14 @@ enum Repeats {
   }
 
   /** Says that a sheet is for one of them, where there are too many for one sheet. */
-  static boolean tooMany(int count) {
-    return count > MOST_ON_A_SHEET;
+  Optional<String> aSheetForEach(int count) {
+    return count > MOST_ON_A_SHEET
+        ? Optional.of(
+            "One sheet for each of the "
+                + count
+                + " "
+                + word.toLowerCase(Locale.ROOT)
+                + "s: write the number of this one where it is left open.")
+        : Optional.empty();
   }
 }

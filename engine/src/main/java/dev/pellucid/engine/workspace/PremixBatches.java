@@ -51,8 +51,10 @@ final class PremixBatches {
    * What is wrong with them.
    *
    * @param faulty paths of files with an error; no sheet is made of such a premix
+   * @param told what is known already
    */
-  static List<Finding> findings(Shared shared, List<Summary> recipes, Set<String> faulty) {
+  static List<Finding> findings(
+      Shared shared, List<Summary> recipes, Set<String> faulty, List<Finding> told) {
     Map<String, ResolvedPremix> sound = new TreeMap<>(shared.resolver().premixes());
     sound.values().removeIf(one -> faulty.contains(one.declared().file().path()));
     Map<String, List<Premixing.Need>> needs = new TreeMap<>();
@@ -83,7 +85,8 @@ final class PremixBatches {
     List<Finding> findings = new ArrayList<>();
     batches.forEach(
         (plant, its) ->
-            findings.addAll(PremixOnScales.findings(its, shared.tables().plants().get(plant))));
+            findings.addAll(
+                PremixOnScales.findings(its, shared.tables().plants().get(plant), told)));
     return findings;
   }
 }

@@ -64,7 +64,7 @@ public record Whole(
     }
     Stock stock = shared.recordCheck().close(shared.trees().called(), looked, findings::add);
     RecipesTogether.look(shared, recipes, findings);
-    findings.addAll(PremixBatches.findings(shared, recipes, faulty(findings)));
+    findings.addAll(PremixBatches.findings(shared, recipes, faulty(findings), findings));
     List<Finding> inOrder = folded(shared, recipes, ofRecords, findings);
     inOrder.sort(FixOrder.ORDER);
     Set<String> reckoned = new TreeSet<>();
