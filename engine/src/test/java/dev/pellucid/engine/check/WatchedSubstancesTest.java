@@ -45,7 +45,7 @@ class WatchedSubstancesTest {
             .with(
                 "ingredients/krill-meal.yaml",
                 "astaxanthin: 120 mg/kg",
-                "astaxanthin: 2000 mg/kg\n    canthaxanthin: 2000 mg/kg");
+                "astaxanthin: 4000 mg/kg\n    canthaxanthin: 4000 mg/kg");
     List<String> broken =
         folder.findings().stream()
             .filter(finding -> finding.span().file().fileName().equals("TS-48.recipe"))
