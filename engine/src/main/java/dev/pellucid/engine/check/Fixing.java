@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What all searches for a fix of one recipe share; nothing is worked out before the first limit is
@@ -25,8 +24,9 @@ public final class Fixing {
   private final Again again;
   private final Once<Set<String>> said;
   private int proofs;
-  private @Nullable Moves moves;
-  private @Nullable Optional<Cure> cure;
+  private Optional<Moves> moves = Optional.empty();
+  private Optional<Cure> cure = Optional.empty();
+  private boolean cureSought;
 
   /** A recipe that can be tried again. */
   public Fixing(Again again) {
@@ -50,12 +50,10 @@ public final class Fixing {
 
   /** What may move in the feed of this recipe, and what each does. */
   Moves moves(RuleContext recipe) {
-    Moves known = moves;
-    if (known == null) {
-      known = new Moves(recipe.feed().orElseThrow());
-      moves = known;
+    if (moves.isEmpty()) {
+      moves = Optional.of(new Moves(recipe.feed().orElseThrow()));
     }
-    return known;
+    return moves.get();
   }
 
   /**
@@ -67,12 +65,11 @@ public final class Fixing {
 
   /** It, where there is one: the moisture that is aimed at, where that is broken, else shares. */
   Optional<Cure> cure(RuleContext recipe) {
-    Optional<Cure> known = cure;
-    if (known == null) {
-      known = MoistureFix.cure(recipe).or(() -> Fix.together(recipe));
-      cure = known;
+    if (!cureSought) {
+      cureSought = true;
+      cure = MoistureFix.cure(recipe).or(() -> Fix.together(recipe));
     }
-    return known;
+    return cure;
   }
 
   /** Whether a recipe that was tried again has an error or a warning that was not there. */

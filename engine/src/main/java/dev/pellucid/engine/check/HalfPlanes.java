@@ -39,18 +39,18 @@ final class HalfPlanes {
 
   /** The nearest that keeps all, x and y no further than so much either way. */
   Optional<Point> nearest(double most) {
-    Point best = null;
+    Point best = new Point(Double.POSITIVE_INFINITY, 0);
     for (int quarter = 0; quarter < 4; quarter++) {
       double x = quarter % 2 == 0 ? most : -most;
       double y = quarter < 2 ? most : -most;
       for (double[] corner : cut(x, y)) {
         Point point = new Point(corner[0], corner[1]);
-        if (best == null || point.size() < best.size()) {
+        if (point.size() < best.size()) {
           best = point;
         }
       }
     }
-    return Optional.ofNullable(best);
+    return Double.isInfinite(best.size()) ? Optional.empty() : Optional.of(best);
   }
 
   /** The corners of what is left of the quarter between nothing and x and y. */

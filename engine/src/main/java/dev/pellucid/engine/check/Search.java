@@ -39,11 +39,7 @@ final class Search {
   private final Function<Change, Optional<Change>> proof;
   private final int meets;
 
-  /**
-   * One way to move: so many points more of a line, and less of another.
-   *
-   * @param lines one or two of these
-   */
+  /** A way to move: so many points more of a line, and less of another; one or two of these. */
   private record Way(List<Line> up, List<Line> down) {
     int written() {
       int lines = 0;
@@ -250,8 +246,9 @@ final class Search {
     List<Point> points = new ArrayList<>();
     for (long i = x - NEAR; i <= x + NEAR; i++) {
       for (long j = y - near; j <= y + near; j++) {
-        if ((i != 0 || j != 0) && planes.holds(i * step, j * step, Closeness.PART)) {
-          points.add(new Point(i, j));
+        if ((i != 0 || j != 0)
+            && planes.holds((double) i * step, (double) j * step, Closeness.PART)) {
+          points.add(new Point((double) i, (double) j));
         }
       }
     }

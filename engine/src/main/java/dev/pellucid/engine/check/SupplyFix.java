@@ -73,23 +73,19 @@ final class SupplyFix {
   }
 
   private Optional<String> supply(Supplied one) {
-    double times = 1;
-    double room = broken.room();
+    boolean min = broken.limit().side() == Bound.Side.MIN;
     double before = 1;
-    double roomBefore = room;
-    times = broken.limit().side() == Bound.Side.MIN ? 1.1 : 0.9;
+    double roomBefore = broken.room();
+    double times = min ? 1.1 : 0.9;
     for (int i = 0; i <= CORRECTIONS; i++) {
-      room = room(one, times);
-      if (room == roomBefore) {
+      double room = room(one, times);
+      double next = times - room * (times - before) / (room - roomBefore);
+      if (!(next >= LEAST_TIMES && next <= MOST_TIMES)) {
         return Optional.empty();
       }
-      double next = times - room * (times - before) / (room - roomBefore);
       before = times;
       roomBefore = room;
       times = next;
-      if (!(times >= LEAST_TIMES && times <= MOST_TIMES)) {
-        return Optional.empty();
-      }
       if (Math.abs(times - before) < 1e-9) {
         break;
       }
