@@ -1,5 +1,6 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.data.Additive;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.LabelRules;
@@ -7,6 +8,7 @@ import dev.pellucid.engine.data.LabelRules.Must;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,11 +29,14 @@ final class AdditiveNumberMissing implements Rule {
         || !rules.get().mustTell().containsKey(Must.ADDITIVE_NUMBERS)) {
       return;
     }
-    for (Ingredient one : OnBags.held(recipe)) {
+    List<String> seen = new ArrayList<>();
+    for (Row row : OnBags.rows(recipe)) {
+      Ingredient one = row.ingredient();
       Optional<Additive> additive = one.additive();
       if (additive.isPresent()
           && additive.get().number().isEmpty()
-          && rules.get().declares(additive.get()).isPresent()) {
+          && rules.get().declares(additive.get()).isPresent()
+          && OnBags.isFirst(row, seen)) {
         out.accept(finding(one, rules.get()));
       }
     }
