@@ -1,5 +1,6 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.LabelRules;
 import dev.pellucid.engine.data.LabelRules.Asked;
@@ -7,6 +8,7 @@ import dev.pellucid.engine.data.LabelRules.Must;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,8 +27,10 @@ final class LabelNameMissing implements Rule {
     if (rules.isEmpty() || !rules.get().mustTell().containsKey(Must.INGREDIENT_NAMES)) {
       return;
     }
-    for (Ingredient one : OnBags.held(recipe)) {
-      if (one.bag().name().isEmpty()) {
+    List<String> seen = new ArrayList<>();
+    for (Row row : OnBags.rows(recipe)) {
+      Ingredient one = row.ingredient();
+      if (one.bag().name().isEmpty() && OnBags.isFirst(row, seen)) {
         out.accept(finding(one, rules.get().mustTell().get(Must.INGREDIENT_NAMES)));
       }
     }

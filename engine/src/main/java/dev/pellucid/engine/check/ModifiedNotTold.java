@@ -1,5 +1,6 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Ingredient.Modified;
 import dev.pellucid.engine.data.LabelRules;
@@ -7,6 +8,7 @@ import dev.pellucid.engine.data.LabelRules.ModifiedWords;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,11 +30,13 @@ final class ModifiedNotTold implements Rule {
     if (rules.isEmpty() || rules.get().modified().isEmpty()) {
       return;
     }
-    for (Ingredient one : OnBags.held(recipe)) {
+    List<String> seen = new ArrayList<>();
+    for (Row row : OnBags.rows(recipe)) {
+      Ingredient one = row.ingredient();
       Modified told = one.bag().modified();
       if (told == Modified.UNTOLD || told == Modified.NOT_KNOWN) {
         Optional<ModifiedWords> words = rules.get().modified(one);
-        if (words.isPresent()) {
+        if (words.isPresent() && OnBags.isFirst(row, seen)) {
           out.accept(finding(one, words.get()));
         }
       }

@@ -1,11 +1,13 @@
 package dev.pellucid.engine.check;
 
+import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Ingredient.Modified;
 import dev.pellucid.engine.data.LabelRules;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,8 +26,12 @@ final class ModifiedWithoutWords implements Rule {
     if (rules.isEmpty() || rules.get().modified().isEmpty()) {
       return;
     }
-    for (Ingredient one : OnBags.held(recipe)) {
-      if (one.bag().modified() == Modified.YES && rules.get().modified(one).isEmpty()) {
+    List<String> seen = new ArrayList<>();
+    for (Row row : OnBags.rows(recipe)) {
+      Ingredient one = row.ingredient();
+      if (one.bag().modified() == Modified.YES
+          && rules.get().modified(one).isEmpty()
+          && OnBags.isFirst(row, seen)) {
         out.accept(finding(one, rules.get()));
       }
     }

@@ -5,11 +5,8 @@ import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.LabelRules;
 import dev.pellucid.engine.data.LabelRules.Asked;
 import dev.pellucid.finding.Finding;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What rules of the bag share: they look at approved recipes with a label, in a folder that names
@@ -28,17 +25,24 @@ final class OnBags {
     return printed ? recipe.tables().label() : Optional.empty();
   }
 
-  /** What a feed holds, each ingredient once; one whose file could not be read is left out. */
-  static List<Ingredient> held(RuleContext recipe) {
-    Set<String> seen = new HashSet<>();
-    List<Ingredient> held = new ArrayList<>();
-    for (Row row : recipe.feed().orElseThrow().rows()) {
-      Ingredient one = row.ingredient();
-      if (one.whole() && row.kg() > 0 && seen.add(one.name())) {
-        held.add(one);
-      }
+  /** What a feed holds, row by row. */
+  static List<Row> rows(RuleContext recipe) {
+    return recipe.feed().orElseThrow().rows();
+  }
+
+  /**
+   * Whether a row shows its ingredient for the first time; of one whose file could not be read
+   * nothing is asked.
+   *
+   * @param seen names of those before, to which this one is added
+   */
+  static boolean isFirst(Row row, List<String> seen) {
+    Ingredient one = row.ingredient();
+    if (!one.whole() || row.kg() <= 0 || seen.contains(one.name())) {
+      return false;
     }
-    return held;
+    seen.add(one.name());
+    return true;
   }
 
   /** A finding with the place and the article of what asks. */

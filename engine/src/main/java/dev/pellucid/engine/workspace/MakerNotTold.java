@@ -30,7 +30,7 @@ final class MakerNotTold {
     Settings settings = shared.tables().settings();
     Optional<Maker> maker = settings.maker();
     if (maker.isEmpty() && must.containsKey(Must.MAKER)) {
-      findings.add(noMaker(settings, must));
+      findings.add(noMaker(settings, must.get(Must.MAKER), must.containsKey(Must.APPROVAL_NUMBER)));
     } else if (maker.isPresent()
         && !maker.get().numberTold()
         && must.containsKey(Must.APPROVAL_NUMBER)) {
@@ -49,9 +49,7 @@ final class MakerNotTold {
     return false;
   }
 
-  private static Finding noMaker(Settings settings, Map<Must, Asked> must) {
-    boolean number = must.containsKey(Must.APPROVAL_NUMBER);
-    Asked asked = must.get(Must.MAKER);
+  private static Finding noMaker(Settings settings, Asked asked, boolean number) {
     return Finding.warning(
             CODE,
             settings.place().file().beginning(),

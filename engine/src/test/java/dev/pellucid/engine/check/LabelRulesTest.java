@@ -188,14 +188,14 @@ class LabelRulesTest {
                     + " bag calls it \"Fish meal, 65 % protein\" [label-name-missing]\n"),
         folder.text());
     assertTrue(folder.text().contains("what the act that allows the additive calls it"));
-    // Nobody uses feather meal.
+    // No recipe uses ascorbic acid.
     folder
         .with(
             "ingredients/fish-meal-65.yaml",
             "name: Fish meal, 65",
             "label-name: Fish meal\nname: Fish meal, 65")
         .with("ingredients/zinc-sulphate.yaml", "form: ", "label-name: Zinc sulphate\nform: ")
-        .with("ingredients/feather-meal.yaml", "label-name: Feather meal, hydrolysed\n", "");
+        .with("ingredients/ascorbic-acid.yaml", "label-name: Ascorbic acid\n", "");
     assertEquals(List.of(), folder.codes(), folder.text());
   }
 
