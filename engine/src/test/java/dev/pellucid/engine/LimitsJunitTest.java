@@ -179,9 +179,9 @@ class LimitsJunitTest {
   void whatIsNoLimitFailsACaseOfItsOwn() throws IOException {
     String others = others(report());
     assertTrue(
-        others.contains("<testcase classname=\"A-1\" name=\"other rules\" time=\"0\"/>"), others);
+        others.contains("<testcase classname=\"other rules\" name=\"A-1\" time=\"0\"/>"), others);
     assertTrue(others.contains("<failure type=\"unknown-content\""), others);
-    assertTrue(others.contains("classname=\"other files\" name=\"ingredients/oats.yaml\""), others);
+    assertTrue(others.contains("classname=\"other rules\" name=\"ingredients/oats.yaml\""), others);
     assertTrue(others.contains("<failure type=\"data-unit-missing\""), others);
     assertFalse(others.contains("below-minimum") || others.contains("total-is-off"), others);
   }
