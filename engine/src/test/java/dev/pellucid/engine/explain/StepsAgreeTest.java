@@ -109,7 +109,7 @@ class StepsAgreeTest {
     double quotient = Double.parseDouble(division.group(1)) / Double.parseDouble(division.group(2));
     double times = result.doubleValue() / quotient;
     double factor =
-        row.get(2).contains(" × 0.88") ? 0.88 : Math.pow(10, Math.round(Math.log10(times)));
+        row.get(2).contains(" × 0.88") ? 0.88 : Math.pow(10, Math.rint(Math.log10(times)));
     double half = 0.5 * Math.pow(10, -result.scale());
     boolean rounded = row.get(2).contains("(rounded)");
     assertTrue(
