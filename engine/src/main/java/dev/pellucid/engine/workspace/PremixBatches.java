@@ -3,6 +3,7 @@ package dev.pellucid.engine.workspace;
 import dev.pellucid.engine.check.PremixOnScales;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.plan.PremixOrders;
 import dev.pellucid.engine.plan.PremixPlanner;
 import dev.pellucid.engine.plan.Premixing;
@@ -64,29 +65,32 @@ final class PremixBatches {
       needs.put(recipe.code(), its);
     }
     PremixOrders orders = new PremixOrders(sound, needs, shared.tables());
-    Map<String, List<PremixOnScales.Batch>> batches = new TreeMap<>();
+    Map<String, AtPlant> plants = new TreeMap<>();
     for (ResolvedPremix premix : sound.values()) {
       OptionalDouble kg = orders.made(premix);
-      Optional<ComputedFeed> feed =
-          kg.isPresent() ? PremixPlanner.feed(premix, shared.tables()) : Optional.empty();
       Optional<WeighingPlanner> planner = shared.planner(premix.plant());
-      if (feed.isPresent() && planner.isPresent()) {
-        String plant = planner.get().plant().name();
-        planner
-            .get()
-            .plan(feed.get(), kg.getAsDouble())
-            .ifPresent(
-                plan ->
-                    batches
-                        .computeIfAbsent(plant, none -> new ArrayList<>())
-                        .add(new PremixOnScales.Batch(premix, plan)));
+      Optional<ComputedFeed> feed =
+          kg.isPresent() && planner.isPresent()
+              ? PremixPlanner.feed(premix, shared.tables())
+              : Optional.empty();
+      if (feed.isPresent()) {
+        Plant plant = planner.get().plant();
+        Optional<WeighingPlan> plan = planner.get().plan(feed.get(), kg.getAsDouble());
+        if (plan.isPresent()) {
+          plants
+              .computeIfAbsent(plant.name(), none -> new AtPlant(plant, new ArrayList<>()))
+              .batches()
+              .add(new PremixOnScales.Batch(premix, plan.get()));
+        }
       }
     }
     List<Finding> findings = new ArrayList<>();
-    batches.forEach(
-        (plant, its) ->
-            findings.addAll(
-                PremixOnScales.findings(its, shared.tables().plants().get(plant), told)));
+    for (AtPlant one : plants.values()) {
+      findings.addAll(PremixOnScales.findings(one.batches(), one.plant(), told));
+    }
     return findings;
   }
+
+  /** The premixes that one plant makes. */
+  private record AtPlant(Plant plant, List<PremixOnScales.Batch> batches) {}
 }
