@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -15,6 +16,7 @@ import java.util.regex.Pattern;
  * amount must be known here, or its test fails.
  */
 final class AppliedHelp {
+  private static final Pattern AND = Pattern.compile(", | and ");
   private static final Pattern SHARES =
       Pattern.compile(
           "(.+? points .+?)(?: in place of (\\S+)|, made up by (\\S+),) would meet"
@@ -69,34 +71,57 @@ final class AppliedHelp {
   }
 
   private void apply(String help, String subject) {
-    Matcher it = SHARES.matcher(help);
-    if (it.matches()) {
-      shares(it.group(1), it.group(2));
-      if (it.group(4) != null) {
-        for (String claim : it.group(4).split(", | and ")) {
-          label(claim.substring(0, claim.indexOf(' ')), claim.substring(claim.indexOf(' ') + 1));
-        }
-      }
-    } else if ((it = DOSE.matcher(help)).matches()) {
-      replace(recipe, "(?m)^( +" + Pattern.quote(it.group(1)) + " +)[0-9.]+ %", "$1" + it.group(2));
-    } else if ((it = OVERAGE.matcher(help)).matches()) {
-      overage(it.group(2), it.group(1), "stability");
-    } else if ((it = HANDLING.matcher(help)).matches()) {
-      overage(it.group(2), it.group(1), "handling");
-    } else if ((it = SHELF_LIFE.matcher(help)).matches()) {
-      replace(recipe, "(store +shelf-life +)[0-9]+ \\S+", "$1" + it.group(1));
-    } else if ((it = MOISTURE.matcher(help)).matches()) {
-      String accept = it.group(2) == null ? "" : "  accept " + it.group(2);
-      replace(recipe, "(?m)^( +" + it.group(3) + " +moisture +).*$", "$1" + it.group(1) + accept);
-    } else if ((it = SUPPLY.matcher(help)).matches()) {
-      replace(
-          "premixes/" + it.group(4) + ".premix",
-          "(?m)^( +" + Pattern.quote(it.group(1)) + " +)[0-9.]+ \\S+( +from)",
-          "$1" + it.group(2) + " " + it.group(3) + "$2");
-    } else if ((it = LABEL.matcher(help)).matches()) {
-      label(subject, it.group(1));
-    } else {
+    boolean applied =
+        when(SHARES, help, it -> sharesAndClaims(it))
+            || when(
+                DOSE,
+                help,
+                it ->
+                    replace(
+                        recipe,
+                        "(?m)^( +" + Pattern.quote(it.group(1)) + " +)[0-9.]+ %",
+                        "$1" + it.group(2)))
+            || when(OVERAGE, help, it -> overage(it.group(2), it.group(1), "stability"))
+            || when(HANDLING, help, it -> overage(it.group(2), it.group(1), "handling"))
+            || when(
+                SHELF_LIFE,
+                help,
+                it -> replace(recipe, "(store +shelf-life +)[0-9]+ \\S+", "$1" + it.group(1)))
+            || when(MOISTURE, help, it -> moisture(it))
+            || when(
+                SUPPLY,
+                help,
+                it ->
+                    replace(
+                        "premixes/" + it.group(4) + ".premix",
+                        "(?m)^( +" + Pattern.quote(it.group(1)) + " +)[0-9.]+ \\S+( +from)",
+                        "$1" + it.group(2) + " " + it.group(3) + "$2"))
+            || when(LABEL, help, it -> label(subject, it.group(1)));
+    if (!applied) {
       throw new IllegalArgumentException(help);
+    }
+  }
+
+  private static boolean when(Pattern words, String help, Consumer<Matcher> then) {
+    Matcher it = words.matcher(help);
+    boolean fits = it.matches();
+    if (fits) {
+      then.accept(it);
+    }
+    return fits;
+  }
+
+  private void moisture(Matcher it) {
+    String accept = it.group(2) == null ? "" : "  accept " + it.group(2);
+    replace(recipe, "(?m)^( +" + it.group(3) + " +moisture +).*$", "$1" + it.group(1) + accept);
+  }
+
+  private void sharesAndClaims(Matcher it) {
+    shares(it.group(1), it.group(2));
+    if (it.group(4) != null) {
+      for (String claim : AND.split(it.group(4), -1)) {
+        label(claim.substring(0, claim.indexOf(' ')), claim.substring(claim.indexOf(' ') + 1));
+      }
     }
   }
 

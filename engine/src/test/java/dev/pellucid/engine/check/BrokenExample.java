@@ -127,7 +127,7 @@ final class BrokenExample {
     tighten(status, -0.02);
     List<MatchResult> lines = SHARE.matcher(text(recipe)).results().toList();
     String line = lines.get(random.nextInt(lines.size())).group().strip();
-    String overage = "  " + line.split(" +")[0] + "  " + (10 + random.nextInt(30));
+    String overage = "  " + line.split(" +", -1)[0] + "  " + (10 + random.nextInt(30));
     overage += " %  for handling\n";
     String text = text(recipe);
     changed.put(
