@@ -202,7 +202,8 @@ final class Rooms {
             "engine.data",
             "engine.resolve",
             "engine.compute",
-            "engine.judge"),
+            "engine.judge",
+            "engine.account"),
         Room.of(
                 "engine.compare",
                 9,

@@ -122,8 +122,8 @@ final class LimitHelp {
     Optional<String> way = InTheWay.words(recipe, feed, broken);
     return (way.isPresent() ? finding.noting(way.get()) : finding)
         .helping(
-            "no change of one line or two, within their bounds, meets it and keeps all else: widen"
-                + " a bound, or take other ingredients");
+            "no change of one line or two was found, within their bounds, that meets it and keeps all"
+                + " else: widen a bound, or take other ingredients");
   }
 
   private int others() {

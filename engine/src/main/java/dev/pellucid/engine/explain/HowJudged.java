@@ -1,5 +1,6 @@
 package dev.pellucid.engine.explain;
 
+import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.compute.Balance;
 import dev.pellucid.engine.compute.Balances;
 import dev.pellucid.engine.compute.ComputedFeed;
@@ -89,6 +90,7 @@ final class HowJudged {
         margin.room().signum() >= 0 ? "Room" : min ? "Too little by" : "Too much by",
         margin.room().abs().toPlainString(),
         min == margin.room().signum() >= 0 ? judged + " - " + bound : bound + " - " + judged);
+    ofLaw(words);
     notTold(words);
     List<Head> heads =
         List.of(
@@ -250,6 +252,17 @@ final class HowJudged {
         "Judged",
         margin.judged().toPlainString(),
         margin.at().toPlainString() + " " + sign + " " + margin.margin().toPlainString());
+  }
+
+  /** Law is judged on average, and lots differ. */
+  private void ofLaw(List<String> words) {
+    Held held = Held.of(status);
+    if (!held.batches().isEmpty()) {
+      words.add(
+          "This is law. By the standard deviation between lots it is kept "
+              + held.batches()
+              + "; law-kept-in of pellucid.yaml says in how many it is to be.");
+    }
   }
 
   private void notTold(List<String> words) {

@@ -2,6 +2,7 @@ package dev.pellucid.engine.figures;
 
 import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.measure.Closeness;
 
 /**
@@ -17,6 +18,7 @@ final class LimitLine {
     AS_TOLD("kept as told"),
     WAIVED("waived"),
     NOT_JUDGED("not judged"),
+    BEYOND_GUIDANCE("beyond guidance"),
     BROKEN("BROKEN");
 
     private final String text;
@@ -64,7 +66,8 @@ final class LimitLine {
       case KEPT -> Word.KEPT;
       case KEPT_AS_TOLD -> Word.AS_TOLD;
       case KEPT_BY_WAIVER, KEPT_AS_TOLD_BY_WAIVER -> Word.WAIVED;
-      case BROKEN, BROKEN_BY_OVERAGE -> Word.BROKEN;
+      case BROKEN, BROKEN_BY_OVERAGE ->
+          held.demand().kind() == Limit.Kind.GUIDANCE ? Word.BEYOND_GUIDANCE : Word.BROKEN;
       case CONTENT_NOT_TOLD, LOSS_NOT_TOLD, CONTENT_AND_LOSS_NOT_TOLD, FEED_NOT_TOLD ->
           Word.NOT_JUDGED;
     };
@@ -80,7 +83,7 @@ final class LimitLine {
     String waived = waiver.isEmpty() ? "" : ", waived " + waiver;
     return word.text()
         + switch (word) {
-          case BROKEN -> " by " + room() + waived;
+          case BROKEN, BEYOND_GUIDANCE -> " by " + room() + waived;
           case WAIVED -> " " + waiver + left();
           case KEPT, AS_TOLD -> waived.isEmpty() ? left() + batches() : waived;
           case NOT_JUDGED -> waived;
