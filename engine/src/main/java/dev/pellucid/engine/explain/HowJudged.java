@@ -256,7 +256,7 @@ final class HowJudged {
 
   /** Law is judged on average, and lots differ. */
   private void ofLaw(List<String> words) {
-    Held held = Held.of(status);
+    Held held = Held.all(List.of(status)).get(0);
     if (!held.batches().isEmpty()) {
       words.add(
           "This is law. By the standard deviation between lots it is kept "
