@@ -54,7 +54,7 @@ class SiteBrowserTest {
   @Test
   void withoutASearchEveryFeedIsShown() throws Exception {
     String page = dom("index.html");
-    assertEquals(14, shown(page).size());
+    assertEquals(17, shown(page).size());
     assertTrue(page.contains("17 of 17 feeds shown"), "the count");
     assertTrue(page.contains(" ingredients shown, "), "the count of the others");
   }

@@ -97,7 +97,7 @@ class ProcessOrderTest {
   void waterToldInTwoWaysIsAnError() throws IOException {
     process(beside("add-water to-moisture 25 %"));
     assertEquals(List.of("setting-twice"), folder.codes(), folder.text());
-    assertTrue(folder.text().contains("told in two ways, on-mix and to-moisture"), folder.text());
+    assertTrue(folder.text().contains("given in two ways, on-mix and to-moisture"), folder.text());
   }
 
   /** A file of nothing else is answered at once, with the first of them. */

@@ -230,7 +230,7 @@ class SheetClosesTest {
     assertTrue(batch >= needed && batch < needed + 5, batch + " for " + needed);
     assertFalse(vitamins.packing().orElseThrow().hasRemainder());
     assertEquals(
-        "0.30600",
+        "0.30200",
         premixing.needs().stream()
             .filter(n -> n.code().equals("CG-36"))
             .findFirst()
