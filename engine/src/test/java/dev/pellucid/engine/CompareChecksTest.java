@@ -129,7 +129,7 @@ class CompareChecksTest {
     assertTrue(text.contains("  name \""), text);
     assertTrue(text.contains("  shelf life 60 days -> 90 days\n"), text);
     assertTrue(text.contains("  water added "), text);
-    assertTrue(text.contains("  trays "), text);
+    assertTrue(text.contains("  drying Oven, 34 trays "), text);
     assertTrue(text.contains("  label: Best before "), text);
     assertTrue(text.contains("label to print again: "), text);
   }

@@ -40,7 +40,7 @@ class SheetRunTest {
   void aSheetCarriesTheLotsThatExpireFirst() throws IOException {
     String sheet = text(sheets(EXAMPLE), "CG-36");
     assertTrue(
-        sheet.replaceAll("\\s+", " ").contains("3.00 kg 0.01 kg Premix scale FM-26-1187"), sheet);
+        sheet.replaceAll("\\s+", " ").contains("9.00 kg 0.04 kg Bench scale FM-26-1187"), sheet);
     assertTrue(sheet.contains("MIN-WW-2026-11-12-1"), "no batch of the premix\n" + sheet);
   }
 
@@ -48,13 +48,13 @@ class SheetRunTest {
   @Test
   void twoPlantsMakeTwoSheetsOfOneRecipe() throws IOException {
     copyExample();
-    String mill = text(sheets(copy), "CG-36");
-    rewrite("pellucid.yaml", "plant: river-mill", "plant: farm-shed");
     String shed = text(sheets(copy), "CG-36");
+    rewrite("catfish/CG-36.recipe", "plant     farm-shed", "plant     river-mill");
+    String mill = text(sheets(copy), "CG-36");
     assertTrue(mill.contains("Bowl blender, 52 % full") && mill.contains("3, all of them equal"));
     assertTrue(shed.contains("Paddle mixer,") && shed.contains("Bench scale"), shed);
     assertFalse(shed.contains("Bowl blender"));
-    assertTrue(shed.contains("in 2 rounds of the dryer"), shed);
+    assertTrue(shed.contains("34 trays of 2 kg wet feed, 2 rounds"), shed);
   }
 
   @Test

@@ -23,6 +23,9 @@ final class LimitTenTimesOff {
   static final Code CODE = new Code("limit-ten-times-off");
   private static final double FAR = 5;
 
+  /** What law asks of one material is up to six times what it asks of the next. */
+  private static final double FAR_OF_MATERIALS = 8;
+
   /** So far apart both sides of a ratio never are: common sense, no source. */
   private static final double APART = 20;
 
@@ -38,22 +41,37 @@ final class LimitTenTimesOff {
       usual(limit, usual.get(), out);
       return;
     }
+    if (besideOthers(one, sisters, FAR, out) < 2) {
+      apart(one, out);
+    }
+  }
+
+  /** Of raw materials, which differ by their nature. */
+  static void ofMaterials(Sisters.Asked one, Sisters sisters, List<Finding> out) {
+    besideOthers(one, sisters, FAR_OF_MATERIALS, out);
+  }
+
+  /** Against the others alone; tells how many there are. */
+  private static int besideOthers(
+      Sisters.Asked one, Sisters sisters, double far, List<Finding> out) {
+    Limit limit = one.limit();
     List<Limit> others = new ArrayList<>();
     for (Sisters.Asked other : sisters.onSide(one)) {
       if (other.limit().bound() > 0) {
         others.add(other.limit());
       }
     }
-    Optional<Limit> nearest = others.size() > 1 ? nearest(limit, others) : Optional.empty();
-    if (nearest.isPresent()) {
-      out.add(finding(limit, nearest.get(), others));
-    } else if (others.size() < 2) {
-      apart(one, out);
+    if (others.size() > 1 && limit.bound() > 0) {
+      Optional<Limit> nearest = nearest(limit, others, far);
+      if (nearest.isPresent()) {
+        out.add(finding(limit, nearest.get(), others));
+      }
     }
+    return others.size();
   }
 
   /** The nearest of the others, where all of them are far and on one side of it. */
-  private static Optional<Limit> nearest(Limit limit, List<Limit> others) {
+  private static Optional<Limit> nearest(Limit limit, List<Limit> others, double far) {
     double figure = Magnitude.asFed(limit);
     Limit least = others.get(0);
     Limit most = others.get(0);
@@ -61,10 +79,10 @@ final class LimitTenTimesOff {
       least = Magnitude.asFed(other) < Magnitude.asFed(least) ? other : least;
       most = Magnitude.asFed(other) > Magnitude.asFed(most) ? other : most;
     }
-    if (figure > FAR * Magnitude.asFed(most)) {
+    if (figure > far * Magnitude.asFed(most)) {
       return Optional.of(most);
     }
-    return figure < Magnitude.asFed(least) / FAR ? Optional.of(least) : Optional.empty();
+    return figure < Magnitude.asFed(least) / far ? Optional.of(least) : Optional.empty();
   }
 
   private static Finding finding(Limit limit, Limit nearest, List<Limit> others) {

@@ -2,6 +2,7 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -19,6 +20,9 @@ final class LimitTermsDiffer {
 
   /** So many others of a file with one basis are a habit: common sense, no source. */
   private static final int HABIT = 3;
+
+  /** Law and guidance are written on one basis, so two are enough. */
+  private static final int HABIT_OF_LAW = 2;
 
   private static final double MOST = 0.8;
 
@@ -72,12 +76,29 @@ final class LimitTermsDiffer {
   }
 
   private static boolean inItsFile(Sisters.Asked one, List<Finding> out) {
+    int habit = one.profile().kind().bindsByItself() ? HABIT_OF_LAW : HABIT;
+    return besides(one, one.profile().limits(), habit, "of its file", out);
+  }
+
+  /** Of raw materials, where nearly all that is asked of them has one basis. */
+  static boolean ofMaterials(Sisters.Asked one, List<Profile> profiles, List<Finding> out) {
+    List<Limit> all = new ArrayList<>();
+    for (Profile profile : profiles) {
+      if (profile.kind() == one.profile().kind()) {
+        all.addAll(profile.limits());
+      }
+    }
+    return besides(one, all, HABIT, "of raw materials", out);
+  }
+
+  private static boolean besides(
+      Sisters.Asked one, List<Limit> all, int habit, String where, List<Finding> out) {
     if (!hasBasis(one.limit())) {
       return false;
     }
     List<Limit> with = new ArrayList<>();
     int others = 0;
-    for (Limit limit : one.profile().limits()) {
+    for (Limit limit : all) {
       if (!limit.origin().span().equals(one.limit().origin().span()) && hasBasis(limit)) {
         others++;
         if (!limit.basis().words().isEmpty()
@@ -86,7 +107,7 @@ final class LimitTermsDiffer {
         }
       }
     }
-    if (with.size() < HABIT
+    if (with.size() < habit
         || with.size() < MOST * others
         || with.get(0).basis().equals(one.limit().basis())) {
       return false;
@@ -94,8 +115,9 @@ final class LimitTermsDiffer {
     String rest =
         (with.size() == others ? "all " : "")
             + Plural.of(with.size(), "other limit")
-            + " of its file "
-            + "are"
+            + " "
+            + where
+            + " are"
             + with.get(0).basis().words();
     out.add(finding(one.limit(), with.get(0), rest));
     return true;

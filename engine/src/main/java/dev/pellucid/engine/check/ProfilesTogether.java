@@ -40,6 +40,27 @@ public final class ProfilesTogether {
     return together.findings;
   }
 
+  /**
+   * Looks at the profiles that bound raw materials. These differ by their nature, so a figure is
+   * doubted only where it is far from that of every other material.
+   */
+  public static List<Finding> ofMaterials(List<Profile> profiles) {
+    ProfilesTogether together = new ProfilesTogether(profiles);
+    Sisters all = new Sisters(together.profiles);
+    LimitLost lost = new LimitLost(together.profiles, together.findings);
+    for (Profile profile : together.profiles) {
+      for (Limit limit : profile.limits()) {
+        Sisters.Asked one = new Sisters.Asked(profile, limit);
+        if (!LimitTermsDiffer.ofMaterials(one, together.profiles, together.findings)) {
+          LimitTenTimesOff.ofMaterials(one, all, together.findings);
+        }
+      }
+      lost.look(profile);
+      HeadLineLost.look(profile, together.profiles, together.findings);
+    }
+    return together.findings;
+  }
+
   private void look() {
     Sisters sisters = new Sisters(profiles);
     LimitLost lost = new LimitLost(profiles, findings);

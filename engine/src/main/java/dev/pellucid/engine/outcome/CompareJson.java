@@ -196,9 +196,11 @@ public final class CompareJson {
 
   /** Without what binary rounding leaves behind the twelfth digit; null over nothing. */
   private static @Nullable BigDecimal exact(double value) {
-    return Double.isFinite(value)
-        ? new BigDecimal(value, new MathContext(12)).stripTrailingZeros()
-        : null;
+    if (!Double.isFinite(value)) {
+      return null;
+    }
+    BigDecimal exact = new BigDecimal(value, new MathContext(12)).stripTrailingZeros();
+    return exact.scale() < 0 ? exact.setScale(0) : exact;
   }
 
   private static void effect(Json json, Effect effect, boolean isNew) {

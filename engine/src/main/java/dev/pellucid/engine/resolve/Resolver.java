@@ -116,6 +116,11 @@ public final class Resolver {
     return List.copyOf(scope.profiles().values());
   }
 
+  /** Those that bound raw materials, by name. */
+  public List<Profile> profilesOfMaterials() {
+    return scope.maximaOfMaterials();
+  }
+
   /** What is asked of raw materials themselves. */
   public MaterialMaxima materialMaxima() {
     return MaterialMaxima.of(scope.tables(), scope.maximaOfMaterials());

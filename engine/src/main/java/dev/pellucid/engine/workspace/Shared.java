@@ -63,6 +63,7 @@ public final class Shared {
       List<Profile> profiles = prepared.resolver().profiles();
       found.addAll(PremixesTogether.look(premixes, profiles, folder.tables()));
       found.addAll(ProfilesTogether.look(profiles));
+      found.addAll(ProfilesTogether.ofMaterials(prepared.resolver().profilesOfMaterials()));
     }
     this.resolver = prepared.resolver();
     this.sources.resolveWith(resolver);

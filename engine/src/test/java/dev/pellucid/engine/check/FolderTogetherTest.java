@@ -103,11 +103,11 @@ class FolderTogetherTest {
   @Test
   void kilogramsForGramsAreAnError() throws IOException {
     SlippedFolder folder =
-        new SlippedFolder(copy).with(GROWER, "fish      25 to 250 g", "fish      25 to 250 kg");
+        new SlippedFolder(copy).with(GROWER, "fish      20 to 250 g", "fish      20 to 250 kg");
     assertTrue(
         folder
             .text()
-            .contains("error: fish of 25 to 250 kg, sizes of african-catfish are given up to"),
+            .contains("error: fish of 20 to 250 kg, sizes of african-catfish are given up to"),
         folder.text());
     assertEquals(1, count(folder, "fish-beyond-species"));
   }

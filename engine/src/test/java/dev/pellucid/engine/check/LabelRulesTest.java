@@ -169,8 +169,8 @@ class LabelRulesTest {
           source: eu-additive-numbers
         """;
     SlippedFolder folder = slip("ingredients/retinyl-acetate-500.yaml", additive, "");
-    assertEquals(14, folder.codes().stream().filter("additive-not-told"::equals).count());
-    assertEquals(14, folder.codes().size(), folder.text());
+    assertEquals(17, folder.codes().stream().filter("additive-not-told"::equals).count());
+    assertEquals(17, folder.codes().size(), folder.text());
   }
 
   @Test

@@ -144,7 +144,7 @@ class LeftOutTest {
         "law/eu-salmonids.limits | jurisdiction  EU | profile-incomplete",
         "law/eu-salmonids.limits | source    eu-zinc | profile-incomplete",
         "law/eu-bans.limits | species   crustaceans | law-not-for-all",
-        "limits/catfish-grower.limits | fish      25 to 250 g | profile-incomplete",
+        "limits/catfish-grower.limits | fish      20 to 250 g | profile-incomplete",
         "limits/catfish-grower.limits | source    nrc-2011 | profile-incomplete",
         "limits/catfish-grower.limits | lysine                       min 1.6 %" + " | limit-lost",
         "premixes/VIT-WW.premix | store      shelf-life        90 d | premix-incomplete",

@@ -21,7 +21,7 @@ class RecipeRulesTest {
   void fishOutsideTheProfile() throws IOException {
     assertEquals(
         """
-        catfish/CG-36.recipe:5:13: warning: this feed is for fish of 50 to 500 g, catfish-grower is for 25 to 250 g [fish-outside-profile]
+        catfish/CG-36.recipe:5:13: warning: this feed is for fish of 50 to 500 g, catfish-grower is for 20 to 250 g [fish-outside-profile]
             5 |   fish      50 to 500 g
               |             ^^^^^^^^^^^
          note: size written at limits/catfish-grower.limits:4:13
@@ -42,15 +42,15 @@ class RecipeRulesTest {
     assertEquals(
         List.of(
             "this feed is for fish of 50 to 2000 g, catfish-grower and catfish-finisher are for"
-                + " 25 to 250 g and 250 to 1500 g"),
+                + " 20 to 250 g and 250 to 1500 g"),
         of("fish-outside-profile", folder));
   }
 
   @Test
   void fishOfTheWholeProfileAreCoveredAndOneGramMoreIsNot() throws IOException {
-    SlippedFolder folder = slip(RECIPE, "50 to 250 g", "25 to 250 g");
+    SlippedFolder folder = slip(RECIPE, "50 to 250 g", "20 to 250 g");
     assertEquals(List.of(), of("fish-outside-profile", folder));
-    folder.with(RECIPE, "25 to 250 g", "24 to 250 g");
+    folder.with(RECIPE, "20 to 250 g", "19 to 250 g");
     assertEquals(1, of("fish-outside-profile", folder).size());
   }
 

@@ -56,7 +56,7 @@ class BatchPlanTest {
     assertEquals(Optional.of(new Storing(60, LocalDate.of(2027, 1, 24))), plan.storing());
     Packing packing = plan.packing().orElseThrow();
     assertEquals(2, packing.full());
-    assertEquals("8.353", packing.remainder().inKg());
+    assertEquals("7.761", packing.remainder().inKg());
   }
 
   @Test
