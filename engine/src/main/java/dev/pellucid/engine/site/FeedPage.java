@@ -294,9 +294,9 @@ final class FeedPage {
             "Per kg of finished feed, on target and fresh; each column adds up to its figure. In"
                 + " brackets is the percent that the process leaves of it, where it is not all."
                 + " At the foot stands the figure that is judged: at the poorest for a minimum, at"
-                + " the richest for a maximum. Where a part of batches must keep the limit, the"
-                + " spread between lots (some standard deviations) is taken off or added. What an"
-                + " ingredient holds, and by which source, stands on its page."));
+                + " the richest for a maximum. Where a part of batches must keep the limit, a"
+                + " margin for how lots vary is taken off or added. What an ingredient holds,"
+                + " and by which source, stands on its page."));
     out.addAll(Contributions.of(figures.columns(), figures.lines()));
   }
 }

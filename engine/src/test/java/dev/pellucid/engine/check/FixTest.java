@@ -33,7 +33,8 @@ class FixTest {
     String told = folder.text();
     assertTrue(
         told.contains("but the within of fish-meal-65 ends at 15 % and it is at 14.00 %"), told);
-    assertTrue(told.contains("help: no change of one line or two was found, within their bounds"), told);
+    assertTrue(
+        told.contains("help: no change of one line or two was found, within their bounds"), told);
   }
 
   @Test
