@@ -4,6 +4,6 @@ assert log.contains('mvn pellucid:check -f recipes')
 assert log.contains('A-1.recipe lies below it;')
 assert log.contains('  jurisdiction: none')
 assert log.contains('nothing to lay out')
-assert log.contains('# below-minimum')
+assert log.contains('below-minimum\n[INFO] =============')
 assert !log.contains('unknown-ingredient')
 return true

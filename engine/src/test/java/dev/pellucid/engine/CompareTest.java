@@ -209,7 +209,7 @@ class CompareTest {
 
   @Test
   void aScaleOfThePlantMovesTheWeighSheetAlone() throws IOException {
-    folder.with("plant/river-mill.yaml", "division: 200 g", "division: 500 g");
+    folder.with("plant/river-mill.yaml", "division: 200 g", "division: 100 g");
     CompareReport report = compared();
     RecipeChange change = report.comparison().changes().get(0);
     assertEquals(List.of("plant/river-mill.yaml"), files(change));

@@ -55,10 +55,10 @@ class TenSlipsTest {
           new Slip(
               "catfish/CF-32.recipe",
               "lines below 0.5 %            2 %          for handling",
-              "MIN-WW                       200 %        for handling",
+              "MIN-WW                       300 %        for handling",
               "catfish/CF-32.recipe:23:3",
               "overage-breaks-maximum",
-              List.of("selenium", "0.54 mg/kg", "0.50 mg/kg")),
+              List.of("selenium", "0.51 mg/kg", "0.50 mg/kg")),
           new Slip(
               "shrimp/SG-38.recipe",
               "wheat-flour                  rest  ",
@@ -70,9 +70,9 @@ class TenSlipsTest {
               "trout/TS-48.recipe",
               "dry        moisture          9 %          accept 8 to 10 %",
               "dry        moisture          30 %         accept 29 to 31 %",
-              "trout/TS-48.recipe:49:3",
+              "trout/TS-48.recipe:50:3",
               "dries-upwards",
-              List.of("30 %", "22.48 %")),
+              List.of("30 %", "22.37 %")),
           new Slip(
               "catfish/CG-36.recipe",
               "soybean-meal-48              44",
