@@ -83,7 +83,7 @@ class TenSlipsTest {
           new Slip(
               "shrimp/SS-41.recipe",
               "12.00 %",
-              "12.00 %",
+              "12,00 %",
               "shrimp/SS-41.recipe:13:32",
               "decimal-comma",
               List.of("12,00")),
