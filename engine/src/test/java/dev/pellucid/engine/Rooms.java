@@ -12,6 +12,7 @@ import dev.pellucid.measure.Calendar;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.SectionWord;
+import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -241,7 +242,7 @@ final class Rooms {
                 "engine.data",
                 "engine.resolve",
                 "engine.compute")
-            .knowing(Step.class),
+            .knowing(Step.class, Property.class),
         Room.of(
                 "engine.records",
                 25,

@@ -54,7 +54,7 @@ class SheetRunTest {
     assertTrue(mill.contains("Bowl blender, 52 % full") && mill.contains("3, all of them equal"));
     assertTrue(shed.contains("Paddle mixer,") && shed.contains("Bench scale"), shed);
     assertFalse(shed.contains("Bowl blender"));
-    assertTrue(shed.contains("34 trays of 2 kg wet feed. 2 rounds"), shed);
+    assertTrue(shed.contains("34 trays of 2 kg wet feed, at most 17 in a round. 2 rounds"), shed);
   }
 
   @Test

@@ -109,7 +109,7 @@ public record OnScales(
    */
   public record Shown(String scale, int weighings, Mass each, Mass tolerance) {
     /** So many times all of its weighings. */
-    Mass together(int times) {
+    public Mass together(int times) {
       return new Mass(each.kg().multiply(BigDecimal.valueOf((long) weighings * times)));
     }
   }

@@ -82,7 +82,7 @@ final class BatchSheet {
     if (plan.scales().isEmpty()) {
       facts.add(new Fact("Load", "____ of ____"));
     }
-    facts.add(new Fact("Made by", plan.house()));
+    facts.add(new Fact("Mill or farm", plan.house()));
     plan.scales().ifPresent(scales -> facts.add(new Fact("Plant", scales.plant())));
     facts.add(new Fact("Sheet of the day", plan.provenance().day().toString()));
     plan.makeBy()

@@ -44,7 +44,12 @@ final class DryerWords {
   }
 
   private String trays(TraysFilled trays) {
-    return trays.count() + " trays of " + Figures.plain(trays.load(), Unit.KG) + " wet feed.";
+    int each = (int) Math.ceil(dryer.ofRound().asDouble() / trays.load() - 1e-9);
+    return trays.count()
+        + " trays of "
+        + Figures.plain(trays.load(), Unit.KG)
+        + " wet feed"
+        + (dryer.rounds() > 1 ? ", at most " + each + " in a round." : ".");
   }
 
   private String water() {

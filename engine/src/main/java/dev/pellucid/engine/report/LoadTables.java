@@ -7,7 +7,6 @@ import dev.pellucid.engine.plan.OnScales;
 import dev.pellucid.engine.plan.OnScales.Filled;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.plan.OnScales.Shown;
-import dev.pellucid.engine.plan.Weighed;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Fact;
@@ -127,7 +126,7 @@ final class LoadTables {
 
   /** One load or round: its table, and who checked later where nobody was there. */
   private void portion(Repeats.One one, String where, List<Added> added) {
-    boolean kernel = added.stream().anyMatch(it -> perKernel(it.line()).isPresent());
+    boolean kernel = added.stream().anyMatch(it -> scales.coat().contains(it.line()));
     List<Column> columns = new ArrayList<>();
     columns.add(new Column("No.", Holds.NAME));
     columns.add(new Column(one.before(where), Holds.WORDS));
@@ -146,6 +145,14 @@ final class LoadTables {
       rows.add(row(rows.size() + 1, it, kernel, columns.size()));
     }
     List<Block> kept = new ArrayList<>();
+    if (kernel && !one.alone()) {
+      kept.add(
+          new Facts(
+              List.of(
+                  new Fact(
+                      "Kernel, round " + one.number(), Figures.fixed(kernelOfRound(), 2) + " kg"),
+                  new Fact("Kernel weighed, kg", ""))));
+    }
     kept.add(new Table(columns, rows, false));
     if (added.stream().anyMatch(it -> isChecked(it.line()))) {
       kept.add(
@@ -181,7 +188,7 @@ final class LoadTables {
       cells.add("none can, ask");
     }
     if (kernel) {
-      cells.add(perKernel(line).orElse(""));
+      cells.add(perKernel(line));
     }
     cells.add(line.lot());
     cells.add("");
@@ -204,13 +211,19 @@ final class LoadTables {
     };
   }
 
-  private Optional<String> perKernel(LoadLine line) {
-    return plan.allCoatLines().stream()
-        .filter(one -> one.name().equals(line.name()))
-        .map(Weighed::perKgKernel)
-        .filter(mass -> !mass.isZero() && scales.coat().contains(line))
-        .map(Mass::inGrams)
-        .findFirst();
+  private double kernelOfRound() {
+    return plan.balance().kernel().asDouble() / scales.coatRounds();
+  }
+
+  /**
+   * What the scale shows for a kg of kernel: diluted where it is, less what it was diluted with.
+   */
+  private String perKernel(LoadLine line) {
+    Optional<Shown> shown =
+        line.thinned().isPresent() ? Optional.of(line.thinned().get().take()) : line.shown();
+    double kg = shown.isPresent() ? shown.get().together(1).asDouble() : line.wanted().asDouble();
+    double grams = Unit.G.fromBase(kg / kernelOfRound());
+    return Figures.fixed(grams, grams < 1 ? 3 : 2);
   }
 
   /** In g below 1 kg, and what it may be off in the same unit. */

@@ -29,16 +29,18 @@ final class SequenceBlocks {
     if (!warned.isEmpty()) {
       blocks.add(new Warnings(warned));
     }
-    List<List<String>> rows =
-        line.minded().stream()
-            .filter(one -> !one.madeBeside())
-            .flatMap(one -> one.flush().map(flush -> row(one, flush)).stream())
-            .toList();
+    List<List<String>> rows = new ArrayList<>();
+    for (boolean beside : new boolean[] {true, false}) {
+      line.minded().stream()
+          .filter(one -> one.madeBeside() == beside)
+          .flatMap(one -> one.flush().map(flush -> row(one, flush)).stream())
+          .forEach(rows::add);
+    }
     if (!rows.isEmpty()) {
       blocks.add(
           new Table(
               List.of(
-                  new Column("Right after a batch that holds", Holds.WORDS),
+                  new Column("Right after a batch of, or with", Holds.WORDS),
                   new Column("Flush kg", Holds.FIGURES),
                   new Column("With", Holds.WORDS),
                   new Column("Flush goes", Holds.WORDS)),
@@ -56,18 +58,7 @@ final class SequenceBlocks {
     if (one.flush().isEmpty()) {
       return start + "Right after " + what + " never make this batch." + because;
     }
-    Flushing flush = one.flush().get();
-    return start
-        + "Right after "
-        + what
-        + " run "
-        + Figures.plain(flush.kg())
-        + " kg of "
-        + flush.with()
-        + " through first; where that goes: "
-        + flush.to()
-        + "."
-        + because;
+    return start + "Right after " + what + " flush as the first line of the table says." + because;
   }
 
   private static String never(Minded one) {
@@ -79,6 +70,7 @@ final class SequenceBlocks {
   }
 
   private static List<String> row(Minded one, Flushing flush) {
-    return List.of(one.holds(), Figures.plain(flush.kg()), flush.with(), flush.to());
+    String after = one.madeBeside() ? TaskWords.capital(one.holds()) : one.holds();
+    return List.of(after, Figures.plain(flush.kg()), flush.with(), flush.to());
   }
 }

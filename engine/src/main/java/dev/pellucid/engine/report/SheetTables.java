@@ -118,7 +118,7 @@ final class SheetTables {
             words("Limit"),
             words("From"),
             figures("Judged"),
-            words("Kept"),
+            words("Limit met"),
             room("Found"));
     List<List<String>> rows = new ArrayList<>();
     for (Expectation one : expected) {

@@ -72,12 +72,12 @@ final class TaskWords {
     return switch (task.step()) {
       case ADD_WATER ->
           Optional.of(
-              "Overage for handling counts as lost on the way and gets no water. When the mix"
-                  + " weighs otherwise, take the water for each kg.");
+              "When what goes in weighs otherwise, take the water for each kg of it. What is weighed"
+                  + " on top for handling counts as lost, and gets none.");
       case COAT ->
           Optional.of(
-              "Weigh the kernel first. When it is not as expected, take for each kg of kernel what"
-                  + " stands in that column.");
+              "Weigh the kernel of each round first. When it is not as expected, take for each kg of"
+                  + " it what stands in that column.");
       case GRIND, BLEND, ADD_LIQUID, CONDITION, PELLET, EXTRUDE, DRY, COOL, SIEVE, PACK, STORE ->
           Optional.empty();
     };
@@ -103,7 +103,8 @@ final class TaskWords {
 
   /** Where loads have rows of their own, no figure of the whole batch stands beside them. */
   private static List<Fact> water(Task task, BatchPlan plan) {
-    String perKg = Figures.plain(Unit.G.fromBase(task.addedPerKg())) + " g for each kg of mix";
+    String perKg =
+        Figures.plain(Unit.G.fromBase(task.addedPerKg())) + " g for each kg that goes in";
     String then = plan.loads() == 1 ? mass(task) : percent(task.moistureAfter()) + " moisture";
     if (plan.scales().isPresent()) {
       return List.of(new Fact("Water", perKg), new Fact("Mix then", then));
@@ -118,7 +119,7 @@ final class TaskWords {
     return List.of(
         new Fact("Kernel expected", kg(task.before())),
         new Fact("Feed then", kg(task.after())),
-        write("Kernel weighed, kg"));
+        write("Kernel weighed, all, kg"));
   }
 
   private static List<Fact> pack(BatchPlan plan) {

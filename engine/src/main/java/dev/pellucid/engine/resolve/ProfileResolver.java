@@ -63,7 +63,7 @@ final class ProfileResolver {
             jurisdiction,
             jurisdictionAt,
             species.isEmpty() && materials.isEmpty() && !materialsLost,
-            found);
+            lookup.isFrameWhole() ? found : List.of());
     if (!materials.isEmpty()) {
       new MaterialsHead(file, materials, species, findings).look(kind, found);
     }

@@ -47,11 +47,11 @@ class BatchSheetTest {
   void aFeedThatNoRowConcernsHasNoWordOfFlushing() {
     for (String path : EXAMPLE.recipes()) {
       String text = BatchSheetText.of(EXAMPLE.plan(path));
-      boolean shrimp = path.startsWith("shrimp/");
-      assertEquals(!shrimp, text.contains("Right after a batch that holds"), path);
+      boolean mill = !text.contains("Farm shed");
+      assertEquals(mill, text.contains("\nMedicated feed "), path);
       assertEquals(path.startsWith("catfish/"), text.contains("! Never right after"), path);
     }
-    assertFalse(BatchSheetText.of(premix("MIN-WW")).contains("Right after a batch"));
+    assertFalse(BatchSheetText.of(premix("MIN-WW")).contains("Right after a batch of copper"));
     assertTrue(BatchSheetText.of(premix("VIT-WW")).contains("Right after a batch"));
   }
 
