@@ -12,7 +12,6 @@ import dev.pellucid.measure.Calendar;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.SectionWord;
-import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
 import java.util.List;

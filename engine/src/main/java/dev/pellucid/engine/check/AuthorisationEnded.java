@@ -102,8 +102,8 @@ final class AuthorisationEnded {
                     + (additives.size() == 1 ? " adds it" : " add it"))
             .seeing("limit written", limit.origin().span())
             .noting(
-                "it may stand all the same: where a renewal was asked for in time,"
-                    + " it goes on until that is decided");
+                "it may still be valid: where a renewal was asked for in time,"
+                    + " it continues until that is decided");
     return looked(finding, ending, day)
         .helping(
             "look into the register of feed additives, and write under "

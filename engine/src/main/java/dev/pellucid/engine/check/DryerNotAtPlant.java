@@ -65,6 +65,6 @@ final class DryerNotAtPlant implements Rule {
         .helping(
             "write the temperature that the dryer works at, or name the plant that makes this feed"
                 + " in the head of the recipe")
-        .helping("or fix temperature of the dryer in plant/" + plant.name() + ".yaml");
+        .helping("or correct the temperature of the dryer in plant/" + plant.name() + ".yaml");
   }
 }

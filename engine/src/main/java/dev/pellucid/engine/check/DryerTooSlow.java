@@ -61,7 +61,7 @@ final class DryerTooSlow implements Rule {
                 + time.written().target().asWritten())
         .seeing("plant written", plant.declared())
         .helping(
-            "make a smaller batch, or tell holds of the dryer in plant/"
+            "make a smaller batch, or write a smaller holds for the dryer in plant/"
                 + plant.name()
                 + ".yaml, so that it is filled with less")
         .helping("or write the time that it takes, and look at the vitamins that heat destroys");

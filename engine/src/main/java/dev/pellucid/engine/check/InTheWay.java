@@ -109,8 +109,8 @@ final class InTheWay {
     String name = line.material().name();
     if (line.within().isEmpty()) {
       return line.rest()
-          ? name + " has not so much to give"
-          : name + " tells no within that lets it move so far";
+          ? name + " does not have that much left"
+          : name + " has no within, and without one it may not move so far";
     }
     double end = up ? line.within().get().high() : line.within().get().low();
     return "the within of "

@@ -109,7 +109,7 @@ final class LawWithoutMargin implements Rule {
 
   private static String label(LotSpread.Part widest, String about) {
     String of = widest.most().path().size() > 1 ? widest.ingredient() + " in it " : "";
-    return of + "makes " + about + " differ most from batch to batch";
+    return of + "makes " + about + " differ most between batches";
   }
 
   private static String inFeed(LawMargin margin, double keptIn) {

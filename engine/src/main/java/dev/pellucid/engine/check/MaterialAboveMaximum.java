@@ -41,11 +41,11 @@ final class MaterialAboveMaximum {
     Finding finding =
         Finding.warning(CODE, most.place(), one.name() + " holds " + over.words())
             .seeing("limit written", over.limit().origin().span())
-            .helping("look for a slipped point, or for a figure that is told on another basis");
+            .helping("look for a slipped point, or for a figure that is given on another basis");
     return (over.isLaw()
             ? finding
                 .noting(
-                    "the law judges each lot, and one that is over it may not be thinned into a feed")
+                    "the law judges each lot, and one that is over it may not be diluted into a feed")
                 .helping("have the lots analysed before they are used, or buy another")
             : finding.helping("have the lots analysed before they are used"))
         .about(new About(over.limit().subject().text(), About.Side.MAX, List.of(one.name())));

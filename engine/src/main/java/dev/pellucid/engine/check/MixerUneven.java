@@ -50,6 +50,7 @@ final class MixerUneven {
                 + ", practice is "
                 + bound.asWritten())
         .seeing("source of the bound", bound.source().declared())
-        .helping("mix longer, look at the fill and the paddles, test again and write time again");
+        .helping(
+            "mix longer, look at the fill and the paddles, test again, then write the new time");
   }
 }

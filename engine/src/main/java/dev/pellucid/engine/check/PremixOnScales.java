@@ -48,7 +48,8 @@ public final class PremixOnScales {
       findings.add(
           more == 0
               ? first
-              : first.noting("so it is with " + Plural.of(more, "more line") + " of premixes"));
+              : first.noting(
+                  "the same holds for " + Plural.of(more, "more line") + " of premixes"));
     }
     return findings;
   }
@@ -86,7 +87,7 @@ public final class PremixOnScales {
     for (Batch batch : little.subList(1, little.size())) {
       others.add(batch.premix().code());
     }
-    return (others.isEmpty() ? finding : finding.noting("so it is with " + named(others)))
+    return (others.isEmpty() ? finding : finding.noting("the same holds for " + named(others)))
         .helping(
             "tell plant/"
                 + plant.name()

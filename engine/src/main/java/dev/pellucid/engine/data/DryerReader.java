@@ -60,7 +60,8 @@ final class DryerReader {
           Finding.error(
                   CODE,
                   plant.placeOf(key),
-                  key.name() + " of the plant stands beside dryers, which tell this themselves")
+                  key.name()
+                      + " of the plant may not stand beside dryers: each row of dryers has its own")
               .helping("write " + key.name() + " in the row of dryers that has trays"));
     }
   }

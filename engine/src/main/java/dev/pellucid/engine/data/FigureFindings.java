@@ -77,7 +77,7 @@ final class FigureFindings {
   }
 
   static Finding oneAnalysis(Scalar value) {
-    return at(COUNT, value, "is one analysis, which cannot tell how lots differ")
+    return at(COUNT, value, "is one analysis, and one cannot show how lots differ")
         .helping("write how many analyses the spread rests on, 2 or more")
         .helping("or leave the spread out: write the figure without ±");
   }

@@ -106,7 +106,9 @@ final class SettingsReader {
                 VALUE,
                 written.get().span(),
                 part.getAsDouble() < 0.5
-                    ? "law kept in " + text + " of batches would let most batches break it"
+                    ? "law kept in "
+                        + text
+                        + " of batches would allow more than half of all batches to break it"
                     : "no law can be promised in " + text + " of batches")
             .helping("write from 50 % to 99.9 %, or leave the line out for 95 %"));
     return Settings.LAW_KEPT_IN;

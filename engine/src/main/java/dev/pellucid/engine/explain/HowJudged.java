@@ -281,7 +281,7 @@ final class HowJudged {
       double deviation =
           readings.varying(limit.subject(), limit.basis(), status.verdict().end()).deviation();
       words.add(
-          "This limit asks for no part of batches, so it is judged on average"
+          "This limit says nothing about batches, so it is judged on average"
               + (deviation > 0
                   ? "; the standard deviation between lots, "
                       + Figures.plain(told(deviation))

@@ -39,7 +39,7 @@ abstract class LotRule implements RecordRule {
 
   static String held(MadeBatch batch) {
     return batch.record().isMade()
-        ? "hold the batch, and what of the lot is left"
+        ? "hold the batch and the rest of the lot"
         : "take another lot, and set this one apart";
   }
 }

@@ -24,7 +24,7 @@ import java.util.function.Consumer;
 
 /**
  * Lots whose own analysis is over the maximum of their kind of material. What is over a legal one
- * may not be thinned into a feed, however little goes in, so no sheet takes of such a lot. One that
+ * may not be diluted into a feed, however little goes in, so no sheet takes of such a lot. One that
  * failed its inspection is set apart already, and nothing more is said of it.
  */
 public final class LotsOverMaxima {
@@ -165,9 +165,10 @@ public final class LotsOverMaxima {
     return (law
             ? finding
                 .noting(
-                    "what is over its own maximum may not be thinned into a feed, however little")
+                    "what is over its own maximum may not be diluted into a feed, however little")
                 .helping("set the lot apart, write inspection: failed, and tell who sold it")
-            : finding.helping("ask whoever decides before it is used, and keep it from young fish"))
+            : finding.helping(
+                "ask the person who releases lots before it is used, and keep it from young fish"))
         .helping("where the figure is a writing mistake, fix it")
         .about(
             new About(

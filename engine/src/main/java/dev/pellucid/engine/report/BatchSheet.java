@@ -101,7 +101,7 @@ final class BatchSheet {
             + "; "
             + kg(plan.balance().bagged().stripped())
             + " in the bags";
-    return plan.sizeTold() ? size : size + " (no size is given, so this is our own)";
+    return plan.sizeTold() ? size : size + " (no size is given; the program chose it)";
   }
 
   private static List<Fact> premix(Premixing premixing) {

@@ -15,7 +15,9 @@ final class DryerWords {
     this.dryer = dryer;
   }
 
-  /** {@code Oven: 34 trays of 2 kg wet feed. 2 rounds of 6 to 12 h each, 12 to 24 h in all.} */
+  /**
+   * {@code Oven: 34 trays of 2 kg wet feed, at most 17 in a round. 2 rounds, 6 to 12 h each: ...}
+   */
   static String ofSheet(DryerFilled dryer) {
     DryerWords words = new DryerWords(dryer);
     String name = TaskWords.capital(dryer.dryer());

@@ -27,7 +27,7 @@ final class LaboratorySheet {
   private static final String FIRST =
       "Analyse these of each batch: the usual ones, then what stands nearest to a limit.";
   private static final String MORE = "Analyse these only when you are asked to.";
-  private static final String RECKONED = "Reckoned, no analysis of the feed finds them: ";
+  private static final String RECKONED = "Computed only, no analysis of the feed finds them: ";
   private static final String SUPPLIED =
       "Designed is asked over dose. Fresh is with overage for stability and with what the other"
           + " parts bring; stored is what is left of that at the end of the shelf life.";

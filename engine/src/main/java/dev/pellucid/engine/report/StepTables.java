@@ -51,10 +51,10 @@ final class StepTables {
                 + loads),
         new Table(
             List.of(
-                new Column("Goes to the mill", Holds.WORDS),
+                new Column("To be ground", Holds.WORDS),
                 new Column(plan.loads() == 1 ? "Grind" : "Grind for the batch", Holds.FIGURES),
                 new Column("Screen", Holds.WORDS),
-                new Column("Screen whole after", Holds.ROOM),
+                new Column("Screen unbroken after", Holds.ROOM),
                 new Column("By", Holds.INITIALS)),
             rows,
             false));

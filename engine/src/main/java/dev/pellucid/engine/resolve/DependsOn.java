@@ -63,13 +63,6 @@ public final class DependsOn {
     return refs.contains(new Ref(Ref.Kind.PREMIX, code));
   }
 
-  /** Whether what is left in the store hangs on files of this place. */
-  public static boolean bearsOnStock(String path) {
-    return DataFileKind.of(path)
-        .filter(kind -> kind == DataFileKind.LOTS || kind == DataFileKind.BATCHES)
-        .isPresent();
-  }
-
   /** Whether feeds hang on files of this place at all: on lots and records of batches none does. */
   public static boolean bearsOnFeeds(String path) {
     return !toldBy(path).isEmpty();

@@ -139,7 +139,7 @@ public final class MaterialMaxima {
     String where = jurisdiction.map(one -> " (" + one + ")").orElse("");
     return switch (kind) {
       case LAW -> "legal maximum" + where;
-      case GUIDANCE -> "maximum of guidance" + where;
+      case GUIDANCE -> "guidance maximum" + where;
       case NEED, PRACTICE, RECIPE -> "maximum";
     };
   }

@@ -42,7 +42,7 @@ final class MaterialsHead {
                       UNFIT,
                       species.get(0).span(),
                       name
-                          + " names species and materials, and bounds feeds or materials, not both"),
+                          + " names both species and materials; a profile is for feeds or for raw materials"),
                   "species")
               .seeing("materials named", materials.get(0).span())
               .helping("take the line out, or keep what is asked of feeds in a file of its own"));
@@ -57,7 +57,7 @@ final class MaterialsHead {
                           + " bounds raw materials, and "
                           + (kind.isEmpty()
                               ? "does not say its kind"
-                              : "a need is what fish need")),
+                              : "a need is for feeds only")),
                   "kind")
               .helping("write in the head: kind law, kind guidance or kind practice"));
     }

@@ -158,7 +158,7 @@ class LawMarginTest {
   void oneAnalysisTellsNoSpread() throws IOException {
     SmallFolder folder = folder("max 6 mg/kg", "8 mg/kg");
     folder.with("practice/spreads.yaml", "source: workshop\nanalyses: 1\nselenium: 10 %\n");
-    assertTrue(folder.text().contains("1 is one analysis, which cannot tell how lots differ"));
+    assertTrue(folder.text().contains("1 is one analysis, and one cannot show how lots differ"));
     folder.with(
         "practice/spreads.yaml",
         "source: workshop\nselenium: 10 %\nmeasured:\n  - source: workshop\n    selenium: 12 %\n");
