@@ -83,7 +83,8 @@ final class AlsoMadeUnruled implements Rule {
             plant.title()
                 + " also makes "
                 + what.words()
-                + ", and practice/sequence.yaml has no row for what comes between that and "
+                + ", and practice/sequence.yaml has no row to say what must be done between"
+                + " it and "
                 + feeds)
         .helping(
             "add a row: {after: {made: "

@@ -114,8 +114,8 @@ final class Derivations {
             false,
             List.of(
                 nutrient.name() + " = " + formula.asWritten() + ", " + source + ".",
-                "A result is rounded, as are the figures that it follows from; less than nothing"
-                    + " counts as nothing.")));
+                "A result is rounded, as are the figures that it follows from; a figure below"
+                    + " zero counts as zero.")));
   }
 
   private void byCoefficient(Nutrient nutrient, List<Row> following) {

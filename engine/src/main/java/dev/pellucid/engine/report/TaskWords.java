@@ -119,7 +119,7 @@ final class TaskWords {
     return List.of(
         new Fact("Kernel expected", kg(task.before())),
         new Fact("Feed then", kg(task.after())),
-        write("Kernel weighed, all, kg"));
+        write("All kernel, kg"));
   }
 
   private static List<Fact> pack(BatchPlan plan) {

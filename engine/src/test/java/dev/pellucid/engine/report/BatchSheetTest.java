@@ -180,7 +180,7 @@ class BatchSheetTest {
     String text = BatchSheetText.of(EXAMPLE.plan(GROWER));
     int first = text.indexOf("Analyse these of each batch");
     int more = text.indexOf("Analyse these only");
-    int reckoned = text.indexOf("Reckoned, no analysis");
+    int reckoned = text.indexOf("Computed only, no analysis");
     assertTrue(first > 0 && more > first && reckoned > more);
     String found = text.substring(first, reckoned);
     assertFalse(
