@@ -46,7 +46,7 @@ final class LimitWords {
     String where = recipe.tables().settings().jurisdiction().map(j -> " (" + j + ")").orElse("");
     return switch (limit.origin().kind()) {
       case LAW -> "legal " + word + where;
-      case GUIDANCE -> word + " of guidance" + where;
+      case GUIDANCE -> "guidance " + word + where;
       case NEED, PRACTICE, RECIPE -> word;
     };
   }

@@ -184,8 +184,8 @@ class LawOfMaterialsTest {
       delimiter = '|',
       value = {
         "end-looked-up: 2026-11-28 | end-looked-up: 2025-11-26 | 0",
-        "end-looked-up: 2026-11-28 | end-looked-up: 2025-11-24 | 1",
-        "end-looked-up: 2026-11-28 | end-looked-up: 2062-11-28 | 1",
+        "end-looked-up: 2026-11-28 | end-looked-up: 2025-11-24 | 2",
+        "end-looked-up: 2026-11-28 | end-looked-up: 2062-11-28 | 2",
         "ends: 2025-06-24 | ends: 2026-11-25 | 0",
       })
   void whatWasLookedUpHoldsForAYear(String from, String to, int warnings) throws IOException {
