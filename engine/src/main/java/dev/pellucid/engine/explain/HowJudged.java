@@ -90,8 +90,10 @@ final class HowJudged {
         margin.room().signum() >= 0 ? "Room" : min ? "Too little by" : "Too much by",
         margin.room().abs().toPlainString(),
         min == margin.room().signum() >= 0 ? judged + " - " + bound : bound + " - " + judged);
-    ofLaw(words);
     notTold(words);
+    if (!ofLaw(words)) {
+      onAverage(words);
+    }
     List<Head> heads =
         List.of(
             Head.ofWords("Step"),
@@ -254,15 +256,17 @@ final class HowJudged {
         margin.at().toPlainString() + " " + sign + " " + margin.margin().toPlainString());
   }
 
-  /** Law is judged on average, and lots differ. */
-  private void ofLaw(List<String> words) {
+  /** Law is judged on average, and lots differ; whether there is a word to say of it. */
+  private boolean ofLaw(List<String> words) {
     Held held = Held.all(List.of(status)).get(0);
-    if (!held.batches().isEmpty()) {
+    boolean differs = !held.batches().isEmpty();
+    if (differs) {
       words.add(
           "This is law. By the standard deviation between lots it is kept "
               + held.batches()
               + "; law-kept-in of pellucid.yaml says in how many it is to be.");
     }
+    return differs;
   }
 
   private void notTold(List<String> words) {
@@ -277,6 +281,9 @@ final class HowJudged {
               + " is given; the rest is what may be there unseen, counted as the most that it can"
               + " be.");
     }
+  }
+
+  private void onAverage(List<String> words) {
     if (limit.inBatches().isEmpty() && !limit.subject().nutrients().isEmpty()) {
       double deviation =
           readings.varying(limit.subject(), limit.basis(), status.verdict().end()).deviation();

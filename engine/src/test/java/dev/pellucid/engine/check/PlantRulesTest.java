@@ -105,7 +105,7 @@ class PlantRulesTest {
             "  - after: {made: medicated}\n",
             "  - after: {made: medicated}\n    before: [salmonids, african-catfish]\n");
     assertEquals(List.of("also-made-unruled", "also-made-unruled"), folder.codes(), folder.text());
-    assertTrue(folder.text().contains("what comes between that and feed for Common carp"));
+    assertTrue(folder.text().contains("what must be done between it and feed for Common carp"));
   }
 
   @Test
