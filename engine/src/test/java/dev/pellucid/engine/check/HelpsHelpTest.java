@@ -155,11 +155,10 @@ class HelpsHelpTest {
     return keys;
   }
 
-  /** What is told together with its cause is about the first of what is left. */
+  /** What is told together with its cause is at and about the first of what is left. */
   private static String key(Finding finding) {
     boolean together = finding.code().equals(Causes.CODE);
-    String about = together ? finding.span().file().path() : finding.about().subject();
-    return finding.code().text() + " " + about;
+    return finding.code().text() + " " + (together ? "" : finding.about().subject());
   }
 
   private static Map<String, LimitStatus> byName(List<LimitStatus> limits) {
