@@ -11,6 +11,9 @@ import java.util.List;
  * may have been lost, for no feed tells that nothing was asked of it.
  */
 final class ProfileSisters {
+  /** One figure may well be law for some species and guidance for others. */
+  private static final int FEWEST_OF_LAW = 2;
+
   private ProfileSisters() {}
 
   static void look(Scope scope, List<Finding> findings) {
@@ -33,7 +36,44 @@ final class ProfileSisters {
       }
       species(one, all, findings);
       size(one, sisters, findings);
+      guidance(one, all, findings);
     }
+  }
+
+  /** Guidance of which most is law elsewhere: law that lost its kind so is only advised. */
+  private static void guidance(Profile one, List<Profile> all, List<Finding> findings) {
+    if (one.kind() != Limit.Kind.GUIDANCE) {
+      return;
+    }
+    for (Profile other : all) {
+      if (other.kind() == Limit.Kind.LAW && other.jurisdiction().equals(one.jurisdiction())) {
+        int law = 0;
+        for (Limit limit : one.limits()) {
+          law += asks(other, limit) ? 1 : 0;
+        }
+        if (law >= FEWEST_OF_LAW && law * 2 >= one.limits().size()) {
+          findings.add(ofLaw(one, other, law));
+          return;
+        }
+      }
+    }
+  }
+
+  private static Finding ofLaw(Profile one, Profile other, int law) {
+    return Finding.warning(
+            ProfileHead.INCOMPLETE,
+            one.declared(),
+            one.name()
+                + " is guidance, and "
+                + law
+                + " of its "
+                + one.limits().size()
+                + " limits are law in "
+                + other.name())
+        .seeing("the law", other.declared())
+        .noting("a feed that is beyond guidance may be made, one beyond law may not")
+        .helping("if it is law, write in its head: kind law")
+        .about(new About("kind", About.Side.NONE, List.of()));
   }
 
   private static boolean areSisters(Profile one, Profile other, Scope scope) {

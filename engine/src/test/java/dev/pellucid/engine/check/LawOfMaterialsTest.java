@@ -144,6 +144,15 @@ class LawOfMaterialsTest {
   }
 
   @Test
+  void lawThatIsWrittenAsGuidanceIsTold() throws IOException {
+    SlippedFolder folder =
+        new SlippedFolder(copy)
+            .with("law/eu-other-fish.limits", "  kind      law", "  kind      guidance");
+    assertEquals(List.of("profile-incomplete"), folder.codes(), folder.text());
+    assertTrue(folder.text().contains("is guidance, and "), folder.text());
+  }
+
+  @Test
   void guidanceIsCountedByItself() throws IOException {
     SlippedFolder folder = new SlippedFolder(copy);
     assertEquals(List.of(), folder.codes());
