@@ -7,6 +7,8 @@ import dev.pellucid.engine.data.Ingredient.Form;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.data.Practice.BoundOf;
+import dev.pellucid.engine.judge.PracticeFigure;
+import dev.pellucid.engine.judge.PracticeFigure.Whole;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Passes;
@@ -18,11 +20,9 @@ import dev.pellucid.syntax.Step;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /**
  * A figure that the process depends on outside what the trade does: moisture of the finished feed,
@@ -50,28 +50,51 @@ final class FeedOutsidePractice implements Rule {
     }
   }
 
+  /** The figures of a feed that hang on its shares and that practice bounds. */
+  static List<PracticeFigure> figures(RuleContext recipe, ComputedFeed feed) {
+    List<PracticeFigure> figures = new ArrayList<>();
+    new Look(recipe, feed, new OutsidePractice(CODE, recipe.tables().practice(), none -> {}))
+        .figures(figures);
+    return figures;
+  }
+
   private record Look(RuleContext recipe, ComputedFeed feed, OutsidePractice practice) {
     void all() {
       moisture();
-      starch();
-      fat();
-      oil();
-      rework();
+      List<PracticeFigure> figures = new ArrayList<>();
+      figures(figures);
+      for (PracticeFigure figure : figures) {
+        hold(figure);
+      }
     }
 
-    private void rework() {
-      List<Row> rows = new ArrayList<>();
-      for (Row row : feed.rows()) {
-        if (isInMix(row) && row.line().material().reworked().isPresent()) {
-          rows.add(row);
+    void figures(List<PracticeFigure> out) {
+      starch(out);
+      fat(out);
+      oil(out);
+      rework(out);
+    }
+
+    private void hold(PracticeFigure one) {
+      double share = one.figure(feed);
+      if (practice.isOutside(one.bound(), share)) {
+        Row most = feed.rows().get(0);
+        for (Row row : feed.rows()) {
+          most = one.amount(row) > one.amount(most) ? row : most;
         }
+        hold(one.bound(), most.line().name(), words(one.bound()), share);
       }
-      if (!rows.isEmpty()) {
-        double share = sum(rows, Row::kg) / feed.balances().expected().mix();
-        if (practice.isOutside(BoundOf.REWORK, share)) {
-          hold(BoundOf.REWORK, largest(rows, Row::kg), "rework in the mix is", share);
-        }
-      }
+    }
+
+    private String words(BoundOf bound) {
+      return switch (bound) {
+        case STARCH_FLOATING -> "starch in the mix of a floating feed is";
+        case STARCH_SINKING -> "starch in the mix of a sinking feed is";
+        case FAT_BEFORE_EXTRUDING, FAT_BEFORE_PELLETING -> "fat in the mix before the die is";
+        case REWORK -> "rework in the mix is";
+        default ->
+            "oil on the kernel" + method().map(Look::how).orElse(", however it is put on,") + " is";
+      };
     }
 
     private Passes process() {
@@ -86,63 +109,62 @@ final class FeedOutsidePractice implements Rule {
       }
     }
 
-    private void starch() {
+    private void rework(List<PracticeFigure> out) {
+      boolean some = false;
+      for (Row row : feed.rows()) {
+        some |= isRework(row);
+      }
+      if (some) {
+        out.add(new PracticeFigure(BoundOf.REWORK, Whole.MIX, row -> isRework(row) ? 1 : 0));
+      }
+    }
+
+    private static boolean isRework(Row row) {
+      return isInMix(row) && row.line().material().reworked().isPresent();
+    }
+
+    private void starch(List<PracticeFigure> out) {
       Optional<Word> told = feed.recipe().habit();
       String habit = told.isPresent() ? told.get().text() : "";
       boolean floats = habit.equals("floating");
       boolean expands = !floats || FloatingNotExpanded.cold(recipe).isEmpty();
       if (process().has(Step.EXTRUDE) && expands && (floats || habit.equals("sinking"))) {
-        BoundOf which = floats ? BoundOf.STARCH_FLOATING : BoundOf.STARCH_SINKING;
-        String what =
-            floats
-                ? "starch in the mix of a floating feed is"
-                : "starch in the mix of a sinking feed is";
-        inMix("starch", which, what);
+        inMix("starch", floats ? BoundOf.STARCH_FLOATING : BoundOf.STARCH_SINKING, out);
       }
     }
 
-    private void fat() {
+    private void fat(List<PracticeFigure> out) {
       if (process().has(Step.EXTRUDE)) {
-        inMix("crude-fat", BoundOf.FAT_BEFORE_EXTRUDING, "fat in the mix before the die is");
+        inMix("crude-fat", BoundOf.FAT_BEFORE_EXTRUDING, out);
       } else if (process().has(Step.PELLET)) {
-        inMix("crude-fat", BoundOf.FAT_BEFORE_PELLETING, "fat in the mix before the die is");
+        inMix("crude-fat", BoundOf.FAT_BEFORE_PELLETING, out);
       }
     }
 
-    private void inMix(String nutrient, BoundOf which, String what) {
+    private void inMix(String nutrient, BoundOf which, List<PracticeFigure> out) {
       Optional<Nutrient> one = feed.nutrients().named(nutrient);
-      if (one.isEmpty()) {
-        return;
-      }
-      int index = one.get().index();
-      double amount = 0;
-      for (Row row : feed.rows()) {
-        amount += isInMix(row) ? row.amount(Scenario.EXPECTED, index) : 0;
-      }
-      double share = amount / feed.balances().expected().mix();
-      if (practice.isOutside(which, share)) {
-        List<Row> mix = feed.rows().stream().filter(Look::isInMix).toList();
-        hold(which, largest(mix, row -> row.amount(Scenario.EXPECTED, index)), what, share);
+      if (one.isPresent()) {
+        int index = one.get().index();
+        out.add(
+            new PracticeFigure(
+                which, Whole.MIX, row -> isInMix(row) ? row.perKg(Scenario.EXPECTED, index) : 0));
       }
     }
 
-    private void oil() {
-      List<Row> oils = new ArrayList<>();
+    private void oil(List<PracticeFigure> out) {
+      boolean some = false;
       for (Row row : feed.rows()) {
-        if (!isInMix(row) && row.ingredient().form() == Form.OIL) {
-          oils.add(row);
-        }
+        some |= isOilOnKernel(row);
       }
-      if (oils.isEmpty()) {
-        return;
+      if (some) {
+        Optional<String> method = method();
+        BoundOf which = method.isPresent() ? bound(method.get()) : BoundOf.OIL_UNDER_VACUUM;
+        out.add(new PracticeFigure(which, Whole.KERNEL, row -> isOilOnKernel(row) ? 1 : 0));
       }
-      double perKernel = sum(oils, Row::kg) / feed.balances().expected().kernel();
-      Optional<String> method = method();
-      BoundOf which = method.isPresent() ? bound(method.get()) : BoundOf.OIL_UNDER_VACUUM;
-      if (practice.isOutside(which, perKernel)) {
-        String how = method.map(Look::how).orElse(", however it is put on,");
-        hold(which, largest(oils, Row::kg), "oil on the kernel" + how + " is", perKernel);
-      }
+    }
+
+    private static boolean isOilOnKernel(Row row) {
+      return !isInMix(row) && row.ingredient().form() == Form.OIL;
     }
 
     /** As the recipe says, else what the plant has. */
@@ -172,21 +194,6 @@ final class FeedOutsidePractice implements Rule {
 
     private static boolean isInMix(Row row) {
       return row.line().place() == Place.MIX;
-    }
-
-    private Span largest(List<Row> rows, ToDoubleFunction<Row> amount) {
-      return rows.stream()
-          .max(Comparator.comparingDouble(amount))
-          .map(row -> row.line().name())
-          .orElse(feed.recipe().declared());
-    }
-
-    private static double sum(List<Row> rows, ToDoubleFunction<Row> amount) {
-      double sum = 0;
-      for (Row row : rows) {
-        sum += amount.applyAsDouble(row);
-      }
-      return sum;
     }
 
     private void hold(BoundOf which, Span span, String what, double figure) {

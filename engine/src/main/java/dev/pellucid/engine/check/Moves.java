@@ -106,41 +106,6 @@ final class Moves {
 
   /** The feed with its lines moved; empty where one would be less than nothing. */
   Optional<ComputedFeed> moved(double[] points) {
-    Weighing is = feed.weighing();
-    List<Double> inFeed = new ArrayList<>(is.inFeed());
-    List<Double> onTop = new ArrayList<>(is.onTop());
-    double taken = 0;
-    for (Line line : lines) {
-      int index = line.index();
-      double more = points[index];
-      if (more != 0 && !line.rest()) {
-        double designed = points(line);
-        double times = designed > 0 ? 1 + more / designed : 1;
-        double kg = designed > 0 ? is.inFeed().get(index) * times : more;
-        taken += kg - is.inFeed().get(index);
-        inFeed.set(index, kg);
-        onTop.set(index, grown(line, is.onTop().get(index), times));
-        if (kg < 0) {
-          return Optional.empty();
-        }
-      }
-    }
-    if (rest.isPresent()) {
-      int index = rest.get().index();
-      double kg = is.inFeed().get(index) - taken;
-      if (kg < 0) {
-        return Optional.empty();
-      }
-      double times = is.inFeed().get(index) > 0 ? kg / is.inFeed().get(index) : 1;
-      inFeed.set(index, kg);
-      onTop.set(index, grown(rest.get(), is.onTop().get(index), times));
-    }
-    return feed.weighed(new Weighing(inFeed, onTop)).feed();
-  }
-
-  /** What is weighed on top grows with the line, but for what stays in the bowl each time. */
-  private static double grown(Line line, double onTop, double times) {
-    double withLine = line.onTop().kgPer100();
-    return onTop - withLine + withLine * times;
+    return Weighing.moved(feed, points).flatMap(it -> feed.weighed(it).feed());
   }
 }

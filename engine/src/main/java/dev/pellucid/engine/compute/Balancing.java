@@ -36,6 +36,64 @@ final class Balancing {
     return FeedYield.of(leaves, moisture, balances.expected());
   }
 
+  /** The part of water that counts of an ingredient at an end. */
+  double water(Composition composition, Scenario end) {
+    return (end == Scenario.RICHEST ? composition.high() : composition.low()).at(moisture);
+  }
+
+  /**
+   * A mass of a feed, and what one kg more of each of the four figures does to it, on which all
+   * masses hang.
+   */
+  record Moved(double now, double perMix, double perMixWater, double perCoat, double perCoatWater) {
+    private static Moved of(double now, double[] more, double[] by) {
+      return new Moved(
+          now,
+          (more[0] - now) / by[0],
+          (more[1] - now) / by[1],
+          (more[2] - now) / by[2],
+          (more[3] - now) / by[3]);
+    }
+  }
+
+  /** How the masses of a balance move. */
+  record Gradient(Moved finished, Moved dry, Moved kernel) {}
+
+  /**
+   * How they move where they stand.
+   *
+   * @param mix what was poured into the mixer
+   * @param part by which each figure is moved to see it
+   */
+  Gradient gradient(
+      Balance now, Scenario end, MassFlow.Poured mix, MassFlow.Poured coat, double part) {
+    double kg = part * (mix.kg() + coat.kg());
+    double[] by = {kg, kg, kg, kg};
+    double[] finished = new double[4];
+    double[] dry = new double[4];
+    double[] kernel = new double[4];
+    for (int i = 0; i < by.length; i++) {
+      Balance moved =
+          MassFlow.balance(
+              passes,
+              surroundings,
+              end,
+              new MassFlow.Poured(mix.kg() + (i == 0 ? kg : 0), mix.water() + (i == 1 ? kg : 0)),
+              new MassFlow.Poured(coat.kg() + (i == 2 ? kg : 0), coat.water() + (i == 3 ? kg : 0)));
+      finished[i] = moved.finished();
+      dry[i] = dry(moved);
+      kernel[i] = moved.kernel();
+    }
+    return new Gradient(
+        Moved.of(now.finished(), finished, by),
+        Moved.of(dry(now), dry, by),
+        Moved.of(now.kernel(), kernel, by));
+  }
+
+  private static double dry(Balance balance) {
+    return balance.finished() * (1 - balance.moisture());
+  }
+
   private Balance balance(List<ExplodedLine> leaves, Scenario end, boolean withOverage) {
     double mix = 0;
     double mixWater = 0;
@@ -44,8 +102,7 @@ final class Balancing {
     for (ExplodedLine leaf : leaves) {
       double kg = withOverage ? leaf.richest() : leaf.kg();
       Composition composition = leaf.composition();
-      double water =
-          kg * (end == Scenario.RICHEST ? composition.high() : composition.low()).at(moisture);
+      double water = kg * water(composition, end);
       if (leaf.line().place() == Place.MIX) {
         mix += kg;
         mixWater += water;

@@ -2,6 +2,7 @@ package dev.pellucid.engine.compute;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,6 +81,112 @@ final class Deviations {
     return Math.sqrt(squares);
   }
 
+  /**
+   * By how much the deviation of a sum grows with one kg more of each row, by their order; it grows
+   * more the more there is, so that the plane through here lies below it everywhere.
+   */
+  double[] slopesOfSum(int[] nutrients, Scenario content, Scenario mass) {
+    double[] slopes = new double[feed.rows().size()];
+    double deviation = ofSum(nutrients, content, mass);
+    if (deviation == 0) {
+      return slopes;
+    }
+    Moves moves = new Moves();
+    Map<String, Pulls> byName = new HashMap<>();
+    for (List<Row> rows : byIngredient()) {
+      moves.take(rows, nutrients, content, mass);
+      byName.put(rows.get(0).ingredient().name(), moves.together());
+    }
+    for (int i = 0; i < slopes.length; i++) {
+      Row row = feed.rows().get(i);
+      Pulls of = byName.get(row.ingredient().name());
+      slopes[i] = of == null ? 0 : of.alongside(row, nutrients, content) / deviation;
+    }
+    return slopes;
+  }
+
+  /**
+   * The deviation of a ratio, and by how much it grows with one kg more of each row.
+   *
+   * @param slopes by the order of the rows
+   */
+  record OfRatio(double deviation, double[] slopes) {}
+
+  /** The same as {@link #ofRatio}, with how it moves. */
+  OfRatio ratio(
+      int[] upper, Scenario above, int[] lower, Scenario below, Scenario mass, double quotient) {
+    double deviation = ofRatio(upper, above, lower, below, mass, quotient);
+    double[] slopes = new double[feed.rows().size()];
+    if (deviation == 0) {
+      return new OfRatio(0, slopes);
+    }
+    Map<String, Pulls> byName = new HashMap<>();
+    for (List<Row> rows : byIngredient()) {
+      byName.put(
+          rows.get(0).ingredient().name(), apart(rows, upper, above, lower, below, mass, quotient));
+    }
+    for (int i = 0; i < slopes.length; i++) {
+      Row row = feed.rows().get(i);
+      Pulls of = byName.get(row.ingredient().name());
+      if (of != null) {
+        slopes[i] =
+            (of.alongside(row, upper, above) - quotient * of.alongside(row, lower, below))
+                / deviation;
+      }
+    }
+    return new OfRatio(deviation, slopes);
+  }
+
+  private Pulls apart(
+      List<Row> rows,
+      int[] upper,
+      Scenario above,
+      int[] lower,
+      Scenario below,
+      Scenario mass,
+      double quotient) {
+    Moves over = new Moves();
+    Moves under = new Moves();
+    over.take(rows, upper, above, mass);
+    under.take(rows, lower, below, mass);
+    double[] sums = new double[3];
+    double[] pulls = new double[feed.nutrients().count()];
+    int[] groups = new int[pulls.length];
+    for (int told = 0; (told = first(over.next(told), under.next(told))) >= 0; told++) {
+      double up = over.taken(told);
+      double down = under.taken(told);
+      groups[told] = down == 0 ? 0 : up == 0 ? 1 : 2;
+      pulls[told] = Math.signum(up - quotient * down);
+      sums[groups[told]] += Math.abs(up - quotient * down);
+    }
+    for (int told = 0; told < pulls.length; told++) {
+      pulls[told] *= sums[groups[told]];
+    }
+    return new Pulls(pulls);
+  }
+
+  /** How hard each content of an ingredient pulls at a figure, and to which side. */
+  private final class Pulls {
+    private final double[] pulls;
+
+    Pulls(double[] pulls) {
+      this.pulls = pulls;
+    }
+
+    double alongside(Row row, int[] nutrients, Scenario content) {
+      double along = 0;
+      for (int nutrient : nutrients) {
+        if (!feed.nutrients().isMoisture(nutrient) || feed.keepsItsWater(row)) {
+          for (Composition.Derived.Term term : row.composition().net().get(nutrient)) {
+            along +=
+                pulls[term.nutrient()] * term.factor() * row.toldPerKg(content, term.nutrient());
+          }
+        }
+      }
+      return along;
+    }
+  }
+
   /** The nearer of two contents, of which either may be none. */
   private static int first(int one, int other) {
     return one < 0 ? other : other < 0 ? one : Math.min(one, other);
@@ -123,6 +230,20 @@ final class Deviations {
 
     double taken(int content) {
       return byContent[content];
+    }
+
+    /** All of the ingredient that was taken in last. */
+    Pulls together() {
+      double sum = 0;
+      double[] pulls = new double[byContent.length];
+      for (int told = next(0); told >= 0; told = next(told + 1)) {
+        sum += Math.abs(byContent[told]);
+        pulls[told] = Math.signum(byContent[told]);
+      }
+      for (int told = next(0); told >= 0; told = next(told + 1)) {
+        pulls[told] *= sum;
+      }
+      return new Pulls(pulls);
     }
   }
 

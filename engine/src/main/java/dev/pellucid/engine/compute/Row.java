@@ -120,6 +120,11 @@ public final class Row {
     return amount(end, end, nutrient);
   }
 
+  /** What one kg of it holds of one nutrient at an end. */
+  public double perKg(Scenario end, int nutrient) {
+    return kept.at(end).at(nutrient);
+  }
+
   /** The amount that the content at one end makes in the mass at another. */
   double amount(Scenario content, Scenario mass, int nutrient) {
     return kept.at(content).at(nutrient) * kg(mass);
@@ -147,7 +152,12 @@ public final class Row {
    * One standard deviation that a content which is told makes in the mass: what decays varies less.
    */
   double told(Scenario content, Scenario mass, int nutrient) {
-    double full = kept.spread().at(nutrient) * kg(mass);
+    return toldPerKg(content, nutrient) * kg(mass);
+  }
+
+  /** The same of one kg of it. */
+  double toldPerKg(Scenario content, int nutrient) {
+    double full = kept.spread().at(nutrient);
     double fresh = kept.expected().at(nutrient);
     return content == Scenario.POOREST && fresh > 0
         ? full * kept.poorest().at(nutrient) / fresh

@@ -5,6 +5,7 @@ import dev.pellucid.engine.resolve.ResolvedRecipe;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is weighed: as written, as rounded by a plan, or as made. In kg per 100 kg of recipe, by the
@@ -35,6 +36,54 @@ public record Weighing(List<Double> inFeed, List<Double> onTop) {
   /** A feed as it was computed, each line weighed out once. */
   public static Weighing of(ComputedFeed feed) {
     return of(feed.recipe(), feed.recipe().batch().map(feed::weighed).orElse(UNTOLD_KG));
+  }
+
+  /**
+   * A feed with its lines moved. What a line holds more for stability, and what is weighed on top
+   * of it, grow with it; what stays in the bowl each time does not. The rest takes what the others
+   * leave.
+   *
+   * @param points by which the share of each line as written changes, by its index; that of the
+   *     rest is not read
+   * @return empty where a line would be less than nothing
+   */
+  public static Optional<Weighing> moved(ComputedFeed feed, double[] points) {
+    Weighing is = feed.weighing();
+    List<Double> inFeed = new ArrayList<>(is.inFeed);
+    List<Double> onTop = new ArrayList<>(is.onTop);
+    double taken = 0;
+    for (Line line : feed.recipe().lines()) {
+      int index = line.index();
+      double more = points[index];
+      if (more != 0 && !line.rest()) {
+        double designed = line.designed().kgPer100();
+        double times = designed > 0 ? 1 + more / designed : 1;
+        double kg = designed > 0 ? is.inFeed.get(index) * times : more;
+        taken += kg - is.inFeed.get(index);
+        inFeed.set(index, kg);
+        onTop.set(index, grown(line, is.onTop.get(index), times));
+        if (kg < 0) {
+          return Optional.empty();
+        }
+      }
+    }
+    Optional<Line> rest = feed.recipe().rest();
+    if (rest.isPresent()) {
+      int index = rest.get().index();
+      double kg = is.inFeed.get(index) - taken;
+      if (kg < 0) {
+        return Optional.empty();
+      }
+      double times = is.inFeed.get(index) > 0 ? kg / is.inFeed.get(index) : 1;
+      inFeed.set(index, kg);
+      onTop.set(index, grown(rest.get(), is.onTop.get(index), times));
+    }
+    return Optional.of(new Weighing(inFeed, onTop));
+  }
+
+  private static double grown(Line line, double onTop, double times) {
+    double withLine = line.onTop().kgPer100();
+    return onTop - withLine + withLine * times;
   }
 
   /** The same of a batch that loses all that is weighed on top. */

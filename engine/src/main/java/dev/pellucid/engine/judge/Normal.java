@@ -8,7 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * function, which is the series of Abramowitz and Stegun, Handbook of Mathematical Functions,
  * 26.2.11: {@code P(x) = 1/2 + Z(x) (x + x^3/3 + x^5/(3·5) + ...)}.
  */
-final class Normal {
+public final class Normal {
   private static final double FURTHEST = 8;
 
   /** Worked out once for each part that is asked for: a folder asks for two or three. */
@@ -17,7 +17,7 @@ final class Normal {
   private Normal() {}
 
   /** The z below which a part of all batches lies; 0.95 gives 1.644854. */
-  static double quantile(double part) {
+  public static double quantile(double part) {
     return QUANTILES.computeIfAbsent(part, Normal::bisected);
   }
 

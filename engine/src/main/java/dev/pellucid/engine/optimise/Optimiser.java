@@ -1,0 +1,96 @@
+package dev.pellucid.engine.optimise;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Weighing;
+import dev.pellucid.engine.linear.Optimum;
+import dev.pellucid.engine.linear.Outcome;
+import dev.pellucid.engine.linear.Solver;
+import java.util.Optional;
+
+/**
+ * Finds the shares of a task: frames it around the feed as it is, solves, computes the feed of the
+ * answer, frames it around that, until the cost stays and everything is kept by the feed itself.
+ */
+public final class Optimiser {
+  /** Each round at least halves what is missing; far fewer are ever needed. */
+  private static final int ROUNDS = 40;
+
+  /** What a round may still move, as a part of the cost or of the size of what is kept. */
+  private static final double STILL = 1e-9;
+
+  private final Solver solver;
+
+  public Optimiser(Solver solver) {
+    this.solver = solver;
+  }
+
+  public Answer solve(Task task) {
+    if (task.free().isEmpty()) {
+      return new Answer.Undecided(task, "no line is free to change");
+    }
+    Framing framing = new Framing(task);
+    double[] shares = written(task);
+    ComputedFeed feed = task.feed();
+    Framed framed = framing.around(feed, shares);
+    for (int round = 1; round <= ROUNDS; round++) {
+      Outcome outcome = solver.solve(framed.program());
+      Optional<Optimum> optimum = outcome.optimum();
+      if (optimum.isEmpty()) {
+        return without(task, framed, outcome);
+      }
+      double[] next = first(optimum.get().values(), shares.length);
+      Optional<ComputedFeed> made = feed(task, next);
+      if (made.isEmpty()) {
+        return new Answer.Undecided(task, "the process has no figures for the shares it came to");
+      }
+      Framed around = framing.around(made.get(), next);
+      if (isStill(task, framed, around)) {
+        return new Answer.Found(
+            task, made.get(), next, framed.program(), framed.rows(), optimum.get(), round);
+      }
+      feed = made.get();
+      shares = next;
+      framed = around;
+    }
+    return new Answer.Undecided(
+        task, "its figures did not settle in " + ROUNDS + " rounds of solving");
+  }
+
+  private static Answer without(Task task, Framed framed, Outcome outcome) {
+    return outcome.byKind(
+        found -> new Answer.Undecided(task, "nothing"),
+        none -> new Answer.Unmet(task, framed.program(), framed.rows()),
+        endless -> new Answer.Undecided(task, "nothing bounds the shares"),
+        failed -> new Answer.Undecided(task, failed.why()));
+  }
+
+  private static double[] written(Task task) {
+    double[] shares = new double[task.free().size()];
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] = task.free().get(i).written();
+    }
+    return shares;
+  }
+
+  private static double[] first(double[] values, int count) {
+    double[] first = new double[count];
+    System.arraycopy(values, 0, first, 0, count);
+    return first;
+  }
+
+  /** A feed with these shares of its free lines; empty where the process cannot make it. */
+  public static Optional<ComputedFeed> feed(Task task, double[] shares) {
+    double[] points = new double[task.feed().recipe().lines().size()];
+    for (int i = 0; i < shares.length; i++) {
+      Free one = task.free().get(i);
+      points[one.line().index()] = shares[i] - one.written();
+    }
+    return Weighing.moved(task.feed(), points).flatMap(it -> task.feed().weighed(it).feed());
+  }
+
+  private static boolean isStill(Task task, Framed solved, Framed around) {
+    double off = Math.abs(solved.costPerKg() - around.costPerKg());
+    return around.holds()
+        && (task.aim() == Aim.CHANGE || off <= STILL * Math.abs(around.costPerKg()));
+  }
+}

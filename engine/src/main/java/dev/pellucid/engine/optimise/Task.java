@@ -1,0 +1,40 @@
+package dev.pellucid.engine.optimise;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What is to be found: the shares of a feed.
+ *
+ * @param feed as it is written; lines that it may take in stand in it with a share of zero
+ * @param free the lines whose shares may change, in the order of the file; all others stay
+ * @param kept what the feed must keep
+ * @param mostMoved the points that may move from some lines to others, all together; infinite for
+ *     any
+ */
+public record Task(
+    ComputedFeed feed, List<Free> free, List<Requirement> kept, double mostMoved, Aim aim) {
+  public Task {
+    free = List.copyOf(free);
+    kept = List.copyOf(kept);
+  }
+
+  /** The same of some of its lines alone, by their index; all others stay as they are written. */
+  public Task of(Set<Integer> lines) {
+    List<Free> some = new ArrayList<>();
+    for (Free one : free) {
+      some.add(lines.contains(one.line().index()) ? one : one.fixed());
+    }
+    return with(some);
+  }
+
+  public Task with(List<Free> others) {
+    return new Task(feed, others, kept, mostMoved, aim);
+  }
+
+  public Task keeping(List<Requirement> others) {
+    return new Task(feed, free, others, mostMoved, aim);
+  }
+}
