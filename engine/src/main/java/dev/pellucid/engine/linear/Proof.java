@@ -1,0 +1,161 @@
+package dev.pellucid.engine.linear;
+
+/**
+ * Shows from values, prices and the program alone that the values keep all bounds and that nothing
+ * that keeps them costs less. With prices y of the constraints, every x that keeps the bounds costs
+ * at least {@code sum of y times the bound that y presses on + sum of (c - A'y) times the bound
+ * that it presses on}; where that is what the values cost, they are of least cost.
+ *
+ * <p>All sizes are relative to those of the terms that are added, so no scale is needed.
+ *
+ * @param missed by how much a constraint or a bound is missed, at most
+ * @param unpriced the size of a price on a bound that is infinite, at most
+ * @param gap between the cost of the values and the least cost that the prices show
+ * @param cost of the values
+ * @param boundPrices of the variables, as they follow from the prices
+ */
+record Proof(double missed, double unpriced, double gap, double cost, double[] boundPrices) {
+  static final double CLOSE = 1e-9;
+
+  /** What sums of doubles may be off by; a reduced cost below it is none. */
+  private static final double ROUNDING = 1e-12;
+
+  /** How far a sum of greater terms that cancel out may be from that of the values. */
+  private static final double CANCELLED = 1e-4;
+
+  static Proof of(Table table, double[] x, double[] y) {
+    Terms dual = new Terms();
+    double unpriced = 0;
+    double[] reduced = table.cost.clone();
+    double[] size = new double[reduced.length];
+    for (int j = 0; j < size.length; j++) {
+      size[j] = Math.abs(reduced[j]);
+    }
+    double missed = missed(table, x);
+    for (int i = 0; i < y.length; i++) {
+      if (y[i] == 0) {
+        continue;
+      }
+      double[] row = table.rows[i];
+      for (int j = 0; j < row.length; j++) {
+        double part = row[j] * y[i];
+        reduced[j] -= part;
+        size[j] += Math.abs(part);
+      }
+    }
+    double priced = 0;
+    for (int i = 0; i < y.length; i++) {
+      double bound = y[i] > 0 ? table.rowLow[i] : table.rowHigh[i];
+      if (y[i] != 0 && Double.isInfinite(bound)) {
+        unpriced = Math.max(unpriced, weight(table, i, y[i], size));
+      } else if (y[i] != 0) {
+        dual.add(y[i] * bound);
+      }
+      priced += Math.abs(y[i]);
+    }
+    for (int j = 0; j < reduced.length; j++) {
+      if (Math.abs(reduced[j]) <= ROUNDING * size[j]) {
+        reduced[j] = 0;
+        continue;
+      }
+      double bound = reduced[j] > 0 ? table.low[j] : table.high[j];
+      if (Double.isInfinite(bound)) {
+        unpriced = Math.max(unpriced, Math.abs(reduced[j]) / size[j]);
+        reduced[j] = 0;
+      } else {
+        dual.add(reduced[j] * bound);
+      }
+    }
+    Terms primal = new Terms();
+    for (int j = 0; j < x.length; j++) {
+      primal.add(table.cost[j] * x[j]);
+    }
+    double gap = gap(primal, dual);
+    boolean counted = Double.isFinite(missed) && Double.isFinite(priced) && Double.isFinite(gap);
+    return counted
+        ? new Proof(missed, unpriced, gap, primal.sum, reduced)
+        : new Proof(1, 1, 1, primal.sum, reduced);
+  }
+
+  /** How much a price on a bound that is infinite shifts the greatest of the reduced costs. */
+  private static double weight(Table table, int i, double price, double[] size) {
+    double weight = 0;
+    for (int j = 0; j < size.length; j++) {
+      if (table.rows[i][j] != 0) {
+        weight = Math.max(weight, Math.abs(table.rows[i][j] * price) / size[j]);
+      }
+    }
+    return weight;
+  }
+
+  private static double gap(Terms primal, Terms dual) {
+    double apart = Math.abs(primal.sum - dual.sum);
+    double measure = Math.max(Math.max(Math.abs(dual.sum), primal.size), CANCELLED * dual.size);
+    return apart == 0 ? 0 : apart / measure;
+  }
+
+  static double missed(Table table, double[] x) {
+    double missed = 0;
+    for (int j = 0; j < x.length; j++) {
+      missed = Math.max(missed, missed(x[j], Math.abs(x[j]), table.low[j], table.high[j]));
+    }
+    for (int i = 0; i < table.constraints; i++) {
+      double[] row = table.rows[i];
+      double sum = 0;
+      double size = 0;
+      for (int j = 0; j < row.length; j++) {
+        double part = row[j] * x[j];
+        sum += part;
+        size += Math.abs(part);
+      }
+      missed = Math.max(missed, missed(sum, size, table.rowLow[i], table.rowHigh[i]));
+    }
+    return missed;
+  }
+
+  /** As a part of the greater of the bound and the terms; what is no number is missed wholly. */
+  private static double missed(double sum, double size, double low, double high) {
+    if (sum < low) {
+      return (low - sum) / Math.max(Math.abs(low), size);
+    }
+    if (sum > high) {
+      return (sum - high) / Math.max(Math.abs(high), size);
+    }
+    return Double.isNaN(sum) ? 1 : 0;
+  }
+
+  boolean holds() {
+    return missed <= CLOSE && unpriced <= CLOSE && gap <= CLOSE;
+  }
+
+  /** The gap or the residual of a price, whichever is more. */
+  double open() {
+    return Math.max(gap, unpriced);
+  }
+
+  /** The worst of all, to tell the better of two proofs. */
+  double worst() {
+    return Math.max(missed, open());
+  }
+
+  /** What does not hold, in words. */
+  String why() {
+    if (missed > CLOSE) {
+      return "a bound is missed by " + missed + " of its size";
+    }
+    return unpriced > CLOSE
+        ? "a price of " + unpriced + " of its size stands on a bound that is infinite"
+        : "the cost is " + gap + " of itself from what is proven to be the least";
+  }
+
+  /** A sum and the size of what was added. */
+  private static final class Terms {
+    private double sum;
+    private double size;
+
+    void add(double term) {
+      sum += term;
+      size += Math.abs(term);
+    }
+  }
+}
