@@ -39,7 +39,8 @@ public final class Fixing {
     return new Fixing(Again.NONE);
   }
 
-  Again again() {
+  /** The same recipe with its text changed. */
+  public Again again() {
     return again;
   }
 
@@ -73,12 +74,12 @@ public final class Fixing {
   }
 
   /** Whether a recipe that was tried again has an error or a warning that was not there. */
-  boolean saysMore(RuleContext tried) {
+  public boolean saysMore(RuleContext tried) {
     return firstMore(tried).isPresent();
   }
 
   /** The first of these in words. */
-  Optional<String> firstMore(RuleContext tried) {
+  public Optional<String> firstMore(RuleContext tried) {
     for (Remark remark : Rules.remarks(tried)) {
       if (counts(remark) && !said.get().contains(key(remark))) {
         return Optional.of(remark.finding().headline());

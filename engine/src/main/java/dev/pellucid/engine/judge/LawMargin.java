@@ -46,6 +46,11 @@ public record LawMargin(LimitStatus status, Reading reading, double keeps) {
     return Optional.of(new LawMargin(status, reading, keeps(limit, reading)));
   }
 
+  /** Whether the bound is so near that lots of what is told could pass it. */
+  public boolean isNear() {
+    return !isFarBelow(limit(), status.verdict().reading());
+  }
+
   /** Whether no lots of what is told can bring a feed to its maximum; then no spread is asked. */
   private static boolean isFarBelow(Limit limit, Reading judged) {
     return limit.side() == Bound.Side.MAX && judged.value() * TIMES_BELOW < limit.inForce();

@@ -48,8 +48,9 @@ final class Framing {
     List<Constraint> constraints = new ArrayList<>();
     List<Requirement> rows = new ArrayList<>();
     boolean holds = true;
-    for (Requirement one : task.kept()) {
-      for (Slope room : one.rooms(slopes)) {
+    for (Tightened tightened : task.kept()) {
+      Requirement one = tightened.of();
+      for (Slope room : tightened.rooms(slopes)) {
         Constraint constraint = constraint(room, shares);
         holds &= room.now() >= -STILL * size(constraint, shares);
         constraints.add(constraint);

@@ -15,7 +15,7 @@ import java.util.Set;
  *     any
  */
 public record Task(
-    ComputedFeed feed, List<Free> free, List<Requirement> kept, double mostMoved, Aim aim) {
+    ComputedFeed feed, List<Free> free, List<Tightened> kept, double mostMoved, Aim aim) {
   public Task {
     free = List.copyOf(free);
     kept = List.copyOf(kept);
@@ -34,7 +34,17 @@ public record Task(
     return new Task(feed, others, kept, mostMoved, aim);
   }
 
-  public Task keeping(List<Requirement> others) {
+  /** A task that keeps all, with nothing to spare. */
+  public static Task of(
+      ComputedFeed feed, List<Free> free, List<Requirement> kept, double mostMoved, Aim aim) {
+    List<Tightened> plain = new ArrayList<>(kept.size());
+    for (Requirement one : kept) {
+      plain.add(new Tightened(one, 0));
+    }
+    return new Task(feed, free, plain, mostMoved, aim);
+  }
+
+  public Task keeping(List<Tightened> others) {
     return new Task(feed, free, others, mostMoved, aim);
   }
 }

@@ -1,0 +1,190 @@
+package dev.pellucid.engine.leastcost;
+
+import dev.pellucid.engine.check.RuleContext;
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.leastcost.Advice.AtBound;
+import dev.pellucid.engine.leastcost.Advice.Change;
+import dev.pellucid.engine.leastcost.Advice.Costs;
+import dev.pellucid.engine.leastcost.Advice.LineMove;
+import dev.pellucid.engine.leastcost.Advice.Standing;
+import dev.pellucid.engine.linear.Solver;
+import dev.pellucid.engine.optimise.Answer;
+import dev.pellucid.engine.optimise.Free;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.TextEdit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * From one recipe to what a person is told: it is posed as a task, its shares are found, written
+ * and proven, and the reasons are asked of the answer.
+ */
+public final class Advising {
+  private static final double AT = 1e-6;
+
+  private final Solver solver;
+  private final FeedComputer computer;
+
+  /**
+   * @param computer of the folder
+   */
+  public Advising(Solver solver, FeedComputer computer) {
+    this.solver = solver;
+    this.computer = computer;
+  }
+
+  /**
+   * @param recipe read and judged
+   */
+  public Advice of(RuleContext recipe, Wishes wishes) {
+    Optional<Posed> posed = Posed.of(recipe, wishes, computer);
+    return posed.isPresent()
+        ? of(posed.get())
+        : nothing(recipe, Standing.NOT_ASKED, "it has no figures; put right what check says");
+  }
+
+  private Advice of(Posed posed) {
+    Cheapest.Result result = new Cheapest(solver).of(posed);
+    return result
+        .answer()
+        .byKind(
+            found -> told(posed, found, result),
+            unmet -> unmet(posed, unmet),
+            undecided -> nothing(posed.recipe(), Standing.NOT_PROVEN, undecided.why()));
+  }
+
+  private Advice told(Posed posed, Answer.Found found, Cheapest.Result result) {
+    RuleContext recipe = posed.recipe();
+    if (!result.isProven()) {
+      return nothing(recipe, Standing.NOT_PROVEN, result.against().orElse(""));
+    }
+    double now = recipe.feed().orElseThrow().costPerKg();
+    double then = result.tried().flatMap(RuleContext::feed).orElseThrow().costPerKg();
+    Costs costs = new Costs(now, then, found.feed().costPerKg(), OptionalDouble.empty());
+    Standing standing = standing(posed, costs, result);
+    boolean offered = standing == Standing.CHEAPER || standing == Standing.KEEPS_AGAIN;
+    return new Advice(
+        recipe.recipe().code(),
+        recipe.recipe().title(),
+        recipe.recipe().source().path(),
+        standing,
+        "",
+        Optional.of(costs),
+        lines(posed, result.written()),
+        List.of(),
+        Reasons.NONE,
+        Care.NONE,
+        offered ? change(recipe, result.edits()) : unchanged(recipe),
+        Optional.empty());
+  }
+
+  private static Standing standing(Posed posed, Costs costs, Cheapest.Result result) {
+    if (result.edits().isEmpty()) {
+      return Standing.CHEAPEST;
+    }
+    for (LimitStatus status : posed.recipe().limits()) {
+      if (status.state().isBroken()) {
+        return Standing.KEEPS_AGAIN;
+      }
+    }
+    if (costs.savesPerTonne() <= 0) {
+      return Standing.CHEAPEST;
+    }
+    return costs.savesPerTonne() < posed.wishes().worth() ? Standing.NOT_WORTH : Standing.CHEAPER;
+  }
+
+  private Advice unmet(Posed posed, Answer.Unmet unmet) {
+    return nothing(posed.recipe(), Standing.UNMET, "no shares keep all that is asked");
+  }
+
+  private static Advice nothing(RuleContext recipe, Standing standing, String why) {
+    return new Advice(
+        recipe.recipe().code(),
+        recipe.recipe().title(),
+        recipe.recipe().source().path(),
+        standing,
+        why,
+        recipe
+            .feed()
+            .map(
+                feed ->
+                    new Costs(
+                        feed.costPerKg(),
+                        feed.costPerKg(),
+                        feed.costPerKg(),
+                        OptionalDouble.empty())),
+        List.of(),
+        List.of(),
+        Reasons.NONE,
+        Care.NONE,
+        unchanged(recipe),
+        Optional.empty());
+  }
+
+  /** Every line, in the order of the file; the rest with what the others leave it. */
+  static List<LineMove> lines(Posed posed, double[] shares) {
+    List<LineMove> moves = new ArrayList<>();
+    int written = posed.recipe().recipe().lines().size();
+    for (Line line : posed.task().feed().recipe().lines()) {
+      double now = line.designed().kgPer100();
+      Optional<LineMove> free = Optional.empty();
+      for (int i = 0; i < shares.length && free.isEmpty(); i++) {
+        Free one = posed.task().free().get(i);
+        if (one.line().index() == line.index()) {
+          free = Optional.of(move(one, shares[i], line.index() >= written));
+        }
+      }
+      moves.add(
+          free.orElseGet(
+              () ->
+                  new LineMove(
+                      line.material().name(),
+                      now,
+                      now,
+                      OptionalDouble.empty(),
+                      OptionalDouble.empty(),
+                      AtBound.BETWEEN,
+                      false)));
+    }
+    return moves;
+  }
+
+  private static LineMove move(Free free, double share, boolean comesIn) {
+    AtBound bound =
+        share <= free.low() + AT
+            ? AtBound.LOWEST
+            : share >= free.high() - AT ? AtBound.HIGHEST : AtBound.BETWEEN;
+    return new LineMove(
+        free.line().material().name(),
+        free.written(),
+        share,
+        OptionalDouble.of(free.low()),
+        OptionalDouble.of(free.high()),
+        bound,
+        comesIn);
+  }
+
+  private static Change unchanged(RuleContext recipe) {
+    SourceFile source = recipe.recipe().source();
+    return new Change(List.of(), source, source.text());
+  }
+
+  static Change change(RuleContext recipe, List<TextEdit> edits) {
+    SourceFile source = recipe.recipe().source();
+    List<TextEdit> lastFirst = new ArrayList<>(edits);
+    lastFirst.sort(Comparator.comparingInt((TextEdit edit) -> edit.span().start()).reversed());
+    String after = source.text();
+    for (TextEdit edit : lastFirst) {
+      after =
+          after.substring(0, edit.span().start())
+              + edit.replacement()
+              + after.substring(edit.span().end());
+    }
+    return new Change(edits, source, after);
+  }
+}

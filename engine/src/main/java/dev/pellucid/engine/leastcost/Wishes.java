@@ -1,0 +1,48 @@
+package dev.pellucid.engine.leastcost;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * What a person asks for beside least cost.
+ *
+ * @param freed lines that may change though they tell no {@code within}
+ * @param tried ingredients that may come in
+ * @param without ingredients that do not come
+ * @param move the most points by which a line, and all together, may change
+ * @param worth money per tonne in the bags below which a change is not worth its trouble
+ * @param keepLabel whether the label must stay as it is printed
+ * @param margin the part of batches in which limits must be kept that do not say so themselves
+ * @param fromStock whether a batch may take no more than there is in the store
+ * @param anyPrices whether old and invented prices are taken as they are
+ */
+public record Wishes(
+    Set<String> freed,
+    List<String> tried,
+    Set<String> without,
+    OptionalDouble move,
+    double worth,
+    boolean keepLabel,
+    OptionalDouble margin,
+    boolean fromStock,
+    boolean anyPrices) {
+  /** Nothing beside. */
+  public static final Wishes NONE =
+      new Wishes(
+          Set.of(),
+          List.of(),
+          Set.of(),
+          OptionalDouble.empty(),
+          0,
+          false,
+          OptionalDouble.empty(),
+          false,
+          false);
+
+  public Wishes {
+    freed = Set.copyOf(freed);
+    tried = List.copyOf(tried);
+    without = Set.copyOf(without);
+  }
+}
