@@ -1,10 +1,6 @@
 package dev.pellucid.engine.compute;
 
-import java.util.ArrayList;
-import java.util.BitSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * How far a figure of a feed moves from lot to lot: one standard deviation, in the amounts of 100
@@ -39,7 +35,7 @@ final class Deviations {
 
   /** Of a sum of nutrients, read at one end in the mass of another. */
   double ofSum(int[] nutrients, Scenario content, Scenario mass) {
-    Moves moves = new Moves();
+    LotMoves moves = new LotMoves(feed);
     double squares = 0;
     for (List<Row> rows : byIngredient()) {
       moves.take(rows, nutrients, content, mass);
@@ -58,8 +54,8 @@ final class Deviations {
    */
   double ofRatio(
       int[] upper, Scenario above, int[] lower, Scenario below, Scenario mass, double quotient) {
-    Moves over = new Moves();
-    Moves under = new Moves();
+    LotMoves over = new LotMoves(feed);
+    LotMoves under = new LotMoves(feed);
     double squares = 0;
     for (List<Row> rows : byIngredient()) {
       over.take(rows, upper, above, mass);
@@ -85,59 +81,9 @@ final class Deviations {
     return one < 0 ? other : other < 0 ? one : Math.min(one, other);
   }
 
-  /**
-   * How far one standard deviation of each content that an ingredient tells moves a sum; with a
-   * sign, for it may enter the sum on two ways.
-   */
-  private final class Moves {
-    private final double[] byContent = new double[feed.nutrients().count()];
-    private final BitSet touched = new BitSet();
-
-    /** Forgets the ingredient before, and takes in all rows of one. */
-    void take(List<Row> rows, int[] nutrients, Scenario content, Scenario mass) {
-      for (int told = next(0); told >= 0; told = next(told + 1)) {
-        byContent[told] = 0;
-      }
-      touched.clear();
-      for (Row row : rows) {
-        for (int nutrient : nutrients) {
-          if (!feed.nutrients().isMoisture(nutrient) || feed.keepsItsWater(row)) {
-            take(row, nutrient, content, mass);
-          }
-        }
-      }
-    }
-
-    private void take(Row row, int nutrient, Scenario content, Scenario mass) {
-      for (Composition.Derived.Term term : row.composition().net().get(nutrient)) {
-        int told = term.nutrient();
-        touched.set(told);
-        byContent[told] += term.factor() * row.told(content, mass, told);
-      }
-    }
-
-    /** The first content from a place on that moves the sum; below zero where there is no more. */
-    int next(int from) {
-      return touched.nextSetBit(from);
-    }
-
-    double taken(int content) {
-      return byContent[content];
-    }
-  }
-
   private List<List<Row>> byIngredient() {
     if (byIngredient.isEmpty()) {
-      Map<String, List<Row>> byName = new LinkedHashMap<>();
-      for (Row row : feed.rows()) {
-        List<Row> same = byName.get(row.ingredient().name());
-        if (same == null) {
-          same = new ArrayList<>(1);
-          byName.put(row.ingredient().name(), same);
-        }
-        same.add(row);
-      }
-      byIngredient = List.copyOf(byName.values());
+      byIngredient = feed.rowsByIngredient();
     }
     return byIngredient;
   }
