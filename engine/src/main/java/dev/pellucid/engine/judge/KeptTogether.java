@@ -16,7 +16,8 @@ import java.util.OptionalDouble;
  * contents that are drawn in place of mean and margin; one that asks for a part of batches too.
  * Within one ingredient each content is drawn by itself, while a margin takes the contents of a sum
  * to move together, so that a limit on a sum may be kept in more batches here than its margin asks
- * for. What is weighed, what the process does and what is paid do not vary.
+ * for. What follows from contents moves with them along a straight line. What is weighed, what the
+ * process does and what is paid do not vary.
  *
  * @param all the part of all batches that keeps every limit; zero where the feed breaks one on
  *     average
