@@ -104,12 +104,11 @@ final class Complaints {
         .helping("keep one of the two");
   }
 
-  static Finding stepZero(Amount size, Span phrase) {
-    return Finding.error(STEP_ZERO, size.span(), "a step of " + size.asWritten() + " is none")
+  static Finding stepZero(Amount size) {
+    return Finding.error(STEP_ZERO, size.span(), "a step of " + size.asWritten() + " is no step")
         .helping(
             "write of what the share is a whole multiple, for example: step 0.5 %,"
-                + " or take the step out")
-        .fixing(phrase, "");
+                + " or take the step out");
   }
 
   static Finding boundMissing(String left, Span span) {

@@ -21,7 +21,6 @@ import dev.pellucid.syntax.ShareLine.StepSize;
 import dev.pellucid.syntax.ShareLine.Within;
 import dev.pellucid.syntax.SupplyLine;
 import dev.pellucid.syntax.Word;
-import dev.pellucid.text.Span;
 import java.util.List;
 import java.util.Optional;
 
@@ -71,11 +70,10 @@ final class PlainLines {
 
   private StepSize step(SharePhraseContext context) {
     Amount size = pieces.amount(context.step, Expected.STEP);
-    Span span = pieces.span(context);
     if (size.figure().signum() == 0) {
-      pieces.say(Complaints.stepZero(size, span));
+      pieces.say(Complaints.stepZero(size));
     }
-    return new StepSize(size, span);
+    return new StepSize(size, pieces.span(context));
   }
 
   SupplyLine supply(SupplyLineContext context) {
