@@ -92,8 +92,7 @@ final class NoneForm implements Slip {
         boolean ends = i + 1 == line.size() || line.is(i + 1, "step");
         boolean near = !ends && !NearNames.of(line.at(i + 1).text(), List.of("none")).isEmpty();
         Span said = line.through(i, near ? i + 1 : i);
-        Finding finding =
-            Finding.error(CODE, said, "or is followed by none, and by nothing else");
+        Finding finding = Finding.error(CODE, said, "or is followed by none, and by nothing else");
         if (ends || near) {
           return Optional.of(finding.helping("write or none").fixing(said, "or none"));
         }

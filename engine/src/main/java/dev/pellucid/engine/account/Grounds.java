@@ -7,7 +7,7 @@ import dev.pellucid.engine.compute.Losses;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.Content;
-import dev.pellucid.engine.data.Digestibility;
+import dev.pellucid.engine.data.Digestibility.Coefficient;
 import dev.pellucid.engine.data.Ingredient.ContentBlock;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.data.Practice;
@@ -158,10 +158,11 @@ final class Grounds {
   }
 
   private void digestible(Row row, Nutrient nutrient, String whole, boolean varies) {
-    Optional<Digestibility> part =
-        row.ingredient().digestible(whole, feed.recipe().species(), feed.recipe().process().kind());
+    Optional<Coefficient> part =
+        row.ingredient()
+            .coefficient(nutrient, feed.recipe().species(), feed.recipe().process().kind());
     if (part.isPresent()) {
-      add(Kind.DIGESTIBILITY, row.ingredient().name(), nutrient.name(), part.get().source());
+      add(Kind.DIGESTIBILITY, row.ingredient().name(), nutrient.name(), part.get().told().source());
     }
     told(row, feed.nutrients().named(whole).orElseThrow(), varies);
   }
