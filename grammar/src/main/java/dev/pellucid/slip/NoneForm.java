@@ -77,7 +77,7 @@ final class NoneForm implements Slip {
             said,
             same
                 ? "or none stands behind the range and its unit"
-                : said.text() + " is written or none here");
+                : "a share that may also be zero is written or none, not " + said.text());
     return range.isWhole()
         ? finding
             .helping("write " + range.right(line))
@@ -92,8 +92,7 @@ final class NoneForm implements Slip {
         boolean ends = i + 1 == line.size() || line.is(i + 1, "step");
         boolean near = !ends && !NearNames.of(line.at(i + 1).text(), List.of("none")).isEmpty();
         Span said = line.through(i, near ? i + 1 : i);
-        Finding finding =
-            Finding.error(CODE, said, "or is followed by none, and by nothing else");
+        Finding finding = Finding.error(CODE, said, "or is followed by none, and by nothing else");
         if (ends || near) {
           return Optional.of(finding.helping("write or none").fixing(said, "or none"));
         }
