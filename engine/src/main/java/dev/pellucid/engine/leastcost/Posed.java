@@ -29,7 +29,8 @@ public record Posed(
   }
 
   /** Empty where the feed has no figures. */
-  public static Optional<Posed> of(RuleContext recipe, Wishes wishes, FeedComputer computer, Held holding) {
+  public static Optional<Posed> of(
+      RuleContext recipe, Wishes wishes, FeedComputer computer, Held holding) {
     if (recipe.feed().isEmpty()) {
       return Optional.empty();
     }
