@@ -63,7 +63,8 @@ final class Cheapest {
 
   private Result rounded(Posed posed, Answer.Found first) {
     int decimals = ShareEdits.decimals(first.task().free());
-    Rounding rounding = new Rounding(solver, decimals);
+    Rounding rounding =
+        new Rounding(solver, decimals, posed.recipe().floor().reweighed(first.task().feed()));
     ShareEdits edits = new ShareEdits(posed.recipe().recipe(), decimals);
     Answer.Found found = first;
     Optional<String> against = Optional.empty();
