@@ -144,7 +144,7 @@ final class Rooms {
     return off;
   }
 
-  private static boolean isLimit(Tightened one) {
+  static boolean isLimit(Tightened one) {
     return one.of()
         .byKind(
             limit -> true,

@@ -11,11 +11,16 @@ import java.util.Optional;
 
 /**
  * What lines of a planned batch would come to on the same scales, if their shares were others; in
- * points, kg of a share as written per 100 kg of recipe. Loads stay, and what dilutions take.
+ * points, kg of a share as written per 100 kg of recipe. Loads stay, and what dilutions take; what
+ * is held more for stability by other lines is left out of that of the rest.
  */
 public final class Reweighed {
+  /** Shares are written with fewer decimals than this has zeros. */
+  private static final double DECIMALS = 1e9;
+
   private final WeighingPlanner at;
   private final double kg;
+  private final double times;
   private final WeighingPlan plan;
   private final BitSet small;
   private final Map<Integer, WeighingLine> planned = new HashMap<>();
@@ -23,6 +28,7 @@ public final class Reweighed {
   Reweighed(WeighingPlanner at, ComputedFeed feed, double kg) {
     this.at = at;
     this.kg = kg;
+    this.times = kg / 100;
     this.plan = new BatchPlanning(at, feed, kg).plan();
     this.small = SmallLines.of(feed);
     List<WeighingLine> all = new ArrayList<>(plan.mix());
@@ -59,8 +65,19 @@ public final class Reweighed {
     return small.get(line.index()) ? at.micro() : at.macro();
   }
 
+  /** By the very steps by which the batch was planned, so that halves are rounded as there. */
   private double target(Line line, WeighingLine as, double share) {
     double written = line.designed().kgPer100();
-    return written > 0 ? as.target() * share / written : share * kg / 100 / plan.weighings(line);
+    double exact = Math.rint(share * DECIMALS) / DECIMALS;
+    if (written <= 0) {
+      return exact * times / plan.weighings(line);
+    }
+    double inFeed = line.share().kgPer100() == written ? exact : exact * inFeed(line, written);
+    double onTop = line.hasOnTop() ? line.onTopKg(kg, plan.weighings(line)) * exact / written : 0;
+    return (inFeed * times + onTop) / plan.weighings(line);
+  }
+
+  private static double inFeed(Line line, double written) {
+    return line.rest() ? 1 : line.share().kgPer100() / written;
   }
 }
