@@ -38,4 +38,15 @@ public record Variable(double low, double high, double cost, boolean orZero, dou
   boolean isChosen() {
     return step > 0 || orZero && (low > 0 || high < 0);
   }
+
+  /** Any amount between the least and the most that may be chosen. */
+  Variable relaxed() {
+    return orZero ? of(Math.min(low, 0), Math.max(high, 0), cost) : of(low, high, cost);
+  }
+
+  /** Any amount as far as the choice that this value makes leaves it free. */
+  Variable chosen(double value) {
+    boolean isFixed = step > 0 || isChosen() && value == 0;
+    return isFixed ? of(value, value, cost) : of(low, high, cost);
+  }
 }
