@@ -57,7 +57,7 @@ final class AboveCap implements Rule {
   }
 
   /** That of the species, else of a group; of several the lowest. */
-  private static Optional<Cap> cap(Ingredient one, Species species) {
+  static Optional<Cap> cap(Ingredient one, Species species) {
     Cap narrowest = null;
     for (Cap cap : one.caps()) {
       if (species.is(cap.species())

@@ -4,6 +4,7 @@ import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Answer;
 import dev.pellucid.engine.optimise.Optimiser;
+import dev.pellucid.engine.optimise.Rounding;
 import dev.pellucid.engine.optimise.Task;
 import dev.pellucid.text.TextEdit;
 import java.util.List;

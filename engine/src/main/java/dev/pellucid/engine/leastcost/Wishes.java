@@ -1,5 +1,6 @@
 package dev.pellucid.engine.leastcost;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -44,5 +45,18 @@ public record Wishes(
     freed = Set.copyOf(freed);
     tried = List.copyOf(tried);
     without = Set.copyOf(without);
+  }
+
+  /** The same with other bounds of what may change. */
+  Wishes moving(OptionalDouble points) {
+    return new Wishes(
+        freed, tried, without, points, worth, keepLabel, margin, fromStock, anyPrices);
+  }
+
+  /** The same with one ingredient more that may come in. */
+  Wishes trying(String name) {
+    List<String> more = new ArrayList<>(tried);
+    more.add(name);
+    return new Wishes(freed, more, without, move, worth, keepLabel, margin, fromStock, anyPrices);
   }
 }

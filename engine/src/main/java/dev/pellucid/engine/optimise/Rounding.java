@@ -1,12 +1,10 @@
-package dev.pellucid.engine.leastcost;
+package dev.pellucid.engine.optimise;
 
 import dev.pellucid.engine.linear.Constraint;
 import dev.pellucid.engine.linear.LinearProgram;
 import dev.pellucid.engine.linear.Optimum;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.linear.Variable;
-import dev.pellucid.engine.optimise.Answer;
-import dev.pellucid.engine.optimise.Free;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
