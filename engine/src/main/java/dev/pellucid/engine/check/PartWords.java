@@ -22,7 +22,8 @@ public final class PartWords {
         kept -> of(kept.of().of()),
         least -> end(least.of(), "at least ", least.of().low()),
         most -> end(most.of(), "at most ", most.of().high()),
-        moves -> "no more than " + Figures.plain(moves.points()) + " points moved (-Dpellucid.move)");
+        moves ->
+            "no more than " + Figures.plain(moves.points()) + " points moved (-Dpellucid.move)");
   }
 
   /** Empty for what is asked for this run alone. */
@@ -86,8 +87,7 @@ public final class PartWords {
 
   private static String end(Free free, String side, double points) {
     Line line = free.line();
-    String why =
-        line.within().isPresent() ? "its within" : "it tells no within";
+    String why = line.within().isPresent() ? "its within" : "without a within no further";
     return line.material().name() + " " + side + Figures.plain(points) + " % (" + why + ")";
   }
 

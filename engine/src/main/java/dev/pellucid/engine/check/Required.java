@@ -87,8 +87,7 @@ public final class Required {
             line -> line.material().ingredients().forEach(one -> all.putIfAbsent(one.name(), one)));
     offered.forEach(one -> all.putIfAbsent(one.name(), one));
     for (Ingredient one : all.values()) {
-      AboveCap.cap(one, species.get())
-          .ifPresent(cap -> kept.add(new Requirement.OfCap(one, cap)));
+      AboveCap.cap(one, species.get()).ifPresent(cap -> kept.add(new Requirement.OfCap(one, cap)));
     }
   }
 }

@@ -50,7 +50,8 @@ final class Contradictions {
   }
 
   /**
-   * The bound of all moves holds each of them too, so the lines may stand as far apart as they tell.
+   * The bound of all moves holds each of them too, so the lines may stand as far apart as they
+   * tell.
    */
   private static Optional<Task> unmoved(Posed posed, FeedComputer computer) {
     Wishes wishes = posed.wishes();

@@ -131,8 +131,7 @@ record Loosened(UnaryOperator<Task> change, String words, Optional<Span> place) 
     return task.with(free);
   }
 
-  private static Optional<Loosened> move(
-      Task task, Part.Moves moves, Task without, Solver solver) {
+  private static Optional<Loosened> move(Task task, Part.Moves moves, Task without, Solver solver) {
     Answer answer = new Optimiser(solver).solve(without.aiming(Aim.CHANGE));
     OptionalDouble least =
         answer.byKind(

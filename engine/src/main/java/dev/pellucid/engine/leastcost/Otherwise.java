@@ -19,9 +19,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * What is left to a person where nothing may be loosened: another ingredient, another lot, or not to
- * make the feed. Ingredients of the folder are named with which it would be possible, tried one by
- * one: first those that come in where all are offered.
+ * What is left to a person where nothing may be loosened: another ingredient, another lot, or not
+ * to make the feed. Ingredients of the folder are named with which it would be possible, tried one
+ * by one: first those that come in where all are offered.
  */
 record Otherwise(Posed posed, Solver solver, FeedComputer computer) {
   private static final int NAMED = 3;
@@ -36,9 +36,7 @@ record Otherwise(Posed posed, Solver solver, FeedComputer computer) {
     return "no shares keep all that is asked, and what stands against it is not to be loosened: "
         + (names.isEmpty()
             ? "take another ingredient"
-            : "take another ingredient ("
-                + Choices.of(names)
-                + " would make it possible)")
+            : "take another ingredient (" + Choices.of(names) + " would make it possible)")
         + ", take another lot, or do not make it";
   }
 
@@ -87,8 +85,7 @@ record Otherwise(Posed posed, Solver solver, FeedComputer computer) {
         ? List.of()
         : new Optimiser(solver)
             .solve(offered.get().task().aiming(Aim.CHANGE))
-            .byKind(
-                found -> comesIn(found, names), none -> List.of(), undecided -> List.of());
+            .byKind(found -> comesIn(found, names), none -> List.of(), undecided -> List.of());
   }
 
   private static List<String> comesIn(Answer.Found found, List<String> names) {

@@ -4,7 +4,6 @@ import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Slopes;
-import dev.pellucid.engine.compute.Slopes.Slope;
 import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.optimise.Tightened;
@@ -71,16 +70,8 @@ final class Proving {
         .ifPresent(rounded -> feeds.add(new Slopes(rounded)));
     List<Tightened> tighter = new ArrayList<>(kept.size());
     for (Tightened one : kept) {
-      double lacks = 0;
-      for (Slopes slopes : feeds) {
-        for (Slope room : one.of().rooms(slopes)) {
-          lacks = Math.max(lacks, -room.now());
-        }
-      }
-      tighter.add(lacks > 0 ? new Tightened(one.of(), one.spare() + lacks * MORE) : one);
+      tighter.add(one.by(feeds));
     }
     return tighter;
   }
-
-  private static final double MORE = 1.1;
 }

@@ -1,9 +1,9 @@
 package dev.pellucid.engine.optimise;
 
 /**
- * How readily a part of a task is loosened, the least first. What a fish needs, what law or guidance
- * says, what keeps a feed safe, what the store holds and in which order a label names ingredients is
- * never loosened.
+ * How readily a part of a task is loosened, the least first. What a fish needs, what law or
+ * guidance says, what keeps a feed safe, what the store holds and in which order a label names
+ * ingredients is never loosened.
  */
 public enum Ease {
   NEVER,

@@ -22,7 +22,8 @@ public final class OtherBound {
    */
   public static Optional<Requirement> of(Requirement one, double bound) {
     return one.byKind(
-        limit -> Optional.of(new OfLimit(at(limit.limit(), bound), limit.deviations(), limit.asTold())),
+        limit ->
+            Optional.of(new OfLimit(at(limit.limit(), bound), limit.deviations(), limit.asTold())),
         practice -> Optional.of(at(practice, bound)),
         cap -> Optional.empty(),
         label -> Optional.of(new OfLabel(label.verdict(), label.side(), bound)),
@@ -52,6 +53,20 @@ public final class OtherBound {
         practice.side());
   }
 
+  /** The same, asking for no more than a feed already keeps. */
+  public static Tightened noWorse(Requirement one, Slopes feed) {
+    Optional<Requirement> now =
+        of(one, 0).isPresent() ? of(one, kept(one, feed)) : Optional.empty();
+    if (now.isPresent()) {
+      return new Tightened(now.get(), 0);
+    }
+    double room = 0;
+    for (Slope left : one.rooms(feed)) {
+      room = Math.min(room, left.now());
+    }
+    return new Tightened(one, room);
+  }
+
   /** Whether it asks for no less than its figure; else for no more. */
   static boolean isLeast(Requirement one) {
     return one.byKind(
@@ -64,8 +79,8 @@ public final class OtherBound {
   }
 
   /**
-   * The bound that a feed just keeps, which is the figure that is judged. What is left to a bound is
-   * a straight line of it: two of them tell where it is zero.
+   * The bound that a feed just keeps, which is the figure that is judged. What is left to a bound
+   * is a straight line of it: two of them tell where it is zero.
    */
   static double kept(Requirement one, Slopes feed) {
     List<Slope> atZero = of(one, 0).orElseThrow().rooms(feed);

@@ -71,8 +71,7 @@ public final class Reaching {
 
           @Override
           public List<Slope> rooms(Slopes feed, double[] shares, double bound) {
-            return List.of(
-                OtherBound.of(asked, bound).orElseThrow().rooms(feed).get(0).negated());
+            return List.of(OtherBound.of(asked, bound).orElseThrow().rooms(feed).get(0).negated());
           }
         });
   }
