@@ -1,6 +1,7 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.Cap;
 import dev.pellucid.engine.data.Practice.PracticeBound;
 import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.judge.LawMargin;
@@ -21,6 +22,8 @@ import java.util.OptionalDouble;
  * law in as many batches as the folder asks for, bounds of practice, caps of ingredients.
  */
 public final class Required {
+  private static final double WHOLE = 100;
+
   private final RuleContext recipe;
 
   private Required(RuleContext recipe) {
@@ -75,10 +78,6 @@ public final class Required {
   }
 
   private void caps(List<Requirement> kept, List<Ingredient> offered) {
-    Optional<Species> species = recipe.recipe().species();
-    if (species.isEmpty()) {
-      return;
-    }
     Map<String, Ingredient> all = new LinkedHashMap<>();
     recipe
         .recipe()
@@ -86,8 +85,12 @@ public final class Required {
         .forEach(
             line -> line.material().ingredients().forEach(one -> all.putIfAbsent(one.name(), one)));
     offered.forEach(one -> all.putIfAbsent(one.name(), one));
+    Optional<Species> species = recipe.recipe().species();
     for (Ingredient one : all.values()) {
-      AboveCap.cap(one, species.get()).ifPresent(cap -> kept.add(new Requirement.OfCap(one, cap)));
+      Optional<Cap> cap = species.isPresent() ? one.cap(species.get()) : Optional.empty();
+      if (cap.isPresent() && cap.get().most().isPresent()) {
+        kept.add(new Requirement.OfCap(one, cap.get(), cap.get().most().getAsDouble() * WHOLE));
+      }
     }
   }
 }

@@ -80,7 +80,7 @@ record Otherwise(Posed posed, Solver solver, FeedComputer computer) {
     for (String name : names) {
       wishes = wishes.trying(name);
     }
-    Optional<Posed> offered = Posed.of(posed.recipe(), wishes, computer);
+    Optional<Posed> offered = Posed.of(posed.recipe(), wishes, computer, posed.holding());
     return offered.isEmpty()
         ? List.of()
         : new Optimiser(solver)
