@@ -2,6 +2,7 @@ package dev.pellucid.engine.leastcost;
 
 import dev.pellucid.engine.optimise.Requirement;
 import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Bound;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -54,7 +55,18 @@ public record Reasons(
       double perTonne,
       double from,
       double to,
-      boolean onAverageOnly) {}
+      boolean onAverageOnly) {
+    /** Whether it is the most that may be, and not the least. */
+    public boolean isMost() {
+      return of.byKind(
+          limit -> limit.limit().side() == Bound.Side.MAX,
+          practice -> practice.side() == Bound.Side.MAX,
+          cap -> true,
+          label -> label.side() == Bound.Side.MAX,
+          order -> false,
+          stock -> true);
+    }
+  }
 
   /** A figure of the feed, in its unit. */
   public record FigureMove(String name, String title, Unit unit, double now, double then) {}

@@ -1,6 +1,9 @@
 package dev.pellucid.engine.leastcost;
 
+import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Bound;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -15,7 +18,8 @@ import java.util.Set;
  * @param keepLabel whether the label must stay as it is printed
  * @param margin the part of batches in which limits must be kept that do not say so themselves
  * @param fromStock whether a batch may take no more than there is in the store
- * @param anyPrices whether old and invented prices are taken as they are
+ * @param anyPrices whether old prices are taken as they are
+ * @param sweep what is to go from here to there, beside the answer
  */
 public record Wishes(
     Set<String> freed,
@@ -26,7 +30,8 @@ public record Wishes(
     boolean keepLabel,
     OptionalDouble margin,
     boolean fromStock,
-    boolean anyPrices) {
+    boolean anyPrices,
+    Optional<Swept> sweep) {
   /** Nothing beside. */
   public static final Wishes NONE =
       new Wishes(
@@ -38,11 +43,32 @@ public record Wishes(
           false,
           OptionalDouble.empty(),
           false,
-          false);
+          false,
+          Optional.empty());
 
   public Wishes {
     freed = Set.copyOf(freed);
     tried = List.copyOf(tried);
     without = Set.copyOf(without);
   }
+
+  /**
+   * What goes from here to there.
+   *
+   * @param of an ingredient whose price goes, or what a limit is about as its file names it
+   * @param isPrice whether it is a price
+   * @param side of the limit, where one was named
+   * @param unit of both ends
+   * @param symbol of the unit as it was written: {@code EUR/kg}
+   * @param from in the unit
+   * @param to in the unit, above from
+   */
+  public record Swept(
+      String of,
+      boolean isPrice,
+      Optional<Bound.Side> side,
+      Unit unit,
+      String symbol,
+      double from,
+      double to) {}
 }
