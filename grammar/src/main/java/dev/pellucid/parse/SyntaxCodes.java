@@ -74,6 +74,7 @@ public final class SyntaxCodes {
               "share-bound",
               "sign-after-name",
               "step-unknown",
+              "step-zero",
               "supply-missing",
               "symbol-glued",
               "tab",

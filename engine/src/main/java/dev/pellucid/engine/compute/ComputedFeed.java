@@ -7,7 +7,9 @@ import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -93,6 +95,20 @@ public record ComputedFeed(
   /** What comes of one line, in the order of its premixes. */
   public List<Row> rows(Line line) {
     return rows.stream().filter(row -> row.line().index() == line.index()).toList();
+  }
+
+  /** The rows of each ingredient together, in the order in which it first comes. */
+  public List<List<Row>> rowsByIngredient() {
+    Map<String, List<Row>> byName = new LinkedHashMap<>();
+    for (Row row : rows) {
+      List<Row> same = byName.get(row.ingredient().name());
+      if (same == null) {
+        same = new ArrayList<>(1);
+        byName.put(row.ingredient().name(), same);
+      }
+      same.add(row);
+    }
+    return List.copyOf(byName.values());
   }
 
   /** What it would be with all lost that is weighed on top for handling. */

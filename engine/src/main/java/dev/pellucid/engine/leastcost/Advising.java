@@ -43,9 +43,13 @@ public final class Advising {
    */
   public Advice of(RuleContext recipe, Wishes wishes) {
     Optional<Posed> posed = Posed.of(recipe, wishes, computer);
-    return posed.isPresent()
-        ? of(posed.get())
-        : nothing(recipe, Standing.NOT_ASKED, "it has no figures; put right what check says");
+    if (posed.isEmpty()) {
+      return nothing(recipe, Standing.NOT_ASKED, "it has no figures; put right what check says");
+    }
+    Optional<String> unready = Unready.why(posed.get());
+    return unready.isPresent()
+        ? nothing(recipe, Standing.NOT_ASKED, unready.get())
+        : of(posed.get());
   }
 
   private Advice of(Posed posed) {
@@ -78,7 +82,7 @@ public final class Advising {
         lines(posed, result.written()),
         List.of(),
         Reasons.NONE,
-        Care.NONE,
+        Caring.of(posed, found, result.tried().orElseThrow()),
         offered ? change(recipe, result.edits()) : unchanged(recipe),
         Optional.empty());
   }

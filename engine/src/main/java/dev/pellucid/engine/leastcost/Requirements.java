@@ -3,7 +3,9 @@ package dev.pellucid.engine.leastcost;
 import dev.pellucid.engine.check.PracticeFigures;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Ingredient.Cap;
 import dev.pellucid.engine.data.Practice.PracticeBound;
+import dev.pellucid.engine.data.Species;
 import dev.pellucid.engine.judge.LawMargin;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.PracticeFigure;
@@ -21,6 +23,8 @@ import java.util.Optional;
  * law in as many batches as the folder asks for, bounds of practice, caps.
  */
 final class Requirements {
+  private static final double WHOLE = 100;
+
   private final RuleContext recipe;
   private final Wishes wishes;
 
@@ -82,8 +86,12 @@ final class Requirements {
         .forEach(
             line -> line.material().ingredients().forEach(one -> all.putIfAbsent(one.name(), one)));
     offered.forEach(one -> all.putIfAbsent(one.name(), one));
+    Optional<Species> species = recipe.recipe().species();
     for (Ingredient one : all.values()) {
-      // CAPS
+      Optional<Cap> cap = species.isPresent() ? one.cap(species.get()) : Optional.empty();
+      if (cap.isPresent() && cap.get().most().isPresent()) {
+        kept.add(new Requirement.OfCap(one, cap.get(), cap.get().most().getAsDouble() * WHOLE));
+      }
     }
   }
 }

@@ -78,4 +78,31 @@ public final class LinearProgram {
     }
     return false;
   }
+
+  /** Of amounts alone, each with all amounts between those that could be chosen. */
+  LinearProgram relaxed() {
+    if (!isInteger()) {
+      return this;
+    }
+    List<Variable> relaxed = new ArrayList<>();
+    for (Variable variable : variables) {
+      relaxed.add(variable.relaxed());
+    }
+    return new LinearProgram(relaxed, constraints);
+  }
+
+  /**
+   * Of amounts alone, with what these values chose: whole multiples stay at theirs, and what may be
+   * nothing at all stays nothing or does not become it.
+   */
+  public LinearProgram withChoices(double[] values) {
+    if (!isInteger()) {
+      return this;
+    }
+    List<Variable> chosen = new ArrayList<>();
+    for (int j = 0; j < values.length; j++) {
+      chosen.add(variables.get(j).chosen(values[j]));
+    }
+    return new LinearProgram(chosen, constraints);
+  }
 }

@@ -55,11 +55,6 @@ final class Table {
     return new Table(rows, rowLow, rowHigh, low, high, cost);
   }
 
-  /** The same bounds of constraints, with other costs and other bounds of variables. */
-  Table with(double[] newLow, double[] newHigh, double[] newCost) {
-    return new Table(rows, rowLow, rowHigh, newLow, newHigh, newCost);
-  }
-
   static double dot(double[] row, double[] x) {
     double sum = 0;
     for (int j = 0; j < row.length; j++) {

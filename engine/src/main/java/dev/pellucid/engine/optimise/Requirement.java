@@ -117,13 +117,17 @@ public sealed interface Requirement {
     }
   }
 
-  /** The most of an ingredient that the species takes. */
-  record OfCap(Ingredient ingredient, Ingredient.Cap cap) implements Requirement {
+  /**
+   * The most of an ingredient that the species takes.
+   *
+   * @param most in points
+   */
+  record OfCap(Ingredient ingredient, Ingredient.Cap cap, double most) implements Requirement {
     @Override
     public List<Slope> rooms(Slopes feed) {
       Slope kg =
           feed.kg(row -> row.ingredient().name().equals(ingredient.name()) ? 1 : 0).negated();
-      return List.of(new Slope(kg.now() + cap.most() * 100, kg.perPoint()));
+      return List.of(new Slope(kg.now() + most, kg.perPoint()));
     }
 
     @Override

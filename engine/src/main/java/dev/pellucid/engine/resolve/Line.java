@@ -1,7 +1,9 @@
 package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Range;
+import dev.pellucid.syntax.ShareLine;
 import dev.pellucid.text.Span;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -19,6 +21,7 @@ import java.util.Optional;
  *     line is weighed out
  * @param rest whether the line is the {@code rest}
  * @param within the freedom of its share, where it tells one
+ * @param step of what its share is a whole multiple, where it tells so
  * @param name where the subject stands
  * @param figure where the share stands
  */
@@ -32,6 +35,7 @@ public record Line(
     double kgPerWeighing,
     boolean rest,
     Optional<Within> within,
+    Optional<Step> step,
     Span name,
     Span figure) {
 
@@ -61,6 +65,7 @@ public record Line(
         kgPerWeighing,
         rest,
         within,
+        step,
         name,
         figure);
   }
@@ -70,19 +75,52 @@ public record Line(
     return onTop.isPositive() || kgPerWeighing > 0;
   }
 
+  /** Whether there is any of it: a line may stand at zero, to be taken up again later. */
+  public boolean isTaken() {
+    return share.isPositive() || onTop.isPositive();
+  }
+
   /**
-   * The freedom that a line leaves for its share: {@code within 2 to 4 %}.
+   * The freedom that a line leaves for its share: {@code within 2 to 4 % or none}.
    *
    * @param low a part of one
    * @param high a part of one
+   * @param orNone whether it may stand at zero too, below the low end
    */
-  public record Within(double low, double high, Range written) {
-    static Optional<Within> of(Optional<Range> written) {
-      if (written.isEmpty()) {
+  public record Within(double low, double high, boolean orNone, Range written) {
+    static Optional<Within> of(ShareLine line) {
+      if (line.within().isEmpty()) {
         return Optional.empty();
       }
-      Range range = written.get();
-      return Optional.of(new Within(range.lowBase(), range.highBase(), range));
+      ShareLine.Within within = line.within().get();
+      Range range = within.range();
+      return Optional.of(
+          new Within(range.lowBase(), range.highBase(), within.orNone().isPresent(), range));
+    }
+
+    /** As written, {@code or none} with it. */
+    public String asWritten() {
+      return orNone ? written.asWritten() + " or none" : written.asWritten();
+    }
+
+    /** Whether a share may be none where that is below the low end. */
+    public boolean skips() {
+      return orNone && low > 0;
+    }
+  }
+
+  /**
+   * What a share moves by: it is a whole multiple of this, as of a bag or a scoop.
+   *
+   * @param part a part of one, above zero
+   */
+  public record Step(double part, Amount written) {
+    static Optional<Step> of(ShareLine line) {
+      if (line.step().isEmpty()) {
+        return Optional.empty();
+      }
+      Amount size = line.step().get().size();
+      return Optional.of(new Step(size.base(), size));
     }
   }
 
