@@ -3,9 +3,6 @@ package dev.pellucid.engine.goal;
 import dev.pellucid.engine.check.Remark;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.check.Rules;
-import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.data.Price;
-import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.leastcost.Wishes;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.DependsOn;
@@ -14,9 +11,7 @@ import dev.pellucid.engine.workspace.Checked;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
-import dev.pellucid.text.Plural;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,9 +21,6 @@ import java.util.Optional;
  * and its remedy. A limit that is broken is none: to keep it again is what it is asked for.
  */
 final class Hindrance {
-  /** Older prices are taken only where a person asks for it. */
-  static final int OLDEST = 60;
-
   private static final double WHOLE = 100;
   private static final double CLOSE = 1e-6;
 
@@ -51,10 +43,7 @@ final class Hindrance {
   }
 
   private Optional<String> of(RuleContext recipe) {
-    return unpriced(recipe)
-        .or(() -> freedom(recipe))
-        .or(() -> oldPrice(recipe))
-        .or(() -> nothingSwept(recipe));
+    return unpriced(recipe).or(() -> beyondWhole(recipe));
   }
 
   private static Optional<String> slip(List<Finding> findings) {
@@ -127,16 +116,14 @@ final class Hindrance {
     return "";
   }
 
-  private Optional<String> freedom(RuleContext recipe) {
-    List<Line> free = new ArrayList<>();
+  /** Bounds of lines between which all together are never the whole. */
+  private Optional<String> beyondWhole(RuleContext recipe) {
     double low = 0;
     double high = 0;
-    boolean more = !wishes.tried().isEmpty();
     for (Line line : recipe.recipe().lines()) {
       double now = line.designed().kgPer100();
+      boolean leaves = wishes.without().contains(line.material().name());
       if (isFree(line)) {
-        free.add(line);
-        boolean leaves = wishes.without().contains(line.material().name());
         low += leaves ? 0 : line.within().map(it -> it.low() * WHOLE).orElse(0.0);
         high += leaves ? 0 : line.within().map(it -> it.high() * WHOLE).orElse(WHOLE);
       } else {
@@ -144,18 +131,16 @@ final class Hindrance {
         high += now;
       }
     }
-    if (free.isEmpty() || (free.size() == 1 && !more)) {
-      return Optional.of(bound(recipe, free.size()));
-    }
-    if (low > WHOLE + CLOSE || (high < WHOLE - CLOSE && !more)) {
-      return Optional.of(
-          "check must be clean of this first: its lines can be "
-              + Figures.fixed(low, 2)
-              + " to "
-              + Figures.fixed(high, 2)
-              + " % together, and never 100 %; widen a within");
-    }
-    return Optional.empty();
+    boolean never =
+        low > WHOLE + CLOSE || (high < WHOLE - CLOSE && wishes.tried().isEmpty());
+    return never
+        ? Optional.of(
+            "check must be clean of this first: its lines can be "
+                + Figures.fixed(low, 2)
+                + " to "
+                + Figures.fixed(high, 2)
+                + " % together, and never 100 %; widen a within")
+        : Optional.empty();
   }
 
   private boolean isFree(Line line) {
@@ -166,75 +151,5 @@ final class Hindrance {
             || wishes.freed().contains(name)
             || wishes.without().contains(name);
     return told && line.material().single().isPresent();
-  }
-
-  private static String bound(RuleContext recipe, int free) {
-    String first = "";
-    for (Line line : recipe.recipe().lines()) {
-      if (first.isEmpty() && line.material().single().isPresent() && line.within().isEmpty()) {
-        first = line.material().name();
-      }
-    }
-    return (free == 0
-            ? "no line of it is free"
-            : "one line of it is free, and it has no other to give to or take from")
-        + "; write within 2 to 10 % behind the shares that may move, or rest, or free a line once"
-        + " with -Dpellucid.free="
-        + first;
-  }
-
-  private Optional<String> oldPrice(RuleContext recipe) {
-    if (wishes.anyPrices()) {
-      return Optional.empty();
-    }
-    List<String> asked = new ArrayList<>(wishes.tried());
-    for (Line line : recipe.recipe().lines()) {
-      if (isFree(line)) {
-        asked.add(line.material().name());
-      }
-    }
-    FeedTables tables = recipe.tables();
-    for (String name : asked) {
-      Optional<Price> price = tables.price(name, day);
-      long days = price.isPresent() ? ChronoUnit.DAYS.between(price.get().from(), day) : 0;
-      if (days > OLDEST) {
-        return Optional.of(
-            price.get().place().place()
-                + ": the price of "
-                + name
-                + " is "
-                + Plural.of(days, "day")
-                + " old; write today's into a file of prices/, or take old ones as they are with"
-                + " -Dpellucid.prices=any");
-      }
-    }
-    return Optional.empty();
-  }
-
-  private Optional<String> nothingSwept(RuleContext recipe) {
-    if (wishes.sweep().isEmpty()) {
-      return Optional.empty();
-    }
-    Wishes.Swept swept = wishes.sweep().get();
-    if (swept.isPrice()) {
-      boolean there =
-          wishes.tried().contains(swept.of())
-              || recipe.recipe().lines().stream()
-                  .anyMatch(line -> line.material().name().equals(swept.of()));
-      return there
-          ? Optional.empty()
-          : Optional.of(
-              swept.of()
-                  + " is no line of it, so its price moves nothing; offer it with -Dpellucid.try="
-                  + swept.of());
-    }
-    for (LimitStatus status : recipe.limits()) {
-      boolean side =
-          swept.side().isEmpty() || swept.side().get() == status.limit().side();
-      if (side && status.limit().subject().text().equals(swept.of())) {
-        return Optional.empty();
-      }
-    }
-    return Optional.of("no limit on " + swept.of() + " is in force in it, so none can be swept");
   }
 }

@@ -8,8 +8,10 @@ import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.leastcost.Advice;
 import dev.pellucid.engine.leastcost.Advising;
 import dev.pellucid.engine.leastcost.Bought;
+import dev.pellucid.engine.leastcost.SweepAsked;
 import dev.pellucid.engine.leastcost.Week;
 import dev.pellucid.engine.leastcost.Wishes;
+import dev.pellucid.engine.leastcost.Wishes.SweepWish;
 import dev.pellucid.engine.leastcost.WishesReader;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.outcome.LeastCostJson;
@@ -32,6 +34,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * Finds the cheapest recipe that keeps all that check judges, for one recipe or for all, and tells
@@ -69,7 +72,7 @@ public final class LeastCostGoal {
         WishesReader.read(shared.tables(), shared.resolver().premixes().keySet(), words);
     List<String> slips = new ArrayList<>(read.slips());
     Wishes wishes = read.wishes();
-    if (recipe.isEmpty() && wishes.sweep().isPresent()) {
+    if (recipe.isEmpty() && read.sweep().isPresent()) {
       slips.add("a sweep is of one recipe; say which with -Dpellucid.recipe=CODE");
     }
     if (!slips.isEmpty()) {
@@ -79,11 +82,27 @@ public final class LeastCostGoal {
         recipe.isEmpty()
             ? texts.ending(Trees.RECIPE)
             : List.of(shared.trees().path(recipe).orElseThrow());
-    Map<String, String> lines = recipe.isEmpty() ? Map.of() : misnamed(asked.get(0), wishes);
-    if (!lines.isEmpty()) {
-      return LeastCostReport.problem(String.join("\n", lines.values()));
+    return recipe.isEmpty()
+        ? told(advised(asked, wishes), false, paths)
+        : one(asked.get(0), wishes, read.sweep(), paths);
+  }
+
+  private LeastCostReport one(
+      String path, Wishes wishes, Optional<SweepAsked> sweep, PrintedPaths paths) {
+    Checked checked = Streamed.judged(shared, path);
+    Optional<SweepWish> wish =
+        sweep.flatMap(
+            it -> it.in(checked.recipe().map(RuleContext::limits).orElse(List.of())));
+    List<String> slips =
+        checked.recipe().isEmpty() ? new ArrayList<>() : misnamed(checked, wishes, sweep);
+    if (sweep.isPresent() && wish.isEmpty() && checked.feed().isPresent()) {
+      slips.add(
+          "no limit on " + sweep.get().of() + " is in force in " + checked.code()
+              + ", so none can be swept");
     }
-    return told(advised(asked, wishes), !recipe.isEmpty(), paths);
+    return slips.isEmpty()
+        ? told(advised(List.of(path), wishes.explained(wish)), true, paths)
+        : LeastCostReport.problem(String.join("\n", slips));
   }
 
   private Optional<String> unknown(String recipe) {
@@ -100,23 +119,20 @@ public final class LeastCostGoal {
             + Meant.question(near).map(question -> "; " + question).orElse(""));
   }
 
-  /** Ingredients that are known, and are no lines of the recipe that is asked for, or are already. */
-  private Map<String, String> misnamed(String path, Wishes wishes) {
-    Map<String, String> told = new TreeMap<>();
-    Checked checked = Streamed.judged(shared, path);
-    if (checked.recipe().isEmpty()) {
-      return told;
-    }
+  /** Ingredients that are known, and are no lines of it, or are already. */
+  private static List<String> misnamed(
+      Checked checked, Wishes wishes, Optional<SweepAsked> sweep) {
+    List<String> told = new ArrayList<>();
     List<String> names = new ArrayList<>();
-    for (Line line : checked.recipe().get().recipe().lines()) {
+    for (Line line : checked.recipe().orElseThrow().recipe().lines()) {
       names.add(line.material().name());
     }
-    List<String> lines = new ArrayList<>(wishes.freed());
-    lines.addAll(wishes.without());
+    List<String> lines = new ArrayList<>(new TreeSet<>(wishes.freed()));
+    lines.addAll(new TreeSet<>(wishes.without()));
+    sweep.filter(SweepAsked::isPrice).ifPresent(it -> lines.add(it.of()));
     for (String one : lines) {
-      if (!names.contains(one)) {
-        told.put(
-            one,
+      if (!names.contains(one) && !wishes.tried().contains(one)) {
+        told.add(
             one
                 + " is no line of "
                 + checked.code()
@@ -127,8 +143,7 @@ public final class LeastCostGoal {
     }
     for (String one : wishes.tried()) {
       if (names.contains(one)) {
-        told.put(
-            one,
+        told.add(
             one
                 + " is in "
                 + checked.code()

@@ -107,4 +107,25 @@ public record LeastCostReport(
     }
     return written;
   }
+
+  /**
+   * What a person does next, a line each; none where nothing changes.
+   *
+   * @param written whether the changes stand in the recipes
+   */
+  public List<String> next(boolean written) {
+    if (changed.isEmpty()) {
+      return List.of();
+    }
+    String one = isOne ? " -Dpellucid.recipe=" + told.get(0).advice().code() : "";
+    return written
+        ? List.of(
+            "next: mvn pellucid:check, mvn pellucid:compare"
+                + (isOne ? " -Dpellucid.feed=" + told.get(0).advice().code() : "")
+                + ", set status approved where you agree, commit, and mvn pellucid:batch-sheet")
+        : List.of(
+            "nothing was written into recipes; to write it: mvn pellucid:least-cost"
+                + one
+                + " -Dpellucid.write=true, with the same wishes");
+  }
 }

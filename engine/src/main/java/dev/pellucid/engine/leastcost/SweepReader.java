@@ -39,7 +39,7 @@ final class SweepReader {
   }
 
   /** Empty where there is a slip. */
-  Optional<Wishes.Swept> swept() {
+  Optional<SweepAsked> swept() {
     Matcher sweep = SWEEP.matcher(told);
     if (!sweep.matches()) {
       return slip(told + " does not name something, two figures and a unit; write " + both());
@@ -76,7 +76,7 @@ final class SweepReader {
     Optional<Bound.Side> side =
         Optional.ofNullable(sweep.group(2))
             .map(word -> word.equals("min") ? Bound.Side.MIN : Bound.Side.MAX);
-    return Optional.of(new Wishes.Swept(of, isPrice, side, unit.get(), symbol, from, to));
+    return Optional.of(new SweepAsked(of, isPrice, side, unit.get(), symbol, from, to));
   }
 
   private Optional<String> otherKind(
@@ -148,7 +148,7 @@ final class SweepReader {
     return price() + " or " + LIMIT;
   }
 
-  private Optional<Wishes.Swept> slip(String words) {
+  private Optional<SweepAsked> slip(String words) {
     slip = Optional.of("pellucid.sweep: " + words);
     return Optional.empty();
   }

@@ -1,7 +1,5 @@
 package dev.pellucid.engine.leastcost;
 
-import dev.pellucid.measure.Unit;
-import dev.pellucid.syntax.Bound;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,8 +16,9 @@ import java.util.Set;
  * @param keepLabel whether the label must stay as it is printed
  * @param margin the part of batches in which limits must be kept that do not say so themselves
  * @param fromStock whether a batch may take no more than there is in the store
- * @param anyPrices whether old prices are taken as they are
- * @param sweep what is to go from here to there, beside the answer
+ * @param anyPrices whether old and invented prices are taken as they are
+ * @param sweep what goes from here to there, if anything
+ * @param inFull whether reasons are wanted that take a while: for one recipe, not for a folder
  */
 public record Wishes(
     Set<String> freed,
@@ -31,7 +30,8 @@ public record Wishes(
     OptionalDouble margin,
     boolean fromStock,
     boolean anyPrices,
-    Optional<Swept> sweep) {
+    Optional<SweepWish> sweep,
+    boolean inFull) {
   /** Nothing beside. */
   public static final Wishes NONE =
       new Wishes(
@@ -44,7 +44,16 @@ public record Wishes(
           OptionalDouble.empty(),
           false,
           false,
-          Optional.empty());
+          Optional.empty(),
+          false);
+
+  /**
+   * One price or one limit that goes from here to there.
+   *
+   * @param of an ingredient, or a limit with its side: {@code crude-protein min}
+   * @param unit of both figures: {@code EUR/kg}, {@code %}; empty for a quotient without one
+   */
+  public record SweepWish(String of, double from, double to, String unit) {}
 
   public Wishes {
     freed = Set.copyOf(freed);
@@ -52,23 +61,9 @@ public record Wishes(
     without = Set.copyOf(without);
   }
 
-  /**
-   * What goes from here to there.
-   *
-   * @param of an ingredient whose price goes, or what a limit is about as its file names it
-   * @param isPrice whether it is a price
-   * @param side of the limit, where one was named
-   * @param unit of both ends
-   * @param symbol of the unit as it was written: {@code EUR/kg}
-   * @param from in the unit
-   * @param to in the unit, above from
-   */
-  public record Swept(
-      String of,
-      boolean isPrice,
-      Optional<Bound.Side> side,
-      Unit unit,
-      String symbol,
-      double from,
-      double to) {}
+  /** The same with reasons that take a while. */
+  public Wishes explained(Optional<SweepWish> wish) {
+    return new Wishes(
+        freed, tried, without, move, worth, keepLabel, margin, fromStock, anyPrices, wish, true);
+  }
 }

@@ -57,9 +57,10 @@ public final class WishesReader {
   /**
    * What was read.
    *
+   * @param sweep what is to go from here to there
    * @param slips a sentence each; where there are any, the wishes are not to be used
    */
-  public record Read(Wishes wishes, List<String> slips) {
+  public record Read(Wishes wishes, Optional<SweepAsked> sweep, List<String> slips) {
     public Read {
       slips = List.copyOf(slips);
     }
@@ -75,7 +76,8 @@ public final class WishesReader {
       FeedTables tables, Collection<String> premixes, Map<String, String> words) {
     WishesReader reader = new WishesReader(tables, premixes, words);
     Wishes wishes = reader.wishes();
-    return new Read(wishes, reader.slips);
+    Optional<SweepAsked> sweep = reader.swept();
+    return new Read(wishes, sweep, reader.slips);
   }
 
   private Wishes wishes() {
@@ -102,7 +104,8 @@ public final class WishesReader {
         margin(),
         yes(STOCK),
         anyPrices(),
-        swept());
+        Optional.empty(),
+        false);
   }
 
   private String told(String name) {
@@ -239,13 +242,13 @@ public final class WishesReader {
     return told.equals("any");
   }
 
-  private Optional<Wishes.Swept> swept() {
+  private Optional<SweepAsked> swept() {
     String told = told(SWEEP);
     if (told.isEmpty()) {
       return Optional.empty();
     }
     SweepReader reader = new SweepReader(tables, told);
-    Optional<Wishes.Swept> swept = reader.swept();
+    Optional<SweepAsked> swept = reader.swept();
     reader.slip().ifPresent(slips::add);
     return swept;
   }

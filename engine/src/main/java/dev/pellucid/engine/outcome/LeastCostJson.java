@@ -112,8 +112,8 @@ public final class LeastCostJson {
         "edits",
         advice.change().edits(),
         edit -> {
-          json.put("line", edit.span().file().position(edit.span().start()).line());
-          json.put("column", edit.span().file().position(edit.span().start()).column());
+          json.put("line", edit.span().from().line());
+          json.put("column", edit.span().from().column());
           json.put("was", edit.span().text());
           json.put("text", edit.replacement());
         });
@@ -126,14 +126,26 @@ public final class LeastCostJson {
         reasons.limits(),
         one -> {
           json.put("name", one.name());
-          json.put("side", one.isMost() ? "max" : "min");
+          json.put("side", one.side().word());
           json.put("bound", exact(one.bound()));
-          json.put("unit", one.unit().symbol());
+          json.put("unit", one.bare() ? "" : one.unit().symbol());
           json.put("step", exact(one.step()));
           json.put("perTonne", exact(one.perTonne()));
           json.put("from", exact(one.from()));
           json.put("to", exact(one.to()));
           json.put("onAverageOnly", one.onAverageOnly());
+        });
+    list(
+        json,
+        "bounds",
+        reasons.shares(),
+        one -> {
+          json.put("line", one.name());
+          json.put("side", one.side().word());
+          json.put("bound", exact(one.bound()));
+          json.put("perTonne", exact(one.perTonne()));
+          json.put("from", exact(one.from()));
+          json.put("to", exact(one.to()));
         });
     list(
         json,
@@ -287,7 +299,7 @@ public final class LeastCostJson {
     json.put(
         "line",
         place
-            .map(span -> BigDecimal.valueOf(span.file().position(span.start()).line()))
+            .map(span -> BigDecimal.valueOf(span.from().line()))
             .orElse(null));
   }
 

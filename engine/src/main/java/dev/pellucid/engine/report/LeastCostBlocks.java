@@ -25,7 +25,7 @@ import java.util.Optional;
 
 /** All that is told of one feed, in the order in which a nutritionist reads it. */
 final class LeastCostBlocks {
-  private static final int MOST = 8;
+  private static final int MOST = 5;
 
   private final LeastCostMoney money;
   private final LeastCostWords words;
@@ -88,7 +88,7 @@ final class LeastCostBlocks {
     }
     double rounding = (costs.then() - costs.least()) * 1000;
     if (moved && rounding > 0.005) {
-      facts.add(new Fact("of it for rounding", money.tonneWords(rounding)));
+      facts.add(new Fact("of it, for rounding", money.tonneWords(rounding)));
     }
     blocks.add(new Heading("What it costs", false));
     blocks.add(new Facts(facts));
@@ -158,12 +158,14 @@ final class LeastCostBlocks {
     for (String why : told.advice().care().labelAnew()) {
       points.add("label to print anew: " + why);
     }
-    told.effect()
-        .ifPresent(
-            change -> {
-              points.addAll(effects.of(change));
-              points.addAll(effects.effects(change));
-            });
+    if (told.effect().isPresent()) {
+      for (String line : effects.of(told.effect().get())) {
+        if (!isTold(line, points)) {
+          points.add(line);
+        }
+      }
+      points.addAll(effects.effects(told.effect().get()));
+    }
     for (String more : LeastCostWords.purchases(told.bought(), MOST)) {
       points.add("to buy for each tonne, " + more);
     }
@@ -171,6 +173,14 @@ final class LeastCostBlocks {
       blocks.add(new Heading("What the change does", false));
       blocks.add(new Points(points));
     }
+  }
+
+  /** What a finding says of the label is not told of the label once more. */
+  private static boolean isTold(String line, List<String> points) {
+    int from = line.indexOf(": ");
+    return line.startsWith("label ")
+        && from > 0
+        && points.stream().anyMatch(one -> one.contains(line.substring(from + 2)));
   }
 
   private void ladder(Advice advice, List<Block> blocks) {

@@ -103,6 +103,31 @@ final class LeastCostPictures {
     return drawing.svg();
   }
 
+  /** What each change saves in a month, or for a tonne where nothing says how much is made. */
+  DomContent saves(List<String> codes, List<Costs> costs) {
+    Drawing drawing = new Drawing("What each change saves", codes.size() * ROW + 4);
+    double most = 0;
+    for (Costs one : costs) {
+      most = Math.max(most, Math.abs(saved(one)));
+    }
+    for (int i = 0; i < codes.size(); i++) {
+      double saved = saved(costs.get(i));
+      String of = costs.get(i).tonnesPerMonth().isPresent() ? " a month" : " a tonne";
+      bar(
+          drawing,
+          i,
+          codes.get(i),
+          most > 0 ? Math.abs(saved) / most : 0,
+          saved < 0,
+          LeastCostMoney.month(saved) + " " + money.currency() + of);
+    }
+    return drawing.svg();
+  }
+
+  private static double saved(Costs costs) {
+    return costs.savesPerTonne() * costs.tonnesPerMonth().orElse(1);
+  }
+
   /** The price of each ingredient and what it is worth, with the gap between as a line. */
   DomContent values(List<IngredientValue> values) {
     List<IngredientValue> shown = new ArrayList<>();

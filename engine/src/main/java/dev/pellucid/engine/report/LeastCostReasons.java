@@ -10,6 +10,7 @@ import dev.pellucid.engine.leastcost.Reasons.IngredientValue;
 import dev.pellucid.engine.leastcost.Reasons.LimitPrice;
 import dev.pellucid.engine.leastcost.Reasons.Next;
 import dev.pellucid.engine.leastcost.Reasons.PriceRange;
+import dev.pellucid.engine.leastcost.Reasons.SharePrice;
 import dev.pellucid.engine.leastcost.Reasons.Sweep;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Heading;
@@ -37,16 +38,21 @@ final class LeastCostReasons {
   }
 
   void limits(Reasons reasons, List<Block> blocks) {
-    if (reasons.limits().isEmpty()) {
+    if (reasons.limits().isEmpty() && reasons.shares().isEmpty()) {
       return;
     }
     blocks.add(new Heading("What keeping each limit costs", false));
     List<String> points = new ArrayList<>();
     for (LimitPrice one : reasons.limits()) {
-      points.add(one.name() + ", " + LeastCostWords.bound(one) + ": " + words.limit(one));
+      points.add(words.limit(one));
+    }
+    for (SharePrice one : reasons.shares()) {
+      points.add(words.share(one));
     }
     blocks.add(new Points(points));
-    blocks.add(new Picture(pictures.limits(reasons.limits())));
+    if (!reasons.limits().isEmpty()) {
+      blocks.add(new Picture(pictures.limits(reasons.limits())));
+    }
   }
 
   void alsoMoved(Reasons reasons, List<Block> blocks) {
@@ -93,7 +99,7 @@ final class LeastCostReasons {
                   : "-",
               one.share() > 0 ? Figures.fixed(one.share(), 2) : "-",
               one.comesIn() > 0 ? Figures.fixed(one.comesIn(), 2) : "-",
-              one.held().isEmpty() ? "" : "held: " + one.held().get(0).missing()));
+              one.held().isEmpty() ? "" : "held: it does not tell " + one.held().get(0).missing()));
     }
     String currency = money.currency() + "/kg";
     blocks.add(new Heading("What each ingredient is worth in this feed", false));
@@ -160,7 +166,7 @@ final class LeastCostReasons {
                   : "cannot be met",
               one.cost().isPresent() ? Figures.fixed(one.share(), 2) : "-"));
     }
-    blocks.add(new Heading("While " + sweep.of() + " goes", false));
+    blocks.add(new Heading(went(sweep), false));
     blocks.add(
         new Table(
             List.of(
@@ -173,6 +179,20 @@ final class LeastCostReasons {
     if (!sweep.turns().isEmpty()) {
       blocks.add(new Points(sweep.turns().stream().map(one -> turn(sweep, one)).toList()));
     }
+  }
+
+  /** {@code While fish-meal-65 goes from 1.2 to 2.4 EUR/kg}. */
+  private static String went(Sweep sweep) {
+    if (sweep.points().isEmpty()) {
+      return "While " + sweep.of() + " goes";
+    }
+    return "While "
+        + sweep.of()
+        + " goes from "
+        + Figures.plain(sweep.points().get(0).at())
+        + " to "
+        + Figures.plain(sweep.points().get(sweep.points().size() - 1).at())
+        + (sweep.unit().isEmpty() ? "" : " " + sweep.unit());
   }
 
   private static String turn(Sweep sweep, Sweep.Turn one) {

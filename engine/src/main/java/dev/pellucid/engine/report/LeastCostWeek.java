@@ -12,6 +12,7 @@ import dev.pellucid.engine.leastcost.Refusal;
 import dev.pellucid.engine.leastcost.Week;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Heading;
+import dev.pellucid.engine.report.Block.Picture;
 import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Words;
@@ -28,10 +29,12 @@ final class LeastCostWeek {
 
   private final LeastCostMoney money;
   private final LeastCostWords words;
+  private final LeastCostPictures pictures;
 
   LeastCostWeek(String currency) {
     this.money = new LeastCostMoney(currency);
     this.words = new LeastCostWords(currency);
+    this.pictures = new LeastCostPictures(currency);
   }
 
   /** What all come to, in one line. */
@@ -139,9 +142,13 @@ final class LeastCostWeek {
 
   private void offered(List<LeastCostTold> all, List<Block> blocks) {
     List<List<String>> rows = new ArrayList<>();
+    List<String> codes = new ArrayList<>();
+    List<Costs> saved = new ArrayList<>();
     for (LeastCostTold told : all) {
       if (told.isOffered() && told.advice().costs().isPresent()) {
         Costs costs = told.advice().costs().get();
+        codes.add(told.advice().code());
+        saved.add(costs);
         rows.add(
             List.of(
                 told.advice().code(),
@@ -168,6 +175,7 @@ final class LeastCostWeek {
                   column("Needs")),
               rows,
               false));
+      blocks.add(new Picture(pictures.saves(codes, saved)));
     }
   }
 

@@ -5,9 +5,11 @@ import dev.pellucid.engine.leastcost.Advice.LineMove;
 import dev.pellucid.engine.leastcost.Bought;
 import dev.pellucid.engine.leastcost.Care;
 import dev.pellucid.engine.leastcost.Reasons.LimitPrice;
+import dev.pellucid.engine.leastcost.Reasons.SharePrice;
 import dev.pellucid.engine.leastcost.Refusal;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.measure.Unit;
+import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Plural;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,12 +29,16 @@ final class LeastCostWords {
     return switch (advice.standing()) {
       case CHEAPER -> "can be made for " + saved;
       case KEEPS_AGAIN -> "breaks a limit today; a recipe that keeps all costs " + saved;
-      case NOT_WORTH -> "not worth a change: a cheaper one costs " + saved + because(advice);
+      case NOT_WORTH -> "not worth a change: a cheaper one costs " + saved + also(advice);
       case CHEAPEST -> "is the cheapest already" + because(advice);
       case UNMET -> "cannot be met" + because(advice);
       case NOT_ASKED -> "not asked" + because(advice);
       case NOT_PROVEN -> "nothing is offered, for nothing could be proven" + because(advice);
     };
+  }
+
+  private static String also(Advice advice) {
+    return advice.why().isEmpty() ? "" : "; " + advice.why();
   }
 
   private static String because(Advice advice) {
@@ -58,33 +64,56 @@ final class LeastCostWords {
   /** {@code one point more of crude-protein costs 8.40 EUR/t, from 33 to 35 %}. */
   String limit(LimitPrice one) {
     String step =
-        one.unit() == Unit.PERCENT
-            ? (one.step() == 1 ? "one point" : Figures.plain(one.step()) + " points")
-            : Figures.plain(one.step()) + " " + one.unit().symbol();
+        one.bare()
+            ? Figures.plain(one.step())
+            : one.unit() == Unit.PERCENT
+                ? points(one.step())
+                : Figures.plain(one.step()) + " " + one.unit().symbol();
     return step
-        + (one.isMost() ? " less of " : " more of ")
+        + (isMost(one) ? " less of " : " more of ")
         + one.name()
         + " costs "
         + money.tonneWords(one.perTonne())
-        + ", from "
-        + range(one)
-        + (one.onAverageOnly() ? "; kept on average only" : "");
+        + range(one.from(), one.to(), unit(one))
+        + "; asked is "
+        + bound(one)
+        + (one.onAverageOnly() ? ", kept on average only" : "");
   }
 
-  private static String range(LimitPrice one) {
-    return Figures.plain(one.from())
-        + " to "
-        + Figures.plain(one.to())
-        + " "
-        + one.unit().symbol();
+  private static String points(double step) {
+    return step == 1 ? "one point" : Figures.plain(step) + " points";
+  }
+
+  static boolean isMost(LimitPrice one) {
+    return one.side() == Bound.Side.MAX;
+  }
+
+  private static String unit(LimitPrice one) {
+    return one.bare() ? "" : " " + one.unit().symbol();
+  }
+
+  /** Nothing where only the price is known. */
+  private static String range(double from, double to, String unit) {
+    return from == to
+        ? ""
+        : ", from " + Figures.plain(from) + " to " + Figures.plain(to) + unit;
+  }
+
+  /** {@code maize stands at its least, 10 %: one point less would save 1.12 EUR/t}. */
+  String share(SharePrice one) {
+    return one.name()
+        + (one.side() == Bound.Side.MIN ? " stands at its least, " : " stands at its most, ")
+        + Figures.plain(one.bound())
+        + " %: one point "
+        + (one.side() == Bound.Side.MIN ? "less" : "more")
+        + " would save "
+        + money.tonneWords(one.perTonne())
+        + range(one.from(), one.to(), " %");
   }
 
   /** {@code min 34 %}. */
-  static String bound(LimitPrice one) {
-    return (one.isMost() ? "max " : "min ")
-        + Figures.plain(one.bound())
-        + " "
-        + one.unit().symbol();
+  private static String bound(LimitPrice one) {
+    return one.side().word() + " " + Figures.plain(one.bound()) + unit(one);
   }
 
   /** {@code 10 to 20 %}; empty for a line that is not free. */
@@ -108,9 +137,9 @@ final class LeastCostWords {
     return line.comesIn() ? (bound.isEmpty() ? "comes in" : "comes in, " + bound) : bound;
   }
 
-  /** {@code feather-meal may not rise: no cap for common-carp in ingredients/feather-meal.yaml}. */
+  /** {@code feather-meal may not rise: ingredients/feather-meal.yaml does not tell a cap ...}. */
   static String refusal(Refusal one) {
-    return one.ingredient() + " may not rise: " + one.missing() + " in " + one.file();
+    return one.ingredient() + " may not rise: " + one.file() + " does not tell " + one.missing();
   }
 
   /** How far to trust an answer, a sentence each. */
