@@ -107,7 +107,7 @@ final class Complaints {
   static Finding stepZero(Amount size) {
     return Finding.error(STEP_ZERO, size.span(), "a step of " + size.asWritten() + " is no step")
         .helping(
-            "write of what the share is a whole multiple, for example: step 0.5 %,"
+            "say of what the share is a whole multiple, for example: step 0.5 %,"
                 + " or take the step out");
   }
 

@@ -77,7 +77,7 @@ final class NoneForm implements Slip {
             said,
             same
                 ? "or none stands behind the range and its unit"
-                : said.text() + " is written or none here");
+                : "a share that may also be zero is written or none, not " + said.text());
     return range.isWhole()
         ? finding
             .helping("write " + range.right(line))

@@ -83,7 +83,8 @@ final class Deviations {
    * more the more there is, so that the plane through here lies below it everywhere.
    */
   double[] slopesOfSum(int[] nutrients, Scenario content, Scenario mass) {
-    double[] slopes = new double[feed.rows().size()];
+    List<Row> every = feed.everyRow();
+    double[] slopes = new double[every.size()];
     double deviation = ofSum(nutrients, content, mass);
     if (deviation == 0) {
       return slopes;
@@ -95,7 +96,7 @@ final class Deviations {
       byName.put(rows.get(0).ingredient().name(), together(moves));
     }
     for (int i = 0; i < slopes.length; i++) {
-      Row row = feed.rows().get(i);
+      Row row = every.get(i);
       Pulls of = byName.get(row.ingredient().name());
       slopes[i] = of == null ? 0 : of.alongside(row, nutrients, content) / deviation;
     }
@@ -113,7 +114,8 @@ final class Deviations {
   OfRatio ratio(
       int[] upper, Scenario above, int[] lower, Scenario below, Scenario mass, double quotient) {
     double deviation = ofRatio(upper, above, lower, below, mass, quotient);
-    double[] slopes = new double[feed.rows().size()];
+    List<Row> every = feed.everyRow();
+    double[] slopes = new double[every.size()];
     if (deviation == 0) {
       return new OfRatio(0, slopes);
     }
@@ -123,7 +125,7 @@ final class Deviations {
           rows.get(0).ingredient().name(), apart(rows, upper, above, lower, below, mass, quotient));
     }
     for (int i = 0; i < slopes.length; i++) {
-      Row row = feed.rows().get(i);
+      Row row = every.get(i);
       Pulls of = byName.get(row.ingredient().name());
       if (of != null) {
         slopes[i] =

@@ -11,7 +11,6 @@ import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /**
  * A resolved recipe and its weighing to the feed as it will be fed. Shared by all recipes of a
@@ -50,7 +49,7 @@ public final class FeedComputer {
 
   /** Whether of some line so much is weighed on top each time, whatever the batch. */
   private static boolean isTakenAtEachWeighing(ResolvedRecipe recipe) {
-    for (Line line : recipe.lines()) {
+    for (Line line : recipe.taken()) {
       if (line.kgPerWeighing() > 0) {
         return true;
       }
@@ -67,10 +66,9 @@ public final class FeedComputer {
     if (balances.obstacle().isPresent()) {
       return new Computation(balances, Optional.empty());
     }
-    RetentionPath keeping =
-        new RetentionPath(
-            retentions, recipe.process(), recipe.declared(), surroundings.airTemperature(), 0);
-    List<Row> rows = rows(leaves, keeping, balancing.yieldOf(leaves, balances));
+    RetentionPath keeping = keeping(recipe, surroundings);
+    FeedYield feedYield = balancing.yieldOf(leaves, balances);
+    Rows rows = rows(leaves, keeping, keeping(recipe, surroundings), feedYield);
     return new Computation(
         balances,
         Optional.of(
@@ -80,10 +78,33 @@ public final class FeedComputer {
                 surroundings,
                 weighing,
                 balances,
-                rows,
+                rows.ofSome(),
+                rows.atZero(),
                 recipe.plant().isPresent() ? recipe.plant().get().shrink() : 0,
                 List.copyOf(keeping.gaps()),
-                unpriced(rows))));
+                rows.unpriced())));
+  }
+
+  private RetentionPath keeping(ResolvedRecipe recipe, Surroundings surroundings) {
+    return new RetentionPath(
+        retentions, recipe.process(), recipe.declared(), surroundings.airTemperature(), 0);
+  }
+
+  /**
+   * What is found missing on the way of a line at zero is not missing in the feed.
+   *
+   * @param keeping the way of what there is some of
+   * @param ofNone the way of lines at zero
+   */
+  private static Rows rows(
+      List<ExplodedLine> leaves, RetentionPath keeping, RetentionPath ofNone, FeedYield feedYield) {
+    List<ExplodedLine> some = new ArrayList<>(leaves.size());
+    List<ExplodedLine> none = new ArrayList<>();
+    for (ExplodedLine leaf : leaves) {
+      (leaf.isOfSome() ? some : none).add(leaf);
+    }
+    return new Rows(
+        rows(some, keeping, feedYield), none.isEmpty() ? List.of() : rows(none, ofNone, feedYield));
   }
 
   /** What would be kept without gaps is worked out only where there are some. */
@@ -98,16 +119,6 @@ public final class FeedComputer {
       rows.add(new Row(leaves.get(i), kept.get(i), without.get(i), feedYield));
     }
     return rows;
-  }
-
-  private static List<String> unpriced(List<Row> rows) {
-    TreeSet<String> names = new TreeSet<>();
-    for (Row row : rows) {
-      if (row.price().isEmpty()) {
-        names.add(row.ingredient().name());
-      }
-    }
-    return List.copyOf(names);
   }
 
   /**

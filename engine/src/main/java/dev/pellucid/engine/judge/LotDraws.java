@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 
@@ -24,7 +25,7 @@ import java.util.TreeMap;
  * <p>Source: McKay, Beckman and Conover, Technometrics 21 (1979), 239 to 245 (from memory).
  */
 final class LotDraws {
-  /** So many that a part of all batches is off by two points at most, and seldom by one. */
+  /** So many that a part of all batches is seldom off by two points of percent. */
   static final int BATCHES = 2000;
 
   /** The middle of each step, in deviations; nobody writes to it. */
@@ -39,15 +40,34 @@ final class LotDraws {
     this.lots = lots;
   }
 
-  /** By how much a luck moves a sum of each batch. */
-  private record Move(double[] sums, double moves) {}
+  /** A sum of nutrients in each batch. */
+  private static final class Sums {
+    private final double[] byBatch = new double[BATCHES];
 
-  /** The batches of one figure; without sums where no lot can bring it beyond its bound. */
+    Sums(LotSum sum) {
+      Arrays.fill(byBatch, sum.mean());
+    }
+
+    double in(int batch) {
+      return byBatch[batch];
+    }
+
+    void add(double moves, double[] deviations) {
+      for (int i = 0; i < BATCHES; i++) {
+        byBatch[i] += moves * deviations[i];
+      }
+    }
+  }
+
+  /** By how much a luck moves a sum. */
+  private record Move(Sums sums, double moves) {}
+
+  /** A figure in each batch. */
   private record Drawn(
-      LotFigure figure, Bound.Side side, double bound, double[] above, double[] below) {
+      LotFigure figure, Bound.Side side, double bound, Sums above, Optional<Sums> below) {
     boolean keeps(int batch) {
-      double under = below.length == 0 ? 0 : below[batch];
-      return Judge.keeps(side, figure.of(above[batch], under), bound);
+      double under = below.isPresent() ? below.get().in(batch) : 0;
+      return Judge.keeps(side, figure.of(above.in(batch), under), bound);
     }
   }
 
@@ -78,8 +98,9 @@ final class LotDraws {
     List<Drawn> drawn = new ArrayList<>(figures.size());
     for (LotFigure figure : figures) {
       if (mayPass(figure, side, bound)) {
-        double[] above = sums(figure.above());
-        double[] below = figure.below().isPresent() ? sums(figure.below().get()) : new double[0];
+        Sums above = sums(figure.above());
+        Optional<Sums> below =
+            figure.below().isPresent() ? Optional.of(sums(figure.below().get())) : Optional.empty();
         drawn.add(new Drawn(figure, side, bound, above, below));
       }
     }
@@ -97,13 +118,15 @@ final class LotDraws {
     return above < 0 || below <= 0 || !Judge.keeps(side, figure.of(above, below), bound);
   }
 
-  private double[] sums(LotSum sum) {
-    double[] sums = new double[BATCHES];
-    Arrays.fill(sums, sum.mean());
+  private Sums sums(LotSum sum) {
+    Sums sums = new Sums(sum);
     for (int i = 0; i < sum.count(); i++) {
-      byLuck
-          .computeIfAbsent(sum.luck(i), any -> new ArrayList<>())
-          .add(new Move(sums, sum.moves(i)));
+      List<Move> moves = byLuck.get(sum.luck(i));
+      if (moves == null) {
+        moves = new ArrayList<>(2);
+        byLuck.put(sum.luck(i), moves);
+      }
+      moves.add(new Move(sums, sum.moves(i)));
     }
     return sums;
   }
@@ -114,16 +137,10 @@ final class LotDraws {
     for (Map.Entry<Integer, List<Move>> luck : byLuck.entrySet()) {
       shuffle(deviations, lots.luck(luck.getKey()));
       for (Move move : luck.getValue()) {
-        add(move.sums(), move.moves(), deviations);
+        move.sums().add(move.moves(), deviations);
       }
     }
     byLuck.clear();
-  }
-
-  private static void add(double[] sums, double moves, double[] deviations) {
-    for (int i = 0; i < BATCHES; i++) {
-      sums[i] += moves * deviations[i];
-    }
   }
 
   private static void shuffle(double[] deviations, LotSum.Luck luck) {

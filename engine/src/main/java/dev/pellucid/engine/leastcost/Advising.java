@@ -12,6 +12,7 @@ import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Answer;
 import dev.pellucid.engine.optimise.Free;
 import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.TextEdit;
 import java.util.ArrayList;
@@ -26,23 +27,27 @@ import java.util.OptionalDouble;
  */
 public final class Advising {
   private static final double AT = 1e-6;
+  private static final double DIGITS = 1e9;
 
   private final Solver solver;
   private final FeedComputer computer;
+  private final Held held;
 
   /**
    * @param computer of the folder
+   * @param findings what is wrong with the data of the folder, whatever recipes are there
    */
-  public Advising(Solver solver, FeedComputer computer) {
+  public Advising(Solver solver, FeedComputer computer, List<Finding> findings) {
     this.solver = solver;
     this.computer = computer;
+    this.held = new Held(computer, findings);
   }
 
   /**
    * @param recipe read and judged
    */
   public Advice of(RuleContext recipe, Wishes wishes) {
-    Optional<Posed> posed = Posed.of(recipe, wishes, computer);
+    Optional<Posed> posed = Posed.of(recipe, wishes, computer, held);
     if (posed.isEmpty()) {
       return nothing(recipe, Standing.NOT_ASKED, "it has no figures; put right what check says");
     }
@@ -145,7 +150,7 @@ public final class Advising {
       for (int i = 0; i < shares.length && free.isEmpty(); i++) {
         Free one = posed.task().free().get(i);
         if (one.line().index() == line.index()) {
-          free = Optional.of(move(one, shares[i], line.index() >= written));
+          free = Optional.of(move(one, written(shares[i]), line.index() >= written));
         }
       }
       moves.add(
@@ -161,6 +166,11 @@ public final class Advising {
                       false)));
     }
     return moves;
+  }
+
+  /** Without the noise of sums: no share is written with so many decimals. */
+  private static double written(double share) {
+    return Math.rint(share * DIGITS) / DIGITS;
   }
 
   private static LineMove move(Free free, double share, boolean comesIn) {

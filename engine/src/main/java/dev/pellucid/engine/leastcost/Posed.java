@@ -18,8 +18,10 @@ import java.util.Optional;
  * @param recipe as it is written
  * @param task of its feed with lines for what may come in
  * @param held lines and ingredients that may not rise, and why
+ * @param holding who says so of any other ingredient
  */
-public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> held) {
+public record Posed(
+    RuleContext recipe, Wishes wishes, Task task, List<Refusal> held, Held holding) {
   private static final double WHOLE = 100;
 
   public Posed {
@@ -27,7 +29,8 @@ public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> 
   }
 
   /** Empty where the feed has no figures. */
-  public static Optional<Posed> of(RuleContext recipe, Wishes wishes, FeedComputer computer) {
+  public static Optional<Posed> of(
+      RuleContext recipe, Wishes wishes, FeedComputer computer, Held holding) {
     if (recipe.feed().isEmpty()) {
       return Optional.empty();
     }
@@ -43,7 +46,7 @@ public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> 
         offered.isEmpty()
             ? Optional.of(written)
             : Offered.in(written, offered, recipe.tables(), computer, recipe.day());
-    return feed.map(it -> posed(recipe, wishes, it, offered, computer));
+    return feed.map(it -> posed(recipe, wishes, it, offered, holding));
   }
 
   private static boolean isAbsent(RuleContext recipe, String name) {
@@ -60,14 +63,14 @@ public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> 
       Wishes wishes,
       ComputedFeed feed,
       List<Ingredient> offered,
-      FeedComputer computer) {
+      Held holding) {
     List<Refusal> held = new ArrayList<>();
     List<Free> free = new ArrayList<>();
     int written = recipe.recipe().lines().size();
     for (Line line : feed.recipe().lines()) {
       boolean isOffered = line.index() >= written;
       if (isFree(line, wishes) || isOffered) {
-        free.add(free(recipe, wishes, line, computer, held));
+        free.add(free(recipe, wishes, line, holding, held));
       }
     }
     Task task =
@@ -77,7 +80,7 @@ public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> 
             Requirements.of(recipe, wishes, offered),
             wishes.move().orElse(Double.POSITIVE_INFINITY),
             Aim.COST);
-    return new Posed(recipe, wishes, task, held);
+    return new Posed(recipe, wishes, task, held, holding);
   }
 
   private static boolean isFree(Line line, Wishes wishes) {
@@ -87,7 +90,7 @@ public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> 
   }
 
   private static Free free(
-      RuleContext recipe, Wishes wishes, Line line, FeedComputer computer, List<Refusal> held) {
+      RuleContext recipe, Wishes wishes, Line line, Held holding, List<Refusal> held) {
     double now = line.designed().kgPer100();
     if (wishes.without().contains(line.material().name())) {
       return new Free(line, 0, 0, false, 0);
@@ -102,7 +105,7 @@ public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> 
       high = Math.min(high, now + move);
     }
     if (high > now) {
-      List<Refusal> silent = Refusal.of(recipe.recipe(), line, computer);
+      List<Refusal> silent = holding.from(recipe.recipe(), line);
       held.addAll(silent);
       high = silent.isEmpty() ? high : now;
       low = Math.min(low, high);

@@ -1,177 +1,125 @@
 package dev.pellucid.engine.leastcost;
 
-import dev.pellucid.engine.linear.Constraint;
-import dev.pellucid.engine.linear.LinearProgram;
-import dev.pellucid.engine.linear.Optimum;
 import dev.pellucid.engine.linear.Solver;
-import dev.pellucid.engine.linear.Variable;
 import dev.pellucid.engine.optimise.Answer;
 import dev.pellucid.engine.optimise.Free;
+import dev.pellucid.engine.optimise.Optimiser;
+import dev.pellucid.engine.optimise.Tightened;
+import dev.pellucid.engine.weighing.Reweighed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * The shares of an answer as a person writes them: each a whole number of steps from where it
- * stands, all together what they were. One line after the other takes the step below or above its
- * share, whichever costs less, and the program is solved again for the others; so what one line
- * loses the others make up, and every bound is kept. Then steps go from line to line while that
- * costs less.
+ * stands, all together what they were, and all still kept, in the batch as it is weighed too. It
+ * looks near the answer, near the shares as they are written, and where neither keeps all, near the
+ * answer that leaves as much room as a step can spoil. So where the recipe as it stands keeps all,
+ * there is always one.
  */
 public final class Rounding {
-  /** How far from a bound a sum may lie beyond it and still keep it, as a part of its size. */
-  private static final double CLOSE = 1e-10;
+  /** Shares that cost more than this part more than the answer are searched for further. */
+  private static final double NEAR = 1e-4;
+
+  /** How often what bends is looked at anew. */
+  private static final int SETTLING = 6;
 
   private static final double LEAST = 1e-9;
 
   private final Solver solver;
   private final double step;
+  private final Optional<Reweighed> scales;
 
   /**
    * @param decimals of the shares, in percent
+   * @param scales on which the batch is weighed; none where that is not asked
    */
-  public Rounding(Solver solver, int decimals) {
+  public Rounding(Solver solver, int decimals, Optional<Reweighed> scales) {
     this.solver = solver;
     this.step = Math.pow(10, -decimals);
+    this.scales = scales;
   }
 
   /** In the order of the free lines, in points; empty where nothing near keeps all. */
   public Optional<double[]> of(Answer.Found found) {
-    List<Free> free = found.task().free();
-    LinearProgram program = chosen(found);
+    Rooms rooms = new Rooms(found, scales);
+    boolean[] fixed = chosen(found);
+    Optional<Lattice> near = near(rooms, fixed, found.shares());
+    if (near.isPresent() && isNear(near.get(), found)) {
+      return Optional.of(near.get().shares());
+    }
+    Optional<Lattice> best = cheaper(near, near(rooms, fixed, written(found, fixed)));
+    if (best.isEmpty()) {
+      best = spared(found).flatMap(shares -> near(rooms, fixed, shares));
+    }
+    return best.map(Lattice::shares);
+  }
+
+  /** What the answer has chosen stays: what is left out, and whole multiples. */
+  private static boolean[] chosen(Answer.Found found) {
+    boolean[] fixed = new boolean[found.shares().length];
+    for (int i = 0; i < fixed.length; i++) {
+      Free one = found.task().free().get(i);
+      fixed[i] = one.step() > 0 || one.orNone() && one.low() > 0 && found.shares()[i] < LEAST;
+    }
+    return fixed;
+  }
+
+  private static double[] written(Answer.Found found, boolean[] fixed) {
     double[] shares = found.shares().clone();
-    for (int i : order(found)) {
-      Optional<Fixed> fixed = fixed(program, i, free.get(i), shares[i]);
-      if (fixed.isEmpty()) {
+    for (int i = 0; i < shares.length; i++) {
+      Free one = found.task().free().get(i);
+      if (!fixed[i]) {
+        shares[i] = Math.max(one.low(), Math.min(one.high(), one.written()));
+      }
+    }
+    return shares;
+  }
+
+  private Optional<Lattice> near(Rooms rooms, boolean[] fixed, double[] start) {
+    Lattice lattice = new Lattice(rooms, step, fixed);
+    double[] from = start;
+    for (int i = 0; i < SETTLING; i++) {
+      if (!lattice.from(from)) {
         return Optional.empty();
       }
-      program = fixed.get().program();
-      System.arraycopy(fixed.get().optimum().values(), 0, shares, 0, shares.length);
-      shares[i] = fixed.get().share();
-    }
-    for (int i = 0; i < shares.length; i++) {
-      shares[i] = near(free.get(i), Math.rint(steps(free.get(i), shares[i])));
-    }
-    cheaper(found, shares);
-    return Optional.of(shares);
-  }
-
-  private record Fixed(LinearProgram program, Optimum optimum, double share) {}
-
-  /** The rest is not written, so it comes last and takes what the others leave. */
-  private static List<Integer> order(Answer.Found found) {
-    List<Integer> order = new ArrayList<>();
-    int last = -1;
-    for (int i = 0; i < found.shares().length; i++) {
-      if (found.task().free().get(i).line().rest()) {
-        last = i;
-      } else {
-        order.add(i);
+      if (!isNear(lattice, rooms.found)) {
+        lattice.further();
+      }
+      from = lattice.shares();
+      if (rooms.settle(from)) {
+        return Optional.of(lattice);
       }
     }
-    if (last >= 0) {
-      order.add(last);
-    }
-    return order;
+    return Optional.empty();
   }
 
-  /** With the choices made that the answer has made: what is left out stays out. */
-  private static LinearProgram chosen(Answer.Found found) {
-    LinearProgram program = found.program();
-    for (int i = 0; i < found.shares().length; i++) {
-      Variable one = program.variables().get(i);
-      double share = found.shares()[i];
-      if (one.orZero() && share < LEAST) {
-        program = program.withVariable(i, Variable.of(0, 0, one.cost()));
-      } else if (one.step() > 0) {
-        program = program.withVariable(i, Variable.of(share, share, one.cost()));
-      } else {
-        program = program.withVariable(i, Variable.of(one.low(), one.high(), one.cost()));
+  private static boolean isNear(Lattice lattice, Answer.Found found) {
+    return lattice.costsMore() <= NEAR * Math.abs(found.feed().costPer100());
+  }
+
+  private static Optional<Lattice> cheaper(Optional<Lattice> one, Optional<Lattice> other) {
+    return other.isEmpty() || one.isPresent() && one.get().cost() <= other.get().cost()
+        ? one
+        : other;
+  }
+
+  /** The answer with as much room left as a step can spoil. */
+  private Optional<double[]> spared(Answer.Found found) {
+    Rooms rooms = new Rooms(found, Optional.empty());
+    List<Tightened> kept = new ArrayList<>();
+    int r = 0;
+    for (Tightened one : found.task().kept()) {
+      double spare = one.spare();
+      int count = rooms.counts[kept.size()];
+      for (int i = 0; i < count; i++) {
+        spare = Math.max(spare, one.spare() + rooms.spoilt(r++) * step);
       }
+      kept.add(new Tightened(one.of(), spare));
     }
-    return program;
-  }
-
-  private double steps(Free line, double share) {
-    return (share - line.written()) / step;
-  }
-
-  private double near(Free line, double steps) {
-    return line.written() + steps * step;
-  }
-
-  private Optional<Fixed> fixed(LinearProgram program, int i, Free line, double share) {
-    double steps = steps(line, share);
-    if (Math.abs(steps - Math.rint(steps)) < 1e-7) {
-      return at(program, i, near(line, Math.rint(steps)));
-    }
-    Optional<Fixed> below = at(program, i, near(line, Math.floor(steps)));
-    Optional<Fixed> above = at(program, i, near(line, Math.ceil(steps)));
-    if (below.isEmpty() || above.isEmpty()) {
-      return below.isPresent() ? below : above;
-    }
-    return below.get().optimum().cost() <= above.get().optimum().cost() ? below : above;
-  }
-
-  private Optional<Fixed> at(LinearProgram program, int i, double share) {
-    Variable one = program.variables().get(i);
-    if (share < one.low() - LEAST || share > one.high() + LEAST) {
-      return Optional.empty();
-    }
-    LinearProgram with = program.withVariable(i, Variable.of(share, share, one.cost()));
-    return solver.solve(with).optimum().map(optimum -> new Fixed(with, optimum, share));
-  }
-
-  /** Moves single steps from one line to another while that costs less and keeps all. */
-  private void cheaper(Answer.Found found, double[] shares) {
-    LinearProgram program = found.program();
-    boolean moved = true;
-    for (int round = 0; moved && round < shares.length; round++) {
-      moved = false;
-      for (int up = 0; up < shares.length; up++) {
-        for (int down = 0; down < shares.length; down++) {
-          moved |= up != down && cheaper(program, shares, up, down);
-        }
-      }
-    }
-  }
-
-  private boolean cheaper(LinearProgram program, double[] shares, int up, int down) {
-    Variable to = program.variables().get(up);
-    Variable from = program.variables().get(down);
-    boolean any = to.step() == 0 && from.step() == 0 && shares[up] > 0 && shares[down] > 0;
-    if (!any || to.cost() >= from.cost()) {
-      return false;
-    }
-    shares[up] += step;
-    shares[down] -= step;
-    if (shares[up] <= to.high() + LEAST
-        && shares[down] >= from.low() - LEAST
-        && keeps(program, shares)) {
-      return true;
-    }
-    shares[up] -= step;
-    shares[down] += step;
-    return false;
-  }
-
-  /** Of what hangs on shares alone; where moves are counted, single steps are not looked for. */
-  private static boolean keeps(LinearProgram program, double[] shares) {
-    if (program.variables().size() != shares.length) {
-      return false;
-    }
-    for (Constraint one : program.constraints()) {
-      double sum = 0;
-      double size = 0;
-      for (int i = 0; i < shares.length; i++) {
-        double part = one.coefficient(i) * shares[i];
-        sum += part;
-        size += Math.abs(part);
-      }
-      if (sum < one.low() - CLOSE * size || sum > one.high() + CLOSE * size) {
-        return false;
-      }
-    }
-    return true;
+    return new Optimiser(solver)
+        .solve(found.task().keeping(kept))
+        .byKind(
+            it -> Optional.of(it.shares()), unmet -> Optional.empty(), none -> Optional.empty());
   }
 }

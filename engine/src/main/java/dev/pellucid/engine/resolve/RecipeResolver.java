@@ -378,7 +378,7 @@ final class RecipeResolver {
               overages.kgPerWeighing(line.material(), designed),
               line.isRest(),
               Line.Within.of(line.written()),
-              Line.Step.of(line.written()),
+              line.isRest() ? Optional.empty() : Line.Step.of(line.written()),
               line.written().subject().span(),
               line.written().share().span()));
     }

@@ -241,8 +241,8 @@ class KeptTogetherByDrawingTest {
       Figure all = content(row, feed.nutrients().named(whole).orElseThrow(), end);
       double part =
           row.ingredient()
-              .digestible(whole, feed.recipe().species(), feed.recipe().process().kind())
-              .map(one -> one.coefficients().get(whole))
+              .coefficient(nutrient, feed.recipe().species(), feed.recipe().process().kind())
+              .map(one -> one.part())
               .orElse(0.0);
       return () -> part * all.now();
     }

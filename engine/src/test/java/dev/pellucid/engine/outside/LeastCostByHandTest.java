@@ -8,6 +8,7 @@ import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.leastcost.Advice;
 import dev.pellucid.engine.leastcost.Advising;
+import dev.pellucid.engine.leastcost.Held;
 import dev.pellucid.engine.leastcost.Posed;
 import dev.pellucid.engine.leastcost.Wishes;
 import dev.pellucid.engine.linear.Solver;
@@ -194,7 +195,11 @@ class LeastCostByHandTest {
   private Answer.Found found(SmallFolder folder) throws IOException {
     Shared shared = shared();
     Posed posed =
-        Posed.of(recipe(shared, folder), Wishes.NONE, new FeedComputer(shared.tables()))
+        Posed.of(
+                recipe(shared, folder),
+                Wishes.NONE,
+                new FeedComputer(shared.tables()),
+                new Held(new FeedComputer(shared.tables()), shared.findings()))
             .orElseThrow();
     return new Optimiser(Solver.standard())
         .solve(posed.task())
@@ -210,7 +215,7 @@ class LeastCostByHandTest {
 
   private Advice advice(SmallFolder folder) throws IOException {
     Shared shared = shared();
-    return new Advising(Solver.standard(), new FeedComputer(shared.tables()))
+    return new Advising(Solver.standard(), new FeedComputer(shared.tables()), shared.findings())
         .of(recipe(shared, folder), Wishes.NONE);
   }
 
