@@ -163,7 +163,8 @@ public final class LeastCostGoal {
 
   private List<Advised> advised(List<String> paths, Wishes wishes) {
     Hindrance hindrance = new Hindrance(shared, day, wishes);
-    Advising advising = new Advising(Solver.standard(), new FeedComputer(shared.tables()));
+    Advising advising = new Advising(
+            Solver.standard(), new FeedComputer(shared.tables()), shared.findings());
     return Streamed.judge(
         shared,
         paths,

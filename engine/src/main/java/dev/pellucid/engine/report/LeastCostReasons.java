@@ -99,7 +99,7 @@ final class LeastCostReasons {
                   : "-",
               one.share() > 0 ? Figures.fixed(one.share(), 2) : "-",
               one.comesIn() > 0 ? Figures.fixed(one.comesIn(), 2) : "-",
-              one.held().isEmpty() ? "" : "held: it does not tell " + one.held().get(0).missing()));
+              one.held().isEmpty() ? "" : "held: " + one.held().get(0).missing()));
     }
     String currency = money.currency() + "/kg";
     blocks.add(new Heading("What each ingredient is worth in this feed", false));

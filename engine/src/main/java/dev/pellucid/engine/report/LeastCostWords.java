@@ -17,6 +17,8 @@ import java.util.Map;
 
 /** Sentences of least cost: each is worded here once, for text, review and page. */
 final class LeastCostWords {
+  private static final double MOST = 0.99;
+
   private final LeastCostMoney money;
 
   LeastCostWords(String currency) {
@@ -137,9 +139,9 @@ final class LeastCostWords {
     return line.comesIn() ? (bound.isEmpty() ? "comes in" : "comes in, " + bound) : bound;
   }
 
-  /** {@code feather-meal may not rise: ingredients/feather-meal.yaml does not tell a cap ...}. */
+  /** {@code feather-meal may not rise: it does not tell a cap ... (ingredients/feather-meal.yaml)}. */
   static String refusal(Refusal one) {
-    return one.ingredient() + " may not rise: " + one.file() + " does not tell " + one.missing();
+    return one.ingredient() + " may not rise: " + one.missing() + " (" + one.file() + ")";
   }
 
   /** How far to trust an answer, a sentence each. */
@@ -148,13 +150,13 @@ final class LeastCostWords {
     if (care.together().isPresent()) {
       trust.add(
           "all limits hold together in "
-              + Figures.fixed(Unit.PERCENT.fromBase(care.together().getAsDouble()), 0)
-              + " % of batches"
+              + part(care.together().getAsDouble())
+              + " of batches, as far as it is told how lots differ"
               + care.weakest().map(one -> "; the one that fails most often is " + one).orElse(""));
     }
     if (!care.onAverageOnly().isEmpty()) {
       trust.add(
-          "kept on average only, so in about half of all batches: "
+          "kept on average only, with nothing to spare for lots that differ: "
               + String.join(", ", care.onAverageOnly())
               + "; \"-Dpellucid.margin=in 90 % of batches\" gives each a margin");
     }
@@ -162,6 +164,13 @@ final class LeastCostWords {
       trust.add(standings(care.standings()));
     }
     return trust;
+  }
+
+  /** No figure claims more than drawing can tell. */
+  private static String part(double together) {
+    return together > MOST
+        ? "more than 99 %"
+        : Figures.fixed(Unit.PERCENT.fromBase(together), 0) + " %";
   }
 
   /** {@code of 312 figures 200 are from-memory, 112 published}; the most first. */
@@ -175,7 +184,9 @@ final class LeastCostWords {
     List<String> told = new ArrayList<>();
     for (Map.Entry<String, Integer> one : most) {
       all += one.getValue();
-      told.add(one.getValue() + " " + one.getKey());
+      if (one.getValue() > 0) {
+        told.add(one.getValue() + " " + one.getKey());
+      }
     }
     return "it rests on " + Plural.of(all, "figure") + ": " + String.join(", ", told);
   }

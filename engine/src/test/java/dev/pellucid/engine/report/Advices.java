@@ -359,7 +359,7 @@ public final class Advices {
 
   private static Refusal refusal() {
     return new Refusal(
-        "feather-meal", "ingredients/feather-meal.yaml", "a cap for african-catfish");
+        "feather-meal", "ingredients/feather-meal.yaml", "it does not tell a cap for african-catfish");
   }
 
   private static Care care() {
