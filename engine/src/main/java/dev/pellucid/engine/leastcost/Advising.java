@@ -86,7 +86,8 @@ public final class Advising {
         Optional.of(costs),
         lines(posed, result.written()),
         List.of(),
-        Reasons.NONE,
+        new Explaining(solver, computer)
+            .of(posed, found, result.tried().flatMap(RuleContext::feed).orElse(found.feed())),
         Caring.of(posed, found, result.tried().orElseThrow()),
         offered ? change(recipe, result.edits()) : unchanged(recipe),
         Optional.empty());

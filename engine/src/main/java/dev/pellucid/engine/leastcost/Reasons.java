@@ -14,7 +14,8 @@ import java.util.OptionalDouble;
  * @param alsoMoved figures that move and have no limit on that side
  * @param values what each ingredient of the folder is worth here, the largest gap first
  * @param stays for each ingredient in use the prices between which the shares stay as they are
- * @param shares what keeping each line within its bounds costs that stands at one, the dearest first
+ * @param shares what keeping each line within its bounds costs that stands at one, the dearest
+ *     first
  */
 public record Reasons(
     List<LimitPrice> limits,
@@ -58,7 +59,8 @@ public record Reasons(
    * @param to the bound to which it holds
    * @param onAverageOnly whether it is kept on average, and by no more than half of all batches
    * @param side whether it is a minimum or a maximum
-   * @param bare whether it is a quotient that is told without a unit; then {@code unit} says nothing
+   * @param bare whether it is a quotient that is told without a unit; then {@code unit} says
+   *     nothing
    */
   public record LimitPrice(
       Requirement of,
@@ -81,8 +83,8 @@ public record Reasons(
    * @param bound in percent
    * @param perTonne by how much a tonne in the bags costs less with one point more room; always
    *     above zero
-   * @param from the bound from which this price holds, to 1 %; the bound itself where only the price
-   *     was asked for
+   * @param from the bound from which this price holds, to 1 %; the bound itself where only the
+   *     price was asked for
    * @param to the bound to which it holds
    */
   public record SharePrice(

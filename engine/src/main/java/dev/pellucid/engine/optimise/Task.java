@@ -1,6 +1,7 @@
 package dev.pellucid.engine.optimise;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.Price;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -32,6 +33,11 @@ public record Task(
 
   public Task with(List<Free> others) {
     return new Task(feed, others, kept, mostMoved, aim);
+  }
+
+  /** The same if an ingredient had another price. */
+  public Task priced(Price price) {
+    return new Task(feed.priced(price), free, kept, mostMoved, aim);
   }
 
   /** A task that keeps all, with nothing to spare. */
