@@ -74,7 +74,7 @@ public final class Advising {
     }
     double now = recipe.feed().orElseThrow().costPerKg();
     double then = result.tried().flatMap(RuleContext::feed).orElseThrow().costPerKg();
-    Costs costs = new Costs(now, then, found.feed().costPerKg(), OptionalDouble.empty());
+    Costs costs = new Costs(now, then, found.feed().costPerKg(), made(recipe));
     Standing standing = standing(posed, costs, result);
     boolean offered = standing == Standing.CHEAPER || standing == Standing.KEEPS_AGAIN;
     return new Advice(
@@ -114,6 +114,11 @@ public final class Advising {
     return nothing(posed.recipe(), Standing.UNMET, why).unmet(conflict);
   }
 
+  /** Tonnes in a month, where the folder tells. */
+  private static OptionalDouble made(RuleContext recipe) {
+    return recipe.tables().settings().tonnesPerMonth(recipe.recipe().code());
+  }
+
   private static Advice nothing(RuleContext recipe, Standing standing, String why) {
     return new Advice(
         recipe.recipe().code(),
@@ -129,7 +134,7 @@ public final class Advising {
                         feed.costPerKg(),
                         feed.costPerKg(),
                         feed.costPerKg(),
-                        OptionalDouble.empty())),
+                        made(recipe))),
         List.of(),
         List.of(),
         Reasons.NONE,
