@@ -117,7 +117,10 @@ record Proof(double missed, double unpriced, double gap, double cost, double[] b
     if (sum < low) {
       return low - sum;
     }
-    return sum > high ? sum - high : sum - sum;
+    if (sum > high) {
+      return sum - high;
+    }
+    return Double.isFinite(sum) ? 0 : Double.NaN;
   }
 
   /**
