@@ -12,7 +12,7 @@ final class Pieces {
   private static final Set<String> PHRASES =
       Set.of(
           "within", "from", "for", "per", "in", "on", "at", "source", "accept", "until", "by",
-          "because");
+          "because", "step");
 
   /** After these a name stands, which may be spelt like any word. */
   private static final Set<String> BEFORE_A_NAME = Set.of("source", "from", "for");

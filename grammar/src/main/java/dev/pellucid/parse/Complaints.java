@@ -26,6 +26,7 @@ final class Complaints {
   static final Code BOUND_TWICE = new Code("bound-twice");
   static final Code PHRASE_TWICE = new Code("phrase-twice");
   static final Code BOUND_MISSING = new Code("bound-missing");
+  static final Code STEP_ZERO = new Code("step-zero");
   static final Code WORD_UNKNOWN = new Code("word-unknown");
   static final Code OUT_OF_BOUNDS = new Code("figure-out-of-bounds");
   static final Code DAY_FORM = new Code("day-form");
@@ -101,6 +102,13 @@ final class Complaints {
     return Finding.error(PHRASE_TWICE, second, phrase + " stands twice on this line")
         .seeing("the first", first)
         .helping("keep one of the two");
+  }
+
+  static Finding stepZero(Amount size) {
+    return Finding.error(STEP_ZERO, size.span(), "a step of " + size.asWritten() + " is no step")
+        .helping(
+            "say of what the share is a whole multiple, for example: step 0.5 %,"
+                + " or take the step out");
   }
 
   static Finding boundMissing(String left, Span span) {

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class Expected {
   static final Expected SHARE = of("18.00 %", Extent.SHARE);
   static final Expected WITHIN = of("within 10 to 20 %", Extent.SHARE);
+  static final Expected STEP = of("step 0.5 %", Extent.SHARE);
   static final Expected FISH = of("fish 50 to 250 g", Extent.FISH);
   static final Expected BATCH = of("batch 60 kg weighed", Extent.BATCH);
   static final Expected DOSE = of("dose 10 g/kg", Extent.SHARE);

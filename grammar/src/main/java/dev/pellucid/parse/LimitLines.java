@@ -20,9 +20,7 @@ import dev.pellucid.text.Span;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.antlr.v4.runtime.Token;
-import org.jspecify.annotations.Nullable;
 
 /** The lines of limits and of waivers: what is limited, then phrases in any order, each once. */
 final class LimitLines {
@@ -37,9 +35,9 @@ final class LimitLines {
   LimitLine limit(LimitLineContext context) {
     Left left = left(context.what);
     Bounds.OnLine limits = bounds(context.what);
-    Once<Basis> basis = new Once<>("the basis");
-    Once<Word> origin = new Once<>("source");
-    Once<Amount> confidence = new Once<>("the part of the batches");
+    Once<Basis> basis = new Once<>("the basis", pieces);
+    Once<Word> origin = new Once<>("source", pieces);
+    Once<Amount> confidence = new Once<>("the part of the batches", pieces);
     for (LimitPhraseContext phrase : context.phrases) {
       if (phrase.limit != null) {
         limits.add(phrase.limit);
@@ -64,10 +62,10 @@ final class LimitLines {
   WaiverLine waiver(WaiverLineContext context) {
     Left left = left(context.what);
     Bounds.OnLine limits = bounds(context.what);
-    Once<Basis> basis = new Once<>("the basis");
-    Once<Word> until = new Once<>("until");
-    Once<Quoted> by = new Once<>("by");
-    Once<Quoted> because = new Once<>("because");
+    Once<Basis> basis = new Once<>("the basis", pieces);
+    Once<Word> until = new Once<>("until", pieces);
+    Once<Quoted> by = new Once<>("by", pieces);
+    Once<Quoted> because = new Once<>("because", pieces);
     for (WaiverPhraseContext phrase : context.phrases) {
       if (phrase.limit != null) {
         limits.add(phrase.limit);
@@ -154,28 +152,5 @@ final class LimitLines {
       pieces.say(Complaints.dayOutOfBounds(day));
     }
     return day;
-  }
-
-  /** A phrase that may stand once on a line. */
-  private final class Once<T> {
-    private final String name;
-    private @Nullable T value;
-    private @Nullable Span first;
-
-    Once(String name) {
-      this.name = name;
-    }
-
-    Optional<T> value() {
-      return Optional.ofNullable(value);
-    }
-
-    void put(T read, Span span) {
-      if (first != null) {
-        pieces.say(Complaints.phraseTwice(name, span, first));
-      }
-      value = read;
-      first = span;
-    }
   }
 }

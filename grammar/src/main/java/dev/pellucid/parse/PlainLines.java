@@ -4,6 +4,7 @@ import dev.pellucid.parse.generated.FeedLines.BoundContext;
 import dev.pellucid.parse.generated.FeedLines.LabelLineContext;
 import dev.pellucid.parse.generated.FeedLines.OverageLineContext;
 import dev.pellucid.parse.generated.FeedLines.ShareLineContext;
+import dev.pellucid.parse.generated.FeedLines.SharePhraseContext;
 import dev.pellucid.parse.generated.FeedLines.SupplyLineContext;
 import dev.pellucid.parse.generated.FeedLines.TargetContext;
 import dev.pellucid.syntax.Amount;
@@ -14,7 +15,10 @@ import dev.pellucid.syntax.OverageLine.Extra;
 import dev.pellucid.syntax.OverageLine.Target;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.ShareLine;
+import dev.pellucid.syntax.ShareLine.OrNone;
 import dev.pellucid.syntax.ShareLine.Share;
+import dev.pellucid.syntax.ShareLine.StepSize;
+import dev.pellucid.syntax.ShareLine.Within;
 import dev.pellucid.syntax.SupplyLine;
 import dev.pellucid.syntax.Word;
 import java.util.List;
@@ -37,12 +41,39 @@ final class PlainLines {
         context.rest != null
             ? new Share.Rest(pieces.span(context.rest))
             : new Share.Stated(pieces.amount(context.stated, Expected.SHARE));
-    Optional<Range> within =
-        context.within == null
-            ? Optional.empty()
-            : Optional.of(pieces.range(context.within, Expected.WITHIN));
+    Once<Within> within = new Once<>("within", pieces);
+    Once<StepSize> step = new Once<>("step", pieces);
+    for (SharePhraseContext phrase : context.phrases) {
+      if (phrase.within != null) {
+        within.put(within(phrase), pieces.span(phrase));
+      } else {
+        step.put(step(phrase), pieces.span(phrase));
+      }
+    }
     return new ShareLine(
-        pieces.word(context.subject), context.rework != null, share, within, pieces.span(context));
+        pieces.word(context.subject),
+        context.rework != null,
+        share,
+        within.value(),
+        step.value(),
+        pieces.span(context));
+  }
+
+  private Within within(SharePhraseContext context) {
+    Range range = pieces.range(context.within, Expected.WITHIN);
+    Optional<OrNone> orNone =
+        context.none == null
+            ? Optional.empty()
+            : Optional.of(new OrNone(pieces.span(context.none)));
+    return new Within(range, orNone, pieces.span(context));
+  }
+
+  private StepSize step(SharePhraseContext context) {
+    Amount size = pieces.amount(context.step, Expected.STEP);
+    if (size.figure().signum() == 0) {
+      pieces.say(Complaints.stepZero(size));
+    }
+    return new StepSize(size, pieces.span(context));
   }
 
   SupplyLine supply(SupplyLineContext context) {

@@ -20,6 +20,8 @@ final class AmountMissing implements Slip {
     boolean lacks =
         line.size() == 1
             || line.is(1, "within")
+            || (line.is(1, "step") && line.is(2, Kind.NUMBER))
+            || (line.is(1, "or") && line.is(2, "none"))
             || line.is(1, "from")
             || line.is(1, "for")
             || line.is(1, Kind.UNIT)

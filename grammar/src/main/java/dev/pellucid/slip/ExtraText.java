@@ -26,7 +26,7 @@ final class ExtraText implements Slip {
   /** The first lexeme after a line that would be whole without it; -1 when there is none. */
   private static int endOfWhole(BrokenLine line) {
     return switch (line.place()) {
-      case MIX, COAT, CARRIER -> afterWithin(line, line.is(1, "rest") ? 2 : afterAmount(line, 1));
+      case MIX, COAT, CARRIER -> afterShare(line);
       case LABEL -> afterAmount(line, 1);
       case SUPPLY ->
           afterAmount(line, 1) == 3 && line.is(3, "from") && line.is(4, Kind.WORD) ? 5 : -1;
@@ -42,10 +42,9 @@ final class ExtraText implements Slip {
     return line.is(at, Kind.NUMBER) && line.is(at + 1, Kind.UNIT) ? at + 2 : -1;
   }
 
-  private static int afterWithin(BrokenLine line, int at) {
-    boolean range =
-        at > 0 && line.is(at, "within") && line.is(at + 2, "to") && line.is(at + 4, Kind.UNIT);
-    return range ? at + 5 : at;
+  private static int afterShare(BrokenLine line) {
+    int tail = ShareTail.start(line);
+    return tail < 0 ? -1 : ShareTail.afterPhrases(line, tail);
   }
 
   private static int headEnd(BrokenLine line) {

@@ -4,6 +4,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Lexeme.Kind;
 import dev.pellucid.text.Span;
+import java.util.List;
 import java.util.Optional;
 
 /** A name in several words. */
@@ -58,6 +59,8 @@ final class NameWithSpace implements Slip {
   }
 
   private static boolean endsName(BrokenLine line, int at) {
-    return at > 0 && Vocabulary.phrases(line.place()).contains(line.at(at).text());
+    List<String> words =
+        line.place().hasShares() ? Vocabulary.BEFORE_SHARE : Vocabulary.phrases(line.place());
+    return at > 0 && words.contains(line.at(at).text());
   }
 }

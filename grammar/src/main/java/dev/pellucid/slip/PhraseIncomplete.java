@@ -22,6 +22,8 @@ final class PhraseIncomplete implements Slip {
           Map.entry("per", "per weighing"),
           Map.entry("for", "for handling"),
           Map.entry("from", "from ascorbyl-phosphate-35"),
+          Map.entry("within", "within 10 to 20 %"),
+          Map.entry("step", "step 0.5 %"),
           Map.entry("min", "min 35 %"),
           Map.entry("max", "max 40 %"));
 
@@ -49,7 +51,7 @@ final class PhraseIncomplete implements Slip {
       case "at" -> line.is(at + 1, Kind.NUMBER) && line.is(at + 3, "moisture");
       case "in" ->
           line.is(at + 1, Kind.NUMBER) && line.is(at + 3, "of") && line.is(at + 4, "batches");
-      case "min", "max" -> line.is(at + 1, Kind.NUMBER);
+      case "min", "max", "within", "step" -> line.is(at + 1, Kind.NUMBER);
       case "by", "because" -> line.is(at + 1, Kind.QUOTED);
       case "until" -> line.is(at + 1, Kind.DAY) || line.is(at + 1, Kind.UNREADABLE);
       case "per" -> line.is(at + 1, "weighing");

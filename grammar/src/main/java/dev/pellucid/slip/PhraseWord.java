@@ -15,8 +15,9 @@ final class PhraseWord implements Slip {
 
   @Override
   public Optional<Finding> in(BrokenLine line) {
-    List<String> words = Vocabulary.phrases(line.place());
+    int tail = ShareTail.start(line);
     for (int i = 1; i < line.size(); i++) {
+      List<String> words = words(line, i, tail);
       Lexeme lexeme = line.at(i);
       boolean name = Vocabulary.NAME_FOLLOWS.contains(line.at(i - 1).text());
       if (lexeme.kind() == Kind.WORD && !name && !words.contains(lexeme.text())) {
@@ -27,6 +28,18 @@ final class PhraseWord implements Slip {
       }
     }
     return Optional.empty();
+  }
+
+  /** Of a share, what says how it may move stands behind its figure; before it there is a name. */
+  private static List<String> words(BrokenLine line, int at, int tail) {
+    if (!line.place().hasShares()) {
+      return Vocabulary.phrases(line.place());
+    }
+    if (tail < 0 || at < tail) {
+      return Vocabulary.BEFORE_SHARE;
+    }
+    boolean orNone = line.is(at, "or") && line.is(at + 1, "none");
+    return orNone ? Vocabulary.phrases(line.place()) : Vocabulary.BEHIND_SHARE;
   }
 
   private static Finding finding(Lexeme lexeme, String near) {

@@ -38,6 +38,8 @@ public final class Slips {
           new NameCapitals(),
           new NameLetters(),
           new ShareBound(),
+          new StepForm(),
+          new NoneForm(),
           new PhraseWord(),
           new AmountMissing(),
           new NameWithSpace(),

@@ -23,6 +23,12 @@ final class Vocabulary {
   static final Set<String> NUMBER_FOLLOWS =
       Set.of("min", "max", "in", "at", "until", "to", "holds");
 
+  /** On the line of a share, before the figure is whole. */
+  static final List<String> BEFORE_SHARE = List.of("rest", "within", "to");
+
+  /** Behind the figure, where {@code or} is right before {@code none} alone. */
+  static final List<String> BEHIND_SHARE = List.of("rest", "within", "to", "none", "step");
+
   private static final List<String> LIMIT =
       List.of(
           "min", "max", "on", "dry", "matter", "at", "moisture", "in", "of", "batches", "source");
@@ -35,7 +41,7 @@ final class Vocabulary {
     return switch (place) {
       case OPENING -> List.of();
       case HEAD -> List.of("to", "weighed", "finished", "limits", "hold");
-      case MIX, COAT, CARRIER -> List.of("rest", "within", "to");
+      case MIX, COAT, CARRIER -> List.of("rest", "within", "to", "or", "none", "step");
       case SUPPLY -> List.of("from");
       case OVERAGE -> List.of("below", "per", "weighing", "for", "handling", "stability");
       case LIMITS -> LIMIT;

@@ -9,9 +9,29 @@ import java.util.function.Function;
  *
  * @param subject an ingredient or premix, or the recipe whose feed is worked in again
  * @param rework whether {@code rework} stands before the subject
+ * @param within how far the share may move, where the line says so
+ * @param step of what the share is a whole multiple, where the line says so
  */
 public record ShareLine(
-    Word subject, boolean rework, Share share, Optional<Range> within, Span span) {
+    Word subject,
+    boolean rework,
+    Share share,
+    Optional<Within> within,
+    Optional<StepSize> step,
+    Span span) {
+
+  /**
+   * {@code within 2 to 10 % or none}.
+   *
+   * @param orNone the words that let it stand at zero too, below the low end
+   */
+  public record Within(Range range, Optional<OrNone> orNone, Span span) {}
+
+  /** The words {@code or none}. */
+  public record OrNone(Span span) {}
+
+  /** {@code step 0.5 %}. */
+  public record StepSize(Amount size, Span span) {}
 
   /** How much of the subject. */
   public sealed interface Share {

@@ -50,7 +50,7 @@ final class Accounting {
 
   private List<LineShare> lines() {
     List<LineShare> lines = new ArrayList<>();
-    for (Line line : feed.recipe().lines()) {
+    for (Line line : feed.recipe().taken()) {
       lines.add(
           new LineShare(
               line.material().name(),

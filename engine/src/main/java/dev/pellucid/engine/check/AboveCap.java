@@ -37,14 +37,16 @@ final class AboveCap implements Rule {
   private static void look(List<Row> rows, Species species, Remarks out) {
     Map<String, List<Row>> above = new TreeMap<>();
     for (Row row : rows) {
-      Optional<Cap> cap = cap(row.ingredient(), species);
-      if (cap.isPresent() && Closeness.isAbove(share(rows, row.ingredient()), cap.get().most())) {
+      Optional<Cap> cap = row.ingredient().cap(species);
+      boolean capped = cap.isPresent() && cap.get().most().isPresent();
+      if (capped
+          && Closeness.isAbove(share(rows, row.ingredient()), cap.get().most().getAsDouble())) {
         above.computeIfAbsent(row.ingredient().name(), name -> new ArrayList<>()).add(row);
       }
     }
     for (List<Row> same : above.values()) {
       Ingredient one = same.get(0).ingredient();
-      out.accept(finding(same, species, share(rows, one), cap(one, species).orElseThrow()));
+      out.accept(finding(same, species, share(rows, one), one.cap(species).orElseThrow()));
     }
   }
 
@@ -56,31 +58,13 @@ final class AboveCap implements Rule {
     return kg / 100;
   }
 
-  /** That of the species, else of a group; of several the lowest. */
-  private static Optional<Cap> cap(Ingredient one, Species species) {
-    Cap narrowest = null;
-    for (Cap cap : one.caps()) {
-      if (species.is(cap.species())
-          && (narrowest == null || isNarrower(cap, narrowest, species.name()))) {
-        narrowest = cap;
-      }
-    }
-    return Optional.ofNullable(narrowest);
-  }
-
-  private static boolean isNarrower(Cap cap, Cap other, String species) {
-    boolean own = cap.species().equals(species);
-    boolean othersOwn = other.species().equals(species);
-    return own == othersOwn ? cap.most() < other.most() : own;
-  }
-
   private static Finding finding(List<Row> rows, Species species, double share, Cap cap) {
     Row largest = rows.get(0);
     for (Row row : rows) {
       largest = row.kg() > largest.kg() ? row : largest;
     }
     String name = largest.ingredient().name();
-    Figures.Pair figures = Figures.apart(share * 100, cap.most() * 100, 1);
+    Figures.Pair figures = Figures.apart(share * 100, cap.most().getAsDouble() * 100, 1);
     return Finding.warning(
             CODE,
             largest.line().name(),

@@ -21,7 +21,7 @@ final class CholineBesideVitamins implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    for (Line line : recipe.recipe().lines()) {
+    for (Line line : recipe.recipe().taken()) {
       Optional<ResolvedPremix> premix = line.material().premixed();
       if (premix.isPresent() && premix.get().keeping().isPresent()) {
         look(line, premix.get().ingredients(), out);

@@ -30,7 +30,7 @@ final class CoatOfDry implements Rule {
     if (!recipe.recipe().isApproved()) {
       return;
     }
-    for (Line line : recipe.recipe().lines()) {
+    for (Line line : recipe.recipe().taken()) {
       if (line.place() == Line.Place.COAT && isDry(line)) {
         out.accept(finding(line));
       }

@@ -50,7 +50,7 @@ final class Contributors {
   private static Contributors of(ComputedFeed feed, ToDoubleFunction<Row> brings) {
     List<Contributor> found = new ArrayList<>();
     double whole = feed.rows().stream().mapToDouble(brings).sum();
-    for (Line line : whole > 0 ? feed.recipe().lines() : List.<Line>of()) {
+    for (Line line : whole > 0 ? feed.recipe().taken() : List.<Line>of()) {
       List<Row> rows = feed.rows(line);
       double sum = rows.stream().mapToDouble(brings).sum();
       rows.stream()

@@ -38,7 +38,7 @@ final class FeedOutlivesPremix implements Rule {
     Practice practice = recipe.tables().practice();
     Optional<ResolvedPremix> first = Optional.empty();
     double least = life.get().most() / TIMES;
-    for (Line line : recipe.recipe().lines()) {
+    for (Line line : recipe.recipe().taken()) {
       Optional<ResolvedPremix> premix = line.material().premixed();
       if (premix.isPresent()
           && premix.get().keeping().isPresent()

@@ -2,6 +2,7 @@ package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.judge.Once;
+import dev.pellucid.engine.weighing.Reweighed;
 import dev.pellucid.engine.weighing.WeighingPlan;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import java.util.Optional;
@@ -33,6 +34,13 @@ public final class Floor {
   /** What is weighed of it; absent without feed, batch size or scales. */
   public Optional<WeighingPlan> plan() {
     return batch().map(WeighedBatch::plan);
+  }
+
+  /** The same batch of a feed with other shares; absent without batch size or scales. */
+  public Optional<Reweighed> reweighed(ComputedFeed other) {
+    return other.recipe().batch().isPresent()
+        ? planner.flatMap(one -> one.reweighed(other, other.weighed(other.recipe().batch().get())))
+        : Optional.empty();
   }
 
   /** Absent without feed, batch size or scales. */

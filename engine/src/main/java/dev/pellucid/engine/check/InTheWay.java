@@ -68,11 +68,20 @@ final class InTheWay {
       }
       points -= Moves.room(new Readings(there.get()), limit) / slope;
     }
-    points *= 1 + Closeness.PART;
+    points = inSteps(line, points * (1 + Closeness.PART));
     Optional<ComputedFeed> there = moved(line, rest, points);
     return there.filter(it -> Judge.verdict(new Readings(it), limit).keeps()).isPresent()
         ? points
         : 0;
+  }
+
+  /** In whole steps of the line, where it has some: so many as are needed. */
+  private static double inSteps(Line line, double points) {
+    if (line.step().isEmpty()) {
+      return points;
+    }
+    double step = line.step().get().part() * 100;
+    return Math.copySign(Closeness.up(Math.abs(points) / step) * step, points);
   }
 
   private Optional<ComputedFeed> moved(Line line, Line rest, double points) {

@@ -14,9 +14,7 @@ import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.measure.Unit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -103,22 +101,13 @@ record LotSpread(List<Part> parts) {
 
   /** Of the nutrients of a limit. */
   static LotSpread of(ComputedFeed feed, FeedTables tables, Limit limit) {
-    Map<String, List<Row>> byIngredient = new LinkedHashMap<>();
-    for (Row row : feed.rows()) {
-      List<Row> same = byIngredient.get(row.ingredient().name());
-      if (same == null) {
-        same = new ArrayList<>(1);
-        byIngredient.put(row.ingredient().name(), same);
-      }
-      same.add(row);
-    }
     List<Nutrient> nutrients = limit.subject().addends();
     int[] indexes = new int[nutrients.size()];
     for (int i = 0; i < indexes.length; i++) {
       indexes[i] = nutrients.get(i).index();
     }
     List<Part> parts = new ArrayList<>();
-    for (List<Row> rows : byIngredient.values()) {
+    for (List<Row> rows : feed.rowsByIngredient()) {
       Row most = rows.get(0);
       double brings = 0;
       double deviation = 0;

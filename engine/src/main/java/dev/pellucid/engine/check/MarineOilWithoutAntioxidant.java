@@ -19,7 +19,7 @@ final class MarineOilWithoutAntioxidant implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    List<Line> lines = recipe.recipe().lines();
+    List<Line> lines = recipe.recipe().taken();
     if (isKept(lines)) {
       return;
     }

@@ -19,7 +19,7 @@ final class Medicated implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    for (Line line : recipe.recipe().lines()) {
+    for (Line line : recipe.recipe().taken()) {
       for (Ingredient one : line.material().ingredients()) {
         if (one.traits().contains(Trait.MEDICATED)) {
           out.accept(finding(line, one));

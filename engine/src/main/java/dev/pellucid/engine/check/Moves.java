@@ -35,13 +35,22 @@ final class Moves {
     this.rest = feed.recipe().rest();
     this.written = new Readings(feed);
     for (Line line : lines) {
-      boolean moves = !line.rest() && line.material().single().isPresent();
+      boolean moves = !line.rest() && line.material().single().isPresent() && mayMove(line);
       Optional<Readings> probe = moves ? probe(line) : Optional.empty();
       probed.add(probe);
       if (probe.isPresent()) {
         free.add(line);
       }
     }
+  }
+
+  /**
+   * Whether a small change of it may be sound: a line that was left out is taken up by a person,
+   * and one that is off its step is first brought back to it.
+   */
+  private static boolean mayMove(Line line) {
+    boolean left = !line.isTaken() && (line.within().isEmpty() || line.within().get().low() > 0);
+    return !left && line.keepsStep();
   }
 
   private Optional<Readings> probe(Line line) {

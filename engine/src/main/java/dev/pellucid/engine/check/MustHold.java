@@ -41,7 +41,7 @@ final class MustHold implements Rule {
   }
 
   private static boolean isIn(ResolvedRecipe recipe, String what) {
-    for (Line line : recipe.lines()) {
+    for (Line line : recipe.taken()) {
       if (line.share().isPositive() && brings(line, what)) {
         return true;
       }

@@ -6,7 +6,6 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Closeness;
-import dev.pellucid.syntax.Range;
 import java.util.List;
 
 /**
@@ -34,31 +33,50 @@ final class OutsideWithin implements Rule {
     List<Line> lines = recipe.recipe().lines();
     for (Line line : lines) {
       if (line.within().isPresent() && isWorthTelling(line, line.within().get(), lines)) {
-        out.accept(finding(line, line.within().get().written()));
+        out.accept(finding(line, line.within().get()));
       }
     }
   }
 
   private static boolean isWorthTelling(Line line, Within free, List<Line> lines) {
     double share = line.designed().part();
+    if (free.orNone() && !line.isTaken()) {
+      return false;
+    }
     return Closeness.isBelow(share, free.low()) && !WithinLeavesNoFeed.floorsTooHigh(lines)
         || Closeness.isAbove(share, free.high()) && !WithinLeavesNoFeed.ceilingsTooLow(lines);
   }
 
-  private static Finding finding(Line line, Range range) {
-    return Finding.error(
-            CODE,
-            line.figure(),
-            line.material().name()
-                + " is at "
-                + line.designed()
-                + ", its own line allows "
-                + range.asWritten())
-        .seeing("bounds written", range.span())
-        .helping(
-            line.rest()
-                ? "the rest takes what the other lines leave: is one of them lost or off?"
-                : "bring the share back, or change the bounds on purpose")
-        .about(new About(line.material().name(), About.Side.NONE, line.rest() ? REST : List.of()));
+  private static Finding finding(Line line, Within free) {
+    Finding finding =
+        Finding.error(
+                CODE,
+                line.figure(),
+                line.material().name()
+                    + " is at "
+                    + line.designed()
+                    + ", its own line allows "
+                    + free.asWritten())
+            .seeing("bounds written", free.written().span())
+            .about(
+                new About(line.material().name(), About.Side.NONE, line.rest() ? REST : List.of()));
+    if (line.rest()) {
+      return finding.helping(
+          "the rest takes what the other lines leave: is one of them lost or off?");
+    }
+    if (!line.isTaken()) {
+      return finding.helping(
+          "write "
+              + free.asWritten()
+              + " or none where it may be left out for now, else bring the share back");
+    }
+    return free.skips() && Closeness.isBelow(line.designed().part(), free.low())
+        ? finding.helping(
+            "bring it up to "
+                + free.written().low().text()
+                + " "
+                + free.written().unitAsWritten().text()
+                + " at least, or down to 0 % to leave it out")
+        : finding.helping("bring the share back, or change the bounds on purpose");
   }
 }

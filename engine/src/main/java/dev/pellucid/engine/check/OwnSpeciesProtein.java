@@ -27,7 +27,7 @@ final class OwnSpeciesProtein implements Rule {
     if (species.isEmpty()) {
       return;
     }
-    for (Line line : recipe.recipe().lines()) {
+    for (Line line : recipe.recipe().taken()) {
       for (Ingredient one : line.material().ingredients()) {
         if (OwnSpecies.is(one, species.get())) {
           Finding finding = finding(line, one, species.get());

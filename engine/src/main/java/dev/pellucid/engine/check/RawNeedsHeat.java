@@ -26,7 +26,7 @@ final class RawNeedsHeat implements Rule {
   @Override
   public void look(RuleContext recipe, Remarks out) {
     boolean heated = Heat.isCertain(recipe);
-    for (Line line : recipe.recipe().lines()) {
+    for (Line line : recipe.recipe().taken()) {
       if (!heated || line.place() == Line.Place.COAT) {
         look(recipe, line, Trait.RAW_ANIMAL, Severity.ERROR, out);
         look(recipe, line, Trait.RAW_LEGUME, Severity.WARNING, out);

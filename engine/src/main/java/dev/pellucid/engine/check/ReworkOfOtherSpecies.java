@@ -25,7 +25,7 @@ final class ReworkOfOtherSpecies implements Rule {
     if (here.isEmpty()) {
       return;
     }
-    for (Line line : recipe.recipe().lines()) {
+    for (Line line : recipe.recipe().taken()) {
       Optional<Reworked> rework = line.material().reworked();
       if (rework.isPresent() && rework.get().species().isPresent()) {
         Species there = rework.get().species().get();

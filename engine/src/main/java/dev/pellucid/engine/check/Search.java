@@ -7,6 +7,7 @@ import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.measure.Closeness;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -239,33 +240,66 @@ final class Search {
 
   /** What lies near a point and keeps all, the smallest first. */
   private List<Change> rounded(Way way, Point at, HalfPlanes planes, int decimals) {
-    double step = Math.pow(10, -decimals);
-    long x = Math.round(at.x() / step);
-    long y = Math.round(at.y() / step);
+    BigDecimal[] units = {unit(way, 0, decimals), unit(way, 1, decimals)};
+    double stepX = units[0].doubleValue();
+    double stepY = units[1].doubleValue();
+    double wide = Math.min(stepX, stepY);
+    long x = Math.round(at.x() / stepX);
+    long y = Math.round(at.y() / stepY);
     int near = way.up().size() == 1 ? 0 : NEAR;
     List<Point> points = new ArrayList<>();
     for (long i = x - NEAR; i <= x + NEAR; i++) {
       for (long j = y - near; j <= y + near; j++) {
         if ((i != 0 || j != 0)
-            && planes.holds((double) i * step, (double) j * step, Closeness.PART)) {
+            && planes.holds((double) i * stepX, (double) j * stepY, Closeness.PART)) {
           points.add(new Point((double) i, (double) j));
         }
       }
     }
-    points.sort(Comparator.comparingDouble(Point::size));
+    points.sort(
+        Comparator.comparingDouble(
+            point -> new Point(point.x() * (stepX / wide), point.y() * (stepY / wide)).size()));
     List<Change> changes = new ArrayList<>();
     for (Point point : points.subList(0, Math.min(ROUNDINGS, points.size()))) {
-      changes.add(change(way, point, decimals));
+      changes.add(change(way, point, units));
     }
     return changes;
   }
 
-  private Change change(Way way, Point steps, int decimals) {
+  /** What a way moves by: a figure that a person writes, and whole steps of lines that have one. */
+  private static BigDecimal unit(Way way, int k, int decimals) {
+    BigDecimal unit = BigDecimal.ONE.movePointLeft(decimals);
+    if (k >= way.up().size()) {
+      return unit;
+    }
+    Line up = way.up().get(k);
+    Line down = way.down().get(k);
+    if (up.step().isEmpty() && down.step().isEmpty()) {
+      return unit;
+    }
+    if (up.step().isEmpty() || down.step().isEmpty()) {
+      return up.step().or(down::step).orElseThrow().share().percent();
+    }
+    return together(up.step().get().share().percent(), down.step().get().share().percent());
+  }
+
+  /** The least that is a whole multiple of both. */
+  private static BigDecimal together(BigDecimal one, BigDecimal other) {
+    int places = Math.max(0, Math.max(one.scale(), other.scale()));
+    BigInteger a = one.movePointRight(places).toBigIntegerExact();
+    BigInteger b = other.movePointRight(places).toBigIntegerExact();
+    return new BigDecimal(a.divide(a.gcd(b)).multiply(b), places);
+  }
+
+  private Change change(Way way, Point steps, BigDecimal... units) {
     List<Change.Moved> moved = new ArrayList<>();
-    double[] points = points(way, steps);
-    for (int line = 0; line < points.length; line++) {
-      if (points[line] != 0) {
-        BigDecimal amount = BigDecimal.valueOf((long) points[line], decimals);
+    for (int line = 0; line < moves.size(); line++) {
+      BigDecimal amount = BigDecimal.ZERO;
+      for (int k = 0; k < units.length; k++) {
+        long times = (long) (part(way, k, line) * (k == 0 ? steps.x() : steps.y()));
+        amount = amount.add(units[k].multiply(BigDecimal.valueOf(times)));
+      }
+      if (amount.signum() != 0) {
         moved.add(new Change.Moved(moves.line(line), amount));
       }
     }

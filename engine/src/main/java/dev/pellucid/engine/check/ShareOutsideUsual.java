@@ -29,7 +29,7 @@ final class ShareOutsideUsual implements Rule {
 
   @Override
   public void look(RuleContext recipe, Remarks out) {
-    for (Line line : recipe.recipe().lines()) {
+    for (Line line : recipe.recipe().taken()) {
       Optional<Material.Single> single = line.material().single();
       if (single.isPresent()
           && !line.rest()

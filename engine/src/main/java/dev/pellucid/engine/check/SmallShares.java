@@ -39,7 +39,7 @@ public final class SmallShares {
 
   /** Those of a recipe. */
   public static SmallShares of(ResolvedRecipe recipe) {
-    return new SmallShares(recipe.lines());
+    return new SmallShares(recipe.taken());
   }
 
   private static boolean isSmall(Material material) {

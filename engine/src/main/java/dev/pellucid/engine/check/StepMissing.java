@@ -48,7 +48,7 @@ final class StepMissing implements Rule {
     boolean none = !passes.has(Step.GRIND);
     List<String> whole = new ArrayList<>();
     List<String> coarse = new ArrayList<>();
-    for (Line line : told.lines()) {
+    for (Line line : told.taken()) {
       if (line.place() == Place.MIX && line.material().reworked().isEmpty()) {
         for (Ingredient one : line.material().ingredients()) {
           if (isAlone(line, one) && !isGround(passes, one.name())) {
@@ -104,7 +104,7 @@ final class StepMissing implements Rule {
 
   private static void blending(ResolvedRecipe told, Remarks out) {
     int lines = 0;
-    for (Line line : told.lines()) {
+    for (Line line : told.taken()) {
       lines += line.place() == Place.MIX ? 1 : 0;
     }
     if (lines > 1 && !told.process().has(Step.BLEND)) {

@@ -29,7 +29,7 @@ final class UnprotectedVitamin implements Rule {
       return;
     }
     Map<String, Retention> classes = recipe.tables().practice().retention();
-    for (Line line : recipe.recipe().lines()) {
+    for (Line line : recipe.recipe().taken()) {
       if (line.place() == Line.Place.COAT) {
         continue;
       }

@@ -15,6 +15,9 @@ final class WithinFarApart implements Rule {
   private static final Code CODE = new Code("within-far-apart");
   private static final double FAR = 12;
 
+  /** Of a line that may be left out, the lower end is the least worth taking, and may be low. */
+  private static final double FAR_OR_NONE = 25;
+
   @Override
   public Code code() {
     return CODE;
@@ -25,7 +28,8 @@ final class WithinFarApart implements Rule {
     for (Line line : recipe.recipe().lines()) {
       if (line.within().isPresent()) {
         Within free = line.within().get();
-        if (free.low() > 0 && free.high() > FAR * free.low()) {
+        double far = free.orNone() ? FAR_OR_NONE : FAR;
+        if (free.low() > 0 && free.high() > far * free.low()) {
           out.accept(finding(line, free));
         }
       }
@@ -37,9 +41,12 @@ final class WithinFarApart implements Rule {
     return Finding.warning(
             CODE,
             free.written().span(),
-            name + " may stand within " + free.written().asWritten() + ", ends that far apart")
+            name + " may stand within " + free.asWritten() + ", ends that far apart")
         .noting("a lower end that is so low holds the line to nothing")
-        .helping("look for a slipped decimal point, or write 0 where no lower end is meant")
+        .helping(
+            free.orNone()
+                ? "look for a slipped decimal point: the lower end is the least that is worth taking"
+                : "look for a slipped decimal point, or write 0 where no lower end is meant")
         .about(new About(name, About.Side.NONE, List.of()));
   }
 }

@@ -81,13 +81,13 @@ final class WithinLeavesNoFeed implements Rule {
 
   private static double floor(Line line) {
     return line.within().isPresent()
-        ? line.within().get().low() * 100
+        ? line.within().get().orNone() ? 0 : line.lowest() * 100
         : line.rest() ? 0 : line.designed().kgPer100();
   }
 
   private static double ceiling(Line line) {
     return line.within().isPresent()
-        ? line.within().get().high() * 100
+        ? line.highest() * 100
         : line.rest() ? WHOLE : line.designed().kgPer100();
   }
 

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.data.Content;
-import dev.pellucid.engine.data.Digestibility;
+import dev.pellucid.engine.data.Digestibility.Coefficient;
 import dev.pellucid.engine.data.Digestibility.ProcessKind;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;
@@ -219,7 +219,7 @@ final class CompositionMaker {
       terms = terms(nutrient.formula().get(), nutrient.index());
     }
     if (terms.isEmpty() && nutrient.digestibleOf().isPresent()) {
-      terms = digestible(nutrient.digestibleOf().get(), nutrient.index());
+      terms = digestible(nutrient, nutrient.digestibleOf().get());
     }
     if (terms.isPresent()) {
       set(nutrient, terms.get());
@@ -248,22 +248,22 @@ final class CompositionMaker {
     }
   }
 
-  private Optional<Terms> digestible(String whole, int part) {
+  private Optional<Terms> digestible(Nutrient part, String whole) {
     Optional<Nutrient> of = nutrients.named(whole);
     if (of.isEmpty() || unknown.get(of.get().index())) {
-      hangsAs(of, part);
+      hangsAs(of, part.index());
       return Optional.empty();
     }
     int index = of.get().index();
-    Optional<Digestibility> told =
-        ingredient.digestible(whole, species, kind.orElse(ProcessKind.MASH));
+    Optional<Coefficient> told =
+        ingredient.coefficient(part, species, kind.orElse(ProcessKind.MASH));
     // Of nothing, nothing is digested, whatever the coefficient.
     if (told.isEmpty() && high[index] != 0) {
       boolean feedTold = species.isPresent() && kind.isPresent();
-      feedUntold.set(part, !feedTold && ingredient.isDigestibleForSome(whole));
+      feedUntold.set(part.index(), !feedTold && ingredient.isDigestibleForSome(part));
       return Optional.empty();
     }
-    double coefficient = told.isEmpty() ? 0 : told.get().coefficients().getOrDefault(whole, 0.0);
+    double coefficient = told.isEmpty() ? 0 : told.get().part();
     return Optional.of(new Terms(0, List.of(new Composition.Derived.Term(coefficient, index))));
   }
 

@@ -8,14 +8,21 @@ import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * The feed as it will be fed: the sum of its rows.
+ * The feed as it will be fed: the sum of its rows. A line may stand at zero, to be taken up again
+ * later: what is said of a feed is said of its rows, and those at zero are kept apart for whoever
+ * asks what the feed would be with some of them.
  *
  * @param surroundings where it is made
  * @param weighing what was weighed of each line
+ * @param rows those of which there is some
+ * @param rowsAtZero those of which there is none
  * @param shrink the part of the finished feed that never reaches a bag
  * @param retentionGaps where the folder does not say what is kept
  * @param unpriced ingredients without a price on the day, sorted
@@ -27,11 +34,13 @@ public record ComputedFeed(
     Weighing weighing,
     Balances balances,
     List<Row> rows,
+    List<Row> rowsAtZero,
     double shrink,
     List<RetentionGap> retentionGaps,
     List<String> unpriced) {
   public ComputedFeed {
     rows = List.copyOf(rows);
+    rowsAtZero = List.copyOf(rowsAtZero);
     retentionGaps = List.copyOf(retentionGaps);
     unpriced = List.copyOf(unpriced);
   }
@@ -42,8 +51,9 @@ public record ComputedFeed(
    * once more.
    */
   public Computation weighed(Weighing other) {
-    List<ExplodedLine> leaves = new ArrayList<>(rows.size());
-    for (Row row : rows) {
+    List<Row> every = everyRow();
+    List<ExplodedLine> leaves = new ArrayList<>(every.size());
+    for (Row row : every) {
       leaves.add(other.of(row.leaf()));
     }
     Balancing balancing = new Balancing(recipe.process(), nutrients, surroundings);
@@ -52,7 +62,8 @@ public record ComputedFeed(
         anew,
         anew.obstacle().isPresent()
             ? Optional.empty()
-            : Optional.of(with(other, anew, weighed(leaves, balancing.yieldOf(leaves, anew)))));
+            : Optional.of(
+                with(other, anew, weighed(every, leaves, balancing.yieldOf(leaves, anew)))));
   }
 
   /**
@@ -61,8 +72,9 @@ public record ComputedFeed(
    * the way of its figures.
    */
   public Optional<ComputedFeed> supplied(String premix, String source, double times) {
-    List<ExplodedLine> leaves = new ArrayList<>(rows.size());
-    for (Row row : rows) {
+    List<Row> every = everyRow();
+    List<ExplodedLine> leaves = new ArrayList<>(every.size());
+    for (Row row : every) {
       Optional<ExplodedLine> leaf =
           row.leaf()
               .supplied(
@@ -80,20 +92,47 @@ public record ComputedFeed(
     Balances anew = balancing.of(leaves);
     return anew.obstacle().isPresent()
         ? Optional.empty()
-        : Optional.of(with(weighing, anew, weighed(leaves, balancing.yieldOf(leaves, anew))));
+        : Optional.of(
+            with(weighing, anew, weighed(every, leaves, balancing.yieldOf(leaves, anew))));
   }
 
-  private List<Row> weighed(List<ExplodedLine> leaves, FeedYield feedYield) {
+  private static List<Row> weighed(
+      List<Row> every, List<ExplodedLine> leaves, FeedYield feedYield) {
     List<Row> weighed = new ArrayList<>(leaves.size());
     for (int i = 0; i < leaves.size(); i++) {
-      weighed.add(rows.get(i).weighed(leaves.get(i), feedYield));
+      weighed.add(every.get(i).weighed(leaves.get(i), feedYield));
     }
     return weighed;
   }
 
-  /** What comes of one line, in the order of its premixes. */
+  /** What comes of one line, in the order of its premixes; of a line at zero too. */
   public List<Row> rows(Line line) {
-    return rows.stream().filter(row -> row.line().index() == line.index()).toList();
+    return everyRow().stream().filter(row -> row.line().index() == line.index()).toList();
+  }
+
+  /** All rows, those at zero too, in the order of their lines. */
+  public List<Row> everyRow() {
+    if (rowsAtZero.isEmpty()) {
+      return rows;
+    }
+    List<Row> every = new ArrayList<>(rows);
+    every.addAll(rowsAtZero);
+    every.sort(Comparator.comparingInt(row -> row.line().index()));
+    return every;
+  }
+
+  /** The rows of each ingredient together, in the order in which it first comes. */
+  public List<List<Row>> rowsByIngredient() {
+    Map<String, List<Row>> byName = new LinkedHashMap<>();
+    for (Row row : rows) {
+      List<Row> same = byName.get(row.ingredient().name());
+      if (same == null) {
+        same = new ArrayList<>(1);
+        byName.put(row.ingredient().name(), same);
+      }
+      same.add(row);
+    }
+    return List.copyOf(byName.values());
   }
 
   /** What it would be with all lost that is weighed on top for handling. */
@@ -103,7 +142,7 @@ public record ComputedFeed(
 
   /** What it would be if every step for which the folder does not tell what is kept kept all. */
   public ComputedFeed asIfGapsKeptAll() {
-    return with(weighing, balances, rows.stream().map(Row::asIfGapsKeptAll).toList());
+    return with(weighing, balances, everyRow().stream().map(Row::asIfGapsKeptAll).toList());
   }
 
   /** The same feed if an ingredient had another price, wherever it stands in it. */
@@ -117,14 +156,34 @@ public record ComputedFeed(
   }
 
   private ComputedFeed with(Weighing other, Balances anew, List<Row> weighed) {
+    Rows anewRows = Rows.of(weighed);
+    boolean same = rowsAtZero.isEmpty() && anewRows.atZero().isEmpty();
     return new ComputedFeed(
-        recipe, nutrients, surroundings, other, anew, weighed, shrink, retentionGaps, unpriced);
+        recipe,
+        nutrients,
+        surroundings,
+        other,
+        anew,
+        anewRows.ofSome(),
+        anewRows.atZero(),
+        shrink,
+        retentionGaps,
+        same ? unpriced : anewRows.unpriced());
   }
 
   /** The same feed of which all that is finished comes into bags. */
   public ComputedFeed withoutShrink() {
     return new ComputedFeed(
-        recipe, nutrients, surroundings, weighing, balances, rows, 0, retentionGaps, unpriced);
+        recipe,
+        nutrients,
+        surroundings,
+        weighing,
+        balances,
+        rows,
+        rowsAtZero,
+        0,
+        retentionGaps,
+        unpriced);
   }
 
   /** The amount of a nutrient per kg of finished feed as fed, in the base of its kind. */

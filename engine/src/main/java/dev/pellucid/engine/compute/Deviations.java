@@ -1,9 +1,6 @@
 package dev.pellucid.engine.compute;
 
-import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -40,7 +37,7 @@ final class Deviations {
 
   /** Of a sum of nutrients, read at one end in the mass of another. */
   double ofSum(int[] nutrients, Scenario content, Scenario mass) {
-    Moves moves = new Moves();
+    LotMoves moves = new LotMoves(feed);
     double squares = 0;
     for (List<Row> rows : byIngredient()) {
       moves.take(rows, nutrients, content, mass);
@@ -59,8 +56,8 @@ final class Deviations {
    */
   double ofRatio(
       int[] upper, Scenario above, int[] lower, Scenario below, Scenario mass, double quotient) {
-    Moves over = new Moves();
-    Moves under = new Moves();
+    LotMoves over = new LotMoves(feed);
+    LotMoves under = new LotMoves(feed);
     double squares = 0;
     for (List<Row> rows : byIngredient()) {
       over.take(rows, upper, above, mass);
@@ -86,19 +83,20 @@ final class Deviations {
    * more the more there is, so that the plane through here lies below it everywhere.
    */
   double[] slopesOfSum(int[] nutrients, Scenario content, Scenario mass) {
-    double[] slopes = new double[feed.rows().size()];
+    List<Row> every = feed.everyRow();
+    double[] slopes = new double[every.size()];
     double deviation = ofSum(nutrients, content, mass);
     if (deviation == 0) {
       return slopes;
     }
-    Moves moves = new Moves();
+    LotMoves moves = new LotMoves(feed);
     Map<String, Pulls> byName = new HashMap<>();
     for (List<Row> rows : byIngredient()) {
       moves.take(rows, nutrients, content, mass);
-      byName.put(rows.get(0).ingredient().name(), moves.together());
+      byName.put(rows.get(0).ingredient().name(), together(moves));
     }
     for (int i = 0; i < slopes.length; i++) {
-      Row row = feed.rows().get(i);
+      Row row = every.get(i);
       Pulls of = byName.get(row.ingredient().name());
       slopes[i] = of == null ? 0 : of.alongside(row, nutrients, content) / deviation;
     }
@@ -116,7 +114,8 @@ final class Deviations {
   OfRatio ratio(
       int[] upper, Scenario above, int[] lower, Scenario below, Scenario mass, double quotient) {
     double deviation = ofRatio(upper, above, lower, below, mass, quotient);
-    double[] slopes = new double[feed.rows().size()];
+    List<Row> every = feed.everyRow();
+    double[] slopes = new double[every.size()];
     if (deviation == 0) {
       return new OfRatio(0, slopes);
     }
@@ -126,7 +125,7 @@ final class Deviations {
           rows.get(0).ingredient().name(), apart(rows, upper, above, lower, below, mass, quotient));
     }
     for (int i = 0; i < slopes.length; i++) {
-      Row row = feed.rows().get(i);
+      Row row = every.get(i);
       Pulls of = byName.get(row.ingredient().name());
       if (of != null) {
         slopes[i] =
@@ -145,8 +144,8 @@ final class Deviations {
       Scenario below,
       Scenario mass,
       double quotient) {
-    Moves over = new Moves();
-    Moves under = new Moves();
+    LotMoves over = new LotMoves(feed);
+    LotMoves under = new LotMoves(feed);
     over.take(rows, upper, above, mass);
     under.take(rows, lower, below, mass);
     double[] sums = new double[3];
@@ -192,73 +191,23 @@ final class Deviations {
     return one < 0 ? other : other < 0 ? one : Math.min(one, other);
   }
 
-  /**
-   * How far one standard deviation of each content that an ingredient tells moves a sum; with a
-   * sign, for it may enter the sum on two ways.
-   */
-  private final class Moves {
-    private final double[] byContent = new double[feed.nutrients().count()];
-    private final BitSet touched = new BitSet();
-
-    /** Forgets the ingredient before, and takes in all rows of one. */
-    void take(List<Row> rows, int[] nutrients, Scenario content, Scenario mass) {
-      for (int told = next(0); told >= 0; told = next(told + 1)) {
-        byContent[told] = 0;
-      }
-      touched.clear();
-      for (Row row : rows) {
-        for (int nutrient : nutrients) {
-          if (!feed.nutrients().isMoisture(nutrient) || feed.keepsItsWater(row)) {
-            take(row, nutrient, content, mass);
-          }
-        }
-      }
+  /** All of an ingredient that was taken in. */
+  private Pulls together(LotMoves moves) {
+    double sum = 0;
+    double[] pulls = new double[feed.nutrients().count()];
+    for (int told = moves.next(0); told >= 0; told = moves.next(told + 1)) {
+      sum += Math.abs(moves.taken(told));
+      pulls[told] = Math.signum(moves.taken(told));
     }
-
-    private void take(Row row, int nutrient, Scenario content, Scenario mass) {
-      for (Composition.Derived.Term term : row.composition().net().get(nutrient)) {
-        int told = term.nutrient();
-        touched.set(told);
-        byContent[told] += term.factor() * row.told(content, mass, told);
-      }
+    for (int told = moves.next(0); told >= 0; told = moves.next(told + 1)) {
+      pulls[told] *= sum;
     }
-
-    /** The first content from a place on that moves the sum; below zero where there is no more. */
-    int next(int from) {
-      return touched.nextSetBit(from);
-    }
-
-    double taken(int content) {
-      return byContent[content];
-    }
-
-    /** All of the ingredient that was taken in last. */
-    Pulls together() {
-      double sum = 0;
-      double[] pulls = new double[byContent.length];
-      for (int told = next(0); told >= 0; told = next(told + 1)) {
-        sum += Math.abs(byContent[told]);
-        pulls[told] = Math.signum(byContent[told]);
-      }
-      for (int told = next(0); told >= 0; told = next(told + 1)) {
-        pulls[told] *= sum;
-      }
-      return new Pulls(pulls);
-    }
+    return new Pulls(pulls);
   }
 
   private List<List<Row>> byIngredient() {
     if (byIngredient.isEmpty()) {
-      Map<String, List<Row>> byName = new LinkedHashMap<>();
-      for (Row row : feed.rows()) {
-        List<Row> same = byName.get(row.ingredient().name());
-        if (same == null) {
-          same = new ArrayList<>(1);
-          byName.put(row.ingredient().name(), same);
-        }
-        same.add(row);
-      }
-      byIngredient = List.copyOf(byName.values());
+      byIngredient = feed.rowsByIngredient();
     }
     return byIngredient;
   }

@@ -34,6 +34,11 @@ record ExplodedLine(
    */
   record Taken(double share, double most) {}
 
+  /** Whether there is any of it. */
+  boolean isOfSome() {
+    return kg > 0 || richest > 0;
+  }
+
   /**
    * The same of a line that is weighed otherwise.
    *

@@ -2,6 +2,7 @@ package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.data.Digestibility.ProcessKind;
 import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -10,7 +11,6 @@ import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /**
  * A resolved recipe and its weighing to the feed as it will be fed. Shared by all recipes of a
@@ -49,7 +49,7 @@ public final class FeedComputer {
 
   /** Whether of some line so much is weighed on top each time, whatever the batch. */
   private static boolean isTakenAtEachWeighing(ResolvedRecipe recipe) {
-    for (Line line : recipe.lines()) {
+    for (Line line : recipe.taken()) {
       if (line.kgPerWeighing() > 0) {
         return true;
       }
@@ -66,10 +66,9 @@ public final class FeedComputer {
     if (balances.obstacle().isPresent()) {
       return new Computation(balances, Optional.empty());
     }
-    RetentionPath keeping =
-        new RetentionPath(
-            retentions, recipe.process(), recipe.declared(), surroundings.airTemperature(), 0);
-    List<Row> rows = rows(leaves, keeping, balancing.yieldOf(leaves, balances));
+    RetentionPath keeping = keeping(recipe, surroundings);
+    FeedYield feedYield = balancing.yieldOf(leaves, balances);
+    Rows rows = rows(leaves, keeping, keeping(recipe, surroundings), feedYield);
     return new Computation(
         balances,
         Optional.of(
@@ -79,10 +78,33 @@ public final class FeedComputer {
                 surroundings,
                 weighing,
                 balances,
-                rows,
+                rows.ofSome(),
+                rows.atZero(),
                 recipe.plant().isPresent() ? recipe.plant().get().shrink() : 0,
                 List.copyOf(keeping.gaps()),
-                unpriced(rows))));
+                rows.unpriced())));
+  }
+
+  private RetentionPath keeping(ResolvedRecipe recipe, Surroundings surroundings) {
+    return new RetentionPath(
+        retentions, recipe.process(), recipe.declared(), surroundings.airTemperature(), 0);
+  }
+
+  /**
+   * What is found missing on the way of a line at zero is not missing in the feed.
+   *
+   * @param keeping the way of what there is some of
+   * @param ofNone the way of lines at zero
+   */
+  private static Rows rows(
+      List<ExplodedLine> leaves, RetentionPath keeping, RetentionPath ofNone, FeedYield feedYield) {
+    List<ExplodedLine> some = new ArrayList<>(leaves.size());
+    List<ExplodedLine> none = new ArrayList<>();
+    for (ExplodedLine leaf : leaves) {
+      (leaf.isOfSome() ? some : none).add(leaf);
+    }
+    return new Rows(
+        rows(some, keeping, feedYield), none.isEmpty() ? List.of() : rows(none, ofNone, feedYield));
   }
 
   /** What would be kept without gaps is worked out only where there are some. */
@@ -99,14 +121,13 @@ public final class FeedComputer {
     return rows;
   }
 
-  private static List<String> unpriced(List<Row> rows) {
-    TreeSet<String> names = new TreeSet<>();
-    for (Row row : rows) {
-      if (row.price().isEmpty()) {
-        names.add(row.ingredient().name());
-      }
-    }
-    return List.copyOf(names);
+  /**
+   * What an ingredient does not tell by which a recipe with more of it would be judged, whether it
+   * is in the recipe or not.
+   */
+  public List<Silence> silences(Ingredient ingredient, ResolvedRecipe recipe) {
+    Composition told = compositions.fed(recipe.species(), kind(recipe.process())).of(ingredient);
+    return Silences.of(ingredient, told, recipe, tables.nutrients());
   }
 
   private static Optional<ProcessKind> kind(Passes process) {

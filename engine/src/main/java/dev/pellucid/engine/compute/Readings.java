@@ -176,7 +176,7 @@ public final class Readings {
   }
 
   /** Water alone holds nothing on dry matter. */
-  private static double factor(Basis basis, Balance balance) {
+  static double factor(Basis basis, Balance balance) {
     double factor = basis.fromAsFed(Math.max(0, 1 - balance.moisture()));
     return Double.isFinite(factor) ? factor : 0;
   }
@@ -204,7 +204,7 @@ public final class Readings {
     double finished = feed.balances().at(mass).finished();
     double under = amount(lower, below, mass, finished, Counting.AT_BOUNDS);
     double value = over(amount(upper, above, mass, finished, Counting.AT_BOUNDS), under);
-    double scale = ratio.kind() == Subject.RatioKind.PER_ENERGY ? 1000 : 1;
+    double scale = ratio.kind().times();
     double deviation = 0;
     if (spread && under > 0) {
       deviation = deviations.ofRatio(upper, above, lower, below, mass, value) / under;
@@ -272,7 +272,7 @@ public final class Readings {
         amount(lower, below, mass, finished, Counting.AT_BOUNDS) / finished);
   }
 
-  private static double over(double above, double below) {
+  static double over(double above, double below) {
     return below > 0 ? above / below : above > 0 ? Double.POSITIVE_INFINITY : 0;
   }
 

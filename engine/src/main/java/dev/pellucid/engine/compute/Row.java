@@ -87,6 +87,11 @@ public final class Row {
     return price.isPresent() ? price.get().perKg() * kgRichest() : 0;
   }
 
+  /** Whether there is any of it: of a line at zero there is none. */
+  boolean isOfSome() {
+    return leaf.isOfSome();
+  }
+
   /** The mass in the feed, handling overage lost. */
   public double kg() {
     return leaf.kg();

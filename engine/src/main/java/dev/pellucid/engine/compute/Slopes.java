@@ -72,7 +72,7 @@ public final class Slopes {
   public Slopes(ComputedFeed feed) {
     this.feed = feed;
     this.lines = feed.recipe().lines();
-    this.rows = feed.rows().toArray(new Row[0]);
+    this.rows = feed.everyRow().toArray(new Row[0]);
     this.share = new double[rows.length];
     this.most = new double[rows.length];
     for (int i = 0; i < rows.length; i++) {

@@ -32,8 +32,24 @@ public record Digestibility(
     }
   }
 
-  boolean isFor(Species one) {
-    return species.filter(one::is).isPresent();
+  /**
+   * One coefficient as it was found.
+   *
+   * @param of the nutrient whose it is; of another than was asked for where that stands in
+   * @param part of one
+   * @param told where it is told
+   */
+  public record Coefficient(String of, double part, Digestibility told) {
+    /** Whether it is that of another nutrient, which stands in for the own one. */
+    public boolean standsInFor(Nutrient digestible) {
+      return !digestible.digestibleOf().orElse(of).equals(of);
+    }
+  }
+
+  /** Whether it holds for a species, where one is told, and for a kind of process. */
+  boolean isFor(Optional<Species> fed, ProcessKind kind) {
+    boolean forFed = species.isEmpty() || (fed.isPresent() && fed.get().is(species.get()));
+    return forFed && (process.isEmpty() || process.get() == kind);
   }
 
   /** A narrower row wins over a wider one. */

@@ -77,19 +77,24 @@ final class DigestibilityReader {
     }
     Optional<Scalar> value = block.textOf(entry);
     OptionalDouble share = new FigureReader(remarks).share(value);
-    if (value.isPresent() && share.isPresent() && isLow(name.text(), share.getAsDouble())) {
+    if (!isRead(name.text())) {
+      remarks.add(UnusualFindings.unreadCoefficient(name));
+    } else if (value.isPresent() && share.isPresent() && isLow(share.getAsDouble())) {
       remarks.add(UnusualFindings.hardlyDigested(name.text(), value.get(), share.getAsDouble()));
     }
     return share;
   }
 
   /** Of what a feed is judged by as digestible, no feed material is digested so little. */
-  private boolean isLow(String name, double share) {
-    if (share <= 0 || share >= LEAST) {
-      return false;
-    }
+  private static boolean isLow(double share) {
+    return share > 0 && share < LEAST;
+  }
+
+  /** Whether any nutrient of the folder follows by a coefficient of this one. */
+  private boolean isRead(String name) {
     for (Nutrient nutrient : nutrients.inOrder()) {
-      if (nutrient.digestibleOf().orElse("").equals(name)) {
+      if (nutrient.digestibleOf().orElse("").equals(name)
+          || nutrient.standsIn().orElse("").equals(name)) {
         return true;
       }
     }

@@ -176,7 +176,7 @@ final class FigureReader {
   /** {@code 47.5 ± 1.2 %}, {@code none} or {@code below 0.1 %}. */
   Optional<Content> content(Scalar value, Kind kind, Source source) {
     String text = spaced(value);
-    if (text.equals("none")) {
+    if (text.equals(Vocabulary.NONE)) {
       return Optional.of(content(value, 0, 0, OptionalDouble.empty(), source));
     }
     Matcher below = text.startsWith("below") ? BELOW.matcher(text) : null;

@@ -62,7 +62,7 @@ final class FrameReader {
         new NutrientsReader(sources, classes, groups(groups.keySet()), remarks);
     Nutrients nutrients = nutrientsReader.read(nodes.in(Places.NUTRIENTS), settings.place().file());
     Known nutrientNames = nutrientsReader.known();
-    SortedMap<String, Species> species = species(sources);
+    SortedMap<String, Species> species = species(sources, nutrientNames);
     Names names =
         new Names(sources, groups(groups.keySet()), nutrientNames, known(species), classes);
     return new Frame(
@@ -167,9 +167,9 @@ final class FrameReader {
     return file.isEmpty() || file.get().read().whole();
   }
 
-  private SortedMap<String, Species> species(Sources sources) {
+  private SortedMap<String, Species> species(Sources sources, Known nutrients) {
     SortedMap<String, Species> species = new TreeMap<>();
-    SpeciesReader reader = new SpeciesReader(sources, remarks);
+    SpeciesReader reader = new SpeciesReader(sources, nutrients, remarks);
     for (DataFile file : nodes.in(Places.SPECIES)) {
       if (file.isNamed("a species", remarks)) {
         Species one = reader.read(file);

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.Digestibility.Coefficient;
 import dev.pellucid.engine.data.Digestibility.ProcessKind;
 import dev.pellucid.text.Span;
 import java.util.EnumSet;
@@ -217,10 +218,26 @@ public record Ingredient(
    * The most of it that a species takes.
    *
    * @param species a species or group of species
-   * @param most a share
+   * @param most a share; empty where the file says that there is no most
    */
   public record Cap(
-      String species, double most, String asWritten, String because, Source source, Span place) {}
+      String species,
+      OptionalDouble most,
+      String asWritten,
+      String because,
+      Source source,
+      Span place) {
+
+    /** Whether it stands before another: that of the species itself, then the lower. */
+    private boolean isBefore(Cap other, String fed) {
+      boolean own = species.equals(fed);
+      if (own != other.species.equals(fed)) {
+        return own;
+      }
+      return most.isPresent()
+          && (other.most.isEmpty() || most.getAsDouble() < other.most.getAsDouble());
+    }
+  }
 
   /** Where its share of a feed usually lies, as parts of one. */
   public record Usual(double low, double high, String asWritten, Span place) {}
@@ -241,21 +258,58 @@ public record Ingredient(
     return general;
   }
 
-  /** The apparent digestibility of a nutrient, for a species and a kind of process, best match. */
-  public Optional<Digestibility> digestible(
-      String nutrient, Optional<Species> species, ProcessKind kind) {
-    return digestibility.stream()
-        .filter(d -> d.coefficients().containsKey(nutrient))
-        .filter(d -> d.species().isEmpty() || species.filter(s -> d.isFor(s)).isPresent())
-        .filter(d -> d.process().isEmpty() || d.process().get() == kind)
-        .max(java.util.Comparator.comparingInt(Digestibility::narrowness));
+  /**
+   * What it tells a species of the most: that of the species, else of a group; of several the
+   * lowest. Empty where it tells nothing, which is not the same as telling that there is no most.
+   */
+  public Optional<Cap> cap(Species fed) {
+    Cap first = null;
+    for (Cap cap : caps) {
+      if (fed.is(cap.species()) && (first == null || cap.isBefore(first, fed.name()))) {
+        first = cap;
+      }
+    }
+    return Optional.ofNullable(first);
   }
 
-  /** Whether the digestibility of a nutrient is told for anyone. */
-  public boolean isDigestibleForSome(String nutrient) {
+  /**
+   * The coefficient by which a digestible nutrient follows from what it is the part of, for a
+   * species and a kind of process: its own, else that of what may stand in for it.
+   */
+  public Optional<Coefficient> coefficient(
+      Nutrient digestible, Optional<Species> species, ProcessKind kind) {
+    Optional<Coefficient> own = coefficient(digestible.digestibleOf(), species, kind);
+    return own.isPresent() ? own : coefficient(digestible.standsIn(), species, kind);
+  }
+
+  /** Of several rows the one that is told most narrowly. */
+  private Optional<Coefficient> coefficient(
+      Optional<String> nutrient, Optional<Species> species, ProcessKind kind) {
+    Digestibility best = null;
     for (Digestibility one : digestibility) {
-      if (one.coefficients().containsKey(nutrient)) {
-        return true;
+      boolean holds =
+          nutrient.isPresent()
+              && one.coefficients().containsKey(nutrient.get())
+              && one.isFor(species, kind);
+      if (holds && (best == null || one.narrowness() > best.narrowness())) {
+        best = one;
+      }
+    }
+    return best == null
+        ? Optional.empty()
+        : Optional.of(
+            new Coefficient(
+                nutrient.get(), best.coefficients().getOrDefault(nutrient.get(), 0.0), best));
+  }
+
+  /** Whether a coefficient for a digestible nutrient is told for anyone. */
+  public boolean isDigestibleForSome(Nutrient digestible) {
+    for (Digestibility one : digestibility) {
+      for (String nutrient : one.coefficients().keySet()) {
+        if (digestible.digestibleOf().filter(nutrient::equals).isPresent()
+            || digestible.standsIn().filter(nutrient::equals).isPresent()) {
+          return true;
+        }
       }
     }
     return false;

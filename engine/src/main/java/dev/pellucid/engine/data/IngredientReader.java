@@ -1,6 +1,5 @@
 package dev.pellucid.engine.data;
 
-import dev.pellucid.engine.data.Ingredient.Cap;
 import dev.pellucid.engine.data.Ingredient.Form;
 import dev.pellucid.engine.data.Ingredient.Modified;
 import dev.pellucid.engine.data.Ingredient.OnBag;
@@ -83,7 +82,7 @@ final class IngredientReader {
         new DigestibilityReader(nutrients, names, remarks).read(fields),
         stability(fields),
         protein(fields),
-        caps(fields),
+        new CapsReader(names, remarks).read(fields),
         usualShare(fields),
         figures.positive(fields.text(IngredientVocabulary.BULK_DENSITY), Extent.DENSITY),
         new ParticleReader(names.sources(), remarks).read(fields),
@@ -224,39 +223,6 @@ final class IngredientReader {
       species.add(one.text());
     }
     return species;
-  }
-
-  private List<Cap> caps(Fields fields) {
-    List<Cap> caps = new ArrayList<>();
-    for (Fields block : fields.blocks(IngredientVocabulary.CAPS)) {
-      Optional<Cap> cap = cap(block);
-      if (cap.isPresent()) {
-        caps.add(cap.get());
-      }
-    }
-    return caps;
-  }
-
-  private Optional<Cap> cap(Fields block) {
-    Optional<Scalar> species = block.text(IngredientVocabulary.CAP_SPECIES);
-    if (species.isPresent()) {
-      names.species().check(species.get(), remarks);
-    }
-    Optional<Scalar> max = block.text(IngredientVocabulary.CAP_MAX);
-    OptionalDouble most = figures.share(max);
-    String because = block.textOr(IngredientVocabulary.CAP_BECAUSE, "");
-    Source source = names.sources().of(block);
-    if (species.isEmpty() || max.isEmpty() || most.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Cap(
-            species.get().text(),
-            most.getAsDouble(),
-            max.get().text(),
-            because,
-            source,
-            max.get().span()));
   }
 
   /**

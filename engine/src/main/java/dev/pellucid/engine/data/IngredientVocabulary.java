@@ -3,6 +3,7 @@ package dev.pellucid.engine.data;
 import static dev.pellucid.engine.data.Keys.may;
 import static dev.pellucid.engine.data.Keys.must;
 import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
+import static dev.pellucid.engine.data.Vocabulary.AMOUNT_OR_NONE;
 import static dev.pellucid.engine.data.Vocabulary.ANALYSES;
 import static dev.pellucid.engine.data.Vocabulary.CONTENT;
 import static dev.pellucid.engine.data.Vocabulary.FOR_SPECIES;
@@ -38,7 +39,8 @@ final class IngredientVocabulary {
           .orElse("the name of a nutrient", AMOUNT);
 
   static final Key<Text> CAP_SPECIES = must("species", WORD, "the species or group of species");
-  static final Key<Text> CAP_MAX = must("max", AMOUNT, "the most that a feed may hold");
+  static final Key<Text> CAP_MAX =
+      must("max", AMOUNT_OR_NONE, "the most that a feed may hold; none where there is no most");
   static final Key<Text> CAP_BECAUSE = must("because", TEXT, "the reason");
 
   static final Keys CAP_KEYS = Keys.of("a cap", CAP_SPECIES, CAP_MAX, CAP_BECAUSE, SOURCE);

@@ -21,6 +21,8 @@ import java.util.Optional;
  * @param stability the class by which it decays, or {@link #STABLE}
  * @param formula how it follows from others, where it is not told directly
  * @param digestibleOf the nutrient of which it is the digestible part, where it is one
+ * @param standsIn the nutrient whose coefficient of digestion counts for it where an ingredient
+ *     tells none of its own; then that is told as such
  * @param usualMinimum where minima of it in complete feed usually lie
  * @param usualMaximum where maxima of it do
  * @param usual how much of it ingredients usually hold; the first row that is for one counts
@@ -37,6 +39,7 @@ public record Nutrient(
     String stability,
     Optional<Formula> formula,
     Optional<String> digestibleOf,
+    Optional<String> standsIn,
     Optional<UsualBound> usualMinimum,
     Optional<UsualBound> usualMaximum,
     List<Usual> usual,

@@ -87,6 +87,7 @@ final class NutrientCycles {
         nutrient.stability(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         nutrient.usualMinimum(),
         nutrient.usualMaximum(),
         nutrient.usual(),

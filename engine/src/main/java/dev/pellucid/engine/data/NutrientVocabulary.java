@@ -32,6 +32,8 @@ final class NutrientVocabulary {
   static final Key<Text> FORMULA = may("formula", TEXT, "how it follows from other nutrients");
   static final Key<Text> DIGESTIBLE_OF =
       may("digestible-of", WORD, "the nutrient of which it is the digestible part");
+  static final Key<Text> STANDS_IN =
+      may("stands-in", WORD, "whose coefficient counts where an ingredient tells none of its own");
   static final Key<Text> USUAL_MINIMUM =
       may("usual-minimum", RANGE, "where minima in complete feed usually lie: 5 to 40 mg/kg");
   static final Key<Text> USUAL_MAXIMUM =
@@ -65,6 +67,7 @@ final class NutrientVocabulary {
           STABILITY,
           FORMULA,
           DIGESTIBLE_OF,
+          STANDS_IN,
           USUAL_MINIMUM,
           USUAL_MAXIMUM,
           SOURCE,

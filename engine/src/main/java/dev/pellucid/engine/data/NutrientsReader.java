@@ -154,10 +154,25 @@ final class NutrientsReader {
         stability(own),
         formula,
         text(digestibleOf),
+        standsIn(own, known),
         usual(draft, NutrientVocabulary.USUAL_MINIMUM),
         usual(draft, NutrientVocabulary.USUAL_MAXIMUM),
         new UsualReader(sources, groups, known, kinds, remarks).read(own, draft.kind()),
         draft.name().span());
+  }
+
+  /** Whose coefficient stands in for that of what it is the digestible part of. */
+  private Optional<String> standsIn(Fields own, Known known) {
+    Optional<Scalar> other = other(own, NutrientVocabulary.STANDS_IN, known);
+    if (other.isPresent() && !own.has(NutrientVocabulary.DIGESTIBLE_OF)) {
+      remarks.add(
+          KeyFindings.missingKey(
+              other.get().span(),
+              NutrientVocabulary.DIGESTIBLE_OF,
+              NutrientVocabulary.NUTRIENT_KEYS,
+              "what it is the digestible part of"));
+    }
+    return text(other);
   }
 
   private Optional<Nutrient.UsualBound> usual(Draft draft, Key<Text> key) {

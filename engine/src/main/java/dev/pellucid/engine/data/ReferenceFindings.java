@@ -2,6 +2,7 @@ package dev.pellucid.engine.data;
 
 import static dev.pellucid.engine.data.KeyFindings.shown;
 
+import dev.pellucid.engine.data.Ingredient.Cap;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -24,6 +25,8 @@ final class ReferenceFindings {
   static final Code NUTRIENT_TWICE = new Code("data-nutrient-twice");
   static final Code PRICE_TWICE = new Code("data-price-twice");
 
+  static final Code CAP_AND_NONE = new Code("data-cap-and-none");
+
   static final Code NO_FILE = new Code("data-no-file");
 
   static final List<Code> CODES =
@@ -40,7 +43,8 @@ final class ReferenceFindings {
           NAME_TWICE,
           FORMERLY,
           NUTRIENT_TWICE,
-          PRICE_TWICE);
+          PRICE_TWICE,
+          CAP_AND_NONE);
 
   private ReferenceFindings() {}
 
@@ -85,6 +89,17 @@ final class ReferenceFindings {
             NUTRIENT_TWICE, nutrient.span(), nutrient.text() + " is given twice " + block)
         .seeing("first given", earlier)
         .helping("keep the figure that you count on");
+  }
+
+  /** Of a species that has a cap and is said to have none. */
+  static Finding capAndNone(Cap cap, Cap earlier) {
+    Cap most = cap.most().isPresent() ? cap : earlier;
+    return Finding.error(
+            CAP_AND_NONE,
+            cap.place(),
+            cap.species() + " has a cap of " + most.asWritten() + " here and also none")
+        .seeing("the other", earlier.place())
+        .helping("keep the one that you count on, with its reason and source");
   }
 
   static Finding priceTwice(Scalar ingredient, Span earlier) {

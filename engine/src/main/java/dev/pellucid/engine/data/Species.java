@@ -11,6 +11,8 @@ import java.util.Set;
  * @param groups what law and practice call it by: {@code salmonids}, {@code crustaceans}
  * @param feeding sentences for the bag
  * @param habits {@code floating}, {@code sinking}, {@code slow-sinking}
+ * @param needsTold nutrients that it needs and that are not judged as long as ingredients do not
+ *     tell them: {@code taurine}
  */
 public record Species(
     String name,
@@ -19,12 +21,14 @@ public record Species(
     Set<String> habits,
     List<Size> sizes,
     List<String> feeding,
+    List<String> needsTold,
     Span declared) {
   public Species {
     groups = Set.copyOf(groups);
     habits = Set.copyOf(habits);
     sizes = List.copyOf(sizes);
     feeding = List.copyOf(feeding);
+    needsTold = List.copyOf(needsTold);
   }
 
   /**

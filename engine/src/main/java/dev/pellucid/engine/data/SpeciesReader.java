@@ -19,10 +19,12 @@ final class SpeciesReader {
   static final List<String> HABITS = List.of("floating", "sinking", "slow-sinking");
 
   private final Sources sources;
+  private final Known nutrients;
   private final Remarks remarks;
 
-  SpeciesReader(Sources sources, Remarks remarks) {
+  SpeciesReader(Sources sources, Known nutrients, Remarks remarks) {
     this.sources = sources;
+    this.nutrients = nutrients;
     this.remarks = remarks;
   }
 
@@ -31,7 +33,14 @@ final class SpeciesReader {
     return fields.isPresent()
         ? species(file, fields.get())
         : new Species(
-            file.stem(), file.stem(), Set.of(), Set.of(), List.of(), List.of(), file.place());
+            file.stem(),
+            file.stem(),
+            Set.of(),
+            Set.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            file.place());
   }
 
   private Species species(DataFile file, Fields fields) {
@@ -55,6 +64,7 @@ final class SpeciesReader {
         habits(fields),
         sizes,
         fields.strings(SpeciesVocabulary.FEEDING),
+        needsTold(fields),
         fields.has(SpeciesVocabulary.NAME)
             ? fields.placeOf(SpeciesVocabulary.NAME)
             : fields.place());
@@ -70,6 +80,16 @@ final class SpeciesReader {
       }
     }
     return groups;
+  }
+
+  private List<String> needsTold(Fields fields) {
+    List<String> needed = new ArrayList<>();
+    for (Scalar nutrient : fields.texts(SpeciesVocabulary.NEEDS_TOLD)) {
+      if (nutrients.check(nutrient, remarks)) {
+        needed.add(nutrient.text());
+      }
+    }
+    return needed;
   }
 
   private static Set<String> habits(Fields fields) {

@@ -33,7 +33,11 @@ final class SpeciesVocabulary {
       may("sizes", new ListOf<>(new Block(SIZE_KEYS)), "which pellet a fish takes");
   static final Key<ListOf<Text>> FEEDING = may("feeding", TEXTS, "how it is fed, for the bag");
 
-  static final Keys SPECIES_KEYS = Keys.of("a species", NAME, GROUPS, HABITS, SIZES, FEEDING);
+  static final Key<ListOf<Text>> NEEDS_TOLD =
+      may("needs-told", WORDS, "nutrients that an ingredient must tell before it gets more");
+
+  static final Keys SPECIES_KEYS =
+      Keys.of("a species", NAME, GROUPS, HABITS, SIZES, FEEDING, NEEDS_TOLD);
 
   private SpeciesVocabulary() {}
 }

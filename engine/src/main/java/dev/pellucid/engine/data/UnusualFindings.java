@@ -17,7 +17,9 @@ final class UnusualFindings {
 
   static final Code DIGESTIBILITY = new Code("data-hardly-digested");
 
-  static final List<Code> CODES = List.of(UNUSUAL, DIGESTIBILITY);
+  static final Code UNREAD = new Code("data-coefficient-not-read");
+
+  static final List<Code> CODES = List.of(UNUSUAL, DIGESTIBILITY, UNREAD);
 
   private UnusualFindings() {}
 
@@ -152,6 +154,20 @@ final class UnusualFindings {
                 + " is digested, in feed materials 30 to 100 % is usual");
     return (share >= 0.03 ? finding.helping(Meant.question(percent(share * 10))) : finding)
         .helping("look for a slipped decimal point, or leave it out if it was not measured");
+  }
+
+  /** Of what no nutrient of the folder is the digestible part. */
+  static Finding unreadCoefficient(Scalar nutrient) {
+    return Finding.warning(
+            UNREAD,
+            nutrient.span(),
+            "nothing follows from the digestibility of "
+                + nutrient.text()
+                + ", no nutrient of this folder is its digestible part")
+        .helping(
+            "declare that nutrient in nutrients/, with \"digestible-of: "
+                + nutrient.text()
+                + "\", or leave the coefficient out");
   }
 
   private static String shown(Content content) {

@@ -17,6 +17,7 @@ import java.util.Locale;
  */
 final class Vocabulary {
   static final String NAME = "[a-z][a-z0-9]*(-[a-z0-9]+)*";
+  static final String NONE = "none";
   static final String FIGURE = "[0-9]{1,12}(\\.[0-9]{1,12})?";
 
   static final Text TEXT = new Text("");
@@ -24,10 +25,13 @@ final class Vocabulary {
   static final ListOf<Text> WORDS = new ListOf<>(WORD);
   static final ListOf<Text> TEXTS = new ListOf<>(TEXT);
   static final Text AMOUNT = new Text("^" + FIGURE + "\\s*\\S+$");
+  static final Text AMOUNT_OR_NONE = new Text("^(" + NONE + "|" + FIGURE + "\\s*\\S+)$");
   static final Text RANGE = new Text("^" + FIGURE + " to " + FIGURE + "\\s*\\S+$");
   static final Text CONTENT =
       new Text(
-          "^(none|below "
+          "^("
+              + NONE
+              + "|below "
               + FIGURE
               + "\\s*\\S+|"
               + FIGURE

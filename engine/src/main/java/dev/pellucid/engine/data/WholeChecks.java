@@ -68,6 +68,7 @@ final class WholeChecks {
       sum(told, odd, whom);
     }
     parts(told, odd);
+    digested(told, odd);
     for (Odd one : odd.values()) {
       if (!isExplained(one, told) && reported.add(one.content())) {
         remarks.add(UnusualFindings.unusual(one));
@@ -162,6 +163,18 @@ final class WholeChecks {
       OptionalDouble most = most(whole, told);
       if (most.isPresent()) {
         parts(whole, most.getAsDouble(), told, odd);
+      }
+    }
+  }
+
+  /** No more is digested than there is. */
+  private void digested(Map<String, Content> told, Map<String, Odd> odd) {
+    for (Map.Entry<String, Content> each : told.entrySet()) {
+      Optional<Nutrient> part = nutrients.named(each.getKey());
+      Optional<String> whole = part.isPresent() ? part.get().digestibleOf() : Optional.empty();
+      OptionalDouble most = whole.isPresent() ? most(whole.get(), told) : OptionalDouble.empty();
+      if (most.isPresent() && Closeness.isAbove(each.getValue().low(), most.getAsDouble())) {
+        partOver(part.get(), whole.get(), most.getAsDouble(), told, odd);
       }
     }
   }

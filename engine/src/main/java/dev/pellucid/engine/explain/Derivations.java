@@ -3,6 +3,7 @@ package dev.pellucid.engine.explain;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.data.Digestibility;
+import dev.pellucid.engine.data.Digestibility.Coefficient;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.explain.Worked.Head;
 import dev.pellucid.engine.quantity.Figures;
@@ -125,18 +126,34 @@ final class Derivations {
     }
     Nutrient whole = found.get();
     List<List<String>> lines = new ArrayList<>();
+    List<String> standIns = new ArrayList<>();
     for (Row row : following) {
-      Optional<Digestibility> part = contents.digestible(row, nutrient);
+      Optional<Coefficient> part = contents.coefficient(row, nutrient);
       if (part.isPresent()) {
-        double coefficient = part.get().coefficients().getOrDefault(whole.name(), 0.0);
         lines.add(
             List.of(
                 row.ingredient().name(),
                 figure(row, whole),
-                Figures.plain(coefficient, Unit.PERCENT),
+                Figures.plain(part.get().part(), Unit.PERCENT),
                 figure(row, nutrient),
-                RowContents.source(part.get().source()) + holdsFor(part.get())));
+                RowContents.source(part.get().told().source()) + holdsFor(part.get().told())));
+        if (part.get().standsInFor(nutrient)) {
+          standIns.add(row.ingredient().name());
+        }
       }
+    }
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        "A coefficient stands in ingredients/NAME.yaml under digestibility: " + whole.name() + ".");
+    if (!standIns.isEmpty()) {
+      notes.add(
+          "The coefficient of "
+              + nutrient.standsIn().orElse("")
+              + " stands in for that of "
+              + whole.name()
+              + ", which is not told: "
+              + String.join(", ", standIns)
+              + ".");
     }
     tables.add(
         new Worked(
@@ -149,10 +166,7 @@ final class Derivations {
                 Head.ofWords("Coefficient from")),
             lines,
             false,
-            List.of(
-                "A coefficient stands in ingredients/NAME.yaml under digestibility: "
-                    + whole.name()
-                    + ".")));
+            notes));
   }
 
   private static String holdsFor(Digestibility part) {

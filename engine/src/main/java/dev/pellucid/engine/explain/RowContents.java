@@ -4,7 +4,7 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.compute.Scenario;
 import dev.pellucid.engine.data.Content;
-import dev.pellucid.engine.data.Digestibility;
+import dev.pellucid.engine.data.Digestibility.Coefficient;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.data.Source;
@@ -99,9 +99,10 @@ final class RowContents {
   }
 
   private String follows(Row row, Nutrient nutrient) {
-    Optional<Digestibility> part = digestible(row, nutrient);
+    Optional<Coefficient> part = coefficient(row, nutrient);
     if (part.isPresent()) {
-      return source(part.get().source());
+      String source = source(part.get().told().source());
+      return part.get().standsInFor(nutrient) ? source + ", that of " + part.get().of() : source;
     }
     return nutrient
         .formula()
@@ -110,14 +111,10 @@ final class RowContents {
         .orElse("its formula");
   }
 
-  /** The digestibility that counts, of what is the digestible part of another. */
-  Optional<Digestibility> digestible(Row row, Nutrient nutrient) {
-    return nutrient
-        .digestibleOf()
-        .flatMap(
-            whole ->
-                row.ingredient()
-                    .digestible(whole, feed.recipe().species(), feed.recipe().process().kind()));
+  /** The coefficient that counts, of what is the digestible part of another. */
+  Optional<Coefficient> coefficient(Row row, Nutrient nutrient) {
+    return row.ingredient()
+        .coefficient(nutrient, feed.recipe().species(), feed.recipe().process().kind());
   }
 
   /** {@code handbook (from memory)}. */

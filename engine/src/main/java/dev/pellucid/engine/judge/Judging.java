@@ -45,7 +45,8 @@ final class Judging {
     return told;
   }
 
-  private LimitStatus status(Limit limit) {
+  /** How the feed stands with one limit, of which something is told. */
+  LimitStatus status(Limit limit) {
     Verdict verdict = Judge.verdict(readings, limit);
     return limit.waiver().isEmpty()
         ? status(verdict, Optional.empty())

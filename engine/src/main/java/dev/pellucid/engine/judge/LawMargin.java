@@ -82,17 +82,7 @@ public record LawMargin(LimitStatus status, Reading reading, double keeps) {
 
   /** The same limit, asked in so many batches. */
   public LimitStatus askedIn(double keptIn) {
-    Limit limit = limit();
-    Limit asked =
-        new Limit(
-            limit.subject(),
-            limit.side(),
-            limit.bound(),
-            limit.written(),
-            limit.basis(),
-            OptionalDouble.of(keptIn),
-            limit.origin(),
-            limit.waiver());
+    Limit asked = limit().askedIn(OptionalDouble.of(keptIn));
     Verdict verdict = Judge.verdict(status.readings(), asked);
     LimitStatus.State state = verdict.keeps() ? status.state() : LimitStatus.State.BROKEN;
     return new LimitStatus(

@@ -11,6 +11,9 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class Normal {
   private static final double FURTHEST = 8;
 
+  /** Each doubles the digits that are right; the last changes nothing. */
+  private static final int NEWTON = 6;
+
   /** Worked out once for each part that is asked for: a folder asks for two or three. */
   private static final Map<Double, Double> QUANTILES = new ConcurrentHashMap<>();
 
@@ -35,7 +38,23 @@ public final class Normal {
     return (low + high) / 2;
   }
 
-  static double below(double x) {
+  /** The middle of each of so many equal parts of all batches, rising. */
+  static double[] middles(int parts) {
+    double[] middles = new double[parts];
+    double x = 0;
+    for (int i = parts / 2; i < parts; i++) {
+      double part = (i + 0.5) / parts;
+      // Newton's steps, from the middle before.
+      for (int step = 0; step < NEWTON; step++) {
+        x += (part - below(x)) * Math.sqrt(2 * Math.PI) * Math.exp(x * x / 2);
+      }
+      middles[i] = x;
+      middles[parts - 1 - i] = -x;
+    }
+    return middles;
+  }
+
+  public static double below(double x) {
     double term = x;
     double sum = x;
     for (int n = 3; Math.abs(term) > 1e-18 * Math.abs(sum) && n < 400; n += 2) {

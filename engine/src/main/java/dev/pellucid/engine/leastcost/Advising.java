@@ -12,6 +12,7 @@ import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Answer;
 import dev.pellucid.engine.optimise.Free;
 import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.finding.Finding;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.TextEdit;
 import java.util.ArrayList;
@@ -26,26 +27,34 @@ import java.util.OptionalDouble;
  */
 public final class Advising {
   private static final double AT = 1e-6;
+  private static final double DIGITS = 1e9;
 
   private final Solver solver;
   private final FeedComputer computer;
+  private final Held held;
 
   /**
    * @param computer of the folder
+   * @param findings what is wrong with the data of the folder, whatever recipes are there
    */
-  public Advising(Solver solver, FeedComputer computer) {
+  public Advising(Solver solver, FeedComputer computer, List<Finding> findings) {
     this.solver = solver;
     this.computer = computer;
+    this.held = new Held(computer, findings);
   }
 
   /**
    * @param recipe read and judged
    */
   public Advice of(RuleContext recipe, Wishes wishes) {
-    Optional<Posed> posed = Posed.of(recipe, wishes, computer);
-    return posed.isPresent()
-        ? of(posed.get())
-        : nothing(recipe, Standing.NOT_ASKED, "it has no figures; put right what check says");
+    Optional<Posed> posed = Posed.of(recipe, wishes, computer, held);
+    if (posed.isEmpty()) {
+      return nothing(recipe, Standing.NOT_ASKED, "it has no figures; put right what check says");
+    }
+    Optional<String> unready = Unready.why(posed.get());
+    return unready.isPresent()
+        ? nothing(recipe, Standing.NOT_ASKED, unready.get())
+        : of(posed.get());
   }
 
   private Advice of(Posed posed) {
@@ -54,7 +63,7 @@ public final class Advising {
         .answer()
         .byKind(
             found -> told(posed, found, result),
-            unmet -> unmet(posed, unmet),
+            unmet -> unmet(posed),
             undecided -> nothing(posed.recipe(), Standing.NOT_PROVEN, undecided.why()));
   }
 
@@ -65,7 +74,7 @@ public final class Advising {
     }
     double now = recipe.feed().orElseThrow().costPerKg();
     double then = result.tried().flatMap(RuleContext::feed).orElseThrow().costPerKg();
-    Costs costs = new Costs(now, then, found.feed().costPerKg(), OptionalDouble.empty());
+    Costs costs = new Costs(now, then, found.feed().costPerKg(), made(recipe));
     Standing standing = standing(posed, costs, result);
     boolean offered = standing == Standing.CHEAPER || standing == Standing.KEEPS_AGAIN;
     return new Advice(
@@ -79,7 +88,7 @@ public final class Advising {
         List.of(),
         new Explaining(solver, computer)
             .of(posed, found, result.tried().flatMap(RuleContext::feed).orElse(found.feed())),
-        Care.NONE,
+        Caring.of(posed, found, result.tried().orElseThrow()),
         offered ? change(recipe, result.edits()) : unchanged(recipe),
         Optional.empty());
   }
@@ -99,8 +108,15 @@ public final class Advising {
     return costs.savesPerTonne() < posed.wishes().worth() ? Standing.NOT_WORTH : Standing.CHEAPER;
   }
 
-  private Advice unmet(Posed posed, Answer.Unmet unmet) {
-    return nothing(posed.recipe(), Standing.UNMET, "no shares keep all that is asked");
+  private Advice unmet(Posed posed) {
+    Optional<Contradiction> conflict = Contradictions.of(posed, solver, computer);
+    String why = new Otherwise(posed, solver, computer).words(conflict);
+    return nothing(posed.recipe(), Standing.UNMET, why).unmet(conflict);
+  }
+
+  /** Tonnes in a month, where the folder tells. */
+  private static OptionalDouble made(RuleContext recipe) {
+    return recipe.tables().settings().tonnesPerMonth(recipe.recipe().code());
   }
 
   private static Advice nothing(RuleContext recipe, Standing standing, String why) {
@@ -118,7 +134,7 @@ public final class Advising {
                         feed.costPerKg(),
                         feed.costPerKg(),
                         feed.costPerKg(),
-                        OptionalDouble.empty())),
+                        made(recipe))),
         List.of(),
         List.of(),
         Reasons.NONE,
@@ -137,7 +153,7 @@ public final class Advising {
       for (int i = 0; i < shares.length && free.isEmpty(); i++) {
         Free one = posed.task().free().get(i);
         if (one.line().index() == line.index()) {
-          free = Optional.of(move(one, shares[i], line.index() >= written));
+          free = Optional.of(move(one, written(shares[i]), line.index() >= written));
         }
       }
       moves.add(
@@ -153,6 +169,11 @@ public final class Advising {
                       false)));
     }
     return moves;
+  }
+
+  /** Without the noise of sums: no share is written with so many decimals. */
+  private static double written(double share) {
+    return Math.rint(share * DIGITS) / DIGITS;
   }
 
   private static LineMove move(Free free, double share, boolean comesIn) {

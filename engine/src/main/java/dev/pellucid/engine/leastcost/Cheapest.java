@@ -1,21 +1,26 @@
 package dev.pellucid.engine.leastcost;
 
 import dev.pellucid.engine.check.RuleContext;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Answer;
 import dev.pellucid.engine.optimise.Optimiser;
+import dev.pellucid.engine.optimise.Rounding;
 import dev.pellucid.engine.optimise.Task;
 import dev.pellucid.text.TextEdit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * The edit that makes a recipe cheapest: its shares are found, rounded to figures that a person
- * writes, and proven. Where rounding or the scales of the plant break something, it is asked to
- * leave so much to spare, and found again.
+ * writes, and proven. Where the proof finds something broken, it is asked to leave so much to
+ * spare, and found again; where that does not help, the change is made half as large, and at last
+ * the recipe stays as it is, if it keeps all.
  */
 final class Cheapest {
-  private static final int TRIES = 8;
+  private static final int TRIES = 5;
+  private static final int HALVINGS = 3;
 
   private final Solver solver;
 
@@ -42,6 +47,11 @@ final class Cheapest {
     boolean isProven() {
       return against.isEmpty();
     }
+
+    /** What a kg in the bags then costs; only of what is proven. */
+    double cost() {
+      return tried.flatMap(RuleContext::feed).orElseThrow().costPerKg();
+    }
   }
 
   Result of(Posed posed) {
@@ -50,11 +60,15 @@ final class Cheapest {
 
   /** The same of a task of the same recipe. */
   Result of(Posed posed, Task task) {
-    Answer first = new Optimiser(solver).solve(task);
-    return first.byKind(
+    return of(posed, new Optimiser(solver).solve(task));
+  }
+
+  /** The same of an answer that is at hand. */
+  Result of(Posed posed, Answer answer) {
+    return answer.byKind(
         found -> rounded(posed, found),
-        unmet -> without(first, "no shares keep all"),
-        undecided -> without(first, undecided.why()));
+        unmet -> without(answer, "no shares keep all"),
+        undecided -> without(answer, undecided.why()));
   }
 
   private static Result without(Answer answer, String why) {
@@ -62,11 +76,92 @@ final class Cheapest {
   }
 
   private Result rounded(Posed posed, Answer.Found first) {
+    Result whole = tightened(posed, first, first);
+    Result result = whole;
+    double points = risen(first);
+    for (int i = 0; i < HALVINGS && !result.isProven(); i++) {
+      points /= 2;
+      Task task = first.task();
+      Task nearer =
+          new Task(
+              task.feed(),
+              task.free(),
+              task.kept(),
+              Math.min(points, task.mostMoved()),
+              task.aim());
+      Optional<Answer.Found> half = found(nearer);
+      if (half.isPresent()) {
+        result = tightened(posed, first, half.get());
+      }
+    }
+    if (result.isProven() && isNoDearer(posed, result)) {
+      return result;
+    }
+    Result stays = asItIs(posed, first);
+    return stays.isProven() ? stays : result.isProven() ? result : whole;
+  }
+
+  /** Where something is broken today, whatever it costs. */
+  private static boolean isNoDearer(Posed posed, Result result) {
+    return isBroken(posed.recipe())
+        || result.cost() <= posed.recipe().feed().orElseThrow().costPerKg();
+  }
+
+  static boolean isBroken(RuleContext recipe) {
+    for (LimitStatus status : recipe.limits()) {
+      if (status.state().isBroken()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static double risen(Answer.Found found) {
+    double points = 0;
+    for (int i = 0; i < found.shares().length; i++) {
+      points += Math.max(0, found.shares()[i] - found.task().free().get(i).written());
+    }
+    return points;
+  }
+
+  private Optional<Answer.Found> found(Task task) {
+    return new Optimiser(solver)
+        .solve(task)
+        .byKind(Optional::of, unmet -> Optional.empty(), undecided -> Optional.empty());
+  }
+
+  private Result asItIs(Posed posed, Answer.Found first) {
+    Task task = first.task();
+    double[] shares = new double[task.free().size()];
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] = task.free().get(i).written();
+      if (isOutside(task, i)) {
+        return without(first, "the recipe as it stands is outside its bounds");
+      }
+    }
+    if (isBroken(posed.recipe())) {
+      return without(first, "the recipe as it stands does not keep all");
+    }
+    return new Result(first, shares, List.of(), Optional.of(posed.recipe()), Optional.empty());
+  }
+
+  private static boolean isOutside(Task task, int i) {
+    double written = task.free().get(i).written();
+    boolean left = task.free().get(i).orNone() && written == 0;
+    return !left
+        && (written < task.free().get(i).low() - ROUND
+            || written > task.free().get(i).high() + ROUND);
+  }
+
+  private static final double ROUND = 1e-9;
+
+  private Result tightened(Posed posed, Answer.Found first, Answer.Found start) {
     int decimals = ShareEdits.decimals(first.task().free());
-    Rounding rounding = new Rounding(solver, decimals);
+    Rounding rounding =
+        new Rounding(solver, decimals, posed.recipe().floor().reweighed(first.task().feed()));
     ShareEdits edits = new ShareEdits(posed.recipe().recipe(), decimals);
-    Answer.Found found = first;
-    Optional<String> against = Optional.empty();
+    Answer.Found found = start;
+    String against = "its figures did not settle";
     for (int i = 0; i < TRIES; i++) {
       Optional<double[]> shares = rounding.of(found);
       if (shares.isEmpty()) {
@@ -76,18 +171,25 @@ final class Cheapest {
       Proving proving = new Proving(posed.recipe(), found.task().kept());
       Proving.Proof proof = proving.of(changed);
       if (proof.holds() || proof.tried().isEmpty()) {
-        return new Result(first, shares.get(), changed, proof.tried(), proof.against());
+        return new Result(
+            first, shares.get(), withStatus(posed, changed), proof.tried(), proof.against());
       }
-      against = proof.against();
-      Answer next =
-          new Optimiser(solver).solve(found.task().keeping(proving.tighter(proof.tried().get())));
-      Optional<Answer.Found> again =
-          next.byKind(Optional::of, unmet -> Optional.empty(), undecided -> Optional.empty());
+      against = proof.against().orElse(against);
+      Optional<Task> tighter = proving.tighter(proof.tried().get()).map(found.task()::keeping);
+      Optional<Answer.Found> again = tighter.flatMap(this::found);
       if (again.isEmpty()) {
         break;
       }
       found = again.get();
     }
-    return without(first, against.orElse("its figures did not settle"));
+    return without(first, against);
+  }
+
+  private static List<TextEdit> withStatus(Posed posed, List<TextEdit> changed) {
+    List<TextEdit> all = new ArrayList<>(changed);
+    if (!changed.isEmpty()) {
+      StatusEdit.of(posed.recipe().recipe().source()).ifPresent(all::add);
+    }
+    return all;
   }
 }

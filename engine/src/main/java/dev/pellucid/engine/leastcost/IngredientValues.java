@@ -121,7 +121,7 @@ final class IngredientValues {
   private List<Refusal> held(Ingredient one, Line line) {
     RuleContext recipe = posed.recipe();
     List<Refusal> held = new ArrayList<>(Banned.of(recipe, one));
-    held.addAll(Refusal.of(recipe, line));
+    held.addAll(posed.holding().from(recipe.recipe(), line));
     return held;
   }
 

@@ -46,6 +46,7 @@ public final class Offered {
         0,
         false,
         Optional.empty(),
+        Optional.empty(),
         recipe.declared(),
         recipe.declared());
   }

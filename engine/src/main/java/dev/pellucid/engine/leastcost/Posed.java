@@ -18,8 +18,10 @@ import java.util.Optional;
  * @param recipe as it is written
  * @param task of its feed with lines for what may come in
  * @param held lines and ingredients that may not rise, and why
+ * @param holding who says so of any other ingredient
  */
-public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> held) {
+public record Posed(
+    RuleContext recipe, Wishes wishes, Task task, List<Refusal> held, Held holding) {
   private static final double WHOLE = 100;
 
   public Posed {
@@ -27,7 +29,8 @@ public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> 
   }
 
   /** Empty where the feed has no figures. */
-  public static Optional<Posed> of(RuleContext recipe, Wishes wishes, FeedComputer computer) {
+  public static Optional<Posed> of(
+      RuleContext recipe, Wishes wishes, FeedComputer computer, Held holding) {
     if (recipe.feed().isEmpty()) {
       return Optional.empty();
     }
@@ -43,7 +46,7 @@ public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> 
         offered.isEmpty()
             ? Optional.of(written)
             : Offered.in(written, offered, recipe.tables(), computer, recipe.day());
-    return feed.map(it -> posed(recipe, wishes, it, offered));
+    return feed.map(it -> posed(recipe, wishes, it, offered, holding));
   }
 
   private static boolean isAbsent(RuleContext recipe, String name) {
@@ -56,14 +59,18 @@ public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> 
   }
 
   private static Posed posed(
-      RuleContext recipe, Wishes wishes, ComputedFeed feed, List<Ingredient> offered) {
+      RuleContext recipe,
+      Wishes wishes,
+      ComputedFeed feed,
+      List<Ingredient> offered,
+      Held holding) {
     List<Refusal> held = new ArrayList<>();
     List<Free> free = new ArrayList<>();
     int written = recipe.recipe().lines().size();
     for (Line line : feed.recipe().lines()) {
       boolean isOffered = line.index() >= written;
       if (isFree(line, wishes) || isOffered) {
-        free.add(free(recipe, wishes, line, held));
+        free.add(free(recipe, wishes, line, holding, held));
       }
     }
     Task task =
@@ -73,7 +80,7 @@ public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> 
             Requirements.of(recipe, wishes, offered),
             wishes.move().orElse(Double.POSITIVE_INFINITY),
             Aim.COST);
-    return new Posed(recipe, wishes, task, held);
+    return new Posed(recipe, wishes, task, held, holding);
   }
 
   private static boolean isFree(Line line, Wishes wishes) {
@@ -82,22 +89,28 @@ public record Posed(RuleContext recipe, Wishes wishes, Task task, List<Refusal> 
     return line.material().single().isPresent() && (told || wishes.without().contains(name));
   }
 
-  private static Free free(RuleContext recipe, Wishes wishes, Line line, List<Refusal> held) {
+  private static Free free(
+      RuleContext recipe, Wishes wishes, Line line, Held holding, List<Refusal> held) {
     double now = line.designed().kgPer100();
     if (wishes.without().contains(line.material().name())) {
       return new Free(line, 0, 0, false, 0);
     }
     double low = line.within().isPresent() ? line.within().get().low() * WHOLE : 0;
     double high = line.within().isPresent() ? line.within().get().high() * WHOLE : WHOLE;
+    boolean orNone = line.within().isPresent() && line.within().get().orNone();
     if (wishes.move().isPresent()) {
-      low = Math.max(low, now - wishes.move().getAsDouble());
-      high = Math.min(high, now + wishes.move().getAsDouble());
+      double move = wishes.move().getAsDouble();
+      orNone &= now <= move;
+      low = Math.max(low, now - move);
+      high = Math.min(high, now + move);
     }
-    List<Refusal> silent = Refusal.of(recipe, line);
-    if (!silent.isEmpty() && high > now) {
+    if (high > now) {
+      List<Refusal> silent = holding.from(recipe.recipe(), line);
       held.addAll(silent);
-      high = Math.max(now, Math.min(low, high));
+      high = silent.isEmpty() ? high : now;
+      low = Math.min(low, high);
     }
-    return new Free(line, low, high, false, 0);
+    double step = line.step().isPresent() ? line.step().get().part() * WHOLE : 0;
+    return new Free(line, low, high, orNone, step);
   }
 }

@@ -6,7 +6,9 @@ import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Slopes;
 import dev.pellucid.engine.compute.Slopes.Slope;
 import dev.pellucid.engine.judge.Judge;
+import dev.pellucid.engine.judge.LawMargin;
 import dev.pellucid.engine.judge.LimitStatus;
+import dev.pellucid.engine.optimise.Requirement;
 import dev.pellucid.engine.optimise.Tightened;
 import dev.pellucid.text.TextEdit;
 import java.util.ArrayList;
@@ -15,9 +17,12 @@ import java.util.Optional;
 
 /**
  * Whether a recipe with its text changed keeps all that it must: it is read, computed, judged and
- * ruled anew, as if it stood there so, and its batch as the plant weighs it too.
+ * ruled anew, as if it stood there so, its batch as the plant weighs it with it.
  */
 final class Proving {
+  private static final double MORE = 1.1;
+  private static final double NOISE = 1e-12;
+
   private final RuleContext recipe;
   private final List<Tightened> kept;
 
@@ -58,29 +63,47 @@ final class Proving {
 
   /**
    * The same things to keep, each with as much more to spare as the feed lacks that was tried, or
-   * as its batch lacks as the plant weighs it.
+   * its batch as the plant weighs it; and limits of the law that are near only now, in as many
+   * batches as the folder asks for. Empty where that asks for nothing more.
    */
-  List<Tightened> tighter(RuleContext tried) {
-    List<Slopes> feeds = new ArrayList<>();
+  Optional<List<Tightened>> tighter(RuleContext tried) {
     ComputedFeed feed = tried.feed().orElseThrow();
-    feeds.add(new Slopes(feed));
-    tried
-        .floor()
-        .plan()
-        .flatMap(plan -> feed.weighed(plan.asRounded(feed.recipe())).feed())
-        .ifPresent(rounded -> feeds.add(new Slopes(rounded)));
+    Slopes slopes = new Slopes(feed);
+    Optional<Slopes> batch =
+        tried
+            .floor()
+            .plan()
+            .flatMap(plan -> feed.weighed(plan.asRounded(feed.recipe())).feed())
+            .map(Slopes::new);
     List<Tightened> tighter = new ArrayList<>(kept.size());
+    boolean more = false;
     for (Tightened one : kept) {
       double lacks = 0;
-      for (Slopes slopes : feeds) {
-        for (Slope room : one.of().rooms(slopes)) {
+      for (Slope room : one.of().rooms(slopes)) {
+        lacks = Math.max(lacks, -room.now());
+      }
+      if (batch.isPresent() && one.of().isLimit()) {
+        for (Slope room : one.of().rooms(batch.get())) {
           lacks = Math.max(lacks, -room.now());
         }
       }
-      tighter.add(lacks > 0 ? new Tightened(one.of(), one.spare() + lacks * MORE) : one);
+      more |= lacks > NOISE;
+      tighter.add(lacks > NOISE ? new Tightened(one.of(), one.spare() + lacks * MORE) : one);
     }
-    return tighter;
+    return lawNear(tried, tighter) || more ? Optional.of(tighter) : Optional.empty();
   }
 
-  private static final double MORE = 1.1;
+  private boolean lawNear(RuleContext tried, List<Tightened> tighter) {
+    double keptIn = recipe.tables().settings().lawKeptIn();
+    boolean any = false;
+    for (LimitStatus status : tried.limits()) {
+      Optional<LawMargin> margin = LawMargin.of(status);
+      if (margin.isPresent() && margin.get().isNear() && !margin.get().isEnough(keptIn)) {
+        Requirement asked = Requirement.OfLimit.margin(margin.get(), keptIn);
+        any |= tighter.stream().noneMatch(one -> asked.equals(one.of()));
+        tighter.add(new Tightened(asked, 0));
+      }
+    }
+    return any;
+  }
 }

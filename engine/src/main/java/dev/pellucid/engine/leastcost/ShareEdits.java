@@ -33,16 +33,29 @@ final class ShareEdits {
     this.decimals = decimals;
   }
 
-  /** The decimals with which the shares of free lines are written, in percent. */
+  /**
+   * The decimals with which the shares of free lines are written, in percent: the most of those in
+   * percent, and of all where none is. A step asks for as many as it has.
+   */
   static int decimals(List<Free> free) {
-    int most = 1;
+    int most = -1;
+    int most0 = 0;
     for (Free one : free) {
+      if (one.step() > 0) {
+        most = Math.max(most, scale(BigDecimal.valueOf(one.step())));
+      }
       if (!one.line().rest() && one.line().designed().isPositive()) {
-        most = Math.max(most, one.line().designed().percent().scale());
-        most = Math.max(most, written(one.line().figure().text()));
+        String figure = one.line().figure().text();
+        int here = Math.max(written(figure), scale(one.line().designed().percent()));
+        most = figure.endsWith("kg") ? most : Math.max(most, here);
+        most0 = Math.max(most0, here);
       }
     }
-    return most;
+    return most >= 0 ? most : most0;
+  }
+
+  private static int scale(BigDecimal figure) {
+    return Math.max(0, figure.stripTrailingZeros().scale());
   }
 
   private static int written(String figure) {
@@ -62,7 +75,10 @@ final class ShareEdits {
     Map<Place, StringBuilder> more = new EnumMap<>(Place.class);
     for (int i = 0; i < shares.length; i++) {
       Line line = free.get(i).line();
-      BigDecimal share = BigDecimal.valueOf(shares[i]).setScale(decimals, RoundingMode.HALF_EVEN);
+      BigDecimal share =
+          BigDecimal.valueOf(shares[i])
+              .setScale(
+                  Math.max(decimals, scale(line.designed().percent())), RoundingMode.HALF_EVEN);
       boolean comesIn = line.index() >= recipe.lines().size();
       if (comesIn && share.signum() > 0) {
         more.computeIfAbsent(line.place(), none -> new StringBuilder()).append(added(line, share));

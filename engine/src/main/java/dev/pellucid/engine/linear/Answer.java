@@ -12,7 +12,18 @@ record Answer(double[] values, double[] prices, Proof proof) {
   }
 
   static Answer of(Table table, double[] values, double[] prices) {
-    return new Answer(values, prices, Proof.of(table, values, prices));
+    double[] x = withoutSignOfZero(values);
+    double[] y = withoutSignOfZero(prices);
+    return new Answer(x, y, Proof.of(table, x, y));
+  }
+
+  /** Zero from below is zero, so that the same is printed whichever way it was reached. */
+  private static double[] withoutSignOfZero(double[] figures) {
+    double[] same = new double[figures.length];
+    for (int i = 0; i < same.length; i++) {
+      same[i] = figures[i] + 0.0;
+    }
+    return same;
   }
 
   Optimum optimum() {

@@ -13,6 +13,10 @@ import java.util.Set;
  * there is a choice. A bound that has no part in a contradiction at hand is dropped without
  * solving.
  *
+ * <p>Where amounts alone contradict each other, it is told of amounts alone, whatever is to be
+ * chosen besides. Where only the choices make it so, the bounds of whole multiples are no members:
+ * they stay, for there would be no end of multiples to try.
+ *
  * @param members in the order of the program
  */
 public record Conflict(List<Member> members) {
@@ -32,7 +36,10 @@ public record Conflict(List<Member> members) {
    *     the program
    */
   public static Optional<Conflict> of(LinearProgram program, Solver solver, List<Member> order) {
-    return new Search(program, solver).run(order);
+    Optional<Conflict> ofAmounts = new Search(program.relaxed(), solver).run(order);
+    return ofAmounts.isEmpty() && program.isInteger()
+        ? new Search(program, solver).run(order)
+        : ofAmounts;
   }
 
   private static final class Search {
@@ -41,7 +48,10 @@ public record Conflict(List<Member> members) {
     private final LinearProgram whole;
     private LinearProgram left;
 
-    /** Members of a contradiction of what is left; a bound that is not of it can be dropped. */
+    /**
+     * Members of a contradiction of what is left; a bound that is not of it can be dropped. Where
+     * choices contradict, these are all.
+     */
     private Set<Member> part = Set.of();
 
     Search(LinearProgram program, Solver solver) {
@@ -55,20 +65,21 @@ public record Conflict(List<Member> members) {
       if (!contradicts(left)) {
         return Optional.empty();
       }
+      List<Member> members = new ArrayList<>(all);
+      members.removeIf(this::isOfMultiples);
       Set<Member> dropped = new HashSet<>();
-      for (Member member : order) {
-        drop(member, dropped);
-      }
-      for (Member member : all) {
-        drop(member, dropped);
-      }
-      List<Member> remain = new ArrayList<>(all);
-      remain.removeAll(dropped);
-      return Optional.of(new Conflict(remain));
+      order.stream().filter(members::contains).forEach(member -> drop(member, dropped));
+      members.forEach(member -> drop(member, dropped));
+      members.removeAll(dropped);
+      return Optional.of(new Conflict(members));
+    }
+
+    private boolean isOfMultiples(Member member) {
+      return member.isVariable() && whole.variables().get(member.index()).step() > 0;
     }
 
     private void drop(Member member, Set<Member> dropped) {
-      if (dropped.contains(member) || !Double.isFinite(member.bound(whole))) {
+      if (dropped.contains(member)) {
         return;
       }
       LinearProgram without = member.droppedFrom(left);
@@ -80,10 +91,10 @@ public record Conflict(List<Member> members) {
 
     /** Looks for a contradiction, and remembers its members where there is one. */
     private boolean contradicts(LinearProgram program) {
-      Optional<Set<Member>> found = crossed(program).or(() -> ofAmounts(program));
-      if (found.isEmpty() && program.isInteger() && solver.solve(program).isInfeasible()) {
-        found = Optional.of(new HashSet<>(all));
-      }
+      Optional<Set<Member>> found =
+          program.isInteger()
+              ? Optional.of(Set.copyOf(all)).filter(any -> solver.solve(program).isInfeasible())
+              : crossed(program).or(() -> ofAmounts(program));
       part = found.orElse(part);
       return found.isPresent();
     }
@@ -99,13 +110,12 @@ public record Conflict(List<Member> members) {
       return Optional.empty();
     }
 
-    /** A contradiction of amounts alone, whatever is to be chosen besides. */
+    /** A contradiction of amounts. */
     private Optional<Set<Member>> ofAmounts(LinearProgram program) {
-      LinearProgram relaxed = program.relaxed();
       return solver
-          .solve(Elastic.of(relaxed))
+          .solve(Elastic.of(program))
           .optimum()
-          .map(optimum -> Contradiction.of(relaxed, optimum.prices()))
+          .map(optimum -> Contradiction.of(program, optimum.prices()))
           .filter(Contradiction::holds)
           .map(Search::members);
     }

@@ -29,6 +29,11 @@ public final class Optimum implements Outcome {
     this.integer = integer;
   }
 
+  /** The same, where choices led to it. */
+  Optimum chosen() {
+    return new Optimum(cost, values, prices, boundPrices, gap, true);
+  }
+
   public double cost() {
     return cost;
   }

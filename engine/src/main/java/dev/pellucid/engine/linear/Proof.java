@@ -94,34 +94,45 @@ record Proof(double missed, double unpriced, double gap, double cost, double[] b
     return apart == 0 ? 0 : apart / measure;
   }
 
-  static double missed(Table table, double[] x) {
+  /** By how much the worst is missed; what is no number is missed wholly. */
+  private static double missed(Table table, double[] x) {
     double missed = 0;
     for (int j = 0; j < x.length; j++) {
-      missed = Math.max(missed, missed(x[j], Math.abs(x[j]), table.low[j], table.high[j]));
+      double apart = apart(x[j], table.low[j], table.high[j]);
+      if (apart != 0) {
+        missed = Math.max(missed, apart / (Math.abs(x[j]) + apart));
+      }
     }
     for (int i = 0; i < table.constraints; i++) {
-      double[] row = table.rows[i];
-      double sum = 0;
-      double size = 0;
-      for (int j = 0; j < row.length; j++) {
-        double part = row[j] * x[j];
-        sum += part;
-        size += Math.abs(part);
+      double sum = Table.dot(table.rows[i], x);
+      double apart = apart(sum, table.rowLow[i], table.rowHigh[i]);
+      if (apart != 0) {
+        missed = Math.max(missed, apart / size(table.rows[i], x, apart));
       }
-      missed = Math.max(missed, missed(sum, size, table.rowLow[i], table.rowHigh[i]));
     }
     return missed;
   }
 
-  /** As a part of the greater of the bound and the terms; what is no number is missed wholly. */
-  private static double missed(double sum, double size, double low, double high) {
+  private static double apart(double sum, double low, double high) {
     if (sum < low) {
-      return (low - sum) / Math.max(Math.abs(low), size);
+      return low - sum;
     }
-    if (sum > high) {
-      return (sum - high) / Math.max(Math.abs(high), size);
+    return sum > high ? sum - high : sum - sum;
+  }
+
+  /**
+   * Of the terms; a part of the greatest that there could be, where all of them are next to none.
+   */
+  private static double size(double[] row, double[] x, double apart) {
+    double size = apart;
+    double greatest = 0;
+    double most = 0;
+    for (int j = 0; j < row.length; j++) {
+      size += Math.abs(row[j] * x[j]);
+      greatest = Math.max(greatest, Math.abs(row[j]));
+      most = Math.max(most, Math.abs(x[j]));
     }
-    return Double.isNaN(sum) ? 1 : 0;
+    return Math.max(size, CANCELLED * greatest * most);
   }
 
   boolean holds() {

@@ -11,6 +11,9 @@ final class StandardSolver implements Solver {
   static final Solver INSTANCE =
       new StandardSolver(List.of(new OjAlgoSimplex(), new OjAlgoModel()));
 
+  /** How many parts of a program with choices are looked at before it is given up. */
+  private static final int MOST_PARTS = 20_000;
+
   private final List<Simplex> ways;
 
   StandardSolver(List<Simplex> ways) {
@@ -19,6 +22,12 @@ final class StandardSolver implements Solver {
 
   @Override
   public Outcome solve(LinearProgram program) {
+    return program.isInteger()
+        ? new Choices(program, this::amounts, MOST_PARTS).search()
+        : amounts(program);
+  }
+
+  private Outcome amounts(LinearProgram program) {
     Table table = Table.of(program);
     if (contradictsItself(table)) {
       return new Infeasible();

@@ -2,7 +2,7 @@ package dev.pellucid.engine.linear;
 
 /**
  * Where other values cost the same, the answer shall not hang on the way in which a library went:
- * of all values of least cost those are taken that have most of what comes first.
+ * of all values of least cost those are taken that have the least of what comes late.
  */
 final class Ties {
   private Ties() {}

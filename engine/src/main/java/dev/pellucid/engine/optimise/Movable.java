@@ -1,6 +1,5 @@
 package dev.pellucid.engine.optimise;
 
-import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Practice.PracticeBound;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.syntax.Bound;
@@ -31,8 +30,7 @@ public record Movable(
                     bound -> moved(limit, bound))),
         practice -> Optional.of(practice(practice)),
         cap ->
-            Optional.of(
-                new Movable(one, Bound.Side.MAX, cap.cap().most(), bound -> moved(cap, bound))),
+            Optional.of(new Movable(one, Bound.Side.MAX, cap.most(), bound -> moved(cap, bound))),
         label ->
             Optional.of(
                 new Movable(
@@ -90,10 +88,6 @@ public record Movable(
   }
 
   private static Requirement moved(Requirement.OfCap one, double bound) {
-    Ingredient.Cap cap = one.cap();
-    return new Requirement.OfCap(
-        one.ingredient(),
-        new Ingredient.Cap(
-            cap.species(), bound, cap.asWritten(), cap.because(), cap.source(), cap.place()));
+    return new Requirement.OfCap(one.ingredient(), one.cap(), bound);
   }
 }

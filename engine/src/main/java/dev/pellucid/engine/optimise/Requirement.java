@@ -29,6 +29,17 @@ public sealed interface Requirement {
     return false;
   }
 
+  /** Whether it is a limit of the recipe, which a batch must keep as it is weighed too. */
+  default boolean isLimit() {
+    return byKind(
+        limit -> true,
+        practice -> false,
+        cap -> false,
+        label -> false,
+        order -> false,
+        stock -> false);
+  }
+
   /** Applies the one of these that is for its kind. */
   <R> R byKind(
       Function<OfLimit, R> limit,
@@ -117,13 +128,17 @@ public sealed interface Requirement {
     }
   }
 
-  /** The most of an ingredient that the species takes. */
-  record OfCap(Ingredient ingredient, Ingredient.Cap cap) implements Requirement {
+  /**
+   * The most of an ingredient that the species takes.
+   *
+   * @param most in points
+   */
+  record OfCap(Ingredient ingredient, Ingredient.Cap cap, double most) implements Requirement {
     @Override
     public List<Slope> rooms(Slopes feed) {
       Slope kg =
           feed.kg(row -> row.ingredient().name().equals(ingredient.name()) ? 1 : 0).negated();
-      return List.of(new Slope(kg.now() + cap.most() * 100, kg.perPoint()));
+      return List.of(new Slope(kg.now() + most, kg.perPoint()));
     }
 
     @Override

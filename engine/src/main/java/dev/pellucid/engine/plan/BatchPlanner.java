@@ -178,7 +178,7 @@ final class BatchPlanner {
   }
 
   private List<String> premixCodes() {
-    return recipe.lines().stream()
+    return recipe.taken().stream()
         .map(Line::material)
         .filter(material -> material.premixed().isPresent())
         .map(Material::name)

@@ -70,7 +70,7 @@ final class TaskList {
     this.decimals = list.decimals();
     this.coat = list.inFeed(Place.COAT);
     this.wanted = wanted;
-    this.milling = new Milling(feed.recipe().lines(), list.lines(), scales);
+    this.milling = new Milling(feed.recipe().taken(), list.lines(), scales);
     this.mass = list.inFeed(Place.MIX);
   }
 

@@ -48,10 +48,10 @@ final class WeighList {
     this.batchKg = batchKg;
     this.scales = scales;
     this.times = batchKg / 100;
-    List<Line> apart = feed.recipe().lines().stream().filter(this::micro).toList();
-    boolean allApart = apart.size() == feed.recipe().lines().size();
+    List<Line> apart = feed.recipe().taken().stream().filter(this::micro).toList();
+    boolean allApart = apart.size() == feed.recipe().taken().size();
     this.small = allApart ? List.of() : apart;
-    this.large = feed.recipe().lines().stream().filter(line -> !small.contains(line)).toList();
+    this.large = feed.recipe().taken().stream().filter(line -> !small.contains(line)).toList();
     Grid whole = Grid.of(batchKg, least(apart));
     this.grid = allApart ? new Grid(whole.small(), whole.small()) : whole;
     this.batch = Mass.of(batchKg, grid.kg());
@@ -110,7 +110,7 @@ final class WeighList {
             .toList();
     Iterator<Weighed> lights = light.iterator();
     Iterator<Weighed> heavies = heavy.iterator();
-    return feed.recipe().lines().stream()
+    return feed.recipe().taken().stream()
         .map(line -> small.contains(line) ? lights.next() : heavies.next())
         .toList();
   }

@@ -55,7 +55,7 @@ public record BatchTarget(
    */
   public static BatchTarget of(ComputedFeed feed, double kg, Optional<WeighingPlan> floor) {
     List<TargetWeight> asks =
-        feed.recipe().lines().stream()
+        feed.recipe().taken().stream()
             .map(
                 line ->
                     ask(

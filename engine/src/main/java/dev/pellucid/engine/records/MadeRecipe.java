@@ -77,6 +77,7 @@ final class MadeRecipe {
         0,
         false,
         Optional.empty(),
+        Optional.empty(),
         used.entry().name(),
         used.entry().weight());
   }
@@ -92,6 +93,7 @@ final class MadeRecipe {
         0,
         false,
         line.within(),
+        line.step(),
         line.name(),
         line.figure());
   }

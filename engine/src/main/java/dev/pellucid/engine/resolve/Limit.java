@@ -69,6 +69,11 @@ public record Limit(
         : new Limit(subject, side, bound, written, basis, inBatches, origin, Optional.empty());
   }
 
+  /** The same limit, asked in another part of all batches; empty: on average alone. */
+  public Limit askedIn(OptionalDouble part) {
+    return new Limit(subject, side, bound, written, basis, part, origin, waiver);
+  }
+
   /** What it asks, in words. */
   public Demand demand() {
     return Demand.of(this);

@@ -70,6 +70,7 @@ final class Lines {
         read = false;
       }
       written.add(line);
+      new FreedomOfLine(findings).look(line, ofFeed);
       Optional<Share> share = share(line);
       if (share.isPresent()) {
         sum = sum.add(share.get().percent());

@@ -377,7 +377,8 @@ final class RecipeResolver {
               overages.handling(line.material(), share, designed),
               overages.kgPerWeighing(line.material(), designed),
               line.isRest(),
-              Line.Within.of(line.written().within()),
+              Line.Within.of(line.written()),
+              line.isRest() ? Optional.empty() : Line.Step.of(line.written()),
               line.written().subject().span(),
               line.written().share().span()));
     }

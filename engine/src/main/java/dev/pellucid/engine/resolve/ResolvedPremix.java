@@ -99,6 +99,7 @@ public record ResolvedPremix(
               0,
               part.share().compareTo(part.designed()) < 0,
               Optional.empty(),
+              Optional.empty(),
               part.name(),
               part.name()));
     }

@@ -115,6 +115,24 @@ public record ResolvedRecipe(
     return status.equals("approved");
   }
 
+  /** The lines of which there is some: one may stand at zero, to be taken up again later. */
+  public List<Line> taken() {
+    int some = 0;
+    for (Line line : lines) {
+      some += line.isTaken() ? 1 : 0;
+    }
+    if (some == lines.size()) {
+      return lines;
+    }
+    List<Line> taken = new ArrayList<>(some);
+    for (Line line : lines) {
+      if (line.isTaken()) {
+        taken.add(line);
+      }
+    }
+    return taken;
+  }
+
   /** The line that takes what the others leave. */
   public Optional<Line> rest() {
     for (Line line : lines) {

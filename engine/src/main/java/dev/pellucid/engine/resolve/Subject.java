@@ -198,7 +198,12 @@ public sealed interface Subject {
     /** A quotient of like kinds. */
     PLAIN,
     /** A mass over an energy, in g/MJ. */
-    PER_ENERGY
+    PER_ENERGY;
+
+    /** What the quotient of the two sums is multiplied by: of kg over MJ, the grams of a kg. */
+    public double times() {
+      return this == PER_ENERGY ? 1000 : 1;
+    }
   }
 
   /**

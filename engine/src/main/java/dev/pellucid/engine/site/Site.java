@@ -179,7 +179,8 @@ public final class Site {
   private static List<String> warnings(Ingredient one) {
     List<String> warnings = new ArrayList<>(one.cautions());
     for (Ingredient.Cap cap : one.caps()) {
-      String most = "At most " + cap.asWritten() + " for " + cap.species() + ": " + cap.because();
+      String cast = cap.most().isPresent() ? "At most " + cap.asWritten() : "No cap";
+      String most = cast + " for " + cap.species() + ": " + cap.because();
       warnings.add(most + ", " + source(cap.source()));
     }
     return warnings;

@@ -36,7 +36,7 @@ final class BatchPlanning {
     this.kg = kg;
     this.times = kg / 100;
     this.small = SmallLines.of(feed);
-    for (Line line : feed.recipe().lines()) {
+    for (Line line : feed.recipe().taken()) {
       (line.place() == Place.MIX ? mix : coat).add(line);
     }
   }

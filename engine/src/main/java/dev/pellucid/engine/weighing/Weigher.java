@@ -154,6 +154,16 @@ final class Weigher {
     return 1;
   }
 
+  /**
+   * By how much an amount goes up at least, so that a scale shows it; kg, all weighings together.
+   */
+  double step(double kg) {
+    Optional<Pan> chosen = chosen(kg);
+    Pan pan = chosen.isPresent() ? chosen.get() : largest;
+    double weighings = chosen.isPresent() ? 1 : Closeness.up(kg / largest.scale().most());
+    return weighings * pan.divisions(step(pan, kg / weighings));
+  }
+
   /** In how many weighings an amount would go on each scale; for remedies. */
   int mostWeighings() {
     return mostWeighings;

@@ -70,6 +70,11 @@ public final class WeighingPlanner {
     return kg > 0 ? Optional.of(new BatchPlanning(this, feed, kg).plan()) : Optional.empty();
   }
 
+  /** What the lines of a batch come to on its scales with other shares; empty of no batch. */
+  public Optional<Reweighed> reweighed(ComputedFeed feed, double kg) {
+    return kg > 0 ? Optional.of(new Reweighed(this, feed, kg)) : Optional.empty();
+  }
+
   Densities densities() {
     return densities;
   }

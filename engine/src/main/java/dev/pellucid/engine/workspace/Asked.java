@@ -95,7 +95,7 @@ record Asked(
         sections.add("limits");
       }
     }
-    for (Line line : recipe.lines()) {
+    for (Line line : recipe.taken()) {
       if (line.hasOverage()) {
         sections.add("overage");
       }

@@ -19,6 +19,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -128,7 +129,7 @@ class TablesReaderTest {
   void traitsCapsAndDigestibility() {
     assertEquals(Set.of(Trait.MARINE_OIL, Trait.ANTIOXIDANT), ingredient("fish-oil").traits());
     Ingredient soya = ingredient("soybean-meal");
-    assertEquals(0.5, soya.caps().get(0).most());
+    assertEquals(OptionalDouble.of(0.5), soya.caps().get(0).most());
     assertEquals("trypsin inhibitor, low methionine", soya.caps().get(0).because());
     assertEquals(0.869, there(soya.digestibility().get(0).coefficients(), "crude-protein"), 1e-15);
     assertEquals(Optional.of("african-catfish"), soya.digestibility().get(0).species());

@@ -284,7 +284,9 @@ class SpreadByDrawingTest {
         if (nutrient.formula().isPresent()) {
           return formula(nutrient.formula().get(), ingredient, feed);
         }
-        return nutrient.digestibleOf().flatMap(whole -> digestible(whole, ingredient, feed));
+        return nutrient
+            .digestibleOf()
+            .flatMap(whole -> digestible(nutrient, whole, ingredient, feed));
       }
 
       private Optional<Figure> formula(
@@ -309,13 +311,14 @@ class SpreadByDrawingTest {
         return Optional.of(sum.of(new double[means.length]) < -1e-9 ? moved -> 0 : sum);
       }
 
-      private Optional<Figure> digestible(String whole, Ingredient ingredient, ComputedFeed feed) {
-        Optional<Double> part =
+      private Optional<Figure> digestible(
+          Nutrient part, String whole, Ingredient ingredient, ComputedFeed feed) {
+        Optional<Double> coefficient =
             ingredient
-                .digestible(whole, feed.recipe().species(), feed.recipe().process().kind())
-                .map(one -> one.coefficients().get(whole));
+                .coefficient(part, feed.recipe().species(), feed.recipe().process().kind())
+                .map(one -> one.part());
         Optional<Figure> of = figure(whole, ingredient, feed);
-        return part.flatMap(times -> of.map(all -> moved -> times * all.of(moved)));
+        return coefficient.flatMap(times -> of.map(all -> moved -> times * all.of(moved)));
       }
     }
   }

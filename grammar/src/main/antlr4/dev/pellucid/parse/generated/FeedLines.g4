@@ -55,7 +55,16 @@ headLine
   ;
 
 shareLine
-  : rework=REWORK? subject=word (stated=amount | rest=REST) (WITHIN within=range)?
+  : rework=REWORK? subject=word (stated=amount | rest=REST) phrases+=sharePhrase*
+  ;
+
+sharePhrase
+  : WITHIN within=range none=orNone?
+  | STEP step=amount
+  ;
+
+orNone
+  : OR NONE
   ;
 
 supplyLine
@@ -136,7 +145,7 @@ word
   | RECIPE | PREMIX | PROFILE
   | MIX | SUPPLY | CARRIER | COAT | OVERAGE | LIMITS | WAIVERS | PROCESS | LABEL
   | STATUS | SPECIES | FISH | HABIT | PLANT | MEETS | BATCH | DOSE | KIND | JURISDICTION | SOURCE
-  | REST | WITHIN | TO | FROM | LINES | BELOW | PER | WEIGHING | FOR | INCLUSION | COST
-  | MIN | MAX | ON | DRY | MATTER | AT | MOISTURE | IN | OF | BATCHES | UNTIL | BY | BECAUSE
+  | REST | WITHIN | OR | NONE | STEP | TO | FROM | LINES | BELOW | PER | WEIGHING | FOR
+  | INCLUSION | COST | MIN | MAX | ON | DRY | MATTER | AT | MOISTURE | IN | OF | BATCHES | UNTIL | BY | BECAUSE
   | ACCEPT | REWORK | HOLDS | MUST | HOLD | MATERIALS
   ;

@@ -1,0 +1,57 @@
+package dev.pellucid.engine.leastcost;
+
+import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.compute.Silence;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Which ingredients may not rise above their share of today, nor come in: those that do not tell
+ * what a feed with more of them would be judged by, and those with whose own file something is
+ * wrong, such as one that is over a maximum of its own and would be thinned into the feed.
+ */
+public final class Held {
+  private final FeedComputer computer;
+  private final Map<String, Finding> wrong = new HashMap<>();
+
+  /**
+   * @param findings what is wrong with the data of the folder
+   */
+  public Held(FeedComputer computer, List<Finding> findings) {
+    this.computer = computer;
+    for (Finding finding : findings) {
+      if (finding.severity() == Severity.ERROR) {
+        wrong.putIfAbsent(finding.span().file().path(), finding);
+      }
+    }
+  }
+
+  /** What holds a line of a recipe; none of what is no single ingredient. */
+  public List<Refusal> from(ResolvedRecipe recipe, Line line) {
+    Optional<Material.Single> single = line.material().single();
+    return single.isPresent() ? from(recipe, single.get().ingredient()) : List.of();
+  }
+
+  /** What holds an ingredient, whether it is in the recipe or not. */
+  public List<Refusal> from(ResolvedRecipe recipe, Ingredient one) {
+    List<Refusal> refusals = new ArrayList<>();
+    String file = one.declared().file().path();
+    Finding finding = wrong.get(file);
+    if (finding != null) {
+      refusals.add(new Refusal(one.name(), file, finding.headline()));
+    }
+    for (Silence silence : computer.silences(one, recipe)) {
+      refusals.add(Refusal.of(silence));
+    }
+    return refusals;
+  }
+}
