@@ -8,7 +8,6 @@ import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.linear.Stays;
 import dev.pellucid.engine.optimise.Answer;
 import dev.pellucid.engine.optimise.ProgramPrices;
-import dev.pellucid.engine.resolve.Material;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,12 +41,11 @@ final class PriceRanges {
   List<PriceRange> of() {
     List<PriceRange> ranges = new ArrayList<>();
     for (int i = 0; i < found.shares().length; i++) {
-      Optional<Material.Single> one = found.task().free().get(i).line().material().single();
-      Optional<Price> price = one.flatMap(Material.Single::price);
+      Optional<Price> price = Repriced.now(found.feed(), found.task().free().get(i).line());
       if (price.isPresent() && found.shares()[i] > LEAST) {
         String name = price.get().ingredient();
         double now = price.get().perKg();
-        stays(prices.dearer(name))
+        stays(prices.direction(name))
             .map(
                 stays ->
                     new PriceRange(name, now, Math.max(0, now + stays.from()), now + stays.to()))

@@ -36,8 +36,7 @@ final class FoundFeeds {
   private static Shared shared() {
     try {
       return Shared.of(
-          ReadFolder.of(Texts.at(Path.of("..", "recipes"))),
-          Days.on(LocalDate.of(2026, 11, 28)));
+          ReadFolder.of(Texts.at(Path.of("..", "recipes"))), Days.on(LocalDate.of(2026, 11, 28)));
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
@@ -79,7 +78,11 @@ final class FoundFeeds {
   }
 
   static Posed posed(String path, Wishes wishes) {
-    return Posed.of(Streamed.judged(SHARED, path).recipe().orElseThrow(), wishes, COMPUTER)
+    return Posed.of(
+            Streamed.judged(SHARED, path).recipe().orElseThrow(),
+            wishes,
+            COMPUTER,
+            new Held(COMPUTER, SHARED.findings()))
         .orElseThrow();
   }
 
@@ -101,7 +104,9 @@ final class FoundFeeds {
     while (cases.size() < many) {
       String path = paths.get(random.nextInt(paths.size()));
       Posed posed = posed(path, Wishes.NONE.explained(Optional.empty()));
-      Posed other = new Posed(posed.recipe(), posed.wishes(), moved(posed, random), posed.held());
+      Posed other =
+          new Posed(
+              posed.recipe(), posed.wishes(), moved(posed, random), posed.held(), posed.holding());
       String name = path + " " + cases.size();
       solved(other.task()).ifPresent(found -> cases.add(new Case(name, other, found)));
     }

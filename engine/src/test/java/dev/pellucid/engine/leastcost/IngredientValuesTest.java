@@ -38,18 +38,23 @@ class IngredientValuesTest {
   @ValueSource(strings = {"catfish/CG-36.recipe", "trout/TF-40.recipe", "shrimp/SF-34.recipe"})
   void comesInBelowItsWorthAndNotAbove(String path) {
     Case one = FoundFeeds.of(path, Wishes.NONE);
-    for (IngredientValue value : values(one, false)) {
-      if (value.held().isEmpty()) {
+    for (IngredientValue value : values(one, true)) {
+      if (!isBanned(one, value)) {
         double part = Math.max(Math.abs(value.worth()) * LITTLE, 1e-4);
         double above = share(one, value, value.worth() + part);
         double below = share(one, value, value.worth() - part);
         assertTrue(above <= value.share() + NONE, value + " above " + above);
         assertTrue(below >= value.share() - NONE, value + " below " + below);
-        if (value.share() == 0 && !isFree(one, value)) {
+        if (value.share() == 0 && value.held().isEmpty() && value.worth() > 0) {
           assertTrue(below > NONE, value + " below " + below);
         }
       }
     }
+  }
+
+  private static boolean isBanned(Case one, IngredientValue value) {
+    Ingredient ingredient = FoundFeeds.SHARED.tables().ingredients().get(value.name());
+    return !Banned.of(one.posed().recipe(), ingredient).isEmpty();
   }
 
   private static boolean isFree(Case one, IngredientValue value) {
@@ -132,7 +137,7 @@ class IngredientValuesTest {
     for (IngredientValue value : values(one, true)) {
       if (value.held().isEmpty() && value.gap().orElse(0) > 0.01 && !isFree(one, value)) {
         double at = Math.min(value.price().orElseThrow(), value.worth() * 0.99);
-        assertEquals(share(one, value, at), value.comesIn(), 1e-4, value.name());
+        assertEquals(share(one, value, at), value.comesIn(), 1e-3, value.name());
       }
     }
   }
