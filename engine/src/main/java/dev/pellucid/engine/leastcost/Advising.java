@@ -130,11 +130,7 @@ public final class Advising {
             .feed()
             .map(
                 feed ->
-                    new Costs(
-                        feed.costPerKg(),
-                        feed.costPerKg(),
-                        feed.costPerKg(),
-                        made(recipe))),
+                    new Costs(feed.costPerKg(), feed.costPerKg(), feed.costPerKg(), made(recipe))),
         List.of(),
         List.of(),
         Reasons.NONE,
