@@ -72,9 +72,7 @@ public final class Advising {
     if (!result.isProven()) {
       return nothing(recipe, Standing.NOT_PROVEN, result.against().orElse(""));
     }
-    double now = recipe.feed().orElseThrow().costPerKg();
-    double then = result.tried().flatMap(RuleContext::feed).orElseThrow().costPerKg();
-    Costs costs = new Costs(now, then, found.feed().costPerKg(), OptionalDouble.empty());
+    Costs costs = Costing.of(posed, found, result);
     Standing standing = standing(posed, costs, result);
     boolean offered = standing == Standing.CHEAPER || standing == Standing.KEEPS_AGAIN;
     return new Advice(
@@ -101,7 +99,7 @@ public final class Advising {
         return Standing.KEEPS_AGAIN;
       }
     }
-    if (costs.savesPerTonne() <= 0) {
+    if (!Costing.isLess(costs.then(), costs.now())) {
       return Standing.CHEAPEST;
     }
     return costs.savesPerTonne() < posed.wishes().worth() ? Standing.NOT_WORTH : Standing.CHEAPER;
@@ -126,7 +124,8 @@ public final class Advising {
                         feed.costPerKg(),
                         feed.costPerKg(),
                         feed.costPerKg(),
-                        OptionalDouble.empty())),
+                        OptionalDouble.empty(),
+                        Optional.empty())),
         List.of(),
         List.of(),
         Reasons.NONE,
