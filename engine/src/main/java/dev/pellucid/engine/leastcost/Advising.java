@@ -83,7 +83,7 @@ public final class Advising {
         "",
         Optional.of(costs),
         lines(posed, result.written()),
-        List.of(),
+        offered ? new Ladder(solver, posed, found).rungs(result) : List.of(),
         Reasons.NONE,
         Caring.of(posed, found, result.tried().orElseThrow()),
         offered ? change(recipe, result.edits()) : unchanged(recipe),
