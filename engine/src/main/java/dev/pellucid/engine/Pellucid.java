@@ -12,6 +12,8 @@ import dev.pellucid.engine.goal.ExplainReport;
 import dev.pellucid.engine.goal.FiguresGoal;
 import dev.pellucid.engine.goal.FiguresReport;
 import dev.pellucid.engine.goal.FolderState;
+import dev.pellucid.engine.goal.LeastCostGoal;
+import dev.pellucid.engine.goal.LeastCostReport;
 import dev.pellucid.engine.goal.PagesGoal;
 import dev.pellucid.engine.goal.PastState;
 import dev.pellucid.engine.goal.ReportSettings;
@@ -156,6 +158,23 @@ public final class Pellucid {
   public static ExplainReport explain(Path root, LocalDate day, String recipe, String figure)
       throws IOException {
     return ExplainGoal.ofFigure(Texts.at(root), day, recipe, figure);
+  }
+
+  /**
+   * Finds the cheapest recipe that keeps every limit as it is judged, as a change of its text with
+   * its reasons; writes nothing.
+   *
+   * @param day judges waivers and prices
+   * @param recipe the code of the only one that is asked for; empty for all
+   * @param wishes what is wished beside, in words, by the name of the parameter behind {@code
+   *     pellucid.}
+   * @param paths how files are called for scripts
+   * @throws IOException where the disk fails
+   */
+  public static LeastCostReport leastCost(
+      Path root, LocalDate day, String recipe, Map<String, String> wishes, PrintedPaths paths)
+      throws IOException {
+    return LeastCostGoal.of(Texts.at(root), day, recipe, wishes, paths);
   }
 
   /**

@@ -72,7 +72,7 @@ class FiguresTest extends FiguresOfTheExample {
     assertEquals(List.of("digestible-protein", "limits"), List.copyOf(moved(RECORD)));
     assertTrue(
         lines(RECORD)
-            .contains("  limits                       73 kept, 1 BROKEN: digestible-protein"));
+            .contains("  limits                       86 kept, 1 BROKEN: digestible-protein"));
   }
 
   @Test
@@ -113,7 +113,7 @@ class FiguresTest extends FiguresOfTheExample {
     List<String> broken = lines(RECORD).stream().filter(line -> line.contains("BROKEN")).toList();
     assertEquals(
         List.of(
-            "  limits                       73 kept, 1 BROKEN: crude-protein",
+            "  limits                       86 kept, 1 BROKEN: crude-protein",
             "  crude-protein                33.59 %      min 34 % in 95 % of batches         BROKEN"
                 + " by 0.41 points           CG-36"),
         broken);

@@ -9,6 +9,7 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.resolve.Demand;
 import dev.pellucid.measure.Calendar;
+import dev.pellucid.syntax.Bound;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.SectionWord;
@@ -183,6 +184,8 @@ final class Rooms {
             "engine.resolve",
             "engine.compute",
             "engine.judge",
+            "engine.linear",
+            "engine.optimise",
             "engine.weighing"),
         Room.of(
             "engine.carryover",
@@ -235,6 +238,32 @@ final class Rooms {
         Room.of("engine.quality", 5, "measure"),
         // It knows no room of ours, and is the only one that sees a library that solves.
         Room.of("engine.linear", 12).using("org.ojalgo.."),
+        Room.of(
+            "engine.optimise",
+            8,
+            "syntax",
+            "engine.data",
+            "engine.resolve",
+            "engine.compute",
+            "engine.judge",
+            "engine.linear"),
+        // It tells why in plain values, and prints nothing.
+        Room.of(
+            "engine.leastcost",
+            15,
+            "text",
+            "measure",
+            "finding",
+            "syntax",
+            "engine.account",
+            "engine.quantity",
+            "engine.data",
+            "engine.resolve",
+            "engine.compute",
+            "engine.judge",
+            "engine.check",
+            "engine.linear",
+            "engine.optimise"),
         Room.of(
                 "engine.weighing",
                 9,
@@ -298,9 +327,10 @@ final class Rooms {
                 "engine.explain",
                 "engine.html",
                 "engine.label",
+                "engine.leastcost",
                 "engine.records",
                 "engine.plan")
-            .knowing(Step.class, Demand.class, LabelVerdict.Outcome.class)
+            .knowing(Step.class, Bound.class, Demand.class, LabelVerdict.Outcome.class)
             .using("com.github.difflib..", "j2html.."),
         Room.of(
                 "engine.site",
@@ -326,8 +356,9 @@ final class Rooms {
                 "measure",
                 "finding",
                 "show",
-                "engine.compare")
-            .knowing(Demand.class, LabelVerdict.Outcome.class)
+                "engine.compare",
+                "engine.leastcost")
+            .knowing(Bound.class, Demand.class, LabelVerdict.Outcome.class)
             .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
         Room.of("engine.folder", 2, "text", "finding", "parse")
@@ -359,6 +390,7 @@ final class Rooms {
             "parse",
             "format",
             "show",
+            "engine.quantity",
             "engine.weighing",
             "engine.folder",
             "engine.data",
@@ -368,6 +400,8 @@ final class Rooms {
             "engine.compute",
             "engine.check",
             "engine.judge",
+            "engine.linear",
+            "engine.leastcost",
             "engine.compare",
             "engine.site",
             "engine.explain",

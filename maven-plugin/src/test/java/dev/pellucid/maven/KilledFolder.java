@@ -50,6 +50,20 @@ final class KilledFolder {
     Outputs.over(feeds).write(MAIZE, ingredient("Maize", state == 0 ? "9.5 %" : "8.9 %"));
   }
 
+  /** Recipes of which more is wheat than need be, and both lines may move. */
+  static void dear(Path feeds) throws IOException {
+    Outputs files = Outputs.over(feeds);
+    for (int i = 1; i <= RECIPES; i++) {
+      String text = "# A remark that is long enough to fill a few blocks\n".repeat(200);
+      files.write(
+          "mash/R-" + i + ".recipe",
+          ("recipe R-" + i + "\n  status  draft\n  batch  60 kg weighed\n\n")
+              + ("mix\n  maize  60.00 %  within 10 to 80 %\n  wheat  40.00 %  within 10 to 80 %\n\n")
+              + "limits\n  crude-protein  min 8 %\n\n"
+              + text);
+    }
+  }
+
   /** Recipes as a hand wrote them, or as they are laid out. */
   static void spaced(Path feeds, int state) throws IOException {
     Outputs files = Outputs.over(feeds);

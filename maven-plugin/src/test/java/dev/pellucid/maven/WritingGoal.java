@@ -56,6 +56,33 @@ enum WritingGoal {
       compare.execute();
     }
   },
+  LEAST_COST("mash", ".*\\.recipe", KilledFolder.RECIPES) {
+    @Override
+    void run(Path feeds, int state) throws Exception {
+      if (state == 0) {
+        KilledFolder.dear(feeds);
+      } else {
+        FolderGoal goal = goal(feeds, new LeastCostMojo());
+        set(goal, "leastCost", out(feeds));
+        set(goal, "write", true);
+        set(goal, "prices", "any");
+        set(goal, "day", DAY);
+        goal.execute();
+      }
+    }
+  },
+  LEAST_COST_TOLD("target/out", ".*", 4) {
+    @Override
+    void run(Path feeds, int state) throws Exception {
+      KilledFolder.dear(feeds);
+      KilledFolder.maize(feeds, state);
+      FolderGoal goal = goal(feeds, new LeastCostMojo());
+      set(goal, "leastCost", out(feeds));
+      set(goal, "prices", "any");
+      set(goal, "day", DAY);
+      goal.execute();
+    }
+  },
   REPORT("target/out", ".*", KilledFolder.RECIPES) {
     @Override
     void run(Path feeds, int state) throws Exception {

@@ -73,9 +73,9 @@ final class OutsideWithin implements Rule {
     return free.skips() && Closeness.isBelow(line.designed().part(), free.low())
         ? finding.helping(
             "bring it up to "
-                + free.written().low()
+                + free.written().low().text()
                 + " "
-                + free.written().unitAsWritten()
+                + free.written().unitAsWritten().text()
                 + " at least, or down to 0 % to leave it out")
         : finding.helping("bring the share back, or change the bounds on purpose");
   }

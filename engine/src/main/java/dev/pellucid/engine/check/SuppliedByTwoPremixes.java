@@ -23,7 +23,8 @@ final class SuppliedByTwoPremixes implements Rule {
     Map<String, Supplied> first = new LinkedHashMap<>();
     Map<List<String>, List<Pair>> twice = new LinkedHashMap<>();
     for (Supplied one : Supplied.to(recipe.recipe())) {
-      Supplied before = first.putIfAbsent(one.supply().nutrient().name(), one);
+      Supplied before =
+          one.times() > 0 ? first.putIfAbsent(one.supply().nutrient().name(), one) : null;
       if (before != null && !before.premix().code().equals(one.premix().code())) {
         List<String> codes = List.of(before.premix().code(), one.premix().code());
         twice.computeIfAbsent(codes, key -> new ArrayList<>()).add(new Pair(before, one));

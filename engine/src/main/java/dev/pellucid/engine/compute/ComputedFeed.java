@@ -1,6 +1,7 @@
 package dev.pellucid.engine.compute;
 
 import dev.pellucid.engine.data.Nutrients;
+import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.quantity.Sum;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
@@ -142,6 +143,16 @@ public record ComputedFeed(
   /** What it would be if every step for which the folder does not tell what is kept kept all. */
   public ComputedFeed asIfGapsKeptAll() {
     return with(weighing, balances, everyRow().stream().map(Row::asIfGapsKeptAll).toList());
+  }
+
+  /** The same feed if an ingredient had another price, wherever it stands in it. */
+  public ComputedFeed priced(Price price) {
+    List<Row> other = new ArrayList<>(rows.size());
+    for (Row row : rows) {
+      boolean isOne = row.ingredient().name().equals(price.ingredient());
+      other.add(isOne ? row.priced(price) : row);
+    }
+    return with(weighing, balances, other);
   }
 
   private ComputedFeed with(Weighing other, Balances anew, List<Row> weighed) {

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.compute;
 
+import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -52,6 +53,19 @@ record ExplodedLine(
       most *= part.most();
     }
     return new ExplodedLine(line, path, material, composition, through, taken, least, most);
+  }
+
+  /** The same at another price. */
+  ExplodedLine priced(Price price) {
+    return new ExplodedLine(
+        line,
+        path,
+        new Material.Single(material.ingredient(), Optional.of(price)),
+        composition,
+        through,
+        taken,
+        kg,
+        richest);
   }
 
   /**

@@ -41,6 +41,11 @@ public final class Row {
     return new Row(other, kept, asIfGapsKeptAll, ofOther);
   }
 
+  /** The same at another price. */
+  Row priced(Price price) {
+    return new Row(leaf.priced(price), kept, asIfGapsKeptAll, feedYield);
+  }
+
   Row asIfGapsKeptAll() {
     return new Row(leaf, asIfGapsKeptAll, asIfGapsKeptAll, feedYield);
   }

@@ -157,6 +157,19 @@ public final class Slopes {
     return new Slope(feed.costPer100(), byLine(per));
   }
 
+  /** The kg of an ingredient that are weighed, wherever it stands: what its price counts for. */
+  public Slope bought(String ingredient) {
+    double[] per = new double[rows.length];
+    double now = 0;
+    for (int i = 0; i < rows.length; i++) {
+      if (rows[i].ingredient().name().equals(ingredient)) {
+        per[i] = most[i];
+        now += rows[i].kgRichest();
+      }
+    }
+    return new Slope(now, byLine(per));
+  }
+
   /** Bagged kg of 100 kg of recipe. */
   public Slope bagged() {
     Slope finished = mass(Mass.of(Scenario.EXPECTED)).finished();

@@ -1,7 +1,9 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.text.Span;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * {@code pellucid.yaml}.
@@ -13,6 +15,7 @@ import java.util.Optional;
  * @param label the name of the label rules to use, or empty
  * @param lawKeptIn the part of all batches that is to keep a limit of the law
  * @param maker who makes the feed, where the file says so
+ * @param made how much of each feed is made, in the order of the file
  * @param place the file, or the line that names the jurisdiction
  */
 public record Settings(
@@ -23,7 +26,30 @@ public record Settings(
     Optional<String> label,
     double lawKeptIn,
     Optional<Maker> maker,
+    List<Made> made,
     Span place) {
   /** Where the file does not say it: nineteen batches of twenty. */
   static final double LAW_KEPT_IN = 0.95;
+
+  public Settings {
+    made = List.copyOf(made);
+  }
+
+  /**
+   * How much of a feed is made in a month.
+   *
+   * @param code of a recipe, as it is written
+   * @param place where the code stands
+   */
+  public record Made(String code, double kg, Span place) {}
+
+  /** The tonnes that are made of a feed in a month, where the file says so. */
+  public OptionalDouble tonnesPerMonth(String code) {
+    for (Made one : made) {
+      if (one.code().equals(code)) {
+        return OptionalDouble.of(one.kg() / 1000);
+      }
+    }
+    return OptionalDouble.empty();
+  }
 }

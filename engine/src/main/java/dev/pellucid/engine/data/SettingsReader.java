@@ -2,11 +2,14 @@ package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
+import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Extent;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -49,6 +52,7 @@ final class SettingsReader {
         Optional.empty(),
         Settings.LAW_KEPT_IN,
         Optional.empty(),
+        List.of(),
         place);
   }
 
@@ -66,6 +70,7 @@ final class SettingsReader {
         fields.string(SettingsVocabulary.LABEL),
         lawKeptIn(fields.text(SettingsVocabulary.LAW_KEPT_IN)),
         maker(fields),
+        made(fields),
         fields.placeOf(SettingsVocabulary.JURISDICTION));
   }
 
@@ -83,6 +88,22 @@ final class SettingsReader {
             none ? Optional.empty() : number,
             number.isPresent(),
             block.get().place()));
+  }
+
+  private List<Settings.Made> made(Fields fields) {
+    List<Settings.Made> made = new ArrayList<>();
+    Optional<Fields> block = fields.block(SettingsVocabulary.MADE_PER_MONTH);
+    if (block.isPresent()) {
+      for (Entry entry : block.get().others()) {
+        OptionalDouble kg =
+            new FigureReader(remarks).positive(block.get().textOf(entry), Extent.WEIGHT);
+        if (kg.isPresent()) {
+          made.add(
+              new Settings.Made(entry.key().text(), kg.getAsDouble(), entry.key().span()));
+        }
+      }
+    }
+    return made;
   }
 
   private Optional<String> jurisdiction(Fields fields) {

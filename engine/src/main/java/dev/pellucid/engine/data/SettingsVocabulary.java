@@ -39,9 +39,24 @@ final class SettingsVocabulary {
   static final Key<Block> MAKER =
       may("maker", new Block(MAKER_KEYS), "who makes the feed and answers for its label");
 
+  static final Keys MADE_KEYS =
+      Keys.of("what is made in a month").orElse("the code of a recipe", AMOUNT);
+
+  static final Key<Block> MADE_PER_MONTH =
+      may("made-per-month", new Block(MADE_KEYS), "how much of each feed is made, as in 4 t");
+
   static final Keys SETTINGS_KEYS =
       Keys.of(
-          "pellucid.yaml", FORMAT, NAME, CURRENCY, JURISDICTION, PLANT, LABEL, LAW_KEPT_IN, MAKER);
+          "pellucid.yaml",
+          FORMAT,
+          NAME,
+          CURRENCY,
+          JURISDICTION,
+          PLANT,
+          LABEL,
+          LAW_KEPT_IN,
+          MAKER,
+          MADE_PER_MONTH);
 
   private SettingsVocabulary() {}
 }

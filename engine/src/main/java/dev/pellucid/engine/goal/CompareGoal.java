@@ -27,11 +27,7 @@ public final class CompareGoal {
   public static CompareReport of(
       Texts from, Texts to, PrintedPaths paths, LocalDate day, String fullAt) {
     ComparedState after = ComparedState.ruled(to, day);
-    Standing now = after.standing();
-    // What came of the later state by then is not worked out again.
-    ComparedState before = after.other(from);
-    Comparison comparison =
-        Comparison.of(notices(before, after), before.standing(), now, new TakenBack(before, after));
+    Comparison comparison = comparison(from, after);
     String currency = after.currency();
     // Each form is made by itself, so that they can be made side by side.
     List<Supplier<String>> forms =
@@ -43,6 +39,19 @@ public final class CompareGoal {
     List<String> made = forms.parallelStream().map(Supplier::get).toList();
     return new CompareReport(
         comparison, currency, made.get(2), made.get(3), made.get(0), made.get(1));
+  }
+
+  /** What is different, in no form. */
+  static Comparison comparison(Texts from, Texts to, LocalDate day) {
+    return comparison(from, ComparedState.ruled(to, day));
+  }
+
+  private static Comparison comparison(Texts from, ComparedState after) {
+    Standing now = after.standing();
+    // What came of the later state by then is not worked out again.
+    ComparedState before = after.other(from);
+    return Comparison.of(
+        notices(before, after), before.standing(), now, new TakenBack(before, after));
   }
 
   private static List<String> notices(ComparedState before, ComparedState after) {

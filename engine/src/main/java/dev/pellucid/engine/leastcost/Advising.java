@@ -63,7 +63,7 @@ public final class Advising {
         .answer()
         .byKind(
             found -> told(posed, found, result),
-            unmet -> unmet(posed, unmet),
+            unmet -> unmet(posed),
             undecided -> nothing(posed.recipe(), Standing.NOT_PROVEN, undecided.why()));
   }
 
@@ -72,7 +72,7 @@ public final class Advising {
     if (!result.isProven()) {
       return nothing(recipe, Standing.NOT_PROVEN, result.against().orElse(""));
     }
-    Costs costs = Costing.of(posed, found, result);
+    Costs costs = Costing.of(posed, found, result, made(recipe));
     Standing standing = standing(posed, costs, result);
     boolean offered = standing == Standing.CHEAPER || standing == Standing.KEEPS_AGAIN;
     return new Advice(
@@ -84,7 +84,8 @@ public final class Advising {
         Optional.of(costs),
         lines(posed, result.written()),
         offered ? new Ladder(solver, posed, found).rungs(result) : List.of(),
-        Reasons.NONE,
+        new Explaining(solver, computer)
+            .of(posed, found, result.tried().flatMap(RuleContext::feed).orElse(found.feed())),
         Caring.of(posed, found, result.tried().orElseThrow()),
         offered ? change(recipe, result.edits()) : unchanged(recipe),
         Optional.empty());
@@ -105,8 +106,15 @@ public final class Advising {
     return costs.savesPerTonne() < posed.wishes().worth() ? Standing.NOT_WORTH : Standing.CHEAPER;
   }
 
-  private Advice unmet(Posed posed, Answer.Unmet unmet) {
-    return nothing(posed.recipe(), Standing.UNMET, "no shares keep all that is asked");
+  private Advice unmet(Posed posed) {
+    Optional<Contradiction> conflict = Contradictions.of(posed, solver, computer);
+    String why = new Otherwise(posed, solver, computer).words(conflict);
+    return nothing(posed.recipe(), Standing.UNMET, why).unmet(conflict);
+  }
+
+  /** Tonnes in a month, where the folder tells. */
+  private static OptionalDouble made(RuleContext recipe) {
+    return recipe.tables().settings().tonnesPerMonth(recipe.recipe().code());
   }
 
   private static Advice nothing(RuleContext recipe, Standing standing, String why) {
@@ -124,7 +132,7 @@ public final class Advising {
                         feed.costPerKg(),
                         feed.costPerKg(),
                         feed.costPerKg(),
-                        OptionalDouble.empty(),
+                        made(recipe),
                         Optional.empty())),
         List.of(),
         List.of(),

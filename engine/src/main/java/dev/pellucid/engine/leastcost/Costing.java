@@ -28,14 +28,14 @@ final class Costing {
     return than - cost > Math.max(LITTLE, LITTLE_PART * than);
   }
 
-  static Costs of(Posed posed, Answer.Found found, Cheapest.Result result) {
+  static Costs of(Posed posed, Answer.Found found, Cheapest.Result result, OptionalDouble perMonth) {
     double then = result.cost();
     double least = found.feed().costPerKg();
     return new Costs(
         posed.recipe().feed().orElseThrow().costPerKg(),
         then,
         least,
-        OptionalDouble.empty(),
+        perMonth,
         then > least * (1 + MUCH) ? Optional.of(why(found, then / least - 1)) : Optional.empty());
   }
 

@@ -8,15 +8,15 @@ import java.util.Locale;
  *
  * @param ingredient its name
  * @param file that does not tell what is missing, below the folder
- * @param missing what it does not tell, or what is wrong with it, in words: {@code a cap for
- *     common-carp, or max: none with the reason}
+ * @param missing what it does not tell, or what is wrong with it, in words: {@code it does not tell
+ *     a cap for common-carp, or max: none with the reason}
  */
 public record Refusal(String ingredient, String file, String missing) {
   static Refusal of(Silence silence) {
     return new Refusal(
         silence.ingredient().name(),
         silence.ingredient().declared().file().path(),
-        missing(silence));
+        "it does not tell " + missing(silence));
   }
 
   private static String missing(Silence silence) {

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.optimise;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.Price;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -34,6 +35,11 @@ public record Task(
     return new Task(feed, others, kept, mostMoved, aim);
   }
 
+  /** The same if an ingredient had another price. */
+  public Task priced(Price price) {
+    return new Task(feed.priced(price), free, kept, mostMoved, aim);
+  }
+
   /** A task that keeps all, with nothing to spare. */
   public static Task of(
       ComputedFeed feed, List<Free> free, List<Requirement> kept, double mostMoved, Aim aim) {
@@ -42,6 +48,11 @@ public record Task(
       plain.add(new Tightened(one, 0));
     }
     return new Task(feed, free, plain, mostMoved, aim);
+  }
+
+  /** The same with another aim. */
+  public Task aiming(Aim other) {
+    return new Task(feed, free, kept, mostMoved, other);
   }
 
   public Task keeping(List<Tightened> others) {

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.report;
 
+import j2html.tags.DomContent;
 import java.util.List;
 
 /** A piece of a sheet, in words: what the text and the HTML renderer have in common. */
@@ -32,6 +33,12 @@ sealed interface Block {
     void table(Table table);
 
     void signatures(Signatures signatures);
+
+    void points(Points points);
+
+    void verbatim(Verbatim verbatim);
+
+    void picture(Picture picture);
   }
 
   /** The head of the sheet. */
@@ -211,6 +218,38 @@ sealed interface Block {
     @Override
     public void to(Renderer renderer) {
       renderer.signatures(this);
+    }
+  }
+
+  /** Sentences, one below the other. */
+  record Points(List<String> sentences) implements Block {
+    public Points {
+      sentences = List.copyOf(sentences);
+    }
+
+    @Override
+    public void to(Renderer renderer) {
+      renderer.points(this);
+    }
+  }
+
+  /** Lines as they stand in a file: a diff, commands. */
+  record Verbatim(List<String> lines) implements Block {
+    public Verbatim {
+      lines = List.copyOf(lines);
+    }
+
+    @Override
+    public void to(Renderer renderer) {
+      renderer.verbatim(this);
+    }
+  }
+
+  /** A picture of figures that stand beside it in words too; only a page shows it. */
+  record Picture(DomContent svg) implements Block {
+    @Override
+    public void to(Renderer renderer) {
+      renderer.picture(this);
     }
   }
 }

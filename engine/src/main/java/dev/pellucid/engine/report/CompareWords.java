@@ -55,6 +55,18 @@ final class CompareWords {
   List<String> details(RecipeChange change) {
     List<String> lines = new ArrayList<>();
     some(change.text(), lines, "lines of text");
+    change
+        .effect()
+        .ifPresent(
+            effect ->
+                some(effect.shares().stream().map(CompareWords::share).toList(), lines, "shares"));
+    lines.addAll(effects(change));
+    return lines;
+  }
+
+  /** The same without what was edited: lines of text and shares. */
+  List<String> effects(RecipeChange change) {
+    List<String> lines = new ArrayList<>();
     change.effect().ifPresent(effect -> figures(effect, lines));
     lines.addAll(change.printed().facts());
     lines.addAll(CompareFindings.papers(change.printed(), change.effectOrNone().reprint()));
@@ -103,7 +115,6 @@ final class CompareWords {
   }
 
   private void figures(Effect effect, List<String> lines) {
-    some(effect.shares().stream().map(CompareWords::share).toList(), lines, "shares");
     List<String> shown =
         effect.moved().stream().filter(one -> !Slight.is(one)).map(CompareWords::moved).toList();
     some(shown, lines, "nutrients");

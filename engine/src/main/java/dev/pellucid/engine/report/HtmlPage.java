@@ -8,6 +8,7 @@ import static j2html.TagCreator.h1;
 import static j2html.TagCreator.h2;
 import static j2html.TagCreator.main;
 import static j2html.TagCreator.p;
+import static j2html.TagCreator.pre;
 import static j2html.TagCreator.summary;
 import static j2html.TagCreator.td;
 import static j2html.TagCreator.th;
@@ -22,6 +23,8 @@ import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Folded;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Holds;
+import dev.pellucid.engine.report.Block.Picture;
+import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Running;
 import dev.pellucid.engine.report.Block.Signatures;
 import dev.pellucid.engine.report.Block.Stamp;
@@ -29,6 +32,7 @@ import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Ticks;
 import dev.pellucid.engine.report.Block.Title;
 import dev.pellucid.engine.report.Block.Together;
+import dev.pellucid.engine.report.Block.Verbatim;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
 import j2html.TagCreator;
@@ -54,8 +58,17 @@ final class HtmlPage implements Block.Renderer {
   private final List<DomContent> content = new ArrayList<>();
 
   String render(String title, List<Block> blocks) {
+    return render(title, "", blocks);
+  }
+
+  /**
+   * The same with more rules than all sheets have.
+   *
+   * @param more rules of a style sheet
+   */
+  String render(String title, String more, List<Block> blocks) {
     blocks.forEach(block -> block.to(this));
-    return HtmlFile.of(title, STYLE + margins, body(main().with(content)));
+    return HtmlFile.of(title, STYLE + more + margins, body(main().with(content)));
   }
 
   /**
@@ -153,6 +166,21 @@ final class HtmlPage implements Block.Renderer {
 
   private void list(String kind, List<String> sentences) {
     content.add(ul().withClass(kind).with(sentences.stream().map(TagCreator::li)));
+  }
+
+  @Override
+  public void points(Points points) {
+    list("points", points.sentences());
+  }
+
+  @Override
+  public void verbatim(Verbatim verbatim) {
+    content.add(pre(String.join("\n", verbatim.lines())));
+  }
+
+  @Override
+  public void picture(Picture picture) {
+    content.add(picture.svg());
   }
 
   @Override

@@ -4,6 +4,8 @@ import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Folded;
 import dev.pellucid.engine.report.Block.Heading;
+import dev.pellucid.engine.report.Block.Picture;
+import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Running;
 import dev.pellucid.engine.report.Block.Signatures;
 import dev.pellucid.engine.report.Block.Stamp;
@@ -11,6 +13,7 @@ import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Ticks;
 import dev.pellucid.engine.report.Block.Title;
 import dev.pellucid.engine.report.Block.Together;
+import dev.pellucid.engine.report.Block.Verbatim;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
 import java.util.List;
@@ -93,6 +96,20 @@ final class TextPage implements Block.Renderer {
     wrapped("", "", heading.words());
     line((heading.newPart() ? "=" : "-").repeat(WIDTH));
   }
+
+  @Override
+  public void points(Points points) {
+    points.sentences().forEach(sentence -> wrapped("- ", "  ", sentence));
+  }
+
+  @Override
+  public void verbatim(Verbatim verbatim) {
+    verbatim.lines().forEach(this::line);
+  }
+
+  /** What it shows is told in words too. */
+  @Override
+  public void picture(Picture picture) {}
 
   private void fact(Fact fact) {
     String value = fact.value().isEmpty() ? "_".repeat(NAME) : fact.value();

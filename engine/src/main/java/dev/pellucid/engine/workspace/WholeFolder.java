@@ -28,7 +28,7 @@ public final class WholeFolder {
 
   /** Every code of what is said of a whole folder. */
   public static List<Code> codes() {
-    return List.of(PRACTICE, PRICES, UNMET, Sisters.CODE, MakerNotTold.CODE);
+    return List.of(PRACTICE, PRICES, UNMET, Sisters.CODE, MakerNotTold.CODE, MadePerMonth.CODE);
   }
 
   static List<Finding> findings(Shared shared, List<Summary> recipes) {
@@ -51,6 +51,7 @@ public final class WholeFolder {
       prices(shared, findings);
     }
     MakerNotTold.look(shared, recipes, findings);
+    MadePerMonth.look(shared, findings);
     findings.addAll(LostSections.of(recipes));
     if (all) {
       unmet(shared, recipes, findings);

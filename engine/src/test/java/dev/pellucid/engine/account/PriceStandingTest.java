@@ -11,6 +11,7 @@ import dev.pellucid.engine.resolve.Material;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -28,8 +29,14 @@ class PriceStandingTest {
         .ingredient("herb", "moisture: 10 %")
         .with(
             "prices/old.yaml",
-            "from: 2026-09-20\nsource: workshop\nprices:\n"
-                + "  meal: 0.30 EUR/kg\n  spice: 5 EUR/kg\n  carrier: 0.20 EUR/kg\n")
+            """
+            from: 2026-09-20
+            source: workshop
+            prices:
+              meal: 0.30 EUR/kg
+              spice: 5 EUR/kg
+              carrier: 0.20 EUR/kg
+            """)
         .with("prices/new.yaml", "from: 2026-11-15\nsource: pantry\nprices:\n  meal: 0.31 EUR/kg\n")
         .with(
             "prices/later.yaml",
@@ -78,12 +85,16 @@ class PriceStandingTest {
     assertEquals("meal", standing().invented().get(0).ingredient());
   }
 
+  private static Ingredient ingredient(Cooked pantry, String name) {
+    return Objects.requireNonNull(pantry.tables().ingredients().get(name));
+  }
+
   @Test
   void ingredientsThatAreInNoFeed() {
     Cooked pantry = cooked();
     List<Material.Single> all = new ArrayList<>();
     for (String name : List.of("herb", "carrier")) {
-      Ingredient one = pantry.tables().ingredients().get(name);
+      Ingredient one = ingredient(pantry, name);
       all.add(new Material.Single(one, pantry.tables().price(name, DAY)));
     }
     PriceStanding standing = PriceStanding.of(all, DAY);
@@ -95,7 +106,7 @@ class PriceStandingTest {
 
   @Test
   void withoutPricesThereIsNoOldest() {
-    Ingredient herb = cooked().tables().ingredients().get("herb");
+    Ingredient herb = ingredient(cooked(), "herb");
     PriceStanding standing =
         PriceStanding.of(List.of(new Material.Single(herb, Optional.empty())), DAY);
     assertTrue(standing.oldest().isEmpty());

@@ -101,8 +101,14 @@ class RestsOnTest {
   void whatFollowsFromOthersIsFollowedDown() {
     Cooked pantry =
         cooked(
-            "    moisture: 10 %\n    crude-protein: 40 %\ndigestibility:\n"
-                + "  - source: catfish-trials\n    species: african-catfish\n    crude-protein: 88 %\n",
+            """
+                moisture: 10 %
+                crude-protein: 40 %
+            digestibility:
+              - source: catfish-trials
+                species: african-catfish
+                crude-protein: 88 %
+            """,
             "    moisture: 10 %\n    methionine: 0.5 %\n    cystine: 0.4 %\n    crude-protein: 1 %\n");
     RestsOn rests =
         of(
@@ -149,14 +155,28 @@ class RestsOnTest {
             cooked("    moisture: 10 %\n", "    moisture: 10 %\n"),
             "vitamin",
             "workshop",
-            "    moisture: 1 %\n    vitamin-c: 35 %\nstability:\n"
-                + "  vitamin-c: vitamin-c-phosphate\n");
+            """
+                moisture: 1 %
+                vitamin-c: 35 %
+            stability:
+              vitamin-c: vitamin-c-phosphate
+            """);
     RestsOn rests =
         of(
             pantry,
-            "mix\n  meal  rest\n  vitamin  0.1 %\nlimits\n  vitamin-c  min 50 mg/kg\n"
-                + "process\n  blend  time  10 min\n  dry  temperature  60 °C\n  dry  moisture  9 %\n"
-                + "  store  shelf-life  60 d\n  store  temperature  25 °C\n");
+            """
+            mix
+              meal  rest
+              vitamin  0.1 %
+            limits
+              vitamin-c  min 50 mg/kg
+            process
+              blend  time  10 min
+              dry  temperature  60 °C
+              dry  moisture  9 %
+              store  shelf-life  60 d
+              store  temperature  25 °C
+            """);
     assertEquals(
         List.of(
             "RETENTION vitamin-c-phosphate dry: handbook",

@@ -48,9 +48,9 @@ class FolderTogetherTest {
             .text()
             .contains("crude-fibre stands in catfish-finisher and catfish-starter, not here"),
         folder.text());
-    folder.with(GROWER, "holds     41 limits", "holds     40 limits");
+    folder.with(GROWER, "holds     45 limits", "holds     44 limits");
     assertEquals(List.of(), folder.codes(), folder.text());
-    folder.with(GROWER, "  holds     40 limits\n", "");
+    folder.with(GROWER, "  holds     44 limits\n", "");
     assertEquals(List.of("limit-lost", "limit-lost"), folder.codes(), folder.text());
   }
 

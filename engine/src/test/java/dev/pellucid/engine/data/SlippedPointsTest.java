@@ -54,8 +54,13 @@ class SlippedPointsTest {
           "tryptophan",
           "valine");
 
-  /** A figure of a file. */
-  private record Place(String path, int line, String name, String number, int start) {}
+  /**
+   * A figure of a file.
+   *
+   * @param bound whether only the most is told: {@code below 0.5 mg/kg}
+   */
+  private record Place(
+      String path, int line, String name, String number, int start, boolean bound) {}
 
   @Test
   void contentsAreToldAtTheirOwnLine() {
@@ -109,8 +114,11 @@ class SlippedPointsTest {
   private static void assertShare(int least, List<Place> places) {
     List<String> missed = new ArrayList<>();
     int many = 0;
+    int slips = 0;
     for (Place one : places) {
-      for (int shift : new int[] {1, -1}) {
+      // Of a bound that is too low nobody can say that it is not so.
+      for (int shift : one.bound() ? new int[] {1} : new int[] {1, -1}) {
+        slips++;
         SortedMap<String, SourceFile> texts = new TreeMap<>(EXAMPLE);
         write(texts, one, new BigDecimal(one.number()).scaleByPowerOfTen(shift));
         List<Finding> findings = afterwards(texts);
@@ -121,7 +129,6 @@ class SlippedPointsTest {
         many += findings.size() > 1 ? 1 : 0;
       }
     }
-    int slips = 2 * places.size();
     assertTrue(100 * (slips - missed.size()) >= least * slips, slips + ", missed " + missed);
     assertTrue(many * 50 <= slips, many + " of " + slips + " have more than one finding");
   }
@@ -155,7 +162,9 @@ class SlippedPointsTest {
       for (int i = 0; file.path().startsWith(start) && i < lines.length; i++) {
         Matcher figure = pattern.matcher(lines[i]);
         if (below && figure.matches()) {
-          places.add(new Place(file.path(), i, figure.group(1), figure.group(2), figure.start(2)));
+          boolean bound = lines[i].contains(": below ");
+          places.add(
+              new Place(file.path(), i, figure.group(1), figure.group(2), figure.start(2), bound));
         }
         boolean opens =
             !lines[i].isBlank() && !lines[i].startsWith(" ") && lines[i].charAt(0) != '#';

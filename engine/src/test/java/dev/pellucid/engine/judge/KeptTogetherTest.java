@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.judge.LimitStatus.State;
 import dev.pellucid.engine.outside.Cooked;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -68,11 +67,11 @@ class KeptTogetherTest {
     ComputedFeed feed =
         cooked("crude-protein: 40 ± 0.6 %", "crude-protein: 20 ± 0.8 %")
             .feed(HALVES + "limits\n  crude-protein  min 29.5 %\n");
-    List<LimitStatus> limits = new ArrayList<>(Judge.limits(feed));
-    KeptTogether once = KeptTogether.of(feed, limits);
-    limits.addAll(limits);
-    assertEquals(once.all(), KeptTogether.of(feed, limits).all());
-    assertEquals(2, KeptTogether.of(feed, limits).limits().size());
+    LimitStatus limit = Judge.limits(feed).get(0);
+    KeptTogether once = KeptTogether.of(feed, List.of(limit));
+    KeptTogether twice = KeptTogether.of(feed, List.of(limit, limit));
+    assertEquals(once.all(), twice.all());
+    assertEquals(2, twice.limits().size());
   }
 
   /** Two contents of one ingredient, each by itself. */
@@ -105,9 +104,18 @@ class KeptTogetherTest {
     Cooked pantry = cooked("crude-protein: 40 ± 2 %", "crude-protein: none");
     pantry.with(
         "ingredients/one.yaml",
-        "name: one\ngroups: []\nform: meal\ncontents:\n  - source: workshop\n    moisture: 10 %\n"
-            + "    crude-protein: 40 ± 2 %\ndigestibility:\n  - source: workshop\n"
-            + "    crude-protein: 90 %\n");
+        """
+        name: one
+        groups: []
+        form: meal
+        contents:
+          - source: workshop
+            moisture: 10 %
+            crude-protein: 40 ± 2 %
+        digestibility:
+          - source: workshop
+            crude-protein: 90 %
+        """);
     KeptTogether kept =
         together(
             pantry.feed(

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 /** What may be chosen, held against a trial of all that there is to choose from. */
 class ChoicesTest {
-  private static final int TRIALS = 150;
+  private static final int TRIALS = 120;
   private static final double ANY = Double.POSITIVE_INFINITY;
   private static final double[] STEPS = {0.5, 1, 2.5, 5};
   private static final Solver SOLVER = Solver.standard();
@@ -65,7 +65,7 @@ class ChoicesTest {
         variables.add(new Variable(low, low + random.nextInt(60), cost, true, 0));
       } else if (j < orZero + steps) {
         double step = STEPS[random.nextInt(STEPS.length)];
-        variables.add(new Variable(3, 3 + 8 * step, cost, random.nextBoolean(), step));
+        variables.add(new Variable(3, 3 + 5 * step, cost, random.nextBoolean(), step));
       } else {
         variables.add(Variable.of(0, 100, cost));
       }

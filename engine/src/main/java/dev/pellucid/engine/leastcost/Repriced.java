@@ -1,0 +1,27 @@
+package dev.pellucid.engine.leastcost;
+
+import dev.pellucid.engine.check.RuleContext;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Price;
+import java.util.Optional;
+
+/** An ingredient at another price. */
+final class Repriced {
+  private Repriced() {}
+
+  /** Empty for what has no price and tells no contents, so that there is no source to name. */
+  static Optional<Price> of(RuleContext recipe, Ingredient one, double perKg) {
+    Optional<Price> now = recipe.tables().price(one.name(), recipe.day());
+    if (now.isPresent()) {
+      Price was = now.get();
+      return Optional.of(
+          new Price(
+              was.ingredient(), was.from(), perKg, was.asWritten(), was.source(), was.place()));
+    }
+    return one.contents().stream()
+        .findFirst()
+        .map(
+            block ->
+                new Price(one.name(), recipe.day(), perKg, "", block.source(), one.declared()));
+  }
+}
