@@ -28,7 +28,8 @@ final class Costing {
     return than - cost > Math.max(LITTLE, LITTLE_PART * than);
   }
 
-  static Costs of(Posed posed, Answer.Found found, Cheapest.Result result, OptionalDouble perMonth) {
+  static Costs of(
+      Posed posed, Answer.Found found, Cheapest.Result result, OptionalDouble perMonth) {
     double then = result.cost();
     double least = found.feed().costPerKg();
     return new Costs(

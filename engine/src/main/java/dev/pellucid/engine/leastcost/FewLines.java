@@ -11,9 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a kg in the bags costs at least where two lines change, or three, and all others stay: of two
- * what one gains the other gives, so all that is kept leaves a stretch of points; of three it leaves
- * a polygon, which is cut by one line after the other. The cost is least at an end or a corner.
+ * What a kg in the bags costs at least where two lines change, or three, and all others stay: of
+ * two what one gains the other gives, so all that is kept leaves a stretch of points; of three it
+ * leaves a polygon, which is cut by one line after the other. The cost is least at an end or a
+ * corner.
  *
  * <p>What bends is taken as the planes that touch it at the feed as written and at the answer. They
  * cut off nothing that keeps it, so no change costs less than is said here; whether one costs that
@@ -148,7 +149,8 @@ final class FewLines {
 
   private double cost(int one, int other, int third, double x, double y) {
     double more = moneyNow + x * (money[one] - money[third]) + y * (money[other] - money[third]);
-    double bags = baggedNow + x * (bagged[one] - bagged[third]) + y * (bagged[other] - bagged[third]);
+    double bags =
+        baggedNow + x * (bagged[one] - bagged[third]) + y * (bagged[other] - bagged[third]);
     return more / bags;
   }
 

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.leastcost.Advice.Standing;
@@ -13,6 +12,7 @@ import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
 import java.io.IOException;
@@ -21,7 +21,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -71,9 +70,7 @@ class LeastCostRoundingTest {
   }
 
   private static Wishes wishes(Random random) {
-    return random.nextInt(4) == 0
-        ? TestWishes.moving(1 + random.nextInt(5))
-        : Wishes.NONE;
+    return random.nextInt(4) == 0 ? TestWishes.moving(1 + random.nextInt(5)) : Wishes.NONE;
   }
 
   private void look(String name, Texts texts, String path, Wishes wishes) {
@@ -115,7 +112,8 @@ class LeastCostRoundingTest {
     }
     if (wishes.move().isEmpty()) {
       again(at, changed, path, wishes);
-      String approved = advice.change().after().replaceFirst("(?m)^( +status +)draft", "$1approved");
+      String approved =
+          advice.change().after().replaceFirst("(?m)^( +status +)draft", "$1approved");
       again(at + "approved: ", texts.over(Map.of(path, approved)), path, wishes);
     }
   }

@@ -115,8 +115,7 @@ final class RandomProblems {
     for (MatchResult one : figures) {
       sum += Double.parseDouble(one.group(1));
     }
-    changed.put(
-        recipe, text.replaceFirst(" rest  ", " " + Figures.fixed(100 - sum, 2) + " %  "));
+    changed.put(recipe, text.replaceFirst(" rest  ", " " + Figures.fixed(100 - sum, 2) + " %  "));
   }
 
   private static int end(String text) {
