@@ -72,9 +72,7 @@ public final class Advising {
     if (!result.isProven()) {
       return nothing(recipe, Standing.NOT_PROVEN, result.against().orElse(""));
     }
-    double now = recipe.feed().orElseThrow().costPerKg();
-    double then = result.tried().flatMap(RuleContext::feed).orElseThrow().costPerKg();
-    Costs costs = new Costs(now, then, found.feed().costPerKg(), made(recipe));
+    Costs costs = Costing.of(posed, found, result, made(recipe));
     Standing standing = standing(posed, costs, result);
     boolean offered = standing == Standing.CHEAPER || standing == Standing.KEEPS_AGAIN;
     return new Advice(
@@ -85,7 +83,7 @@ public final class Advising {
         "",
         Optional.of(costs),
         lines(posed, result.written()),
-        List.of(),
+        offered ? new Ladder(solver, posed, found).rungs(result) : List.of(),
         new Explaining(solver, computer)
             .of(posed, found, result.tried().flatMap(RuleContext::feed).orElse(found.feed())),
         Caring.of(posed, found, result.tried().orElseThrow()),
@@ -102,7 +100,7 @@ public final class Advising {
         return Standing.KEEPS_AGAIN;
       }
     }
-    if (costs.savesPerTonne() <= 0) {
+    if (!Costing.isLess(costs.then(), costs.now())) {
       return Standing.CHEAPEST;
     }
     return costs.savesPerTonne() < posed.wishes().worth() ? Standing.NOT_WORTH : Standing.CHEAPER;
@@ -130,7 +128,12 @@ public final class Advising {
             .feed()
             .map(
                 feed ->
-                    new Costs(feed.costPerKg(), feed.costPerKg(), feed.costPerKg(), made(recipe))),
+                    new Costs(
+                        feed.costPerKg(),
+                        feed.costPerKg(),
+                        feed.costPerKg(),
+                        made(recipe),
+                        Optional.empty())),
         List.of(),
         List.of(),
         Reasons.NONE,
