@@ -59,7 +59,8 @@ final class Contradictions {
       return Optional.of(posed.task());
     }
     double most = wishes.move().getAsDouble();
-    return Posed.of(posed.recipe(), wishes.moving(OptionalDouble.empty()), computer, posed.holding())
+    return Posed.of(
+            posed.recipe(), wishes.moving(OptionalDouble.empty()), computer, posed.holding())
         .map(Posed::task)
         .map(it -> new Task(it.feed(), it.free(), it.kept(), most, it.aim()));
   }

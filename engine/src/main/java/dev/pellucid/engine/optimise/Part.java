@@ -95,7 +95,7 @@ public sealed interface Part {
     }
     for (int i = 0; i < task.free().size(); i++) {
       Free one = task.free().get(i);
-      if (one.low() > 0) {
+      if (one.low() > one.floor()) {
         parts.add(new Least(i, one));
       }
       if (one.high() < Free.ALL) {
@@ -115,10 +115,15 @@ public sealed interface Part {
     return only(task, left);
   }
 
-  /** A task of which only some parts are left; shares are never below zero, and add up to all. */
+  /**
+   * A task of which only some parts are left; shares are never below nothing, and add up to all.
+   */
   static Task only(Task task, List<Part> parts) {
     List<Tightened> kept = new ArrayList<>();
     double[] low = new double[task.free().size()];
+    for (int i = 0; i < low.length; i++) {
+      low[i] = task.free().get(i).floor();
+    }
     double[] high = new double[low.length];
     Arrays.fill(high, Free.ALL);
     double[] moved = {Double.POSITIVE_INFINITY};
