@@ -127,8 +127,8 @@ public final class Contradicting {
       List<Member> members =
           part.byKind(
               kept -> planes(kept.of().of(), unmet),
-              least -> List.of(row(least.index(), Side.LOW, least.of().low(), unmet, constraints)),
-              most -> List.of(row(most.index(), Side.HIGH, most.of().high(), unmet, constraints)),
+              least -> List.of(row(least.index(), Side.LOW, least.points(), unmet, constraints)),
+              most -> List.of(row(most.index(), Side.HIGH, most.points(), unmet, constraints)),
               all -> List.of(Member.constraint(moves, Side.HIGH)));
       order.addAll(members);
       ofParts.add(members);
