@@ -107,9 +107,10 @@ public final class Advising {
   }
 
   private Advice unmet(Posed posed) {
-    Optional<Contradiction> conflict = Contradictions.of(posed, solver, computer);
-    String why = new Otherwise(posed, solver, computer).words(conflict);
-    return nothing(posed.recipe(), Standing.UNMET, why).unmet(conflict);
+    Optional<Contradictions.Shown> shown = Contradictions.of(posed, solver, computer);
+    String why = new Otherwise(posed, solver, computer).words(shown);
+    return nothing(posed.recipe(), Standing.UNMET, why)
+        .unmet(shown.map(Contradictions.Shown::contradiction));
   }
 
   /** Tonnes in a month, where the folder tells. */
