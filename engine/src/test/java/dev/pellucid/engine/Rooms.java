@@ -184,6 +184,8 @@ final class Rooms {
             "engine.resolve",
             "engine.compute",
             "engine.judge",
+            "engine.linear",
+            "engine.optimise",
             "engine.weighing"),
         Room.of(
             "engine.carryover",

@@ -6,16 +6,20 @@ import dev.pellucid.text.Choices;
 import dev.pellucid.text.TextEdit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * More or less of one or two lines, proven to meet what it is for and to break nothing.
+ * More or less of some lines, proven to meet what it is for and to break nothing.
  *
  * @param moved each line that changes, the rest too
  * @param meets how many broken limits it meets
  * @param relabels what the label must say after it, where that changes: {@code crude-fat 8.1 %}
  */
 record Change(List<Moved> moved, int meets, List<String> relabels) {
+  /** Of so many lines it is told what makes up for what. */
+  private static final int FEW = 3;
+
   Change {
     moved = List.copyOf(moved);
     relabels = List.copyOf(relabels);
@@ -64,8 +68,13 @@ record Change(List<Moved> moved, int meets, List<String> relabels) {
   String amounts() {
     List<Moved> more = new ArrayList<>();
     List<Moved> less = new ArrayList<>();
+    boolean withRest = false;
     for (Moved one : moved) {
       (one.points().signum() > 0 ? more : less).add(one);
+      withRest |= one.line().rest();
+    }
+    if (moved.size() > FEW || less.size() > 1 && !withRest) {
+      return each(more, less);
     }
     if (more.size() == 1 && more.get(0).line().rest()) {
       return words(less) + ", made up by " + more.get(0).line().material().name() + ",";
@@ -79,6 +88,18 @@ record Change(List<Moved> moved, int meets, List<String> relabels) {
       (one.line().rest() ? rest : told).add(one);
     }
     return words(told) + ", made up by " + rest.get(0).line().material().name() + ",";
+  }
+
+  /** {@code 1.2 points more maize, 0.8 more soybean-oil and 2.0 less wheat}, the rest too. */
+  private static String each(List<Moved> more, List<Moved> less) {
+    List<String> words = new ArrayList<>();
+    for (List<Moved> some : List.of(more, less)) {
+      some.sort(Comparator.comparing((Moved one) -> one.points().abs()).reversed());
+      for (Moved one : some) {
+        words.add(words.isEmpty() ? one.words() : one.words().replace(" points ", " "));
+      }
+    }
+    return Choices.all(words);
   }
 
   private static String words(List<Moved> some) {

@@ -22,15 +22,27 @@ public final class Fixing {
       Set.of(new Code("label-beyond-tolerance"), new Code("label-spends-tolerance"));
 
   private final Again again;
+  private final boolean solves;
+  private boolean solvable;
   private final Once<Set<String>> said;
   private int proofs;
   private Optional<Moves> moves = Optional.empty();
   private Optional<Cure> cure = Optional.empty();
   private boolean cureSought;
+  private Optional<Change> manyCure = Optional.empty();
+  private boolean manyCureSought;
 
   /** A recipe that can be tried again. */
   public Fixing(Again again) {
+    this(again, false);
+  }
+
+  /**
+   * @param solves whether a change of many lines is looked for too
+   */
+  public Fixing(Again again, boolean solves) {
     this.again = again;
+    this.solves = solves;
     this.said = new Once<>(() -> again.with(List.of()).map(Fixing::keys).orElse(Set.of()));
   }
 
@@ -42,6 +54,26 @@ public final class Fixing {
   /** The same recipe with its text changed. */
   public Again again() {
     return again;
+  }
+
+  /** Whether a change of many lines is looked for; that it would be is kept in mind. */
+  boolean maySolve() {
+    solvable = true;
+    return solves;
+  }
+
+  /** Whether one was asked for. */
+  public boolean isSolvable() {
+    return solvable;
+  }
+
+  /** A change of many lines that meets every broken limit. */
+  Optional<Change> manyCure(RuleContext recipe) {
+    if (!manyCureSought) {
+      manyCureSought = true;
+      manyCure = new ManyLines(recipe, Fix.broken(recipe)).change();
+    }
+    return manyCure;
   }
 
   /** Takes one of the proofs that are left. */

@@ -6,6 +6,7 @@ import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Bound;
+import dev.pellucid.text.TextEdit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -119,6 +120,31 @@ final class LimitHelp {
           others
               + " other limits are broken too: look for the one share or content that moves them");
     }
+    return recipe.fixing().maySolve() ? ofMany(finding) : none(finding);
+  }
+
+  private Finding ofMany(Finding finding) {
+    Optional<Change> change = others() > 0 ? recipe.fixing().manyCure(recipe) : Optional.empty();
+    ManyLines many = new ManyLines(recipe, List.of(broken.limit()));
+    Optional<Change> found = change.isPresent() ? change : many.change();
+    if (found.isEmpty()) {
+      Optional<String> against = many.against(broken.limit());
+      return against.isEmpty()
+          ? none(finding)
+          : finding
+              .noting(against.get())
+              .helping(
+                  "no change of shares within their bounds meets it and keeps all else: widen a"
+                      + " bound, or take other ingredients");
+    }
+    Finding told = finding.helping(found.get().words());
+    for (TextEdit edit : found.get().edits()) {
+      told = told.fixing(edit.span(), edit.replacement());
+    }
+    return told;
+  }
+
+  private Finding none(Finding finding) {
     Optional<String> way = InTheWay.words(recipe, feed, broken);
     return (way.isPresent() ? finding.noting(way.get()) : finding)
         .helping(

@@ -54,7 +54,7 @@ public final class Normal {
     return middles;
   }
 
-  static double below(double x) {
+  public static double below(double x) {
     double term = x;
     double sum = x;
     for (int n = 3; Math.abs(term) > 1e-18 * Math.abs(sum) && n < 400; n += 2) {

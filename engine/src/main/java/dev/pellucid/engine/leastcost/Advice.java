@@ -35,6 +35,12 @@ public record Advice(
     ladder = List.copyOf(ladder);
   }
 
+  /** The same with what cannot be met together. */
+  Advice unmet(Optional<Contradiction> what) {
+    return new Advice(
+        code, title, path, standing, why, costs, lines, ladder, reasons, care, change, what);
+  }
+
   /** What there is to say. */
   public enum Standing {
     /** A cheaper recipe is offered. */

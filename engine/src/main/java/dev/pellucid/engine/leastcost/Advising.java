@@ -63,7 +63,7 @@ public final class Advising {
         .answer()
         .byKind(
             found -> told(posed, found, result),
-            unmet -> unmet(posed, unmet),
+            unmet -> unmet(posed),
             undecided -> nothing(posed.recipe(), Standing.NOT_PROVEN, undecided.why()));
   }
 
@@ -108,8 +108,10 @@ public final class Advising {
     return costs.savesPerTonne() < posed.wishes().worth() ? Standing.NOT_WORTH : Standing.CHEAPER;
   }
 
-  private Advice unmet(Posed posed, Answer.Unmet unmet) {
-    return nothing(posed.recipe(), Standing.UNMET, "no shares keep all that is asked");
+  private Advice unmet(Posed posed) {
+    Optional<Contradiction> conflict = Contradictions.of(posed, solver, computer);
+    String why = new Otherwise(posed, solver, computer).words(conflict);
+    return nothing(posed.recipe(), Standing.UNMET, why).unmet(conflict);
   }
 
   /** Tonnes in a month, where the folder tells. */

@@ -5,6 +5,7 @@ import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Answer;
 import dev.pellucid.engine.optimise.Optimiser;
+import dev.pellucid.engine.optimise.Rounding;
 import dev.pellucid.engine.optimise.Task;
 import dev.pellucid.text.TextEdit;
 import java.util.ArrayList;
@@ -83,7 +84,11 @@ final class Cheapest {
       Task task = first.task();
       Task nearer =
           new Task(
-              task.feed(), task.free(), task.kept(), Math.min(points, task.mostMoved()), task.aim());
+              task.feed(),
+              task.free(),
+              task.kept(),
+              Math.min(points, task.mostMoved()),
+              task.aim());
       Optional<Answer.Found> half = found(nearer);
       if (half.isPresent()) {
         result = tightened(posed, first, half.get());
@@ -170,8 +175,7 @@ final class Cheapest {
             first, shares.get(), withStatus(posed, changed), proof.tried(), proof.against());
       }
       against = proof.against().orElse(against);
-      Optional<Task> tighter =
-          proving.tighter(proof.tried().get()).map(found.task()::keeping);
+      Optional<Task> tighter = proving.tighter(proof.tried().get()).map(found.task()::keeping);
       Optional<Answer.Found> again = tighter.flatMap(this::found);
       if (again.isEmpty()) {
         break;

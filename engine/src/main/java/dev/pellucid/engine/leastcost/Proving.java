@@ -63,8 +63,8 @@ final class Proving {
 
   /**
    * The same things to keep, each with as much more to spare as the feed lacks that was tried, or
-   * its batch as the plant weighs it; and limits of the law that are near only now, in as many batches as the folder asks for. Empty
-   * where that asks for nothing more.
+   * its batch as the plant weighs it; and limits of the law that are near only now, in as many
+   * batches as the folder asks for. Empty where that asks for nothing more.
    */
   Optional<List<Tightened>> tighter(RuleContext tried) {
     ComputedFeed feed = tried.feed().orElseThrow();
@@ -82,7 +82,7 @@ final class Proving {
       for (Slope room : one.of().rooms(slopes)) {
         lacks = Math.max(lacks, -room.now());
       }
-      if (batch.isPresent() && Rooms.isLimit(one)) {
+      if (batch.isPresent() && one.of().isLimit()) {
         for (Slope room : one.of().rooms(batch.get())) {
           lacks = Math.max(lacks, -room.now());
         }
@@ -106,5 +106,4 @@ final class Proving {
     }
     return any;
   }
-
 }

@@ -26,8 +26,7 @@ final class StatusEdit {
         int value = word(text, at + STATUS.length(), end);
         boolean told = value > at + STATUS.length() && text.startsWith(APPROVED, value);
         return told
-            ? Optional.of(
-                new TextEdit(new Span(source, value, value + APPROVED.length()), "draft"))
+            ? Optional.of(new TextEdit(new Span(source, value, value + APPROVED.length()), "draft"))
             : Optional.empty();
       }
       start = end + 1;

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.leastcost;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -65,5 +66,20 @@ public record Wishes(
   public Wishes explained(Optional<SweepWish> wish) {
     return new Wishes(
         freed, tried, without, move, worth, keepLabel, margin, fromStock, anyPrices, wish, true);
+  }
+
+  /** The same with other bounds of what may change. */
+  Wishes moving(OptionalDouble points) {
+    return new Wishes(
+        freed, tried, without, points, worth, keepLabel, margin, fromStock, anyPrices, sweep,
+        inFull);
+  }
+
+  /** The same with one ingredient more that may come in. */
+  Wishes trying(String name) {
+    List<String> more = new ArrayList<>(tried);
+    more.add(name);
+    return new Wishes(
+        freed, more, without, move, worth, keepLabel, margin, fromStock, anyPrices, sweep, inFull);
   }
 }

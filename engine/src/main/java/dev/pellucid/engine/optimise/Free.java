@@ -10,6 +10,9 @@ import dev.pellucid.engine.resolve.Line;
  * @param step a share above zero is a whole multiple of it; zero for any share
  */
 public record Free(Line line, double low, double high, boolean orNone, double step) {
+  /** No line is more than all. */
+  public static final double ALL = 100;
+
   /** Within other bounds. */
   public Free between(double newLow, double newHigh) {
     return new Free(line, newLow, newHigh, orNone, step);

@@ -30,8 +30,7 @@ public record Movable(
                     bound -> moved(limit, bound))),
         practice -> Optional.of(practice(practice)),
         cap ->
-            Optional.of(
-                new Movable(one, Bound.Side.MAX, cap.most(), bound -> moved(cap, bound))),
+            Optional.of(new Movable(one, Bound.Side.MAX, cap.most(), bound -> moved(cap, bound))),
         label ->
             Optional.of(
                 new Movable(

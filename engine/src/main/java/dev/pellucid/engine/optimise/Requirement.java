@@ -29,6 +29,17 @@ public sealed interface Requirement {
     return false;
   }
 
+  /** Whether it is a limit of the recipe, which a batch must keep as it is weighed too. */
+  default boolean isLimit() {
+    return byKind(
+        limit -> true,
+        practice -> false,
+        cap -> false,
+        label -> false,
+        order -> false,
+        stock -> false);
+  }
+
   /** Applies the one of these that is for its kind. */
   <R> R byKind(
       Function<OfLimit, R> limit,

@@ -50,6 +50,11 @@ public record Task(
     return new Task(feed, free, plain, mostMoved, aim);
   }
 
+  /** The same with another aim. */
+  public Task aiming(Aim other) {
+    return new Task(feed, free, kept, mostMoved, other);
+  }
+
   public Task keeping(List<Tightened> others) {
     return new Task(feed, free, others, mostMoved, aim);
   }

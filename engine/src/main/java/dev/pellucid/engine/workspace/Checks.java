@@ -30,12 +30,17 @@ public final class Checks {
 
   /** A recipe with its figures and its standing, before any rule has looked at it. */
   public static Checked judge(Shared shared, SourceBytes.Decoded text) {
-    return guarded(text, () -> judged(shared, text));
+    return guarded(text, () -> judged(shared, text, false));
   }
 
   /** The same with what every rule says of it and of its batch records. */
   public static Checked check(Shared shared, SourceBytes.Decoded text) {
-    return guarded(text, () -> ruled(shared, judged(shared, text)));
+    return guarded(text, () -> ruled(shared, judged(shared, text, false)));
+  }
+
+  /** The same, and changes of many lines are looked for where none of one line or two does. */
+  static Checked solve(Shared shared, SourceBytes.Decoded text) {
+    return guarded(text, () -> ruled(shared, judged(shared, text, true)));
   }
 
   /** A fault of this program costs the one file at which it shows, and is told. */
@@ -47,7 +52,7 @@ public final class Checks {
     }
   }
 
-  private static Checked judged(Shared shared, SourceBytes.Decoded text) {
+  private static Checked judged(Shared shared, SourceBytes.Decoded text, boolean solves) {
     String path = text.source().path();
     Parsed parsed = FeedParser.parse(text);
     Resolution<ResolvedRecipe> resolved = shared.resolver().recipe((RecipeFile) parsed.file());
@@ -55,7 +60,9 @@ public final class Checks {
     findings.addAll(resolved.findings());
     Optional<RuleContext> recipe =
         inspected(
-            shared, resolved.thing(), new Fixing(new Retry(shared, text, Retry.errors(findings))));
+            shared,
+            resolved.thing(),
+            new Fixing(new Retry(shared, text, Retry.errors(findings)), solves));
     List<String> mendFirst =
         recipe.isPresent() ? List.of() : shared.mendFirst(path, resolved.reads());
     return new Checked(

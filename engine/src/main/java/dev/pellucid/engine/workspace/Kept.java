@@ -23,20 +23,24 @@ public final class Kept<T> {
   private final Shared shared;
   private final Route route;
   private final Function<Checked, T> taken;
-  private final Map<String, Memo<T>> earlier;
-  private final Map<String, Memo<T>> now = new ConcurrentHashMap<>();
+  private final Memos<T> memos;
+
+  /** For which changes of many lines were looked for. */
+  private final Memos<T> solved;
 
   /** How far a recipe is looked at. */
   public enum Route {
     /** Figures and standing alone. */
-    JUDGE(Checks::judge),
+    JUDGE(Checks::judge, Checks::judge),
     /** With what every rule says. */
-    CHECK(Checks::check);
+    CHECK(Checks::check, Checks::solve);
 
     private final Streamed.Route of;
+    private final Streamed.Route solving;
 
-    Route(Streamed.Route of) {
+    Route(Streamed.Route of, Streamed.Route solving) {
       this.of = of;
+      this.solving = solving;
     }
   }
 
@@ -44,8 +48,9 @@ public final class Kept<T> {
    * What is kept of a recipe.
    *
    * @param text empty where it cannot be read
+   * @param solvable whether a change of many lines would be looked for
    */
-  private record Memo<T>(Optional<SourceFile> text, Reads reads, T taken) {
+  private record Memo<T>(Optional<SourceFile> text, Reads reads, T taken, boolean solvable) {
     boolean holds(Optional<SourceFile> later, Shared shared) {
       return text.isPresent()
           && later.filter(it -> it == text.get()).isPresent()
@@ -53,12 +58,26 @@ public final class Kept<T> {
     }
   }
 
+  /** What is kept of an earlier state, and of this one. */
+  private record Memos<T>(Map<String, Memo<T>> earlier, Map<String, Memo<T>> now) {
+    static <T> Memos<T> none() {
+      return new Memos<>(Map.of(), new ConcurrentHashMap<>());
+    }
+
+    Memos<T> later() {
+      Map<String, Memo<T>> known = new HashMap<>(earlier);
+      known.putAll(now);
+      return new Memos<>(known, new ConcurrentHashMap<>());
+    }
+  }
+
   private Kept(
-      Shared shared, Route route, Function<Checked, T> taken, Map<String, Memo<T>> earlier) {
+      Shared shared, Route route, Function<Checked, T> taken, Memos<T> memos, Memos<T> solved) {
     this.shared = shared;
     this.route = route;
     this.taken = taken;
-    this.earlier = earlier;
+    this.memos = memos;
+    this.solved = solved;
   }
 
   /**
@@ -69,7 +88,7 @@ public final class Kept<T> {
    */
   public static <T> Kept<T> of(Texts texts, Days days, Route route, Function<Checked, T> taken) {
     Shared shared = Shared.of(ReadFolder.of(texts.held()), days);
-    return new Kept<>(shared, route, taken, Map.of());
+    return new Kept<>(shared, route, taken, Memos.none(), Memos.none());
   }
 
   /** A later state. */
@@ -82,9 +101,7 @@ public final class Kept<T> {
    * kept of the rest is as it was taken down here, so no more may be wanted of it than that.
    */
   public Kept<T> with(Texts texts, Route by, Function<Checked, T> taking) {
-    Map<String, Memo<T>> known = new HashMap<>(earlier);
-    known.putAll(now);
-    return new Kept<>(shared.next(texts.held()), by, taking, known);
+    return new Kept<>(shared.next(texts.held()), by, taking, memos.later(), solved.later());
   }
 
   public Shared shared() {
@@ -98,9 +115,30 @@ public final class Kept<T> {
 
   /** What is kept of the recipe at a path; empty where there is none. */
   public Optional<T> recipe(String path) {
-    return shared.texts().has(path)
-        ? Optional.of(now.computeIfAbsent(path, this::find).taken())
-        : Optional.empty();
+    if (!shared.texts().has(path)) {
+      return Optional.empty();
+    }
+    Memo<T> memo = memo(path);
+    return Optional.of(
+        memo.solvable() && isAmongFirst(path)
+            ? solved.now().computeIfAbsent(path, it -> find(solved, it, route.solving)).taken()
+            : memo.taken());
+  }
+
+  private Memo<T> memo(String path) {
+    return memos.now().computeIfAbsent(path, it -> find(memos, it, route.of));
+  }
+
+  /** Whether it is among those, in the order of their paths, for which many lines are tried. */
+  private boolean isAmongFirst(String path) {
+    int before = 0;
+    for (String other : recipes()) {
+      if (other.equals(path) || before == Streamed.SOLVED) {
+        break;
+      }
+      before += memo(other).solvable() ? 1 : 0;
+    }
+    return before < Streamed.SOLVED;
   }
 
   /** What is kept of each recipe, in the order of their paths. */
@@ -110,17 +148,18 @@ public final class Kept<T> {
     return all;
   }
 
-  private Memo<T> find(String path) {
+  private Memo<T> find(Memos<T> kept, String path, Streamed.Route by) {
     Optional<SourceFile> text = shared.texts().read(path, new ArrayList<>());
-    return Optional.ofNullable(earlier.get(path))
+    return Optional.ofNullable(kept.earlier().get(path))
         .filter(memo -> memo.holds(text, shared))
-        .orElseGet(() -> make(path, text));
+        .orElseGet(() -> make(path, text, by));
   }
 
-  private Memo<T> make(String path, Optional<SourceFile> text) {
-    Checked recipe = Streamed.one(shared, path, route.of);
+  private Memo<T> make(String path, Optional<SourceFile> text, Streamed.Route by) {
+    Checked recipe = Streamed.one(shared, path, by);
     // Where this program broke nobody knows what was looked up.
     boolean known = recipe.fault().isEmpty();
-    return new Memo<>(text.filter(it -> known), recipe.reads(), taken.apply(recipe));
+    return new Memo<>(
+        text.filter(it -> known), recipe.reads(), taken.apply(recipe), Streamed.isSolvable(recipe));
   }
 }

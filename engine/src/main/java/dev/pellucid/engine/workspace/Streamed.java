@@ -6,13 +6,22 @@ import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
  * Every recipe of a folder once, several at a time, each let go as soon as what is wanted of it is
- * taken down: memory holds what is in flight, and what was taken down.
+ * taken down: memory holds what is in flight, and what was taken down. A recipe for which a change
+ * of many lines is to be looked for is checked once more, after all others.
  */
 public final class Streamed {
+  /**
+   * Changes of many lines are looked for in so many recipes at most: in those that come first in
+   * the order of their paths, whichever thread comes first.
+   */
+  static final int SOLVED = 20;
+
   private Streamed() {}
 
   /**
@@ -22,7 +31,30 @@ public final class Streamed {
    * @return in the order of their paths
    */
   public static <T> List<T> check(Shared shared, Function<Checked, T> taken) {
-    return over(shared, shared.texts().ending(Trees.RECIPE), Checks::check, taken);
+    List<String> paths = shared.texts().ending(Trees.RECIPE);
+    Set<String> solvable = ConcurrentHashMap.newKeySet();
+    List<T> all =
+        over(
+            shared,
+            paths,
+            Checks::check,
+            recipe -> {
+              if (isSolvable(recipe)) {
+                solvable.add(recipe.path());
+              }
+              return taken.apply(recipe);
+            });
+    List<String> first = paths.stream().filter(solvable::contains).limit(SOLVED).toList();
+    List<T> solved = over(shared, first, Checks::solve, taken);
+    for (int i = 0; i < first.size(); i++) {
+      all.set(paths.indexOf(first.get(i)), solved.get(i));
+    }
+    return all;
+  }
+
+  /** Whether a change of many lines would be looked for. */
+  static boolean isSolvable(Checked recipe) {
+    return recipe.recipe().filter(it -> it.fixing().isSolvable()).isPresent();
   }
 
   /** The same of some recipes, whose figures and standing alone are wanted. */

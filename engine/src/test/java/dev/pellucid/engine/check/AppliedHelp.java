@@ -22,6 +22,13 @@ final class AppliedHelp {
           "(.+? points .+?)(?: in place of (\\S+)|, made up by (\\S+),) would meet"
               + " (?:it|both broken limits|all \\d+ broken limits)(?:; then write (.+) on the"
               + " label)?(?:, and the label too)?");
+  private static final Pattern MANY =
+      Pattern.compile(
+          "([0-9.]+ points (?:more|less) [^ ,]+(?:(?:, | and )[0-9.]+ (?:more|less) [^ ,]+)+) would"
+              + " meet (?:it|both broken limits|all \\d+ broken limits)(?:; then write (.+) on the"
+              + " label)?");
+  private static final Pattern ONE_OF_MANY =
+      Pattern.compile("([0-9.]+)(?: points)? (more|less) ([^ ,]+)");
   private static final Pattern SHARE = Pattern.compile("([0-9.]+) points (more|less) (\\S+)");
   private static final Pattern DOSE =
       Pattern.compile("(\\S+) at its dose of ([0-9.]+ %) would meet it");
@@ -53,8 +60,10 @@ final class AppliedHelp {
   /** The kind of help that these words are; empty for one that names no amount. */
   static Optional<String> kind(String help) {
     List<String> names =
-        List.of("shares", "dose", "overage", "handling", "shelf-life", "moisture", "supply");
-    List<Pattern> patterns = List.of(SHARES, DOSE, OVERAGE, HANDLING, SHELF_LIFE, MOISTURE, SUPPLY);
+        List.of(
+            "shares", "many", "dose", "overage", "handling", "shelf-life", "moisture", "supply");
+    List<Pattern> patterns =
+        List.of(SHARES, MANY, DOSE, OVERAGE, HANDLING, SHELF_LIFE, MOISTURE, SUPPLY);
     for (int i = 0; i < names.size(); i++) {
       if (patterns.get(i).matcher(help).matches()) {
         return Optional.of(names.get(i));
@@ -73,6 +82,7 @@ final class AppliedHelp {
   private void apply(String help, String subject) {
     boolean applied =
         when(SHARES, help, it -> sharesAndClaims(it))
+            || when(MANY, help, it -> many(it))
             || when(
                 DOSE,
                 help,
@@ -119,9 +129,24 @@ final class AppliedHelp {
   private void sharesAndClaims(Matcher it) {
     shares(it.group(1), it.group(2));
     if (it.group(4) != null) {
-      for (String claim : AND.split(it.group(4), -1)) {
-        label(claim.substring(0, claim.indexOf(' ')), claim.substring(claim.indexOf(' ') + 1));
-      }
+      claims(it.group(4));
+    }
+  }
+
+  private void many(Matcher it) {
+    Matcher one = ONE_OF_MANY.matcher(it.group(1));
+    while (one.find()) {
+      BigDecimal points = new BigDecimal(one.group(1));
+      share(one.group(3), one.group(2).equals("more") ? points : points.negate());
+    }
+    if (it.group(2) != null) {
+      claims(it.group(2));
+    }
+  }
+
+  private void claims(String all) {
+    for (String claim : AND.split(all, -1)) {
+      label(claim.substring(0, claim.indexOf(' ')), claim.substring(claim.indexOf(' ') + 1));
     }
   }
 

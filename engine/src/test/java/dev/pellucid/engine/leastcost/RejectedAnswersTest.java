@@ -49,8 +49,7 @@ class RejectedAnswersTest {
 
   private Advice advice(String path, Wishes wishes) throws IOException {
     Shared shared = shared();
-    return new Advising(
-            Solver.standard(), new FeedComputer(shared.tables()), shared.findings())
+    return new Advising(Solver.standard(), new FeedComputer(shared.tables()), shared.findings())
         .of(Streamed.judged(shared, path).recipe().orElseThrow(), wishes);
   }
 
@@ -60,10 +59,7 @@ class RejectedAnswersTest {
   }
 
   private static LineMove line(Advice advice, String name) {
-    return advice.lines().stream()
-        .filter(one -> one.name().equals(name))
-        .findFirst()
-        .orElseThrow();
+    return advice.lines().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
   }
 
   private static Wishes free(String... names) {
@@ -109,7 +105,8 @@ class RejectedAnswersTest {
       bare.append(amino ? "" : line);
     }
     changed.put("limits/catfish-grower.limits", bare.toString());
-    double without = line(advice("catfish/CG-36.recipe", trying("feather-meal")), "feather-meal").then();
+    double without =
+        line(advice("catfish/CG-36.recipe", trying("feather-meal")), "feather-meal").then();
     assertTrue(with < without - 1, with + " % where amino acids are asked, " + without + " % else");
   }
 
@@ -144,8 +141,7 @@ class RejectedAnswersTest {
                 OptionalDouble.empty(),
                 OptionalDouble.of(0.9)));
     assertTrue(line(wide, "fish-oil").then() > line(bare, "fish-oil").then());
-    assertTrue(
-        wide.care().together().orElseThrow() > bare.care().together().orElseThrow() + 0.1);
+    assertTrue(wide.care().together().orElseThrow() > bare.care().together().orElseThrow() + 0.1);
   }
 
   @Test
@@ -156,7 +152,8 @@ class RejectedAnswersTest {
     assertTrue(line(sound, "rapeseed-meal").then() > line(sound, "rapeseed-meal").now());
     String file = "ingredients/rapeseed-meal.yaml";
     String text = Files.readString(EXAMPLE.resolve(file));
-    String lead = text.lines().filter(one -> one.strip().startsWith("lead:")).findFirst().orElseThrow();
+    String lead =
+        text.lines().filter(one -> one.strip().startsWith("lead:")).findFirst().orElseThrow();
     with(file, lead, lead.replaceFirst("lead:.*", "lead: 40 mg/kg"));
     Advice over = advice("catfish/CF-32.recipe", Wishes.NONE);
     assertTrue(
@@ -188,11 +185,13 @@ class RejectedAnswersTest {
   }
 
   @Test
-  @DisplayName("plants that do not tell taurine do not push fish meal out of a feed that needs it told")
+  @DisplayName(
+      "plants that do not tell taurine do not push fish meal out of a feed that needs it told")
   void taurine() throws IOException {
     String species = "species/rainbow-trout.yaml";
     changed.put(
-        species, Files.readString(EXAMPLE.resolve(species)).stripTrailing() + "\nneeds-told: [taurine]\n");
+        species,
+        Files.readString(EXAMPLE.resolve(species)).stripTrailing() + "\nneeds-told: [taurine]\n");
     String nutrients = "nutrients/3-amino-acids.yaml";
     changed.put(
         nutrients,

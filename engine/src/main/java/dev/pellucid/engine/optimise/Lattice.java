@@ -1,7 +1,5 @@
-package dev.pellucid.engine.leastcost;
+package dev.pellucid.engine.optimise;
 
-import dev.pellucid.engine.optimise.Aim;
-import dev.pellucid.engine.optimise.Free;
 import java.util.List;
 
 /**

@@ -1,13 +1,8 @@
-package dev.pellucid.engine.leastcost;
+package dev.pellucid.engine.optimise;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Slopes;
 import dev.pellucid.engine.compute.Slopes.Slope;
-import dev.pellucid.engine.optimise.Answer;
-import dev.pellucid.engine.optimise.Free;
-import dev.pellucid.engine.optimise.Optimiser;
-import dev.pellucid.engine.optimise.Task;
-import dev.pellucid.engine.optimise.Tightened;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.weighing.Reweighed;
 import java.util.ArrayList;
@@ -114,7 +109,7 @@ final class Rooms {
     int r = 0;
     Slopes today = new Slopes(found.task().feed());
     for (Tightened one : found.task().kept()) {
-      boolean limit = isLimit(one);
+      boolean limit = one.of().isLimit();
       for (Slope now : one.rooms(today)) {
         boolean kept = now.now() >= -still[r];
         double there = now.now();
@@ -142,17 +137,6 @@ final class Rooms {
       off[one.line().index()] = 0;
     }
     return off;
-  }
-
-  static boolean isLimit(Tightened one) {
-    return one.of()
-        .byKind(
-            limit -> true,
-            practice -> false,
-            cap -> false,
-            label -> false,
-            order -> false,
-            stock -> false);
   }
 
   /** What a point that goes from one line to another takes from a row at most, by half of it. */

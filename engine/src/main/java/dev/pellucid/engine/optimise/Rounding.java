@@ -1,10 +1,6 @@
-package dev.pellucid.engine.leastcost;
+package dev.pellucid.engine.optimise;
 
 import dev.pellucid.engine.linear.Solver;
-import dev.pellucid.engine.optimise.Answer;
-import dev.pellucid.engine.optimise.Free;
-import dev.pellucid.engine.optimise.Optimiser;
-import dev.pellucid.engine.optimise.Tightened;
 import dev.pellucid.engine.weighing.Reweighed;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,0 +1,251 @@
+package dev.pellucid.engine.check;
+
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Slopes;
+import dev.pellucid.engine.compute.Slopes.Slope;
+import dev.pellucid.engine.linear.Solver;
+import dev.pellucid.engine.optimise.Aim;
+import dev.pellucid.engine.optimise.Answer;
+import dev.pellucid.engine.optimise.Contradicting;
+import dev.pellucid.engine.optimise.Free;
+import dev.pellucid.engine.optimise.Optimiser;
+import dev.pellucid.engine.optimise.OtherBound;
+import dev.pellucid.engine.optimise.Part;
+import dev.pellucid.engine.optimise.Reaching;
+import dev.pellucid.engine.optimise.Requirement;
+import dev.pellucid.engine.optimise.Rounding;
+import dev.pellucid.engine.optimise.Task;
+import dev.pellucid.engine.optimise.Tightened;
+import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.syntax.Bound;
+import dev.pellucid.text.Choices;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The smallest change of all free lines that meets some limits, keeps what is kept and makes
+ * nothing worse that is broken: the points by which lines rise, all together, are as few as can be.
+ * It is rounded to figures that a person writes and proven as every other help is. This is the only
+ * class of the room that brings in the solver.
+ */
+final class ManyLines {
+  /** So often it is asked to leave more to spare. */
+  private static final int TRIES = 4;
+
+  /** A contradiction of more parts than these is not told. */
+  private static final int TOLD = 4;
+
+  private static final double LARGE = 0.5;
+  private static final double SMALL = 0.05;
+
+  private final RuleContext recipe;
+  private final List<Limit> targets;
+  private final Moves moves;
+  private final Task task;
+
+  /**
+   * @param targets broken limits, which are to be met
+   */
+  ManyLines(RuleContext recipe, List<Limit> targets) {
+    this.recipe = recipe;
+    this.targets = targets;
+    this.moves = recipe.fixing().moves(recipe);
+    this.task = task();
+  }
+
+  private Task task() {
+    ComputedFeed feed = recipe.feed().orElseThrow();
+    List<Free> free = new ArrayList<>();
+    for (Line line : feed.recipe().lines()) {
+      if (line.rest() || moves.free().contains(line)) {
+        double now = Moves.points(line);
+        free.add(new Free(line, now - moves.down(line), now + moves.up(line), false, 0));
+      }
+    }
+    Slopes slopes = new Slopes(feed);
+    List<Tightened> kept = new ArrayList<>();
+    for (Requirement one : Required.of(recipe, OptionalDouble.empty(), List.of())) {
+      boolean asked = isTarget(one) || isKept(one, slopes);
+      kept.add(asked ? new Tightened(one, 0) : OtherBound.noWorse(one, slopes));
+    }
+    return new Task(feed, free, kept, Double.POSITIVE_INFINITY, Aim.CHANGE);
+  }
+
+  private boolean isTarget(Requirement one) {
+    return one.byKind(
+        limit -> !limit.asTold() && targets.contains(limit.limit()),
+        practice -> false,
+        cap -> false,
+        label -> false,
+        order -> false,
+        stock -> false);
+  }
+
+  private static boolean isKept(Requirement one, Slopes feed) {
+    for (Slope room : one.rooms(feed)) {
+      if (room.now() < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Empty where none was found and proven. */
+  Optional<Change> change() {
+    Answer answer = solved(task);
+    for (int i = 0; i < TRIES; i++) {
+      Optional<Answer.Found> found = found(answer);
+      if (found.isEmpty()) {
+        return Optional.empty();
+      }
+      Optional<Change> change = proven(found.get());
+      if (change.isPresent()) {
+        return change;
+      }
+      Optional<List<Tightened>> tighter = tighter(found.get());
+      if (tighter.isEmpty()) {
+        return Optional.empty();
+      }
+      answer = solved(found.get().task().keeping(tighter.get()));
+    }
+    return Optional.empty();
+  }
+
+  private static Answer solved(Task task) {
+    return new Optimiser(Solver.standard()).solve(task);
+  }
+
+  private static Optional<Answer.Found> found(Answer answer) {
+    return answer.byKind(Optional::of, none -> Optional.empty(), undecided -> Optional.empty());
+  }
+
+  private Optional<Change> proven(Answer.Found found) {
+    for (int decimals = decimals(found), most = decimals + 1; decimals <= most; decimals++) {
+      Optional<Change> change = rounded(found, decimals);
+      if (change.isPresent()) {
+        Proof proof = new Proof(recipe, targets);
+        Optional<RuleContext> tried = recipe.fixing().again().with(change.get().edits());
+        if (proof.holds(tried)) {
+          return Optional.of(change.get().relabelled(proof.relabels(tried.orElseThrow())));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static int decimals(Answer.Found found) {
+    double rises = 0;
+    for (int i = 0; i < found.shares().length; i++) {
+      rises += Math.max(0, found.shares()[i] - found.task().free().get(i).written());
+    }
+    return rises >= LARGE ? 1 : rises >= SMALL ? 2 : 3;
+  }
+
+  /** In whole steps from the shares as they are written. */
+  private Optional<Change> rounded(Answer.Found found, int decimals) {
+    Optional<double[]> shares =
+        new Rounding(Solver.standard(), decimals, recipe.floor().reweighed(found.task().feed()))
+            .of(found);
+    if (shares.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Change.Moved> moved = new ArrayList<>();
+    for (int i = 0; i < shares.get().length; i++) {
+      Free one = task.free().get(i);
+      BigDecimal points =
+          BigDecimal.valueOf(shares.get()[i] - one.written())
+              .setScale(decimals, RoundingMode.HALF_EVEN);
+      if (points.signum() != 0) {
+        moved.add(new Change.Moved(one.line(), points));
+      }
+    }
+    return moved.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Change(moved, targets.size(), List.of()));
+  }
+
+  /** With what the rounded feed lacks to spare, and its batch as the plant weighs it. */
+  private Optional<List<Tightened>> tighter(Answer.Found found) {
+    Optional<RuleContext> tried =
+        rounded(found, decimals(found)).flatMap(it -> recipe.fixing().again().with(it.edits()));
+    if (tried.flatMap(RuleContext::feed).isEmpty()) {
+      return Optional.empty();
+    }
+    ComputedFeed feed = tried.get().feed().orElseThrow();
+    List<Slopes> feeds = new ArrayList<>(List.of(new Slopes(feed)));
+    tried
+        .get()
+        .floor()
+        .plan()
+        .flatMap(plan -> feed.weighed(plan.asRounded(feed.recipe())).feed())
+        .ifPresent(rounded -> feeds.add(new Slopes(rounded)));
+    List<Tightened> tighter = new ArrayList<>(found.task().kept());
+    tighter.replaceAll(it -> it.by(feeds));
+    return tighter.equals(found.task().kept()) ? Optional.empty() : Optional.of(tighter);
+  }
+
+  /**
+   * What stands against a limit where no shares within their bounds meet it and keep all else;
+   * empty where that is not shown, or is too much to read.
+   */
+  Optional<String> against(Limit limit) {
+    Optional<List<Part>> parts =
+        Contradicting.of(task, Solver.standard(), Part::ease).filter(it -> it.size() <= TOLD + 1);
+    if (parts.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> words = new ArrayList<>();
+    boolean own = false;
+    for (Part part : parts.get()) {
+      boolean isLimit = isOf(part, limit);
+      own |= isLimit;
+      if (!isLimit) {
+        words.add(PartWords.of(part));
+      }
+    }
+    if (own && words.isEmpty()) {
+      return alone(limit);
+    }
+    return own
+        ? Optional.of(
+            "against it " + (words.size() == 1 ? "stands " : "stand ") + Choices.all(words))
+        : Optional.empty();
+  }
+
+  /** What the lines reach by themselves, whatever else is asked. */
+  private Optional<String> alone(Limit limit) {
+    Requirement asked = Requirement.OfLimit.judged(limit);
+    OptionalDouble edge = new Reaching(task.keeping(List.of()), Solver.standard()).nearest(asked);
+    if (edge.isEmpty()) {
+      return Optional.empty();
+    }
+    LimitWords words = new LimitWords(limit);
+    return Optional.of(
+        "within their bounds its lines bring it to "
+            + words.besideBound(edge.getAsDouble())
+            + words.unit()
+            + (limit.side() == Bound.Side.MIN ? " at most" : " at least"));
+  }
+
+  private static boolean isOf(Part part, Limit limit) {
+    return part.byKind(
+        kept ->
+            kept.of()
+                .of()
+                .byKind(
+                    one -> one.limit().equals(limit),
+                    practice -> false,
+                    cap -> false,
+                    label -> false,
+                    order -> false,
+                    stock -> false),
+        least -> false,
+        most -> false,
+        moves -> false);
+  }
+}
