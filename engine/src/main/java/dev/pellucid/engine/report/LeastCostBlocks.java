@@ -134,7 +134,7 @@ final class LeastCostBlocks {
                 figures("Now, %"),
                 figures("Then, %"),
                 figures("Moved"),
-                figures("Within"),
+                figures("May be"),
                 column("Stands")),
             rows,
             false));

@@ -31,6 +31,9 @@ final class LeastCostReasons {
   /** So much of its price it must be worth to be told. */
   private static final double NEAR = 0.4;
 
+  /** So many times its price no market brings. */
+  private static final double FAR = 50;
+
   /** So many points of a sweep are told in a table, beside those at turns. */
   private static final int MOST_POINTS = 12;
 
@@ -174,7 +177,7 @@ final class LeastCostReasons {
               one.name(),
               Figures.fixed(one.price(), PRICE_DECIMALS),
               one.from() > 0 ? Figures.fixed(one.from(), PRICE_DECIMALS) : "any",
-              Double.isInfinite(one.to()) ? "any" : Figures.fixed(one.to(), PRICE_DECIMALS)));
+              one.to() > FAR * one.price() ? "any" : Figures.fixed(one.to(), PRICE_DECIMALS)));
     }
     blocks.add(new Heading("Prices between which the answer stays", false));
     blocks.add(
