@@ -16,8 +16,9 @@ import java.util.Optional;
 
 /**
  * Which ingredients may not rise above their share of today, nor come in: those that do not tell
- * what a feed with more of them would be judged by, and those with whose own file something is
- * wrong, such as one that is over a maximum of its own and would be thinned into the feed.
+ * what a feed with more of them would be judged by, and those of whose own file check
+ * says something: a figure that is doubted, or a maximum of its own that it is over, so that it
+ * would be thinned into the feed.
  */
 public final class Held {
   private final FeedComputer computer;
@@ -29,7 +30,7 @@ public final class Held {
   public Held(FeedComputer computer, List<Finding> findings) {
     this.computer = computer;
     for (Finding finding : findings) {
-      if (finding.severity() == Severity.ERROR) {
+      if (finding.severity() != Severity.NOTE) {
         wrong.putIfAbsent(finding.span().file().path(), finding);
       }
     }
