@@ -1,8 +1,8 @@
 String log = new File(basedir, 'build.log').text
 assert log.contains('"--output=kept.txt" cannot be the name of a revision')
 assert log.contains('no-such-branch is neither a folder nor a revision')
-assert log.count('led-away leads out of its folder to ') == 4
-['reports', 'sheets', 'pages', 'comparison'].each {
+assert log.count('led-away leads out of its folder to ') == 5
+['reports', 'sheets', 'pages', 'comparison', 'leastCost'].each {
   assert log.contains("take the link away, or name the folder itself with -Dpellucid.$it=...")
 }
 assert log =~ /findings-without-waived.sarif was not written, .*what was there is as it was; see that the disk has room/

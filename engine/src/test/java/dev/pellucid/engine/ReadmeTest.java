@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -68,6 +69,21 @@ class ReadmeTest {
                 "compare.html")
             .text();
     assertShortened(text.lines().toList(), block("change"));
+  }
+
+  @Test
+  void theLeastCostIsThatOfDearFishMeal() throws IOException {
+    SlippedFolder.withRecords(copy)
+        .with("prices/2026-11.yaml", "fish-meal-65: 1.62 EUR/kg", "fish-meal-65: 2.16 EUR/kg");
+    String text =
+        Pellucid.leastCost(
+                copy,
+                LocalDate.of(2026, 11, 25),
+                "CG-36",
+                Map.of("move", "3 points"),
+                PrintedPaths.BELOW_FOLDER)
+            .text();
+    assertShortened(text.lines().toList(), block("least-cost"));
   }
 
   @Test

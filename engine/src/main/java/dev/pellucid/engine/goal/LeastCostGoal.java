@@ -207,7 +207,7 @@ public final class LeastCostGoal {
                             advised.bought())));
       }
     }
-    Map<String, RecipeChange> effects = effects(changed, paths);
+    Map<String, RecipeChange> effects = effects(changed);
     List<LeastCostTold> told = new ArrayList<>();
     List<Advice> advices = new ArrayList<>();
     Map<String, List<Bought>> bought = new HashMap<>();
@@ -233,11 +233,11 @@ public final class LeastCostGoal {
   }
 
   /** What all changes together do, as a comparison tells it, by code. */
-  private Map<String, RecipeChange> effects(Map<String, String> changed, PrintedPaths paths) {
+  private Map<String, RecipeChange> effects(Map<String, String> changed) {
     Map<String, RecipeChange> effects = new HashMap<>();
     if (!changed.isEmpty()) {
       for (RecipeChange change :
-          CompareGoal.comparison(texts, texts.over(changed), day).changes()) {
+          CompareGoal.ofEdited(texts, texts.over(changed), changed.keySet(), day).changes()) {
         effects.put(change.code(), change);
       }
     }

@@ -124,7 +124,7 @@ final class LeastCostBlocks {
               Figures.fixed(line.then(), decimals),
               LeastCostMoney.isMoved(line) ? LeastCostMoney.signed(line.moved(), decimals) : "-",
               LeastCostWords.within(line),
-              LeastCostWords.standing(line)));
+              LeastCostWords.standing(line, decimals)));
     }
     blocks.add(new Heading("Lines that are free", false));
     blocks.add(
@@ -134,7 +134,7 @@ final class LeastCostBlocks {
                 figures("Now, %"),
                 figures("Then, %"),
                 figures("Moved"),
-                figures("Within"),
+                figures("May be"),
                 column("Stands")),
             rows,
             false));

@@ -219,8 +219,7 @@ final class LeastCostPictures {
           .append(i == 0 ? "" : "; ")
           .append((char) ('a' + i % 26))
           .append(": ")
-          .append(one.name())
-          .append(one.begins() ? " binds" : " binds no longer");
+          .append(LeastCostWords.turn(one));
     }
     drawing.words(4, HIGH - 4, Anchor.START, turns.toString());
   }

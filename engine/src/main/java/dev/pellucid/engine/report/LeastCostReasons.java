@@ -18,6 +18,7 @@ import dev.pellucid.engine.report.Block.Picture;
 import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.text.Plural;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -26,6 +27,15 @@ import java.util.OptionalDouble;
 final class LeastCostReasons {
   private static final int PRICE_DECIMALS = 3;
   private static final double TONNE = 1000;
+
+  /** So much of its price it must be worth to be told. */
+  private static final double NEAR = 0.4;
+
+  /** So many times its price no market brings. */
+  private static final double FAR = 50;
+
+  /** So many points of a sweep are told in a table, beside those at turns. */
+  private static final int MOST_POINTS = 12;
 
   private final LeastCostMoney money;
   private final LeastCostWords words;
@@ -84,29 +94,37 @@ final class LeastCostReasons {
   }
 
   void values(Reasons reasons, List<Block> blocks) {
-    if (reasons.values().isEmpty()) {
+    List<IngredientValue> shown = new ArrayList<>();
+    for (IngredientValue one : reasons.values()) {
+      if (isTold(one)) {
+        shown.add(one);
+      }
+    }
+    if (shown.isEmpty()) {
       return;
     }
     List<List<String>> rows = new ArrayList<>();
-    for (IngredientValue one : reasons.values()) {
-      rows.add(
-          List.of(
-              one.name(),
-              Figures.fixed(one.worth(), PRICE_DECIMALS),
-              figure(one.price()),
-              one.gap().isPresent()
-                  ? LeastCostMoney.signed(one.gap().getAsDouble(), PRICE_DECIMALS)
-                  : "-",
-              one.share() > 0 ? Figures.fixed(one.share(), 2) : "-",
-              one.comesIn() > 0 ? Figures.fixed(one.comesIn(), 2) : "-",
-              one.held().isEmpty() ? "" : "held: " + one.held().get(0).missing()));
+    List<String> held = new ArrayList<>();
+    for (IngredientValue one : shown) {
+      rows.add(row(one));
+      if (!one.held().isEmpty() && one.gap().orElse(0) > 0) {
+        held.add(LeastCostWords.refusal(one.held().get(0)));
+      }
     }
     String currency = money.currency() + "/kg";
+    int others = reasons.values().size() - shown.size();
     blocks.add(new Heading("What each ingredient is worth in this feed", false));
     blocks.add(
         new Words(
             "An ingredient whose price falls to its worth just comes in, with about so many points;"
-                + " of what is in, worth is the price at which more would."));
+                + " of what is in, worth is the price at which more would."
+                + (others > 0
+                    ? " "
+                        + Plural.of(
+                            others,
+                            "other is worth little or nothing here and is left out.",
+                            "others are worth little or nothing here and are left out.")
+                    : "")));
     blocks.add(
         new Table(
             List.of(
@@ -119,7 +137,29 @@ final class LeastCostReasons {
                 column("")),
             rows,
             false));
-    blocks.add(new Picture(pictures.values(reasons.values())));
+    blocks.add(new Picture(pictures.values(shown)));
+    if (!held.isEmpty()) {
+      blocks.add(new Points(held));
+    }
+  }
+
+  /** In use, or worth a part of its price that a market may bring. */
+  private static boolean isTold(IngredientValue one) {
+    double price = one.price().orElse(0);
+    return one.share() > 0 || (one.worth() > 0 && one.worth() > NEAR * price);
+  }
+
+  private static List<String> row(IngredientValue one) {
+    return List.of(
+        one.name(),
+        Figures.fixed(one.worth(), PRICE_DECIMALS),
+        figure(one.price()),
+        one.gap().isPresent()
+            ? LeastCostMoney.signed(one.gap().getAsDouble(), PRICE_DECIMALS)
+            : "-",
+        one.share() > 0 ? Figures.fixed(one.share(), 2) : "-",
+        one.comesIn() > 0 ? Figures.fixed(one.comesIn(), 2) : "-",
+        one.held().isEmpty() ? "" : "held");
   }
 
   private static String figure(OptionalDouble price) {
@@ -137,7 +177,7 @@ final class LeastCostReasons {
               one.name(),
               Figures.fixed(one.price(), PRICE_DECIMALS),
               one.from() > 0 ? Figures.fixed(one.from(), PRICE_DECIMALS) : "any",
-              Double.isInfinite(one.to()) ? "any" : Figures.fixed(one.to(), PRICE_DECIMALS)));
+              one.to() > FAR * one.price() ? "any" : Figures.fixed(one.to(), PRICE_DECIMALS)));
     }
     blocks.add(new Heading("Prices between which the answer stays", false));
     blocks.add(
@@ -157,7 +197,13 @@ final class LeastCostReasons {
     }
     Sweep sweep = reasons.sweep().get();
     List<List<String>> rows = new ArrayList<>();
-    for (Sweep.Point one : sweep.points()) {
+    int every = Math.max(1, (sweep.points().size() + MOST_POINTS - 1) / MOST_POINTS);
+    for (int i = 0; i < sweep.points().size(); i++) {
+      Sweep.Point one = sweep.points().get(i);
+      boolean turns = sweep.turns().stream().anyMatch(turn -> turn.at() == one.at());
+      if (i % every != 0 && i != sweep.points().size() - 1 && !turns) {
+        continue;
+      }
       rows.add(
           List.of(
               Figures.plain(one.at()),
@@ -197,7 +243,7 @@ final class LeastCostReasons {
 
   private static String turn(Sweep sweep, Sweep.Turn one) {
     String at = Figures.plain(one.at()) + (sweep.unit().isEmpty() ? "" : " " + sweep.unit());
-    return "from " + at + " on " + one.name() + (one.begins() ? " binds" : " binds no longer");
+    return "from " + at + " on " + LeastCostWords.turn(one);
   }
 
   void next(Advice advice, List<Block> blocks) {

@@ -6,6 +6,7 @@ import dev.pellucid.engine.leastcost.Bought;
 import dev.pellucid.engine.leastcost.Care;
 import dev.pellucid.engine.leastcost.Reasons.LimitPrice;
 import dev.pellucid.engine.leastcost.Reasons.SharePrice;
+import dev.pellucid.engine.leastcost.Reasons.Sweep;
 import dev.pellucid.engine.leastcost.Refusal;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.measure.Unit;
@@ -126,14 +127,21 @@ final class LeastCostWords {
         : "";
   }
 
-  /** Where a line stands, in words; empty where it is free to both sides. */
-  static String standing(LineMove line) {
-    String bound =
-        switch (line.bound()) {
-          case BETWEEN -> "";
-          case LOWEST -> "at its least";
-          case HIGHEST -> "at its most";
-        };
+  /** {@code lysine min binds}; what is a clause already is told as it is. */
+  static String turn(Sweep.Turn one) {
+    boolean clause = one.name().startsWith("no shares ");
+    return one.name() + (one.begins() ? (clause ? "" : " binds") : " binds no longer");
+  }
+
+  /** Where a line stands, in words; empty where it may move to both sides by more than a digit. */
+  static String standing(LineMove line, int decimals) {
+    double digit = 1.5 * Math.pow(10, -decimals);
+    String bound = "";
+    if (line.low().isPresent() && line.then() <= line.low().getAsDouble() + digit) {
+      bound = "at its least";
+    } else if (line.high().isPresent() && line.then() >= line.high().getAsDouble() - digit) {
+      bound = "at its most";
+    }
     return line.comesIn() ? (bound.isEmpty() ? "comes in" : "comes in, " + bound) : bound;
   }
 

@@ -19,6 +19,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -165,6 +166,7 @@ class MutantsTest {
     Pellucid.compare(FolderState.at(EXAMPLE), FolderState.at(folder), DAY, "compare.html");
     Pellucid.explain(folder, DAY, "CG-36", "crude-protein");
     Pellucid.trace(folder, PATHS, "", "");
+    Pellucid.leastCost(folder, DAY, "CG-36", Map.of("prices", "any"), PATHS).shown();
   }
 
   private void places(Finding finding, Consumer<String> failures) {
