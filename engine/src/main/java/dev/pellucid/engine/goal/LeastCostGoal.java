@@ -5,6 +5,7 @@ import dev.pellucid.engine.compare.RecipeChange;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.leastcost.InStore;
 import dev.pellucid.engine.leastcost.Advice;
 import dev.pellucid.engine.leastcost.Advising;
 import dev.pellucid.engine.leastcost.Bought;
@@ -22,6 +23,8 @@ import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.workspace.Checked;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
+import dev.pellucid.engine.workspace.Whole;
+import dev.pellucid.engine.workspace.Summary;
 import dev.pellucid.engine.workspace.Streamed;
 import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.text.Meant;
@@ -165,7 +168,11 @@ public final class LeastCostGoal {
   private List<Advised> advised(List<String> paths, Wishes wishes) {
     Hindrance hindrance = new Hindrance(shared, day, wishes);
     Advising advising =
-        new Advising(Solver.standard(), new FeedComputer(shared.tables()), shared.findings());
+        new Advising(
+            Solver.standard(),
+            new FeedComputer(shared.tables()),
+            shared.findings(),
+            wishes.fromStock() ? Optional.of(store()) : Optional.empty());
     return Streamed.judge(
         shared,
         paths,
@@ -175,6 +182,12 @@ public final class LeastCostGoal {
               ? new Advised(NotAsked.of(shared, checked, why.get()), List.of())
               : advised(checked.recipe().orElseThrow(), advising, wishes);
         });
+  }
+
+  /** What all records of the folder leave in the store. */
+  private InStore store() {
+    return new InStore(
+        shared.tables(), Whole.of(shared, Streamed.check(shared, Summary::of)).stock());
   }
 
   private Advised advised(RuleContext recipe, Advising advising, Wishes wishes) {

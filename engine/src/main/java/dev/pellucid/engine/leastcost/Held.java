@@ -26,12 +26,21 @@ import java.util.Optional;
 public final class Held {
   private final FeedComputer computer;
   private final Map<String, Finding> wrong = new HashMap<>();
+  private final Optional<InStore> store;
   private final Map<Span, Finding> atPlaces = new HashMap<>();
 
   /**
    * @param findings what is wrong with the data of the folder
    */
   public Held(FeedComputer computer, List<Finding> findings) {
+    this(computer, findings, Optional.empty());
+  }
+
+  /**
+   * @param store of which a batch may take no more than there is; none where that is not asked
+   */
+  public Held(FeedComputer computer, List<Finding> findings, Optional<InStore> store) {
+    this.store = store;
     this.computer = computer;
     for (Finding finding : findings) {
       if (finding.severity() != Severity.NOTE) {
@@ -64,5 +73,10 @@ public final class Held {
       refusals.add(Refusal.of(silence));
     }
     return refusals;
+  }
+
+  /** The store that bounds a batch, where one does. */
+  Optional<InStore> store() {
+    return store;
   }
 }
