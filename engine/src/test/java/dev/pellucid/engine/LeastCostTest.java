@@ -29,7 +29,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LeastCostTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final String GROWER = "catfish/CG-36.recipe";
-  private static final String FISH = "  fish-meal-65                 15.00 %      within 10 to 20 %";
+  private static final String FISH =
+      "  fish-meal-65                 15.00 %      within 10 to 20 %";
 
   @TempDir Path copy;
   private SlippedFolder folder;
@@ -138,8 +139,7 @@ class LeastCostTest {
   void anUnreadableLineStandsInTheWayOfItsRecipeAlone() throws IOException {
     folder.with(GROWER, FISH, FISH.replace("%  ", "pct"));
     assertHindered("catfish/CG-36.recipe:13:");
-    assertTrue(
-        asked("CG-40", Map.of()).told().get(0).advice().standing() == Standing.CHEAPER);
+    assertTrue(asked("CG-40", Map.of()).told().get(0).advice().standing() == Standing.CHEAPER);
   }
 
   @Test

@@ -18,6 +18,7 @@ import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -72,7 +73,25 @@ class LinesAtZeroTest {
     assertTrue(out.contains("\n  dl-methionine 0.2 % -> none\n"), out);
     String in = compared(copy, EXAMPLE).text();
     assertTrue(in.contains("\n  dl-methionine none -> 0.2 %\n"), in);
-    assertFalse(sheets().get("TG-44").contains("DL-methionine,"));
+    assertFalse(sheet().contains("DL-methionine,"));
+  }
+
+  /** What is said of its grinding, its warming and its overage waits for it. */
+  @Test
+  void whatElseIsSaidOfItWaitsForIt() throws IOException {
+    String sheet = sheet();
+    assertTrue(sheet.contains("DL-methionine,"), sheet);
+    rewrite("  wheat-gluten ", "  krill-meal  0.00 %  within 1 to 4 % or none\n  wheat-gluten ");
+    rewrite("\ncoat\n", "\ncoat\n  soybean-oil  0.00 %  within 1 to 4 % or none\n");
+    rewrite("  blend      time", "  grind krill-meal screen 0.6 mm\n  blend      time");
+    rewrite(
+        "  coat       temperature       45 °C\n",
+        "  coat       temperature       45 °C\n  coat soybean-oil temperature 50 °C\n");
+    rewrite(
+        "\noverage\n",
+        "\noverage\n  krill-meal 5 % for handling\n  soybean-oil 20 g per weighing for handling\n");
+    assertEquals("", FindingText.of(Pellucid.check(copy, DAY).findings()));
+    assertEquals(sheet, sheet());
   }
 
   @Test
@@ -169,6 +188,10 @@ class LinesAtZeroTest {
     try (Stream<Path> files = Files.walk(copy)) {
       return files.filter(file -> file.toString().endsWith(".recipe")).sorted().toList();
     }
+  }
+
+  private String sheet() throws IOException {
+    return Optional.ofNullable(sheets().get("TG-44")).orElseThrow();
   }
 
   /** Sheets, labels and the purchase list by name. */

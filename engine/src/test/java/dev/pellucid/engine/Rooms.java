@@ -237,7 +237,7 @@ final class Rooms {
             "engine.judge"),
         Room.of("engine.quality", 5, "measure"),
         // It knows no room of ours, and is the only one that sees a library that solves.
-        Room.of("engine.linear", 12).using("org.ojalgo.."),
+        Room.of("engine.linear", 25).using("org.ojalgo.."),
         Room.of(
             "engine.optimise",
             8,

@@ -57,6 +57,28 @@ class FormatterTest {
   }
 
   @Test
+  void orNoneStaysWithItsRangeAndAStepIsAPhraseOfItsOwn() {
+    assertLaidOut(
+        """
+        recipe A-1
+        mix
+         maize 10 % within 2 to  10 %  or  none step 0.5   % # bags
+         wheat 10 %   step 1 % within 2 to 10 %   or none
+         step rest
+         none 10 % step   1 %
+        """,
+        """
+        recipe A-1
+
+        mix
+          maize                        10 %         within 2 to 10 % or none  step 0.5 %  # bags
+          wheat                        10 %         step 1 %  within 2 to 10 % or none
+          step                         rest
+          none                         10 %         step 1 %
+        """);
+  }
+
+  @Test
   void piecesGoToTheirStops() {
     assertLaidOut(
         """

@@ -62,7 +62,7 @@ public final class LinearBenchmark {
       lows[j] = variable.low();
       highs[j] = variable.high();
     }
-    LinearSolver.Builder builder = LinearSolver.newGeneralBuilder(costs);
+    LinearSolver.Builder builder = LinearSolver.newBuilder(costs);
     builder.lower(lows).upper(highs);
     for (Constraint constraint : program.constraints()) {
       add(builder, constraint);

@@ -15,7 +15,8 @@ import java.util.Optional;
  * What a person can do about a broken limit. Whatever names an amount was tried on the recipe: it
  * meets the limit and breaks none that was kept. What a premix brings is put right in the premix,
  * what heat and storage take by an overage or a shorter shelf life, moisture by the dryer, all else
- * by the smallest change of shares. Where nothing of these helps, it says what stands in the way.
+ * by the smallest change of shares, of one line or two, else of many. Where nothing of these helps,
+ * it says what stands in the way.
  */
 final class LimitHelp {
   private final RuleContext recipe;
@@ -128,25 +129,35 @@ final class LimitHelp {
     ManyLines many = new ManyLines(recipe, List.of(broken.limit()));
     Optional<Change> found = change.isPresent() ? change : many.change();
     if (found.isEmpty()) {
-      Optional<String> against = many.against(broken.limit());
-      return against.isEmpty()
-          ? none(finding)
-          : finding
-              .noting(against.get())
-              .helping(
-                  "no change of shares within their bounds meets it and keeps all else: widen a"
-                      + " bound, or take other ingredients");
+      return many.isImpossible() ? impossible(finding, many) : none(finding);
     }
     Finding told = finding.helping(found.get().words());
-    for (TextEdit edit : found.get().edits()) {
+    // What the label must say then is for a person to write.
+    boolean isWhole = found.get().relabels().isEmpty();
+    for (TextEdit edit : isWhole ? found.get().edits() : List.<TextEdit>of()) {
       told = told.fixing(edit.span(), edit.replacement());
     }
     return told;
   }
 
+  private Finding impossible(Finding finding, ManyLines many) {
+    Optional<String> against = many.against(broken.limit());
+    return noting(finding, against.isPresent() ? against : inTheWay())
+        .helping(
+            "no change of shares within their bounds meets it and keeps all else: widen a bound, or"
+                + " take other ingredients");
+  }
+
+  private Optional<String> inTheWay() {
+    return InTheWay.words(recipe, feed, broken);
+  }
+
+  private static Finding noting(Finding finding, Optional<String> words) {
+    return words.isPresent() ? finding.noting(words.get()) : finding;
+  }
+
   private Finding none(Finding finding) {
-    Optional<String> way = InTheWay.words(recipe, feed, broken);
-    return (way.isPresent() ? finding.noting(way.get()) : finding)
+    return noting(finding, inTheWay())
         .helping(
             "no change of one line or two was found, within their bounds, that meets it and keeps all"
                 + " else: widen a bound, or take other ingredients");

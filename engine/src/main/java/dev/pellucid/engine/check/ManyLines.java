@@ -3,6 +3,8 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Slopes;
 import dev.pellucid.engine.compute.Slopes.Slope;
+import dev.pellucid.engine.judge.LawMargin;
+import dev.pellucid.engine.judge.Normal;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Aim;
 import dev.pellucid.engine.optimise.Answer;
@@ -58,22 +60,35 @@ final class ManyLines {
     this.task = task();
   }
 
-  private Task task() {
-    ComputedFeed feed = recipe.feed().orElseThrow();
+  private List<Free> free(boolean toldAlone) {
     List<Free> free = new ArrayList<>();
-    for (Line line : feed.recipe().lines()) {
-      if (line.rest() || moves.free().contains(line)) {
+    for (Line line : recipe.recipe().lines()) {
+      boolean told = line.rest() || line.within().isPresent() || !toldAlone;
+      if (told && (line.rest() || moves.free().contains(line))) {
         double now = Moves.points(line);
-        free.add(new Free(line, now - moves.down(line), now + moves.up(line), false, 0));
+        boolean orNone = line.within().filter(Line.Within::orNone).isPresent();
+        double step = line.step().isPresent() ? line.step().get().part() * Free.ALL : 0;
+        free.add(new Free(line, now - moves.down(line), now + moves.up(line), orNone, step));
       }
     }
+    return free;
+  }
+
+  private Task task() {
+    ComputedFeed feed = recipe.feed().orElseThrow();
     Slopes slopes = new Slopes(feed);
     List<Tightened> kept = new ArrayList<>();
     for (Requirement one : Required.of(recipe, OptionalDouble.empty(), List.of())) {
       boolean asked = isTarget(one) || isKept(one, slopes);
       kept.add(asked ? new Tightened(one, 0) : OtherBound.noWorse(one, slopes));
     }
-    return new Task(feed, free, kept, Double.POSITIVE_INFINITY, Aim.CHANGE);
+    for (Limit target : targets) {
+      if (LawMargin.isOf(target)) {
+        double keptIn = Normal.quantile(recipe.tables().settings().lawKeptIn());
+        kept.add(new Tightened(new Requirement.OfLimit(target, keptIn, true), 0));
+      }
+    }
+    return new Task(feed, free(false), kept, Double.POSITIVE_INFINITY, Aim.CHANGE);
   }
 
   private boolean isTarget(Requirement one) {
@@ -95,9 +110,22 @@ final class ManyLines {
     return true;
   }
 
-  /** Empty where none was found and proven. */
+  /** Whether it is shown that no shares within their bounds do. */
+  boolean isImpossible() {
+    return solved(task).byKind(found -> false, none -> true, undecided -> false);
+  }
+
+  /** Empty where none was found and proven; one of lines alone that tell a within goes before. */
   Optional<Change> change() {
-    Answer answer = solved(task);
+    List<Free> told = free(true);
+    return change(task.with(told)).or(() -> change(task));
+  }
+
+  private Optional<Change> change(Task some) {
+    if (some.free().size() < 2) {
+      return Optional.empty();
+    }
+    Answer answer = solved(some);
     for (int i = 0; i < TRIES; i++) {
       Optional<Answer.Found> found = found(answer);
       if (found.isEmpty()) {
@@ -156,7 +184,7 @@ final class ManyLines {
     }
     List<Change.Moved> moved = new ArrayList<>();
     for (int i = 0; i < shares.get().length; i++) {
-      Free one = task.free().get(i);
+      Free one = found.task().free().get(i);
       BigDecimal points =
           BigDecimal.valueOf(shares.get()[i] - one.written())
               .setScale(decimals, RoundingMode.HALF_EVEN);

@@ -1,7 +1,6 @@
 package dev.pellucid.engine.check;
 
 import dev.pellucid.engine.judge.Normal;
-import dev.pellucid.engine.optimise.Free;
 import dev.pellucid.engine.optimise.Part;
 import dev.pellucid.engine.optimise.Requirement;
 import dev.pellucid.engine.quantity.Figures;
@@ -20,18 +19,22 @@ public final class PartWords {
   public static String of(Part part) {
     return part.byKind(
         kept -> of(kept.of().of()),
-        least -> end(least.of(), "at least ", least.of().low()),
-        most -> end(most.of(), "at most ", most.of().high()),
-        moves ->
-            "no more than " + Figures.plain(moves.points()) + " points moved (-Dpellucid.move)");
+        least -> end(least.line(), "at least ", least.points()),
+        most -> end(most.line(), "at most ", most.points()),
+        moves -> "no more than " + points(moves.points()) + " moved (-Dpellucid.move)");
+  }
+
+  /** {@code 1 point}, {@code 2.5 points}. */
+  public static String points(double points) {
+    return Figures.plain(points) + (points == 1 ? " point" : " points");
   }
 
   /** Empty for what is asked for this run alone. */
   public static Optional<Span> place(Part part) {
     return part.byKind(
         kept -> place(kept.of().of()),
-        least -> Optional.of(place(least.of().line())),
-        most -> Optional.of(place(most.of().line())),
+        least -> Optional.of(place(least.line())),
+        most -> Optional.of(place(most.line())),
         moves -> Optional.empty());
   }
 
@@ -85,8 +88,7 @@ public final class PartWords {
     };
   }
 
-  private static String end(Free free, String side, double points) {
-    Line line = free.line();
+  private static String end(Line line, String side, double points) {
     String why = line.within().isPresent() ? "its within" : "without a within no further";
     return line.material().name() + " " + side + Figures.plain(points) + " % (" + why + ")";
   }

@@ -269,18 +269,11 @@ final class Search {
   /** What a way moves by: a figure that a person writes, and whole steps of lines that have one. */
   private static BigDecimal unit(Way way, int k, int decimals) {
     BigDecimal unit = BigDecimal.ONE.movePointLeft(decimals);
-    if (k >= way.up().size()) {
-      return unit;
-    }
-    Line up = way.up().get(k);
-    Line down = way.down().get(k);
-    if (up.step().isEmpty() && down.step().isEmpty()) {
-      return unit;
-    }
-    if (up.step().isEmpty() || down.step().isEmpty()) {
-      return up.step().or(down::step).orElseThrow().share().percent();
-    }
-    return together(up.step().get().share().percent(), down.step().get().share().percent());
+    return k >= way.up().size() ? unit : inSteps(inSteps(unit, way.up().get(k)), way.down().get(k));
+  }
+
+  private static BigDecimal inSteps(BigDecimal unit, Line line) {
+    return line.step().isPresent() ? together(unit, line.step().get().share().percent()) : unit;
   }
 
   /** The least that is a whole multiple of both. */

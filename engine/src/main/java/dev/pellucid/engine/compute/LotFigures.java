@@ -30,11 +30,6 @@ public final class LotFigures {
     this.moves = new LotMoves(feed);
   }
 
-  /** Lucks have numbers from zero to below this; most of them move no figure. */
-  public int lucks() {
-    return byIngredient.size() * nutrients.count();
-  }
-
   /** The luck of a number. */
   public LotSum.Luck luck(int number) {
     Row row = byIngredient.get(number / nutrients.count()).get(0);

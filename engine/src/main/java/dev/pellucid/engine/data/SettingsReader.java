@@ -98,8 +98,7 @@ final class SettingsReader {
         OptionalDouble kg =
             new FigureReader(remarks).positive(block.get().textOf(entry), Extent.WEIGHT);
         if (kg.isPresent()) {
-          made.add(
-              new Settings.Made(entry.key().text(), kg.getAsDouble(), entry.key().span()));
+          made.add(new Settings.Made(entry.key().text(), kg.getAsDouble(), entry.key().span()));
         }
       }
     }

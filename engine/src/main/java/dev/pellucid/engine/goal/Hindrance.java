@@ -131,8 +131,7 @@ final class Hindrance {
         high += now;
       }
     }
-    boolean never =
-        low > WHOLE + CLOSE || (high < WHOLE - CLOSE && wishes.tried().isEmpty());
+    boolean never = low > WHOLE + CLOSE || (high < WHOLE - CLOSE && wishes.tried().isEmpty());
     return never
         ? Optional.of(
             "check must be clean of this first: its lines can be "

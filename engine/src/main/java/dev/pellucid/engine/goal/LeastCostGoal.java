@@ -91,13 +91,15 @@ public final class LeastCostGoal {
       String path, Wishes wishes, Optional<SweepAsked> sweep, PrintedPaths paths) {
     Checked checked = Streamed.judged(shared, path);
     Optional<SweepWish> wish =
-        sweep.flatMap(
-            it -> it.in(checked.recipe().map(RuleContext::limits).orElse(List.of())));
+        sweep.flatMap(it -> it.in(checked.recipe().map(RuleContext::limits).orElse(List.of())));
     List<String> slips =
         checked.recipe().isEmpty() ? new ArrayList<>() : misnamed(checked, wishes, sweep);
     if (sweep.isPresent() && wish.isEmpty() && checked.feed().isPresent()) {
       slips.add(
-          "no limit on " + sweep.get().of() + " is in force in " + checked.code()
+          "no limit on "
+              + sweep.get().of()
+              + " is in force in "
+              + checked.code()
               + ", so none can be swept");
     }
     return slips.isEmpty()
@@ -120,8 +122,7 @@ public final class LeastCostGoal {
   }
 
   /** Ingredients that are known, and are no lines of it, or are already. */
-  private static List<String> misnamed(
-      Checked checked, Wishes wishes, Optional<SweepAsked> sweep) {
+  private static List<String> misnamed(Checked checked, Wishes wishes, Optional<SweepAsked> sweep) {
     List<String> told = new ArrayList<>();
     List<String> names = new ArrayList<>();
     for (Line line : checked.recipe().orElseThrow().recipe().lines()) {
@@ -163,8 +164,8 @@ public final class LeastCostGoal {
 
   private List<Advised> advised(List<String> paths, Wishes wishes) {
     Hindrance hindrance = new Hindrance(shared, day, wishes);
-    Advising advising = new Advising(
-            Solver.standard(), new FeedComputer(shared.tables()), shared.findings());
+    Advising advising =
+        new Advising(Solver.standard(), new FeedComputer(shared.tables()), shared.findings());
     return Streamed.judge(
         shared,
         paths,
@@ -184,9 +185,7 @@ public final class LeastCostGoal {
             : Optional.empty();
     return new Advised(
         advice,
-        then.isPresent()
-            ? Bought.forTonne(recipe.feed().orElseThrow(), then.get())
-            : List.of());
+        then.isPresent() ? Bought.forTonne(recipe.feed().orElseThrow(), then.get()) : List.of());
   }
 
   private LeastCostReport told(List<Advised> all, boolean one, PrintedPaths paths) {

@@ -128,6 +128,42 @@ public final class LabelJudge {
         : Outcome.KEPT;
   }
 
+  /**
+   * What the label takes without a word, or with a word where it is so today.
+   *
+   * @param least per kg as fed, in the base of the nutrient's kind; empty where any is
+   * @param most the same
+   */
+  public record Takes(OptionalDouble least, OptionalDouble most) {}
+
+  /**
+   * The figures between which a claim stays as it was judged: as good as it stands, and no worse.
+   * Above the label it counts what is there when the bag is filled; of what decays that may be all
+   * that the tolerance takes, since it is put in to last. Empty of what is beyond its tolerance
+   * today, or has none.
+   */
+  public static Optional<Takes> takes(LabelVerdict verdict, ComputedFeed feed, FeedTables tables) {
+    Claim claim = verdict.claim();
+    Outcome outcome = verdict.outcome();
+    if (tables.label().isEmpty() || outcome == Outcome.BEYOND || outcome == Outcome.NO_TOLERANCE) {
+      return Optional.empty();
+    }
+    double granted = claim.manner() == Manner.DECLARED ? tables.label().get().rounding() : 0;
+    boolean lasts = LabelContent.of(feed, claim.nutrient()).decays();
+    OptionalDouble below = allowed(claim, Side.BELOW, verdict.tolerance());
+    OptionalDouble above = allowed(claim, Side.ABOVE, verdict.tolerance());
+    double lower = outcome != Outcome.KEPT && verdict.side() == Side.BELOW ? 1 : granted;
+    double upper = lasts || outcome != Outcome.KEPT && verdict.side() == Side.ABOVE ? 1 : granted;
+    return Optional.of(
+        new Takes(
+            claim.manner() == Manner.AT_MOST || below.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(claim.base() - lower * below.getAsDouble()),
+            claim.manner() == Manner.AT_LEAST || above.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(claim.base() + upper * above.getAsDouble())));
+  }
+
   /** Nothing is taken where the rules tell no tolerance. */
   private static OptionalDouble allowed(Claim claim, Side side, Optional<Tolerance> tolerance) {
     return tolerance.isEmpty()

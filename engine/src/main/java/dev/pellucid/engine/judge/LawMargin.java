@@ -29,10 +29,7 @@ public record LawMargin(LimitStatus status, Reading reading, double keeps) {
   /** Empty for what is no such limit, and for one that is not kept. */
   public static Optional<LawMargin> of(LimitStatus status) {
     Limit limit = status.limit();
-    if (limit.origin().kind() != Limit.Kind.LAW
-        || limit.inBatches().isPresent()
-        || !status.state().isKept()
-        || limit.subject().addends().isEmpty()) {
+    if (!isOf(limit) || !status.state().isKept()) {
       return Optional.empty();
     }
     Reading judged = status.verdict().reading();
@@ -44,6 +41,13 @@ public record LawMargin(LimitStatus status, Reading reading, double keeps) {
                 .judged(limit.subject(), limit.basis(), limit.side(), true)
                 .reading();
     return Optional.of(new LawMargin(status, reading, keeps(limit, reading)));
+  }
+
+  /** Whether it is a limit of the law that asks for a margin once it is kept. */
+  public static boolean isOf(Limit limit) {
+    return limit.origin().kind() == Limit.Kind.LAW
+        && limit.inBatches().isEmpty()
+        && !limit.subject().addends().isEmpty();
   }
 
   /** Whether the bound is so near that lots of what is told could pass it. */

@@ -2,6 +2,7 @@ package dev.pellucid.engine.label;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.plan.BatchPlan;
 import java.util.List;
 import java.util.Optional;
@@ -120,6 +121,14 @@ public record BagLabel(
   /** What of it is the same for every batch; nothing where there is no label. */
   public static List<Statement> statements(ComputedFeed feed, FeedTables tables) {
     return maker(feed, tables).map(LabelMaker::statements).orElse(List.of());
+  }
+
+  /**
+   * The lists of ingredients that it names by falling weight, premixes opened: in each the names of
+   * those that stand at a place together. None where there is no label.
+   */
+  public static List<List<List<Ingredient>>> byWeight(ComputedFeed feed, FeedTables tables) {
+    return maker(feed, tables).map(LabelMaker::byWeight).orElse(List.of());
   }
 
   private static Optional<LabelMaker> maker(ComputedFeed feed, FeedTables tables) {

@@ -69,6 +69,30 @@ final class Contents {
         .toList();
   }
 
+  /** Ingredients first, then each group of additives; those that the bag calls alike together. */
+  List<List<List<Ingredient>>> byWeight() {
+    Map<String, List<Ingredient>> named = new LinkedHashMap<>();
+    Map<String, List<List<Ingredient>>> additives = new TreeMap<>();
+    for (Ingredient one : byWeight.keySet()) {
+      if (!rules.additivesApart() || one.additive().isEmpty()) {
+        named.computeIfAbsent(words(one), name -> new ArrayList<>()).add(one);
+      } else {
+        Additive additive = one.additive().get();
+        String group =
+            showsAmount(additive) + " " + mustBeTold(additive) + additive.functionalGroup();
+        additives.computeIfAbsent(group, name -> new ArrayList<>()).add(List.of(one));
+      }
+    }
+    List<List<List<Ingredient>>> lists = new ArrayList<>();
+    List<List<Ingredient>> first = new ArrayList<>();
+    for (String name : ingredients()) {
+      first.add(named.getOrDefault(name, List.of()));
+    }
+    lists.add(first);
+    lists.addAll(additives.values());
+    return lists;
+  }
+
   /** {@code Soya (bean) meal (produced from genetically modified soya)}. */
   private String words(Ingredient one) {
     boolean modified = one.bag().modified() == Modified.YES;

@@ -2,6 +2,7 @@ package dev.pellucid.engine.label;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.LabelRules;
 import dev.pellucid.engine.data.LabelWord;
 import dev.pellucid.engine.data.Maker;
@@ -62,6 +63,10 @@ final class LabelMaker {
     cautions.addAll(rules.cautions());
     sentences(statements, LabelWord.CAUTIONS, cautions);
     return statements;
+  }
+
+  List<List<List<Ingredient>>> byWeight() {
+    return contents.byWeight();
   }
 
   private String what() {

@@ -65,8 +65,15 @@ public record Advice(
    * @param then with the shares as they would be written
    * @param least with shares that are not rounded
    * @param tonnesPerMonth how much of it is made, where the folder says so
+   * @param rounding where shares that can be written cost more than a tenth of a percent more than
+   *     others: by how much, and why, in a sentence
    */
-  public record Costs(double now, double then, double least, OptionalDouble tonnesPerMonth) {
+  public record Costs(
+      double now,
+      double then,
+      double least,
+      OptionalDouble tonnesPerMonth,
+      Optional<String> rounding) {
     /** What a tonne in the bags costs less. */
     public double savesPerTonne() {
       return (now - then) * 1000;

@@ -72,9 +72,7 @@ public final class Advising {
     if (!result.isProven()) {
       return nothing(recipe, Standing.NOT_PROVEN, result.against().orElse(""));
     }
-    double now = recipe.feed().orElseThrow().costPerKg();
-    double then = result.tried().flatMap(RuleContext::feed).orElseThrow().costPerKg();
-    Costs costs = new Costs(now, then, found.feed().costPerKg(), made(recipe));
+    Costs costs = Costing.of(posed, found, result, made(recipe));
     Standing standing = standing(posed, costs, result);
     boolean offered = standing == Standing.CHEAPER || standing == Standing.KEEPS_AGAIN;
     return new Advice(
@@ -85,7 +83,7 @@ public final class Advising {
         "",
         Optional.of(costs),
         lines(posed, result.written()),
-        List.of(),
+        offered ? new Ladder(solver, posed, found).rungs(result) : List.of(),
         new Explaining(solver, computer)
             .of(posed, found, result.tried().flatMap(RuleContext::feed).orElse(found.feed())),
         Caring.of(posed, found, result.tried().orElseThrow()),
@@ -102,16 +100,17 @@ public final class Advising {
         return Standing.KEEPS_AGAIN;
       }
     }
-    if (costs.savesPerTonne() <= 0) {
+    if (!Costing.isLess(costs.then(), costs.now())) {
       return Standing.CHEAPEST;
     }
     return costs.savesPerTonne() < posed.wishes().worth() ? Standing.NOT_WORTH : Standing.CHEAPER;
   }
 
   private Advice unmet(Posed posed) {
-    Optional<Contradiction> conflict = Contradictions.of(posed, solver, computer);
-    String why = new Otherwise(posed, solver, computer).words(conflict);
-    return nothing(posed.recipe(), Standing.UNMET, why).unmet(conflict);
+    Optional<Contradictions.Shown> shown = Contradictions.of(posed, solver, computer);
+    String why = new Otherwise(posed, solver, computer).words(shown);
+    return nothing(posed.recipe(), Standing.UNMET, why)
+        .unmet(shown.map(Contradictions.Shown::contradiction));
   }
 
   /** Tonnes in a month, where the folder tells. */
@@ -134,7 +133,8 @@ public final class Advising {
                         feed.costPerKg(),
                         feed.costPerKg(),
                         feed.costPerKg(),
-                        made(recipe))),
+                        made(recipe),
+                        Optional.empty())),
         List.of(),
         List.of(),
         Reasons.NONE,

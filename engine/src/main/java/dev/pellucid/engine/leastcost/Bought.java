@@ -49,8 +49,7 @@ public record Bought(String ingredient, double now, double then) {
     names.putAll(after);
     List<Bought> bought = new ArrayList<>();
     for (String name : names.keySet()) {
-      bought.add(
-          new Bought(name, before.getOrDefault(name, 0.0), after.getOrDefault(name, 0.0)));
+      bought.add(new Bought(name, before.getOrDefault(name, 0.0), after.getOrDefault(name, 0.0)));
     }
     bought.sort(Comparator.comparingDouble((Bought one) -> -Math.abs(one.moved())));
     return bought;

@@ -41,7 +41,7 @@ final class Caring {
             : OptionalInt.empty(),
         prices.invented().size(),
         posed.held(),
-        List.of());
+        LabelAnew.of(posed.recipe(), then));
   }
 
   private static Map<String, Integer> standings(RuleContext then, ComputedFeed feed) {

@@ -168,7 +168,8 @@ final class Cheapest {
         return without(first, "no shares with " + decimals + " decimals near it keep all");
       }
       List<TextEdit> changed = edits.of(found.task().free(), shares.get());
-      Proving proving = new Proving(posed.recipe(), found.task().kept());
+      Proving proving =
+          new Proving(posed.recipe(), found.task().kept(), posed.wishes().keepLabel());
       Proving.Proof proof = proving.of(changed);
       if (proof.holds() || proof.tried().isEmpty()) {
         return new Result(

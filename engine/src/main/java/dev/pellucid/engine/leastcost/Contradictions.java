@@ -15,7 +15,6 @@ import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,7 +25,15 @@ import java.util.OptionalDouble;
  */
 final class Contradictions {
   /** So many are loosened together at most. */
-  private static final int TOGETHER = 6;
+  private static final int TOGETHER = 5;
+
+  /** What is offered before what. */
+  private static final List<Ease> ORDER =
+      List.of(Ease.MOVE, Ease.LINE, Ease.RECIPE, Ease.PRACTICE, Ease.LABEL);
+
+  /** Where more lines than are read would have to be widened together. */
+  private static final List<Ease> LIMITS_FIRST =
+      List.of(Ease.MOVE, Ease.RECIPE, Ease.LINE, Ease.PRACTICE, Ease.LABEL);
 
   private static final double SMALL = 1e-9;
 
@@ -43,8 +50,15 @@ final class Contradictions {
     this.task = task;
   }
 
+  /**
+   * A contradiction.
+   *
+   * @param isOfNever whether it is of nothing but what is never loosened
+   */
+  record Shown(Contradiction contradiction, boolean isOfNever) {}
+
   /** Empty where it cannot be shown. */
-  static Optional<Contradiction> of(Posed posed, Solver solver, FeedComputer computer) {
+  static Optional<Shown> of(Posed posed, Solver solver, FeedComputer computer) {
     return unmoved(posed, computer)
         .flatMap(task -> new Contradictions(solver, posed, task).found());
   }
@@ -65,11 +79,11 @@ final class Contradictions {
         .map(it -> new Task(it.feed(), it.free(), it.kept(), most, it.aim()));
   }
 
-  private Optional<Contradiction> found() {
+  private Optional<Shown> found() {
     return Contradicting.of(task, solver, this::ease).map(this::told);
   }
 
-  private Contradiction told(List<Part> parts) {
+  private Shown told(List<Part> parts) {
     List<Member> members = new ArrayList<>();
     if (Contradicting.needsTotal(task, parts, solver)) {
       members.add(total());
@@ -81,7 +95,9 @@ final class Contradictions {
         }
       }
     }
-    return new Contradiction(members, new Reached(task, solver).of(parts), loosenings(parts));
+    return new Shown(
+        new Contradiction(members, new Reached(task, solver).of(parts), loosenings(parts)),
+        readily(parts, ORDER).isEmpty());
   }
 
   /** What may not rise for what the folder does not tell, or is left out, is not loosened. */
@@ -89,13 +105,13 @@ final class Contradictions {
     return part.byKind(
         kept -> part.ease(),
         least -> part.ease(),
-        most -> isHeld(most.of()) ? Ease.NEVER : part.ease(),
+        most -> isHeld(most) ? Ease.NEVER : part.ease(),
         moves -> part.ease());
   }
 
-  private static boolean isHeld(Free free) {
-    Optional<Line.Within> within = free.line().within();
-    return within.isEmpty() || free.high() < within.get().high() * Free.ALL;
+  private static boolean isHeld(Part.Most most) {
+    Optional<Line.Within> within = most.line().within();
+    return within.isEmpty() || most.points() < within.get().high() * Free.ALL;
   }
 
   private Member member(Part part) {
@@ -107,8 +123,8 @@ final class Contradictions {
             moves -> Optional.empty()),
         part.byKind(
             kept -> Optional.empty(),
-            least -> Optional.of(least.of()),
-            most -> Optional.of(most.of()),
+            least -> Optional.of(task.free().get(least.index())),
+            most -> Optional.of(task.free().get(most.index())),
             moves -> Optional.empty()),
         part.byKind(
             kept -> Bound.Side.MIN,
@@ -123,12 +139,12 @@ final class Contradictions {
     return part.byKind(
         kept -> PartWords.of(part),
         least -> PartWords.of(part),
-        most -> isHeld(most.of()) ? held(most.of()) : PartWords.of(part),
+        most -> isHeld(most) ? held(most) : PartWords.of(part),
         moves -> PartWords.of(part));
   }
 
-  private String held(Free free) {
-    String name = free.line().material().name();
+  private String held(Part.Most most) {
+    String name = most.line().material().name();
     if (posed.wishes().without().contains(name)) {
       return name + " does not come (-Dpellucid.without)";
     }
@@ -136,15 +152,15 @@ final class Contradictions {
       if (one.ingredient().equals(name)) {
         return name
             + " not above its "
-            + Figures.plain(free.high())
+            + Figures.plain(most.points())
             + " % of today ("
             + one.file()
-            + " tells "
+            + ": "
             + one.missing()
             + ")";
       }
     }
-    return PartWords.of(new Part.Most(0, free));
+    return PartWords.of(most);
   }
 
   private Member total() {
@@ -174,21 +190,18 @@ final class Contradictions {
 
   private List<Loosening> loosenings(List<Part> parts) {
     List<Loosening> found = new ArrayList<>();
-    for (Part part : readily(parts)) {
+    for (Part part : readily(parts, ORDER)) {
       Loosened.of(task, part, solver)
           .ifPresent(it -> found.add(new Loosening(it.words(), it.place())));
     }
     if (found.isEmpty()) {
-      together(parts).ifPresent(found::add);
+      together(parts, ORDER).or(() -> together(parts, LIMITS_FIRST)).ifPresent(found::add);
     }
     return found;
   }
 
-  /** The most readily loosened first; without what never is. */
-  private List<Part> readily(List<Part> parts) {
-    List<Ease> eases = new ArrayList<>(List.of(Ease.values()));
-    Collections.reverse(eases);
-    eases.remove(Ease.NEVER);
+  /** In this order; without what is never loosened. */
+  private List<Part> readily(List<Part> parts, List<Ease> eases) {
     List<Part> order = new ArrayList<>();
     for (Ease ease : eases) {
       for (Part part : parts) {
@@ -201,11 +214,11 @@ final class Contradictions {
   }
 
   /** One part after the other is taken out, of each set the one that is loosened most readily. */
-  private Optional<Loosening> together(List<Part> first) {
+  private Optional<Loosening> together(List<Part> first, List<Ease> order) {
     List<Part> out = new ArrayList<>();
     Optional<List<Part>> set = Optional.of(first);
     while (set.isPresent() && out.size() < TOGETHER) {
-      List<Part> readily = readily(set.get());
+      List<Part> readily = readily(set.get(), order);
       if (readily.isEmpty()) {
         return Optional.empty();
       }

@@ -3,11 +3,13 @@ package dev.pellucid.engine.leastcost;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.compute.Silence;
 import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,6 +25,7 @@ import java.util.Optional;
 public final class Held {
   private final FeedComputer computer;
   private final Map<String, Finding> wrong = new HashMap<>();
+  private final Map<Span, Finding> atPlaces = new HashMap<>();
 
   /**
    * @param findings what is wrong with the data of the folder
@@ -32,8 +35,14 @@ public final class Held {
     for (Finding finding : findings) {
       if (finding.severity() != Severity.NOTE) {
         wrong.putIfAbsent(finding.span().file().path(), finding);
+        atPlaces.putIfAbsent(finding.span(), finding);
       }
     }
+  }
+
+  /** What check says of a price that it doubts. */
+  Optional<Finding> doubt(Price price) {
+    return Optional.ofNullable(atPlaces.get(price.place()));
   }
 
   /** What holds a line of a recipe; none of what is no single ingredient. */

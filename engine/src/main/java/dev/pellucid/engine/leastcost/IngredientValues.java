@@ -33,6 +33,9 @@ final class IngredientValues {
   /** By such a part is a price below what it is worth when it is asked how much comes in. */
   private static final double JUST_BELOW = 0.01;
 
+  /** Less is none. */
+  private static final double NONE = 1e-7;
+
   private final Posed posed;
   private final Answer.Found found;
   private final ProgramPrices prices;
@@ -66,10 +69,10 @@ final class IngredientValues {
     List<IngredientValue> values = new ArrayList<>();
     Set<String> told = new HashSet<>();
     for (Slopes slopes : offered.slopes(offered.absent())) {
-      double[] worths = prices.worths(slopes);
+      double[] dearer = prices.dearer(slopes);
       for (Line line : slopes.feed().recipe().lines()) {
         if (line.material().single().isPresent() && told.add(line.material().name())) {
-          value(slopes, worths, line).ifPresent(values::add);
+          value(slopes, dearer[line.index()], line).ifPresent(values::add);
         }
       }
     }
@@ -82,27 +85,54 @@ final class IngredientValues {
     return values;
   }
 
-  private Optional<IngredientValue> value(Slopes slopes, double[] worths, Line line) {
+  private Optional<IngredientValue> value(Slopes slopes, double dearer, Line line) {
     Ingredient one = line.material().single().orElseThrow().ingredient();
-    Optional<Price> price = line.material().single().orElseThrow().price();
-    double bought = slopes.bought(one.name()).perPoint()[line.index()];
-    if (!(bought > 0)) {
-      return Optional.empty();
-    }
-    double priceNow = price.map(Price::perKg).orElse(0.0);
-    double beside = slopes.money().perPoint()[line.index()] - priceNow * bought;
-    double worth = (worths[line.index()] - beside) / bought;
+    Optional<Price> price = Repriced.now(slopes.feed(), line);
+    double now = price.map(Price::perKg).orElse(0.0);
+    return prices
+        .worth(slopes, line.index(), one.name(), dearer, now)
+        .map(worth -> value(one, line, worth, price, held(one, line)));
+  }
+
+  private IngredientValue value(
+      Ingredient one, Line line, double worth, Optional<Price> price, List<Refusal> held) {
     double share = share(line);
-    List<Refusal> held = held(one, line);
-    double comesIn = solved ? comesIn(one, line, worth, price, held) : share;
-    return Optional.of(
-        new IngredientValue(
-            one.name(),
-            worth,
-            price.isPresent() ? OptionalDouble.of(priceNow) : OptionalDouble.empty(),
-            share,
-            comesIn,
-            held));
+    OptionalDouble now =
+        price.isPresent() ? OptionalDouble.of(price.get().perKg()) : OptionalDouble.empty();
+    boolean isNever = isOffered(line) && !held.isEmpty();
+    if (!solved || worth <= 0 || isNever) {
+      return new IngredientValue(one.name(), worth, now, share, share, held);
+    }
+    double comesIn = comesIn(one, line, Math.min(worth * (1 - JUST_BELOW), now.orElse(worth)));
+    if (!isOffered(line) || comesIn > NONE) {
+      return new IngredientValue(one.name(), worth, now, share, comesIn, held);
+    }
+    double lower = lower(one, line, worth);
+    return new IngredientValue(
+        one.name(),
+        lower,
+        now,
+        share,
+        comesIn(one, line, Math.min(lower * (1 - JUST_BELOW), now.orElse(lower))),
+        held);
+  }
+
+  /**
+   * What it is worth where something is just kept that it would break, so that another must go for
+   * it to come in: the highest price at which it does.
+   */
+  private double lower(Ingredient one, Line line, double worth) {
+    double in = 0;
+    double out = worth;
+    while (out - in > worth * JUST_BELOW / 2) {
+      double middle = (in + out) / 2;
+      if (comesIn(one, line, middle) > NONE) {
+        in = middle;
+      } else {
+        out = middle;
+      }
+    }
+    return in;
   }
 
   private boolean isOffered(Line line) {
@@ -125,19 +155,10 @@ final class IngredientValues {
     return held;
   }
 
-  /**
-   * Its share at its price, or, where that is more than it is worth, at one just below its worth;
-   * if its line were free.
-   */
-  private double comesIn(
-      Ingredient one, Line line, double worth, Optional<Price> now, List<Refusal> held) {
+  /** Its share at a price, if its line were free. */
+  private double comesIn(Ingredient one, Line line, double perKg) {
     double share = share(line);
-    if (worth <= 0 || isOffered(line) && !held.isEmpty()) {
-      return share;
-    }
-    double below = worth * (1 - JUST_BELOW);
-    double at = now.isPresent() ? Math.min(now.get().perKg(), below) : below;
-    Optional<Price> price = Repriced.of(posed.recipe(), one, at);
+    Optional<Price> price = Repriced.of(posed.recipe(), one, perKg);
     Optional<Task> task = isOffered(line) ? offered.task(List.of(one)) : Optional.of(found.task());
     if (price.isEmpty() || task.isEmpty()) {
       return share;

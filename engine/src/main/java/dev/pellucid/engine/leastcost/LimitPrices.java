@@ -91,7 +91,8 @@ final class LimitPrices {
     for (int i = 0; i < found.shares().length; i++) {
       Free free = found.task().free().get(i);
       double price = prices.perPoint(i);
-      if (free.low() < free.high() && free.step() == 0 && price != 0) {
+      boolean isOut = free.orNone() && found.shares()[i] < free.low();
+      if (free.low() < free.high() && free.step() == 0 && !isOut && price != 0) {
         share(free, i, price > 0 ? Bound.Side.MIN : Bound.Side.MAX, Math.abs(price), shares);
       }
     }

@@ -149,8 +149,8 @@ record Loosened(UnaryOperator<Task> change, String words, Optional<Span> place) 
             points -> it -> new Task(it.feed(), it.free(), it.kept(), points, it.aim()),
             points ->
                 "move up to "
-                    + Figures.plain(points)
-                    + " points in place of "
+                    + PartWords.points(points)
+                    + " in place of "
                     + Figures.plain(moves.points())
                     + " (-Dpellucid.move)",
             Optional.empty());

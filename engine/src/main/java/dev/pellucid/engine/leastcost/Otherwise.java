@@ -28,9 +28,12 @@ record Otherwise(Posed posed, Solver solver, FeedComputer computer) {
   private static final double SOME = 1e-6;
 
   /** In a sentence; by the contradiction, where one was shown. */
-  String words(Optional<Contradiction> conflict) {
-    if (conflict.isPresent() && !conflict.get().loosenings().isEmpty()) {
+  String words(Optional<Contradictions.Shown> shown) {
+    if (shown.isEmpty() || !shown.get().contradiction().loosenings().isEmpty()) {
       return "no shares keep all that is asked";
+    }
+    if (!shown.get().isOfNever()) {
+      return "no shares keep all that is asked, and loosening a few of these is not enough";
     }
     List<String> names = possible();
     return "no shares keep all that is asked, and what stands against it is not to be loosened: "

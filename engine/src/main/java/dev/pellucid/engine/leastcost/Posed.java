@@ -80,7 +80,8 @@ public record Posed(
             Requirements.of(recipe, wishes, offered),
             wishes.move().orElse(Double.POSITIVE_INFINITY),
             Aim.COST);
-    return new Posed(recipe, wishes, task, held, holding);
+    Task asked = wishes.keepLabel() ? KeptLabel.of(recipe, task) : task;
+    return new Posed(recipe, wishes, asked, held, holding);
   }
 
   private static boolean isFree(Line line, Wishes wishes) {

@@ -2,11 +2,12 @@ package dev.pellucid.engine.leastcost;
 
 import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.leastcost.Reasons.PriceRange;
+import dev.pellucid.engine.linear.Constraint;
+import dev.pellucid.engine.linear.LinearProgram;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.linear.Stays;
 import dev.pellucid.engine.optimise.Answer;
 import dev.pellucid.engine.optimise.ProgramPrices;
-import dev.pellucid.engine.resolve.Material;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,22 +24,28 @@ final class PriceRanges {
   private final ProgramPrices prices;
   private final Solver solver;
 
+  /** The program with what has a price, and the total. */
+  private final LinearProgram priced;
+
+  private final boolean settled;
+
   PriceRanges(Answer.Found found, ProgramPrices prices, Solver solver) {
     this.found = found;
     this.prices = prices;
     this.solver = solver;
+    this.priced = priced(found);
+    this.settled = isSettled(found, priced);
   }
 
   /** In the order of the file. */
   List<PriceRange> of() {
     List<PriceRange> ranges = new ArrayList<>();
     for (int i = 0; i < found.shares().length; i++) {
-      Optional<Material.Single> one = found.task().free().get(i).line().material().single();
-      Optional<Price> price = one.flatMap(Material.Single::price);
+      Optional<Price> price = Repriced.now(found.feed(), found.task().free().get(i).line());
       if (price.isPresent() && found.shares()[i] > LEAST) {
         String name = price.get().ingredient();
         double now = price.get().perKg();
-        Stays.along(found.program(), found.optimum(), prices.dearer(name), solver)
+        stays(prices.direction(name))
             .map(
                 stays ->
                     new PriceRange(name, now, Math.max(0, now + stays.from()), now + stays.to()))
@@ -46,5 +53,35 @@ final class PriceRanges {
       }
     }
     return ranges;
+  }
+
+  /**
+   * By the bounds that have a price, where these settle the shares, and else by all at which the
+   * shares stand.
+   */
+  private Optional<Stays> stays(double[] direction) {
+    Optional<Stays> exact =
+        settled
+            ? Optional.empty()
+            : Stays.along(found.program(), found.optimum(), direction, solver);
+    return exact.or(() -> Stays.along(priced, found.optimum(), direction, solver));
+  }
+
+  private static boolean isSettled(Answer.Found found, LinearProgram priced) {
+    int between = 0;
+    for (double price : found.optimum().boundPrices()) {
+      between += price == 0 ? 1 : 0;
+    }
+    return priced.constraints().size() >= between;
+  }
+
+  private static LinearProgram priced(Answer.Found found) {
+    List<Constraint> constraints = new ArrayList<>();
+    for (int i = 0; i < found.program().constraints().size(); i++) {
+      if (i >= found.rows().size() || found.optimum().price(i) != 0) {
+        constraints.add(found.program().constraints().get(i));
+      }
+    }
+    return new LinearProgram(found.program().variables(), constraints);
   }
 }

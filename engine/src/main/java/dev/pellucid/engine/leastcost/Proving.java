@@ -25,10 +25,15 @@ final class Proving {
 
   private final RuleContext recipe;
   private final List<Tightened> kept;
+  private final boolean keepLabel;
 
-  Proving(RuleContext recipe, List<Tightened> kept) {
+  /**
+   * @param keepLabel whether the label must stay as it is printed
+   */
+  Proving(RuleContext recipe, List<Tightened> kept, boolean keepLabel) {
     this.recipe = recipe;
     this.kept = kept;
+    this.keepLabel = keepLabel;
   }
 
   /**
@@ -56,6 +61,11 @@ final class Proving {
     for (LimitStatus before : recipe.limits()) {
       if (before.state().isJudged() && !Judge.verdict(readings, before.limit()).keeps()) {
         return Optional.of(before.limit().name() + " would not be kept");
+      }
+    }
+    if (keepLabel) {
+      for (String anew : LabelAnew.of(recipe, tried)) {
+        return Optional.of("the label would not stay as it is printed: " + anew);
       }
     }
     return recipe.fixing().firstMore(tried);

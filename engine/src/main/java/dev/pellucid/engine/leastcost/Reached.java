@@ -7,7 +7,6 @@ import dev.pellucid.engine.optimise.Part;
 import dev.pellucid.engine.optimise.Reaching;
 import dev.pellucid.engine.optimise.Requirement;
 import dev.pellucid.engine.optimise.Task;
-import dev.pellucid.engine.optimise.Tightened;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Bound;
@@ -19,7 +18,7 @@ import java.util.OptionalDouble;
 /**
  * What the ingredients of a recipe reach of the figure that is in the way: of the limit of a
  * contradiction that is loosened most readily, while nothing is asked of the same figure and all
- * else is kept; where even that cannot be met, while its lines alone are kept.
+ * else is kept; where even that cannot be met, while the other parts of the contradiction are.
  *
  * @param task that cannot be met
  */
@@ -29,7 +28,7 @@ record Reached(Task task, Solver solver) {
     Optional<Requirement.OfLimit> limit = figure(parts);
     Optional<Unit> unit =
         limit.flatMap(it -> it.limit().writtenInForce().measured()).map(it -> it.unit());
-    return unit.isEmpty() ? Optional.empty() : reach(limit.get(), unit.get());
+    return unit.isEmpty() ? Optional.empty() : reach(limit.get(), unit.get(), parts);
   }
 
   private static Optional<Requirement.OfLimit> figure(List<Part> parts) {
@@ -65,15 +64,30 @@ record Reached(Task task, Solver solver) {
         stock -> Optional.empty());
   }
 
-  private Optional<Reach> reach(Requirement.OfLimit asked, Unit unit) {
-    List<Tightened> others = new ArrayList<>();
-    for (Tightened one : task.kept()) {
-      if (limit(one.of()).filter(it -> isOfSame(it.limit(), asked.limit())).isEmpty()) {
-        others.add(one);
+  private Optional<Reach> reach(Requirement.OfLimit asked, Unit unit, List<Part> parts) {
+    return ends(Part.only(task, others(Part.of(task), asked)), asked, unit)
+        .or(() -> ends(Part.only(task, others(withLines(parts), asked)), asked, unit))
+        .or(() -> ends(Part.only(task, others(parts, asked)), asked, unit));
+  }
+
+  private List<Part> withLines(List<Part> parts) {
+    List<Part> some = new ArrayList<>(parts);
+    for (Part part : Part.of(task)) {
+      if (part.ease() == Ease.LINE && !parts.contains(part)) {
+        some.add(part);
       }
     }
-    return ends(task.keeping(others), asked, unit)
-        .or(() -> ends(task.keeping(List.of()), asked, unit));
+    return some;
+  }
+
+  private static List<Part> others(List<Part> parts, Requirement.OfLimit asked) {
+    List<Part> others = new ArrayList<>();
+    for (Part part : parts) {
+      if (limit(part).filter(it -> isOfSame(it.limit(), asked.limit())).isEmpty()) {
+        others.add(part);
+      }
+    }
+    return others;
   }
 
   private static boolean isOfSame(Limit one, Limit other) {

@@ -1,13 +1,26 @@
 package dev.pellucid.engine.leastcost;
 
 import dev.pellucid.engine.check.RuleContext;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.resolve.Line;
 import java.util.Optional;
 
 /** An ingredient at another price. */
 final class Repriced {
   private Repriced() {}
+
+  /** The price of the ingredient of a line, as it counts in a feed. */
+  static Optional<Price> now(ComputedFeed feed, Line line) {
+    for (Row row : feed.rows()) {
+      if (row.line().index() == line.index()) {
+        return row.price();
+      }
+    }
+    return Optional.empty();
+  }
 
   /** Empty for what has no price and tells no contents, so that there is no source to name. */
   static Optional<Price> of(RuleContext recipe, Ingredient one, double perKg) {

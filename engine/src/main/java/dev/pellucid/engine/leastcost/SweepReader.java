@@ -60,11 +60,15 @@ final class SweepReader {
       return slip(told + " goes down; write the smaller figure first: " + turned(sweep));
     }
     if (symbol.isEmpty() && !isRatio) {
-      return slip(told + " has no unit; write it behind the second figure, as in " + (isPrice ? price() : LIMIT));
+      return slip(
+          told
+              + " has no unit; write it behind the second figure, as in "
+              + (isPrice ? price() : LIMIT));
     }
     Optional<Unit> unit = isRatio && symbol.isEmpty() ? Optional.of(Unit.PERCENT) : Unit.of(symbol);
     if (unit.isEmpty()) {
-      return slip(symbol + " is no unit that is known here; write as in " + (isPrice ? price() : LIMIT));
+      return slip(
+          symbol + " is no unit that is known here; write as in " + (isPrice ? price() : LIMIT));
     }
     if (sweep.group(4) != null && !sweep.group(4).equals(symbol)) {
       return slip(told + " has two units; write one behind the second figure alone");
@@ -82,11 +86,15 @@ final class SweepReader {
   private Optional<String> otherKind(
       String of, boolean isPrice, boolean isRatio, Unit unit, String symbol) {
     if (isPrice) {
-      boolean money =
-          unit.kind() == Kind.PRICE && symbol.startsWith(tables.settings().currency());
+      boolean money = unit.kind() == Kind.PRICE && symbol.startsWith(tables.settings().currency());
       return money
           ? Optional.empty()
-          : Optional.of(symbol + " is no price in " + tables.settings().currency() + "; write as in " + price());
+          : Optional.of(
+              symbol
+                  + " is no price in "
+                  + tables.settings().currency()
+                  + "; write as in "
+                  + price());
     }
     if (isRatio) {
       return symbol.isEmpty()
@@ -97,13 +105,7 @@ final class SweepReader {
     return unit.kind() == kind
         ? Optional.empty()
         : Optional.of(
-            symbol
-                + " measures "
-                + unit.kind().phrase()
-                + ", and "
-                + of
-                + " is "
-                + kind.phrase());
+            symbol + " measures " + unit.kind().phrase() + ", and " + of + " is " + kind.phrase());
   }
 
   private Kind kindOf(String of) {

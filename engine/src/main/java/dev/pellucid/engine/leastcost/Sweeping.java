@@ -42,7 +42,7 @@ final class Sweeping {
 
   /** Empty where nothing of the recipe is called so, or the unit is none of it. */
   Optional<Sweep> of(SweepWish wish) {
-    return Swept.of(posed, found.task(), wish).map(swept -> sweep(wish, swept));
+    return Swept.of(posed, found, wish).map(swept -> sweep(wish, swept));
   }
 
   private Sweep sweep(SweepWish wish, Swept swept) {

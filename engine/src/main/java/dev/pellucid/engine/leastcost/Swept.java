@@ -3,8 +3,10 @@ package dev.pellucid.engine.leastcost;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.leastcost.Wishes.SweepWish;
+import dev.pellucid.engine.optimise.Answer;
 import dev.pellucid.engine.optimise.Bounding;
 import dev.pellucid.engine.optimise.Movable;
+import dev.pellucid.engine.optimise.ProgramPrices;
 import dev.pellucid.engine.optimise.Task;
 import dev.pellucid.engine.optimise.Tightened;
 import dev.pellucid.measure.Kind;
@@ -24,13 +26,14 @@ record Swept(String name, DoubleFunction<Task> at, Optional<Integer> line) {
     return at.apply(value);
   }
 
-  static Optional<Swept> of(Posed posed, Task task, SweepWish wish) {
+  static Optional<Swept> of(Posed posed, Answer.Found found, SweepWish wish) {
+    Task task = found.task();
     Optional<Unit> unit = Unit.of(wish.unit());
     if (unit.isPresent() && unit.get().kind() == Kind.PRICE) {
       Optional<Swept> price = price(posed, task, wish, unit.get());
-      return price.isPresent() ? price : limit(task, wish, unit);
+      return price.isPresent() ? price : limit(found, wish, unit);
     }
-    return limit(task, wish, unit);
+    return limit(found, wish, unit);
   }
 
   private static Optional<Swept> price(Posed posed, Task task, SweepWish wish, Unit unit) {
@@ -58,25 +61,39 @@ record Swept(String name, DoubleFunction<Task> at, Optional<Integer> line) {
                 line));
   }
 
-  private static Optional<Swept> limit(Task task, SweepWish wish, Optional<Unit> unit) {
-    for (Tightened kept : task.kept()) {
-      Optional<Movable> movable = Movable.of(kept.of());
-      if (movable.isPresent() && BoundWords.isCalled(kept.of(), wish.of())) {
-        TradeStep step = TradeStep.of(movable.get());
-        boolean fits =
-            step.bare()
-                ? wish.unit().isEmpty()
-                : unit.filter(it -> it.kind() == step.unit().kind()).isPresent();
-        if (fits) {
-          Bounding bounding = Bounding.of(task, movable.get());
-          return Optional.of(
-              new Swept(
-                  BoundWords.inFull(kept.of()),
-                  value -> bounding.at(step.bare() ? value : unit.orElseThrow().toBase(value)),
-                  Optional.empty()));
-        }
+  /** Of limits that are called so the one that binds, else the one that asks most. */
+  private static Optional<Swept> limit(Answer.Found found, SweepWish wish, Optional<Unit> unit) {
+    ProgramPrices prices = new ProgramPrices(found);
+    Optional<Movable> best = Optional.empty();
+    for (Tightened kept : found.task().kept()) {
+      Optional<Movable> one = Movable.of(kept.of());
+      if (one.isPresent()
+          && BoundWords.isCalled(kept.of(), wish.of())
+          && fits(TradeStep.of(one.get()), wish, unit)
+          && (best.isEmpty() || asksMore(one.get(), best.get(), prices))) {
+        best = one;
       }
     }
-    return Optional.empty();
+    return best.map(one -> limit(found.task(), one, unit));
+  }
+
+  private static boolean fits(TradeStep step, SweepWish wish, Optional<Unit> unit) {
+    return step.bare()
+        ? wish.unit().isEmpty()
+        : unit.isPresent() && unit.get().kind() == step.unit().kind();
+  }
+
+  private static boolean asksMore(Movable one, Movable other, ProgramPrices prices) {
+    boolean binds = prices.perUnit(one) > 0;
+    boolean otherBinds = prices.perUnit(other) > 0;
+    return binds == otherBinds ? (one.bound() - other.bound()) * one.tighter() > 0 : binds;
+  }
+
+  private static Swept limit(Task task, Movable one, Optional<Unit> unit) {
+    Bounding bounding = Bounding.of(task, one);
+    return new Swept(
+        BoundWords.inFull(one.of()),
+        value -> bounding.at(unit.isPresent() ? unit.get().toBase(value) : value),
+        Optional.empty());
   }
 }

@@ -115,14 +115,7 @@ public final class WishesReader {
   /** What was written and cannot be taken, and what may be written in its place. */
   private void slip(String name, String is, String write, String example) {
     slips.add(
-        "pellucid."
-            + name
-            + " is "
-            + is
-            + "; write "
-            + write
-            + ", as in "
-            + option(name, example));
+        "pellucid." + name + " is " + is + "; write " + write + ", as in " + option(name, example));
   }
 
   private static String option(String name, String value) {

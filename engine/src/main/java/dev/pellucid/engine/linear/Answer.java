@@ -1,12 +1,17 @@
 package dev.pellucid.engine.linear;
 
-/**
- * Values and prices of a program, with the proof of them.
- *
- * @param values one for each variable
- * @param prices one for each constraint
- */
-record Answer(double[] values, double[] prices, Proof proof) {
+/** Values and prices of a program, with the proof of them; nobody changes them. */
+final class Answer {
+  private final double[] values;
+  private final double[] prices;
+  private final Proof proof;
+
+  private Answer(double[] values, double[] prices, Proof proof) {
+    this.values = values;
+    this.prices = prices;
+    this.proof = proof;
+  }
+
   static Answer of(Table table, Scaled scaled, Vertex vertex) {
     return of(table, scaled.values(vertex.values), scaled.prices(vertex.prices));
   }
@@ -24,6 +29,20 @@ record Answer(double[] values, double[] prices, Proof proof) {
       same[i] = figures[i] + 0.0;
     }
     return same;
+  }
+
+  /** One for each variable. */
+  double[] values() {
+    return values;
+  }
+
+  /** One for each constraint. */
+  double[] prices() {
+    return prices;
+  }
+
+  Proof proof() {
+    return proof;
   }
 
   Optimum optimum() {

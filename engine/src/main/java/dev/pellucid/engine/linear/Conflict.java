@@ -117,21 +117,21 @@ public record Conflict(List<Member> members) {
           .optimum()
           .map(optimum -> Contradiction.of(program, optimum.prices()))
           .filter(Contradiction::holds)
-          .map(Search::members);
+          .map(this::members);
     }
 
-    private static Set<Member> members(Contradiction contradiction) {
+    private Set<Member> members(Contradiction contradiction) {
       Set<Member> members = new HashSet<>();
-      double[] weights = contradiction.weights();
-      for (int i = 0; i < weights.length; i++) {
-        if (weights[i] != 0) {
-          members.add(Member.constraint(i, weights[i] > 0 ? Side.LOW : Side.HIGH));
+      for (int i = 0; i < whole.constraints().size(); i++) {
+        double weight = contradiction.weight(i);
+        if (weight != 0) {
+          members.add(Member.constraint(i, weight > 0 ? Side.LOW : Side.HIGH));
         }
       }
-      double[] boundWeights = contradiction.boundWeights();
-      for (int j = 0; j < boundWeights.length; j++) {
-        if (boundWeights[j] != 0) {
-          members.add(Member.variable(j, boundWeights[j] > 0 ? Side.LOW : Side.HIGH));
+      for (int j = 0; j < whole.variables().size(); j++) {
+        double weight = contradiction.boundWeight(j);
+        if (weight != 0) {
+          members.add(Member.variable(j, weight > 0 ? Side.LOW : Side.HIGH));
         }
       }
       return members;

@@ -5,13 +5,22 @@ package dev.pellucid.engine.linear;
  * sum of y times the bound that y presses on + sum of (-A'y) times the bound that it presses on} is
  * above zero. For any x that keeps the bounds this sum is at most {@code y'Ax - y'Ax}, which is
  * zero.
- *
- * @param weights of the constraints, zero where a constraint has no part in it
- * @param boundWeights of the variables, in the same way
- * @param size of what the sum is above zero, as a part of its terms; zero where it shows nothing
  */
-record Contradiction(double[] weights, double[] boundWeights, double size) {
+final class Contradiction {
   private static final double ROUNDING = 1e-11;
+
+  private final double[] weights;
+  private final double[] boundWeights;
+  private final double size;
+
+  /**
+   * @param size of what the sum is above zero, as a part of its terms; zero where it shows nothing
+   */
+  private Contradiction(double[] weights, double[] boundWeights, double size) {
+    this.weights = weights;
+    this.boundWeights = boundWeights;
+    this.size = size;
+  }
 
   static Contradiction of(LinearProgram program, double[] prices) {
     Table table = Table.of(program);
@@ -47,6 +56,16 @@ record Contradiction(double[] weights, double[] boundWeights, double size) {
       size += Math.abs(left[j] * bound);
     }
     return new Contradiction(weights, left, sum > 0 ? sum / size : 0);
+  }
+
+  /** Of a constraint: zero where it has no part in it, below zero where its high has. */
+  double weight(int constraint) {
+    return weights[constraint];
+  }
+
+  /** The same of a variable. */
+  double boundWeight(int variable) {
+    return boundWeights[variable];
   }
 
   boolean holds() {

@@ -14,10 +14,13 @@ import org.ojalgo.structure.Access1D;
  * and then those of the equalities, whose sign is the opposite of that of a price.
  */
 final class OjAlgoSimplex implements Simplex {
+  /** Far more than any program of ours needs, so that none goes round for ever. */
+  private static final int MOST_STEPS = 20_000;
+
   @Override
   public Found find(Table scaled) {
     Columns columns = Columns.of(scaled);
-    Optimisation.Result result = builder(scaled, columns).solve();
+    Optimisation.Result result = builder(scaled, columns).build(options()).solve();
     Optimisation.State state = result.getState();
     if (state.isOptimal()) {
       double[] values = columns.values(result);
@@ -29,8 +32,14 @@ final class OjAlgoSimplex implements Simplex {
     return Found.none(state == Optimisation.State.UNBOUNDED ? State.UNBOUNDED : State.NONE);
   }
 
+  private static Optimisation.Options options() {
+    Optimisation.Options options = new Optimisation.Options();
+    options.iterations_abort = MOST_STEPS;
+    return options;
+  }
+
   private static LinearSolver.Builder builder(Table scaled, Columns columns) {
-    LinearSolver.Builder builder = LinearSolver.newGeneralBuilder(columns.row(scaled.cost, 1));
+    LinearSolver.Builder builder = LinearSolver.newBuilder(columns.row(scaled.cost, 1));
     builder.lower(columns.low);
     builder.upper(columns.high);
     for (int i = 0; i < scaled.constraints; i++) {

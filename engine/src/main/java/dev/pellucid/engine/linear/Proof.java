@@ -7,14 +7,8 @@ package dev.pellucid.engine.linear;
  * that it presses on}; where that is what the values cost, they are of least cost.
  *
  * <p>All sizes are relative to those of the terms that are added, so no scale is needed.
- *
- * @param missed by how much a constraint or a bound is missed, at most
- * @param unpriced the size of a price on a bound that is infinite, at most
- * @param gap between the cost of the values and the least cost that the prices show
- * @param cost of the values
- * @param boundPrices of the variables, as they follow from the prices
  */
-record Proof(double missed, double unpriced, double gap, double cost, double[] boundPrices) {
+final class Proof {
   static final double CLOSE = 1e-9;
 
   /** What sums of doubles may be off by; a reduced cost below it is none. */
@@ -23,15 +17,50 @@ record Proof(double missed, double unpriced, double gap, double cost, double[] b
   /** How far a sum of greater terms that cancel out may be from that of the values. */
   private static final double CANCELLED = 1e-4;
 
+  private final double missed;
+  private final double unpriced;
+  private final double gap;
+  private final double cost;
+  private final double[] boundPrices;
+
+  /**
+   * @param missed by how much a constraint or a bound is missed, at most
+   * @param unpriced the size of a price on a bound that is infinite, at most
+   * @param gap between the cost of the values and the least cost that the prices show
+   * @param cost of the values
+   * @param boundPrices of the variables, as they follow from the prices
+   */
+  private Proof(double missed, double unpriced, double gap, double cost, double[] boundPrices) {
+    this.missed = missed;
+    this.unpriced = unpriced;
+    this.gap = gap;
+    this.cost = cost;
+    this.boundPrices = boundPrices;
+  }
+
   static Proof of(Table table, double[] x, double[] y) {
-    Terms dual = new Terms();
-    double unpriced = 0;
+    double missed = missed(table, x);
     double[] reduced = table.cost.clone();
     double[] size = new double[reduced.length];
+    reduce(table, y, reduced, size);
+    Terms dual = new Terms();
+    double unpriced = Math.max(priced(table, y, size, dual), pulled(table, reduced, size, dual));
+    Terms primal = new Terms();
+    for (int j = 0; j < x.length; j++) {
+      primal.add(table.cost[j] * x[j]);
+    }
+    double gap = gap(primal, dual);
+    boolean isCounted = Double.isFinite(missed + unpriced + gap + dual.size);
+    return isCounted
+        ? new Proof(missed, unpriced, gap, primal.sum, reduced)
+        : new Proof(1, 1, 1, primal.sum, reduced);
+  }
+
+  /** What is left of each cost after the prices of what the variable brings. */
+  private static void reduce(Table table, double[] y, double[] reduced, double[] size) {
     for (int j = 0; j < size.length; j++) {
       size[j] = Math.abs(reduced[j]);
     }
-    double missed = missed(table, x);
     for (int i = 0; i < y.length; i++) {
       if (y[i] == 0) {
         continue;
@@ -43,16 +72,28 @@ record Proof(double missed, double unpriced, double gap, double cost, double[] b
         size[j] += Math.abs(part);
       }
     }
-    double priced = 0;
+  }
+
+  /** Adds what the prices of constraints bring, and says what stands on no bound. */
+  private static double priced(Table table, double[] y, double[] size, Terms dual) {
+    double unpriced = 0;
     for (int i = 0; i < y.length; i++) {
       double bound = y[i] > 0 ? table.rowLow[i] : table.rowHigh[i];
-      if (y[i] != 0 && Double.isInfinite(bound)) {
+      if (y[i] == 0) {
+        continue;
+      }
+      if (Double.isInfinite(bound)) {
         unpriced = Math.max(unpriced, weight(table, i, y[i], size));
-      } else if (y[i] != 0) {
+      } else {
         dual.add(y[i] * bound);
       }
-      priced += Math.abs(y[i]);
     }
+    return unpriced;
+  }
+
+  /** The same of what is left of the costs; what is no more than rounding becomes zero. */
+  private static double pulled(Table table, double[] reduced, double[] size, Terms dual) {
+    double unpriced = 0;
     for (int j = 0; j < reduced.length; j++) {
       if (Math.abs(reduced[j]) <= ROUNDING * size[j]) {
         reduced[j] = 0;
@@ -66,15 +107,7 @@ record Proof(double missed, double unpriced, double gap, double cost, double[] b
         dual.add(reduced[j] * bound);
       }
     }
-    Terms primal = new Terms();
-    for (int j = 0; j < x.length; j++) {
-      primal.add(table.cost[j] * x[j]);
-    }
-    double gap = gap(primal, dual);
-    boolean counted = Double.isFinite(missed) && Double.isFinite(priced) && Double.isFinite(gap);
-    return counted
-        ? new Proof(missed, unpriced, gap, primal.sum, reduced)
-        : new Proof(1, 1, 1, primal.sum, reduced);
+    return unpriced;
   }
 
   /** How much a price on a bound that is infinite shifts the greatest of the reduced costs. */
@@ -117,7 +150,10 @@ record Proof(double missed, double unpriced, double gap, double cost, double[] b
     if (sum < low) {
       return low - sum;
     }
-    return sum > high ? sum - high : sum - sum;
+    if (sum > high) {
+      return sum - high;
+    }
+    return Double.isFinite(sum) ? 0 : Double.NaN;
   }
 
   /**
@@ -135,6 +171,15 @@ record Proof(double missed, double unpriced, double gap, double cost, double[] b
     return Math.max(size, CANCELLED * greatest * most);
   }
 
+  double cost() {
+    return cost;
+  }
+
+  /** Nobody changes them. */
+  double[] boundPrices() {
+    return boundPrices;
+  }
+
   boolean holds() {
     return missed <= CLOSE && unpriced <= CLOSE && gap <= CLOSE;
   }
@@ -142,11 +187,6 @@ record Proof(double missed, double unpriced, double gap, double cost, double[] b
   /** The gap or the residual of a price, whichever is more. */
   double open() {
     return Math.max(gap, unpriced);
-  }
-
-  /** The worst of all, to tell the better of two proofs. */
-  double worst() {
-    return Math.max(missed, open());
   }
 
   /** What does not hold, in words. */

@@ -12,13 +12,36 @@ interface Simplex {
     NONE
   }
 
-  /**
-   * @param values one for each variable; empty where there are none
-   * @param prices one for each constraint, by our signs; empty where the library tells none
-   */
-  record Found(State state, double[] values, double[] prices) {
+  /** What it says, with the values and the prices that it tells; nobody changes them. */
+  final class Found {
+    private final State state;
+    private final double[] values;
+    private final double[] prices;
+
+    /**
+     * @param values one for each variable; empty where there are none
+     * @param prices one for each constraint, by our signs; empty where the library tells none
+     */
+    Found(State state, double[] values, double[] prices) {
+      this.state = state;
+      this.values = values;
+      this.prices = prices;
+    }
+
     static Found none(State state) {
       return new Found(state, new double[0], new double[0]);
+    }
+
+    State state() {
+      return state;
+    }
+
+    double[] values() {
+      return values;
+    }
+
+    double[] prices() {
+      return prices;
     }
   }
 }

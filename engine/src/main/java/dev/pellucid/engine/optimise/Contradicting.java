@@ -16,7 +16,8 @@ import java.util.function.Function;
 
 /**
  * Parts of a task that contradict each other: no shares keep them, and some keep all but any one of
- * them. That is shown by the optimiser, for the set and for each that is left out of it.
+ * them. That is shown by the optimiser, for the set and for each that is left out of it; where it
+ * does not decide, the rest is taken to be possible.
  *
  * <p>There are often several such sets. Where what is never loosened contradicts itself, the set is
  * of that alone: nothing else would help. Otherwise parts are left out in the order of their {@link
@@ -88,12 +89,7 @@ public final class Contradicting {
     for (Part part : left) {
       List<Part> without = new ArrayList<>(left);
       without.remove(part);
-      Answer answer = new Optimiser(solver).solve(Part.only(task, without));
-      boolean decided = answer.byKind(found -> true, none -> true, undecided -> false);
-      if (!decided) {
-        return Optional.empty();
-      }
-      if (answer.byKind(found -> false, none -> true, undecided -> false)) {
+      if (unmet(without).isPresent()) {
         left = without;
       }
     }
@@ -131,8 +127,8 @@ public final class Contradicting {
       List<Member> members =
           part.byKind(
               kept -> planes(kept.of().of(), unmet),
-              least -> List.of(row(least.index(), Side.LOW, least.of().low(), unmet, constraints)),
-              most -> List.of(row(most.index(), Side.HIGH, most.of().high(), unmet, constraints)),
+              least -> List.of(row(least.index(), Side.LOW, least.points(), unmet, constraints)),
+              most -> List.of(row(most.index(), Side.HIGH, most.points(), unmet, constraints)),
               all -> List.of(Member.constraint(moves, Side.HIGH)));
       order.addAll(members);
       ofParts.add(members);
@@ -153,10 +149,11 @@ public final class Contradicting {
     return Member.constraint(constraints.size() - 1, side);
   }
 
-  private static List<Variable> between(LinearProgram program) {
+  private List<Variable> between(LinearProgram program) {
     List<Variable> variables = new ArrayList<>();
     for (int i = 0; i < program.variables().size(); i++) {
-      variables.add(Variable.of(0, Free.ALL, 0));
+      double floor = i < task.free().size() ? task.free().get(i).floor() : 0;
+      variables.add(Variable.of(floor, Free.ALL, 0));
     }
     return variables;
   }

@@ -23,6 +23,12 @@ public record Free(Line line, double low, double high, boolean orNone, double st
     return line.designed().kgPer100();
   }
 
+  /** The least that it could ever be: nothing, and of the rest what overage of others takes. */
+  public double floor() {
+    double taken = written() - line.share().kgPer100();
+    return line.rest() ? Math.min(low, Math.max(0, taken) * 2) : 0;
+  }
+
   /** Only as it is written. */
   public Free fixed() {
     return new Free(line, written(), written(), false, 0);

@@ -96,7 +96,8 @@ public final class Optimiser {
     double[] points = new double[task.feed().recipe().lines().size()];
     for (int i = 0; i < shares.length; i++) {
       Free one = task.free().get(i);
-      points[one.line().index()] = shares[i] - one.written();
+      // The last bits of an answer may lie below zero, and no share does.
+      points[one.line().index()] = Math.max(0, shares[i]) - one.written();
     }
     return Weighing.moved(task.feed(), points).flatMap(it -> task.feed().weighed(it).feed());
   }

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.optimise;
 
 import dev.pellucid.engine.resolve.Limit;
+import dev.pellucid.engine.resolve.Line;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -51,8 +52,13 @@ public sealed interface Part {
     }
   }
 
-  /** The least that a line may be, by its place among those that are free. */
-  record Least(int index, Free of) implements Part {
+  /**
+   * The least that a line may be.
+   *
+   * @param index its place among those that are free
+   * @param points the least
+   */
+  record Least(int index, Line line, double points) implements Part {
     @Override
     public <R> R byKind(
         Function<Kept, R> kept,
@@ -63,8 +69,13 @@ public sealed interface Part {
     }
   }
 
-  /** The most that a line may be. */
-  record Most(int index, Free of) implements Part {
+  /**
+   * The most that a line may be.
+   *
+   * @param index its place among those that are free
+   * @param points the most
+   */
+  record Most(int index, Line line, double points) implements Part {
     @Override
     public <R> R byKind(
         Function<Kept, R> kept,
@@ -95,11 +106,11 @@ public sealed interface Part {
     }
     for (int i = 0; i < task.free().size(); i++) {
       Free one = task.free().get(i);
-      if (one.low() > 0) {
-        parts.add(new Least(i, one));
+      if (one.low() > one.floor()) {
+        parts.add(new Least(i, one.line(), one.low()));
       }
       if (one.high() < Free.ALL) {
-        parts.add(new Most(i, one));
+        parts.add(new Most(i, one.line(), one.high()));
       }
     }
     if (Double.isFinite(task.mostMoved())) {
@@ -115,18 +126,23 @@ public sealed interface Part {
     return only(task, left);
   }
 
-  /** A task of which only some parts are left; shares are never below zero, and add up to all. */
+  /**
+   * A task of which only some parts are left; shares are never below nothing, and add up to all.
+   */
   static Task only(Task task, List<Part> parts) {
     List<Tightened> kept = new ArrayList<>();
     double[] low = new double[task.free().size()];
+    for (int i = 0; i < low.length; i++) {
+      low[i] = task.free().get(i).floor();
+    }
     double[] high = new double[low.length];
     Arrays.fill(high, Free.ALL);
     double[] moved = {Double.POSITIVE_INFINITY};
     for (Part part : parts) {
       part.byKind(
           one -> kept.add(one.of()),
-          least -> low[least.index()] = least.of().low(),
-          most -> high[most.index()] = most.of().high(),
+          least -> low[least.index()] = least.points(),
+          most -> high[most.index()] = most.points(),
           moves -> moved[0] = moves.points());
     }
     List<Free> free = new ArrayList<>();

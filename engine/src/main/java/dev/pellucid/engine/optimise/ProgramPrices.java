@@ -3,9 +3,12 @@ package dev.pellucid.engine.optimise;
 import dev.pellucid.engine.compute.Slopes;
 import dev.pellucid.engine.compute.Slopes.Slope;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What the bounds of an answer cost, read off the prices of its program.
@@ -22,31 +25,61 @@ public final class ProgramPrices {
   private final Answer.Found found;
   private final Slopes slopes;
   private final double bagged;
-
-  /** What each room of what is kept costs, by its place among its rooms. */
-  private final Map<Requirement, double[]> rooms = new IdentityHashMap<>();
-
-  private final List<Requirement> binding = new ArrayList<>();
+  private final OfRooms prices;
 
   public ProgramPrices(Answer.Found found) {
     this.found = found;
     this.slopes = new Slopes(found.feed());
     this.bagged = slopes.bagged().now();
-    Map<Requirement, Integer> met = new IdentityHashMap<>();
-    for (int i = 0; i < found.rows().size(); i++) {
-      Requirement one = found.rows().get(i);
-      double price = found.optimum().price(i);
-      int place = met.merge(one, 1, Integer::sum) - 1;
-      if (Math.abs(price) > NONE) {
-        double[] of = rooms.get(one);
-        if (of == null) {
-          of = new double[one.rooms(slopes).size()];
-          rooms.put(one, of);
-          binding.add(one);
+    this.prices = new OfRooms(found, slopes, found.optimum().prices());
+  }
+
+  /** Prices of constraints, put together by what they stand for. */
+  private static final class OfRooms {
+    /** By the place of a room among those of what is kept. */
+    private final Map<Requirement, double[]> rooms = new IdentityHashMap<>();
+
+    private final List<Requirement> binding = new ArrayList<>();
+
+    /** Of one point less of all other lines together, with all that moves counted. */
+    private final double total;
+
+    OfRooms(Answer.Found found, Slopes slopes, double[] prices) {
+      Map<Requirement, Integer> met = new IdentityHashMap<>();
+      for (int i = 0; i < found.rows().size(); i++) {
+        Requirement one = found.rows().get(i);
+        int place = met.merge(one, 1, Integer::sum) - 1;
+        if (Math.abs(prices[i]) > NONE) {
+          double[] of = rooms.get(one);
+          if (of == null) {
+            of = new double[one.rooms(slopes).size()];
+            rooms.put(one, of);
+            binding.add(one);
+          }
+          // A plane of an earlier round stands for the same room as the one at the same place.
+          of[place % of.length] += prices[i];
         }
-        // A plane of an earlier round stands for the same room as the one at the same place.
-        of[place % of.length] += price;
       }
+      int sum = found.rows().size();
+      int last = prices.length - 1;
+      this.total = prices[sum] + (last > sum ? prices[last] : 0);
+    }
+
+    /** What a point of each line brings to all of them, by its index. */
+    double[] brings(Slopes feed) {
+      double[] brings = new double[feed.feed().recipe().lines().size()];
+      Arrays.fill(brings, total);
+      for (Requirement one : binding) {
+        double[] of = Objects.requireNonNull(rooms.get(one));
+        List<Slope> slopes = one.rooms(feed);
+        for (int room = 0; room < of.length; room++) {
+          double[] each = slopes.get(room).perPoint();
+          for (int line = 0; line < brings.length; line++) {
+            brings[line] += of[room] * each[line];
+          }
+        }
+      }
+      return brings;
     }
   }
 
@@ -67,17 +100,12 @@ public final class ProgramPrices {
 
   /** What is kept at a price, in its order. */
   public List<Requirement> binding() {
-    return List.copyOf(binding);
+    return List.copyOf(prices.binding);
   }
 
   /** Whether it is kept at a price. */
   boolean binding(Requirement one) {
-    return rooms.containsKey(one);
-  }
-
-  private double[] prices(Requirement one) {
-    double[] prices = rooms.get(one);
-    return prices == null ? new double[0] : prices;
+    return prices.rooms.containsKey(one);
   }
 
   /**
@@ -85,8 +113,8 @@ public final class ProgramPrices {
    * of a minimum, less of a maximum.
    */
   public double perUnit(Movable one) {
-    double[] prices = prices(one.of());
-    if (prices.length == 0) {
+    double[] of = prices.rooms.get(one.of());
+    if (of == null) {
       return 0;
     }
     // A room is a sum with the bound in it once, so that any difference is exact.
@@ -94,8 +122,8 @@ public final class ProgramPrices {
     List<Slope> here = one.of().rooms(slopes);
     List<Slope> there = one.at().apply(one.bound() + by).rooms(slopes);
     double sum = 0;
-    for (int i = 0; i < prices.length; i++) {
-      sum += prices[i] * Math.abs(there.get(i).now() - here.get(i).now()) / by;
+    for (int i = 0; i < of.length; i++) {
+      sum += of[i] * Math.abs(there.get(i).now() - here.get(i).now()) / by;
     }
     return sum / bagged;
   }
@@ -109,57 +137,62 @@ public final class ProgramPrices {
   }
 
   /**
-   * What a point of each line is worth, by its index: what could be paid for it so that the feed
-   * costs as much with it as without, by what it brings to all that has a price and to the mass of
-   * the feed.
+   * By how much a point of each line costs more than it brings, by its index; it is zero of what
+   * stands between its bounds.
    *
    * @param feed the one that was found, with lines that may come in
    */
-  public double[] worths(Slopes feed) {
-    double[] bagging = feed.bagged().perPoint();
-    double[] worths = new double[bagging.length];
-    double cost = costPerKg();
-    double total = ofTotal();
-    for (int line = 0; line < worths.length; line++) {
-      worths[line] = cost * bagging[line] + total;
+  public double[] dearer(Slopes feed) {
+    double[] brings = prices.brings(feed);
+    double[] money = feed.money().minus(costPerKg(), feed.bagged()).perPoint();
+    double[] dearer = new double[money.length];
+    for (int line = 0; line < dearer.length; line++) {
+      dearer[line] = money[line] - brings[line];
     }
-    for (Requirement one : binding) {
-      double[] prices = prices(one);
-      List<Slope> of = one.rooms(feed);
-      for (int room = 0; room < prices.length; room++) {
-        double[] each = of.get(room).perPoint();
-        for (int line = 0; line < worths.length; line++) {
-          worths[line] += prices[room] * each[line];
-        }
-      }
-    }
-    double[] money = feed.money().perPoint();
     for (int i = 0; i < found.shares().length; i++) {
-      int line = found.task().free().get(i).line().index();
-      worths[line] = money[line] - found.optimum().boundPrice(i);
+      dearer[found.task().free().get(i).line().index()] = found.optimum().boundPrice(i);
     }
-    return worths;
-  }
-
-  /** What one point less of all other lines together costs, with all that moves counted. */
-  private double ofTotal() {
-    int total = found.rows().size();
-    int last = found.program().constraints().size() - 1;
-    double moved = last > total ? found.optimum().price(last) : 0;
-    return found.optimum().price(total) + moved;
+    return dearer;
   }
 
   /**
    * How the costs of the program go when an ingredient gets dearer by one, wherever it stands: the
    * cost of a kg rises too, by what is bought of it over what comes into bags.
    */
-  public double[] dearer(String ingredient) {
-    Slope bought = slopes.bought(ingredient);
-    Slope cost = bought.minus(bought.now() / bagged, slopes.bagged());
+  public double[] direction(String ingredient) {
+    double[] perPoint = direction(slopes, ingredient);
     double[] direction = new double[found.program().variables().size()];
     for (int i = 0; i < found.shares().length; i++) {
-      direction[i] = cost.perPoint()[found.task().free().get(i).line().index()];
+      direction[i] = perPoint[found.task().free().get(i).line().index()];
     }
     return direction;
+  }
+
+  private double[] direction(Slopes feed, String ingredient) {
+    Slope bought = feed.bought(ingredient);
+    return bought.minus(bought.now() / bagged, feed.bagged()).perPoint();
+  }
+
+  /**
+   * The price at which the next kg of a line costs as much as it brings, the price of the
+   * ingredient moving wherever it stands; empty where its price does not count on this line.
+   *
+   * @param feed the one that was found, with this line in it
+   * @param dearer what {@link #dearer} says of this line
+   * @param price of the ingredient
+   */
+  public Optional<Double> worth(
+      Slopes feed, int line, String ingredient, double dearer, double price) {
+    Slope bought = feed.bought(ingredient);
+    double rises = bought.perPoint()[line];
+    if (bought.now() > 0) {
+      Optional<double[]> moved = Basis.moved(found, direction(ingredient));
+      if (moved.isPresent()) {
+        double brings = new OfRooms(found, slopes, moved.get()).brings(feed)[line];
+        double all = direction(feed, ingredient)[line] - brings;
+        rises = all > 0 ? all : rises;
+      }
+    }
+    return rises > 0 ? Optional.of(price - dearer / rises) : Optional.empty();
   }
 }

@@ -48,7 +48,20 @@ public final class Rounding {
     if (best.isEmpty()) {
       best = spared(found).flatMap(shares -> near(rooms, fixed, shares));
     }
-    return best.map(Lattice::shares);
+    return best.map(it -> settled(rooms, fixed, it).shares());
+  }
+
+  /** Searched from where it ended, until nothing is found: so a second run finds nothing either. */
+  private Lattice settled(Rooms rooms, boolean[] fixed, Lattice first) {
+    Lattice best = first;
+    for (int i = 0; i < SETTLING; i++) {
+      Optional<Lattice> again = near(rooms, fixed, best.shares());
+      if (again.isEmpty() || again.get().cost() >= best.cost() - LEAST) {
+        return best;
+      }
+      best = again.get();
+    }
+    return best;
   }
 
   /** What the answer has chosen stays: what is left out, and whole multiples. */

@@ -296,11 +296,7 @@ public final class LeastCostJson {
 
   private void place(Json json, Optional<Span> place) {
     json.put("file", place.map(span -> paths.of(span.file())).orElse(null));
-    json.put(
-        "line",
-        place
-            .map(span -> BigDecimal.valueOf(span.from().line()))
-            .orElse(null));
+    json.put("line", place.map(span -> BigDecimal.valueOf(span.from().line())).orElse(null));
   }
 
   private static void bought(Json json, String key, List<Bought> bought) {

@@ -44,8 +44,17 @@ final class Drawing {
         tag("path")
             .attr(
                 "d",
-                "M" + at(left) + " " + at(y) + "h" + at(Math.abs(to - from)) + "v" + at(high) + "H"
-                    + at(left) + "z")
+                "M"
+                    + at(left)
+                    + " "
+                    + at(y)
+                    + "h"
+                    + at(Math.abs(to - from))
+                    + "v"
+                    + at(high)
+                    + "H"
+                    + at(left)
+                    + "z")
             .attr("fill", hollow ? "#fff" : "#777")
             .attr("stroke", "#000"));
   }

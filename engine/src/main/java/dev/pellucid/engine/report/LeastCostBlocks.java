@@ -221,8 +221,7 @@ final class LeastCostBlocks {
     }
     if (!advice.care().held().isEmpty()) {
       blocks.add(new Heading("What is held back", false));
-      blocks.add(
-          new Points(advice.care().held().stream().map(LeastCostWords::refusal).toList()));
+      blocks.add(new Points(advice.care().held().stream().map(LeastCostWords::refusal).toList()));
     }
   }
 
@@ -236,8 +235,7 @@ final class LeastCostBlocks {
                     + Plural.of(conflict.members().size(), "thing")
                     + " the rest can be met:"));
     blocks.add(
-        new Points(
-            conflict.members().stream().map(one -> one.words() + at(one.place())).toList()));
+        new Points(conflict.members().stream().map(one -> one.words() + at(one.place())).toList()));
     conflict
         .reach()
         .ifPresent(

@@ -47,15 +47,18 @@ final class LeastCostPictures {
     drawing.words(RIGHT + 6, y + 12, Anchor.START, words);
   }
 
-  /** The share of each free line now, hollow, and then, with the bounds between which it is free. */
+  /**
+   * The share of each free line now, hollow, and then, with the bounds between which it is free.
+   */
   DomContent shares(List<LineMove> lines) {
     Drawing drawing =
         new Drawing("Shares now, hollow, and then, between their bounds", lines.size() * ROW + 20);
     double most = 0;
     for (LineMove line : lines) {
-      double high = line.high().isPresent() && line.high().getAsDouble() < 100
-          ? line.high().getAsDouble()
-          : 0;
+      double high =
+          line.high().isPresent() && line.high().getAsDouble() < 100
+              ? line.high().getAsDouble()
+              : 0;
       most = Math.max(most, Math.max(high, Math.max(line.now(), line.then())));
     }
     double scale = (RIGHT - LEFT) / (most * ROOM);
@@ -68,8 +71,7 @@ final class LeastCostPictures {
       drawing.bar(LEFT, LEFT + line.then() * scale, y + HALF, HALF, false);
       bound(drawing, line.low().orElse(0), scale, y, most);
       bound(drawing, line.high().orElse(100), scale, y, most);
-      drawing.words(
-          RIGHT + 6, y + 12, Anchor.START, Figures.fixed(line.then(), decimals) + " %");
+      drawing.words(RIGHT + 6, y + 12, Anchor.START, Figures.fixed(line.then(), decimals) + " %");
     }
     drawing.words(
         LEFT,

@@ -41,7 +41,12 @@ final class LeastCostWeek {
   String tally(List<LeastCostTold> all, Week week) {
     List<String> parts = new ArrayList<>();
     count(all, Standing.CHEAPER, "can be cheaper", "can be cheaper", parts);
-    count(all, Standing.KEEPS_AGAIN, "can keep its limits again", "can keep their limits again", parts);
+    count(
+        all,
+        Standing.KEEPS_AGAIN,
+        "can keep its limits again",
+        "can keep their limits again",
+        parts);
     count(all, Standing.CHEAPEST, "is the cheapest already", "are the cheapest already", parts);
     count(all, Standing.NOT_WORTH, "is not worth a change", "are not worth a change", parts);
     count(all, Standing.UNMET, "cannot be met", "cannot be met", parts);
@@ -72,9 +77,7 @@ final class LeastCostWeek {
   /** What prices all answers rest on: the oldest of them, and the most that are invented. */
   static String prices(List<LeastCostTold> all) {
     OptionalInt oldest =
-        all.stream()
-            .flatMapToInt(one -> one.advice().care().oldestPrice().stream())
-            .max();
+        all.stream().flatMapToInt(one -> one.advice().care().oldestPrice().stream()).max();
     int invented =
         all.stream().mapToInt(one -> one.advice().care().inventedPrices()).max().orElse(0);
     if (oldest.isEmpty() && invented == 0) {

@@ -97,9 +97,7 @@ final class LeastCostWords {
 
   /** Nothing where only the price is known. */
   private static String range(double from, double to, String unit) {
-    return from == to
-        ? ""
-        : ", from " + Figures.plain(from) + " to " + Figures.plain(to) + unit;
+    return from == to ? "" : ", from " + Figures.plain(from) + " to " + Figures.plain(to) + unit;
   }
 
   /** {@code maize stands at its least, 10 %: one point less would save 1.12 EUR/t}. */
@@ -147,7 +145,9 @@ final class LeastCostWords {
     return line.comesIn() ? (bound.isEmpty() ? "comes in" : "comes in, " + bound) : bound;
   }
 
-  /** {@code feather-meal may not rise: it does not tell a cap ... (ingredients/feather-meal.yaml)}. */
+  /**
+   * {@code feather-meal may not rise: it does not tell a cap ... (ingredients/feather-meal.yaml)}.
+   */
   static String refusal(Refusal one) {
     return one.ingredient() + " may not rise: " + one.missing() + " (" + one.file() + ")";
   }

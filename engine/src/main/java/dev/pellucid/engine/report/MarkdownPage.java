@@ -55,9 +55,7 @@ final class MarkdownPage implements Block.Renderer {
 
   @Override
   public void folded(Folded folded) {
-    out.append("<details><summary>")
-        .append(Markdown.of(folded.words()))
-        .append("</summary>\n\n");
+    out.append("<details><summary>").append(Markdown.of(folded.words())).append("</summary>\n\n");
     folded.blocks().forEach(block -> block.to(this));
     line("</details>");
   }

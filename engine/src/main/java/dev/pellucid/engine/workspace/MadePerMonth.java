@@ -24,9 +24,7 @@ final class MadePerMonth {
   private static Finding unknown(Shared shared, Settings.Made one) {
     Finding finding =
         Finding.warning(
-            CODE,
-            one.place(),
-            one.code() + " is made every month, and no recipe has that code");
+            CODE, one.place(), one.code() + " is made every month, and no recipe has that code");
     List<String> near = NearNames.of(one.code(), shared.trees().recipes());
     return near.isEmpty()
         ? finding.helping("write the code of a recipe, or leave the entry out")

@@ -5,8 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.finding.Finding;
+import dev.pellucid.text.TextEdit;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,9 +36,41 @@ class FixTest {
     SlippedFolder folder = narrow().with(RECIPE, "min 34 %     in", "min 36 %     in");
     String told = folder.text();
     assertTrue(
-        told.contains("but the within of fish-meal-65 ends at 15 % and it is at 14.00 %"), told);
+        told.contains(
+            "note: against it stand fish-meal-65 at most 15 % (its within), soybean-meal-48 at most"
+                + " 44 % (its within) and wheat-middlings at most 30 % (its within)"),
+        told);
     assertTrue(
-        told.contains("help: no change of one line or two was found, within their bounds"), told);
+        told.contains("help: no change of shares within their bounds meets it and keeps all else"),
+        told);
+  }
+
+  @Test
+  void manyLinesDoWhatTwoCannot() throws IOException {
+    SlippedFolder folder =
+        narrow()
+            .with(RECIPE, "14.00 %      within 10 to 15", "14.00 %      within 10 to 14.5")
+            .with(RECIPE, "rest         within 10 to 30", "rest         within 25 to 30")
+            .with(RECIPE, "min 34 %     in", "min 34.8 %   in");
+    Finding finding = finding(folder, "crude-protein");
+    String help = finding.helps().get(0);
+    assertTrue(
+        help.matches(
+            "[0-9.]+ points more soybean-meal-48, [0-9.]+ more fish-meal-65, .* would meet it"),
+        help);
+    assertTrue(finding.edits().size() >= 3, () -> finding.edits().toString());
+    List<TextEdit> lastFirst = new ArrayList<>(finding.edits());
+    lastFirst.sort(Comparator.comparingInt((TextEdit edit) -> edit.span().start()).reversed());
+    String text = Files.readString(copy.resolve(RECIPE));
+    for (TextEdit edit : lastFirst) {
+      text =
+          text.substring(0, edit.span().start())
+              + edit.replacement()
+              + text.substring(edit.span().end());
+    }
+    Files.writeString(copy.resolve(RECIPE), text);
+    String after = folder.text();
+    assertFalse(after.contains("error"), after);
   }
 
   @Test
@@ -95,10 +131,14 @@ class FixTest {
 
   /** Of the error about a nutrient in the recipe that was changed. */
   private static List<String> helps(SlippedFolder folder, String nutrient) throws IOException {
+    return finding(folder, nutrient).helps();
+  }
+
+  private static Finding finding(SlippedFolder folder, String nutrient) throws IOException {
     for (Finding finding : folder.findings()) {
       boolean here = finding.span().file().path().equals(RECIPE);
       if (here && finding.headline().contains(nutrient + " is ")) {
-        return finding.helps();
+        return finding;
       }
     }
     throw new AssertionError("no finding about " + nutrient + "\n" + folder.text());

@@ -122,7 +122,7 @@ class RejectedAnswersTest {
   @Test
   @DisplayName("what does not tell a contaminant with a maximum does not rise, whatever it costs")
   void untoldContaminant() throws IOException {
-    with(PRICES, "insect-meal-52: 2.40", "insect-meal-52: 0.10");
+    with(PRICES, "insect-meal-52: 2.40", "insect-meal-52: 0.60");
     Advice advice = advice("catfish/CG-36I.recipe", Wishes.NONE);
     assertTrue(line(advice, "insect-meal-52").then() <= 10.0);
     assertTrue(
@@ -219,6 +219,26 @@ class RejectedAnswersTest {
     assertFalse(
         advice.care().held().stream().anyMatch(one -> one.file().equals(fish)),
         "fish meal tells it");
+  }
+
+  @Test
+  @DisplayName("no feed is made from a price that is old, doubted or not there")
+  void prices() throws IOException {
+    with(PRICES, "  rapeseed-meal: 0.31", "  rapeseed-meal: 0.031");
+    Advice doubted = advice("catfish/CF-32.recipe", Wishes.NONE);
+    assertEquals(Standing.NOT_ASKED, doubted.standing());
+    assertTrue(doubted.why().startsWith("check doubts a price, rapeseed-meal"), doubted.why());
+    changed.clear();
+    with(PRICES, "from: 2026-11-01", "from: 2026-09-01");
+    Advice old = advice("catfish/CF-32.recipe", Wishes.NONE);
+    assertEquals(Standing.NOT_ASKED, old.standing());
+    assertTrue(old.why().contains("88 days old"), old.why());
+    changed.clear();
+    with(PRICES, "  feather-meal: ", "  # feather-meal: ");
+    with("prices/2026-08.yaml", "  feather-meal: ", "  # feather-meal: ");
+    Advice none = advice("catfish/CF-32.recipe", trying("feather-meal"));
+    assertEquals(Standing.NOT_ASKED, none.standing());
+    assertTrue(none.why().startsWith("feather-meal has no price on 2026-11-28"), none.why());
   }
 
   @Test

@@ -31,8 +31,7 @@ class LeastCostJsonTest {
   @Test
   void oneReadsAsAccepted() {
     Approvals.verify(
-        json(List.of(advices.cheaper().advice())),
-        new Options().forFile().withExtension(".json"));
+        json(List.of(advices.cheaper().advice())), new Options().forFile().withExtension(".json"));
   }
 
   private String json(List<Advice> all) {

@@ -253,8 +253,7 @@ public final class Advices {
         fixed("dicalcium-phosphate", 0.8),
         fixed("salt", 0.3),
         fixed("mixed-tocopherols", 0.02),
-        new LineMove(
-            "poultry-meal-60", 0, 0.5, OptionalDouble.of(0), NONE, AtBound.BETWEEN, true));
+        new LineMove("poultry-meal-60", 0, 0.5, OptionalDouble.of(0), NONE, AtBound.BETWEEN, true));
   }
 
   private static LineMove free(
@@ -288,12 +287,7 @@ public final class Advices {
             value("poultry-meal-60", 1.01, OptionalDouble.of(0.88), 0.5, 4.2),
             value("fish-meal-65", 1.62, OptionalDouble.of(1.62), 14, 14),
             new Reasons.IngredientValue(
-                "feather-meal",
-                0.74,
-                OptionalDouble.of(0.62),
-                0,
-                3.1,
-                List.of(refusal())),
+                "feather-meal", 0.74, OptionalDouble.of(0.62), 0, 3.1, List.of(refusal())),
             value("insect-meal-52", 0.91, OptionalDouble.of(2.4), 0, 2.5),
             value("blood-meal", 0.66, NONE, 0, 1)),
         List.of(
@@ -308,8 +302,7 @@ public final class Advices {
                 List.of(
                     free("maize", 14, 0, 0, 25, AtBound.LOWEST),
                     free("brewers-yeast", 0, 14, 0, 20, AtBound.BETWEEN)))),
-        List.of(
-            new Reasons.SharePrice("soybean-meal-48", Bound.Side.MAX, 48, 1.12, 47, 49.5)));
+        List.of(new Reasons.SharePrice("soybean-meal-48", Bound.Side.MAX, 48, 1.12, 47, 49.5)));
   }
 
   private static Reasons.Sweep sweep() {
@@ -359,7 +352,9 @@ public final class Advices {
 
   private static Refusal refusal() {
     return new Refusal(
-        "feather-meal", "ingredients/feather-meal.yaml", "it does not tell a cap for african-catfish");
+        "feather-meal",
+        "ingredients/feather-meal.yaml",
+        "it does not tell a cap for african-catfish");
   }
 
   private static Care care() {

@@ -1,0 +1,66 @@
+package dev.pellucid.engine.leastcost;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.leastcost.FoundFeeds.Case;
+import dev.pellucid.engine.leastcost.Reasons.PriceRange;
+import dev.pellucid.engine.linear.Solver;
+import dev.pellucid.engine.optimise.Answer;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The shares stay as they are just inside a range of prices, and not just outside. */
+class PriceRangesTest {
+  /** The part of a price by which it is moved beyond an end. */
+  private static final double LITTLE = 1e-3;
+
+  static Stream<Case> feeds() {
+    return Stream.concat(
+        FoundFeeds.ofExample().stream(),
+        FoundFeeds.random(Integer.getInteger("pellucid.explained", 50)).stream());
+  }
+
+  @ParameterizedTest
+  @MethodSource("feeds")
+  void sharesStayInsideAndNotOutside(Case one) {
+    List<PriceRange> ranges = new PriceRanges(one.found(), one.prices(), Solver.standard()).of();
+    int inUse = 0;
+    for (double share : one.found().shares()) {
+      inUse += share > 1e-9 ? 1 : 0;
+    }
+    assertEquals(inUse, ranges.size(), () -> "told of each in use: " + ranges);
+    for (PriceRange range : ranges) {
+      double little = Math.min(LITTLE * range.price(), (range.to() - range.from()) / 4);
+      double to = Math.min(range.to() - little, 3 * range.price() + range.from());
+      assertTrue(moved(one, range, range.from() + little) < 1e-5, () -> "above " + range);
+      assertTrue(moved(one, range, to) < 1e-5, () -> "below " + range);
+      if (Double.isFinite(range.to())) {
+        double beyond = Math.max(little, LITTLE * range.to());
+        assertTrue(moved(one, range, range.to() + beyond) > 1e-5, () -> "beyond " + range);
+      }
+      if (range.from() > little) {
+        assertTrue(moved(one, range, range.from() - little) > 1e-5, () -> "before " + range);
+      }
+    }
+  }
+
+  /** By how many points the share moves that moves most. */
+  private static double moved(Case one, PriceRange range, double perKg) {
+    Ingredient ingredient = FoundFeeds.SHARED.tables().ingredients().get(range.name());
+    Answer.Found found =
+        FoundFeeds.solved(
+                one.found()
+                    .task()
+                    .priced(Repriced.of(one.posed().recipe(), ingredient, perKg).orElseThrow()))
+            .orElseThrow();
+    double most = 0;
+    for (int i = 0; i < found.shares().length; i++) {
+      most = Math.max(most, Math.abs(found.shares()[i] - one.found().shares()[i]));
+    }
+    return most;
+  }
+}
