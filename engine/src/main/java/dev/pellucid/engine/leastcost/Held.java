@@ -1,10 +1,10 @@
 package dev.pellucid.engine.leastcost;
 
 import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.judge.Silence;
-import dev.pellucid.engine.judge.Silences;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.judge.Silence;
+import dev.pellucid.engine.judge.Silences;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedRecipe;

@@ -15,8 +15,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class KeptLabelTest {
-  private static final Wishes KEEP =
-      Changed.wishes(Set.of(), OptionalDouble.empty(), 0, true);
+  private static final Wishes KEEP = Changed.wishes(Set.of(), OptionalDouble.empty(), 0, true);
 
   private final Changed example = Changed.example();
 

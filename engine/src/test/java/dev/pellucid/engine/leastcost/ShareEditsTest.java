@@ -88,8 +88,7 @@ class ShareEditsTest {
   @Test
   void theRestCannotGo() {
     Advice advice =
-        example.advice(
-            CARP, Changed.wishes(Set.of("wheat"), OptionalDouble.empty(), 0, false));
+        example.advice(CARP, Changed.wishes(Set.of("wheat"), OptionalDouble.empty(), 0, false));
     assertEquals(Standing.NOT_ASKED, advice.standing());
     assertTrue(advice.why().startsWith("wheat is the rest of this recipe and cannot go"));
   }
