@@ -241,7 +241,7 @@ public final class Advices {
   }
 
   private static Costs costs(double then) {
-    return new Costs(0.6227, then, then - 0.00004, OptionalDouble.of(4));
+    return new Costs(0.6227, then, then - 0.00004, OptionalDouble.of(4), Optional.empty());
   }
 
   private static List<LineMove> lines() {
