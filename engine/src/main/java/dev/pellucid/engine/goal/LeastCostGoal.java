@@ -8,6 +8,7 @@ import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.leastcost.Advice;
 import dev.pellucid.engine.leastcost.Advising;
 import dev.pellucid.engine.leastcost.Bought;
+import dev.pellucid.engine.leastcost.InStore;
 import dev.pellucid.engine.leastcost.SweepAsked;
 import dev.pellucid.engine.leastcost.Week;
 import dev.pellucid.engine.leastcost.Wishes;
@@ -23,7 +24,9 @@ import dev.pellucid.engine.workspace.Checked;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
+import dev.pellucid.engine.workspace.Summary;
 import dev.pellucid.engine.workspace.Trees;
+import dev.pellucid.engine.workspace.Whole;
 import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.PrintedPaths;
@@ -165,7 +168,11 @@ public final class LeastCostGoal {
   private List<Advised> advised(List<String> paths, Wishes wishes) {
     Hindrance hindrance = new Hindrance(shared, day, wishes);
     Advising advising =
-        new Advising(Solver.standard(), new FeedComputer(shared.tables()), shared.findings());
+        new Advising(
+            Solver.standard(),
+            new FeedComputer(shared.tables()),
+            shared.findings(),
+            wishes.fromStock() ? Optional.of(store()) : Optional.empty());
     return Streamed.judge(
         shared,
         paths,
@@ -175,6 +182,12 @@ public final class LeastCostGoal {
               ? new Advised(NotAsked.of(shared, checked, why.get()), List.of())
               : advised(checked.recipe().orElseThrow(), advising, wishes);
         });
+  }
+
+  /** What all records of the folder leave in the store. */
+  private InStore store() {
+    return new InStore(
+        shared.tables(), Whole.of(shared, Streamed.check(shared, Summary::of)).stock());
   }
 
   private Advised advised(RuleContext recipe, Advising advising, Wishes wishes) {

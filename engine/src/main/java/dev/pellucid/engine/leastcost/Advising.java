@@ -2,7 +2,6 @@ package dev.pellucid.engine.leastcost;
 
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.leastcost.Advice.AtBound;
 import dev.pellucid.engine.leastcost.Advice.Change;
 import dev.pellucid.engine.leastcost.Advice.Costs;
@@ -38,9 +37,17 @@ public final class Advising {
    * @param findings what is wrong with the data of the folder, whatever recipes are there
    */
   public Advising(Solver solver, FeedComputer computer, List<Finding> findings) {
+    this(solver, computer, findings, Optional.empty());
+  }
+
+  /**
+   * @param store of which a batch may take no more than there is; none where that is not asked
+   */
+  public Advising(
+      Solver solver, FeedComputer computer, List<Finding> findings, Optional<InStore> store) {
     this.solver = solver;
     this.computer = computer;
-    this.held = new Held(computer, findings);
+    this.held = new Held(computer, findings, store);
   }
 
   /**
@@ -51,7 +58,7 @@ public final class Advising {
     if (posed.isEmpty()) {
       return nothing(recipe, Standing.NOT_ASKED, "it has no figures; put right what check says");
     }
-    Optional<String> unready = Unready.why(posed.get());
+    Optional<String> unready = RestStays.why(posed.get()).or(() -> Unready.why(posed.get()));
     return unready.isPresent()
         ? nothing(recipe, Standing.NOT_ASKED, unready.get())
         : of(posed.get());
@@ -95,10 +102,8 @@ public final class Advising {
     if (result.edits().isEmpty()) {
       return Standing.CHEAPEST;
     }
-    for (LimitStatus status : posed.recipe().limits()) {
-      if (status.state().isBroken()) {
-        return Standing.KEEPS_AGAIN;
-      }
+    if (!Today.keepsAll(posed)) {
+      return Standing.KEEPS_AGAIN;
     }
     if (!Costing.isLess(costs.then(), costs.now())) {
       return Standing.CHEAPEST;

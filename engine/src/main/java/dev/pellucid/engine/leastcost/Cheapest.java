@@ -1,7 +1,6 @@
 package dev.pellucid.engine.leastcost;
 
 import dev.pellucid.engine.check.RuleContext;
-import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Answer;
 import dev.pellucid.engine.optimise.Optimiser;
@@ -103,17 +102,8 @@ final class Cheapest {
 
   /** Where something is broken today, whatever it costs. */
   private static boolean isNoDearer(Posed posed, Result result) {
-    return isBroken(posed.recipe())
+    return !Today.keepsAll(posed)
         || result.cost() <= posed.recipe().feed().orElseThrow().costPerKg();
-  }
-
-  static boolean isBroken(RuleContext recipe) {
-    for (LimitStatus status : recipe.limits()) {
-      if (status.state().isBroken()) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private static double risen(Answer.Found found) {
@@ -131,29 +121,15 @@ final class Cheapest {
   }
 
   private Result asItIs(Posed posed, Answer.Found first) {
-    Task task = first.task();
-    double[] shares = new double[task.free().size()];
-    for (int i = 0; i < shares.length; i++) {
-      shares[i] = task.free().get(i).written();
-      if (isOutside(task, i)) {
-        return without(first, "the recipe as it stands is outside its bounds");
-      }
-    }
-    if (isBroken(posed.recipe())) {
+    if (!Today.keepsAll(posed)) {
       return without(first, "the recipe as it stands does not keep all");
+    }
+    double[] shares = new double[first.task().free().size()];
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] = first.task().free().get(i).written();
     }
     return new Result(first, shares, List.of(), Optional.of(posed.recipe()), Optional.empty());
   }
-
-  private static boolean isOutside(Task task, int i) {
-    double written = task.free().get(i).written();
-    boolean left = task.free().get(i).orNone() && written == 0;
-    return !left
-        && (written < task.free().get(i).low() - ROUND
-            || written > task.free().get(i).high() + ROUND);
-  }
-
-  private static final double ROUND = 1e-9;
 
   private Result tightened(Posed posed, Answer.Found first, Answer.Found start) {
     int decimals = ShareEdits.decimals(first.task().free());

@@ -1,9 +1,10 @@
 package dev.pellucid.engine.leastcost;
 
 import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.compute.Silence;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.judge.Silence;
+import dev.pellucid.engine.judge.Silences;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -25,12 +26,21 @@ import java.util.Optional;
 public final class Held {
   private final FeedComputer computer;
   private final Map<String, Finding> wrong = new HashMap<>();
+  private final Optional<InStore> store;
   private final Map<Span, Finding> atPlaces = new HashMap<>();
 
   /**
    * @param findings what is wrong with the data of the folder
    */
   public Held(FeedComputer computer, List<Finding> findings) {
+    this(computer, findings, Optional.empty());
+  }
+
+  /**
+   * @param store of which a batch may take no more than there is; none where that is not asked
+   */
+  public Held(FeedComputer computer, List<Finding> findings, Optional<InStore> store) {
+    this.store = store;
     this.computer = computer;
     for (Finding finding : findings) {
       if (finding.severity() != Severity.NOTE) {
@@ -59,9 +69,14 @@ public final class Held {
     if (finding != null) {
       refusals.add(new Refusal(one.name(), file, finding.headline()));
     }
-    for (Silence silence : computer.silences(one, recipe)) {
+    for (Silence silence : Silences.of(one, recipe, computer)) {
       refusals.add(Refusal.of(silence));
     }
     return refusals;
+  }
+
+  /** The store that bounds a batch, where one does. */
+  Optional<InStore> store() {
+    return store;
   }
 }

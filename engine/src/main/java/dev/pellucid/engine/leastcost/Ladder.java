@@ -4,7 +4,6 @@ import dev.pellucid.engine.leastcost.Advice.LineMove;
 import dev.pellucid.engine.leastcost.Advice.Rung;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Answer;
-import dev.pellucid.engine.optimise.Free;
 import dev.pellucid.engine.optimise.Optimiser;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -71,9 +70,9 @@ final class Ladder {
 
   /** What the first rung must be below: of a recipe that breaks something, nothing. */
   private double start() {
-    return Cheapest.isBroken(posed.recipe()) || !outside().isEmpty()
-        ? Double.POSITIVE_INFINITY
-        : posed.recipe().feed().orElseThrow().costPerKg();
+    return Today.keepsAll(posed)
+        ? posed.recipe().feed().orElseThrow().costPerKg()
+        : Double.POSITIVE_INFINITY;
   }
 
   private boolean isRung(double cost, double before) {
@@ -135,9 +134,7 @@ final class Ladder {
   private List<Integer> outside() {
     List<Integer> outside = new ArrayList<>();
     for (int i = 0; i < found.task().free().size(); i++) {
-      Free one = found.task().free().get(i);
-      boolean left = one.orNone() && one.written() == 0;
-      if (!left && (one.written() < one.low() - CHANGED || one.written() > one.high() + CHANGED)) {
+      if (Today.isOutside(found.task().free().get(i))) {
         outside.add(i);
       }
     }

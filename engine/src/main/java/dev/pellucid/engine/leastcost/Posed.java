@@ -80,7 +80,12 @@ public record Posed(
             Requirements.of(recipe, wishes, offered),
             wishes.move().orElse(Double.POSITIVE_INFINITY),
             Aim.COST);
-    Task asked = wishes.keepLabel() ? KeptLabel.of(recipe, task) : task;
+    Task stepped = StepOnScale.of(task, recipe.floor().reweighed(feed));
+    Task stored =
+        wishes.fromStock() && holding.store().isPresent()
+            ? holding.store().get().bounding(recipe, stepped)
+            : stepped;
+    Task asked = wishes.keepLabel() ? KeptLabel.of(recipe, stored) : stored;
     return new Posed(recipe, wishes, asked, held, holding);
   }
 

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * New shares as edits of the text: only their digits change, in the unit and with the decimals in
@@ -85,9 +86,22 @@ final class ShareEdits {
       } else if (!comesIn && !line.rest() && share.compareTo(line.designed().percent()) != 0) {
         edits.add(edit(line.figure(), share));
       }
+      if (!comesIn && free.get(i).high() <= 0 && share.signum() == 0) {
+        orNone(line).ifPresent(edits::add);
+      }
     }
     more.forEach((place, text) -> edits.add(new TextEdit(under(last(place)), text.toString())));
     return edits;
+  }
+
+  /** What was taken out may come back by itself: {@code within 2 to 10 % or none}. */
+  private static Optional<TextEdit> orNone(Line line) {
+    Optional<Line.Within> within = line.within();
+    if (within.isEmpty() || within.get().orNone() || within.get().low() <= 0) {
+      return Optional.empty();
+    }
+    Span span = within.get().written().span();
+    return Optional.of(new TextEdit(new Span(span.file(), span.end(), span.end()), " or none"));
   }
 
   private TextEdit edit(Span figure, BigDecimal share) {

@@ -4,23 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.RuleContext;
-import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.leastcost.Advice.Standing;
-import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.quantity.Share;
-import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Line;
-import dev.pellucid.engine.workspace.ReadFolder;
-import dev.pellucid.engine.workspace.Shared;
-import dev.pellucid.engine.workspace.Streamed;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -33,7 +27,6 @@ import org.junit.jupiter.api.Test;
  * with {@code -Dpellucid.leastCosts=1000} so many.
  */
 class LeastCostRoundingTest {
-  private static final LocalDate DAY = LocalDate.of(2026, 11, 28);
   private static final int PROBLEMS = Integer.getInteger("pellucid.leastCosts", 60);
   private static final int SEED = Integer.getInteger("pellucid.leastCostsSeed", 20261128);
   private static final double MUCH = 1e-3;
@@ -70,7 +63,9 @@ class LeastCostRoundingTest {
   }
 
   private static Wishes wishes(Random random) {
-    return random.nextInt(4) == 0 ? TestWishes.moving(1 + random.nextInt(5)) : Wishes.NONE;
+    return random.nextInt(4) == 0
+        ? Changed.wishes(Set.of(), OptionalDouble.of(1 + random.nextInt(5)), 0, false)
+        : Wishes.NONE;
   }
 
   private void look(String name, Texts texts, String path, Wishes wishes) {
@@ -78,7 +73,7 @@ class LeastCostRoundingTest {
     Advice advice = advice(texts, path, wishes);
     stood.merge(advice.standing().name(), 1, Integer::sum);
     String at = name + ": " + advice.standing() + ": ";
-    boolean sound = before.feed().isPresent() && !Cheapest.isBroken(before);
+    boolean sound = before.feed().isPresent() && !isBroken(before);
     if (advice.standing() == Standing.NOT_PROVEN && sound) {
       failed.add(at + advice.why());
     }
@@ -131,18 +126,20 @@ class LeastCostRoundingTest {
     }
   }
 
-  private static Shared shared(Texts texts) {
-    return Shared.of(ReadFolder.of(texts), Days.on(DAY));
+  private static boolean isBroken(RuleContext recipe) {
+    for (LimitStatus status : recipe.limits()) {
+      if (status.state().isBroken()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static RuleContext recipe(Texts texts, String path) {
-    return Streamed.judged(shared(texts), path).recipe().orElseThrow();
+    return new Changed(texts).recipe(path);
   }
 
   private static Advice advice(Texts texts, String path, Wishes wishes) {
-    Shared shared = shared(texts);
-    RuleContext recipe = Streamed.judged(shared, path).recipe().orElseThrow();
-    return new Advising(Solver.standard(), new FeedComputer(shared.tables()), List.of())
-        .of(recipe, wishes);
+    return new Changed(texts).advice(path, wishes);
   }
 }

@@ -1,0 +1,67 @@
+package dev.pellucid.engine.leastcost;
+
+import dev.pellucid.engine.check.RuleContext;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.optimise.Free;
+import dev.pellucid.engine.optimise.Requirement;
+import dev.pellucid.engine.optimise.Task;
+import dev.pellucid.engine.optimise.Tightened;
+import dev.pellucid.engine.records.FirstExpiredFirstOut;
+import dev.pellucid.engine.records.FirstExpiredFirstOut.Pick;
+import dev.pellucid.engine.records.Stock;
+import dev.pellucid.engine.resolve.Line;
+import dev.pellucid.engine.resolve.Material;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What of each ingredient may be taken from the store: what is left of the lots that are passed,
+ * all batches that are written down taken off. An ingredient of which the folder keeps no lots is
+ * not counted.
+ */
+public record InStore(FeedTables tables, Stock stock) {
+  /** More than any batch takes. */
+  private static final double MUCH_KG = 1e6;
+
+  private static final double WHOLE = 100;
+
+  /** The task with one batch of the recipe's size bounded by the store; itself without a size. */
+  Task bounding(RuleContext recipe, Task task) {
+    ComputedFeed feed = task.feed();
+    if (feed.recipe().batch().isEmpty()) {
+      return task;
+    }
+    double kg = feed.weighed(feed.recipe().batch().get());
+    List<Tightened> kept = new ArrayList<>(task.kept());
+    for (Free one : task.free()) {
+      Optional<Material.Single> single = one.line().material().single();
+      Optional<FirstExpiredFirstOut> there =
+          single.isPresent()
+              ? FirstExpiredFirstOut.of(
+                  single.get().ingredient(), MUCH_KG, recipe.day(), tables, stock)
+              : Optional.empty();
+      if (there.isPresent()) {
+        double left = 0;
+        for (Pick pick : there.get().picks()) {
+          left += pick.kg();
+        }
+        double points = left / kg * WHOLE - others(feed, one.line(), single.get().ingredient());
+        kept.add(new Tightened(new Requirement.OfStock(one.line(), points), 0));
+      }
+    }
+    return task.keeping(kept);
+  }
+
+  /** What other lines take of the same. */
+  private static double others(ComputedFeed feed, Line line, Ingredient ingredient) {
+    double points = 0;
+    for (Line other : feed.recipe().lines()) {
+      boolean same = other.material().name().equals(ingredient.name());
+      points += same && other.index() != line.index() ? other.share().kgPer100() : 0;
+    }
+    return points;
+  }
+}
