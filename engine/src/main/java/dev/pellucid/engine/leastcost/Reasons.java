@@ -143,6 +143,8 @@ public record Reasons(
     }
 
     /**
+     * The answer at one place.
+     *
      * @param cost of a kg in the bags; empty where nothing keeps all
      * @param share of the ingredient, or of what changes most, in percent
      */
