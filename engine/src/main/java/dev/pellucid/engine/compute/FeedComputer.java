@@ -127,7 +127,7 @@ public final class FeedComputer {
     return compositions.fed(recipe.species(), kind(recipe.process())).of(ingredient);
   }
 
-  /** What is counted. */
+  /** All nutrients of the folder. */
   public Nutrients nutrients() {
     return tables.nutrients();
   }
