@@ -18,9 +18,9 @@ import java.util.Optional;
 
 /**
  * Which ingredients may not rise above their share of today, nor come in: those that do not tell
- * what a feed with more of them would be judged by, and those of whose own file check
- * says something: a figure that is doubted, or a maximum of its own that it is over, so that it
- * would be thinned into the feed.
+ * what a feed with more of them would be judged by, and those of whose own file check says
+ * something: a figure that is doubted, or a maximum of its own that it is over, so that it would be
+ * thinned into the feed.
  */
 public final class Held {
   private final FeedComputer computer;

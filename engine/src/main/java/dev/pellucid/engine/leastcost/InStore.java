@@ -18,9 +18,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What of each ingredient may be taken from the store: what is left of the lots that are passed, all
- * batches that are written down taken off. An ingredient of which the folder keeps no lots is not
- * counted.
+ * What of each ingredient may be taken from the store: what is left of the lots that are passed,
+ * all batches that are written down taken off. An ingredient of which the folder keeps no lots is
+ * not counted.
  */
 public record InStore(FeedTables tables, Stock stock) {
   /** More than any batch takes. */

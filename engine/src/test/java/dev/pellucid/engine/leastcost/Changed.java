@@ -73,8 +73,7 @@ record Changed(Texts texts) {
         wishes.fromStock()
             ? Optional.of(
                 new InStore(
-                    shared.tables(),
-                    Whole.of(shared, Streamed.check(shared, Summary::of)).stock()))
+                    shared.tables(), Whole.of(shared, Streamed.check(shared, Summary::of)).stock()))
             : Optional.empty();
     return new Advising(
             Solver.standard(), new FeedComputer(shared.tables()), shared.findings(), store)

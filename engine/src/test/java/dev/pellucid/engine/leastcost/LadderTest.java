@@ -37,12 +37,7 @@ class LadderTest {
         before = rung.cost();
         lines = rung.lines().size();
         double cost =
-            example
-                .as(path, rung.change().after())
-                .recipe(path)
-                .feed()
-                .orElseThrow()
-                .costPerKg();
+            example.as(path, rung.change().after()).recipe(path).feed().orElseThrow().costPerKg();
         assertEquals(rung.cost(), cost, 1e-12, path);
       }
       assertEquals(advice.costs().orElseThrow().then(), before, 1e-12, path);

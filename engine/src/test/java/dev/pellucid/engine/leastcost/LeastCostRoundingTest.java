@@ -63,8 +63,9 @@ class LeastCostRoundingTest {
   }
 
   private static Wishes wishes(Random random) {
-    return random.nextInt(4) == 0 ? Changed.wishes(
-            Set.of(), OptionalDouble.of(1 + random.nextInt(5)), 0, false) : Wishes.NONE;
+    return random.nextInt(4) == 0
+        ? Changed.wishes(Set.of(), OptionalDouble.of(1 + random.nextInt(5)), 0, false)
+        : Wishes.NONE;
   }
 
   private void look(String name, Texts texts, String path, Wishes wishes) {

@@ -87,7 +87,8 @@ class RejectedAnswersTest {
     String profile = "limits/carp-grower.limits";
     changed.put(
         profile,
-        Files.readString(EXAMPLE.resolve(profile)).replaceAll("(?m)^ +available-phosphorus .*\n", ""));
+        Files.readString(EXAMPLE.resolve(profile))
+            .replaceAll("(?m)^ +available-phosphorus .*\n", ""));
     Advice without = advice("carp/KG-35.recipe", salt);
     double total = line(without, "monocalcium-phosphate").then();
     assertTrue(asked > total + 0.1, asked + " with the limit, " + total + " without it");
