@@ -76,7 +76,7 @@ class LinesAtZeroTest {
     assertFalse(sheet().contains("DL-methionine,"));
   }
 
-  /** What is said of its grinding, its warming and its overage waits for it. */
+  /** What is said of its grinding and its overage waits for it. */
   @Test
   void whatElseIsSaidOfItWaitsForIt() throws IOException {
     String sheet = sheet();
@@ -84,9 +84,6 @@ class LinesAtZeroTest {
     rewrite("  wheat-gluten ", "  krill-meal  0.00 %  within 1 to 4 % or none\n  wheat-gluten ");
     rewrite("\ncoat\n", "\ncoat\n  soybean-oil  0.00 %  within 1 to 4 % or none\n");
     rewrite("  blend      time", "  grind krill-meal screen 0.6 mm\n  blend      time");
-    rewrite(
-        "  coat       temperature       45 °C\n",
-        "  coat       temperature       45 °C\n  coat soybean-oil temperature 50 °C\n");
     rewrite(
         "\noverage\n",
         "\noverage\n  krill-meal 5 % for handling\n  soybean-oil 20 g per weighing for handling\n");

@@ -147,8 +147,8 @@ public record ComputedFeed(
 
   /** The same feed if an ingredient had another price, wherever it stands in it. */
   public ComputedFeed priced(Price price) {
-    List<Row> other = new ArrayList<>(rows.size());
-    for (Row row : rows) {
+    List<Row> other = new ArrayList<>();
+    for (Row row : everyRow()) {
       boolean isOne = row.ingredient().name().equals(price.ingredient());
       other.add(isOne ? row.priced(price) : row);
     }

@@ -3,6 +3,7 @@ package dev.pellucid.engine.compute;
 import dev.pellucid.engine.data.Digestibility.ProcessKind;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -121,13 +122,14 @@ public final class FeedComputer {
     return rows;
   }
 
-  /**
-   * What an ingredient does not tell by which a recipe with more of it would be judged, whether it
-   * is in the recipe or not.
-   */
-  public List<Silence> silences(Ingredient ingredient, ResolvedRecipe recipe) {
-    Composition told = compositions.fed(recipe.species(), kind(recipe.process())).of(ingredient);
-    return Silences.of(ingredient, told, recipe, tables.nutrients());
+  /** What an ingredient holds for the species and the kind of process of a recipe. */
+  public Composition composition(Ingredient ingredient, ResolvedRecipe recipe) {
+    return compositions.fed(recipe.species(), kind(recipe.process())).of(ingredient);
+  }
+
+  /** All nutrients of the folder. */
+  public Nutrients nutrients() {
+    return tables.nutrients();
   }
 
   private static Optional<ProcessKind> kind(Passes process) {

@@ -1,6 +1,7 @@
 /**
- * How a computed feed stands with each limit and each claim of its label: decided once, as values.
- * It knows no findings and has no words for what it finds.
+ * How a computed feed stands with each limit and each claim of its label, and what an ingredient
+ * leaves untold by which more of it would be judged: decided once, as values. It knows no findings
+ * and has no words for what it finds.
  */
 @NullMarked
 package dev.pellucid.engine.judge;

@@ -43,7 +43,8 @@ final class Explaining {
         limits.limits(),
         FigureMoves.of(posed.recipe(), then),
         values.of(),
-        new PriceRanges(found, prices, solver).of(),
+        new PriceRanges(found, prices, solver, inFull ? Optional.of(nearby) : Optional.empty())
+            .of(),
         sweep,
         next,
         limits.shares());

@@ -1,9 +1,10 @@
 package dev.pellucid.engine.leastcost;
 
 import dev.pellucid.engine.compute.FeedComputer;
-import dev.pellucid.engine.compute.Silence;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.judge.Silence;
+import dev.pellucid.engine.judge.Silences;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -68,7 +69,8 @@ public final class Held {
     if (finding != null) {
       refusals.add(new Refusal(one.name(), file, finding.headline()));
     }
-    for (Silence silence : computer.silences(one, recipe)) {
+    for (Silence silence :
+        Silences.of(one, computer.composition(one, recipe), recipe, computer.nutrients())) {
       refusals.add(Refusal.of(silence));
     }
     return refusals;

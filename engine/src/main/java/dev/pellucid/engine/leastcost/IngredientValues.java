@@ -33,6 +33,9 @@ final class IngredientValues {
   /** By such a part is a price below what it is worth when it is asked how much comes in. */
   private static final double JUST_BELOW = 0.01;
 
+  /** The part of a worth to which it is looked for. */
+  private static final double CLOSE = 1e-3;
+
   /** Less is none. */
   private static final double NONE = 1e-7;
 
@@ -124,7 +127,7 @@ final class IngredientValues {
   private double lower(Ingredient one, Line line, double worth) {
     double in = 0;
     double out = worth;
-    while (out - in > worth * JUST_BELOW / 2) {
+    while (out - in > Math.max(out * CLOSE, CLOSE * CLOSE)) {
       double middle = (in + out) / 2;
       if (comesIn(one, line, middle) > NONE) {
         in = middle;

@@ -7,7 +7,9 @@ import dev.pellucid.engine.linear.LinearProgram;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.linear.Stays;
 import dev.pellucid.engine.optimise.Answer;
+import dev.pellucid.engine.optimise.Nearby;
 import dev.pellucid.engine.optimise.ProgramPrices;
+import dev.pellucid.engine.optimise.Task;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,15 @@ import java.util.Optional;
 final class PriceRanges {
   private static final double LEAST = 1e-9;
 
+  /** Shares that differ by less, in points, are the same. */
+  private static final double SAME = 1e-5;
+
+  /** The part of a price to which an end is looked for. */
+  private static final double CLOSE = 1e-4;
+
+  /** So many times its price nobody looks for an end. */
+  private static final double MANY = 20;
+
   private final Answer.Found found;
   private final ProgramPrices prices;
   private final Solver solver;
@@ -28,8 +39,14 @@ final class PriceRanges {
   private final LinearProgram priced;
 
   private final boolean settled;
+  private final Optional<Nearby> nearby;
 
-  PriceRanges(Answer.Found found, ProgramPrices prices, Solver solver) {
+  /**
+   * @param nearby solves again where whole steps or nothing at all were chosen, since another
+   *     choice may be cheaper before the shares of this one move; empty where nobody waits for that
+   */
+  PriceRanges(Answer.Found found, ProgramPrices prices, Solver solver, Optional<Nearby> nearby) {
+    this.nearby = nearby;
     this.found = found;
     this.prices = prices;
     this.solver = solver;
@@ -46,13 +63,58 @@ final class PriceRanges {
         String name = price.get().ingredient();
         double now = price.get().perKg();
         stays(prices.direction(name))
-            .map(
-                stays ->
-                    new PriceRange(name, now, Math.max(0, now + stays.from()), now + stays.to()))
+            .map(stays -> range(price.get(), Math.max(0, now + stays.from()), now + stays.to()))
             .ifPresent(ranges::add);
       }
     }
     return ranges;
+  }
+
+  private PriceRange range(Price price, double from, double to) {
+    double now = price.perKg();
+    double most = Math.min(to, MANY * now);
+    boolean isChosen = nearby.isPresent() && found.program().isInteger();
+    double end = isChosen ? end(price, most, nearby.get()) : most;
+    return new PriceRange(
+        price.ingredient(),
+        now,
+        isChosen ? end(price, from, nearby.get()) : from,
+        end < MANY * now ? end : Double.POSITIVE_INFINITY);
+  }
+
+  /** The shares are cheapest between two prices, so the end is looked for by halves. */
+  private double end(Price price, double end, Nearby again) {
+    double close = CLOSE * price.perKg();
+    double inside = price.perKg();
+    double outside = end;
+    if (staysAt(price, end + Math.signum(inside - end) * close, again)) {
+      return end;
+    }
+    while (Math.abs(outside - inside) > close) {
+      double middle = (inside + outside) / 2;
+      if (staysAt(price, middle, again)) {
+        inside = middle;
+      } else {
+        outside = middle;
+      }
+    }
+    return inside;
+  }
+
+  private boolean staysAt(Price price, double perKg, Nearby again) {
+    Task task = found.task().priced(Repriced.at(price, perKg));
+    return again
+        .solve(task, found.shares())
+        .byKind(this::isSame, unmet -> false, undecided -> false);
+  }
+
+  private boolean isSame(Answer.Found other) {
+    for (int i = 0; i < found.shares().length; i++) {
+      if (Math.abs(other.shares()[i] - found.shares()[i]) > SAME) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

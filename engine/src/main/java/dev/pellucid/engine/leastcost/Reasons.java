@@ -125,7 +125,7 @@ public record Reasons(
   /**
    * Prices of an ingredient between which all shares stay as they are.
    *
-   * @param to infinite where no price changes them
+   * @param to infinite where no price changes them up to twenty times that of today
    */
   public record PriceRange(String name, double price, double from, double to) {}
 
@@ -143,6 +143,8 @@ public record Reasons(
     }
 
     /**
+     * The cheapest feed at one place of the way.
+     *
      * @param cost of a kg in the bags; empty where nothing keeps all
      * @param share of the ingredient, or of what changes most, in percent
      */

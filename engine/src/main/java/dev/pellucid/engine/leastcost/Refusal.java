@@ -1,6 +1,6 @@
 package dev.pellucid.engine.leastcost;
 
-import dev.pellucid.engine.compute.Silence;
+import dev.pellucid.engine.judge.Silence;
 import java.util.Locale;
 
 /**

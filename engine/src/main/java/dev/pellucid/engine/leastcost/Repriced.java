@@ -14,7 +14,7 @@ final class Repriced {
 
   /** The price of the ingredient of a line, as it counts in a feed. */
   static Optional<Price> now(ComputedFeed feed, Line line) {
-    for (Row row : feed.rows()) {
+    for (Row row : feed.everyRow()) {
       if (row.line().index() == line.index()) {
         return row.price();
       }
@@ -22,14 +22,17 @@ final class Repriced {
     return Optional.empty();
   }
 
+  /** The same at so much for a kg. */
+  static Price at(Price was, double perKg) {
+    return new Price(
+        was.ingredient(), was.from(), perKg, was.asWritten(), was.source(), was.place());
+  }
+
   /** Empty for what has no price and tells no contents, so that there is no source to name. */
   static Optional<Price> of(RuleContext recipe, Ingredient one, double perKg) {
     Optional<Price> now = recipe.tables().price(one.name(), recipe.day());
     if (now.isPresent()) {
-      Price was = now.get();
-      return Optional.of(
-          new Price(
-              was.ingredient(), was.from(), perKg, was.asWritten(), was.source(), was.place()));
+      return Optional.of(at(now.get(), perKg));
     }
     return one.contents().stream()
         .findFirst()

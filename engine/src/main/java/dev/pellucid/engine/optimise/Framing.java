@@ -8,7 +8,9 @@ import dev.pellucid.engine.linear.LinearProgram;
 import dev.pellucid.engine.linear.Variable;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Frames a task as a linear program around a feed. What bends is laid down as the plane that
@@ -20,8 +22,8 @@ import java.util.List;
  * Dinkelbach, On nonlinear fractional programming, Management Science 13, 1967).
  */
 final class Framing {
-  /** By how much, as a part of its size, a room may be missed and count as kept. */
-  private static final double STILL = 1e-9;
+  /** Planes whose slopes differ by less, as a part of the greatest, are one. */
+  private static final double ALIKE = 1e-6;
 
   private static final double TINY = 1e-15;
 
@@ -47,12 +49,14 @@ final class Framing {
     double perKg = money.now() / bagged.now();
     List<Constraint> constraints = new ArrayList<>();
     List<Requirement> rows = new ArrayList<>();
-    boolean holds = true;
+    Map<Requirement, Integer> newest = new IdentityHashMap<>();
+    double missed = 0;
     for (Tightened tightened : task.kept()) {
       Requirement one = tightened.of();
+      newest.put(one, rows.size());
       for (Slope room : tightened.rooms(slopes)) {
         Constraint constraint = constraint(room, shares);
-        holds &= room.now() >= -STILL * size(constraint, shares);
+        missed = Math.max(missed, -room.now() / size(constraint, shares));
         constraints.add(constraint);
         rows.add(one);
         if (one.bends()) {
@@ -62,10 +66,7 @@ final class Framing {
       }
     }
     int older = planes.size() - bending(rows);
-    for (int i = 0; i < older; i++) {
-      constraints.add(planes.get(i));
-      rows.add(ofPlanes.get(i));
-    }
+    older(older, newest, constraints, rows);
     constraints.add(total());
     if (moves) {
       moves(constraints);
@@ -74,8 +75,46 @@ final class Framing {
         new LinearProgram(variables(money.minus(perKg, bagged)), constraints),
         rows,
         perKg,
-        holds,
+        missed,
         bagged.now());
+  }
+
+  /**
+   * Planes of earlier feeds. Those that are all but the same as the newest are left out: where such
+   * cross is settled by rounding alone. All rooms of one thing stay together.
+   */
+  private void older(
+      int count,
+      Map<Requirement, Integer> newest,
+      List<Constraint> constraints,
+      List<Requirement> rows) {
+    int current = rows.size();
+    int i = 0;
+    while (i < count) {
+      Requirement one = ofPlanes.get(i);
+      int start = newest.getOrDefault(one, 0);
+      int size = 0;
+      boolean same = true;
+      while (start + size < current && rows.get(start + size) == one) {
+        same &= isSame(planes.get(i + size), constraints.get(start + size));
+        size++;
+      }
+      if (!same) {
+        constraints.addAll(planes.subList(i, i + size));
+        rows.addAll(ofPlanes.subList(i, i + size));
+      }
+      i += size;
+    }
+  }
+
+  private boolean isSame(Constraint older, Constraint newest) {
+    double most = TINY;
+    double apart = 0;
+    for (int i = 0; i < task.free().size(); i++) {
+      most = Math.max(most, Math.abs(newest.coefficient(i)));
+      apart = Math.max(apart, Math.abs(newest.coefficient(i) - older.coefficient(i)));
+    }
+    return apart <= ALIKE * most;
   }
 
   /** How large what adds up to a room is. */

@@ -82,7 +82,7 @@ public final class OtherBound {
    * The bound that a feed just keeps, which is the figure that is judged. What is left to a bound
    * is a straight line of it: two of them tell where it is zero.
    */
-  static double kept(Requirement one, Slopes feed) {
+  public static double kept(Requirement one, Slopes feed) {
     List<Slope> atZero = of(one, 0).orElseThrow().rooms(feed);
     List<Slope> atOne = of(one, 1).orElseThrow().rooms(feed);
     boolean least = isLeast(one);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.data.Ingredient.Cap;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -30,10 +31,8 @@ class CapTest {
     TablesRead read = Pantry.full().with("ingredients/wheat-bran.yaml", caps.toString()).stocked();
     assertEquals(List.of(), read.findings(), caps.toString());
     FeedTables tables = read.tables();
-    return tables
-        .ingredients()
-        .get("wheat-bran")
-        .cap(Optional.ofNullable(tables.species().get(species)).orElseThrow());
+    return Objects.requireNonNull(tables.ingredients().get("wheat-bran"))
+        .cap(Objects.requireNonNull(tables.species().get(species)));
   }
 
   private static OptionalDouble most(String species, String... rows) {

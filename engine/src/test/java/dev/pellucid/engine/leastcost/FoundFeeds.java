@@ -93,6 +93,20 @@ final class FoundFeeds {
         .byKind(Optional::of, unmet -> Optional.empty(), undecided -> Optional.empty());
   }
 
+  /** The same of what must have an answer. */
+  static Answer.Found must(Task task) {
+    return new Optimiser(Solver.standard())
+        .solve(task)
+        .byKind(
+            found -> found,
+            unmet -> {
+              throw new AssertionError("no shares keep all");
+            },
+            undecided -> {
+              throw new AssertionError(undecided.why());
+            });
+  }
+
   /**
    * As many others: of a recipe some prices are others, some bounds are moved and some lines are
    * freer.

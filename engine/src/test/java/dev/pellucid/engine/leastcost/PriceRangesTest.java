@@ -8,7 +8,9 @@ import dev.pellucid.engine.leastcost.FoundFeeds.Case;
 import dev.pellucid.engine.leastcost.Reasons.PriceRange;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Answer;
+import dev.pellucid.engine.optimise.Optimiser;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -27,7 +29,9 @@ class PriceRangesTest {
   @ParameterizedTest
   @MethodSource("feeds")
   void sharesStayInsideAndNotOutside(Case one) {
-    List<PriceRange> ranges = new PriceRanges(one.found(), one.prices(), Solver.standard()).of();
+    List<PriceRange> ranges =
+        new PriceRanges(one.found(), one.prices(), Solver.standard(), Optional.of(one.nearby()))
+            .of();
     int inUse = 0;
     for (double share : one.found().shares()) {
       inUse += share > 1e-9 ? 1 : 0;
@@ -51,12 +55,21 @@ class PriceRangesTest {
   /** By how many points the share moves that moves most. */
   private static double moved(Case one, PriceRange range, double perKg) {
     Ingredient ingredient = FoundFeeds.SHARED.tables().ingredients().get(range.name());
-    Answer.Found found =
-        FoundFeeds.solved(
-                one.found()
-                    .task()
-                    .priced(Repriced.of(one.posed().recipe(), ingredient, perKg).orElseThrow()))
-            .orElseThrow();
+    return new Optimiser(Solver.standard())
+        .solve(
+            one.found()
+                .task()
+                .priced(Repriced.of(one.posed().recipe(), ingredient, perKg).orElseThrow()))
+        .byKind(
+            found -> moved(one, found),
+            // Where the recipe has a limit on its cost.
+            unmet -> Double.POSITIVE_INFINITY,
+            undecided -> {
+              throw new AssertionError(undecided.why());
+            });
+  }
+
+  private static double moved(Case one, Answer.Found found) {
     double most = 0;
     for (int i = 0; i < found.shares().length; i++) {
       most = Math.max(most, Math.abs(found.shares()[i] - one.found().shares()[i]));

@@ -24,6 +24,27 @@ class SecondOpinionTest {
       assertTrue(optimum.gap() <= 1e-9, "program " + number + " has a gap of " + optimum.gap());
       assertEquals(program.cost(optimum.values()), optimum.cost(), 1e-12 * optimum.cost());
       assertFalse(optimum.isInteger());
+      pricesAreOfWhatBinds(program, optimum, "program " + number);
+    }
+  }
+
+  private static void pricesAreOfWhatBinds(LinearProgram program, Optimum optimum, String which) {
+    for (int i = 0; i < program.constraints().size(); i++) {
+      Constraint constraint = program.constraints().get(i);
+      double price = optimum.price(i);
+      if (price != 0) {
+        double bound = price > 0 ? constraint.low() : constraint.high();
+        double at = constraint.at(optimum.values());
+        assertEquals(bound, at, 1e-9 * Math.abs(bound) + 1e-13, which + " constraint " + i);
+      }
+    }
+    for (int j = 0; j < program.variables().size(); j++) {
+      Variable variable = program.variables().get(j);
+      double price = optimum.boundPrice(j);
+      if (price != 0) {
+        double bound = price > 0 ? variable.low() : variable.high();
+        assertEquals(bound, optimum.value(j), which + " variable " + j);
+      }
     }
   }
 

@@ -1,4 +1,4 @@
-package dev.pellucid.engine.compute;
+package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;

@@ -1,11 +1,14 @@
-package dev.pellucid.engine.compute;
+package dev.pellucid.engine.judge;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.pellucid.engine.check.SmallFolder;
+import dev.pellucid.engine.compute.Composition;
+import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.resolve.Days;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
@@ -13,6 +16,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,8 +63,12 @@ class SilencesTest {
                 """)
             .with(
                 "species/european-seabass.yaml",
-                "name: European seabass\ngroups: [marine-fish]\nhabits: [sinking]\n"
-                    + "needs-told: [taurine]\n");
+                """
+                name: European seabass
+                groups: [marine-fish]
+                habits: [sinking]
+                needs-told: [taurine]
+                """);
   }
 
   private void one(String contents, String more) throws IOException {
@@ -91,19 +99,19 @@ class SilencesTest {
   /** Each silence in a word or two, in order. */
   private List<String> silences() throws IOException {
     Shared shared = Shared.of(ReadFolder.of(Texts.at(root)), Days.on(LocalDate.of(2026, 11, 25)));
-    Ingredient one = shared.tables().ingredients().get("one");
-    return new FeedComputer(shared.tables())
-            .silences(one, Streamed.judged(shared, "A-1.recipe").recipe().orElseThrow().recipe())
-            .stream()
-            .map(
-                silence ->
-                    silence.<String>byKind(
-                        content ->
-                            content.nutrient().name() + " for " + content.limit().subject().text(),
-                        cap -> "cap for " + cap.species().name(),
-                        part -> "digestibility of " + part.whole().name(),
-                        need -> need.nutrient().name() + " as needed"))
-            .toList();
+    Ingredient one = Objects.requireNonNull(shared.tables().ingredients().get("one"));
+    ResolvedRecipe recipe = Streamed.judged(shared, "A-1.recipe").recipe().orElseThrow().recipe();
+    Composition told = new FeedComputer(shared.tables()).composition(one, recipe);
+    return Silences.of(one, told, recipe, shared.tables().nutrients()).stream()
+        .map(
+            silence ->
+                silence.<String>byKind(
+                    content ->
+                        content.nutrient().name() + " for " + content.limit().subject().text(),
+                    cap -> "cap for " + cap.species().name(),
+                    part -> "digestibility of " + part.whole().name(),
+                    need -> need.nutrient().name() + " as needed"))
+        .toList();
   }
 
   @Test

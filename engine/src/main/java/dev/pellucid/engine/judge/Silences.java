@@ -1,5 +1,6 @@
-package dev.pellucid.engine.compute;
+package dev.pellucid.engine.judge;
 
+import dev.pellucid.engine.compute.Composition;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.data.Nutrients;
@@ -18,7 +19,7 @@ import java.util.Optional;
  * break a limit, a cap for the species, the digestibility of what makes up the whole, and what the
  * species needs told. What a bound leaves no room for, as for starch in an oil, is no silence.
  */
-final class Silences {
+public final class Silences {
   /** Of so little protein it does not matter how much is digested. */
   private static final double A_TRACE = 0.01;
 
@@ -38,9 +39,12 @@ final class Silences {
   }
 
   /**
-   * @param composition of the ingredient for the species and the kind of process of the recipe
+   * What an ingredient does not tell by which a recipe with more of it would be judged, whether it
+   * is in the recipe or not.
+   *
+   * @param composition of the ingredient, for the species and the kind of process of the recipe
    */
-  static List<Silence> of(
+  public static List<Silence> of(
       Ingredient ingredient, Composition composition, ResolvedRecipe recipe, Nutrients nutrients) {
     Silences all = new Silences(ingredient, composition, recipe, nutrients);
     for (Limit limit : recipe.limits()) {
@@ -49,7 +53,7 @@ final class Silences {
     if (recipe.species().isPresent()) {
       all.ofSpecies(recipe.species().get());
     }
-    return all.found;
+    return List.copyOf(all.found);
   }
 
   /** More of what is not told breaks a maximum, and the lower sum of a ratio a minimum. */
