@@ -263,7 +263,10 @@ final class Rooms {
             "engine.judge",
             "engine.check",
             "engine.linear",
-            "engine.optimise"),
+            "engine.optimise",
+            "engine.weighing",
+            "engine.label",
+            "engine.records"),
         Room.of(
                 "engine.weighing",
                 9,
