@@ -69,6 +69,7 @@ public final class LeastCostJson {
     figure(json, "costNow", advice.costs().map(Costs::now));
     figure(json, "costThen", advice.costs().map(Costs::then));
     figure(json, "costNotRounded", advice.costs().map(Costs::least));
+    json.put("rounding", advice.costs().flatMap(Costs::rounding).orElse(null));
     figure(json, "savesPerTonne", advice.costs().map(Costs::savesPerTonne));
     figure(
         json,

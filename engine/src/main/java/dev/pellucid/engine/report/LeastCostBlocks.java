@@ -94,7 +94,14 @@ final class LeastCostBlocks {
     blocks.add(new Facts(facts));
     if (moved) {
       blocks.add(new Picture(pictures.costs(costs)));
+      costs.rounding().ifPresent(why -> blocks.add(new Words(sentence(why))));
     }
+  }
+
+  private static String sentence(String clause) {
+    return Character.toUpperCase(clause.charAt(0))
+        + clause.substring(1)
+        + (clause.endsWith(".") ? "" : ".");
   }
 
   private static String both(String now, String then) {

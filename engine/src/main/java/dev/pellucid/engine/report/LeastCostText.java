@@ -6,6 +6,7 @@ import dev.pellucid.engine.leastcost.Advice.Costs;
 import dev.pellucid.engine.leastcost.Week;
 import dev.pellucid.engine.report.Block.Folded;
 import dev.pellucid.engine.report.Block.Title;
+import dev.pellucid.engine.report.Block.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -112,7 +113,12 @@ public final class LeastCostText {
 
   /** The page of all feeds of the week. */
   public String html(List<LeastCostTold> all, Week week) {
-    return new HtmlPage().render("Least cost, all feeds", MORE, week(inOrder(all), week));
+    List<Block> blocks = new ArrayList<>(week(all, week));
+    if (all.stream().anyMatch(LeastCostTold::isOffered)) {
+      blocks.add(
+          new Words("Each feed that would change has a page beside this one, named as its code."));
+    }
+    return new HtmlPage().render("Least cost, all feeds", MORE, blocks);
   }
 
   private List<Block> page(LeastCostTold told) {
