@@ -254,7 +254,7 @@ final class ManyLines {
     }
     LimitWords words = new LimitWords(limit);
     return Optional.of(
-        "within their bounds its lines bring it to "
+        "the lines of this recipe, within their bounds, bring it to "
             + words.besideBound(edge.getAsDouble())
             + words.unit()
             + (limit.side() == Bound.Side.MIN ? " at most" : " at least"));

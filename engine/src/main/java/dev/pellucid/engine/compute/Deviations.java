@@ -103,12 +103,26 @@ final class Deviations {
     return slopes;
   }
 
-  /**
-   * The deviation of a ratio, and by how much it grows with one kg more of each row.
-   *
-   * @param slopes by the order of the rows
-   */
-  record OfRatio(double deviation, double[] slopes) {}
+  /** The deviation of a ratio, and by how much it grows with one kg more of each row. */
+  static final class OfRatio {
+    private final double deviation;
+    private final double[] slopes;
+
+    OfRatio(double deviation, double[] slopes) {
+      this.deviation = deviation;
+      this.slopes = slopes;
+    }
+
+    /** What it is. */
+    double deviation() {
+      return deviation;
+    }
+
+    /** By the order of the rows; nobody writes to it. */
+    double[] slopes() {
+      return slopes;
+    }
+  }
 
   /** The same as {@link #ofRatio}, with how it moves. */
   OfRatio ratio(

@@ -3,7 +3,6 @@ package dev.pellucid.engine.compute;
 import dev.pellucid.engine.data.Digestibility.ProcessKind;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
-import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -125,11 +124,6 @@ public final class FeedComputer {
   /** What an ingredient holds for the species and the kind of process of a recipe. */
   public Composition composition(Ingredient ingredient, ResolvedRecipe recipe) {
     return compositions.fed(recipe.species(), kind(recipe.process())).of(ingredient);
-  }
-
-  /** What is counted. */
-  public Nutrients nutrients() {
-    return tables.nutrients();
   }
 
   private static Optional<ProcessKind> kind(Passes process) {

@@ -43,13 +43,26 @@ public final class Slopes {
   /** How the masses of each balance move, once one is asked for. */
   private final Map<Mass, Masses> masses = new HashMap<>();
 
-  /**
-   * A sum over lines.
-   *
-   * @param now what it is
-   * @param perPoint what a point of each line adds, by the index of the line
-   */
-  public record Slope(double now, double[] perPoint) {
+  /** A sum over lines. */
+  public static final class Slope {
+    private final double now;
+    private final double[] perPoint;
+
+    public Slope(double now, double[] perPoint) {
+      this.now = now;
+      this.perPoint = perPoint;
+    }
+
+    /** What it is. */
+    public double now() {
+      return now;
+    }
+
+    /** What a point of each line adds, by the index of the line; nobody writes to it. */
+    public double[] perPoint() {
+      return perPoint;
+    }
+
     /** This less so many times another. */
     public Slope minus(double times, Slope other) {
       double[] per = new double[perPoint.length];

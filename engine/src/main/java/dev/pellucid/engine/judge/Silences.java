@@ -1,7 +1,6 @@
 package dev.pellucid.engine.judge;
 
 import dev.pellucid.engine.compute.Composition;
-import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.data.Nutrients;
@@ -42,12 +41,12 @@ public final class Silences {
   /**
    * What an ingredient does not tell by which a recipe with more of it would be judged, whether it
    * is in the recipe or not.
+   *
+   * @param composition of the ingredient, for the species and the kind of process of the recipe
    */
   public static List<Silence> of(
-      Ingredient ingredient, ResolvedRecipe recipe, FeedComputer computer) {
-    Silences all =
-        new Silences(
-            ingredient, computer.composition(ingredient, recipe), recipe, computer.nutrients());
+      Ingredient ingredient, Composition composition, ResolvedRecipe recipe, Nutrients nutrients) {
+    Silences all = new Silences(ingredient, composition, recipe, nutrients);
     for (Limit limit : recipe.limits()) {
       all.contents(limit);
     }

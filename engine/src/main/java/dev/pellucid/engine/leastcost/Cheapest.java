@@ -27,22 +27,54 @@ final class Cheapest {
     this.solver = solver;
   }
 
-  /**
-   * What came of it.
-   *
-   * @param answer before rounding
-   * @param written the shares of the free lines as they would be written, in points; empty where
-   *     there are none
-   * @param edits of the text
-   * @param tried the recipe with them
-   * @param against what stands against them; empty where they are proven
-   */
-  record Result(
-      Answer answer,
-      double[] written,
-      List<TextEdit> edits,
-      Optional<RuleContext> tried,
-      Optional<String> against) {
+  /** What came of it. */
+  static final class Result {
+    private final Answer answer;
+    private final double[] written;
+    private final List<TextEdit> edits;
+    private final Optional<RuleContext> tried;
+    private final Optional<String> against;
+
+    Result(
+        Answer answer,
+        double[] written,
+        List<TextEdit> edits,
+        Optional<RuleContext> tried,
+        Optional<String> against) {
+      this.answer = answer;
+      this.written = written;
+      this.edits = edits;
+      this.tried = tried;
+      this.against = against;
+    }
+
+    /** Before rounding. */
+    Answer answer() {
+      return answer;
+    }
+
+    /**
+     * The shares of the free lines as they would be written, in points; empty where there are none.
+     */
+    double[] written() {
+      return written;
+    }
+
+    /** Of the text. */
+    List<TextEdit> edits() {
+      return edits;
+    }
+
+    /** The recipe with them. */
+    Optional<RuleContext> tried() {
+      return tried;
+    }
+
+    /** What stands against them; empty where they are proven. */
+    Optional<String> against() {
+      return against;
+    }
+
     boolean isProven() {
       return against.isEmpty();
     }

@@ -143,7 +143,7 @@ public record Reasons(
     }
 
     /**
-     * The answer at one place.
+     * The cheapest feed at one place of the way.
      *
      * @param cost of a kg in the bags; empty where nothing keeps all
      * @param share of the ingredient, or of what changes most, in percent

@@ -22,9 +22,6 @@ import java.util.Map;
  * Dinkelbach, On nonlinear fractional programming, Management Science 13, 1967).
  */
 final class Framing {
-  /** By how much, as a part of its size, a room may be missed and count as kept. */
-  private static final double STILL = 1e-9;
-
   /** Planes whose slopes differ by less, as a part of the greatest, are one. */
   private static final double ALIKE = 1e-6;
 
@@ -53,13 +50,13 @@ final class Framing {
     List<Constraint> constraints = new ArrayList<>();
     List<Requirement> rows = new ArrayList<>();
     Map<Requirement, Integer> newest = new IdentityHashMap<>();
-    boolean holds = true;
+    double missed = 0;
     for (Tightened tightened : task.kept()) {
       Requirement one = tightened.of();
       newest.put(one, rows.size());
       for (Slope room : tightened.rooms(slopes)) {
         Constraint constraint = constraint(room, shares);
-        holds &= room.now() >= -STILL * size(constraint, shares);
+        missed = Math.max(missed, -room.now() / size(constraint, shares));
         constraints.add(constraint);
         rows.add(one);
         if (one.bends()) {
@@ -78,7 +75,7 @@ final class Framing {
         new LinearProgram(variables(money.minus(perKg, bagged)), constraints),
         rows,
         perKg,
-        holds,
+        missed,
         bagged.now());
   }
 

@@ -18,6 +18,12 @@ public final class Optimiser {
   /** What a round may still move, as a part of the cost or of the size of what is kept. */
   private static final double STILL = 1e-9;
 
+  /**
+   * What it may where planes lie so close to each other that a solver cannot tell them apart; what
+   * is rounded and proven afterwards is asked for more room than that.
+   */
+  private static final double NEARLY = 1e-7;
+
   private final Solver solver;
 
   public Optimiser(Solver solver) {
@@ -45,11 +51,14 @@ public final class Optimiser {
     double[] shares = start;
     ComputedFeed feed = around;
     Framed framed = framing.around(feed, shares);
+    Optional<Answer> last = Optional.empty();
     for (int round = 1; round <= ROUNDS; round++) {
       Outcome outcome = solver.solve(framed.program());
       Optional<Optimum> optimum = outcome.optimum();
       if (optimum.isEmpty()) {
-        return without(task, framed, outcome);
+        Answer none = without(task, framed, outcome);
+        Optional<Answer> nearly = last;
+        return none.byKind(found -> none, unmet -> none, undecided -> nearly.orElse(none));
       }
       double[] next = first(optimum.get().values(), shares.length);
       Optional<ComputedFeed> made = feed(task, next);
@@ -57,16 +66,20 @@ public final class Optimiser {
         return new Answer.Undecided(task, "the process has no figures for the shares it came to");
       }
       Framed anew = framing.around(made.get(), next);
-      if (isStill(task, framed, anew)) {
-        return new Answer.Found(
-            task, made.get(), next, framed.program(), framed.rows(), optimum.get(), round);
+      Answer found =
+          new Answer.Found(
+              task, made.get(), next, framed.program(), framed.rows(), optimum.get(), round);
+      if (isStill(task, framed, anew, STILL)) {
+        return found;
       }
+      last = isStill(task, framed, anew, NEARLY) ? Optional.of(found) : Optional.empty();
       feed = made.get();
       shares = next;
       framed = anew;
     }
-    return new Answer.Undecided(
-        task, "its figures did not settle in " + ROUNDS + " rounds of solving");
+    return last.orElse(
+        new Answer.Undecided(
+            task, "its figures did not settle in " + ROUNDS + " rounds of solving"));
   }
 
   private static Answer without(Task task, Framed framed, Outcome outcome) {
@@ -102,9 +115,9 @@ public final class Optimiser {
     return Weighing.moved(task.feed(), points).flatMap(it -> task.feed().weighed(it).feed());
   }
 
-  private static boolean isStill(Task task, Framed solved, Framed around) {
+  private static boolean isStill(Task task, Framed solved, Framed around, double still) {
     double off = Math.abs(solved.costPerKg() - around.costPerKg());
-    return around.holds()
-        && (task.aim() == Aim.CHANGE || off <= STILL * Math.abs(around.costPerKg()));
+    return around.missed() <= still
+        && (task.aim() == Aim.CHANGE || off <= still * Math.abs(around.costPerKg()));
   }
 }

@@ -3,6 +3,7 @@ package dev.pellucid.engine.judge;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.pellucid.engine.check.SmallFolder;
+import dev.pellucid.engine.compute.Composition;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.folder.Texts;
@@ -100,7 +101,8 @@ class SilencesTest {
     Shared shared = Shared.of(ReadFolder.of(Texts.at(root)), Days.on(LocalDate.of(2026, 11, 25)));
     Ingredient one = Objects.requireNonNull(shared.tables().ingredients().get("one"));
     ResolvedRecipe recipe = Streamed.judged(shared, "A-1.recipe").recipe().orElseThrow().recipe();
-    return Silences.of(one, recipe, new FeedComputer(shared.tables())).stream()
+    Composition told = new FeedComputer(shared.tables()).composition(one, recipe);
+    return Silences.of(one, told, recipe, shared.tables().nutrients()).stream()
         .map(
             silence ->
                 silence.<String>byKind(

@@ -157,7 +157,7 @@ class IngredientValuesTest {
     for (IngredientValue value : values(one, true)) {
       if (value.held().isEmpty() && value.gap().orElse(0) > 0.01 && !isFree(one, value)) {
         double at = Math.min(value.price().orElseThrow(), value.worth() * 0.99);
-        assertEquals(share(one, value, at), value.comesIn(), 1e-3, value.name());
+        assertEquals(share(one, value, at), value.comesIn(), 0.01, value.name());
       }
     }
   }

@@ -8,6 +8,7 @@ import dev.pellucid.engine.leastcost.FoundFeeds.Case;
 import dev.pellucid.engine.leastcost.Reasons.PriceRange;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Answer;
+import dev.pellucid.engine.optimise.Optimiser;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -54,11 +55,21 @@ class PriceRangesTest {
   /** By how many points the share moves that moves most. */
   private static double moved(Case one, PriceRange range, double perKg) {
     Ingredient ingredient = FoundFeeds.SHARED.tables().ingredients().get(range.name());
-    Answer.Found found =
-        FoundFeeds.must(
+    return new Optimiser(Solver.standard())
+        .solve(
             one.found()
                 .task()
-                .priced(Repriced.of(one.posed().recipe(), ingredient, perKg).orElseThrow()));
+                .priced(Repriced.of(one.posed().recipe(), ingredient, perKg).orElseThrow()))
+        .byKind(
+            found -> moved(one, found),
+            // Where the recipe has a limit on its cost.
+            unmet -> Double.POSITIVE_INFINITY,
+            undecided -> {
+              throw new AssertionError(undecided.why());
+            });
+  }
+
+  private static double moved(Case one, Answer.Found found) {
     double most = 0;
     for (int i = 0; i < found.shares().length; i++) {
       most = Math.max(most, Math.abs(found.shares()[i] - one.found().shares()[i]));
