@@ -3,6 +3,7 @@ package dev.pellucid.engine.compute;
 import dev.pellucid.engine.data.Digestibility.ProcessKind;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
@@ -124,6 +125,11 @@ public final class FeedComputer {
   /** What an ingredient holds for the species and the kind of process of a recipe. */
   public Composition composition(Ingredient ingredient, ResolvedRecipe recipe) {
     return compositions.fed(recipe.species(), kind(recipe.process())).of(ingredient);
+  }
+
+  /** All nutrients of the folder. */
+  public Nutrients nutrients() {
+    return tables.nutrients();
   }
 
   private static Optional<ProcessKind> kind(Passes process) {

@@ -69,7 +69,8 @@ public final class Held {
     if (finding != null) {
       refusals.add(new Refusal(one.name(), file, finding.headline()));
     }
-    for (Silence silence : Silences.of(one, recipe, computer)) {
+    for (Silence silence :
+        Silences.of(one, computer.composition(one, recipe), recipe, computer.nutrients())) {
       refusals.add(Refusal.of(silence));
     }
     return refusals;

@@ -46,7 +46,7 @@ public final class Reweighed {
     if (share == written) {
       return share * as.ratio();
     }
-    double target = target(line, as, share);
+    double target = target(line, share);
     Optional<Weight> weight = weigher(line).place(target - as.taken()).placed();
     return weight.isPresent() ? share * (weight.get().total() + as.taken()) / target : share;
   }
@@ -57,7 +57,7 @@ public final class Reweighed {
     if (as == null || share <= 0) {
       return 0;
     }
-    double target = target(line, as, share);
+    double target = target(line, share);
     return share * weigher(line).step(target - as.taken()) / target;
   }
 
@@ -66,7 +66,7 @@ public final class Reweighed {
   }
 
   /** By the very steps by which the batch was planned, so that halves are rounded as there. */
-  private double target(Line line, WeighingLine as, double share) {
+  private double target(Line line, double share) {
     double written = line.designed().kgPer100();
     double exact = Math.rint(share * DECIMALS) / DECIMALS;
     if (written <= 0) {
