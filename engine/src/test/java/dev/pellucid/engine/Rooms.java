@@ -242,10 +242,12 @@ final class Rooms {
             "engine.optimise",
             8,
             "syntax",
+            "engine.quantity",
             "engine.data",
             "engine.resolve",
             "engine.compute",
             "engine.judge",
+            "engine.weighing",
             "engine.linear"),
         // It tells why in plain values, and prints nothing.
         Room.of(
@@ -261,7 +263,10 @@ final class Rooms {
             "engine.resolve",
             "engine.compute",
             "engine.judge",
+            "engine.weighing",
             "engine.check",
+            "engine.records",
+            "engine.label",
             "engine.linear",
             "engine.optimise",
             "engine.weighing",
