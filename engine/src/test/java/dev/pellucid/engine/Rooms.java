@@ -268,7 +268,10 @@ final class Rooms {
             "engine.records",
             "engine.label",
             "engine.linear",
-            "engine.optimise"),
+            "engine.optimise",
+            "engine.weighing",
+            "engine.label",
+            "engine.records"),
         Room.of(
                 "engine.weighing",
                 9,

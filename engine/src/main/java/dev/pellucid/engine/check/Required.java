@@ -31,6 +31,8 @@ public final class Required {
   }
 
   /**
+   * All of a recipe, in the order of its limits, practice and caps.
+   *
    * @param margin the part of batches in which limits must be kept that do not say so themselves
    * @param offered ingredients that may come in
    */

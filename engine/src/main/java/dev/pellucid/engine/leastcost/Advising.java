@@ -51,6 +51,8 @@ public final class Advising {
   }
 
   /**
+   * What a person is told of a recipe.
+   *
    * @param recipe read and judged
    */
   public Advice of(RuleContext recipe, Wishes wishes) {

@@ -8,9 +8,7 @@ import dev.pellucid.engine.linear.Side;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.linear.Variable;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -60,21 +58,19 @@ public final class Contradicting {
   }
 
   private Optional<List<Part>> found() {
-    Map<Ease, List<Part>> byEase = new EnumMap<>(Ease.class);
-    for (Ease one : Ease.values()) {
-      byEase.put(one, new ArrayList<>());
-    }
-    for (Part part : Part.of(task)) {
-      byEase.get(ease.apply(part)).add(part);
-    }
-    List<Part> never = byEase.get(Ease.NEVER);
-    Optional<LinearProgram> unmet = unmet(never);
-    if (unmet.isPresent()) {
-      return few(never);
-    }
     List<Part> all = new ArrayList<>();
-    byEase.values().forEach(all::addAll);
-    return few(all);
+    List<Part> never = new ArrayList<>();
+    for (Ease one : Ease.values()) {
+      for (Part part : Part.of(task)) {
+        if (ease.apply(part) == one) {
+          all.add(part);
+          if (one == Ease.NEVER) {
+            never.add(part);
+          }
+        }
+      }
+    }
+    return few(unmet(never).isPresent() ? never : all);
   }
 
   /** The fewest that still contradict each other, in the order of the task. */

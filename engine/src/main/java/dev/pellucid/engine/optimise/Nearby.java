@@ -34,6 +34,8 @@ public final class Nearby {
   }
 
   /**
+   * The answer of a task, looked for from some shares on.
+   *
    * @param task that keeps the same in the same order, and maybe more behind it
    * @param shares of its free lines from which it is solved
    */

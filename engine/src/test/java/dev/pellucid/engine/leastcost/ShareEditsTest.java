@@ -40,7 +40,7 @@ class ShareEditsTest {
     assertTrue(after.contains("  # Dutch lot, dear\n"));
     for (String line : after.split("\n")) {
       if (line.contains("within")) {
-        assertEquals(46, line.indexOf("within"), line);
+        assertEquals(44, line.indexOf("within"), line);
       }
     }
   }
