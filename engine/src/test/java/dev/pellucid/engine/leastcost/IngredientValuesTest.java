@@ -66,7 +66,7 @@ class IngredientValuesTest {
   }
 
   private static boolean isBanned(Case one, IngredientValue value) {
-    Ingredient ingredient = FoundFeeds.SHARED.tables().ingredients().get(value.name());
+    Ingredient ingredient = FoundFeeds.ingredient(value.name());
     return !Banned.of(one.posed().recipe(), ingredient).isEmpty();
   }
 
@@ -86,7 +86,7 @@ class IngredientValuesTest {
   }
 
   private static Optional<Answer.Found> solved(Case one, IngredientValue value, double perKg) {
-    Ingredient ingredient = FoundFeeds.SHARED.tables().ingredients().get(value.name());
+    Ingredient ingredient = FoundFeeds.ingredient(value.name());
     Price price = Repriced.of(one.posed().recipe(), ingredient, perKg).orElseThrow();
     EachOffered offered = new EachOffered(one.posed(), one.found(), FoundFeeds.COMPUTER);
     boolean isAbsent = offered.absent().contains(ingredient);

@@ -66,7 +66,7 @@ class PriceRangesTest {
 
   /** By how many points the share moves that moves most. */
   private static double moved(Case one, PriceRange range, double perKg) {
-    Ingredient ingredient = FoundFeeds.SHARED.tables().ingredients().get(range.name());
+    Ingredient ingredient = FoundFeeds.ingredient(range.name());
     return new Optimiser(Solver.standard())
         .solve(
             one.found()
