@@ -58,7 +58,7 @@ final class KilledFolder {
       files.write(
           "mash/R-" + i + ".recipe",
           ("recipe R-" + i + "\n  status  draft\n  batch  60 kg weighed\n\n")
-              + ("mix\n  maize  60.00 %  within 10 to 80 %\n  wheat  40.00 %  within 10 to 80 %\n\n")
+              + "mix\n  maize  60.00 %  within 10 to 80 %\n  wheat  40.00 %  within 10 to 80 %\n\n"
               + "limits\n  crude-protein  min 8 %\n\n"
               + text);
     }

@@ -3,9 +3,11 @@ package dev.pellucid.engine.leastcost;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Answer;
+import dev.pellucid.engine.optimise.Free;
 import dev.pellucid.engine.optimise.Optimiser;
 import dev.pellucid.engine.optimise.Rounding;
 import dev.pellucid.engine.optimise.Task;
+import dev.pellucid.engine.weighing.Reweighed;
 import dev.pellucid.text.TextEdit;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +22,11 @@ import java.util.Optional;
 final class Cheapest {
   private static final int TRIES = 5;
   private static final int HALVINGS = 3;
+  private static final double CLOSE = 1e-7;
+  private static final double NEAR = 1e-4;
+
+  /** In percent: lines below are weighed apart. */
+  private static final double SMALL = 1;
 
   private final Solver solver;
 
@@ -125,11 +132,39 @@ final class Cheapest {
         result = tightened(posed, first, half.get());
       }
     }
+    if (result.isProven()) {
+      result = withoutRemains(posed, first, result);
+    }
     if (result.isProven() && isNoDearer(posed, result)) {
       return result;
     }
     Result stays = asItIs(posed, first);
     return stays.isProven() ? stays : result.isProven() ? result : whole;
+  }
+
+  /**
+   * A line of which little is left may cost more than it saves, since small lines are weighed apart
+   * and get overage: where what is written costs more than the answer, they are tried at their low
+   * bound too.
+   */
+  private Result withoutRemains(Posed posed, Answer.Found first, Result result) {
+    Result best = result;
+    if (result.cost() <= first.feed().costPerKg() * (1 + NEAR)) {
+      return best;
+    }
+    Task task = first.task();
+    for (int i = 0; i < result.written().length; i++) {
+      Free one = task.free().get(i);
+      boolean small = result.written()[i] > CLOSE && result.written()[i] < SMALL;
+      if (small && one.written() >= SMALL && one.low() < result.written()[i] - CLOSE) {
+        List<Free> lines = new ArrayList<>(task.free());
+        lines.set(i, new Free(one.line(), one.low(), one.low(), false, 0));
+        Optional<Answer.Found> other = found(task.with(lines));
+        Result tried = other.isPresent() ? tightened(posed, first, other.get()) : best;
+        best = tried.isProven() && tried.cost() < best.cost() ? tried : best;
+      }
+    }
+    return best;
   }
 
   /** Where something is broken today, whatever it costs. */
@@ -165,33 +200,69 @@ final class Cheapest {
 
   private Result tightened(Posed posed, Answer.Found first, Answer.Found start) {
     int decimals = ShareEdits.decimals(first.task().free());
-    Rounding rounding =
-        new Rounding(solver, decimals, posed.recipe().floor().reweighed(first.task().feed()));
     ShareEdits edits = new ShareEdits(posed.recipe().recipe(), decimals);
+    Optional<Reweighed> scales = posed.recipe().floor().reweighed(first.task().feed());
     Answer.Found found = start;
+    Optional<Result> best = Optional.empty();
     String against = "its figures did not settle";
     for (int i = 0; i < TRIES; i++) {
-      Optional<double[]> shares = rounding.of(found);
+      Optional<double[]> shares = new Rounding(solver, decimals, scales).of(found);
       if (shares.isEmpty()) {
-        return without(first, "no shares with " + decimals + " decimals near it keep all");
+        against = "no shares with " + decimals + " decimals near it keep all";
+        break;
       }
       List<TextEdit> changed = edits.of(found.task().free(), shares.get());
+      if (best.isPresent() && isSame(best.get().written(), shares.get())) {
+        break;
+      }
       Proving proving =
           new Proving(posed.recipe(), found.task().kept(), posed.wishes().keepLabel());
       Proving.Proof proof = proving.of(changed);
-      if (proof.holds() || proof.tried().isEmpty()) {
-        return new Result(
-            first, shares.get(), withStatus(posed, changed), proof.tried(), proof.against());
+      Result result =
+          new Result(
+              first, shares.get(), withStatus(posed, changed), proof.tried(), proof.against());
+      if (proof.tried().isEmpty()) {
+        return best.orElse(result);
       }
-      against = proof.against().orElse(against);
-      Optional<Task> tighter = proving.tighter(proof.tried().get()).map(found.task()::keeping);
-      Optional<Answer.Found> again = tighter.flatMap(this::found);
-      if (again.isEmpty()) {
+      boolean better =
+          proof.holds() && (best.isEmpty() || Costing.isLess(result.cost(), best.get().cost()));
+      if (best.isPresent() && !better) {
         break;
       }
-      found = again.get();
+      if (better) {
+        best = Optional.of(result);
+      } else {
+        against = proof.against().orElse(against);
+        Optional<Task> tighter = proving.tighter(proof.tried().get()).map(found.task()::keeping);
+        Optional<Answer.Found> again = i == 0 ? Optional.of(found) : tighter.flatMap(this::found);
+        if (again.isEmpty()) {
+          break;
+        }
+        found = again.get();
+      }
+      scales =
+          scales(posed, proof.tried().get())
+              .or(() -> posed.recipe().floor().reweighed(first.task().feed()));
     }
-    return without(first, against);
+    return best.isPresent() ? best.get() : without(first, against);
+  }
+
+  /**
+   * As the batch is planned with the shares that were tried: in such loads, with such dilutions.
+   */
+  private static Optional<Reweighed> scales(Posed posed, RuleContext tried) {
+    return tried.recipe().lines().size() == posed.task().feed().recipe().lines().size()
+        ? tried.floor().reweighed(tried.feed().orElseThrow())
+        : Optional.empty();
+  }
+
+  private static boolean isSame(double[] one, double[] other) {
+    for (int i = 0; i < one.length; i++) {
+      if (Math.abs(one[i] - other[i]) > CLOSE) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static List<TextEdit> withStatus(Posed posed, List<TextEdit> changed) {

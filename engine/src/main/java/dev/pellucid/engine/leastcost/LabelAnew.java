@@ -11,9 +11,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Why the label of a changed recipe has to be printed anew, a sentence for each reason. */
 final class LabelAnew {
+  /** The first figure of some words, that stands by itself. */
+  private static final Pattern NUMBER = Pattern.compile("(?<![^ ])[0-9]+(\\.[0-9]+)?(?![^ ])");
+
   /**
    * Amounts of additives move with the mass of the feed; a hundredth, or one in the last digit, is
    * no more than what a dose may be off when it is weighed.
@@ -110,22 +115,18 @@ final class LabelAnew {
 
   /** What its last digit counts for, and a little. */
   private static double digit(String was) {
-    for (String word : was.split(" ")) {
-      if (!word.isEmpty() && Character.isDigit(word.charAt(0))) {
-        int point = word.indexOf('.');
-        return 1.01 * Math.pow(10, point < 0 ? 0 : point + 1 - word.length());
-      }
+    Matcher number = NUMBER.matcher(was);
+    if (!number.find()) {
+      return 0;
     }
-    return 0;
+    String word = number.group();
+    int point = word.indexOf('.');
+    return 1.01 * Math.pow(10, point < 0 ? 0 : point + 1 - word.length());
   }
 
   private static double figure(String words) {
-    for (String word : words.split(" ")) {
-      if (!word.isEmpty() && Character.isDigit(word.charAt(0))) {
-        return Double.parseDouble(word);
-      }
-    }
-    return 0;
+    Matcher number = NUMBER.matcher(words);
+    return number.find() ? Double.parseDouble(number.group()) : 0;
   }
 
   private static List<String> words(Statement statement) {

@@ -151,7 +151,7 @@ final class LimitPrices {
       boolean same =
           kept.of()
               .byKind(
-                  limit -> limit.limit() == one.limit() && limit.deviations() != 0,
+                  limit -> limit.limit().equals(one.limit()) && limit.deviations() != 0,
                   practice -> false,
                   cap -> false,
                   label -> false,

@@ -22,8 +22,8 @@ import java.util.Optional;
 final class PriceRanges {
   private static final double LEAST = 1e-9;
 
-  /** Shares that differ by less, in points, are the same. */
-  private static final double SAME = 1e-5;
+  /** Shares that differ by less, in points, are the same: it is less than what is written. */
+  private static final double SAME = 1e-3;
 
   /** The part of a price to which an end is looked for. */
   private static final double CLOSE = 1e-4;
@@ -42,8 +42,9 @@ final class PriceRanges {
   private final Optional<Nearby> nearby;
 
   /**
-   * @param nearby solves again where whole steps or nothing at all were chosen, since another
-   *     choice may be cheaper before the shares of this one move; empty where nobody waits for that
+   * @param nearby solves again near each end: another choice of steps may be cheaper before the
+   *     shares of this one move, and on a bent surface they move a little before; empty where
+   *     nobody waits for that
    */
   PriceRanges(Answer.Found found, ProgramPrices prices, Solver solver, Optional<Nearby> nearby) {
     this.nearby = nearby;
@@ -73,12 +74,13 @@ final class PriceRanges {
   private PriceRange range(Price price, double from, double to) {
     double now = price.perKg();
     double most = Math.min(to, MANY * now);
-    boolean isChosen = nearby.isPresent() && found.program().isInteger();
-    double end = isChosen ? end(price, most, nearby.get()) : most;
+    // Where shares are not settled to a digit at the price itself, no end can be looked for so.
+    boolean looked = nearby.isPresent() && staysAt(price, now, nearby.get());
+    double end = looked ? end(price, most, nearby.get()) : most;
     return new PriceRange(
         price.ingredient(),
         now,
-        isChosen ? end(price, from, nearby.get()) : from,
+        looked ? end(price, from, nearby.get()) : from,
         end < MANY * now ? end : Double.POSITIVE_INFINITY);
   }
 
@@ -87,7 +89,8 @@ final class PriceRanges {
     double close = CLOSE * price.perKg();
     double inside = price.perKg();
     double outside = end;
-    if (staysAt(price, end + Math.signum(inside - end) * close, again)) {
+    if (Math.abs(end - inside) <= close
+        || staysAt(price, end + Math.signum(inside - end) * close, again)) {
       return end;
     }
     while (Math.abs(outside - inside) > close) {

@@ -21,7 +21,7 @@ final class SweepReader {
   private static final Pattern SWEEP =
       Pattern.compile(
           "(\\S.*?) +(?:(min|max) +)?" + NUMBER + " *(\\S+)? +to +" + NUMBER + " *(\\S+)?");
-  private static final String PRICE = "\"-Dpellucid.sweep=fish-meal-65 1.2 to 2.4 %s/kg\"";
+  private static final String PRICE = "\"-Dpellucid.sweep=fish-meal-65 1.2 to 2.4 ";
   private static final String LIMIT = "\"-Dpellucid.sweep=crude-protein 33 to 36 %\"";
 
   private final FeedTables tables;
@@ -143,7 +143,7 @@ final class SweepReader {
   }
 
   private String price() {
-    return PRICE.formatted(tables.settings().currency());
+    return PRICE + tables.settings().currency() + "/kg\"";
   }
 
   private String both() {

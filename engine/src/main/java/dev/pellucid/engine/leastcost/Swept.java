@@ -1,7 +1,5 @@
 package dev.pellucid.engine.leastcost;
 
-import dev.pellucid.engine.data.Ingredient;
-import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.leastcost.Wishes.SweepWish;
 import dev.pellucid.engine.optimise.Answer;
 import dev.pellucid.engine.optimise.Bounding;
@@ -50,15 +48,16 @@ record Swept(String name, DoubleFunction<Task> at, Optional<Integer> line) {
 
   private static Optional<Swept> price(
       Posed posed, Task task, String name, Unit unit, Optional<Integer> line) {
-    Ingredient one = posed.recipe().tables().ingredients().get(name);
-    Optional<Price> any = one == null ? Optional.empty() : Repriced.of(posed.recipe(), one, 0);
-    return any.map(
-        price ->
-            new Swept(
-                name,
-                value ->
-                    task.priced(Repriced.of(posed.recipe(), one, unit.toBase(value)).orElseThrow()),
-                line));
+    return Optional.ofNullable(posed.recipe().tables().ingredients().get(name))
+        .filter(one -> Repriced.of(posed.recipe(), one, 0).isPresent())
+        .map(
+            one ->
+                new Swept(
+                    name,
+                    value ->
+                        task.priced(
+                            Repriced.of(posed.recipe(), one, unit.toBase(value)).orElseThrow()),
+                    line));
   }
 
   /** Of limits that are called so the one that binds, else the one that asks most. */

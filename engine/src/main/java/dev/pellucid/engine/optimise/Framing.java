@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Frames a task as a linear program around a feed. What bends is laid down as the plane that
@@ -49,7 +48,7 @@ final class Framing {
     double perKg = money.now() / bagged.now();
     List<Constraint> constraints = new ArrayList<>();
     List<Requirement> rows = new ArrayList<>();
-    Map<Requirement, Integer> newest = new IdentityHashMap<>();
+    IdentityHashMap<Requirement, Integer> newest = new IdentityHashMap<>();
     double missed = 0;
     for (Tightened tightened : task.kept()) {
       Requirement one = tightened.of();
@@ -85,7 +84,7 @@ final class Framing {
    */
   private void older(
       int count,
-      Map<Requirement, Integer> newest,
+      IdentityHashMap<Requirement, Integer> newest,
       List<Constraint> constraints,
       List<Requirement> rows) {
     int current = rows.size();

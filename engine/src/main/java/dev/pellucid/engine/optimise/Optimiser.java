@@ -55,6 +55,11 @@ public final class Optimiser {
     for (int round = 1; round <= ROUNDS; round++) {
       Outcome outcome = solver.solve(framed.program());
       Optional<Optimum> optimum = outcome.optimum();
+      if (optimum.isEmpty() && isFailed(outcome)) {
+        framed = Reachable.of(framed, shares.length);
+        outcome = solver.solve(framed.program());
+        optimum = outcome.optimum();
+      }
       if (optimum.isEmpty()) {
         Answer none = without(task, framed, outcome);
         Optional<Answer> nearly = last;
@@ -80,6 +85,10 @@ public final class Optimiser {
     return last.orElse(
         new Answer.Undecided(
             task, "its figures did not settle in " + ROUNDS + " rounds of solving"));
+  }
+
+  private static boolean isFailed(Outcome outcome) {
+    return outcome.byKind(found -> false, none -> false, endless -> false, failed -> true);
   }
 
   private static Answer without(Task task, Framed framed, Outcome outcome) {

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -37,7 +36,7 @@ public final class ProgramPrices {
   /** Prices of constraints, put together by what they stand for. */
   private static final class OfRooms {
     /** By the place of a room among those of what is kept. */
-    private final Map<Requirement, double[]> rooms = new IdentityHashMap<>();
+    private final IdentityHashMap<Requirement, double[]> rooms = new IdentityHashMap<>();
 
     private final List<Requirement> binding = new ArrayList<>();
 
@@ -45,7 +44,7 @@ public final class ProgramPrices {
     private final double total;
 
     OfRooms(Answer.Found found, Slopes slopes, double[] prices) {
-      Map<Requirement, Integer> met = new IdentityHashMap<>();
+      IdentityHashMap<Requirement, Integer> met = new IdentityHashMap<>();
       for (int i = 0; i < found.rows().size(); i++) {
         Requirement one = found.rows().get(i);
         int place = met.merge(one, 1, Integer::sum) - 1;

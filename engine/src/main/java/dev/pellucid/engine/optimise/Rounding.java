@@ -22,6 +22,11 @@ public final class Rounding {
 
   private static final double LEAST = 1e-9;
 
+  /** So many steps from a bound, a line is tried at it. */
+  private static final int FEW = 100;
+
+  private static final int MOST_BOUNDS = 4;
+
   private final Solver solver;
   private final double step;
   private final Optional<Reweighed> scales;
@@ -45,10 +50,42 @@ public final class Rounding {
       return Optional.of(near.get().shares());
     }
     Optional<Lattice> best = cheaper(near, near(rooms, fixed, written(found, fixed)));
+    for (double[] start : atBounds(found)) {
+      best = cheaper(best, near(rooms, fixed, start));
+    }
     if (best.isEmpty()) {
       best = spared(found).flatMap(shares -> near(rooms, fixed, shares));
     }
     return best.map(it -> settled(rooms, fixed, it).shares());
+  }
+
+  /**
+   * The answers with a line at a bound that it is a few steps from: where little of it is left,
+   * what it is weighed as may be far off.
+   */
+  private List<double[]> atBounds(Answer.Found found) {
+    List<double[]> starts = new ArrayList<>();
+    List<Free> free = found.task().free();
+    for (int i = 0; i < free.size() && starts.size() < MOST_BOUNDS; i++) {
+      Free one = free.get(i);
+      double share = found.shares()[i];
+      double low = one.orNone() ? 0 : one.low();
+      double bound = share - low < one.high() - share ? low : one.high();
+      double off = Math.abs(share - bound);
+      if (off > LEAST && off < FEW * step && one.step() == 0) {
+        List<Free> lines = new ArrayList<>(free);
+        lines.set(i, new Free(one.line(), bound, bound, false, 0));
+        solved(found.task().with(lines)).ifPresent(starts::add);
+      }
+    }
+    return starts;
+  }
+
+  private Optional<double[]> solved(Task task) {
+    return new Optimiser(solver)
+        .solve(task)
+        .byKind(
+            it -> Optional.of(it.shares()), unmet -> Optional.empty(), none -> Optional.empty());
   }
 
   /** Searched from where it ended, until nothing is found: so a second run finds nothing either. */
@@ -126,9 +163,6 @@ public final class Rounding {
       }
       kept.add(new Tightened(one.of(), spare));
     }
-    return new Optimiser(solver)
-        .solve(found.task().keeping(kept))
-        .byKind(
-            it -> Optional.of(it.shares()), unmet -> Optional.empty(), none -> Optional.empty());
+    return solved(found.task().keeping(kept));
   }
 }

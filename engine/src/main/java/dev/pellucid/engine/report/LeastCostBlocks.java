@@ -208,7 +208,7 @@ final class LeastCostBlocks {
                   ? LeastCostMoney.month(saves * costs.tonnesPerMonth().getAsDouble())
                   : "-"));
     }
-    blocks.add(new Heading("Smaller changes", false));
+    blocks.add(new Heading("The best change of a few lines, and of all", false));
     blocks.add(
         new Table(
             List.of(

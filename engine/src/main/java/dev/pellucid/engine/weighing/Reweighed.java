@@ -42,11 +42,11 @@ public final class Reweighed {
     if (as == null || share <= 0) {
       return share;
     }
-    double written = line.designed().kgPer100();
-    if (share == written) {
+    Line known = as.line();
+    if (share == known.designed().kgPer100()) {
       return share * as.ratio();
     }
-    double target = target(line, share);
+    double target = target(known, share);
     Optional<Weight> weight = weigher(line).place(target - as.taken()).placed();
     return weight.isPresent() ? share * (weight.get().total() + as.taken()) / target : share;
   }
@@ -57,7 +57,7 @@ public final class Reweighed {
     if (as == null || share <= 0) {
       return 0;
     }
-    double target = target(line, share);
+    double target = target(as.line(), share);
     return share * weigher(line).step(target - as.taken()) / target;
   }
 

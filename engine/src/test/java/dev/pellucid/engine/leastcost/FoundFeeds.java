@@ -1,6 +1,7 @@
 package dev.pellucid.engine.leastcost;
 
 import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.linear.Solver;
@@ -23,6 +24,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 
@@ -164,5 +166,10 @@ final class FoundFeeds {
       }
     }
     return 0;
+  }
+
+  /** An ingredient that is there. */
+  static Ingredient ingredient(String name) {
+    return Objects.requireNonNull(SHARED.tables().ingredients().get(name), name);
   }
 }

@@ -58,11 +58,12 @@ class NextCheapestTest {
       Free line = one.found().task().free().get(i);
       boolean isIn = (choice & 1 << i) != 0;
       boolean was = one.found().shares()[i] > 1e-6;
-      if (!isIn && line.low() > 0) {
+      if (!isIn && line.low() > 0 && !line.orNone()) {
         return Optional.empty();
       }
       double least = was ? line.low() : Math.max(line.low(), NextCheapest.LEAST_SHARE);
-      chosen.add(isIn ? line.between(least, line.high()) : line.between(0, 0));
+      double high = isIn ? line.high() : 0;
+      chosen.add(new Free(line.line(), isIn ? least : 0, high, false, isIn ? line.step() : 0));
       differs |= isIn != was;
     }
     return differs ? Optional.of(chosen) : Optional.empty();

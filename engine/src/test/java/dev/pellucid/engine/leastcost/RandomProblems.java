@@ -70,7 +70,7 @@ final class RandomProblems {
     int end = 0;
     for (MatchResult one : pattern.matcher(text).results().toList()) {
       double times = random.nextInt(oneIn) == 0 ? low + (high - low) * random.nextDouble() : 1;
-      out.append(text, end, one.start(1));
+      out.append(text.substring(end, one.start(1)));
       out.append(Figures.plain(Double.parseDouble(one.group(1)) * times));
       end = one.end(1);
     }

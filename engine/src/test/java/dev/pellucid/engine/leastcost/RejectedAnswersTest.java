@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.leastcost.Advice.LineMove;
@@ -52,11 +51,6 @@ class RejectedAnswersTest {
     Shared shared = shared();
     return new Advising(Solver.standard(), new FeedComputer(shared.tables()), shared.findings())
         .of(Streamed.judged(shared, path).recipe().orElseThrow(), wishes);
-  }
-
-  private ComputedFeed feed(Advice advice) throws IOException {
-    changed.put(advice.path(), advice.change().after());
-    return Streamed.judged(shared(), advice.path()).feed().orElseThrow();
   }
 
   private static LineMove line(Advice advice, String name) {

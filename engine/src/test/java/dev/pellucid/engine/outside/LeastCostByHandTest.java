@@ -49,10 +49,15 @@ class LeastCostByHandTest {
                 .ingredient("oat-meal", "moisture: 10 %, crude-protein: 9 %")
                 .with("prices/now.yaml", prices("pea-meal: 0.50", "oat-meal: 0.20"))
                 .recipe(
-                    "mix\n  pea-meal 70.00 % within 0 to 100 %\n  oat-meal rest\n"
-                        + "limits\n  crude-protein min 30 %\n"));
+                    """
+                    mix
+                      pea-meal 70.00 % within 0 to 100 %
+                      oat-meal rest
+                    limits
+                      crude-protein min 30 %
+                    """));
     assertEquals(60, found.shares()[0], EXACT);
-    assertEquals((0.38) / BAGGED, found.feed().costPerKg(), EXACT);
+    assertEquals(0.38 / BAGGED, found.feed().costPerKg(), EXACT);
   }
 
   /** (3.0 a + 1.6 b) / (50 a + 40 b) = 5 % where 0.5 a = 0.4 b, so a : b is 4 : 5. */
@@ -66,8 +71,13 @@ class LeastCostByHandTest {
                 .ingredient("oat-meal", "moisture: 10 %, crude-protein: 40 %, lysine: 1.6 %")
                 .with("prices/now.yaml", prices("pea-meal: 0.60", "oat-meal: 0.40"))
                 .recipe(
-                    "mix\n  pea-meal 70.00 % within 0 to 100 %\n  oat-meal rest\n"
-                        + "limits\n  lysine : crude-protein min 5 %\n"));
+                    """
+                    mix
+                      pea-meal 70.00 % within 0 to 100 %
+                      oat-meal rest
+                    limits
+                      lysine : crude-protein min 5 %
+                    """));
     assertEquals(400.0 / 9, found.shares()[0], EXACT);
     assertEquals(((4 * 0.60 + 5 * 0.40) / 9) / BAGGED, found.feed().costPerKg(), EXACT);
   }
@@ -86,10 +96,18 @@ class LeastCostByHandTest {
                 .ingredient("oat-meal", "moisture: 14 %, crude-protein: 8 %")
                 .with("prices/now.yaml", prices("pea-meal: 0.60", "oat-meal: 0.20"))
                 .recipe(
-                    "mix\n  pea-meal 70.00 % within 0 to 100 %\n  oat-meal rest\n"
-                        + "limits\n  crude-protein min 30 % on dry matter\n"
-                        + "process\n  add-water on-mix 20 %\n  extrude temperature 40 °C\n"
-                        + "  dry temperature 55 °C\n  dry moisture 8 %\n"));
+                    """
+                    mix
+                      pea-meal 70.00 % within 0 to 100 %
+                      oat-meal rest
+                    limits
+                      crude-protein min 30 % on dry matter
+                    process
+                      add-water on-mix 20 %
+                      extrude temperature 40 °C
+                      dry temperature 55 °C
+                      dry moisture 8 %
+                    """));
     double a = 17.8 / (17.8 + 23) * 100;
     double b = 100 - a;
     assertEquals(a, found.shares()[0], EXACT);
@@ -110,10 +128,18 @@ class LeastCostByHandTest {
                 .ingredient("oat-meal", "moisture: 5 %, crude-protein: 12 %")
                 .with("prices/now.yaml", prices("paste: 0.15", "oat-meal: 0.30"))
                 .recipe(
-                    "mix\n  paste 70.00 % within 0 to 100 %\n  oat-meal rest\n"
-                        + "limits\n  crude-protein max 60 %\n"
-                        + "process\n  add-water on-mix 20 %\n  extrude temperature 40 °C\n"
-                        + "  dry temperature 55 °C\n  dry moisture 10 %\n"));
+                    """
+                    mix
+                      paste 70.00 % within 0 to 100 %
+                      oat-meal rest
+                    limits
+                      crude-protein max 60 %
+                    process
+                      add-water on-mix 20 %
+                      extrude temperature 40 °C
+                      dry temperature 55 °C
+                      dry moisture 10 %
+                    """));
     assertEquals(0, found.shares()[0], EXACT);
     assertEquals((0.30 * 0.90 / 0.95) / BAGGED, found.feed().costPerKg(), EXACT);
   }
@@ -132,8 +158,13 @@ class LeastCostByHandTest {
                 .ingredient("oat-meal", "moisture: 10 %, crude-protein: 9 ± 0 %")
                 .with("prices/now.yaml", prices("pea-meal: 0.50", "oat-meal: 0.20"))
                 .recipe(
-                    "mix\n  pea-meal 70.00 % within 0 to 100 %\n  oat-meal rest\n"
-                        + "limits\n  crude-protein min 30 % in 95 % of batches\n"));
+                    """
+                    mix
+                      pea-meal 70.00 % within 0 to 100 %
+                      oat-meal rest
+                    limits
+                      crude-protein min 30 % in 95 % of batches
+                    """));
     assertEquals(100 * 21 / (35 - 2 * 1.6448536269514722), found.shares()[0], 1e-7);
   }
 
@@ -151,10 +182,16 @@ class LeastCostByHandTest {
                 .ingredient("oat-meal", "moisture: 10 %, lysine: 0.25 %, crude-protein: 9 %")
                 .with("prices/now.yaml", prices("lysine-source: 1.00", "oat-meal: 0.20"))
                 .recipe(
-                    "  batch 100 kg weighed\n"
-                        + "mix\n  lysine-source 3.00 % within 0 to 10 %\n  oat-meal rest\n"
-                        + "overage\n  lysine-source 10 % for handling\n"
-                        + "limits\n  lysine min 1 %\n"));
+                    """
+                      batch 100 kg weighed
+                    mix
+                      lysine-source 3.00 % within 0 to 10 %
+                      oat-meal rest
+                    overage
+                      lysine-source 10 % for handling
+                    limits
+                      lysine min 1 %
+                    """));
     double x = 0.0075 / 0.4975;
     assertEquals(100 * x, found.shares()[0], EXACT);
     assertEquals((1.10 * x + 0.20 * (1 - x)) / BAGGED, found.feed().costPerKg(), EXACT);
@@ -171,12 +208,22 @@ class LeastCostByHandTest {
                 .ingredient("oat-meal", "moisture: 10 %, crude-protein: 10 %")
                 .with("prices/now.yaml", prices("pea-meal: 0.50", "oat-meal: 0.20"))
                 .recipe(
-                    "mix\n  pea-meal     70.00 %     within 0 to 100 %  # peas\n  oat-meal rest\n"
-                        + "limits\n  crude-protein min 30 %\n"));
+                    """
+                    mix
+                      pea-meal     70.00 %     within 0 to 100 %  # peas
+                      oat-meal rest
+                    limits
+                      crude-protein min 30 %
+                    """));
     assertEquals(
-        "recipe A-1\n"
-            + "mix\n  pea-meal     66.67 %     within 0 to 100 %  # peas\n  oat-meal rest\n"
-            + "limits\n  crude-protein min 30 %\n",
+        """
+        recipe A-1
+        mix
+          pea-meal     66.67 %     within 0 to 100 %  # peas
+          oat-meal rest
+        limits
+          crude-protein min 30 %
+        """,
         advice.change().after());
   }
 

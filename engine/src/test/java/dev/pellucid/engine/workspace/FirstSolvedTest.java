@@ -55,7 +55,7 @@ class FirstSolvedTest {
     // Where the first is put right, one more comes among the first.
     Map<String, String> fixed = new TreeMap<>(many);
     String first = fixed.keySet().iterator().next();
-    fixed.put(first, fixed.get(first).replace("min 60 %     in", "min 34 %     in"));
+    fixed.computeIfPresent(first, (path, was) -> was.replace("min 60 %     in", "min 34 %     in"));
     Texts later = example.without(besides).over(fixed);
     Kept<String> next = kept.with(later);
     List<String> fresh =
