@@ -50,8 +50,12 @@ class FixTest {
     SlippedFolder folder =
         narrow()
             .with(RECIPE, "14.00 %      within 10 to 15", "14.00 %      within 10 to 14.5")
-            .with(RECIPE, "rest         within 10 to 30", "rest         within 25 to 30")
-            .with(RECIPE, "min 34 %     in", "min 34.8 %   in");
+            .with(RECIPE, "14.00 %      within 10 to 25", "14.00 %      within 12 to 25")
+            .with(RECIPE, "41.00 %      within 30 to 44", "41.00 %      within 30 to 43")
+            .with(RECIPE, "rest         within 10 to 30", "rest         within 24 to 30")
+            .with(RECIPE, "  3.00 %", "  3.00 %       within 2.9 to 3.1 %")
+            .with(RECIPE, "  1.00 %", "  1.00 %       within 0.9 to 1.1 %")
+            .with(RECIPE, "min 34 %     in", "min 34.3 %   in");
     Finding finding = finding(folder, "crude-protein");
     String help = finding.helps().get(0);
     assertTrue(
