@@ -118,7 +118,8 @@ public final class Reaching {
     Framed framed = framing.around(feed, shares);
     OptionalDouble reached = OptionalDouble.empty();
     double figure = sight.figure(new Slopes(feed), shares);
-    for (int round = 0; round < ROUNDS; round++) {
+    // A ratio over nothing is without end, and no bound is near it.
+    for (int round = 0; round < ROUNDS && Double.isFinite(figure); round++) {
       List<Slope> rooms = sight.rooms(new Slopes(feed), shares, figure);
       Optional<Optimum> optimum = solver.solve(widest(framed.program(), rooms, shares)).optimum();
       if (optimum.isEmpty()) {

@@ -225,7 +225,7 @@ class RestsOnTest {
     }
     assertEquals(rests.count(), all);
     assertEquals(
-        new Group(Kind.CONTENT, "fish-meal-65", Reliability.FROM_MEMORY, 42),
+        new Group(Kind.CONTENT, "fish-meal-65", Reliability.FROM_MEMORY, 47),
         rests.groups(Reliability.FROM_MEMORY).get(0));
   }
 }

@@ -99,7 +99,7 @@ class WorstEndTest {
         .ingredient("one", "moisture: 10 %, vitamin-a: none")
         .ingredient("two", "moisture: 10 %")
         .recipe("mix\n  one  100 %\n  two  0 %\nlimits\n  vitamin-a  max 9 IU/kg\n");
-    assertEquals(List.of(), folder.codes());
+    assertEquals(List.of("line-at-zero"), folder.codes());
   }
 
   /**
