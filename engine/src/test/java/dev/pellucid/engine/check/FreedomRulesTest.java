@@ -125,7 +125,9 @@ class FreedomRulesTest {
     assertTrue(
         folder
             .text()
-            .contains("4.0 points more soybean-meal-48 alone would meet it, but the within"),
+            .contains(
+                "against it stand fish-meal-65 at most 15 % (its within), soybean-meal-48 at most"
+                    + " 44 % (its within)"),
         folder.text());
   }
 
