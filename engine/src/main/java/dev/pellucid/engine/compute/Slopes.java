@@ -1,15 +1,12 @@
 package dev.pellucid.engine.compute;
 
+import dev.pellucid.engine.compute.MassSlopes.Mass;
 import dev.pellucid.engine.resolve.Basis;
-import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -23,11 +20,8 @@ import java.util.function.ToDoubleFunction;
  * a feed hangs on four figures alone, mix and coat with the water in each; how, the process says.
  */
 public final class Slopes {
-  /** The part of the mix by which its mass and its water are moved to see what the process does. */
-  private static final double PROBE = 1e-4;
-
   private final ComputedFeed feed;
-  private final List<Line> lines;
+  private final RowsByLine rowsByLine;
   private final Row[] rows;
 
   /** What one kg of its line in the feed brings of each row. */
@@ -38,10 +32,7 @@ public final class Slopes {
 
   private final Readings readings;
   private final Deviations deviations;
-  private final Balancing balancing;
-
-  /** How the masses of each balance move, once one is asked for. */
-  private final Map<Mass, Masses> masses = new HashMap<>();
+  private final MassSlopes masses;
 
   /** A sum over lines. */
   public static final class Slope {
@@ -84,21 +75,13 @@ public final class Slopes {
 
   public Slopes(ComputedFeed feed) {
     this.feed = feed;
-    this.lines = feed.recipe().lines();
-    this.rows = feed.everyRow().toArray(new Row[0]);
-    this.share = new double[rows.length];
-    this.most = new double[rows.length];
-    for (int i = 0; i < rows.length; i++) {
-      ExplodedLine one = rows[i].leaf().weighed(1, 1);
-      Line line = rows[i].line();
-      double inFeed = line.share().kgPer100();
-      double onTop = inFeed > 0 ? line.onTop().kgPer100() / inFeed : 0;
-      share[i] = one.kg();
-      most[i] = one.richest() * (1 + onTop);
-    }
+    this.rowsByLine = new RowsByLine(feed);
+    this.rows = rowsByLine.rows();
+    this.share = rowsByLine.share();
+    this.most = rowsByLine.most();
     this.readings = new Readings(feed);
     this.deviations = new Deviations(feed);
-    this.balancing = new Balancing(feed.recipe().process(), feed.nutrients(), feed.surroundings());
+    this.masses = new MassSlopes(feed, rowsByLine);
   }
 
   public ComputedFeed feed() {
@@ -167,7 +150,7 @@ public final class Slopes {
     for (int i = 0; i < rows.length; i++) {
       per[i] = rows[i].price().isPresent() ? rows[i].price().get().perKg() * most[i] : 0;
     }
-    return new Slope(feed.costPer100(), byLine(per));
+    return new Slope(feed.costPer100(), rowsByLine.byLine(per));
   }
 
   /** The kg of an ingredient that are weighed, wherever it stands: what its price counts for. */
@@ -180,12 +163,12 @@ public final class Slopes {
         now += rows[i].kgRichest();
       }
     }
-    return new Slope(now, byLine(per));
+    return new Slope(now, rowsByLine.byLine(per));
   }
 
   /** Bagged kg of 100 kg of recipe. */
   public Slope bagged() {
-    Slope finished = mass(Mass.of(Scenario.EXPECTED)).finished();
+    Slope finished = masses.of(Mass.of(Scenario.EXPECTED)).finished();
     return finished.minus(feed.shrink(), finished);
   }
 
@@ -198,7 +181,7 @@ public final class Slopes {
       per[i] = each * share[i];
       now += each * rows[i].kg();
     }
-    return new Slope(now, byLine(per));
+    return new Slope(now, rowsByLine.byLine(per));
   }
 
   /** What goes into the mixer of 100 kg of recipe, handling overage lost. */
@@ -208,12 +191,12 @@ public final class Slopes {
 
   /** What is there when the coat goes on. */
   public Slope kernel() {
-    return mass(Mass.of(Scenario.EXPECTED)).kernel();
+    return masses.of(Mass.of(Scenario.EXPECTED)).kernel();
   }
 
   /** Finished feed of 100 kg of recipe, before shrink. */
   public Slope finished() {
-    return mass(Mass.of(Scenario.EXPECTED)).finished();
+    return masses.of(Mass.of(Scenario.EXPECTED)).finished();
   }
 
   /** The share of these ingredients, groups or codes, in kg per 100 kg of recipe. */
@@ -224,18 +207,6 @@ public final class Slopes {
   /** The amount of some nutrients at an end, per 100 kg of recipe. */
   public Slope amount(Subject.Nutrients sum, Scenario end) {
     return amount(sum.indexes(), end, Mass.of(end));
-  }
-
-  /** Whether a balance is that with all handling overage lost. */
-  private record Mass(Scenario end, boolean lost) {
-    static Mass of(Scenario end) {
-      return new Mass(end, false);
-    }
-
-    /** At which end the masses of lines are read. */
-    Scenario ofLines() {
-      return end == Scenario.RICHEST && !lost ? Scenario.RICHEST : Scenario.EXPECTED;
-    }
   }
 
   private List<Mass> massesAt(Bound.Side side) {
@@ -268,7 +239,7 @@ public final class Slopes {
       double bound,
       double quantile,
       Mass mass) {
-    Masses of = mass(mass);
+    MassSlopes.Masses of = masses.of(mass);
     double ofAll = basis.toAsFed(bound, 0);
     double ofDry = basis.toAsFed(bound, 1) - ofAll;
     Slope over = amount.minus(ofAll, of.finished()).minus(ofDry, of.dry());
@@ -279,8 +250,8 @@ public final class Slopes {
             quantile,
             new Slope(
                 deviations.ofSum(nutrients, content, mass.ofLines()),
-                byLine(
-                    perRow(
+                rowsByLine.byLine(
+                    rowsByLine.perRow(
                         deviations.slopesOfSum(nutrients, content, mass.ofLines()),
                         mass.ofLines()))));
   }
@@ -310,7 +281,9 @@ public final class Slopes {
         room =
             room.minus(
                 quantile,
-                new Slope(varies.deviation(), byLine(perRow(varies.slopes(), mass.ofLines()))));
+                new Slope(
+                    varies.deviation(),
+                    rowsByLine.byLine(rowsByLine.perRow(varies.slopes(), mass.ofLines()))));
       }
       rooms.add(room);
     }
@@ -332,7 +305,7 @@ public final class Slopes {
   }
 
   private Slope told(int[] nutrients, Scenario content, Mass mass) {
-    Slope sum = new Slope(0, new double[lines.size()]);
+    Slope sum = new Slope(0, new double[rowsByLine.lines()]);
     for (int nutrient : nutrients) {
       int[] alone = {nutrient};
       Slope one =
@@ -366,7 +339,7 @@ public final class Slopes {
         now += holds * rows[i].kg(mass.ofLines());
       }
     }
-    Slope amount = new Slope(now, byLine(per));
+    Slope amount = new Slope(now, rowsByLine.byLine(per));
     return water ? amount.minus(-1, water(mass)) : amount;
   }
 
@@ -383,9 +356,9 @@ public final class Slopes {
         moisture = there;
       }
     }
-    Masses from = mass(chosen);
-    Slope finished = mass(mass).finished();
-    double[] per = new double[lines.size()];
+    MassSlopes.Masses from = masses.of(chosen);
+    Slope finished = masses.of(mass).finished();
+    double[] per = new double[rowsByLine.lines()];
     for (int i = 0; i < per.length; i++) {
       double drier =
           from.finished().now() > 0
@@ -395,87 +368,5 @@ public final class Slopes {
       per[i] = moisture * finished.perPoint()[i] + drier * finished.now();
     }
     return new Slope(moisture * finished.now(), per);
-  }
-
-  private double[] perRow(double[] perKg, Scenario mass) {
-    double[] per = new double[rows.length];
-    for (int i = 0; i < rows.length; i++) {
-      per[i] = perKg[i] * (mass == Scenario.RICHEST ? most[i] : share[i]);
-    }
-    return per;
-  }
-
-  /**
-   * From what a kg of each line in the feed brings, to what a point of its share as written does:
-   * what it holds more for stability is taken from the rest.
-   *
-   * @param perRow of a kg of the line of each row
-   */
-  private double[] byLine(double[] perRow) {
-    double[] perKg = new double[lines.size()];
-    for (int i = 0; i < rows.length; i++) {
-      perKg[rows[i].line().index()] += perRow[i];
-    }
-    Optional<Line> rest = feed.recipe().rest();
-    double ofRest = rest.isPresent() ? perKg[rest.get().index()] : 0;
-    double[] perPoint = new double[perKg.length];
-    for (int i = 0; i < perPoint.length; i++) {
-      Line line = lines.get(i);
-      double designed = line.designed().kgPer100();
-      double times = designed > 0 && !line.rest() ? line.share().kgPer100() / designed : 1;
-      perPoint[i] = times * perKg[i] - (times - 1) * ofRest;
-    }
-    return perPoint;
-  }
-
-  /** The masses of a balance as sums over lines. */
-  private record Masses(Slope finished, Slope dry, Slope kernel) {}
-
-  private Masses mass(Mass which) {
-    Masses known = masses.get(which);
-    if (known == null) {
-      known = worked(which);
-      masses.put(which, known);
-    }
-    return known;
-  }
-
-  private Masses worked(Mass which) {
-    Balancing.Gradient moved =
-        balancing.gradient(
-            which.lost() ? feed.balances().richestLost() : feed.balances().at(which.end()),
-            which.end(),
-            poured(which, Place.MIX),
-            poured(which, Place.COAT),
-            PROBE);
-    return new Masses(
-        lay(which, moved.finished()), lay(which, moved.dry()), lay(which, moved.kernel()));
-  }
-
-  private MassFlow.Poured poured(Mass which, Place place) {
-    double kg = 0;
-    double water = 0;
-    for (Row row : rows) {
-      if (row.line().place() == place) {
-        kg += row.kg(which.ofLines());
-        water += row.kg(which.ofLines()) * balancing.water(row.composition(), which.end());
-      }
-    }
-    return new MassFlow.Poured(kg, water);
-  }
-
-  private Slope lay(Mass which, Balancing.Moved moved) {
-    double[] per = new double[rows.length];
-    double[] each = which.ofLines() == Scenario.RICHEST ? most : share;
-    for (int i = 0; i < rows.length; i++) {
-      boolean mix = rows[i].line().place() == Place.MIX;
-      double water = balancing.water(rows[i].composition(), which.end());
-      per[i] =
-          each[i]
-              * (mix
-                  ? moved.perMix() + water * moved.perMixWater()
-                  : moved.perCoat() + water * moved.perCoatWater());
-    }
-    return new Slope(moved.now(), byLine(per));
   }
 }
