@@ -31,13 +31,24 @@ final class LeastCostWords {
     String saved = advice.costs().map(money::saved).orElse("");
     return switch (advice.standing()) {
       case CHEAPER -> "can be made for " + saved;
-      case KEEPS_AGAIN -> "breaks a limit today; a recipe that keeps all costs " + saved;
+      case KEEPS_AGAIN -> again(advice) + "; a recipe that keeps all costs " + saved;
       case NOT_WORTH -> "not worth a change: a cheaper one costs " + saved + also(advice);
       case CHEAPEST -> "is the cheapest already" + because(advice);
       case UNMET -> "cannot be met" + because(advice);
       case NOT_ASKED -> "not asked" + because(advice);
       case NOT_PROVEN -> "nothing is offered, for nothing could be proven" + because(advice);
     };
+  }
+
+  /** What makes a change needful: a line that does not come, else what is broken. */
+  private static String again(Advice advice) {
+    List<String> gone = new ArrayList<>();
+    for (Advice.LineMove line : advice.lines()) {
+      if (line.now() > 0 && line.high().orElse(1) == 0) {
+        gone.add(line.name());
+      }
+    }
+    return gone.isEmpty() ? "breaks a limit today" : "is without " + String.join(", ", gone);
   }
 
   private static String also(Advice advice) {
