@@ -116,16 +116,21 @@ final class Hindrance {
     return "";
   }
 
-  /** Bounds of lines between which all together are never the whole. */
+  /**
+   * Bounds of lines between which all together are never the whole. Where something is to be left
+   * out, that is what stands in the way, and the answer itself says so.
+   */
   private Optional<String> beyondWhole(RuleContext recipe) {
+    if (!wishes.without().isEmpty()) {
+      return Optional.empty();
+    }
     double low = 0;
     double high = 0;
     for (Line line : recipe.recipe().lines()) {
       double now = line.designed().kgPer100();
-      boolean leaves = wishes.without().contains(line.material().name());
       if (isFree(line)) {
-        low += leaves ? 0 : line.within().map(it -> it.low() * WHOLE).orElse(0.0);
-        high += leaves ? 0 : line.within().map(it -> it.high() * WHOLE).orElse(WHOLE);
+        low += line.within().map(it -> it.low() * WHOLE).orElse(0.0);
+        high += line.within().map(it -> it.high() * WHOLE).orElse(WHOLE);
       } else {
         low += now;
         high += now;

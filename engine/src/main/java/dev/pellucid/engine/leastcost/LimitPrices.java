@@ -102,6 +102,10 @@ final class LimitPrices {
 
   private void share(Free free, int i, Bound.Side side, double price, List<SharePrice> shares) {
     double bound = side == Bound.Side.MIN ? free.low() : free.high();
+    if (bound <= 0) {
+      // There is no less of a line than none.
+      return;
+    }
     Holds holds = holds(Bounding.of(found.task(), i, side), bound, POINT, price);
     if (holds.price() * PER_TONNE > NONE) {
       shares.add(
