@@ -35,7 +35,8 @@ import java.util.SortedSet;
 import java.util.function.BiPredicate;
 
 /**
- * What the toolkit does, one method for each goal; a class of {@code goal} does each of them.
+ * What the toolkit does, one method for each goal; a class of {@code goal} does each of them. A
+ * folder is a {@link FolderState}, with the data under it that come with this program.
  *
  * <p>The route of a check: {@code folder} lists the files; {@code workspace} reads what all recipes
  * share, and then checks each recipe by itself: parsed, resolved, computed at three ends, judged
@@ -55,8 +56,8 @@ public final class Pellucid {
    * @param day judges waivers and prices
    * @throws IOException where the disk fails
    */
-  public static CheckReport check(Path root, LocalDate day) throws IOException {
-    return CheckGoal.check(Texts.at(root), day);
+  public static CheckReport check(FolderState folder, LocalDate day) throws IOException {
+    return folder.open(texts -> CheckGoal.check(texts, day));
   }
 
   /**
@@ -66,9 +67,9 @@ public final class Pellucid {
    * @param day judges waivers and prices
    * @throws IOException where the disk fails
    */
-  public static CheckReports checkWithReports(Path root, PrintedPaths paths, LocalDate day)
+  public static CheckReports checkWithReports(FolderState folder, PrintedPaths paths, LocalDate day)
       throws IOException {
-    return checkWithReports(root, ReportSettings.of(paths), day, day);
+    return checkWithReports(folder, ReportSettings.of(paths), day, day);
   }
 
   /**
@@ -78,8 +79,8 @@ public final class Pellucid {
    * @throws IOException where the disk fails
    */
   public static CheckReports checkWithReports(
-      Path root, ReportSettings settings, LocalDate day, LocalDate today) throws IOException {
-    return CheckGoal.withReports(Texts.at(root), settings, day, today);
+      FolderState folder, ReportSettings settings, LocalDate day, LocalDate today) throws IOException {
+    return folder.open(texts -> CheckGoal.withReports(texts, settings, day, today));
   }
 
   /**
@@ -89,9 +90,9 @@ public final class Pellucid {
    * @param version what the version control says of the folder
    * @throws IOException where the disk fails
    */
-  public static SheetReport batchSheets(Path root, LocalDate day, Version version)
+  public static SheetReport batchSheets(FolderState folder, LocalDate day, Version version)
       throws IOException {
-    return new SheetsGoal(Texts.at(root), day, version).run();
+    return folder.open(texts -> new SheetsGoal(texts, day, version).run());
   }
 
   /**
@@ -128,8 +129,8 @@ public final class Pellucid {
    * @param kept whether only those are asked for that have a record already
    * @throws IOException where the disk fails
    */
-  public static FiguresReport figures(Path root, String recipe, boolean kept) throws IOException {
-    return FiguresGoal.of(Texts.at(root), recipe, kept);
+  public static FiguresReport figures(FolderState folder, String recipe, boolean kept) throws IOException {
+    return folder.open(texts -> FiguresGoal.of(texts, recipe, kept));
   }
 
   /**
@@ -142,9 +143,9 @@ public final class Pellucid {
    * @throws IOException where the disk fails
    */
   public static SiteReport report(
-      Path root, PrintedPaths paths, LocalDate day, List<PastState> past, Path to)
+      FolderState folder, PrintedPaths paths, LocalDate day, List<PastState> past, Path to)
       throws IOException {
-    return new PagesGoal(Texts.at(root), paths, day, past).write(to);
+    return folder.open(texts -> new PagesGoal(texts, paths, day, past).write(to));
   }
 
   /**
@@ -155,9 +156,9 @@ public final class Pellucid {
    * @param figure named as a limit names it: {@code lysine : crude-protein}
    * @throws IOException where the disk fails
    */
-  public static ExplainReport explain(Path root, LocalDate day, String recipe, String figure)
+  public static ExplainReport explain(FolderState folder, LocalDate day, String recipe, String figure)
       throws IOException {
-    return ExplainGoal.ofFigure(Texts.at(root), day, recipe, figure);
+    return folder.open(texts -> ExplainGoal.ofFigure(texts, day, recipe, figure));
   }
 
   /**
@@ -172,9 +173,9 @@ public final class Pellucid {
    * @throws IOException where the disk fails
    */
   public static LeastCostReport leastCost(
-      Path root, LocalDate day, String recipe, Map<String, String> wishes, PrintedPaths paths)
+      FolderState folder, LocalDate day, String recipe, Map<String, String> wishes, PrintedPaths paths)
       throws IOException {
-    return LeastCostGoal.of(Texts.at(root), day, recipe, wishes, paths);
+    return folder.open(texts -> LeastCostGoal.of(texts, day, recipe, wishes, paths));
   }
 
   /**
@@ -197,9 +198,9 @@ public final class Pellucid {
    *     and with {@code lot} empty for all
    * @throws IOException where the disk fails
    */
-  public static TraceReport trace(Path root, PrintedPaths paths, String lot, String batch)
+  public static TraceReport trace(FolderState folder, PrintedPaths paths, String lot, String batch)
       throws IOException {
-    return new TraceGoal(Texts.at(root)).answer(lot, batch, paths);
+    return folder.open(texts -> new TraceGoal(texts).answer(lot, batch, paths));
   }
 
   /**

@@ -62,11 +62,11 @@ public class CheckReportsTest {
   }
 
   private SortedMap<String, String> reports(String before) throws IOException {
-    return ReportTexts.of(Pellucid.checkWithReports(folder, new PrintedPaths(before), DAY));
+    return ReportTexts.of(OwnFolder.checkWithReports(folder, new PrintedPaths(before), DAY));
   }
 
   private String report(String name) throws IOException {
-    return text(Pellucid.checkWithReports(folder, PrintedPaths.BELOW_FOLDER, DAY), name);
+    return text(OwnFolder.checkWithReports(folder, PrintedPaths.BELOW_FOLDER, DAY), name);
   }
 
   private static String text(CheckReports reports, String name) {
@@ -86,7 +86,7 @@ public class CheckReportsTest {
   void readsAsAccepted(String name) throws IOException {
     String stem = GOLDENS.resolve(name).toAbsolutePath().toString();
     Approvals.verify(
-        text(Pellucid.checkWithReports(folder, new PrintedPaths("farm/"), DAY), name),
+        text(OwnFolder.checkWithReports(folder, new PrintedPaths("farm/"), DAY), name),
         new Options().forFile().withNamer(new NamerWrapper(() -> stem, () -> "")));
   }
 
@@ -99,9 +99,9 @@ public class CheckReportsTest {
 
   @Test
   void theCheckItselfSaysTheSameAsWithoutReports() throws IOException {
-    CheckReport plain = Pellucid.check(folder, DAY);
+    CheckReport plain = OwnFolder.check(folder, DAY);
     CheckReport reported =
-        Pellucid.checkWithReports(folder, new PrintedPaths("farm/"), DAY).check();
+        OwnFolder.checkWithReports(folder, new PrintedPaths("farm/"), DAY).check();
     assertEquals(plain.tally(), reported.tally());
     assertEquals(plain.findings().toString(), reported.findings().toString());
     assertTrue(reported.findings().size() > 4, reported::tally);
@@ -265,7 +265,7 @@ public class CheckReportsTest {
             "1.2.3",
             "https://feeds.example/pellucid",
             "https://feeds.example/rules/");
-    String told = text(Pellucid.checkWithReports(folder, settings, DAY, DAY), SARIF);
+    String told = text(OwnFolder.checkWithReports(folder, settings, DAY, DAY), SARIF);
     assertEquals(List.of(), told(sarifSchema(), told));
     JsonNode run = JsonMapper.shared().readTree(told).at("/runs/0");
     assertEquals("1.2.3", run.at("/tool/driver/version").asString());
@@ -311,7 +311,7 @@ public class CheckReportsTest {
   @Test
   void anEmptyFolderHasReportsToo() throws IOException {
     Path empty = Files.createDirectory(folder.resolve("empty"));
-    CheckReports reports = Pellucid.checkWithReports(empty, PrintedPaths.BELOW_FOLDER, DAY);
+    CheckReports reports = OwnFolder.checkWithReports(empty, PrintedPaths.BELOW_FOLDER, DAY);
     assertEquals(List.of(), told(sarifSchema(), text(reports, SARIF)));
     reports.write(folder.resolve("out"));
     assertEquals(text(reports, "summary.md"), Files.readString(folder.resolve("out/summary.md")));

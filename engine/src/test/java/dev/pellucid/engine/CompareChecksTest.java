@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
  * What the check says anew, and what is printed otherwise, in a comparison of the example folder.
  */
 class CompareChecksTest {
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final String GROWER = "catfish/CG-36.recipe";
   private static final String SOYA = "soybean-meal-48              44.00 %";

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What cannot be judged, is gone or is told otherwise, in a comparison of the example folder. */
 class CompareDoubtTest {
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final String TROUT = "trout/TG-44.recipe";
 
@@ -64,7 +64,7 @@ class CompareDoubtTest {
     assertTrue(report.text().contains("BROKEN calcium : astaxanthin max 100: ∞"), report.text());
     assertTrue(report.json().contains("\"after\": null"), report.json());
     assertTrue(
-        Pellucid.explain(copy, DAY, "TG-44", "calcium : astaxanthin")
+        OwnFolder.explain(copy, DAY, "TG-44", "calcium : astaxanthin")
             .text()
             .contains("cannot be computed: the feed holds no astaxanthin"));
   }

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a change of the example folder does to its feeds. */
 class CompareTest {
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final String GROWER = "catfish/CG-36.recipe";
 

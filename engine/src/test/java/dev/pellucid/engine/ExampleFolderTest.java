@@ -28,13 +28,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The example folder passes, and slips in a copy of it are named where they stand. */
 class ExampleFolderTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
 
   @TempDir Path copy = Path.of("");
 
   @Test
   void passesWithoutAFinding() throws IOException {
-    CheckReport report = Pellucid.check(EXAMPLE, DAY);
+    CheckReport report = OwnFolder.check(EXAMPLE, DAY);
     assertEquals("", FindingText.of(report.findings()));
     assertEquals(17, report.recipes());
     assertTrue(report.limits() > 700, report.tally());
@@ -52,7 +52,7 @@ class ExampleFolderTest {
   void theTallySaysWhichFileKeepsARecipeFromBeingChecked() throws IOException {
     copyExample();
     replace("ingredients/squid-meal.yaml", "moisture:", "moistur:");
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     assertTrue(
         report.notChecked().stream().allMatch(one -> one.endsWith(" (fix squid-meal.yaml first)")),
         report.tally());
@@ -63,7 +63,7 @@ class ExampleFolderTest {
   void aBrokenFileOfPricesIsTheOnlyThingSaidAboutPrices() throws IOException {
     copyExample();
     replace("prices/2026-11.yaml", "maize:", "maise:");
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     assertEquals(1, report.findings().size(), FindingText.of(report.findings()));
   }
 
@@ -100,7 +100,7 @@ class ExampleFolderTest {
         Files.delete(file);
       }
     }
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     assertCode(report, "data-no-moisture-nutrient");
     assertEquals(1, report.findings().size(), FindingText.of(report.findings()));
     assertEquals("pellucid.yaml", report.findings().get(0).span().file().path());
@@ -109,21 +109,21 @@ class ExampleFolderTest {
 
   /** In every goal, and with one finding at most beside those of the records that are kept. */
   private void everyFeedIsBlockedBy(String mendFirst) throws IOException {
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     String all = FindingText.of(report.findings());
     assertTrue(report.count(Severity.ERROR) > 0, all);
     assertTrue(report.findings().size() <= 3, all);
     assertEquals(0, report.limits());
     assertEquals(1, report.notChecked().size(), report.tally());
     assertTrue(report.tally().endsWith(" (fix " + mendFirst + " first)"), report.tally());
-    SheetReport sheets = Pellucid.batchSheets(copy, DAY, Version.committed("1a2b3c4"));
+    SheetReport sheets = OwnFolder.batchSheets(copy, DAY, Version.committed("1a2b3c4"));
     assertEquals(List.of(), sheets.sheets());
     assertTrue(sheets.withheld().containsAll(List.of("CG-36", "VIT-WW")));
-    assertEquals(17, Pellucid.figures(copy, "", false).unmade().size());
+    assertEquals(17, OwnFolder.figures(copy, "", false).unmade().size());
     assertEquals(
         "CG-36 cannot be computed: fix " + mendFirst + " first",
-        Pellucid.explain(copy, DAY, "CG-36", "crude-protein").problem().orElseThrow());
-    Pellucid.report(copy, PrintedPaths.BELOW_FOLDER, DAY, List.of(), copy.resolve("target"));
+        OwnFolder.explain(copy, DAY, "CG-36", "crude-protein").problem().orElseThrow());
+    OwnFolder.report(copy, PrintedPaths.BELOW_FOLDER, DAY, List.of(), copy.resolve("target"));
     CompareReport compared =
         Pellucid.compare(FolderState.at(EXAMPLE), FolderState.at(copy), DAY, "");
     assertTrue(compared.text().contains("NOT TO BE TRUSTED, now: "), compared.text());
@@ -151,7 +151,7 @@ class ExampleFolderTest {
   @Test
   void anExpiredWaiverIsNamed() throws IOException {
     copyExample();
-    CheckReport report = Pellucid.check(copy, LocalDate.of(2027, 4, 1));
+    CheckReport report = OwnFolder.check(copy, LocalDate.of(2027, 4, 1));
     assertCode(report, "waiver-expired");
   }
 
@@ -165,7 +165,7 @@ class ExampleFolderTest {
   @Test
   void theLastDayOfAWaiverStillCounts() throws IOException {
     copyExample();
-    CheckReport report = Pellucid.check(copy, LocalDate.of(2027, 2, 20));
+    CheckReport report = OwnFolder.check(copy, LocalDate.of(2027, 2, 20));
     assertEquals(0, report.count(Severity.ERROR), FindingText.of(report.findings()));
   }
 
@@ -186,7 +186,7 @@ class ExampleFolderTest {
       assertTrue(text.contains(from), text);
       Files.writeString(file, text.replaceFirst(Pattern.quote(from), to));
     }
-    return Pellucid.check(copy, DAY);
+    return OwnFolder.check(copy, DAY);
   }
 
   private void copyExample() throws IOException {

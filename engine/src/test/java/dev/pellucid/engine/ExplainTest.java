@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A figure of a recipe, down to its sources. */
 class ExplainTest {
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
   @Test
@@ -107,7 +107,7 @@ class ExplainTest {
       })
   void saysWhatIsWrongWithTheQuestion(String recipe, String figure, String words)
       throws IOException {
-    ExplainReport report = Pellucid.explain(EXAMPLE, DAY, recipe, figure);
+    ExplainReport report = OwnFolder.explain(EXAMPLE, DAY, recipe, figure);
     assertTrue(report.problem().orElseThrow().contains(words), report.problem().get());
   }
 
@@ -142,7 +142,7 @@ class ExplainTest {
   }
 
   private static String explained(String recipe, String figure) throws IOException {
-    ExplainReport report = Pellucid.explain(EXAMPLE, DAY, recipe, figure);
+    ExplainReport report = OwnFolder.explain(EXAMPLE, DAY, recipe, figure);
     assertTrue(report.problem().isEmpty(), () -> report.problem().orElse(""));
     return report.text();
   }

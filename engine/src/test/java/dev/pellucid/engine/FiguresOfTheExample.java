@@ -33,7 +33,7 @@ abstract class FiguresOfTheExample {
   }
 
   FiguresReport made() throws IOException {
-    return Pellucid.figures(copy, "", false);
+    return OwnFolder.figures(copy, "", false);
   }
 
   FiguresReport written() throws IOException {
@@ -44,7 +44,7 @@ abstract class FiguresOfTheExample {
 
   /** What a check says of records. */
   List<Finding> said(LocalDate day) throws IOException {
-    return Pellucid.check(copy, day).findings().stream()
+    return OwnFolder.check(copy, day).findings().stream()
         .filter(finding -> finding.span().file().path().endsWith(".figures"))
         .toList();
   }

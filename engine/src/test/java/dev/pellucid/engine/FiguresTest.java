@@ -39,12 +39,12 @@ class FiguresTest extends FiguresOfTheExample {
     assertEquals("17 records of figures written, 0 unchanged", first.tally());
     assertEquals("", said());
     assertEquals("0 records of figures written, 17 unchanged", made().tally());
-    assertTrue(FindingText.of(Pellucid.check(copy, DAY).findings()).isEmpty());
+    assertTrue(FindingText.of(OwnFolder.check(copy, DAY).findings()).isEmpty());
   }
 
   @Test
   void thoseThatTheExampleKeepsAreFresh() throws IOException {
-    FiguresReport report = Pellucid.figures(Path.of("..", "recipes"), "", false);
+    FiguresReport report = OwnFolder.figures(Example.whole(), "", false);
     assertEquals(2, report.unchanged(), report.tally());
     assertEquals(List.of(), report.withoutRecipe());
   }
@@ -160,33 +160,33 @@ class FiguresTest extends FiguresOfTheExample {
 
   @Test
   void oneRecipeAlone() throws IOException {
-    FiguresReport report = Pellucid.figures(copy, "CG-36", false);
+    FiguresReport report = OwnFolder.figures(copy, "CG-36", false);
     assertEquals("1 record of figures written, 0 unchanged", report.tally());
     assertEquals(RECORD, report.changes().get(0).path());
     assertEquals(
         Optional.of(
             "CG-63 is not the code of a recipe of this folder; did you mean CG-36 or CG-36I?"),
-        Pellucid.figures(copy, "CG-63", false).problem());
+        OwnFolder.figures(copy, "CG-63", false).problem());
     Path empty = Files.createDirectories(copy.resolve("target/none"));
     assertEquals(
         Optional.of("no recipe was found to make figures of"),
-        Pellucid.figures(empty, "", false).problem());
+        OwnFolder.figures(empty, "", false).problem());
   }
 
   @Test
   void onlyThoseThatAreKept() throws IOException {
-    FiguresReport none = Pellucid.figures(copy, "", true);
+    FiguresReport none = OwnFolder.figures(copy, "", true);
     assertEquals("0 records of figures written, 0 unchanged", none.tally());
-    Pellucid.figures(copy, "CG-36", false).write(copy);
+    OwnFolder.figures(copy, "CG-36", false).write(copy);
     folder.with("prices/2026-11.yaml", "soybean-meal-48: 0.44", "soybean-meal-48: 0.47");
-    FiguresReport one = Pellucid.figures(copy, "", true);
+    FiguresReport one = OwnFolder.figures(copy, "", true);
     assertEquals("1 record of figures written, 0 unchanged", one.tally());
     assertEquals(RECORD, one.changes().get(0).path());
   }
 
   @Test
   void aRecordKeepsItsLineEndsItsByteOrderMarkAndItsPermissions() throws IOException {
-    Pellucid.figures(copy, "CG-36", false).write(copy);
+    OwnFolder.figures(copy, "CG-36", false).write(copy);
     Path record = copy.resolve(RECORD);
     String kept = Files.readString(record);
     Files.writeString(record, "\uFEFF" + kept.replace("\n", "\r\n"));
@@ -195,7 +195,7 @@ class FiguresTest extends FiguresOfTheExample {
       Files.setPosixFilePermissions(record, PosixFilePermissions.fromString("rw-r-----"));
     }
     folder.with("prices/2026-11.yaml", "soybean-meal-48: 0.44", "soybean-meal-48: 0.47");
-    Pellucid.figures(copy, "CG-36", false).write(copy);
+    OwnFolder.figures(copy, "CG-36", false).write(copy);
     String now = Files.readString(record);
     assertFalse(FiguresFindings.same(kept, now));
     assertTrue(now.startsWith("\uFEFF") && now.endsWith("\r\n"), now);

@@ -35,7 +35,7 @@ class FixedDayTest {
     assertEquals(List.of(), on(DAY.minusDays(30)));
     assertEquals(
         List.of(),
-        Pellucid.checkWithReports(root, PrintedPaths.BELOW_FOLDER, DAY).check().findings());
+        OwnFolder.checkWithReports(root, PrintedPaths.BELOW_FOLDER, DAY).check().findings());
   }
 
   @Test
@@ -60,7 +60,7 @@ class FixedDayTest {
   }
 
   private List<Finding> on(LocalDate today) throws IOException {
-    return Pellucid.checkWithReports(root, ReportSettings.of(PrintedPaths.BELOW_FOLDER), DAY, today)
+    return OwnFolder.checkWithReports(root, ReportSettings.of(PrintedPaths.BELOW_FOLDER), DAY, today)
         .check()
         .findings();
   }

@@ -19,7 +19,6 @@ import dev.pellucid.parse.FeedParser;
 import dev.pellucid.syntax.FeedFile;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +43,7 @@ class IndependentReckoningTest {
 
   @BeforeAll
   static void compute() throws IOException {
-    Texts folder = Texts.at(Path.of("..", "recipes"));
+    Texts folder = Texts.at(Example.whole());
     List<Finding> findings = new ArrayList<>();
     TreeMap<String, SourceFile> data = new TreeMap<>();
     for (String path : folder.data()) {

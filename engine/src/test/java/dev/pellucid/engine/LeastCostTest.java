@@ -194,14 +194,14 @@ class LeastCostTest {
   void anOldPriceIsTakenOnlyWhereAPersonAsksForIt() throws IOException {
     LocalDate later = LocalDate.of(2027, 2, 1);
     Advice advice =
-        Pellucid.leastCost(copy, later, "CG-36", Map.of(), PrintedPaths.BELOW_FOLDER)
+        OwnFolder.leastCost(copy, later, "CG-36", Map.of(), PrintedPaths.BELOW_FOLDER)
             .told()
             .get(0)
             .advice();
     assertEquals(Standing.NOT_ASKED, advice.standing());
     assertTrue(advice.why().contains("-Dpellucid.prices=any"), advice.why());
     LeastCostReport any =
-        Pellucid.leastCost(
+        OwnFolder.leastCost(
             copy, later, "CG-36", Map.of("prices", "any"), PrintedPaths.BELOW_FOLDER);
     assertEquals(Standing.CHEAPER, only(any).standing());
     assertTrue(any.shown().lines().skip(2).findFirst().orElse("").startsWith("Prices: "));
@@ -228,7 +228,7 @@ class LeastCostTest {
   }
 
   private LeastCostReport asked(String recipe, Map<String, String> wishes) throws IOException {
-    return Pellucid.leastCost(copy, DAY, recipe, wishes, PrintedPaths.BELOW_FOLDER);
+    return OwnFolder.leastCost(copy, DAY, recipe, wishes, PrintedPaths.BELOW_FOLDER);
   }
 
   private static Advice only(LeastCostReport report) {

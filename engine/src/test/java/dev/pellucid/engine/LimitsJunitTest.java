@@ -44,7 +44,7 @@ class LimitsJunitTest {
   }
 
   private String report() throws IOException {
-    return text(Pellucid.checkWithReports(folder, PrintedPaths.BELOW_FOLDER, DAY));
+    return text(OwnFolder.checkWithReports(folder, PrintedPaths.BELOW_FOLDER, DAY));
   }
 
   private static String text(CheckReports reports) {
@@ -163,7 +163,7 @@ class LimitsJunitTest {
   @Test
   void theExampleHasACaseForEachOfItsLimits() throws IOException {
     CheckReports example =
-        Pellucid.checkWithReports(Path.of("..", "recipes"), PrintedPaths.BELOW_FOLDER, DAY);
+        OwnFolder.checkWithReports(Example.whole(), PrintedPaths.BELOW_FOLDER, DAY);
     String xml = text(example);
     long cases = xml.lines().filter(line -> line.contains("<testcase ")).count();
     // A case for each limit, one more for each recipe, and one for all of them.
@@ -193,7 +193,7 @@ class LimitsJunitTest {
     for (Severity failsFrom : List.of(Severity.ERROR, Severity.WARNING)) {
       ReportSettings settings =
           new ReportSettings(PrintedPaths.BELOW_FOLDER, failsFrom, "", "", "");
-      String others = others(text(Pellucid.checkWithReports(folder, settings, DAY, later)));
+      String others = others(text(OwnFolder.checkWithReports(folder, settings, DAY, later)));
       assertTrue(others.contains("name=\"pellucid.yaml\""), others);
       assertEquals(failsFrom == Severity.WARNING, others.contains("day-far-off"), others);
     }
@@ -202,7 +202,7 @@ class LimitsJunitTest {
   @Test
   void aFolderWithoutRecipesIsRed() throws IOException {
     Path empty = Files.createDirectory(folder.resolve("empty"));
-    String xml = text(Pellucid.checkWithReports(empty, PrintedPaths.BELOW_FOLDER, DAY));
+    String xml = text(OwnFolder.checkWithReports(empty, PrintedPaths.BELOW_FOLDER, DAY));
     assertTrue(xml.contains("<failure type=\"no-recipe\""), xml);
   }
 

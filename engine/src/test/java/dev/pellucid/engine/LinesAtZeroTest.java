@@ -32,7 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class LinesAtZeroTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final String GROWER = "trout/TG-44.recipe";
 
   @TempDir Path copy;
@@ -55,8 +55,8 @@ class LinesAtZeroTest {
     for (Path recipe : recipes()) {
       addAllOthers(recipe);
     }
-    assertEquals("", FindingText.of(Pellucid.check(copy, DAY).findings()));
-    FiguresReport figures = Pellucid.figures(copy, "", true);
+    assertEquals("", FindingText.of(OwnFolder.check(copy, DAY).findings()));
+    FiguresReport figures = OwnFolder.figures(copy, "", true);
     assertEquals(List.of(), figures.changes());
     assertEquals(sheets, sheets());
     assertTrue(
@@ -87,7 +87,7 @@ class LinesAtZeroTest {
     rewrite(
         "\noverage\n",
         "\noverage\n  krill-meal 5 % for handling\n  soybean-oil 20 g per weighing for handling\n");
-    assertEquals("", FindingText.of(Pellucid.check(copy, DAY).findings()));
+    assertEquals("", FindingText.of(OwnFolder.check(copy, DAY).findings()));
     assertEquals(sheet, sheet());
   }
 
@@ -142,7 +142,7 @@ class LinesAtZeroTest {
     Files.copy(EXAMPLE.resolve(GROWER), file, StandardCopyOption.REPLACE_EXISTING);
     Files.deleteIfExists(copy.resolve(GROWER.replace(".recipe", ".figures")));
     rewrite("  wheat-gluten ", "  " + line + "\n  wheat-gluten ");
-    return FindingText.of(Pellucid.check(copy, DAY).findings());
+    return FindingText.of(OwnFolder.check(copy, DAY).findings());
   }
 
   private void rewrite(String from, String to) throws IOException {
@@ -193,7 +193,7 @@ class LinesAtZeroTest {
 
   /** Sheets, labels and the purchase list by name. */
   private Map<String, String> sheets() throws IOException {
-    SheetReport report = Pellucid.batchSheets(copy, DAY, Version.committed("1a2b3c4"));
+    SheetReport report = OwnFolder.batchSheets(copy, DAY, Version.committed("1a2b3c4"));
     assertEquals(List.of(), report.withheld());
     Map<String, String> texts = new TreeMap<>();
     for (Sheet sheet : report.sheets()) {

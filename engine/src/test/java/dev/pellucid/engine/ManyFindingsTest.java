@@ -83,6 +83,6 @@ class ManyFindingsTest {
   }
 
   private CheckReports check() throws IOException {
-    return Pellucid.checkWithReports(root, PrintedPaths.BELOW_FOLDER, DAY);
+    return OwnFolder.checkWithReports(root, PrintedPaths.BELOW_FOLDER, DAY);
   }
 }

@@ -94,7 +94,7 @@ class NoFeedsTest {
     file("pellucid.yaml", String.join("\n", lines) + "\n");
     assertEquals(Optional.empty(), NoFeeds.message(root, called("check", root)));
     List<Finding> findings =
-        Pellucid.check(root, LocalDate.of(2026, 11, 25)).findings().stream()
+        OwnFolder.check(root, LocalDate.of(2026, 11, 25)).findings().stream()
             .filter(one -> one.span().file().path().equals("pellucid.yaml"))
             .filter(one -> !one.code().text().equals("data-no-moisture-nutrient"))
             .toList();

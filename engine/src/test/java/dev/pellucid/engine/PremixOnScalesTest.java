@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 
 /** What the sheet of a premix would send a hand to ask about is told by the check before. */
 class PremixOnScalesTest {
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final String PLANT = "plant/river-mill.yaml";
 
   @Test

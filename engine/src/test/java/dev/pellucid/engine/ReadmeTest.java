@@ -46,8 +46,8 @@ class ReadmeTest {
   @Test
   void theSheetIsTheExampleSheetWithLinesLeftOut() throws IOException {
     String sheet =
-        Pellucid.batchSheets(
-                Path.of("..", "recipes"), LocalDate.of(2026, 11, 25), Version.committed("1a2b3c4"))
+        OwnFolder.batchSheets(
+                Example.whole(), LocalDate.of(2026, 11, 25), Version.committed("1a2b3c4"))
             .sheets()
             .stream()
             .filter(one -> one.code().equals("CG-36"))
@@ -63,7 +63,7 @@ class ReadmeTest {
     SlippedFolder.withRecords(copy).with(GROWER, meal.formatted(4), meal.formatted(0));
     String text =
         Pellucid.compare(
-                FolderState.at(Path.of("..", "recipes")),
+                FolderState.at(Example.whole()),
                 FolderState.at(copy),
                 LocalDate.of(2026, 11, 25),
                 "compare.html")
@@ -76,7 +76,7 @@ class ReadmeTest {
     SlippedFolder.withRecords(copy)
         .with("prices/2026-11.yaml", "fish-meal-65: 1.62 EUR/kg", "fish-meal-65: 2.16 EUR/kg");
     String text =
-        Pellucid.leastCost(
+        OwnFolder.leastCost(
                 copy,
                 LocalDate.of(2026, 11, 25),
                 "CG-36",
@@ -89,7 +89,7 @@ class ReadmeTest {
   @Test
   void theTraceIsThatOfTheExample() throws IOException {
     String text =
-        Pellucid.trace(Path.of("..", "recipes"), PrintedPaths.BELOW_FOLDER, "SE1-9042", "").text();
+        OwnFolder.trace(Example.whole(), PrintedPaths.BELOW_FOLDER, "SE1-9042", "").text();
     assertShortened(text.lines().toList(), block("trace"));
   }
 
@@ -137,7 +137,7 @@ class ReadmeTest {
   }
 
   private List<String> figures() throws IOException {
-    String text = Pellucid.figures(copy, "CG-36", false).changes().get(0).text();
+    String text = OwnFolder.figures(copy, "CG-36", false).changes().get(0).text();
     return text.lines().toList();
   }
 

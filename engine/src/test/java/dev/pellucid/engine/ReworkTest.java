@@ -56,7 +56,7 @@ class ReworkTest {
             + code
             + "  100 %\nlimits\n  crude-protein  min 1 %\n");
     Map<String, ComputedFeed> feeds = feeds();
-    assertTrue(feeds.containsKey("RW-1"), Pellucid.check(copy, DAY).findings().toString());
+    assertTrue(feeds.containsKey("RW-1"), OwnFolder.check(copy, DAY).findings().toString());
     ComputedFeed source = feed(feeds, code);
     ComputedFeed again = feed(feeds, "RW-1");
     int compared = 0;
@@ -131,7 +131,7 @@ class ReworkTest {
     SlippedFolder folder = new SlippedFolder(copy);
     folder.with(GROWER, SALT, SALT + "  rework CF-31                 3.00 %\n");
     folder.with("catfish/CF-31.recipe", "  maize ", "  maise ");
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     assertTrue(
         report.notChecked().contains("CG-36 (fix CF-31.recipe first)"),
         report.notChecked().toString());
@@ -142,7 +142,7 @@ class ReworkTest {
     SlippedFolder folder = new SlippedFolder(copy);
     folder.with(GROWER, SALT, SALT + "  rework CG-36                 3.00 %\n");
     folder.with(GROWER, "  maize ", "  maise ");
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     assertTrue(report.notChecked().contains("CG-36"), report.notChecked().toString());
   }
 
@@ -161,7 +161,7 @@ class ReworkTest {
               + "limits\n  crude-protein  min 1 %\n");
     }
     folder.with(GROWER, SALT, SALT + "  rework RW-1   1 %\n  rework RW-2   1 %\n");
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     String said = String.join("; ", report.notChecked());
     assertTrue(said.contains("CG-36, ") && said.endsWith(" (fix VIT-WW.premix first)"), said);
     assertEquals(1, report.notChecked().size(), said);

@@ -54,7 +54,7 @@ class SameBytesTest {
 
   /** Findings, tally, and each sheet twice. */
   private String everything() throws IOException {
-    SheetReport report = Pellucid.batchSheets(copy, DAY, Version.committed("1a2b3c4"));
+    SheetReport report = OwnFolder.batchSheets(copy, DAY, Version.committed("1a2b3c4"));
     StringBuilder all = new StringBuilder();
     all.append(FindingText.of(report.check().findings()));
     all.append(report.check().tally()).append('\n').append(report.withheld()).append('\n');

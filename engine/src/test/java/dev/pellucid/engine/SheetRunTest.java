@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Sheets of a whole folder, premixes with them. */
 class SheetRunTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
 
   @TempDir Path copy;
 
@@ -250,17 +250,17 @@ class SheetRunTest {
 
   @Test
   void withoutAnyWordOfTheCommitEverySheetIsADraft() throws IOException {
-    SheetReport report = Pellucid.batchSheets(EXAMPLE, DAY, Version.UNKNOWN);
+    SheetReport report = OwnFolder.batchSheets(EXAMPLE, DAY, Version.UNKNOWN);
     assertEquals(report.sheets().stream().map(Sheet::code).toList(), report.drafts());
   }
 
   private List<String> drafts(String... uncommitted) throws IOException {
     Version version =
         new Version("1a2b3c4", Optional.of(new TreeSet<>(Arrays.asList(uncommitted))));
-    return Pellucid.batchSheets(copy, DAY, version).drafts();
+    return OwnFolder.batchSheets(copy, DAY, version).drafts();
   }
 
   private static SheetReport sheets(Path folder) throws IOException {
-    return Pellucid.batchSheets(folder, DAY, Version.committed("1a2b3c4"));
+    return OwnFolder.batchSheets(folder, DAY, Version.committed("1a2b3c4"));
   }
 }

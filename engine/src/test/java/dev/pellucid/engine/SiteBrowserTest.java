@@ -41,7 +41,7 @@ class SiteBrowserTest {
   static void write() throws IOException {
     browser = NAMES.stream().filter(SiteBrowserTest::isThere).findFirst().orElse("");
     assumeTrue(!browser.isEmpty(), "there is no chromium on the path: its tests are skipped");
-    Pellucid.report(Path.of("..", "recipes"), new PrintedPaths("recipes/"), DAY, List.of(), site);
+    OwnFolder.report(Example.whole(), new PrintedPaths("recipes/"), DAY, List.of(), site);
   }
 
   private static boolean isThere(String name) {

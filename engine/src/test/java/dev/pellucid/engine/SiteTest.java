@@ -44,7 +44,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pages about a folder, as files. */
 class SiteTest {
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final Path SMALL = Path.of("src", "test", "resources", "reported");
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final String GROWER = "catfish/CG-36.recipe";
@@ -64,7 +64,7 @@ class SiteTest {
         "limits/grower.html"
       })
   void readsAsAccepted(String page) throws IOException {
-    Pellucid.report(SMALL, new PrintedPaths("farm/"), DAY, List.of(), out);
+    OwnFolder.report(SMALL, new PrintedPaths("farm/"), DAY, List.of(), out);
     Approvals.verify(
         Inlined.byName(Files.readString(out.resolve(page))),
         Approvals.NAMES
@@ -75,7 +75,7 @@ class SiteTest {
 
   @Test
   void everyFeedIngredientAndProfileHasAPageAndEveryLinkLeadsToOne() throws IOException {
-    SiteReport report = Pellucid.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, List.of(), out);
+    SiteReport report = OwnFolder.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, List.of(), out);
     Map<Path, String> pages = pages();
     assertEquals(report.pages() + 2, pages.size(), "a style sheet and a script beside them");
     int links = 0;
@@ -173,7 +173,7 @@ class SiteTest {
             new PastState("cccccc1", "2026-11-24", FolderState.at(EXAMPLE)),
             new PastState("bbbbbb1", "2026-11-20", FolderState.at(copy)),
             new PastState("aaaaaa1", "2026-11-10", FolderState.at(copy)));
-    Pellucid.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, past, out);
+    OwnFolder.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, past, out);
     String grower = Files.readString(out.resolve("feeds/CG-36.html"));
     assertTrue(grower.contains("bbbbbb1</th><td class=\"t\">2026-11-20</td>"), "the other state");
     assertFalse(grower.contains("cccccc1"), "a state with the same figures as now");
@@ -188,7 +188,7 @@ class SiteTest {
     new SlippedFolder(copy)
         .with(GROWER, "\"African catfish grower, 4 mm\"", "\"<script>alert(1)</script> & 'co'\"")
         .with("pellucid.yaml", "name: ", "name: <b>x</b> ");
-    Pellucid.report(copy, new PrintedPaths("<i>/"), DAY, List.of(), out);
+    OwnFolder.report(copy, new PrintedPaths("<i>/"), DAY, List.of(), out);
     for (Map.Entry<Path, String> page : pages().entrySet()) {
       String text = page.getValue();
       assertFalse(
@@ -203,7 +203,7 @@ class SiteTest {
   @Test
   void aBrokenRecipeIsThereWithItsFindings() throws IOException {
     new SlippedFolder(copy).with(GROWER, "  maize ", "  maise ");
-    Pellucid.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
+    OwnFolder.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
     assertTrue(
         Files.readString(out.resolve("feeds/CG-36.html")).contains("maise is not an ingredient")
             || Files.readString(out.resolve("feeds/CG-36.html")).contains("[unknown-ingredient]"));
@@ -218,7 +218,7 @@ class SiteTest {
         .with(GROWER, "44.00 %      within 30 to 48 %", "44.00 %      within 45 to 48 %")
         .with("pellucid.yaml", "jurisdiction: EU", "jurisdiction: none");
     Files.writeString(copy.resolve("A-1.recipe"), "recipe A-1\nmix\n  maize 100 %\n");
-    Pellucid.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
+    OwnFolder.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
     assertTrue(standing("CG-36").contains(">kept, with other errors</span>"), standing("CG-36"));
     assertTrue(standing("A-1").contains(">nothing asked</span>"), standing("A-1"));
     assertTrue(standing("TG-44").contains("<span>kept</span>"), standing("TG-44"));
@@ -231,7 +231,7 @@ class SiteTest {
 
   @Test
   void anIngredientTellsWhatToMind() throws IOException {
-    Pellucid.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, List.of(), out);
+    OwnFolder.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, List.of(), out);
     String cassava = Files.readString(out.resolve("ingredients/cassava-meal.html"));
     assertTrue(cassava.contains("What to mind") && cassava.contains("At most "), cassava);
     assertFalse(
@@ -246,7 +246,7 @@ class SiteTest {
         .with("trout/TG-44.recipe", "limits\n", "limits\n  calcium : astaxanthin  max 100\n")
         .with("prices/2026-08.yaml", "  fish-meal-65:", "  fish-meal-99:")
         .with("prices/2026-11.yaml", "  fish-meal-65:", "  fish-meal-99:");
-    Pellucid.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
+    OwnFolder.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
     String page = Files.readString(out.resolve("feeds/TG-44.html"));
     assertTrue(page.contains("CANNOT BE JUDGED</span> "), "limits on vitamins");
     assertTrue(page.contains("NO PRICE</span> fish-meal-65: the cost leaves it out"), "the price");
@@ -257,19 +257,19 @@ class SiteTest {
   @Test
   void errorsOfSharedFilesStandOnEachPage() throws IOException {
     new SlippedFolder(copy).with("nutrients/1-whole.yaml", "unit: \"%\"", "unit: \"%%\"");
-    Pellucid.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
+    OwnFolder.report(copy, new PrintedPaths("recipes/"), DAY, List.of(), out);
     assertTrue(Files.readString(out.resolve("feeds/TG-44.html")).contains("NOT TO BE TRUSTED"));
   }
 
   @Test
   @ResourceLock(Resources.LOCALE)
   void sameBytesInAnotherLocale() throws IOException {
-    Pellucid.report(SMALL, new PrintedPaths("farm/"), DAY, List.of(), out);
+    OwnFolder.report(SMALL, new PrintedPaths("farm/"), DAY, List.of(), out);
     Map<Path, String> here = pages();
     Locale usual = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-      Pellucid.report(SMALL, new PrintedPaths("farm/"), DAY, List.of(), out);
+      OwnFolder.report(SMALL, new PrintedPaths("farm/"), DAY, List.of(), out);
     } finally {
       Locale.setDefault(usual);
     }

@@ -131,7 +131,7 @@ class StaleFiguresTest extends FiguresOfTheExample {
       throws IOException {
     written();
     folder.with(path, from, to);
-    assertTrue(Pellucid.check(copy, DAY).count(Severity.ERROR) > 0);
+    assertTrue(OwnFolder.check(copy, DAY).count(Severity.ERROR) > 0);
     assertFalse(said().contains(RECORD), said());
     FiguresReport report = made();
     assertTrue(report.unmade().contains(words), report.unmade().toString());
@@ -217,7 +217,7 @@ class StaleFiguresTest extends FiguresOfTheExample {
   void theReportsTellThemWhereTheyLie() throws IOException {
     written();
     folder.with("prices/2026-11.yaml", "soybean-meal-48: 0.44", "soybean-meal-48: 0.47");
-    CheckReports reports = Pellucid.checkWithReports(copy, new PrintedPaths("feeds/"), DAY);
+    CheckReports reports = OwnFolder.checkWithReports(copy, new PrintedPaths("feeds/"), DAY);
     assertEquals(0, reports.check().count(Severity.ERROR));
     for (String name : List.of("findings.sarif", "findings.json", "summary.md")) {
       String text = text(reports, name);

@@ -45,7 +45,7 @@ class UntoldMoistureTest {
   @Test
   void itsFeedsAreNotCheckedAndNothingElseIsSaidOfThem() throws IOException {
     SlippedFolder folder = folder();
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     List<String> codes = report.findings().stream().map(it -> it.code().text()).toList();
     assertEquals(List.of("data-no-moisture"), codes, folder.text());
     // That of the premix; the two of feeds could not be held against anything.
@@ -60,7 +60,7 @@ class UntoldMoistureTest {
     String all =
         String.join(
             "\n",
-            ReportTexts.of(Pellucid.checkWithReports(copy, PrintedPaths.BELOW_FOLDER, DAY))
+            ReportTexts.of(OwnFolder.checkWithReports(copy, PrintedPaths.BELOW_FOLDER, DAY))
                 .values());
     String json = all.replaceAll("\\s+", "");
     assertTrue(json.contains("\"checked\":false"), all);
@@ -71,10 +71,10 @@ class UntoldMoistureTest {
   @Test
   void noSheetNoFiguresNoExplanation() throws IOException {
     folder();
-    SheetReport sheets = Pellucid.batchSheets(copy, DAY, Version.committed("1"));
+    SheetReport sheets = OwnFolder.batchSheets(copy, DAY, Version.committed("1"));
     assertTrue(sheets.sheets().stream().noneMatch(sheet -> sheet.code().equals("CG-36")));
-    assertEquals(List.of(), Pellucid.figures(copy, "CG-36", false).changes());
-    ExplainReport report = Pellucid.explain(copy, DAY, "CG-36", "crude-protein");
+    assertEquals(List.of(), OwnFolder.figures(copy, "CG-36", false).changes());
+    ExplainReport report = OwnFolder.explain(copy, DAY, "CG-36", "crude-protein");
     assertTrue(report.text().isEmpty(), report.text());
   }
 
@@ -83,7 +83,7 @@ class UntoldMoistureTest {
     folder();
     String text =
         Pellucid.compare(
-                FolderState.at(Path.of("..", "recipes")), FolderState.at(copy), DAY, "all.html")
+                FolderState.at(Example.whole()), FolderState.at(copy), DAY, "all.html")
             .text();
     assertTrue(text.contains("cannot be computed any more"), text);
   }
@@ -91,7 +91,7 @@ class UntoldMoistureTest {
   @Test
   void throughAPremixTheFileAtFaultIsNamed() throws IOException {
     without(example(), "ingredients/selenite-1.yaml");
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     assertEquals(1, report.notChecked().size(), report.tally());
     assertTrue(report.notChecked().get(0).endsWith(" (fix selenite-1.yaml first)"), report.tally());
   }
@@ -101,7 +101,7 @@ class UntoldMoistureTest {
     SlippedFolder folder = without(example(), "ingredients/groundnut-cake.yaml");
     folder.with(
         "catfish/CG-36.recipe", "  salt ", "  rework CF-31                 3.00 %\n  salt ");
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     assertTrue(
         report.notChecked().stream()
             .anyMatch(
@@ -122,7 +122,7 @@ class UntoldMoistureTest {
           - source: scenario
             crude-protein: 34 %
         """);
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     assertEquals(1, report.findings().size(), folder.text());
     assertEquals(List.of(), report.notChecked());
   }

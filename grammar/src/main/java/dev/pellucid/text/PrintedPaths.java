@@ -17,9 +17,9 @@ public record PrintedPaths(String before) {
     }
   }
 
-  /** {@code recipes/catfish/CG-36.recipe}. */
+  /** {@code recipes/catfish/CG-36.recipe}; a file that comes with this program keeps its mark. */
   public String of(String path) {
-    return before + path;
+    return BundledPath.is(path) ? path : before + path;
   }
 
   /** {@code recipes/catfish/CG-36.recipe}. */

@@ -59,7 +59,7 @@ public final class BatchSheetMojo extends FolderGoal {
     git.trouble()
         .ifPresent(trouble -> getLog().warn("pellucid: every sheet is a draft: " + trouble));
     Version version = new Version(git.commit(), git.uncommitted());
-    SheetReport report = Pellucid.batchSheets(folder.toPath(), today, version);
+    SheetReport report = Pellucid.batchSheets(feeds(folder), today, version);
     if (report.check().recipes() == 0) {
       throw new MojoFailureException("no recipe was found to make a sheet of in " + folder);
     }

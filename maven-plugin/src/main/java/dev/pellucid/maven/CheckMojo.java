@@ -101,9 +101,12 @@ public final class CheckMojo extends FolderGoal {
             whole("pellucid.address", address),
             whole("pellucid.rulesAddress", rulesAddress));
     CheckReports checked =
-        Pellucid.checkWithReports(folder.toPath(), settings, today, Console.clock(today, fixedDay));
+        Pellucid.checkWithReports(feeds(folder), settings, today, Console.clock(today, fixedDay));
     CheckReport report = checked.check();
     Console.print(report, paths, getLog());
+    if (!report.dataAlong().isEmpty()) {
+      getLog().info("pellucid: with version " + version + " come " + report.dataAlong());
+    }
     write(checked);
     refuseFaults(report.faults());
     if (report.recipes() == 0) {

@@ -123,7 +123,11 @@ public final class CompareMojo extends FolderGoal {
     ComparedStates states = ComparedStates.of(new Git(folder), from.strip(), to.strip());
     CompareReport report =
         Pellucid.compare(
-            states.from(), states.to(), paths(folder), Console.day(day), fullComparison);
+            ComingAlong.under(states.from()),
+            ComingAlong.under(states.to()),
+            paths(folder),
+            Console.day(day),
+            fullComparison);
     shown(report).lines().map(Unseen::shown).forEach(getLog()::info);
     report.write(comparison.toPath());
     getLog().info("pellucid: written to " + comparison);

@@ -64,7 +64,7 @@ public final class ExplainMojo extends FolderGoal {
     }
     ExplainReport report =
         rule.isBlank()
-            ? Pellucid.explain(folder.toPath(), Console.day(day), recipe.strip(), figure.strip())
+            ? Pellucid.explain(feeds(folder), Console.day(day), recipe.strip(), figure.strip())
             : Pellucid.explainRule(rule.strip());
     if (report.problem().isPresent()) {
       throw new MojoFailureException(report.problem().get());

@@ -34,7 +34,7 @@ public final class FiguresMojo extends FolderGoal {
 
   @Override
   void work(File folder) throws IOException, MojoFailureException {
-    FiguresReport report = Pellucid.figures(folder.toPath(), recipe.strip(), kept);
+    FiguresReport report = Pellucid.figures(feeds(folder), recipe.strip(), kept);
     if (report.problem().isPresent()) {
       throw new MojoFailureException(report.problem().get());
     }

@@ -2,6 +2,7 @@ package dev.pellucid.maven;
 
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.goal.FolderLayout;
+import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.NoFeeds;
 import dev.pellucid.text.PrintedPaths;
 import java.io.File;
@@ -135,6 +136,11 @@ abstract class FolderGoal extends AbstractMojo {
     if (base != null) {
       Pellucid.refuseLinkOut(base.toPath(), to.toPath(), parameter);
     }
+  }
+
+  /** The folder as it lies there, with the data under it that come with this plugin. */
+  static FolderState feeds(File folder) {
+    return ComingAlong.under(FolderState.at(folder.toPath()));
   }
 
   /** Whether it is a mistake to call it where no feeds are. */

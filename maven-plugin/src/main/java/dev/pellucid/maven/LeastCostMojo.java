@@ -150,7 +150,7 @@ public final class LeastCostMojo extends FolderGoal {
     refuseLinkOut(leastCost, "pellucid.leastCost");
     PrintedPaths paths = paths(folder);
     LeastCostReport report =
-        Pellucid.leastCost(folder.toPath(), Console.day(day), recipe.strip(), wishes(), paths);
+        Pellucid.leastCost(feeds(folder), Console.day(day), recipe.strip(), wishes(), paths);
     if (report.problem().isPresent()) {
       throw new MojoFailureException(report.problem().get());
     }

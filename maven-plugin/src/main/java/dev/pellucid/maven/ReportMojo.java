@@ -1,6 +1,7 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.PastState;
 import dev.pellucid.engine.goal.SiteReport;
 import java.io.File;
@@ -147,7 +148,7 @@ public final class ReportMojo extends FolderGoal implements MavenReport {
     refuseLinkOut(target, "pellucid.pages");
     SiteReport report =
         Pellucid.report(
-            folder.toPath(), paths(folder), Console.day(day), past(folder), target.toPath());
+            feeds(folder), paths(folder), Console.day(day), past(folder), target.toPath());
     getLog().info("pellucid: " + report.check().tally());
     getLog().info("pellucid: " + report.tally() + " in " + target);
   }
@@ -161,7 +162,8 @@ public final class ReportMojo extends FolderGoal implements MavenReport {
     try {
       for (GitState.Commit commit : GitState.last(git, history)) {
         NamedState.Commit full = new NamedState.Commit(commit.name());
-        past.add(new PastState(commit.shortName(), commit.day(), NamedState.of(git, full)));
+        FolderState then = ComingAlong.under(NamedState.of(git, full));
+        past.add(new PastState(commit.shortName(), commit.day(), then));
       }
     } catch (GitTrouble trouble) {
       if (!trouble.isUsual()) {

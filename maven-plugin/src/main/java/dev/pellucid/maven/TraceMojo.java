@@ -43,7 +43,7 @@ public final class TraceMojo extends FolderGoal {
     String lotAsked = asked(lot, "pellucid.lot");
     String batchAsked = asked(batch, "pellucid.batch");
     PrintedPaths paths = paths(folder);
-    TraceReport report = Pellucid.trace(folder.toPath(), paths, lotAsked, batchAsked);
+    TraceReport report = Pellucid.trace(feeds(folder), paths, lotAsked, batchAsked);
     Paint paint = MavenPaint.now();
     report
         .findings()

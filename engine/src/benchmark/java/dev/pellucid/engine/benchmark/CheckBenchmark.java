@@ -1,6 +1,6 @@
 package dev.pellucid.engine.benchmark;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.parse.FeedParser;
@@ -88,7 +88,7 @@ public final class CheckBenchmark {
 
   /** Checks a folder and makes sure that all of it was checked. */
   private static CheckReport check(BenchmarkFolder folder) throws IOException {
-    CheckReport report = Pellucid.check(folder.root(), DAY);
+    CheckReport report = OwnFolder.check(folder.root(), DAY);
     int count = folder.recipes().size();
     boolean whole =
         report.recipes() == count

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.text.BundledPath;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,8 +36,12 @@ public enum DataFileKind {
     this.place = place;
   }
 
-  /** The kind of a file by its path below the folder; empty where no data is read. */
-  public static Optional<DataFileKind> of(String relative) {
+  /**
+   * The kind of a file by its path below the folder, or with the program; empty where no data is
+   * read.
+   */
+  public static Optional<DataFileKind> of(String path) {
+    String relative = BundledPath.below(path);
     for (DataFileKind kind : ALL) {
       if (kind.holds(relative)) {
         return Optional.of(kind);

@@ -38,23 +38,24 @@ final class FrameReader {
   /** The files that a frame is read of. */
   static List<DataFile> files(Nodes nodes) {
     List<DataFile> files = new ArrayList<>();
-    files.addAll(
-        nodes.files(Sources.FILE, SettingsReader.FILE, GroupsReader.FILE, RetentionReader.FILE));
+    files.addAll(nodes.under(Sources.FILE));
+    files.addAll(nodes.under(GroupsReader.FILE));
+    files.addAll(nodes.files(SettingsReader.FILE, RetentionReader.FILE));
     files.addAll(nodes.in(Places.NUTRIENTS));
     files.addAll(nodes.in(Places.SPECIES));
     return files;
   }
 
   private Frame frame() {
-    Sources sources = new Sources(nodes.file(Sources.FILE), remarks);
+    Sources sources = new Sources(nodes.under(Sources.FILE), remarks);
     Settings settings = new SettingsReader(remarks).read(nodes.file(SettingsReader.FILE));
-    SortedMap<String, Group> groups = new GroupsReader(remarks).read(nodes.file(GroupsReader.FILE));
+    SortedMap<String, Group> groups = new GroupsReader(remarks).read(nodes.under(GroupsReader.FILE));
     Map<String, Retention> retention =
         new RetentionReader(sources, remarks).read(nodes.file(RetentionReader.FILE));
-    if (nodes.file(Sources.FILE).isEmpty()) {
+    if (nodes.under(Sources.FILE).isEmpty()) {
       isThere(Sources.FILE, "source:", "what each source is", settings);
     }
-    if (nodes.file(GroupsReader.FILE).isEmpty()) {
+    if (nodes.under(GroupsReader.FILE).isEmpty()) {
       isThere(GroupsReader.FILE, "groups:", "which groups of ingredients there are", settings);
     }
     Known classes = classes(retention.keySet());
@@ -141,12 +142,12 @@ final class FrameReader {
   }
 
   private Known groups(Set<String> groups) {
-    return new Known(
-        ReferenceFindings.GROUP,
-        "a group",
-        GroupsReader.FILE,
-        groups,
-        nodes.file(GroupsReader.FILE).isPresent() && couldBeRead(nodes.file(GroupsReader.FILE)));
+    List<DataFile> files = nodes.under(GroupsReader.FILE);
+    boolean whole = !files.isEmpty();
+    for (DataFile file : files) {
+      whole &= file.read().whole();
+    }
+    return new Known(ReferenceFindings.GROUP, "a group", GroupsReader.FILE, groups, whole);
   }
 
   /** Species and their groups. */

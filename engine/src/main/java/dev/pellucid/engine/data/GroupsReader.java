@@ -3,6 +3,7 @@ package dev.pellucid.engine.data;
 import dev.pellucid.engine.data.FeedTables.Group;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -17,15 +18,21 @@ final class GroupsReader {
     this.remarks = remarks;
   }
 
-  SortedMap<String, Group> read(Optional<DataFile> file) {
+  /**
+   * @param files of which a later one counts more
+   */
+  SortedMap<String, Group> read(List<DataFile> files) {
     SortedMap<String, Group> groups = new TreeMap<>();
-    Optional<Fields> fields = DataFile.fields(file, GroupsVocabulary.GROUPS_KEYS, remarks);
-    if (fields.isPresent()) {
-      for (Entry entry : fields.get().others()) {
-        group(fields.get(), entry, groups);
-      }
+    for (DataFile file : files) {
+      file.fields(GroupsVocabulary.GROUPS_KEYS, remarks).ifPresent(all -> groups(all, groups));
     }
     return groups;
+  }
+
+  private void groups(Fields fields, SortedMap<String, Group> groups) {
+    for (Entry entry : fields.others()) {
+      group(fields, entry, groups);
+    }
   }
 
   private void group(Fields fields, Entry entry, SortedMap<String, Group> groups) {

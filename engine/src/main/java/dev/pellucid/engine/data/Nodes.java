@@ -1,6 +1,7 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.finding.Finding;
+import dev.pellucid.text.BundledPath;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -32,8 +33,9 @@ final class Nodes {
   Nodes next(SortedMap<String, SourceFile> texts, SortedMap<String, SourceFile> closed) {
     TreeMap<String, DataFile> next = new TreeMap<>();
     for (Map.Entry<String, SourceFile> text : texts.entrySet()) {
-      DataFile kept = kept(text.getKey(), text.getValue(), false);
-      next.put(text.getKey(), kept == null ? DataFile.of(text.getKey(), text.getValue()) : kept);
+      String place = place(text.getKey(), texts, closed);
+      DataFile kept = kept(place, text.getValue(), false);
+      next.put(place, kept == null ? DataFile.of(place, text.getValue()) : kept);
     }
     for (Map.Entry<String, SourceFile> named : closed.entrySet()) {
       DataFile kept = kept(named.getKey(), named.getValue(), true);
@@ -41,6 +43,16 @@ final class Nodes {
           named.getKey(), kept == null ? DataFile.closed(named.getKey(), named.getValue()) : kept);
     }
     return new Nodes(next);
+  }
+
+  /**
+   * Where a file counts as lying: one that comes along lies where it would lie in the folder, so
+   * that the order of files is one, and keeps its mark where the folder has such a file too.
+   */
+  private static String place(
+      String path, SortedMap<String, SourceFile> texts, SortedMap<String, SourceFile> closed) {
+    String below = BundledPath.below(path);
+    return texts.containsKey(below) || closed.containsKey(below) ? path : below;
   }
 
   @SuppressWarnings("ReferenceEquality")
@@ -71,6 +83,11 @@ final class Nodes {
   /** The file of a single place. */
   Optional<DataFile> file(String relative) {
     return Optional.ofNullable(files.get(relative));
+  }
+
+  /** The file that comes along for a single place, and that of the folder, which counts more. */
+  List<DataFile> under(String relative) {
+    return files(BundledPath.of(relative), relative);
   }
 
   /** The files of some single places, those that are there. */

@@ -8,6 +8,7 @@ import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -19,15 +20,22 @@ final class Sources {
   private final SortedMap<String, Source> byId = new TreeMap<>();
   private final Known known;
 
-  Sources(Optional<DataFile> file, Remarks remarks) {
-    Optional<Fields> fields = DataFile.fields(file, SourcesVocabulary.SOURCES_KEYS, remarks);
-    if (fields.isPresent()) {
-      for (Entry entry : fields.get().others()) {
-        read(fields.get(), entry, remarks);
-      }
+  /**
+   * @param files of which a later one counts more
+   */
+  Sources(List<DataFile> files, Remarks remarks) {
+    boolean whole = !files.isEmpty();
+    for (DataFile file : files) {
+      whole &= file.read().whole();
+      file.fields(SourcesVocabulary.SOURCES_KEYS, remarks).ifPresent(all -> read(all, remarks));
     }
-    boolean whole = file.isPresent() && file.get().read().whole();
     known = new Known(ReferenceFindings.SOURCE, "a source", FILE, byId.keySet(), whole);
+  }
+
+  private void read(Fields fields, Remarks remarks) {
+    for (Entry entry : fields.others()) {
+      read(fields, entry, remarks);
+    }
   }
 
   SortedMap<String, Source> byId() {

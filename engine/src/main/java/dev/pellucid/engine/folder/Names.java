@@ -14,6 +14,9 @@ final class Names {
   /** What a feed hangs on. */
   private static final List<String> MEANT = List.of(".recipe", ".premix", ".limits", ".yaml");
 
+  /** Lists to which a folder adds entries of its own. */
+  private static final List<String> ADDED_TO = List.of("sources.yaml", "groups.yaml");
+
   private Names() {}
 
   /** Whether a file is read for the end of its name. */
@@ -51,6 +54,21 @@ final class Names {
     int last = parts.size() - 1;
     return !parts.get(last).startsWith(".")
         && parts.subList(0, last).stream().noneMatch(Names::isPassedOver);
+  }
+
+  /** Whether a file in a folder adds to the one that comes along, and does not replace it. */
+  static boolean isAddedTo(String path) {
+    return ADDED_TO.contains(path);
+  }
+
+  /**
+   * What tells a file from others of its kind, so that a second one of the same would be the same
+   * thing again: its name alone where other files call it so, else its name in the folder of its
+   * kind.
+   */
+  static String ofThing(String path) {
+    int first = path.indexOf('/');
+    return isCalled(path) || first < 0 ? ofFile(path) : path.substring(0, first + 1) + ofFile(path);
   }
 
   /** The last part of a path. */

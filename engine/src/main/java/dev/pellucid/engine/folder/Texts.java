@@ -2,6 +2,7 @@ package dev.pellucid.engine.folder;
 
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.SourceBytes;
+import dev.pellucid.text.BundledPath;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,10 +13,12 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -43,8 +46,14 @@ public final class Texts {
   private final SortedMap<String, Stored> files;
   private final List<Passed> passed;
   private final List<Finding> clashes;
+  private final List<String> replaced;
 
   Texts(SortedMap<String, Stored> files, List<Passed> passed) {
+    this(files, passed, List.of());
+  }
+
+  private Texts(SortedMap<String, Stored> files, List<Passed> passed, List<String> replaced) {
+    this.replaced = List.copyOf(replaced);
     this.files = Collections.unmodifiableSortedMap(new TreeMap<>(files));
     this.passed = List.copyOf(passed);
     this.clashes = clashes(this.files.keySet());
@@ -98,6 +107,26 @@ public final class Texts {
           }
         });
     return listing.texts();
+  }
+
+  /**
+   * These with the data that come with this program under them, each text the same object each
+   * time. Of a file that the folder has itself, by its kind and its name, the folder's counts.
+   */
+  public Texts over(Bundled bundled) {
+    Set<String> own = new HashSet<>();
+    files.keySet().forEach(path -> own.add(Names.ofThing(path)));
+    SortedMap<String, Stored> all = new TreeMap<>(files);
+    List<String> instead = new ArrayList<>();
+    for (Map.Entry<String, Stored> file : bundled.files().entrySet()) {
+      String place = BundledPath.below(file.getKey());
+      if (Names.isAddedTo(place) || !own.contains(Names.ofThing(place))) {
+        all.put(file.getKey(), file.getValue());
+      } else {
+        instead.add(place);
+      }
+    }
+    return new Texts(all, passed, instead);
   }
 
   /** These without some files, whether they are there or not. */
@@ -169,6 +198,21 @@ public final class Texts {
   /** Whether a path is that of a file that is read. */
   public boolean has(String path) {
     return files.containsKey(path);
+  }
+
+  /** Whether there is a file at a place, in the folder or among those that come along. */
+  public boolean tells(String place) {
+    return has(place) || has(BundledPath.of(place));
+  }
+
+  /** The places of the files that come along, those that count. */
+  public List<String> comingAlong() {
+    return files.keySet().stream().filter(BundledPath::is).map(BundledPath::below).toList();
+  }
+
+  /** The places of files that would come along and for which the folder has its own. */
+  public List<String> ownInstead() {
+    return replaced;
   }
 
   /** Whether a link to another place was found there and passed over. */

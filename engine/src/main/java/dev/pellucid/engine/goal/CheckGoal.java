@@ -36,7 +36,7 @@ public final class CheckGoal {
     ReadFolder folder = ReadFolder.of(texts);
     Shared shared = Shared.of(folder, Days.on(day));
     Whole whole = Whole.of(shared, Streamed.check(shared, Summary::of));
-    return CheckReport.of(whole).with(StaleFigures.of(folder, whole.findings()));
+    return CheckReport.of(whole, texts).with(StaleFigures.of(folder, whole.findings()));
   }
 
   private static Askers askers(CheckReport report) {
@@ -64,7 +64,7 @@ public final class CheckGoal {
     List<Taken> recipes = Streamed.check(shared, recipe -> Taken.of(recipe, paths));
     Whole whole = Whole.of(shared, recipes.stream().map(Taken::summary).toList());
     CheckReport report =
-        CheckReport.of(whole)
+        CheckReport.of(whole, texts)
             .with(StaleFigures.of(folder, whole.findings()))
             .with(FixedDay.of(day, today).map(far -> far.warning(texts)).stream().toList());
     CheckOutcome outcome =

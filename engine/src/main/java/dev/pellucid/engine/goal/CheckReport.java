@@ -1,5 +1,6 @@
 package dev.pellucid.engine.goal;
 
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.workspace.FixOrder;
 import dev.pellucid.engine.workspace.Judged;
 import dev.pellucid.engine.workspace.Shown;
@@ -22,6 +23,7 @@ import java.util.stream.Stream;
  * @param notChecked codes of recipes whose limits could not be judged, with the files that are to
  *     be fixed first, if any
  * @param faults what broke in this program; findings tell of it
+ * @param dataAlong what the folder takes of the data that come with the program; empty for nothing
  */
 public record CheckReport(
     List<Finding> findings,
@@ -30,7 +32,8 @@ public record CheckReport(
     int limits,
     Judged judged,
     List<String> notChecked,
-    List<Throwable> faults) {
+    List<Throwable> faults,
+    String dataAlong) {
   public CheckReport {
     findings = List.copyOf(findings);
     notChecked = List.copyOf(notChecked);
@@ -38,7 +41,7 @@ public record CheckReport(
   }
 
   /** Of a whole folder. */
-  static CheckReport of(Whole whole) {
+  static CheckReport of(Whole whole, Texts texts) {
     return new CheckReport(
         whole.findings(),
         whole.recipes(),
@@ -46,7 +49,8 @@ public record CheckReport(
         whole.limits(),
         whole.judged(),
         whole.notChecked(),
-        whole.faults());
+        whole.faults(),
+        DataAlong.words(texts));
   }
 
   /** The same with what else was found. */
@@ -55,7 +59,7 @@ public record CheckReport(
         Stream.concat(findings.stream(), more.stream()).sorted(FixOrder.ORDER).toList();
     return more.isEmpty()
         ? this
-        : new CheckReport(all, recipes, batches, limits, judged, notChecked, faults);
+        : new CheckReport(all, recipes, batches, limits, judged, notChecked, faults, dataAlong);
   }
 
   /** Those that are printed; where there are very many of a kind in a file, not all of them. */

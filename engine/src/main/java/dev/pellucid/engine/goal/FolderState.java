@@ -1,5 +1,6 @@
 package dev.pellucid.engine.goal;
 
+import dev.pellucid.engine.folder.Bundled;
 import dev.pellucid.engine.folder.Texts;
 import java.io.IOException;
 import java.io.InputStream;
@@ -46,6 +47,26 @@ public abstract sealed class FolderState {
   }
 
   public abstract <T> T open(Work<T> work) throws IOException;
+
+  /** The same with data under it that come along. */
+  public FolderState over(Bundled bundled) {
+    return new Over(this, bundled);
+  }
+
+  private static final class Over extends FolderState {
+    private final FolderState folder;
+    private final Bundled bundled;
+
+    Over(FolderState folder, Bundled bundled) {
+      this.folder = folder;
+      this.bundled = bundled;
+    }
+
+    @Override
+    public <T> T open(Work<T> work) throws IOException {
+      return folder.open(texts -> work.with(texts.over(bundled)));
+    }
+  }
 
   private static final class There extends FolderState {
     private final Path root;

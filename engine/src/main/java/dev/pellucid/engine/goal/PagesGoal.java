@@ -83,7 +83,7 @@ public final class PagesGoal {
   public SiteReport write(Path to) throws IOException {
     List<Taken> recipes = Streamed.check(shared, Taken::of);
     Whole whole = Whole.of(shared, recipes.stream().map(Taken::summary).toList());
-    CheckReport report = CheckReport.of(whole);
+    CheckReport report = CheckReport.of(whole, shared.texts());
     Map<String, List<String>> findings = new TreeMap<>();
     for (Finding finding : report.shown()) {
       findings

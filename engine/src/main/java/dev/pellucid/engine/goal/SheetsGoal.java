@@ -102,7 +102,8 @@ public final class SheetsGoal {
         recipes.stream().map(Taken::hangs).toList(),
         picking,
         whole);
-    return new SheetReport(CheckReport.of(whole), sheets, withheld, purchases(made, whole));
+    return new SheetReport(
+        CheckReport.of(whole, shared.texts()), sheets, withheld, purchases(made, whole));
   }
 
   private Taken taken(Checked recipe) {

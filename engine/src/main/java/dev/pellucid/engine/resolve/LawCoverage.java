@@ -6,6 +6,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
+import dev.pellucid.text.BundledPath;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +32,7 @@ final class LawCoverage {
       // Where nothing is law here, that is told.
       if ((here.isEmpty() || !scope.law().isEmpty())
           && profile.kind() == Limit.Kind.LAW
+          && !BundledPath.is(profile.declared().file().path())
           && profile.jurisdiction().isPresent()
           && !profile.jurisdiction().equals(here)) {
         findings.add(elsewhere(profile, profile.jurisdiction().get(), here));

@@ -114,7 +114,7 @@ public final class WholeFolder {
   }
 
   private static boolean isLost(Shared shared, String file) {
-    return !shared.texts().has("practice/" + file + ".yaml")
+    return !shared.texts().tells("practice/" + file + ".yaml")
         && !shared.texts().has("practice/" + file + ".yml");
   }
 

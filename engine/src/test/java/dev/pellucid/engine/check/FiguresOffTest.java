@@ -2,6 +2,7 @@ package dev.pellucid.engine.check;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.CheckGoal;
 import dev.pellucid.finding.Finding;
@@ -26,7 +27,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class FiguresOffTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 28);
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final int SLIPS = Integer.getInteger("pellucid.slips", 24);
   private static final Pattern FIGURE =
       Pattern.compile(

@@ -4,6 +4,7 @@ import static dev.pellucid.engine.workspace.Kept.Route.CHECK;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.resolve.Days;
@@ -15,7 +16,6 @@ import dev.pellucid.engine.workspace.Whole;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -52,7 +52,7 @@ class HelpsHelpTest {
 
   @Test
   void whateverNamesAnAmountHelps() throws IOException {
-    Texts example = Texts.at(Path.of("..", "recipes")).held();
+    Texts example = Texts.at(Example.whole()).held();
     Kept<Checked> sound = Kept.of(example.without(besides(example)), Days.on(DAY), CHECK, it -> it);
     List<String> recipes = sound.recipes();
     sound.all();

@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.Example;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.goal.SheetReport;
 import dev.pellucid.engine.goal.Version;
 import dev.pellucid.finding.Finding;
@@ -64,7 +65,7 @@ class LawOfMaterialsTest {
   @Test
   void noSheetTakesOfSuchALot() throws IOException {
     SlippedFolder.withRecords(copy).with(LOTS, "crude-ash: 16.8 %", MERCURY + "0.7 mg/kg");
-    String before = sheets(Path.of("..", "recipes"));
+    String before = sheets(Example.whole());
     assertTrue(before.contains("FM-26-1187"), before);
     String after = sheets(copy);
     assertFalse(after.contains("FM-26-1187"), after);
@@ -72,7 +73,7 @@ class LawOfMaterialsTest {
   }
 
   private static String sheets(Path root) throws IOException {
-    SheetReport report = Pellucid.batchSheets(root, LocalDate.of(2026, 11, 25), Version.UNKNOWN);
+    SheetReport report = OwnFolder.batchSheets(root, LocalDate.of(2026, 11, 25), Version.UNKNOWN);
     StringBuilder all = new StringBuilder();
     report.sheets().forEach(sheet -> all.append(sheet.text()));
     return all.toString();
@@ -156,7 +157,7 @@ class LawOfMaterialsTest {
   void guidanceIsCountedByItself() throws IOException {
     SlippedFolder folder = new SlippedFolder(copy);
     assertEquals(List.of(), folder.codes());
-    String words = Pellucid.check(copy, LocalDate.of(2026, 11, 25)).judged().words();
+    String words = OwnFolder.check(copy, LocalDate.of(2026, 11, 25)).judged().words();
     assertTrue(words.matches(".* of law, \\d+ of guidance, \\d+ of need, .*"), words);
   }
 

@@ -2,7 +2,8 @@ package dev.pellucid.engine.check;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.Example;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
@@ -20,7 +21,7 @@ import java.util.stream.Stream;
  */
 public final class SlippedFolder {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
 
   private final Path copy;
 
@@ -72,7 +73,7 @@ public final class SlippedFolder {
   }
 
   public List<Finding> findings() throws IOException {
-    CheckReport report = Pellucid.check(copy, DAY);
+    CheckReport report = OwnFolder.check(copy, DAY);
     return report.findings();
   }
 

@@ -1,6 +1,6 @@
 package dev.pellucid.engine.check;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.data.Pantry;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
@@ -55,7 +55,7 @@ public final class SmallFolder {
   }
 
   public List<Finding> findings() throws IOException {
-    return Pellucid.check(root, DAY).findings();
+    return OwnFolder.check(root, DAY).findings();
   }
 
   /** Every finding as it is printed. */

@@ -3,7 +3,7 @@ package dev.pellucid.engine.check;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -19,7 +19,7 @@ class SolverLoadedTest {
 
   /** Checks a folder in a machine of its own. */
   public static void main(String[] folder) throws IOException {
-    Pellucid.check(Path.of(folder[0]), LocalDate.of(2026, 11, 25));
+    OwnFolder.check(Path.of(folder[0]), LocalDate.of(2026, 11, 25));
   }
 
   @Test

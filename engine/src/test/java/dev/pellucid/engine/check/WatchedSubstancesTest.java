@@ -3,7 +3,7 @@ package dev.pellucid.engine.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.goal.CheckReport;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -74,7 +74,7 @@ class WatchedSubstancesTest {
   }
 
   private int checked() throws IOException {
-    CheckReport report = Pellucid.check(copy, LocalDate.of(2026, 11, 25));
+    CheckReport report = OwnFolder.check(copy, LocalDate.of(2026, 11, 25));
     return report.limits();
   }
 }

@@ -2,6 +2,7 @@ package dev.pellucid.engine.check;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.data.FeedTables;
@@ -13,7 +14,6 @@ import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.weighing.WeighingPlan;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.syntax.Bound;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.UnaryOperator;
@@ -28,7 +28,7 @@ class WeighedBatchTest {
   private static final double[] BATCHES = {0.7, 3, 11, 60, 400};
   private static final int BOUNDS_EACH = 20;
 
-  private final FeedTables tables = Pantry.of(Path.of("..", "recipes")).stocked().tables();
+  private final FeedTables tables = Pantry.of(Example.whole()).stocked().tables();
   private final Random random = new Random(20_261_128);
   private int far;
   private int broken;

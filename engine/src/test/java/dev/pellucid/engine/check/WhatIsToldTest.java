@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -116,7 +116,7 @@ class WhatIsToldTest {
   void theRecordOfFiguresCarriesTheSign() throws IOException {
     folder.ingredient("other", "moisture: 10 %, selenium: below 3 mg/kg, calcium: 10 mg/kg");
     limit("selenium max 1.0 mg/kg");
-    String figures = Pellucid.figures(root, "A-1", false).changes().get(0).text();
+    String figures = OwnFolder.figures(root, "A-1", false).changes().get(0).text();
     assertTrue(figures.matches("(?s).*\n  selenium +≥ 2\\.000 mg/kg\n.*"), figures);
     assertTrue(figures.matches("(?s).*\n  calcium +0\\.002500 %\n.*"), figures);
     assertTrue(

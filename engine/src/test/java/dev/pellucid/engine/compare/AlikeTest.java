@@ -3,6 +3,7 @@ package dev.pellucid.engine.compare;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.workspace.Checked;
@@ -26,7 +27,7 @@ import org.junit.jupiter.api.Test;
  * Two feeds are alike where a whole comparison finds nothing, whatever figure of a folder moves.
  */
 class AlikeTest {
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final Days DAYS = Days.on(LocalDate.of(2026, 11, 25));
   private static final List<String> EDITED =
       List.of(

@@ -3,7 +3,7 @@ package dev.pellucid.engine.compute;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.check.SmallFolder;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -114,7 +114,7 @@ class DigestiblePartsTest {
         "feather", "crude-protein: 84 %, lysine: 2 %", row("crude-protein: 75 %, lysine: 60 %"));
     folder.recipe(HEAD + "mix\n  soya  50 %\n  feather  50 %\n");
     String told =
-        Pellucid.explain(root, LocalDate.of(2026, 11, 25), "A-1", "digestible-lysine")
+        OwnFolder.explain(root, LocalDate.of(2026, 11, 25), "A-1", "digestible-lysine")
             .text()
             .replaceAll("\\s+", " ");
     assertTrue(

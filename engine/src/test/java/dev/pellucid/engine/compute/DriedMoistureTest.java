@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.check.SmallFolder;
 import dev.pellucid.engine.goal.ExplainReport;
 import java.io.IOException;
@@ -96,7 +96,7 @@ class DriedMoistureTest {
   }
 
   private String explained(String figure) throws IOException {
-    ExplainReport report = Pellucid.explain(root, LocalDate.of(2026, 11, 25), "A-1", figure);
+    ExplainReport report = OwnFolder.explain(root, LocalDate.of(2026, 11, 25), "A-1", figure);
     return report.text();
   }
 

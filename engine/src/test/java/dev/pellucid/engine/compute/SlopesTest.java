@@ -3,6 +3,7 @@ package dev.pellucid.engine.compute;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.compute.Slopes.Slope;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.judge.Judge;
@@ -25,7 +26,7 @@ import org.junit.jupiter.api.Test;
 
 /** What one point more does, against the feed with one point more, over the example. */
 class SlopesTest {
-  private static final Path EXAMPLE = Path.of("../recipes");
+  private static final Path EXAMPLE = Example.whole();
 
   private static Shared example() throws IOException {
     return Shared.of(ReadFolder.of(Texts.at(EXAMPLE)), Days.on(LocalDate.of(2026, 11, 28)));

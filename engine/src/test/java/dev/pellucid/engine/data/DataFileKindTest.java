@@ -3,9 +3,9 @@ package dev.pellucid.engine.data;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.yaml.YamlReader;
 import dev.pellucid.text.SourceFile;
-import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -35,7 +35,7 @@ class DataFileKindTest {
   @Test
   void everyFileOfTheExampleHasAKindAndEveryKindAFile() {
     Set<DataFileKind> seen = new HashSet<>();
-    for (String path : Pantry.of(Path.of("..", "recipes")).paths()) {
+    for (String path : Pantry.of(Example.whole()).paths()) {
       seen.add(DataFileKind.of(path).orElseThrow(() -> new AssertionError(path)));
     }
     assertEquals(Set.of(DataFileKind.values()), seen);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
@@ -26,7 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Schemas for editors against a validator from outside, and against what the reader says. */
 class SchemasTest {
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final Path COMMITTED = EXAMPLE.resolve(".schema");
   private static final Path MADE = Path.of("target", "schemas");
 

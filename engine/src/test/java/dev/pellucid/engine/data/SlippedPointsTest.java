@@ -3,13 +3,13 @@ package dev.pellucid.engine.data;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
 import dev.pellucid.text.SourceFile;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
  */
 class SlippedPointsTest {
   private static final SortedMap<String, SourceFile> EXAMPLE =
-      Pantry.of(Path.of("..", "recipes")).files();
+      Pantry.of(Example.whole()).files();
   private static final TablesState SOUND = TablesState.empty().next(EXAMPLE, new TreeMap<>());
 
   private static final Pattern CONTENT =

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.data.Ingredient.ContentBlock;
 import dev.pellucid.engine.data.Ingredient.Form;
 import dev.pellucid.engine.data.Ingredient.Trait;
@@ -14,7 +15,6 @@ import dev.pellucid.engine.data.Retention.Row;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
 import dev.pellucid.syntax.Step;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +35,7 @@ class TablesReaderTest {
 
   @Test
   void theExampleFolderIsReadInSilence() {
-    TablesRead stocked = Pantry.of(Path.of("..", "recipes")).stocked();
+    TablesRead stocked = Pantry.of(Example.whole()).stocked();
     assertEquals("", FindingText.of(stocked.findings()));
     assertTrue(stocked.tables().ingredients().size() >= 40);
   }

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.show.FindingText;
 import dev.pellucid.text.SourceFile;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A state that follows another is what reading afresh gives, and keeps what has not changed. */
 class TablesStateTest {
   private static final SortedMap<String, SourceFile> EXAMPLE =
-      Pantry.of(Path.of("..", "recipes")).files();
+      Pantry.of(Example.whole()).files();
 
   private static final SortedMap<String, SourceFile> NONE = new TreeMap<>();
 
@@ -201,7 +201,7 @@ class TablesStateTest {
   }
 
   private static String text(String path) {
-    return Pantry.of(Path.of("..", "recipes")).text(path);
+    return Pantry.of(Example.whole()).text(path);
   }
 
   private static Practice practice(TablesState state) {

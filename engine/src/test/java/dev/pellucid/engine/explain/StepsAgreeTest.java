@@ -3,6 +3,7 @@ package dev.pellucid.engine.explain;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Losses;
 import dev.pellucid.engine.compute.Row;
@@ -50,7 +51,7 @@ class StepsAgreeTest {
 
   private static Shared shared() {
     try {
-      Path example = Path.of("..", "recipes");
+      Path example = Example.whole();
       return Shared.of(ReadFolder.of(Texts.at(example)), Days.on(LocalDate.of(2026, 11, 25)));
     } catch (IOException broken) {
       throw new IllegalStateException(broken);

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.leastcost;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.folder.Texts;
@@ -12,7 +13,6 @@ import dev.pellucid.engine.workspace.Summary;
 import dev.pellucid.engine.workspace.Whole;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +27,7 @@ record Changed(Texts texts) {
 
   static Changed example() {
     try {
-      return new Changed(Texts.at(Path.of("..", "recipes")).held());
+      return new Changed(Texts.at(Example.whole()).held());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.folder.Texts;
@@ -17,7 +18,6 @@ import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -39,7 +39,7 @@ class ContradictionsTest {
   private final Map<String, String> texts = new HashMap<>();
 
   ContradictionsTest() throws IOException {
-    this.example = Texts.at(Path.of("..", "recipes")).held();
+    this.example = Texts.at(Example.whole()).held();
   }
 
   private ContradictionsTest with(String path, String from, String to) {

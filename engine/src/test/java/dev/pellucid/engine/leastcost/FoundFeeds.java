@@ -1,5 +1,6 @@
 package dev.pellucid.engine.leastcost;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Price;
@@ -20,7 +21,6 @@ import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +38,7 @@ final class FoundFeeds {
   private static Shared shared() {
     try {
       return Shared.of(
-          ReadFolder.of(Texts.at(Path.of("..", "recipes"))), Days.on(LocalDate.of(2026, 11, 28)));
+          ReadFolder.of(Texts.at(Example.whole())), Days.on(LocalDate.of(2026, 11, 28)));
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }

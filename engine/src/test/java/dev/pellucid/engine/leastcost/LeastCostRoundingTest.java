@@ -3,6 +3,7 @@ package dev.pellucid.engine.leastcost;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.judge.LimitStatus;
@@ -10,7 +11,6 @@ import dev.pellucid.engine.leastcost.Advice.Standing;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +37,7 @@ class LeastCostRoundingTest {
 
   @Test
   void everyRecipeOfTheExample() throws IOException {
-    Texts example = Texts.at(Path.of("..", "recipes")).held();
+    Texts example = Texts.at(Example.whole()).held();
     for (String path : example.ending(".recipe")) {
       look(path, example, path, Wishes.NONE);
     }
@@ -47,7 +47,7 @@ class LeastCostRoundingTest {
 
   @Test
   void recipesAtRandom() throws IOException {
-    Texts example = Texts.at(Path.of("..", "recipes")).held();
+    Texts example = Texts.at(Example.whole()).held();
     List<String> recipes = example.ending(".recipe");
     Random random = new Random(SEED);
     for (int i = 0; i < PROBLEMS; i++) {

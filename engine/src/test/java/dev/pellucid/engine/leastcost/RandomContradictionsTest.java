@@ -3,6 +3,7 @@ package dev.pellucid.engine.leastcost;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.check.PartWords;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.FeedComputer;
@@ -24,7 +25,6 @@ import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,7 +59,7 @@ class RandomContradictionsTest {
   RandomContradictionsTest() throws IOException {
     this.shared =
         Shared.of(
-            ReadFolder.of(Texts.at(Path.of("..", "recipes")).held()),
+            ReadFolder.of(Texts.at(Example.whole()).held()),
             Days.on(LocalDate.of(2026, 11, 28)));
     this.computer = new FeedComputer(shared.tables());
   }

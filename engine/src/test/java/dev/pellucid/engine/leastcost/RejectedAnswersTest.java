@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.leastcost.Advice.LineMove;
@@ -28,7 +29,7 @@ import org.junit.jupiter.api.Test;
 
 /** Answers that cost less and that a nutritionist would not take, over the example. */
 class RejectedAnswersTest {
-  private static final Path EXAMPLE = Path.of("../recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 28);
   private static final String PRICES = "prices/2026-11.yaml";
 

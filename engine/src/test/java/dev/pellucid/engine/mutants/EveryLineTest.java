@@ -2,6 +2,7 @@ package dev.pellucid.engine.mutants;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.CheckGoal;
 import dev.pellucid.engine.goal.CheckReport;
@@ -27,7 +28,7 @@ import org.junit.jupiter.api.Test;
  */
 class EveryLineTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final int USUAL = 40;
 
   private enum Change {

@@ -3,6 +3,7 @@ package dev.pellucid.engine.mutants;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.CheckGoal;
 import dev.pellucid.engine.goal.CheckReport;
@@ -24,7 +25,7 @@ import org.junit.jupiter.api.Test;
  */
 class LostLinesTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final int ONE_IN = 24;
 
   /** What a recipe asks of itself shows on its sheet and in its record of figures. */

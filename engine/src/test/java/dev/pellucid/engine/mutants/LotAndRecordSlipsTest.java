@@ -2,6 +2,7 @@ package dev.pellucid.engine.mutants;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.CheckGoal;
 import dev.pellucid.finding.Finding;
@@ -20,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class LotAndRecordSlipsTest {
   private static final long SEED = 20_261_128L;
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final int COUNT = 40;
   private static final int MOST_FINDINGS = 3;
   private static final int HELD = 90;

@@ -3,6 +3,8 @@ package dev.pellucid.engine.mutants;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.Version;
@@ -35,7 +37,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class MutantsTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final PrintedPaths PATHS = new PrintedPaths("recipes/");
   private static final int USUAL = 300;
 
@@ -152,7 +154,7 @@ class MutantsTest {
   /** How long it took. */
   private long check(Consumer<String> failures) throws IOException {
     long start = System.nanoTime();
-    Pellucid.checkWithReports(folder, PATHS, DAY)
+    OwnFolder.checkWithReports(folder, PATHS, DAY)
         .check()
         .findings()
         .forEach(finding -> places(finding, failures));
@@ -160,13 +162,13 @@ class MutantsTest {
   }
 
   private void goals() throws IOException {
-    Pellucid.batchSheets(folder, DAY, Version.committed("1a2b3c4"));
-    Pellucid.figures(folder, "", false);
-    Pellucid.report(folder, PATHS, DAY, List.of(), pages);
+    OwnFolder.batchSheets(folder, DAY, Version.committed("1a2b3c4"));
+    OwnFolder.figures(folder, "", false);
+    OwnFolder.report(folder, PATHS, DAY, List.of(), pages);
     Pellucid.compare(FolderState.at(EXAMPLE), FolderState.at(folder), DAY, "compare.html");
-    Pellucid.explain(folder, DAY, "CG-36", "crude-protein");
-    Pellucid.trace(folder, PATHS, "", "");
-    Pellucid.leastCost(folder, DAY, "CG-36", Map.of("prices", "any"), PATHS).shown();
+    OwnFolder.explain(folder, DAY, "CG-36", "crude-protein");
+    OwnFolder.trace(folder, PATHS, "", "");
+    OwnFolder.leastCost(folder, DAY, "CG-36", Map.of("prices", "any"), PATHS).shown();
   }
 
   private void places(Finding finding, Consumer<String> failures) {

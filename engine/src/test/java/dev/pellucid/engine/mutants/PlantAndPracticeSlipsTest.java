@@ -3,6 +3,7 @@ package dev.pellucid.engine.mutants;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.CheckGoal;
 import dev.pellucid.finding.Finding;
@@ -28,7 +29,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class PlantAndPracticeSlipsTest {
   private static final long SEED = 20_261_129L;
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final int USUAL = 40;
 
   @ParameterizedTest

@@ -3,6 +3,7 @@ package dev.pellucid.engine.mutants;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
@@ -35,7 +36,7 @@ import org.junit.jupiter.api.Test;
  * <p>{@code -Dpellucid.reported=500} makes so many.
  */
 class ReportedMutantsTest {
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final List<Mutation> MUTATIONS = List.of(Mutation.values());
   private static final Pattern HEAD =

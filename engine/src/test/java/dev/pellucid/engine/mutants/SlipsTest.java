@@ -3,6 +3,7 @@ package dev.pellucid.engine.mutants;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.CheckGoal;
 import dev.pellucid.finding.Finding;
@@ -28,7 +29,7 @@ import org.junit.jupiter.api.Test;
 class SlipsTest {
   private static final long SEED = 20_261_128L;
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final int USUAL = 2;
   private static final int MOST_FINDINGS = 3;
   private static final double TOLD = 0.9;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
@@ -25,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** What is written as compare.json has the shape that its schema describes, and no other key. */
 class CompareSchemaTest {
   private static final String SCHEMA = "/dev/pellucid/outcome/compare.schema.json";
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
   @TempDir Path copy;

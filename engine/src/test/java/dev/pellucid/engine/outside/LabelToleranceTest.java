@@ -3,6 +3,7 @@ package dev.pellucid.engine.outside;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.data.LabelRules;
 import dev.pellucid.engine.data.Pantry;
 import dev.pellucid.engine.data.Tolerance;
@@ -21,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The tolerances of the example folder against the acts that they come from. */
 class LabelToleranceTest {
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final LabelRules EU = rules("eu-767-2009");
   private static final LabelRules US = rules("us-variations");
 

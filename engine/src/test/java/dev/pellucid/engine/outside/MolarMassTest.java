@@ -3,13 +3,13 @@ package dev.pellucid.engine.outside;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Map;
 import java.util.Objects;
@@ -51,7 +51,7 @@ class MolarMassTest {
 
   @BeforeAll
   static void read() throws IOException {
-    Texts folder = Texts.at(Path.of("..", "recipes"));
+    Texts folder = Texts.at(Example.whole());
     TreeMap<String, SourceFile> data = new TreeMap<>();
     for (String path : folder.data()) {
       data.put(path, folder.read(path, new ArrayList<>()).orElseThrow());

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.plan;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.FeedTables;
@@ -19,7 +20,6 @@ import dev.pellucid.syntax.FeedFile.RecipeFile;
 import dev.pellucid.text.SourceFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,7 +59,7 @@ public final class ExamplePlans {
 
   public static ExamplePlans open() {
     try {
-      Texts folder = Texts.at(Path.of("..", "recipes"));
+      Texts folder = Texts.at(Example.whole());
       TreeMap<String, SourceFile> texts = new TreeMap<>();
       for (String path : folder.data()) {
         texts.put(path, read(folder, path));

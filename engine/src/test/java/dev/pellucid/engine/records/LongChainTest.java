@@ -3,7 +3,7 @@ package dev.pellucid.engine.records;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.goal.TraceReport;
 import dev.pellucid.engine.records.Trace.Holding;
 import dev.pellucid.text.PrintedPaths;
@@ -50,7 +50,7 @@ class LongChainTest {
 
   @Test
   void aLotIsFollowedToTheEnd() throws IOException {
-    TraceReport trace = Pellucid.trace(folder, PrintedPaths.BELOW_FOLDER, "FIRST", "");
+    TraceReport trace = OwnFolder.trace(folder, PrintedPaths.BELOW_FOLDER, "FIRST", "");
     assertEquals(List.of(), trace.unsearched());
     List<Holding> holds = trace.onward().get(0).holds();
     assertEquals(
@@ -62,7 +62,7 @@ class LongChainTest {
 
   @Test
   void aBatchIsFollowedBackToTheFirst() throws IOException {
-    TraceReport trace = Pellucid.trace(folder, PrintedPaths.BELOW_FOLDER, "", number(BATCHES));
+    TraceReport trace = OwnFolder.trace(folder, PrintedPaths.BELOW_FOLDER, "", number(BATCHES));
     List<Holding> holds = trace.back().get(0).holds();
     assertEquals(BATCHES - 1 + 2, holds.size());
     Holding later =
@@ -81,7 +81,7 @@ class LongChainTest {
     String text = Files.readString(first);
     Files.writeString(
         first, text.replace("line: rework F-1", "line: rework F-1, lot: " + number(BATCHES)));
-    TraceReport trace = Pellucid.trace(folder, PrintedPaths.BELOW_FOLDER, "FIRST", "");
+    TraceReport trace = OwnFolder.trace(folder, PrintedPaths.BELOW_FOLDER, "FIRST", "");
     assertEquals(BATCHES, trace.onward().get(0).circle().size());
     assertFalse(trace.onward().get(0).holds().get(1).kg().whole());
   }

@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.Example;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.finding.Finding;
@@ -25,13 +26,13 @@ class MadeFolderTest {
   private static final String MIN = "batches/MIN-WW-2026-11-12-1.yaml";
   private static final String TG = "batches/TG-44-2026-12-01-1.yaml";
   private static final String LOTS = "lots/2026-11.yaml";
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
 
   @TempDir Path copy = Path.of("");
 
   @Test
   void theTallySaysHowManyRecordsWereHeldAgainstTheirRecipes() throws IOException {
-    CheckReport report = Pellucid.check(EXAMPLE, LocalDate.of(2026, 11, 25));
+    CheckReport report = OwnFolder.check(EXAMPLE, LocalDate.of(2026, 11, 25));
     assertEquals(3, report.batches());
     assertTrue(report.tally().startsWith("17 recipes, 3 batch records and "), report.tally());
   }
@@ -100,7 +101,7 @@ class MadeFolderTest {
             .with(CF, "water:", "closed: yes\nwater:");
     assertEquals(List.of(), slipped.codes(), slipped.text());
     assertTrue(
-        Pellucid.trace(copy, PrintedPaths.BELOW_FOLDER, "SB-0411", "")
+        OwnFolder.trace(copy, PrintedPaths.BELOW_FOLDER, "SB-0411", "")
             .text()
             .contains("2026-11-18  released, closed"));
   }
@@ -143,10 +144,10 @@ class MadeFolderTest {
       Files.delete(copy.resolve(path));
     }
     assertEquals(List.of(), slipped.codes(), slipped.text());
-    assertFalse(Pellucid.check(copy, LocalDate.of(2026, 11, 25)).tally().contains("batch"));
+    assertFalse(OwnFolder.check(copy, LocalDate.of(2026, 11, 25)).tally().contains("batch"));
     assertEquals(
         "Searched: 0 batch records of batches/ and 0 lots of lots/.\n",
-        Pellucid.trace(copy, PrintedPaths.BELOW_FOLDER, "", "").text());
+        OwnFolder.trace(copy, PrintedPaths.BELOW_FOLDER, "", "").text());
   }
 
   private static long errors(SlippedFolder slipped) throws IOException {

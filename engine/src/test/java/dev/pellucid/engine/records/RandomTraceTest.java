@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.goal.TraceReport;
 import dev.pellucid.engine.records.Trace.Back;
 import dev.pellucid.engine.records.Trace.Holding;
@@ -44,10 +44,10 @@ class RandomTraceTest {
         onward(
             store,
             number,
-            Pellucid.trace(root, PrintedPaths.BELOW_FOLDER, number, ""),
+            OwnFolder.trace(root, PrintedPaths.BELOW_FOLDER, number, ""),
             "seed " + seed + ": " + number);
       }
-      back(store, Pellucid.trace(root, PrintedPaths.BELOW_FOLDER, "", ""), "seed " + seed);
+      back(store, OwnFolder.trace(root, PrintedPaths.BELOW_FOLDER, "", ""), "seed " + seed);
     }
     // No part of this passes on nothing.
     assertTrue(held > 1000 && perhaps > 500 && told > 500, held + " " + perhaps + " " + told);

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.engine.goal.TraceReport;
 import dev.pellucid.text.PrintedPaths;
@@ -167,7 +167,7 @@ class TraceUnsearchedTest {
   }
 
   private TraceReport trace() throws IOException {
-    return Pellucid.trace(copy, new PrintedPaths("r/"), "SB-0411", "");
+    return OwnFolder.trace(copy, new PrintedPaths("r/"), "SB-0411", "");
   }
 
   private List<String> unsearched() throws IOException {

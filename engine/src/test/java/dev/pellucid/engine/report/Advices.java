@@ -1,5 +1,6 @@
 package dev.pellucid.engine.report;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.folder.Texts;
@@ -30,7 +31,6 @@ import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.TextEdit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -52,7 +52,7 @@ public final class Advices {
 
   public Advices() {
     try {
-      texts = Texts.at(Path.of("..", "recipes")).held();
+      texts = Texts.at(Example.whole()).held();
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.check.SmallFolder;
 import dev.pellucid.engine.goal.SheetReport;
 import dev.pellucid.engine.goal.Version;
@@ -113,7 +113,7 @@ class DeepPremixesTest {
   }
 
   private List<String> notChecked() throws IOException {
-    return Pellucid.check(root, DAY).notChecked();
+    return OwnFolder.check(root, DAY).notChecked();
   }
 
   private void chain(int length) throws IOException {
@@ -132,6 +132,6 @@ class DeepPremixesTest {
   }
 
   private SheetReport sheets() throws IOException {
-    return Pellucid.batchSheets(root, DAY, Version.committed("1a2b3c4"));
+    return OwnFolder.batchSheets(root, DAY, Version.committed("1a2b3c4"));
   }
 }

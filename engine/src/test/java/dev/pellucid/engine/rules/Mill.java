@@ -1,6 +1,6 @@
 package dev.pellucid.engine.rules;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.rules.RecipePage.Block;
@@ -81,7 +81,7 @@ final class Mill {
   }
 
   List<Finding> findings() throws IOException {
-    return Pellucid.check(root, DAY).findings();
+    return OwnFolder.check(root, DAY).findings();
   }
 
   private byte[] bytes(Block block) throws IOException {

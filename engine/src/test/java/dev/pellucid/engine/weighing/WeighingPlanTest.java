@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Weighing;
 import dev.pellucid.engine.data.FeedTables;
@@ -12,7 +13,6 @@ import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.plan.ExamplePlans;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.weighing.InDryer.Hours;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -24,7 +24,7 @@ class WeighingPlanTest {
   private static final String GROWER = "catfish/CG-36.recipe";
   private static final String TROUT = "trout/TG-44.recipe";
 
-  private static final FeedTables TABLES = Pantry.of(Path.of("..", "recipes")).stocked().tables();
+  private static final FeedTables TABLES = Pantry.of(Example.whole()).stocked().tables();
 
   private static Plant named(FeedTables tables, String plant) {
     return Optional.ofNullable(tables.plants().get(plant)).orElseThrow();
@@ -196,7 +196,7 @@ class WeighingPlanTest {
   }
 
   private static Plant mill(String heading, String dryers, String kind, String water) {
-    Pantry pantry = Pantry.of(Path.of("..", "recipes"));
+    Pantry pantry = Pantry.of(Example.whole());
     String text =
         pantry
             .text("plant/river-mill.yaml")
@@ -209,7 +209,7 @@ class WeighingPlanTest {
 
   @Test
   void withoutScalesThereIsNoPlan() {
-    Pantry pantry = Pantry.of(Path.of("..", "recipes"));
+    Pantry pantry = Pantry.of(Example.whole());
     pantry.with("plant/river-mill.yaml", "name: Mill\nshrink: 1 %\nair-temperature: 20 °C\n");
     FeedTables tables = pantry.stocked().tables();
     Plant mill = named(tables, "river-mill");

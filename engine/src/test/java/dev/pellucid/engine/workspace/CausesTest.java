@@ -3,6 +3,7 @@ package dev.pellucid.engine.workspace;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.CheckGoal;
 import dev.pellucid.engine.goal.CheckReport;
@@ -19,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /** One slip in the example is told first, at its line, and what follows from it once. */
 class CausesTest {
-  private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Path EXAMPLE = Example.whole();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
   @Test

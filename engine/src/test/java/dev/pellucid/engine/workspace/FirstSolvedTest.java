@@ -3,11 +3,11 @@ package dev.pellucid.engine.workspace;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.finding.Finding;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +28,7 @@ class FirstSolvedTest {
 
   @Test
   void theFirstByTheirPathsAreSolved() throws IOException {
-    Texts example = Texts.at(Path.of("..", "recipes")).held();
+    Texts example = Texts.at(Example.whole()).held();
     List<String> besides = new ArrayList<>(example.paths());
     besides.removeIf(
         path ->

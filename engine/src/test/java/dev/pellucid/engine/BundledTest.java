@@ -1,0 +1,98 @@
+package dev.pellucid.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.pellucid.engine.folder.Bundled;
+import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.engine.goal.FolderState;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.show.FindingText;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What comes along with the program, and how a folder has its own in place of it. */
+class BundledTest {
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+  private static final Path PLACE = Path.of("src/main/resources/dev/pellucid/bundled");
+  private static final Bundled DATA = Bundled.ofThisVersion();
+
+  @TempDir Path folder;
+
+  @Test
+  void theListNamesEveryFileThatIsThere() throws IOException {
+    try (Stream<Path> files = Files.walk(PLACE)) {
+      List<String> there =
+          files
+              .filter(Files::isRegularFile)
+              .map(file -> PLACE.relativize(file).toString().replace('\\', '/'))
+              .filter(path -> !path.equals("index.txt"))
+              .sorted()
+              .toList();
+      assertEquals(there, Files.readString(PLACE.resolve("index.txt")).lines().toList());
+      assertEquals(there, DATA.places().stream().sorted().toList());
+    }
+  }
+
+  @Test
+  void theExampleSaysTheSameWhoeverOwnsItsData() throws IOException {
+    CheckReport along = Pellucid.check(FolderState.at(Example.OWN).over(DATA), DAY);
+    CheckReport own = Pellucid.check(FolderState.at(Example.whole()), DAY);
+    assertEquals(own.tally(), along.tally());
+    assertEquals(List.of(), along.findings());
+    assertEquals("", own.dataAlong());
+    assertTrue(along.dataAlong().contains("12 limits, "), along.dataAlong());
+    assertTrue(along.dataAlong().endsWith("its own ingredients/fish-meal-65.yaml"), along.dataAlong());
+  }
+
+  @Test
+  void aFileOfTheFolderTakesThePlaceOfTheOneOfItsName() throws IOException {
+    write("pellucid.yaml", settings());
+    write(
+        "ingredients/grains/maize.yaml",
+        DATA.text("ingredients/maize.yaml").orElseThrow().replace("lysine: ", "lisine: "));
+    List<Finding> found = check();
+    assertTrue(
+        found.stream()
+            .allMatch(one -> one.span().file().path().equals("ingredients/grains/maize.yaml")),
+        found::toString);
+    assertTrue(found.stream().anyMatch(one -> one.headline().contains("lisine")), found::toString);
+  }
+
+  @Test
+  void aSourceOfTheFolderIsAddedAndCountsMore() throws IOException {
+    write("pellucid.yaml", settings());
+    write("sources.yaml", "ours:\n  standing: own-analysis\n  cite: Ours.\n");
+    write(
+        "ingredients/maize.yaml",
+        DATA.text("ingredients/maize.yaml").orElseThrow().replace("source: handbook", "source: ours"));
+    assertEquals(List.of(), check());
+  }
+
+  @Test
+  void aProfileThatComesAlongIsNamedWithItsMark() throws IOException {
+    write("pellucid.yaml", settings());
+    write("feeds/X.recipe", "recipe X \"X\"\n  species common-carp\n  meets carp-grower\n\nmix\n  maize rest\n");
+    String said = FindingText.of(check()).toString();
+    assertTrue(said.contains("pellucid:limits/carp-grower.limits:"), said);
+  }
+
+  private static String settings() {
+    return "format: 1\nname: Ours\ncurrency: EUR\njurisdiction: none\n";
+  }
+
+  private List<Finding> check() throws IOException {
+    return Pellucid.check(FolderState.at(folder).over(DATA), DAY).findings();
+  }
+
+  private void write(String path, String text) throws IOException {
+    Files.createDirectories(folder.resolve(path).getParent());
+    Files.writeString(folder.resolve(path), text);
+  }
+}

@@ -1,0 +1,65 @@
+package dev.pellucid.engine;
+
+import dev.pellucid.engine.folder.Bundled;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
+
+/** The worked example of {@code recipes/}. */
+public final class Example {
+  /** As it lies there; it takes most of its data from what comes with the program. */
+  public static final Path OWN = Path.of("..", "recipes");
+
+  private static final Path WHOLE = makeWhole();
+
+  private Example() {}
+
+  /**
+   * The same as a folder that has all its data itself, so that a test may change any of them. It is
+   * made once and is not to be written into.
+   */
+  public static Path whole() {
+    return WHOLE;
+  }
+
+  private static Path makeWhole() {
+    try {
+      Path whole = Files.createTempDirectory("example").resolve("recipes");
+      Runtime.getRuntime().addShutdownHook(new Thread(() -> FileUtils.deleteQuietly(whole.getParent().toFile())));
+      Bundled bundled = Bundled.ofThisVersion();
+      for (String place : bundled.places()) {
+        write(whole.resolve(place), bundled.text(place).orElseThrow());
+      }
+      try (Stream<Path> files = Files.walk(OWN)) {
+        for (Path file : files.filter(Example::isOfFolder).toList()) {
+          add(file, whole.resolve(OWN.relativize(file).toString()));
+        }
+      }
+      return whole;
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+
+  private static boolean isOfFolder(Path file) {
+    return Files.isRegularFile(file) && !OWN.relativize(file).startsWith("target");
+  }
+
+  /** Sources and groups are added to those that come along, every other file is as it is. */
+  private static void add(Path file, Path to) throws IOException {
+    String text = Files.readString(file);
+    boolean added = List.of("sources.yaml", "groups.yaml").contains(String.valueOf(to.getFileName()));
+    Optional<String> under = added && Files.exists(to) ? Optional.of(Files.readString(to)) : Optional.empty();
+    write(to, under.isPresent() ? text + under.get() : text);
+  }
+
+  private static void write(Path to, String text) throws IOException {
+    Files.createDirectories(to.getParent());
+    Files.writeString(to, text);
+  }
+}
