@@ -79,7 +79,8 @@ public final class Pellucid {
    * @throws IOException where the disk fails
    */
   public static CheckReports checkWithReports(
-      FolderState folder, ReportSettings settings, LocalDate day, LocalDate today) throws IOException {
+      FolderState folder, ReportSettings settings, LocalDate day, LocalDate today)
+      throws IOException {
     return folder.open(texts -> CheckGoal.withReports(texts, settings, day, today));
   }
 
@@ -129,7 +130,8 @@ public final class Pellucid {
    * @param kept whether only those are asked for that have a record already
    * @throws IOException where the disk fails
    */
-  public static FiguresReport figures(FolderState folder, String recipe, boolean kept) throws IOException {
+  public static FiguresReport figures(FolderState folder, String recipe, boolean kept)
+      throws IOException {
     return folder.open(texts -> FiguresGoal.of(texts, recipe, kept));
   }
 
@@ -156,8 +158,8 @@ public final class Pellucid {
    * @param figure named as a limit names it: {@code lysine : crude-protein}
    * @throws IOException where the disk fails
    */
-  public static ExplainReport explain(FolderState folder, LocalDate day, String recipe, String figure)
-      throws IOException {
+  public static ExplainReport explain(
+      FolderState folder, LocalDate day, String recipe, String figure) throws IOException {
     return folder.open(texts -> ExplainGoal.ofFigure(texts, day, recipe, figure));
   }
 
@@ -173,7 +175,11 @@ public final class Pellucid {
    * @throws IOException where the disk fails
    */
   public static LeastCostReport leastCost(
-      FolderState folder, LocalDate day, String recipe, Map<String, String> wishes, PrintedPaths paths)
+      FolderState folder,
+      LocalDate day,
+      String recipe,
+      Map<String, String> wishes,
+      PrintedPaths paths)
       throws IOException {
     return folder.open(texts -> LeastCostGoal.of(texts, day, recipe, wishes, paths));
   }

@@ -48,7 +48,8 @@ class BundledTest {
     assertEquals(List.of(), along.findings());
     assertEquals("", own.dataAlong());
     assertTrue(along.dataAlong().contains("12 limits, "), along.dataAlong());
-    assertTrue(along.dataAlong().endsWith("its own ingredients/fish-meal-65.yaml"), along.dataAlong());
+    assertTrue(
+        along.dataAlong().endsWith("its own ingredients/fish-meal-65.yaml"), along.dataAlong());
   }
 
   @Test
@@ -71,14 +72,40 @@ class BundledTest {
     write("sources.yaml", "ours:\n  standing: own-analysis\n  cite: Ours.\n");
     write(
         "ingredients/maize.yaml",
-        DATA.text("ingredients/maize.yaml").orElseThrow().replace("source: handbook", "source: ours"));
+        DATA.text("ingredients/maize.yaml")
+            .orElseThrow()
+            .replace("source: handbook", "source: ours"));
     assertEquals(List.of(), check());
+  }
+
+  @Test
+  void aNutrientOfTheFolderCountsWhateverItsFileIsCalled() throws IOException {
+    write("pellucid.yaml", settings());
+    write(
+        "nutrients/ours.yaml",
+        "lysine:\n  title: Lysine of ours\n  unit: g/kg\n  part-of: crude-protein\n  stability: stable\n");
+    assertEquals(List.of(), check());
+    write(
+        "nutrients/more.yaml",
+        "lysine:\n  title: Again\n  unit: g/kg\n  part-of: crude-protein\n  stability: stable\n");
+    assertEquals(1, check().size());
+  }
+
+  @Test
+  void aFolderWithAllItsDataTakesNothing() throws IOException {
+    write("pellucid.yaml", settings() + "data: own\n");
+    CheckReport report = Pellucid.check(FolderState.at(folder).over(DATA), DAY);
+    assertEquals("", report.dataAlong());
+    write("pellucid.yaml", settings() + "data: mine\n");
+    assertTrue(FindingText.of(check()).contains("leave the line out"), check()::toString);
   }
 
   @Test
   void aProfileThatComesAlongIsNamedWithItsMark() throws IOException {
     write("pellucid.yaml", settings());
-    write("feeds/X.recipe", "recipe X \"X\"\n  species common-carp\n  meets carp-grower\n\nmix\n  maize rest\n");
+    write(
+        "feeds/X.recipe",
+        "recipe X \"X\"\n  species common-carp\n  meets carp-grower\n\nmix\n  maize rest\n");
     String said = FindingText.of(check()).toString();
     assertTrue(said.contains("pellucid:limits/carp-grower.limits:"), said);
   }

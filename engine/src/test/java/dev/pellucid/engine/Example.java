@@ -30,7 +30,8 @@ public final class Example {
   private static Path makeWhole() {
     try {
       Path whole = Files.createTempDirectory("example").resolve("recipes");
-      Runtime.getRuntime().addShutdownHook(new Thread(() -> FileUtils.deleteQuietly(whole.getParent().toFile())));
+      Runtime.getRuntime()
+          .addShutdownHook(new Thread(() -> FileUtils.deleteQuietly(whole.getParent().toFile())));
       Bundled bundled = Bundled.ofThisVersion();
       for (String place : bundled.places()) {
         write(whole.resolve(place), bundled.text(place).orElseThrow());
@@ -53,8 +54,10 @@ public final class Example {
   /** Sources and groups are added to those that come along, every other file is as it is. */
   private static void add(Path file, Path to) throws IOException {
     String text = Files.readString(file);
-    boolean added = List.of("sources.yaml", "groups.yaml").contains(String.valueOf(to.getFileName()));
-    Optional<String> under = added && Files.exists(to) ? Optional.of(Files.readString(to)) : Optional.empty();
+    boolean added =
+        List.of("sources.yaml", "groups.yaml").contains(String.valueOf(to.getFileName()));
+    Optional<String> under =
+        added && Files.exists(to) ? Optional.of(Files.readString(to)) : Optional.empty();
     write(to, under.isPresent() ? text + under.get() : text);
   }
 

@@ -60,7 +60,8 @@ class FixedDayTest {
   }
 
   private List<Finding> on(LocalDate today) throws IOException {
-    return OwnFolder.checkWithReports(root, ReportSettings.of(PrintedPaths.BELOW_FOLDER), DAY, today)
+    return OwnFolder.checkWithReports(
+            root, ReportSettings.of(PrintedPaths.BELOW_FOLDER), DAY, today)
         .check()
         .findings();
   }

@@ -75,7 +75,8 @@ class SiteTest {
 
   @Test
   void everyFeedIngredientAndProfileHasAPageAndEveryLinkLeadsToOne() throws IOException {
-    SiteReport report = OwnFolder.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, List.of(), out);
+    SiteReport report =
+        OwnFolder.report(EXAMPLE, new PrintedPaths("recipes/"), DAY, List.of(), out);
     Map<Path, String> pages = pages();
     assertEquals(report.pages() + 2, pages.size(), "a style sheet and a script beside them");
     int links = 0;

@@ -82,8 +82,7 @@ class UntoldMoistureTest {
   void compareSaysThatTheyCannotBeComputedAnyMore() throws IOException {
     folder();
     String text =
-        Pellucid.compare(
-                FolderState.at(Example.whole()), FolderState.at(copy), DAY, "all.html")
+        Pellucid.compare(FolderState.at(Example.whole()), FolderState.at(copy), DAY, "all.html")
             .text();
     assertTrue(text.contains("cannot be computed any more"), text);
   }

@@ -49,7 +49,8 @@ final class FrameReader {
   private Frame frame() {
     Sources sources = new Sources(nodes.under(Sources.FILE), remarks);
     Settings settings = new SettingsReader(remarks).read(nodes.file(SettingsReader.FILE));
-    SortedMap<String, Group> groups = new GroupsReader(remarks).read(nodes.under(GroupsReader.FILE));
+    SortedMap<String, Group> groups =
+        new GroupsReader(remarks).read(nodes.under(GroupsReader.FILE));
     Map<String, Retention> retention =
         new RetentionReader(sources, remarks).read(nodes.file(RetentionReader.FILE));
     if (nodes.under(Sources.FILE).isEmpty()) {

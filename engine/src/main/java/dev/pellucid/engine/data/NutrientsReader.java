@@ -7,6 +7,7 @@ import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
+import dev.pellucid.text.BundledPath;
 import dev.pellucid.text.SourceFile;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -112,7 +113,11 @@ final class NutrientsReader {
       return;
     }
     Draft earlier = drafts.get(name.text());
-    if (earlier != null) {
+    if (earlier != null && comesAlong(name)) {
+      // The folder tells it otherwise, in a file of another name.
+      return;
+    }
+    if (earlier != null && !comesAlong(earlier.name())) {
       remarks.add(
           ReferenceFindings.nameTwice(
               name.text(), "a nutrient", name.span(), earlier.name().span(), "another"));
@@ -124,6 +129,10 @@ final class NutrientsReader {
     } else {
       unread.add(name.span().file().fileName());
     }
+  }
+
+  private static boolean comesAlong(Scalar name) {
+    return BundledPath.is(name.span().file().path());
   }
 
   private Draft draft(Scalar name, Fields own) {

@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
 final class SettingsReader {
   static final String FILE = "pellucid.yaml";
   static final String FORMAT = "1";
+  static final String OWN = "own";
   static final Code MISSING = new Code("data-no-settings");
   static final Code OTHER_FORMAT = new Code("data-format");
   static final Code VALUE = new Code("data-setting");
@@ -43,6 +44,14 @@ final class SettingsReader {
     return fields.isPresent() ? settings(fields.get()) : none(file.get().place());
   }
 
+  /** Whether a folder has all its data itself, so that nothing comes along. */
+  static boolean isOwn(SourceFile settings) {
+    Optional<Fields> fields =
+        DataFile.of(FILE, settings).fields(SettingsVocabulary.SETTINGS_KEYS, new Remarks());
+    return fields.isPresent()
+        && fields.get().string(SettingsVocabulary.DATA).filter(OWN::equals).isPresent();
+  }
+
   private static Settings none(Span place) {
     return new Settings(
         "",
@@ -60,6 +69,15 @@ final class SettingsReader {
     Optional<Scalar> format = fields.text(SettingsVocabulary.FORMAT);
     if (format.isPresent()) {
       format(format.get());
+    }
+    Optional<Scalar> data = fields.text(SettingsVocabulary.DATA);
+    if (data.isPresent() && !data.get().text().equals(OWN)) {
+      remarks.add(
+          Finding.error(
+                  VALUE,
+                  data.get().span(),
+                  KeyFindings.shown(data.get().text()) + " cannot be a data")
+              .helping("write own where the folder has all data itself, or leave the line out"));
     }
     return new Settings(
         fields.textOr(SettingsVocabulary.NAME, ""),

@@ -25,6 +25,9 @@ final class SettingsVocabulary {
       may("plant", WORD, "the plant that makes the feed: a file of plant/");
   static final Key<Text> LABEL = may("label", WORD, "the rules of the bag label: a file of label/");
 
+  static final Key<OneOf> DATA =
+      may("data", new OneOf(List.of(SettingsReader.OWN)), "own, where nothing is to come along");
+
   static final Key<Text> LAW_KEPT_IN =
       may("law-kept-in", AMOUNT, "the part of all batches that is to keep a legal maximum");
 
@@ -54,6 +57,7 @@ final class SettingsVocabulary {
           JURISDICTION,
           PLANT,
           LABEL,
+          DATA,
           LAW_KEPT_IN,
           MAKER,
           MADE_PER_MONTH);

@@ -30,6 +30,11 @@ public final class TablesReader {
     return TablesState.empty().next(files, closed).stocked();
   }
 
+  /** Whether the settings of a folder say that it has all its data itself. */
+  public static boolean hasOwnData(SourceFile settings) {
+    return SettingsReader.isOwn(settings);
+  }
+
   /** Whether a finding says that a file stands where no data is read, whatever it holds. */
   public static boolean isMisplaced(Finding finding) {
     return finding.code().equals(Places.MISPLACED);

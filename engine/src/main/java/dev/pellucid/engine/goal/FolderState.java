@@ -1,10 +1,12 @@
 package dev.pellucid.engine.goal;
 
+import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.folder.Bundled;
 import dev.pellucid.engine.folder.Texts;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.concurrent.atomic.AtomicReference;
 
 /** A folder of feeds in one state: as it lies there, or out of an archive. */
@@ -64,7 +66,15 @@ public abstract sealed class FolderState {
 
     @Override
     public <T> T open(Work<T> work) throws IOException {
-      return folder.open(texts -> work.with(texts.over(bundled)));
+      return folder.open(texts -> work.with(isOwn(texts) ? texts : texts.over(bundled)));
+    }
+
+    private static boolean isOwn(Texts texts) {
+      return texts.has(Texts.SETTINGS)
+          && texts
+              .read(Texts.SETTINGS, new ArrayList<>())
+              .filter(TablesReader::hasOwnData)
+              .isPresent();
     }
   }
 

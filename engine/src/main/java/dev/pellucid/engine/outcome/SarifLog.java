@@ -4,6 +4,7 @@ import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Related;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.BundledPath;
 import dev.pellucid.text.Position;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
@@ -221,8 +222,14 @@ final class SarifLog implements Report {
 
   private void artifact(Json json, Span span) {
     json.object("artifactLocation");
-    json.put("uri", uri(paths.of(span.file())));
-    json.put("uriBaseId", ROOT);
+    String path = span.file().path();
+    if (BundledPath.is(path)) {
+      // It lies nowhere below the root; the mark is the scheme of an address of its own.
+      json.put("uri", BundledPath.MARK + uri(BundledPath.below(path)));
+    } else {
+      json.put("uri", uri(paths.of(path)));
+      json.put("uriBaseId", ROOT);
+    }
     json.end();
   }
 

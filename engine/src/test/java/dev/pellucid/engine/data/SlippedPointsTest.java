@@ -28,8 +28,7 @@ import org.junit.jupiter.api.Test;
  * line, and hardly one by more than one finding. Figures that vary as lots do are left in peace.
  */
 class SlippedPointsTest {
-  private static final SortedMap<String, SourceFile> EXAMPLE =
-      Pantry.of(Example.whole()).files();
+  private static final SortedMap<String, SourceFile> EXAMPLE = Pantry.of(Example.whole()).files();
   private static final TablesState SOUND = TablesState.empty().next(EXAMPLE, new TreeMap<>());
 
   private static final Pattern CONTENT =

@@ -20,8 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A state that follows another is what reading afresh gives, and keeps what has not changed. */
 class TablesStateTest {
-  private static final SortedMap<String, SourceFile> EXAMPLE =
-      Pantry.of(Example.whole()).files();
+  private static final SortedMap<String, SourceFile> EXAMPLE = Pantry.of(Example.whole()).files();
 
   private static final SortedMap<String, SourceFile> NONE = new TreeMap<>();
 

@@ -59,8 +59,7 @@ class RandomContradictionsTest {
   RandomContradictionsTest() throws IOException {
     this.shared =
         Shared.of(
-            ReadFolder.of(Texts.at(Example.whole()).held()),
-            Days.on(LocalDate.of(2026, 11, 28)));
+            ReadFolder.of(Texts.at(Example.whole()).held()), Days.on(LocalDate.of(2026, 11, 28)));
     this.computer = new FeedComputer(shared.tables());
   }
 

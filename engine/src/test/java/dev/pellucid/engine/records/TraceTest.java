@@ -202,7 +202,11 @@ class TraceTest {
   }
 
   private double kg(String lot, String batch) throws IOException {
-    return OwnFolder.trace(copy, PrintedPaths.BELOW_FOLDER, lot, "").onward().get(0).holds().stream()
+    return OwnFolder.trace(copy, PrintedPaths.BELOW_FOLDER, lot, "")
+        .onward()
+        .get(0)
+        .holds()
+        .stream()
         .filter(one -> one.batch().number().equals(batch))
         .findFirst()
         .orElseThrow()
