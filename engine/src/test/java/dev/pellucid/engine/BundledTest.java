@@ -5,14 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.folder.Bundled;
 import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.engine.goal.CompareReport;
 import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.show.FindingText;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,7 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** What comes along with the program, and how a folder has its own in place of it. */
 class BundledTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-  private static final Path PLACE = Path.of("src/main/resources/dev/pellucid/bundled");
+  private static final Path RESOURCES = Path.of("src/main/resources");
+  private static final Path PLACE = RESOURCES.resolve("dev/pellucid/bundled");
   private static final Bundled DATA = Bundled.ofThisVersion();
 
   @TempDir Path folder;
@@ -98,6 +103,29 @@ class BundledTest {
     assertEquals("", report.dataAlong());
     write("pellucid.yaml", settings() + "data: mine\n");
     assertTrue(FindingText.of(check()).contains("leave the line out"), check()::toString);
+  }
+
+  /** A new version of the program brings another figure; the folder stays as it is. */
+  @Test
+  void aComparisonTellsWhatNewDataDoToAFeed() throws IOException {
+    FolderState folder = FolderState.at(Example.OWN);
+    CompareReport same =
+        Pellucid.compare(folder.over(DATA), folder.over(DATA), DAY, "compare.html");
+    assertTrue(same.tally().endsWith("; no feed changes"), same.tally());
+    Bundled newer = dataWith("ingredients/maize.yaml", "crude-protein: 8.75", "crude-protein: 9.75");
+    CompareReport report =
+        Pellucid.compare(folder.over(DATA), folder.over(newer), DAY, "compare.html");
+    assertTrue(report.text().contains("because of pellucid:ingredients/maize.yaml"), report.text());
+    assertTrue(report.text().contains("not touched, changed by its data"), report.text());
+  }
+
+  private static Bundled dataWith(String place, String was, String now) throws IOException {
+    return Bundled.read(
+        path -> {
+          String text = Files.readString(RESOURCES.resolve(path));
+          String changed = path.endsWith(place) ? text.replace(was, now) : text;
+          return Optional.of(new ByteArrayInputStream(changed.getBytes(StandardCharsets.UTF_8)));
+        });
   }
 
   @Test

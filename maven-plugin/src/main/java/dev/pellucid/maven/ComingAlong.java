@@ -9,6 +9,10 @@ final class ComingAlong {
 
   private ComingAlong() {}
 
+  static Bundled data() {
+    return DATA;
+  }
+
   /** A folder with these data under it. */
   static FolderState under(FolderState folder) {
     return folder.over(DATA);

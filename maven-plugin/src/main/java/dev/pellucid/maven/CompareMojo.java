@@ -1,6 +1,7 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.folder.Bundled;
 import dev.pellucid.engine.goal.CompareReport;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Unseen;
@@ -13,8 +14,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
+import org.apache.maven.plugins.annotations.Component;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
+import org.eclipse.aether.RepositorySystem;
+import org.eclipse.aether.RepositorySystemSession;
+import org.eclipse.aether.repository.RemoteRepository;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -111,6 +116,18 @@ public final class CompareMojo extends FolderGoal {
       required = true)
   private @Nullable File comparison;
 
+  /** The version of this plugin. */
+  @Parameter(defaultValue = "${plugin.version}", readonly = true)
+  private @Nullable String version;
+
+  @Component private @Nullable RepositorySystem system;
+
+  @Parameter(defaultValue = "${repositorySystemSession}", readonly = true)
+  private @Nullable RepositorySystemSession session;
+
+  @Parameter(defaultValue = "${project.remotePluginRepositories}", readonly = true)
+  private @Nullable List<RemoteRepository> repositories;
+
   @Override
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     OptionalDouble mostRise = percent("pellucid.costRise", costRise);
@@ -123,7 +140,7 @@ public final class CompareMojo extends FolderGoal {
     ComparedStates states = ComparedStates.of(new Git(folder), from.strip(), to.strip());
     CompareReport report =
         Pellucid.compare(
-            ComingAlong.under(states.from()),
+            states.from().over(dataBefore(states)),
             ComingAlong.under(states.to()),
             paths(folder),
             Console.day(day),
@@ -137,6 +154,27 @@ public final class CompareMojo extends FolderGoal {
     if (!beyond.isEmpty()) {
       throw new MojoFailureException(String.join("; ", beyond));
     }
+  }
+
+  /** The data that came with the version of the plugin that the earlier state asks for. */
+  private Bundled dataBefore(ComparedStates states) throws IOException {
+    Optional<String> asked = states.pomBefore().flatMap(PluginVersion::of);
+    if (asked.isEmpty() || asked.get().equals(version) || system == null || session == null) {
+      return ComingAlong.data();
+    }
+    Optional<Bundled> former =
+        new FormerData(system, session, repositories == null ? List.of() : repositories)
+            .of(asked.get());
+    getLog()
+        .info(
+            former.isPresent()
+                ? "pellucid: the state before is computed with the data of version " + asked.get()
+                : "pellucid: the data of version "
+                    + asked.get()
+                    + " cannot be had, so both states are computed with those of version "
+                    + version
+                    + "; what differs between the two is not told");
+    return former.orElseGet(ComingAlong::data);
   }
 
   private String shown(CompareReport report) {

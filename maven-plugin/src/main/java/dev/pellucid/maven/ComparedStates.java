@@ -7,8 +7,10 @@ import java.util.Optional;
  * The two states that are compared. {@code A...B} stands for what came on B since it left A: from
  * the newest commit that both have, to B; without a B it is what is checked out, and the files as
  * they lie there are held against that commit.
+ *
+ * @param pomBefore the POM of the folder in the earlier state, where it has one
  */
-record ComparedStates(FolderState from, FolderState to) {
+record ComparedStates(FolderState from, FolderState to, Optional<String> pomBefore) {
   private static final String SINCE = "...";
 
   /**
@@ -18,7 +20,8 @@ record ComparedStates(FolderState from, FolderState to) {
   static ComparedStates of(Git git, String from, String to) throws GitTrouble {
     int dots = from.indexOf(SINCE);
     if (dots < 0 || NamedState.isFolder(git.folder(), from)) {
-      return new ComparedStates(NamedState.of(git, from), NamedState.of(git, to));
+      return new ComparedStates(
+          NamedState.of(git, from), NamedState.of(git, to), NamedState.pom(git, from));
     }
     String left = from.substring(0, dots);
     String right = from.substring(dots + SINCE.length());
@@ -30,7 +33,8 @@ record ComparedStates(FolderState from, FolderState to) {
     if (!NamedState.holdsFolder(git, base.name())) {
       throw GitTrouble.noSuchFolder(git.folder(), base.name());
     }
-    return new ComparedStates(NamedState.of(git, base), NamedState.of(git, end));
+    return new ComparedStates(
+        NamedState.of(git, base), NamedState.of(git, end), NamedState.pom(git, base));
   }
 
   /** The newest commit that both have; of a folder, what is checked out stands for it. */

@@ -2,6 +2,8 @@ package dev.pellucid.maven;
 
 import dev.pellucid.engine.goal.FolderState;
 import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.util.Optional;
 
 /**
@@ -12,6 +14,7 @@ import java.util.Optional;
  * marks {@code export-ignore} it leaves out, and line ends are those of a checkout.
  */
 final class NamedState {
+  private static final String POM = "pom.xml";
   private static final String FULL_NAME = "[0-9a-f]{40}|[0-9a-f]{64}";
 
   private NamedState() {}
@@ -36,6 +39,29 @@ final class NamedState {
       throw GitTrouble.noSuchFolder(folder, name);
     }
     return of(git, commit);
+  }
+
+  /**
+   * The POM that lies in the folder in that state; empty where there is none.
+   *
+   * @throws GitTrouble where the name means nothing here
+   */
+  static Optional<String> pom(Git git, String name) throws GitTrouble {
+    File folder = git.folder();
+    if (!name.isEmpty() && !isFolder(folder, name)) {
+      return pom(git, named(git, name));
+    }
+    File pom = new File(name.isEmpty() ? folder : folder(folder, name), POM);
+    try {
+      return pom.isFile() ? Optional.of(Files.readString(pom.toPath())) : Optional.empty();
+    } catch (IOException unread) {
+      return Optional.empty();
+    }
+  }
+
+  /** The POM that lay in the folder in a commit; empty where there was none. */
+  static Optional<String> pom(Git git, Commit commit) throws GitTrouble {
+    return git.said("cat-file", "blob", commit.name() + ":./" + POM);
   }
 
   private static File folder(File folder, String name) {
