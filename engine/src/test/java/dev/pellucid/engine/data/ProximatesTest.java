@@ -56,13 +56,7 @@ class ProximatesTest {
   /** What the sum of an ingredient must leave, by what it is. */
   enum Closing {
     /** Carbohydrate, of which starch and sugar are a part. */
-    PLANT(
-        "cereals",
-        "milling-offals",
-        "roots",
-        "oilseed-meals",
-        "protein-concentrates",
-        "yeasts"),
+    PLANT("cereals", "milling-offals", "roots", "oilseed-meals", "protein-concentrates", "yeasts"),
     /** Nothing but what five analyses are off together. */
     ANIMAL("fish-meals", "marine-meals", "animal-meals", "insect-meals"),
     /** Nothing. */
@@ -173,8 +167,7 @@ class ProximatesTest {
   }
 
   private static List<Ingredient> of(Closing kind) {
-    List<Ingredient> found =
-        ingredients().stream().filter(one -> Closing.of(one) == kind).toList();
+    List<Ingredient> found = ingredients().stream().filter(one -> Closing.of(one) == kind).toList();
     assertTrue(found.size() > 4, kind + " has " + found.size());
     return found;
   }
