@@ -52,7 +52,7 @@ class BundledTest {
     assertEquals(own.tally(), along.tally());
     assertEquals(List.of(), along.findings());
     assertEquals("", own.dataAlong());
-    assertTrue(along.dataAlong().contains("12 limits, "), along.dataAlong());
+    assertTrue(along.dataAlong().contains("15 limits, "), along.dataAlong());
     assertTrue(
         along.dataAlong().endsWith("its own ingredients/fish-meal-65.yaml"), along.dataAlong());
   }

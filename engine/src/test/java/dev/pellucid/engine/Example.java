@@ -34,7 +34,9 @@ public final class Example {
           .addShutdownHook(new Thread(() -> FileUtils.deleteQuietly(whole.getParent().toFile())));
       Bundled bundled = Bundled.ofThisVersion();
       for (String place : bundled.places()) {
-        write(whole.resolve(place), bundled.text(place).orElseThrow());
+        if (isNeeded(place)) {
+          write(whole.resolve(place), bundled.text(place).orElseThrow());
+        }
       }
       try (Stream<Path> files = Files.walk(OWN)) {
         for (Path file : files.filter(Example::isOfFolder).toList()) {
@@ -45,6 +47,11 @@ public final class Example {
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
+  }
+
+  /** A profile of a species that it does not feed would be met by no recipe of it. */
+  private static boolean isNeeded(String place) {
+    return !place.startsWith("limits/tilapia-");
   }
 
   private static boolean isOfFolder(Path file) {

@@ -9,6 +9,7 @@ import dev.pellucid.finding.About;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.BundledPath;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -146,9 +147,11 @@ public final class WholeFolder {
     return shared.tables().settings().place().file().beginning();
   }
 
+  /** A profile that came along with the program may wait for the day when it is wanted. */
   private static void unmet(Shared shared, List<Summary> recipes, List<Finding> findings) {
     for (Profile profile : shared.resolver().profiles()) {
-      boolean met = profile.kind().bindsByItself();
+      boolean met =
+          profile.kind().bindsByItself() || BundledPath.is(profile.declared().file().path());
       for (Summary one : recipes) {
         met |= one.asked().orElseThrow().meets(profile.name());
       }
