@@ -101,7 +101,7 @@ public final class InitMojo extends StatingGoal {
     }
     InitReport.Written written = report.write(root);
     print(written.done());
-    CheckReport checked = Pellucid.check(root, today);
+    CheckReport checked = Pellucid.check(FolderGoal.feeds(root.toFile()), today);
     Console.print(checked, PathRoot.paths(root.toFile(), null, started), getLog());
     print(written.next(started == null ? root : started.toPath()));
   }
