@@ -45,8 +45,7 @@ class InitTest {
     return planned(folder, wishes).write(folder);
   }
 
-  private static List<String> problems(Path folder, Map<String, String> wishes)
-      throws IOException {
+  private static List<String> problems(Path folder, Map<String, String> wishes) throws IOException {
     return planned(folder, wishes).problems();
   }
 
@@ -77,6 +76,11 @@ class InitTest {
         .collect(Collectors.joining());
   }
 
+  /** A sheet breaks its lines. */
+  private static String flat(String sheet) {
+    return sheet.replaceAll("\\s+", " ");
+  }
+
   record Case(String species, String jurisdiction) {}
 
   static Stream<Case> everySpeciesUnderEachJurisdiction() throws IOException {
@@ -89,7 +93,8 @@ class InitTest {
   @MethodSource("everySpeciesUnderEachJurisdiction")
   void itChecksCleanAndItsSheetsPrint(Case it) throws IOException {
     Path folder = Files.createDirectory(root.resolve("my feeds"));
-    begin(folder, Map.of("species", it.species, "jurisdiction", it.jurisdiction, "currency", "NGN"));
+    begin(
+        folder, Map.of("species", it.species, "jurisdiction", it.jurisdiction, "currency", "NGN"));
     CheckReport report = Pellucid.check(feeds(folder), DAY);
     assertEquals("", told(report));
     assertTrue(report.limits() > 30, report.tally());
@@ -97,6 +102,14 @@ class InitTest {
     SheetReport sheets = Pellucid.batchSheets(feeds(folder), DAY, Version.UNKNOWN);
     assertEquals(List.of(), sheets.withheld());
     assertTrue(sheets.sheets().size() >= 2, () -> sheets.tally());
+    String noLaw = "No law was judged, for the folder names no jurisdiction";
+    sheets
+        .sheets()
+        .forEach(
+            sheet -> {
+              assertEquals(it.jurisdiction.equals("none"), flat(sheet.text()).contains(noLaw));
+              assertEquals(it.jurisdiction.equals("none"), flat(sheet.html()).contains(noLaw));
+            });
     FolderLayout layout = FolderLayout.of(folder);
     assertEquals(List.of(), layout.changes());
     assertEquals(layout.files(), layout.inOrder());
@@ -199,15 +212,13 @@ class InitTest {
             || done.contains("left as they were: .gitignore, pom.xml, README.md, sources.yaml"),
         () -> String.join("\n", done));
     assertTrue(
-        done.contains(
-            ".gitignore has no line target/; add it, so that no sheet is committed"));
+        done.contains(".gitignore has no line target/; add it, so that no sheet is committed"));
     int at =
         done.indexOf("pom.xml does not call pellucid; put this among the plugins of its build:");
     assertEquals("  <plugin>", done.get(at + 1));
     assertEquals("    <groupId>dev.pellucid</groupId>", done.get(at + 2));
     assertTrue(done.contains("  </plugin>"));
-    assertEquals(
-        "  mvn pellucid:check, once pom.xml calls pellucid", written.next(root).get(1));
+    assertEquals("  mvn pellucid:check, once pom.xml calls pellucid", written.next(root).get(1));
     assertTrue(Files.isSymbolicLink(root.resolve("sources.yaml")));
   }
 
@@ -252,7 +263,8 @@ class InitTest {
     assertEquals(
         List.of("there is no folder " + root.resolve("x") + "; make it, then run the goal again"),
         problems(root.resolve("x"), Map.of()));
-    assertEquals(List.of(mine + " is a file, not a folder; name a folder"), problems(mine, Map.of()));
+    assertEquals(
+        List.of(mine + " is a file, not a folder; name a folder"), problems(mine, Map.of()));
     assertEquals(Map.of("notes.txt", "mine"), all(root));
   }
 
@@ -302,9 +314,10 @@ class InitTest {
     InitReport.Written written = begin(folder, Map.of("species", "common-carp"));
     List<String> done = written.done();
     assertEquals(
-        "build servers read their files at the root of the repository only; move what they need"
-            + " from here to "
-            + root,
+        "build servers read their files at the root of the repository only: move .github and"
+            + " .gitlab-ci.yml to "
+            + root
+            + ", and say in them where FEEDS are",
         done.get(done.size() - 1));
     assertFalse(written.next(folder).contains("  git init"));
   }
@@ -339,9 +352,7 @@ class InitTest {
     Files.createSymbolicLink(folder.resolve("prices"), outside);
     assertTrue(Files.exists(folder.resolve("prices"), LinkOption.NOFOLLOW_LINKS));
     InitReport planned = planned(folder, Map.of());
-    IOException told =
-        assertThrows(
-            IOException.class, () -> planned.write(folder));
+    IOException told = assertThrows(IOException.class, () -> planned.write(folder));
     assertTrue(String.valueOf(told.getMessage()).contains("leads out of its folder"));
     assertEquals(Map.of(), all(outside));
   }

@@ -139,9 +139,10 @@ public final class InitGoal {
         .ifPresent(
             above ->
                 notes.add(
-                    "build servers read their files at the root of the repository only; move"
-                        + " what they need from here to "
-                        + above));
+                    "build servers read their files at the root of the repository only: move"
+                        + " .github and .gitlab-ci.yml to "
+                        + above
+                        + ", and say in them where FEEDS are"));
     return notes;
   }
 

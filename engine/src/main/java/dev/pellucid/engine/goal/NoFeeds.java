@@ -108,6 +108,7 @@ public final class NoFeeds {
         "  format: 1",
         "  name: the name of your mill or farm",
         "  currency: EUR",
-        "  jurisdiction: none");
+        "  jurisdiction: none",
+        "or let mvn pellucid:init write it, which writes over nothing");
   }
 }

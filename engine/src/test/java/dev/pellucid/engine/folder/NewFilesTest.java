@@ -57,8 +57,7 @@ class NewFilesTest {
     Path to = Files.createDirectory(root.resolve("to"));
     Files.createSymbolicLink(to.resolve("plant"), outside);
     WriteFailure told =
-        assertThrows(
-            WriteFailure.class, () -> Outputs.over(to).writeNew("plant/mill.yaml", "x"));
+        assertThrows(WriteFailure.class, () -> Outputs.over(to).writeNew("plant/mill.yaml", "x"));
     assertTrue(String.valueOf(told.getMessage()).contains("leads out of its folder"));
     assertEquals(List.of("to/plant"), files());
   }
