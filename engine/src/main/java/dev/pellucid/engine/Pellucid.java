@@ -12,6 +12,8 @@ import dev.pellucid.engine.goal.ExplainReport;
 import dev.pellucid.engine.goal.FiguresGoal;
 import dev.pellucid.engine.goal.FiguresReport;
 import dev.pellucid.engine.goal.FolderState;
+import dev.pellucid.engine.goal.InitGoal;
+import dev.pellucid.engine.goal.InitReport;
 import dev.pellucid.engine.goal.LeastCostGoal;
 import dev.pellucid.engine.goal.LeastCostReport;
 import dev.pellucid.engine.goal.PagesGoal;
@@ -48,6 +50,19 @@ public final class Pellucid {
   /** Why a run cannot be of this day; empty where it can. */
   public static Optional<String> noDay(LocalDate day) {
     return Calendar.holds(day) ? Optional.empty() : Optional.of(Calendar.sentence());
+  }
+
+  /**
+   * Plans what a folder of feeds begins with; writes nothing.
+   *
+   * @param wishes what is wished, in words, by the name of the parameter behind {@code pellucid.}
+   * @param day from which its prices are
+   * @param version of the plugin that the folder is tied to
+   * @throws IOException where the disk fails
+   */
+  public static InitReport init(
+      Path root, Map<String, String> wishes, LocalDate day, String version) throws IOException {
+    return InitGoal.of(root, wishes, day, version);
   }
 
   /**

@@ -6,6 +6,7 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import dev.pellucid.engine.data.Schemas;
 import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.resolve.Demand;
 import dev.pellucid.measure.Calendar;
@@ -371,6 +372,8 @@ final class Rooms {
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
         Room.of("engine.folder", 2, "text", "finding", "parse")
             .using("org.apache.commons.compress..", "org.apache.commons.io.."),
+        // A folder that begins, as texts; of the data it knows the schemas alone.
+        Room.of("engine.starter", 7, "text").knowing(Schemas.class),
         // The route of one recipe, and the two ways of keeping what comes of many.
         Room.of(
             "engine.workspace",
@@ -417,6 +420,7 @@ final class Rooms {
             "engine.plan",
             "engine.label",
             "engine.report",
+            "engine.starter",
             "engine.workspace"),
         // The facade: it opens folders, and hands them to a goal.
         Room.of("engine", 1, "text", "engine.folder", "engine.goal").knowing(Calendar.class));

@@ -7,26 +7,17 @@ import dev.pellucid.engine.goal.NoFeeds;
 import dev.pellucid.text.PrintedPaths;
 import java.io.File;
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.jspecify.annotations.Nullable;
 
 /** A goal that works on a folder of feeds: which one, and whether to work at all. */
-abstract class FolderGoal extends AbstractMojo {
-  private static final String FAULT = "a fault of pellucid, and none of yours, stopped the goal (";
-
-  private static final String FULL =
-      "there is not enough memory for this folder; give Maven more, as in MAVEN_OPTS=-Xmx1g";
-
+abstract class FolderGoal extends StatingGoal {
   /**
    * The folder of recipes.
    *
@@ -67,33 +58,22 @@ abstract class FolderGoal extends AbstractMojo {
       getLog().info("pellucid: skipped");
       return;
     }
-    if (folder == null || !folder.isDirectory()) {
+    File feeds = folder;
+    if (feeds == null || !feeds.isDirectory()) {
       throw new MojoExecutionException(
-          "there is no folder " + folder + "; say which with -Dpellucid.folder=recipes");
+          "there is no folder " + feeds + "; say which with -Dpellucid.folder=recipes");
     }
-    try {
-      if (needsFeeds()) {
-        Optional<String> message = NoFeeds.message(folder.toPath(), called(folder));
-        if (message.isPresent()) {
-          throw new MojoFailureException(message.get());
-        }
+    stating(() -> workIn(feeds));
+  }
+
+  private void workIn(File feeds) throws IOException, MojoExecutionException, MojoFailureException {
+    if (needsFeeds()) {
+      Optional<String> message = NoFeeds.message(feeds.toPath(), called(feeds));
+      if (message.isPresent()) {
+        throw new MojoFailureException(message.get());
       }
-      work(folder);
-    } catch (GitTrouble trouble) {
-      throw new MojoFailureException(trouble.getMessage());
-    } catch (IOException broken) {
-      throw new MojoExecutionException(said(broken), broken);
-    } catch (OutOfMemoryError full) {
-      // What was in flight is given up by then, so that there is room for a sentence.
-      throw new MojoExecutionException(FULL);
-    } catch (RuntimeException | StackOverflowError fault) {
-      throw new MojoExecutionException(
-          FAULT
-              + fault.getClass().getSimpleName()
-              + "); take back what was changed last and try again, and send what -X prints to those"
-              + " who look after pellucid",
-          fault);
     }
+    work(feeds);
   }
 
   /**
@@ -108,21 +88,6 @@ abstract class FolderGoal extends AbstractMojo {
       throw new MojoFailureException(
           "a fault of pellucid kept files from being checked; its findings name them");
     }
-  }
-
-  private static String said(IOException broken) {
-    if (broken instanceof NoSuchFileException gone) {
-      return gone.getFile() + " is gone; another program took it away, run the goal again";
-    }
-    if (broken instanceof AccessDeniedException closed) {
-      return closed.getFile() + " cannot be opened; see whether you may read it";
-    }
-    String words = broken.getMessage();
-    if (broken instanceof FileSystemException) {
-      // Its words begin with the path, and most often are nothing else.
-      return "cannot read or write " + words;
-    }
-    return words == null ? "reading or writing failed: " + broken : words;
   }
 
   /**

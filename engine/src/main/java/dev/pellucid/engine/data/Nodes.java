@@ -80,6 +80,15 @@ final class Nodes {
     return files.values();
   }
 
+  /** Of what its text itself breaks; nothing where the file is one of another program. */
+  static List<Finding> slips(DataFile file) {
+    boolean foreign =
+        !file.read().findings().isEmpty()
+            && DataFileKind.of(file.relative()).isEmpty()
+            && OtherPrograms.own(file);
+    return foreign ? List.of() : file.read().findings();
+  }
+
   /** The file of a single place. */
   Optional<DataFile> file(String relative) {
     return Optional.ofNullable(files.get(relative));
@@ -114,11 +123,14 @@ final class Nodes {
     return in;
   }
 
-  /** A warning for each file that is in no place where it would be read. */
+  /**
+   * A warning for each file that is in no place where it would be read, those of other programs
+   * left out.
+   */
   List<Finding> misplaced() {
     List<Finding> misplaced = new ArrayList<>();
     for (DataFile file : files.values()) {
-      if (DataFileKind.of(file.relative()).isEmpty()) {
+      if (DataFileKind.of(file.relative()).isEmpty() && !OtherPrograms.own(file)) {
         misplaced.add(Places.misplaced(file));
       }
     }

@@ -3,6 +3,7 @@ package dev.pellucid.engine.data;
 import dev.pellucid.engine.data.Keys.Holds;
 import dev.pellucid.engine.data.Keys.Key;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -17,6 +18,7 @@ import java.util.regex.Pattern;
  */
 public final class Schemas {
   private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
+  private static final String FOLDER = ".schema/";
   private static final String NUMBER = "1";
 
   private final StringBuilder text = new StringBuilder();
@@ -31,6 +33,18 @@ public final class Schemas {
       schemas.put(kind.word(), new Schemas().of(kind.keys()));
     }
     return schemas;
+  }
+
+  /** Where the schema of a kind lies in a folder of feeds. */
+  public static String path(String kind) {
+    return FOLDER + kind + ".json";
+  }
+
+  /** The first line of a data file, from which an editor knows its schema; empty for others. */
+  public static Optional<String> line(String file) {
+    String up = "../".repeat(Math.toIntExact(file.chars().filter(c -> c == '/').count()));
+    return DataFileKind.of(file)
+        .map(kind -> "# yaml-language-server: $schema=" + up + path(kind.word()) + "\n");
   }
 
   private String of(Keys keys) {

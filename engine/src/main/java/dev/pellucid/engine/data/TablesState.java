@@ -126,7 +126,7 @@ public final class TablesState {
   private List<Finding> findings() {
     List<Finding> said = new ArrayList<>();
     for (DataFile file : nodes.files()) {
-      said.addAll(file.read().findings());
+      said.addAll(Nodes.slips(file));
     }
     said.addAll(nodes.misplaced());
     said.addAll(frame.findings());

@@ -155,6 +155,61 @@ public final class Outputs {
   }
 
   /**
+   * Writes a text as UTF-8 into a file that is not there yet. Whatever bears the name already, a
+   * link to nowhere too, is left as it is, even where another program makes it meanwhile.
+   *
+   * @param path below the folder
+   * @return whether it was written; not where something bears the name
+   * @throws WriteFailure where it cannot be
+   */
+  public boolean writeNew(String path, String text) throws IOException {
+    if (isTaken(root.resolve(path))) {
+      return false;
+    }
+    Path file = place(path);
+    try {
+      Path folder = folderOf(file);
+      Files.createDirectories(folder);
+      return appear(file, folder, text.getBytes(StandardCharsets.UTF_8));
+    } catch (WriteFailure told) {
+      throw told;
+    } catch (IOException broken) {
+      throw WriteFailure.of(file, broken);
+    }
+  }
+
+  private boolean appear(Path file, Path folder, byte[] bytes) throws IOException {
+    Path half = begin(folder);
+    try {
+      fill(half, out -> out.write(bytes));
+      giveNewName(half, file);
+    } catch (FileAlreadyExistsException taken) {
+      return false;
+    } finally {
+      forget(half);
+    }
+    if (lasting) {
+      settle(folder);
+    }
+    return true;
+  }
+
+  /** A second name is refused where one is taken; a move looks first and then moves. */
+  private static void giveNewName(Path half, Path file) throws IOException {
+    try {
+      Files.createLink(file, half);
+    } catch (FileAlreadyExistsException taken) {
+      throw taken;
+    } catch (IOException | UnsupportedOperationException notOnThisDisk) {
+      Files.move(half, file);
+    }
+  }
+
+  private static boolean isTaken(Path file) {
+    return Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /**
    * Takes a file away, if it is there and one of our own.
    *
    * @param path below the folder
@@ -224,14 +279,7 @@ public final class Outputs {
       if (there) {
         closeToOthers(half);
       }
-      try (FileChannel written = FileChannel.open(half, StandardOpenOption.WRITE)) {
-        OutputStream out = new BufferedOutputStream(Channels.newOutputStream(written), AT_ONCE);
-        content.writeTo(out);
-        out.flush();
-        if (lasting) {
-          written.force(true);
-        }
-      }
+      fill(half, content);
       if (there) {
         keepRights(file, half);
       }
@@ -242,6 +290,17 @@ public final class Outputs {
     }
     if (lasting) {
       settle(folder);
+    }
+  }
+
+  private void fill(Path half, Content content) throws IOException {
+    try (FileChannel written = FileChannel.open(half, StandardOpenOption.WRITE)) {
+      OutputStream out = new BufferedOutputStream(Channels.newOutputStream(written), AT_ONCE);
+      content.writeTo(out);
+      out.flush();
+      if (lasting) {
+        written.force(true);
+      }
     }
   }
 

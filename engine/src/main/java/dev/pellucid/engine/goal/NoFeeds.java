@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 
 /**
  * What to do in a folder that is none of feeds, since no {@code pellucid.yaml} stands in it. A goal
@@ -29,8 +28,6 @@ public final class NoFeeds {
    * @param project the folder of the project, from which Maven takes the folders of parameters
    */
   public record Called(String goal, Path working, Path project) {
-    private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\p{N}_./:=+-]*");
-
     public Called {
       working = working.toAbsolutePath().normalize();
       project = project.toAbsolutePath().normalize();
@@ -41,21 +38,14 @@ public final class NoFeeds {
       Path feeds = folder.toAbsolutePath().normalize();
       String command = "mvn pellucid:" + goal;
       if (Texts.holds(feeds, "pom.xml")) {
-        return command + " -f " + word("", seen(working, feeds));
+        return command + " -f " + Command.word("", Command.seen(working, feeds));
       }
-      String from = project.equals(working) ? "" : " -f " + word("", seen(working, project));
-      return command + from + " " + word("-Dpellucid.folder=", seen(project, feeds));
-    }
-
-    /** From a folder where it lies below that, else in full. */
-    private static Path seen(Path from, Path folder) {
-      return folder.startsWith(from) ? from.relativize(folder) : folder;
-    }
-
-    /** In quotes where a command shell would take it for several words, or for more than words. */
-    private static String word(String option, Path path) {
-      String word = option + path.toString().replace(path.getFileSystem().getSeparator(), "/");
-      return PLAIN.matcher(word).matches() ? word : '"' + word + '"';
+      String from =
+          project.equals(working) ? "" : " -f " + Command.word("", Command.seen(working, project));
+      return command
+          + from
+          + " "
+          + Command.word("-Dpellucid.folder=", Command.seen(project, feeds));
     }
   }
 
@@ -118,6 +108,7 @@ public final class NoFeeds {
         "  format: 1",
         "  name: the name of your mill or farm",
         "  currency: EUR",
-        "  jurisdiction: none");
+        "  jurisdiction: none",
+        "or let mvn pellucid:init write it, which writes over nothing");
   }
 }

@@ -129,6 +129,9 @@ final class LabelMaker {
     List<String> aside = new ArrayList<>();
     aside.add(CHECK_THE_LAW);
     aside.add("Label rules: " + rules.title() + ".");
+    if (tables.settings().jurisdiction().isEmpty()) {
+      aside.add("No law was judged, for the folder names no jurisdiction.");
+    }
     if (plan.storing().isPresent()) {
       aside.add("Print it again when the feed is packed on another day.");
     }

@@ -16,6 +16,7 @@ import java.util.function.Predicate;
  * One batch of a feed or premix as the mill makes it: what to weigh, do, read and pack.
  *
  * @param house the name of the folder
+ * @param jurisdiction whose law its feeds are judged by; empty where no law is
  * @param fish species, size and habit in words, as far as they are told
  * @param number of a batch that is planned under it; absent: the serial of the day is written by
  *     hand
@@ -33,6 +34,7 @@ import java.util.function.Predicate;
  */
 public record BatchPlan(
     String house,
+    Optional<String> jurisdiction,
     String code,
     String title,
     String status,
@@ -107,6 +109,7 @@ public record BatchPlan(
   public BatchPlan from(FromStore store) {
     return new BatchPlan(
         house,
+        jurisdiction,
         code,
         title,
         status,

@@ -130,6 +130,7 @@ final class BatchPlanner {
     MassBalance balance = MassBalance.of(list, tasks, feed.shrink(), bagged);
     return new BatchPlan(
         tables.settings().name(),
+        tables.settings().jurisdiction(),
         recipe.code(),
         recipe.title(),
         recipe.status(),

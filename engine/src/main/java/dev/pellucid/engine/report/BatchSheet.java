@@ -37,6 +37,7 @@ import java.util.stream.Collectors;
  */
 final class BatchSheet {
   static final String DRAFT = "DRAFT, NOT TO BE MADE";
+  static final String NO_LAW = "No law was judged, for the folder names no jurisdiction";
   private static final String WEIGHING = "Weigh the mix";
   private static final String LOTS =
       "Lots are those named for this batch, else those of the store that expire first. Where"
@@ -83,6 +84,9 @@ final class BatchSheet {
       facts.add(new Fact("Load", "____ of ____"));
     }
     facts.add(new Fact("Mill or farm", plan.house()));
+    if (plan.jurisdiction().isEmpty()) {
+      facts.add(new Fact("Law", NO_LAW));
+    }
     plan.scales().ifPresent(scales -> facts.add(new Fact("Plant", scales.plant())));
     facts.add(new Fact("Sheet of the day", plan.provenance().day().toString()));
     plan.makeBy()

@@ -21,7 +21,9 @@ public final class SheetParts {
   public static Map<String, Long> of(BatchPlan plan) {
     Map<String, Long> parts = new LinkedHashMap<>();
     String dose = plan.premixing().map(Premixing::dose).orElse("");
-    parts.put("head", number(plan.house(), plan.code(), plan.title(), plan.fish(), dose));
+    parts.put(
+        "head",
+        number(plan.house(), plan.jurisdiction(), plan.code(), plan.title(), plan.fish(), dose));
     parts.put(
         "what it is made for",
         number(
