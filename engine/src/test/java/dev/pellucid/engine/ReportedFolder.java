@@ -7,13 +7,13 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 
 /** A small folder with something of everything that a report tells. */
-final class ReportedFolder {
+public final class ReportedFolder {
   private static final Path REPORTED = Path.of("src", "test", "resources", "reported");
 
   private ReportedFolder() {}
 
   /** With a recipe in UTF-16, which no text file of ours can be. */
-  static void copyTo(Path folder) throws IOException {
+  public static void copyTo(Path folder) throws IOException {
     try (Stream<Path> files = Files.walk(REPORTED)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         Path to = folder.resolve(REPORTED.relativize(file).toString());
