@@ -17,6 +17,8 @@ import org.junit.jupiter.api.Test;
 /** The version stands in one place, and every page that names it names that one. */
 class PublishedVersionTest {
   private static final Path ROOT = Path.of("..");
+  private static final List<String> BELOW =
+      List.of("recipes", "engine/docs", "maven-plugin/docs", "maven-plugin/src");
   private static final Pattern SAID = Pattern.compile("<revision>(.+)</revision>");
   private static final Pattern OF_PLUGIN =
       Pattern.compile("pellucid-maven-plugin(?::|</artifactId>\\s*<version>)([^:<\\s`]+)");
@@ -61,7 +63,7 @@ class PublishedVersionTest {
     try (Stream<Path> top = Files.list(ROOT)) {
       top.filter(file -> file.toString().endsWith(".md")).forEach(all::add);
     }
-    for (String below : List.of("recipes", "engine/docs", "maven-plugin/src")) {
+    for (String below : BELOW) {
       try (Stream<Path> files = Files.walk(ROOT.resolve(below))) {
         files
             .filter(file -> file.toString().matches(".*(\\.md|\\.xml|\\.properties)"))
