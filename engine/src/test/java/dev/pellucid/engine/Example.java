@@ -29,9 +29,10 @@ public final class Example {
 
   private static Path makeWhole() {
     try {
-      Path whole = Files.createTempDirectory("example").resolve("recipes");
+      Path top = Files.createTempDirectory("example");
       Runtime.getRuntime()
-          .addShutdownHook(new Thread(() -> FileUtils.deleteQuietly(whole.getParent().toFile())));
+          .addShutdownHook(new Thread(() -> FileUtils.deleteQuietly(top.toFile())));
+      Path whole = top.resolve("recipes");
       Bundled bundled = Bundled.ofThisVersion();
       for (String place : bundled.places()) {
         if (isNeeded(place)) {
