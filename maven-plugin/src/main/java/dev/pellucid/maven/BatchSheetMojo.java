@@ -20,11 +20,13 @@ import org.jspecify.annotations.Nullable;
  * Writes a batch sheet for every recipe and premix that may be made, as text and as HTML to print.
  * A sheet from a tree with changes, or of a recipe that is not approved, is stamped as a draft not
  * to be made. An older sheet of one that may not be made is deleted.
+ *
+ * @since 0.1.0
  */
 @Mojo(name = "batch-sheet", defaultPhase = LifecyclePhase.PACKAGE, threadSafe = true)
 public final class BatchSheetMojo extends FolderGoal {
   /**
-   * Where the sheets go.
+   * The folder that batch sheets and bag labels go to.
    *
    * @since 0.1.0
    */

@@ -23,12 +23,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * Checks every recipe of a folder and fails the build on what must not be made as written. Before
  * that it writes what came of it for build servers: SARIF, JUnit XML, JSON and Markdown.
+ *
+ * @since 0.1.0
  */
 @Mojo(name = "check", defaultPhase = LifecyclePhase.VERIFY, threadSafe = true)
 public final class CheckMojo extends FolderGoal {
   /**
-   * The gravest finding that is still let through is the one below this: error, warning, note, or
-   * never to let all through.
+   * The least serious finding that fails the build: error, warning or note; or never, so that none
+   * does.
    *
    * @since 0.1.0
    */

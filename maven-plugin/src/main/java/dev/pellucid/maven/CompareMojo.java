@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  * Shows what a change does to the feeds: what the check says anew and no more, limits newly broken,
  * met or tight, the label, cost and what moved it, shares, nutrients, weights on the scales and
  * waivers, of recipes and premixes that were edited and of those that only their data changed.
+ *
+ * @since 0.1.0
  */
 @Mojo(name = "compare", threadSafe = true)
 public final class CompareMojo extends FolderGoal {
@@ -73,8 +75,8 @@ public final class CompareMojo extends FolderGoal {
   private @Nullable Double nutrientMove;
 
   /**
-   * The mildest finding of the check that fails the build where it is new: error, warning, note, or
-   * never to let all through.
+   * The least serious finding of the check that fails the build where it is new: error, warning or
+   * note; or never, so that none does.
    *
    * @since 0.1.0
    */

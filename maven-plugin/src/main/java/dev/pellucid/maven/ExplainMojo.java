@@ -14,11 +14,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * Shows where a figure of a recipe comes from, line by line down to the source of each content; or
  * what a finding means, with a wrong and a right example.
+ *
+ * @since 0.1.0
  */
 @Mojo(name = "explain", threadSafe = true)
 public final class ExplainMojo extends FolderGoal {
   /**
-   * The code of a recipe.
+   * The code of the recipe whose figure is explained.
    *
    * @since 0.1.0
    */
@@ -26,7 +28,7 @@ public final class ExplainMojo extends FolderGoal {
   private String recipe = "";
 
   /**
-   * The figure, named as a limit names it: crude-protein, lysine : crude-protein, cost.
+   * The figure, named as a limit names it: crude-protein, lysine : crude-protein, cost; or yield.
    *
    * @since 0.1.0
    */
@@ -42,7 +44,7 @@ public final class ExplainMojo extends FolderGoal {
   private String rule = "";
 
   /**
-   * The day that judges prices.
+   * The day that judges prices, as 2027-03-31. Today's where none is given.
    *
    * @since 0.1.0
    */

@@ -13,6 +13,8 @@ import org.apache.maven.plugins.annotations.Parameter;
  * Writes the figures of each recipe beside it, as CODE.figures with one fact on a line, so that a
  * diff shows what a change does to the feed beside the change. Limits need not be kept; a recipe
  * that cannot be computed gets none.
+ *
+ * @since 0.1.0
  */
 @Mojo(name = "figures", threadSafe = true)
 public final class FiguresMojo extends FolderGoal {

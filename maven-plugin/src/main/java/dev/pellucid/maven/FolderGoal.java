@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 /** A goal that works on a folder of feeds: which one, and whether to work at all. */
 abstract class FolderGoal extends StatingGoal {
   /**
-   * The folder of recipes.
+   * The folder of feeds: the one that holds pellucid.yaml.
    *
    * @since 0.1.0
    */
@@ -45,7 +45,7 @@ abstract class FolderGoal extends StatingGoal {
   private @Nullable File started;
 
   /**
-   * Whether to do nothing.
+   * Whether the goal does nothing.
    *
    * @since 0.1.0
    */

@@ -10,7 +10,11 @@ import org.apache.maven.plugins.annotations.LifecyclePhase;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 
-/** Fails where a recipe, premix or profile is not laid out as the goal format would lay it out. */
+/**
+ * Fails where a recipe, premix or profile is not laid out as the goal format would lay it out.
+ *
+ * @since 0.1.0
+ */
 @Mojo(name = "format-check", defaultPhase = LifecyclePhase.VERIFY, threadSafe = true)
 public final class FormatCheckMojo extends FolderGoal {
   /**

@@ -10,6 +10,8 @@ import org.apache.maven.plugins.annotations.Mojo;
 /**
  * Lays out every recipe, premix and profile of a folder; changes white space and nothing else.
  * Files with slips are left as they are.
+ *
+ * @since 0.1.0
  */
 @Mojo(name = "format", threadSafe = true)
 public final class FormatMojo extends FolderGoal {

@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
  * replaced, what build servers and git need, and a page for colleagues. It needs no project, writes
  * over nothing, and checks what came of it. A folder that has feeds gets only what belongs round
  * them.
+ *
+ * @since 0.1.0
  */
 @Mojo(name = "init", requiresProject = false, threadSafe = true)
 public final class InitMojo extends StatingGoal {

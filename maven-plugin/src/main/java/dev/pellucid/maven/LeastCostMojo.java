@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * Finds the cheapest recipe that keeps every limit as check judges it, as a change of the text, and
  * tells why: what each limit costs, what each ingredient is worth, what the change does. Lines with
  * within, and the rest, are free; all others stay as they are.
+ *
+ * @since 0.1.0
  */
 @Mojo(name = "least-cost", threadSafe = true)
 public final class LeastCostMojo extends FolderGoal {

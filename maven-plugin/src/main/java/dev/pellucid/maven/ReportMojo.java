@@ -22,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * Writes pages about the folder, to be opened from the disk: one for all feeds, with search, and
  * one for each feed, ingredient and profile of limits. Fails nothing: what a check finds stands in
  * the pages. Among the reports of a project it puts them into the project's site.
+ *
+ * @since 0.1.0
  */
 @Mojo(name = "report", threadSafe = true)
 public final class ReportMojo extends FolderGoal implements MavenReport {

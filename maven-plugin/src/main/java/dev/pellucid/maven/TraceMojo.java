@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * Shows which lots are in which batches, through premixes and rework, with kg: of one lot the
  * batches that hold it or may hold it, of one batch the lots in it and where it went, of neither
  * what is in every batch. Fails where a number is not known, and where a record cannot be searched.
+ *
+ * @since 0.1.0
  */
 @Mojo(name = "trace", threadSafe = true)
 public final class TraceMojo extends FolderGoal {

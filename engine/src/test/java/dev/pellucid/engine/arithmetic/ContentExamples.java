@@ -4,12 +4,21 @@ import static dev.pellucid.engine.arithmetic.Feeds.alone;
 import static dev.pellucid.engine.arithmetic.Feeds.expected;
 import static dev.pellucid.engine.arithmetic.Feeds.two;
 
+import dev.pellucid.engine.check.SmallFolder;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.outside.Cooked;
 import dev.pellucid.engine.resolve.Basis;
+import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.Subject;
+import dev.pellucid.engine.workspace.ReadFolder;
+import dev.pellucid.engine.workspace.Shared;
+import dev.pellucid.engine.workspace.Streamed;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 
@@ -20,6 +29,7 @@ final class ContentExamples {
   static Map<String, Worked> all() {
     return Map.ofEntries(
         Map.entry("content", Worked.of(ContentExamples::content, ContentExamples::contentOf)),
+        Map.entry("rework", new Worked(ContentExamples::rework, ContentExamples::reworkOf)),
         Map.entry("inclusion", Worked.of(ContentExamples::inclusion, ContentExamples::inclusionOf)),
         Map.entry("bases", Worked.of(ContentExamples::bases, ContentExamples::basesOf)),
         Map.entry("ratio", Worked.of(ContentExamples::ratio, ContentExamples::ratioOf)),
@@ -69,6 +79,38 @@ final class ContentExamples {
         feed.rows().stream().mapToDouble(row -> row.amount(Scenario.EXPECTED, protein)).sum(),
         "protein of the feed",
         expected(feed, "crude-protein"));
+  }
+
+  private static Map<String, Double> rework(Given g) {
+    double dried = g.of("protein of the meal") / 0.9 * (1 - g.of("dried to"));
+    double fines = g.of("fines of the other feed");
+    return Map.of(
+        "protein of the fines",
+        dried,
+        "protein of the mix",
+        fines * dried + (1 - fines) * g.of("protein of the bran"));
+  }
+
+  private static Map<String, Double> reworkOf(Given g, Path empty) throws IOException {
+    new SmallFolder(empty)
+        .ingredient("pea-meal", "moisture: 10 %, crude-protein: " + g.text("protein of the meal"))
+        .ingredient("oat-meal", "moisture: 10 %, crude-protein: " + g.text("protein of the bran"))
+        .with(
+            "B-1.recipe",
+            "recipe B-1\nmix\n  pea-meal 100 %\nprocess\n  add-water on-mix 18 %\n  dry moisture "
+                + g.text("dried to")
+                + "\n")
+        .recipe("mix\n  rework B-1 " + g.text("fines of the other feed") + "\n  oat-meal rest\n");
+    Shared shared = Shared.of(ReadFolder.of(Texts.at(empty)), Days.on(LocalDate.of(2026, 11, 25)));
+    return Map.of(
+        "protein of the fines", protein(shared, "B-1.recipe"),
+        "protein of the mix", protein(shared, "A-1.recipe"));
+  }
+
+  private static double protein(Shared shared, String recipe) throws IOException {
+    return expected(
+        Streamed.judged(shared, recipe).recipe().orElseThrow().feed().orElseThrow(),
+        "crude-protein");
   }
 
   private static Map<String, Double> inclusion(Given g) {

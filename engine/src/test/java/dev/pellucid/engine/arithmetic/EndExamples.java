@@ -7,6 +7,8 @@ import static dev.pellucid.engine.arithmetic.Feeds.two;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Readings;
 import dev.pellucid.engine.compute.Scenario;
+import dev.pellucid.engine.judge.Judge;
+import dev.pellucid.engine.judge.Verdict;
 import dev.pellucid.engine.outside.Cooked;
 import dev.pellucid.engine.resolve.Basis;
 import dev.pellucid.engine.resolve.Subject;
@@ -19,6 +21,7 @@ final class EndExamples {
   static Map<String, Worked> all() {
     return Map.ofEntries(
         Map.entry("moisture-band", Worked.of(EndExamples::band, EndExamples::bandOf)),
+        Map.entry("room", Worked.of(EndExamples::room, EndExamples::roomOf)),
         Map.entry("overage-at-both-ends", Worked.of(EndExamples::overage, EndExamples::overageOf)),
         Map.entry("ratio-at-both-ends", Worked.of(EndExamples::ratio, EndExamples::ratioOf)),
         Map.entry("not-told", Worked.of(EndExamples::notTold, EndExamples::notToldOf)),
@@ -54,6 +57,21 @@ final class EndExamples {
         "protein on target", content(feed, Scenario.EXPECTED, "crude-protein"),
         "protein at the poorest", content(feed, Scenario.POOREST, "crude-protein"),
         "protein at the richest", content(feed, Scenario.RICHEST, "crude-protein"));
+  }
+
+  private static Map<String, Double> room(Given g) {
+    double room = g.of("protein at the poorest") - g.of("minimum");
+    return Map.of("room", room, "as a part of the limit", room / g.of("minimum"));
+  }
+
+  private static Map<String, Double> roomOf(Given g) {
+    ComputedFeed feed =
+        alone(
+            "moisture: 10 %, crude-protein: " + g.text("protein at the poorest"),
+            "limits\n  crude-protein min " + g.text("minimum") + "\n");
+    Verdict verdict = Judge.limits(feed).get(0).verdict();
+    return Map.of(
+        "room", verdict.room(), "as a part of the limit", verdict.room() / verdict.limit().bound());
   }
 
   private static Map<String, Double> overage(Given g) {

@@ -2,6 +2,9 @@ package dev.pellucid.engine.arithmetic;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.outside.Cooked;
+import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.Packing;
+import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.plan.TrayChart;
 import dev.pellucid.engine.weighing.Dilution;
 import dev.pellucid.engine.weighing.InDryer;
@@ -9,10 +12,13 @@ import dev.pellucid.engine.weighing.Loads;
 import dev.pellucid.engine.weighing.WeighingPlan;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.engine.weighing.Weight;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 
 /** A batch on the scales, in the mixer and in the dryer. */
 final class FloorExamples {
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final String SCALES =
       "name: Shed\nair-temperature: 25 °C\nshrink: 0 %\nscales:\n"
           + "  - {name: Gram scale, most: 2 kg, division: 0.1 g, least: 5 g}\n"
@@ -27,6 +33,7 @@ final class FloorExamples {
         "scale", Worked.of(FloorExamples::scale, FloorExamples::scaleOf),
         "dilution", Worked.of(FloorExamples::dilution, FloorExamples::dilutionOf),
         "loads", Worked.of(FloorExamples::loads, FloorExamples::loadsOf),
+        "bags", Worked.of(FloorExamples::bags, FloorExamples::bagsOf),
         "trays", Worked.of(FloorExamples::trays, FloorExamples::traysOf),
         "drying-time", Worked.of(FloorExamples::hours, FloorExamples::hoursOf));
   }
@@ -167,6 +174,29 @@ final class FloorExamples {
         "loads", (double) loads.count(),
         "filled when dry", loads.dryFill(),
         "filled when wet", loads.wetFill());
+  }
+
+  private static Map<String, Double> bags(Given g) {
+    double full = Math.floor(g.of("in the bags") / g.of("a bag") + 1e-9);
+    return Map.of("full bags", full, "left over", g.of("in the bags") - full * g.of("a bag"));
+  }
+
+  private static Map<String, Double> bagsOf(Given g) {
+    Cooked pantry =
+        new Cooked().with("plant/shed.yaml", SCALES).ingredient("meal", "moisture: 11 %");
+    ComputedFeed feed =
+        pantry.feed(
+            "  batch "
+                + g.text("in the bags")
+                + " weighed\nmix\n  meal 100 %\nprocess\n  pack bag "
+                + g.text("a bag")
+                + "\n");
+    Packing packing =
+        BatchPlan.of(feed, List.of(), pantry.tables(), new Provenance("1a2b3c4", true, DAY))
+            .packing()
+            .orElseThrow();
+    return Map.of(
+        "full bags", (double) packing.full(), "left over", packing.remainder().asDouble());
   }
 
   private static Map<String, Double> trays(Given g) {

@@ -59,7 +59,7 @@ final class MassExamples {
 
   private static Map<String, Double> handlingOf(Given g) {
     Line line =
-        first(small(g.text("premix as written"), g.text("overage for handling"), "handling"));
+        first(small(g.text("premix as written"), g.text("overage for handling") + " for handling"));
     return Map.of(
         "weighed for 100 kg",
         line.share().kgPer100() + line.onTop().kgPer100(),
@@ -69,31 +69,39 @@ final class MassExamples {
 
   private static Map<String, Double> stability(Given g) {
     double more = g.of("vitamin as written") * g.of("overage for stability");
+    double inFeed = g.of("vitamin as written") + more;
     return Map.of(
         "vitamin in the feed",
-        g.of("vitamin as written") + more,
+        inFeed,
         "rest in the feed",
-        1 - g.of("vitamin as written") - more);
+        1 - inFeed,
+        "weighed for 100 kg",
+        100 * inFeed * (1 + g.of("overage for handling")));
   }
 
   private static Map<String, Double> stabilityOf(Given g) {
     ComputedFeed feed =
-        small(g.text("vitamin as written"), g.text("overage for stability"), "stability");
+        small(
+            g.text("vitamin as written"),
+            g.text("overage for stability") + " for stability",
+            g.text("overage for handling") + " for handling");
+    Line line = first(feed);
     return Map.of(
-        "vitamin in the feed", first(feed).share().part(),
-        "rest in the feed", feed.recipe().rest().orElseThrow().share().part());
+        "vitamin in the feed",
+        line.share().part(),
+        "rest in the feed",
+        feed.recipe().rest().orElseThrow().share().part(),
+        "weighed for 100 kg",
+        line.share().kgPer100() + line.onTop().kgPer100());
   }
 
-  private static ComputedFeed small(String share, String overage, String purpose) {
-    return new Cooked()
-        .feed(
-            "mix\n  ascorbyl-phosphate "
-                + share
-                + "\n  maize rest\noverage\n  ascorbyl-phosphate "
-                + overage
-                + " for "
-                + purpose
-                + "\n");
+  private static ComputedFeed small(String share, String... overages) {
+    StringBuilder lines =
+        new StringBuilder("mix\n  ascorbyl-phosphate " + share + "\n  maize rest\noverage\n");
+    for (String overage : overages) {
+      lines.append("  ascorbyl-phosphate ").append(overage).append('\n');
+    }
+    return new Cooked().feed(lines.toString());
   }
 
   private static Line first(ComputedFeed feed) {

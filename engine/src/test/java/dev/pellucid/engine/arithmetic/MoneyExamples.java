@@ -1,6 +1,6 @@
 package dev.pellucid.engine.arithmetic;
 
-import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.check.SmallFolder;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Row;
@@ -100,7 +100,7 @@ final class MoneyExamples {
                 + g.text("minimum of protein")
                 + "\n");
     String text =
-        Pellucid.leastCost(
+        OwnFolder.leastCost(
                 empty, LocalDate.of(2026, 11, 25), "A-1", Map.of(), PrintedPaths.BELOW_FOLDER)
             .text();
     return Map.of(
