@@ -45,85 +45,61 @@ public record Practice(
 
   /** What practice bounds; in files in lower case with hyphens. */
   public enum BoundOf {
-    /** Moisture of the finished feed, a share. */
-    FINISHED_MOISTURE(Unit.PERCENT),
-    /** °C. */
-    CONDITIONING_TEMPERATURE(Unit.CELSIUS),
-    /** Hours in the steam. */
-    CONDITIONING_TIME(Unit.SECOND),
-    /** °C in the press. */
-    PELLETING_TEMPERATURE(Unit.CELSIUS),
-    /** °C in the barrel, cold extruders included. */
-    EXTRUDING_TEMPERATURE(Unit.CELSIUS),
-    /** °C in the barrel from which on a feed expands, so that it floats. */
-    EXPANDING_TEMPERATURE(Unit.CELSIUS),
-    /** °C of the pellets after the cooler. */
-    COOLING_TEMPERATURE(Unit.CELSIUS),
-    /** °C of the oil. */
-    COATING_TEMPERATURE(Unit.CELSIUS),
-    /** °C of the store. */
-    STORAGE_TEMPERATURE(Unit.CELSIUS),
-    /** Water added to a mix that no steam heats, as a share of the mix. */
-    WATER_WITHOUT_STEAM(Unit.PERCENT),
-    /** Water added beside steam to a mix that is extruded, as a share of the mix. */
-    WATER_BESIDE_STEAM(Unit.PERCENT),
-    /** °C. */
-    DRYING_TEMPERATURE(Unit.CELSIUS),
-    /** Hours. */
-    DRYING_TIME(Unit.HOUR),
-    /** Hours until the last tray of a batch is dry. */
-    DRYING_OF_BATCH(Unit.DAY),
-    /** Hours, where no mixer tells its own. */
-    BLENDING_TIME(Unit.MINUTE),
-    /** Hours a premix is blended. */
-    PREMIX_BLENDING_TIME(Unit.MINUTE),
-    /** Screen hole as a share of the die hole. */
-    SCREEN_OF_DIE(Unit.PERCENT),
-    /** Length of the cut as a share of the die hole. */
-    LENGTH_OF_DIE(Unit.PERCENT),
-    /** Screen hole of the sieve as a share of the die hole. */
-    SIEVE_OF_DIE(Unit.PERCENT),
-    /** Starch in the mix of a floating extruded feed, a share. */
-    STARCH_FLOATING(Unit.PERCENT),
-    /** Starch in the mix of a sinking extruded feed, a share. */
-    STARCH_SINKING(Unit.PERCENT),
-    /** Fat in the mix before the die of a pellet mill, a share. */
-    FAT_BEFORE_PELLETING(Unit.PERCENT),
-    /** Fat in the mix before the die of an extruder, a share. */
-    FAT_BEFORE_EXTRUDING(Unit.PERCENT),
-    /** Finished feed that is worked in again, as a share of the mix. */
-    REWORK(Unit.PERCENT),
-    /** Oil by hand per kernel, a share. */
-    OIL_BY_HAND(Unit.PERCENT),
-    /** Oil in a drum per kernel, a share. */
-    OIL_IN_DRUM(Unit.PERCENT),
-    /** Oil under vacuum per kernel, a share. */
-    OIL_UNDER_VACUUM(Unit.PERCENT),
-    /** Coefficient of variation of a mix, a share. */
-    MIXING_VARIATION(Unit.PERCENT),
-    /** The same for premixes, which bring it into every feed. */
-    MIXING_VARIATION_STRICT(Unit.PERCENT),
-    /** Mean diameter of the ground mix as a share of the hole of the die. */
-    GRIND_OF_DIE(Unit.PERCENT),
-    /** Pellets that are left after tumbling, a share. */
-    DURABILITY(Unit.PERCENT),
-    /** What was bagged as a share of what was planned. */
-    YIELD_OF_PLAN(Unit.PERCENT),
-    /** How far a weight may be off where the line is weighed apart, a share of the weight. */
-    WEIGHING_MICRO(Unit.PERCENT),
-    /** How far a weight may be off on the large scale, a share of the weight. */
-    WEIGHING_MACRO(Unit.PERCENT),
-    /** What is diluted, as a share of what a step of dilution makes. */
-    DILUTION_STEP(Unit.PERCENT),
-    /** Hours a feed keeps. */
-    SHELF_LIFE(Unit.DAY),
-    /** Hours a premix keeps. */
-    PREMIX_SHELF_LIFE(Unit.DAY);
+    FINISHED_MOISTURE(Unit.PERCENT, "moisture of the finished feed"),
+    CONDITIONING_TEMPERATURE(Unit.CELSIUS, "temperature of the mash in the conditioner"),
+    CONDITIONING_TIME(Unit.SECOND, "time in the steam of the conditioner"),
+    PELLETING_TEMPERATURE(Unit.CELSIUS, "temperature in the pellet press"),
+    EXTRUDING_TEMPERATURE(Unit.CELSIUS, "temperature in the barrel, cold extruders included"),
+    EXPANDING_TEMPERATURE(
+        Unit.CELSIUS, "temperature in the barrel from which on a feed expands and floats"),
+    COOLING_TEMPERATURE(Unit.CELSIUS, "temperature of the pellets after the cooler"),
+    COATING_TEMPERATURE(Unit.CELSIUS, "temperature of the oil that is put on"),
+    STORAGE_TEMPERATURE(Unit.CELSIUS, "temperature of the store"),
+    WATER_WITHOUT_STEAM(
+        Unit.PERCENT, "water added to a mix that no steam heats, as a share of the mix"),
+    WATER_BESIDE_STEAM(
+        Unit.PERCENT, "water added beside steam to a mix that is extruded, as a share of the mix"),
+    DRYING_TEMPERATURE(Unit.CELSIUS, "temperature of the dryer"),
+    DRYING_TIME(Unit.HOUR, "time in the dryer"),
+    DRYING_OF_BATCH(Unit.DAY, "time until the last tray of a batch is dry"),
+    BLENDING_TIME(Unit.MINUTE, "time of blending, where no mixer tells its own"),
+    PREMIX_BLENDING_TIME(Unit.MINUTE, "time that a premix is blended"),
+    SCREEN_OF_DIE(Unit.PERCENT, "hole of the screen as a share of the hole of the die"),
+    LENGTH_OF_DIE(Unit.PERCENT, "length of the cut as a share of the hole of the die"),
+    SIEVE_OF_DIE(Unit.PERCENT, "hole of the sieve as a share of the hole of the die"),
+    STARCH_FLOATING(Unit.PERCENT, "starch in the mix of a floating extruded feed"),
+    STARCH_SINKING(Unit.PERCENT, "starch in the mix of a sinking extruded feed"),
+    FAT_BEFORE_PELLETING(Unit.PERCENT, "fat in the mix before the die of a pellet press"),
+    FAT_BEFORE_EXTRUDING(Unit.PERCENT, "fat in the mix before the die of an extruder"),
+    REWORK(Unit.PERCENT, "finished feed that is worked in again, as a share of the mix"),
+    OIL_BY_HAND(Unit.PERCENT, "oil put on by hand, as a share of the kernel"),
+    OIL_IN_DRUM(Unit.PERCENT, "oil put on in a drum, as a share of the kernel"),
+    OIL_UNDER_VACUUM(Unit.PERCENT, "oil put on under vacuum, as a share of the kernel"),
+    MIXING_VARIATION(Unit.PERCENT, "variation between samples of a mix"),
+    MIXING_VARIATION_STRICT(Unit.PERCENT, "the same of premixes, which bring it into every feed"),
+    GRIND_OF_DIE(Unit.PERCENT, "mean diameter of the ground mix as a share of the hole of the die"),
+    DURABILITY(Unit.PERCENT, "pellets that are left after tumbling"),
+    YIELD_OF_PLAN(Unit.PERCENT, "what was bagged as a share of what was planned"),
+    WEIGHING_MICRO(
+        Unit.PERCENT,
+        "how far a weight may be off where a line is weighed apart, as a share of it"),
+    WEIGHING_MACRO(
+        Unit.PERCENT, "how far a weight may be off on the large scale, as a share of it"),
+    DILUTION_STEP(Unit.PERCENT, "what is diluted, as a share of what a step of dilution makes"),
+    SHELF_LIFE(Unit.DAY, "how long a feed keeps"),
+    PREMIX_SHELF_LIFE(Unit.DAY, "how long a premix keeps");
 
     private final Unit unit;
+    private final String meaning;
 
-    BoundOf(Unit unit) {
+    BoundOf(Unit unit, String meaning) {
       this.unit = unit;
+      this.meaning = meaning;
+    }
+
+    /** What it is that practice bounds, for people. */
+    String meaning() {
+      return meaning;
     }
 
     /** In which it is told to people; it bounds figures of the kind of this unit. */

@@ -114,7 +114,7 @@ final class PracticeVocabulary {
   private static Map<BoundOf, Key<Block>> bounds() {
     Map<BoundOf, Key<Block>> keys = new EnumMap<>(BoundOf.class);
     for (BoundOf of : BoundOf.values()) {
-      keys.put(of, may(of.word(), new Block(BOUND_KEYS), "what practice bounds"));
+      keys.put(of, may(of.word(), new Block(BOUND_KEYS), of.meaning()));
     }
     return Collections.unmodifiableMap(keys);
   }
