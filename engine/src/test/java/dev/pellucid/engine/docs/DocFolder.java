@@ -1,7 +1,9 @@
 package dev.pellucid.engine.docs;
 
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.folder.Bundled;
 import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.show.FindingText;
@@ -20,13 +22,15 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The folder of feeds in which a page of the documentation runs. It begins as the example or empty;
- * the page writes and edits its files, and asks what the check says.
+ * The folder of feeds in which a page of the documentation runs. It begins as the example, without
+ * its records of figures, which would speak of every slip once more, or empty; the page writes and
+ * edits its files, and asks what the check says.
  */
 final class DocFolder {
   static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
   private static final Path EXAMPLE = Path.of("..", "recipes");
+  private static final Bundled ALONG = Bundled.ofThisVersion();
   private static final Pattern PART = Pattern.compile("(?m)^(?=[a-z])");
 
   private final Path root;
@@ -60,6 +64,11 @@ final class DocFolder {
     return root;
   }
 
+  /** As the goals see it, with the data that come along. */
+  FolderState state() {
+    return FolderState.at(root).over(ALONG);
+  }
+
   /** The folder as it was committed last. */
   Path committed() {
     return committed;
@@ -73,7 +82,7 @@ final class DocFolder {
     try (Stream<Path> files = Files.walk(from)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         Path relative = from.relativize(file);
-        if (!relative.startsWith("target")) {
+        if (!relative.startsWith("target") && !file.toString().endsWith(".figures")) {
           Path copy = to.resolve(relative.toString());
           Files.createDirectories(copy.getParent());
           Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
@@ -82,12 +91,16 @@ final class DocFolder {
     }
   }
 
-  boolean has(String path) {
-    return Files.isRegularFile(root.resolve(path));
+  boolean has(String path) throws IOException {
+    return Files.isRegularFile(root.resolve(path)) || ALONG.text(path).isPresent();
   }
 
+  /** The text of a file; where the folder has none, of the one that comes along. */
   String text(String path) throws IOException {
-    return Files.readString(root.resolve(path));
+    Path file = root.resolve(path);
+    return Files.isRegularFile(file)
+        ? Files.readString(file)
+        : ALONG.text(path).orElseThrow();
   }
 
   void write(String path, String text) throws IOException {
@@ -153,7 +166,7 @@ final class DocFolder {
 
   CheckReport check() throws IOException {
     if (report == null) {
-      report = Pellucid.check(root, DAY);
+      report = Pellucid.check(state(), DAY);
     }
     return report;
   }

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.docs;
 
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.folder.Bundled;
 import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.engine.goal.CompareReport;
 import dev.pellucid.engine.goal.ExplainReport;
@@ -67,7 +68,7 @@ final class GoalOutput {
 
   private String sheets() throws IOException {
     Version version = Version.committed("1a2b3c4");
-    SheetReport report = Pellucid.batchSheets(folder.root(), DocFolder.DAY, version);
+    SheetReport report = Pellucid.batchSheets(folder.state(), DocFolder.DAY, version);
     report.write(folder.root().resolve(TARGET).resolve("batch-sheets"));
     List<String> drafts = report.drafts();
     return "pellucid: "
@@ -83,7 +84,7 @@ final class GoalOutput {
     String rule = given("rule");
     ExplainReport report =
         rule.isEmpty()
-            ? Pellucid.explain(folder.root(), DocFolder.DAY, given("recipe"), given("figure"))
+            ? Pellucid.explain(folder.state(), DocFolder.DAY, given("recipe"), given("figure"))
             : Pellucid.explainRule(rule);
     return told(report.problem(), report.text());
   }
@@ -91,8 +92,8 @@ final class GoalOutput {
   private String compare() throws IOException {
     CompareReport report =
         Pellucid.compare(
-            FolderState.at(folder.committed()),
-            FolderState.at(folder.root()),
+            FolderState.at(folder.committed()).over(Bundled.ofThisVersion()),
+            folder.state(),
             DocFolder.DAY,
             "compare.html");
     report.write(folder.root().resolve(TARGET).resolve("comparison"));
@@ -108,7 +109,7 @@ final class GoalOutput {
     wishes.keySet().removeAll(List.of("recipe", "write", "day"));
     LeastCostReport report =
         Pellucid.leastCost(
-            folder.root(), DocFolder.DAY, given("recipe"), wishes, PrintedPaths.BELOW_FOLDER);
+            folder.state(), DocFolder.DAY, given("recipe"), wishes, PrintedPaths.BELOW_FOLDER);
     if (report.problem().isPresent()) {
       return report.problem().get();
     }
@@ -123,7 +124,7 @@ final class GoalOutput {
 
   private String figures() throws IOException {
     FiguresReport report =
-        Pellucid.figures(folder.root(), given("recipe"), given("kept").equals("true"));
+        Pellucid.figures(folder.state(), given("recipe"), given("kept").equals("true"));
     report.write(folder.root());
     folder.changed();
     StringBuilder told = new StringBuilder();
@@ -132,9 +133,8 @@ final class GoalOutput {
   }
 
   private String trace() throws IOException {
-    Path root = folder.root();
     TraceReport report =
-        Pellucid.trace(root, PrintedPaths.BELOW_FOLDER, given("lot"), given("batch"));
+        Pellucid.trace(folder.state(), PrintedPaths.BELOW_FOLDER, given("lot"), given("batch"));
     return report.text();
   }
 

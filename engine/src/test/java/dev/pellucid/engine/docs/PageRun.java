@@ -2,6 +2,7 @@ package dev.pellucid.engine.docs;
 
 import dev.pellucid.finding.Finding;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class PageRun {
   private static final Pattern FINDING = Pattern.compile("(?m)^(?=\\S+:\\d+:\\d+: \\w+: )");
+  private static final Pattern WORD = Pattern.compile("[a-z]{3,}");
+  private static final Set<String> SHOWN = Set.of("output", "finding", "folder");
   private static final Set<String> WRITTEN =
       Set.of("recipe", "premix", "limits", "yaml", "xml", "properties");
 
@@ -88,17 +91,10 @@ final class PageRun {
 
   private void run(DocBlock block, DocFolder in) throws IOException {
     Optional<String> file = block.setting("file");
-    Optional<String> of = block.setting("of");
     if (block.kind().equals("sh")) {
       commands(block, in);
-    } else if (block.kind().equals("output")) {
-      shown(block, output, "the output");
-    } else if (block.kind().equals("finding")) {
-      findings(block, in);
-    } else if (block.kind().equals("folder")) {
-      files(block, in);
-    } else if (of.isPresent()) {
-      excerpt(block, in, of.get());
+    } else if (SHOWN.contains(block.kind()) || block.says("of")) {
+      show(block, in);
     } else if (block.kind().equals("diff") && file.isPresent()) {
       edit(block, in, file.get());
     } else if (WRITTEN.contains(block.kind()) && file.isPresent()) {
@@ -106,6 +102,31 @@ final class PageRun {
     } else {
       slip(block, "nobody knows how to run a block " + block.kind() + "; see DEVELOPERS.md");
     }
+  }
+
+  /** What a block shows must be there, and were a word of it another one it must be refused. */
+  private void show(DocBlock block, DocFolder in) throws IOException {
+    Optional<String> wrong = wrong(block, in);
+    if (wrong.isPresent()) {
+      slip(block, wrong.get());
+    } else if (wrong(block.withText(WORD.matcher(block.text()).replaceFirst("zebra")), in)
+        .isEmpty()) {
+      slip(block, "it shows nothing of which a change would be seen");
+    }
+  }
+
+  private Optional<String> wrong(DocBlock block, DocFolder in) throws IOException {
+    Optional<String> of = block.setting("of");
+    if (of.isPresent()) {
+      return in.has(of.get())
+          ? notIn(in.text(of.get()).lines().toList(), block, of.get())
+          : Optional.of("there is no " + of.get());
+    }
+    return switch (block.kind()) {
+      case "output" -> notIn(output, block, "the output");
+      case "finding" -> notFound(block, in);
+      default -> notThere(block, in);
+    };
   }
 
   private void write(DocBlock block, DocFolder in, String path) throws IOException {
@@ -129,45 +150,35 @@ final class PageRun {
     }
   }
 
-  private void excerpt(DocBlock block, DocFolder in, String path) throws IOException {
-    if (in.has(path)) {
-      shown(block, in.text(path).lines().toList(), path);
-    } else {
-      slip(block, "there is no " + path);
-    }
-  }
-
-  private void shown(DocBlock block, List<String> whole, String what) {
-    ShownLines.missing(whole, block.lines())
-        .ifPresent(
+  private static Optional<String> notIn(List<String> whole, DocBlock block, String what) {
+    return ShownLines.missing(whole, block.lines())
+        .map(
             line ->
-                slip(
-                    block,
-                    what
-                        + " does not have, or not in this order:\n"
-                        + line
-                        + "\nof\n"
-                        + String.join("\n", whole)));
+                what
+                    + " does not have, or not in this order:\n"
+                    + line
+                    + "\nof\n"
+                    + String.join("\n", whole));
   }
 
-  private void findings(DocBlock block, DocFolder in) throws IOException {
+  private static Optional<String> notFound(DocBlock block, DocFolder in) throws IOException {
     List<String> printed = in.printed();
-    List<String> shown = new ArrayList<>();
-    FINDING.splitAsStream(block.text()).map(String::strip).forEach(shown::add);
-    for (String one : shown) {
-      if (!printed.contains(one)) {
-        slip(block, "the check does not say\n" + one + "\nit says\n" + String.join("\n", printed));
-      }
-    }
+    return FINDING
+        .splitAsStream(block.text())
+        .map(String::strip)
+        .filter(one -> !printed.contains(one))
+        .findFirst()
+        .map(
+            one ->
+                "the check does not say\n" + one + "\nit says\n" + String.join("\n", printed));
   }
 
-  private void files(DocBlock block, DocFolder in) {
-    for (String line : block.lines()) {
-      String path = line.split("\\s", 2)[0];
-      if (!path.isEmpty() && !in.root().resolve(path).toFile().exists()) {
-        slip(block, "there is no " + path);
-      }
-    }
+  private static Optional<String> notThere(DocBlock block, DocFolder in) {
+    return block.lines().stream()
+        .map(line -> line.split("\\s", 2)[0])
+        .filter(path -> !path.isEmpty() && !Files.exists(in.root().resolve(path)))
+        .findFirst()
+        .map(path -> "there is no " + path);
   }
 
   private void commands(DocBlock block, DocFolder in) throws IOException {
