@@ -55,7 +55,7 @@ final class LabelReader {
         compulsory(fields),
         fields.oneOf(LabelVocabulary.ADDITIVES, "a place for additives").orElse(null)
             == AdditivesStand.APART,
-        fields.has(LabelVocabulary.OTHER_AMOUNTS),
+        fields.word(LabelVocabulary.OTHER_AMOUNTS, "an answer").isPresent(),
         asks.mustTell(fields),
         asks.declared(fields),
         asks.sayings(fields),

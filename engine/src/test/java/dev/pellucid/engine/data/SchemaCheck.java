@@ -22,8 +22,7 @@ public final class SchemaCheck {
   private static SortedMap<String, Schema> schemas() {
     SortedMap<String, Schema> schemas = new TreeMap<>();
     Schemas.byKind()
-        .forEach(
-            (kind, text) -> schemas.put(kind, REGISTRY.getSchema(text, InputFormat.JSON)));
+        .forEach((kind, text) -> schemas.put(kind, REGISTRY.getSchema(text, InputFormat.JSON)));
     return schemas;
   }
 

@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -49,7 +48,9 @@ class DataPageTest {
     assertEquals(List.of(), bare);
   }
 
-  /** What a page shows of a data file, its schema takes too; of a part, all but what it leaves out. */
+  /**
+   * What a page shows of a data file, its schema takes too; of a part, all but what it leaves out.
+   */
   @ParameterizedTest
   @MethodSource("pages")
   void everyExampleFitsItsSchema(Path page) throws IOException {

@@ -98,9 +98,7 @@ final class DocFolder {
   /** The text of a file; where the folder has none, of the one that comes along. */
   String text(String path) throws IOException {
     Path file = root.resolve(path);
-    return Files.isRegularFile(file)
-        ? Files.readString(file)
-        : ALONG.text(path).orElseThrow();
+    return Files.isRegularFile(file) ? Files.readString(file) : ALONG.text(path).orElseThrow();
   }
 
   void write(String path, String text) throws IOException {

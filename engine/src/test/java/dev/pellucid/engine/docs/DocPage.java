@@ -24,7 +24,8 @@ import org.commonmark.parser.Parser;
  * A page of the documentation as a parser of Markdown sees it.
  *
  * <p>A comment {@code <!-- folder: example -->} is a block too, of kind {@link #FOLDER}: what
- * follows runs in a new folder.
+ * follows runs in a new folder. So is {@code <!-- held by: SomeTest -->}, of kind {@link #HELD}: a
+ * test of its own holds the blocks that follow.
  *
  * @param blocks in the order of the page
  * @param anchors what a link can lead to on it
@@ -32,10 +33,11 @@ import org.commonmark.parser.Parser;
  */
 record DocPage(Path file, List<DocBlock> blocks, List<String> anchors, List<String> links) {
   static final String FOLDER = "folder:";
+  static final String HELD = "held-by:";
 
   private static final Parser PARSER =
       Parser.builder().includeSourceSpans(IncludeSourceSpans.BLOCKS).build();
-  private static final Pattern START = Pattern.compile("<!-- folder: ([a-z-]+) -->");
+  private static final Pattern START = Pattern.compile("<!-- (folder|held by): (\\w+) -->");
   private static final Pattern NO_ANCHOR = Pattern.compile("[^\\p{L}\\p{N} _-]");
 
   DocPage {
@@ -97,7 +99,8 @@ record DocPage(Path file, List<DocBlock> blocks, List<String> anchors, List<Stri
     public void visit(HtmlBlock html) {
       Matcher start = START.matcher(html.getLiteral());
       while (start.find()) {
-        blocks.add(DocBlock.of(line(html), FOLDER + " " + start.group(1), ""));
+        String kind = start.group(1).equals("folder") ? FOLDER : HELD;
+        blocks.add(DocBlock.of(line(html), kind + " " + start.group(2), ""));
       }
     }
 

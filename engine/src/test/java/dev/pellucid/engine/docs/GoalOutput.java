@@ -14,7 +14,6 @@ import dev.pellucid.engine.goal.Version;
 import dev.pellucid.show.FindingText;
 import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

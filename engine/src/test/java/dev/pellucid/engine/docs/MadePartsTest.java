@@ -3,7 +3,6 @@ package dev.pellucid.engine.docs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.data.KeyTables;
 import dev.pellucid.engine.folder.Outputs;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -28,14 +27,6 @@ class MadePartsTest {
     String made = MadeParts.made(there);
     Outputs.into(MADE).write(page.getFileName().toString(), made);
     assertEquals(made, there, () -> "copy engine/" + MADE.resolve(page.getFileName()) + " to it");
-  }
-
-  @Test
-  void thePageOfDataHasATableForEachKind() throws IOException {
-    List<String> names = MadeParts.names(Files.readString(Path.of("docs", "data.md")));
-    for (String kind : KeyTables.kinds()) {
-      assertTrue(names.contains("keys of " + kind), kind);
-    }
   }
 
   @Test

@@ -34,6 +34,7 @@ final class PageRun {
   private final List<String> slips = new ArrayList<>();
 
   private @Nullable DocFolder folder;
+  private boolean held;
   private int folders;
   private List<String> output = List.of();
 
@@ -64,8 +65,12 @@ final class PageRun {
     DocBlock block = page.blocks().get(number);
     if (block.kind().equals(DocPage.FOLDER)) {
       begin(block);
+    } else if (block.kind().equals(DocPage.HELD)) {
+      held(block);
     } else if (block.notRun().isPresent()) {
       notRun(block);
+    } else if (held) {
+      // The test that the page names looks at it.
     } else if (folder == null) {
       slip(block, "no <!-- folder: ... --> stands before it");
     } else {
@@ -76,10 +81,19 @@ final class PageRun {
 
   private void begin(DocBlock block) throws IOException {
     String as = block.settings().keySet().iterator().next();
+    held = false;
     folder = DocFolder.begin(place.resolve(page + "-" + folders++), as);
     told.clear();
     if (!as.equals("empty")) {
       told.addAll(folder.grave().keySet());
+    }
+  }
+
+  private void held(DocBlock block) throws IOException {
+    held = true;
+    String test = block.settings().keySet().iterator().next();
+    if (!TestClasses.names().contains(test)) {
+      slip(block, "there is no test " + test);
     }
   }
 
@@ -168,9 +182,7 @@ final class PageRun {
         .map(String::strip)
         .filter(one -> !printed.contains(one))
         .findFirst()
-        .map(
-            one ->
-                "the check does not say\n" + one + "\nit says\n" + String.join("\n", printed));
+        .map(one -> "the check does not say\n" + one + "\nit says\n" + String.join("\n", printed));
   }
 
   private static Optional<String> notThere(DocBlock block, DocFolder in) {

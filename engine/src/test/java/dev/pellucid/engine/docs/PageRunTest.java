@@ -98,6 +98,13 @@ class PageRunTest {
   }
 
   @Test
+  void aTestOfItsOwnMayHoldAPage() throws IOException {
+    String list = "<!-- held by: %s -->\n```codes\nbelow-minimum\n```\n";
+    assertEquals(List.of(), slips(list.formatted("PageRunTest")));
+    assertTrue(slips(list.formatted("NoSuchTest")).get(0).contains("there is no test NoSuchTest"));
+  }
+
+  @Test
   void aSlipIsToldAtItsLine() throws IOException {
     String slip = slips(SLIP.replace("45.00\n```", "45\n```")).get(0);
     assertTrue(slip.startsWith("page.md:"), slip);
