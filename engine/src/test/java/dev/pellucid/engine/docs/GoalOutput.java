@@ -7,6 +7,7 @@ import dev.pellucid.engine.goal.CompareReport;
 import dev.pellucid.engine.goal.ExplainReport;
 import dev.pellucid.engine.goal.FiguresReport;
 import dev.pellucid.engine.goal.FolderState;
+import dev.pellucid.engine.goal.InitReport;
 import dev.pellucid.engine.goal.LeastCostReport;
 import dev.pellucid.engine.goal.SheetReport;
 import dev.pellucid.engine.goal.TraceReport;
@@ -53,6 +54,7 @@ final class GoalOutput {
       case "least-cost" -> leastCost();
       case "figures" -> figures();
       case "trace" -> trace();
+      case "init" -> init();
       // They say what they wrote, and where on the disk: nothing that a page could show.
       case "format", "format-check", "report", "help" -> "";
       default -> throw new AssertionError("GoalOutput does not know how to run " + goal);
@@ -135,6 +137,26 @@ final class GoalOutput {
     TraceReport report =
         Pellucid.trace(folder.state(), PrintedPaths.BELOW_FOLDER, given("lot"), given("batch"));
     return report.text();
+  }
+
+  /** Without the way to the folder, which is another one on each machine. */
+  private String init() throws IOException {
+    Map<String, String> wishes = wishes("species", "jurisdiction", "currency", "name");
+    InitReport report = Pellucid.init(folder.root(), wishes, DocFolder.DAY, OwnVersion.read());
+    if (!report.problems().isEmpty()) {
+      return String.join("\n", report.problems());
+    }
+    InitReport.Written written = report.write(folder.root());
+    folder.changed();
+    return String.join("\n", written.done()) + "\n" + check();
+  }
+
+  private Map<String, String> wishes(String... names) {
+    Map<String, String> wishes = new TreeMap<>();
+    for (String name : names) {
+      wishes.put(name, given(name));
+    }
+    return wishes;
   }
 
   private String given(String parameter) {

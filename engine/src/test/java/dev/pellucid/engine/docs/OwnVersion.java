@@ -8,8 +8,7 @@ import java.util.regex.Pattern;
 
 /** The version of the plugin, read from the project. */
 final class OwnVersion {
-  private static final Pattern VERSION =
-      Pattern.compile("<artifactId>pellucid</artifactId>\\s*<version>([^<$]+)</version>");
+  private static final Pattern VERSION = Pattern.compile("<revision>([^<]+)</revision>");
 
   private OwnVersion() {}
 

@@ -71,6 +71,8 @@ final class PageRun {
       notRun(block);
     } else if (held) {
       // The test that the page names looks at it.
+    } else if (folder == null && block.kind().equals("sh")) {
+      typed(block);
     } else if (folder == null) {
       slip(block, "no <!-- folder: ... --> stands before it");
     } else {
@@ -194,16 +196,21 @@ final class PageRun {
   }
 
   private void commands(DocBlock block, DocFolder in) throws IOException {
+    for (DocCommand command : typed(block)) {
+      command(command, in);
+    }
+  }
+
+  /** The commands of a block that can be typed as they stand there. */
+  private List<DocCommand> typed(DocBlock block) {
+    List<DocCommand> commands = new ArrayList<>();
     for (String line : block.lines()) {
       Optional<DocCommand> command = DocCommand.of(line);
-      if (command.isPresent()) {
-        List<String> wrong = command.get().slips(plugin, version);
-        wrong.forEach(one -> slip(block, one));
-        if (wrong.isEmpty()) {
-          command(command.get(), in);
-        }
-      }
+      List<String> wrong = command.map(it -> it.slips(plugin, version)).orElse(List.of());
+      wrong.forEach(one -> slip(block, one));
+      command.filter(it -> wrong.isEmpty()).ifPresent(commands::add);
     }
+    return commands;
   }
 
   private void command(DocCommand command, DocFolder in) throws IOException {
