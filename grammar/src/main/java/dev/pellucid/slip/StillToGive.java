@@ -2,8 +2,9 @@ package dev.pellucid.slip;
 
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
-import dev.pellucid.text.Blanks;
 import dev.pellucid.text.ToBeGiven;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** A figure that a person is still to give, with a mark in its place. */
@@ -21,9 +22,20 @@ final class StillToGive implements Slip {
   }
 
   private static Finding finding(BrokenLine line, int at) {
-    String what = at == 0 ? "the line" : Blanks.plain(line.through(0, at - 1).text());
-    return Finding.error(CODE, line.at(at).span(), what + " is still to be given")
-        .helping("write the figure in place of " + line.at(at).text())
-        .helping("or put # before the line, where the feed is to do without");
+    Finding finding =
+        Finding.error(CODE, line.at(at).span(), what(line, at) + " is still to be given")
+            .helping("write the figure in place of " + line.at(at).text());
+    return line.place().hasShares()
+        ? finding.helping("or put # before the line, where the feed is to do without it")
+        : finding;
+  }
+
+  /** The words before the mark: what it is about. */
+  private static String what(BrokenLine line, int at) {
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < at; i++) {
+      words.add(line.at(i).text());
+    }
+    return words.isEmpty() ? "the line" : String.join(" ", words);
   }
 }
