@@ -223,7 +223,7 @@ class NewFileTest {
       figures.putIfAbsent(usual.group(1), twice.toPlainString());
     }
     assertTrue(figures.size() > 15, figures::toString);
-    figures.put("free-gossypol", "1");
+    figures.putAll(Map.of("free-gossypol", "1", "hydrocyanic-acid", "5"));
     String source = Files.readString(root.resolve("sources.yaml"));
     Files.writeString(
         root.resolve("sources.yaml"),

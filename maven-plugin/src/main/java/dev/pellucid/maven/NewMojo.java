@@ -7,6 +7,7 @@ import java.io.File;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
@@ -26,7 +27,7 @@ public final class NewMojo extends FolderGoal {
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.recipe")
-  private String recipe = "";
+  private @Nullable String recipe;
 
   /**
    * The name of a new ingredient; pellucid.group says what kind it is.
@@ -34,7 +35,7 @@ public final class NewMojo extends FolderGoal {
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.ingredient")
-  private String ingredient = "";
+  private @Nullable String ingredient;
 
   /**
    * The code of a new premix.
@@ -42,7 +43,7 @@ public final class NewMojo extends FolderGoal {
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.premix")
-  private String premix = "";
+  private @Nullable String premix;
 
   /**
    * The code of a recipe or premix of which a batch is planned on pellucid.day.
@@ -50,7 +51,7 @@ public final class NewMojo extends FolderGoal {
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.batch")
-  private String batch = "";
+  private @Nullable String batch;
 
   /**
    * The number of a lot that comes in on pellucid.day; pellucid.of says of what.
@@ -58,7 +59,7 @@ public final class NewMojo extends FolderGoal {
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.lot")
-  private String lot = "";
+  private @Nullable String lot;
 
   /**
    * A file that comes with the plugin and is to be changed here, as practice/bounds.yaml.
@@ -66,7 +67,7 @@ public final class NewMojo extends FolderGoal {
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.own")
-  private String own = "";
+  private @Nullable String own;
 
   /**
    * For which species a new recipe is; the one of all recipes where they are for one.
@@ -74,7 +75,7 @@ public final class NewMojo extends FolderGoal {
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.species")
-  private String species = "";
+  private @Nullable String species;
 
   /**
    * The code of the recipe or premix whose lines and steps a new one gets, without its figures.
@@ -82,7 +83,7 @@ public final class NewMojo extends FolderGoal {
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.like")
-  private String like = "";
+  private @Nullable String like;
 
   /**
    * The group of a new ingredient, as oilseed-meals.
@@ -90,7 +91,7 @@ public final class NewMojo extends FolderGoal {
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.group")
-  private String group = "";
+  private @Nullable String group;
 
   /**
    * The ingredient that a lot is of.
@@ -98,7 +99,7 @@ public final class NewMojo extends FolderGoal {
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.of")
-  private String of = "";
+  private @Nullable String of;
 
   /**
    * The day on which a lot comes in or a batch is planned, as 2027-03-31. Today where none is
@@ -125,16 +126,23 @@ public final class NewMojo extends FolderGoal {
   }
 
   private Map<String, String> typed() {
-    return Map.of(
-        "recipe", recipe,
-        "ingredient", ingredient,
-        "premix", premix,
-        "batch", batch,
-        "lot", lot,
-        "own", own,
-        "species", species,
-        "like", like,
-        "group", group,
-        "of", of);
+    Map<String, String> typed = new TreeMap<>();
+    put(typed, "recipe", recipe);
+    put(typed, "ingredient", ingredient);
+    put(typed, "premix", premix);
+    put(typed, "batch", batch);
+    put(typed, "lot", lot);
+    put(typed, "own", own);
+    put(typed, "species", species);
+    put(typed, "like", like);
+    put(typed, "group", group);
+    put(typed, "of", of);
+    return typed;
+  }
+
+  private static void put(Map<String, String> typed, String name, @Nullable String value) {
+    if (value != null) {
+      typed.put(name, value);
+    }
   }
 }
