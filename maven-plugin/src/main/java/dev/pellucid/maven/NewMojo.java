@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * Writes a new file of one thing: a recipe, an ingredient, a premix, the record of a planned batch,
  * a lot, or a copy of a file that comes with the plugin. It is complete but for what a person must
  * give, and the check names each of these places. Nothing is written over.
+ *
+ * @since 0.1.0
  */
 @Mojo(name = "new", threadSafe = true)
 public final class NewMojo extends FolderGoal {
