@@ -16,6 +16,8 @@ import dev.pellucid.engine.goal.InitGoal;
 import dev.pellucid.engine.goal.InitReport;
 import dev.pellucid.engine.goal.LeastCostGoal;
 import dev.pellucid.engine.goal.LeastCostReport;
+import dev.pellucid.engine.goal.NewGoal;
+import dev.pellucid.engine.goal.NewReport;
 import dev.pellucid.engine.goal.PagesGoal;
 import dev.pellucid.engine.goal.PastState;
 import dev.pellucid.engine.goal.ReportSettings;
@@ -63,6 +65,18 @@ public final class Pellucid {
   public static InitReport init(
       Path root, Map<String, String> wishes, LocalDate day, String version) throws IOException {
     return InitGoal.of(root, wishes, day, version);
+  }
+
+  /**
+   * Makes a new file of one thing, complete but for what a person must give; writes nothing.
+   *
+   * @param day on which a lot comes in and a batch is planned
+   * @param typed what is asked for, in words, by the name of the parameter behind {@code pellucid.}
+   * @throws IOException where the disk fails
+   */
+  public static NewReport newFile(FolderState folder, LocalDate day, Map<String, String> typed)
+      throws IOException {
+    return folder.open(texts -> NewGoal.of(texts, day, typed));
   }
 
   /**

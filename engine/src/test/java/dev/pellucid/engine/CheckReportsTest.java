@@ -82,7 +82,15 @@ public class CheckReportsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {SARIF, "findings-without-waived.sarif", JUNIT, "findings.json", "summary.md"})
+      strings = {
+        SARIF,
+        "findings-without-waived.sarif",
+        JUNIT,
+        "findings.json",
+        "summary.md",
+        "annotations.txt",
+        "code-quality.json"
+      })
   void readsAsAccepted(String name) throws IOException {
     String stem = GOLDENS.resolve(name).toAbsolutePath().toString();
     Approvals.verify(
@@ -93,7 +101,14 @@ public class CheckReportsTest {
   @Test
   void noFileMore() throws IOException {
     assertEquals(
-        Set.of(SARIF, "findings-without-waived.sarif", JUNIT, "findings.json", "summary.md"),
+        Set.of(
+            SARIF,
+            "findings-without-waived.sarif",
+            JUNIT,
+            "findings.json",
+            "summary.md",
+            "annotations.txt",
+            "code-quality.json"),
         reports("").keySet());
   }
 

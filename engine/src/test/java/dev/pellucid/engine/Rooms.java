@@ -374,6 +374,15 @@ final class Rooms {
             .using("org.apache.commons.compress..", "org.apache.commons.io.."),
         // A folder that begins, as texts; of the data it knows the schemas alone.
         Room.of("engine.starter", 7, "text").knowing(Schemas.class),
+        // New files as texts; whoever takes them lays them out and writes them.
+        Room.of(
+            "engine.form",
+            5,
+            "text",
+            "syntax",
+            "engine.quantity",
+            "engine.data",
+            "engine.resolve"),
         // The route of one recipe, and the two ways of keeping what comes of many.
         Room.of(
             "engine.workspace",
@@ -421,6 +430,7 @@ final class Rooms {
             "engine.label",
             "engine.report",
             "engine.starter",
+            "engine.form",
             "engine.workspace"),
         // The facade: it opens folders, and hands them to a goal.
         Room.of("engine", 1, "text", "engine.folder", "engine.goal").knowing(Calendar.class));

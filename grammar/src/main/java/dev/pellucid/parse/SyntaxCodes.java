@@ -81,6 +81,7 @@ public final class SyntaxCodes {
               "symbol-glued",
               "tab",
               "text-extra",
+              "to-be-given",
               "to-missing",
               "unit-first",
               "unit-glued",

@@ -11,6 +11,7 @@ import java.util.Optional;
 public final class Slips {
   private static final List<Slip> IN_ORDER =
       List.of(
+          new StillToGive(),
           new CurlyQuotes(),
           new QuoteInside(),
           new QuoteUnclosed(),

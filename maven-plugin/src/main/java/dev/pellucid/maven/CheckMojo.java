@@ -56,7 +56,7 @@ public final class CheckMojo extends FolderGoal {
 
   /**
    * Where the reports go: findings.sarif, findings-without-waived.sarif, limits-junit.xml,
-   * findings.json and summary.md.
+   * findings.json, summary.md, and for build servers annotations.txt and code-quality.json.
    *
    * @since 0.1.0
    */

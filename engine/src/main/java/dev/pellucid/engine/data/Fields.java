@@ -13,12 +13,15 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.engine.yaml.Yaml.Sequence;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.Span;
+import dev.pellucid.text.ToBeGiven;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,6 +35,7 @@ final class Fields {
   private final Map<String, Entry> named = new HashMap<>();
   private final List<Entry> others = new ArrayList<>();
   private final List<Entry> unknown = new ArrayList<>();
+  private final Set<Span> toBeGiven;
   private final Span place;
 
   private Fields(Mapping mapping, Keys keys, Span place, Remarks remarks) {
@@ -39,6 +43,7 @@ final class Fields {
     this.keys = keys;
     this.place = place;
     this.remarks = remarks;
+    this.toBeGiven = new HashSet<>();
     for (Entry entry : mapping.entries()) {
       sort(entry);
     }
@@ -55,6 +60,7 @@ final class Fields {
     this.keys = same.keys;
     this.place = same.place;
     this.remarks = remarks;
+    this.toBeGiven = same.toBeGiven;
     this.named.putAll(same.named);
     this.others.addAll(same.others);
   }
@@ -176,14 +182,26 @@ final class Fields {
     if (isBare(entry)) {
       return Optional.empty();
     }
-    return scalar(entry.value(), entry.key().span());
+    Optional<Scalar> text = scalar(entry.value(), entry.key().span());
+    return text.isPresent() && isToBeGiven(text.get(), entry.key().text())
+        ? Optional.empty()
+        : text;
+  }
+
+  /** A mark in place of a value, which a person is still to write; told once, and absent. */
+  private boolean isToBeGiven(Scalar value, String key) {
+    boolean marked = value.plain() && ToBeGiven.isIn(value.text());
+    if (marked && toBeGiven.add(value.span())) {
+      remarks.add(KeyFindings.toBeGiven(value, key, !keys.has(key)));
+    }
+    return marked;
   }
 
   List<Scalar> texts(Key<? extends ListOf<? extends OneText>> key) {
     List<Scalar> texts = new ArrayList<>();
     for (Yaml item : items(key)) {
       Optional<Scalar> text = scalar(item, placeOf(key));
-      if (text.isPresent()) {
+      if (text.isPresent() && !isToBeGiven(text.get(), key.name())) {
         texts.add(text.get());
       }
     }

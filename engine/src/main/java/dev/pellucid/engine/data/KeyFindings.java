@@ -26,12 +26,13 @@ final class KeyFindings {
   static final Code UNKNOWN_WORD = new Code("data-unknown-word");
   static final Code NAME = new Code("data-name");
   static final Code EMPTY_FILE = new Code("data-empty-file");
+  static final Code TO_BE_GIVEN = new Code("data-to-be-given");
 
   private static final String BEHIND = " \" with ";
   private static final String IN_BRACKETS = " []\" with, between the brackets, ";
 
   static final List<Code> CODES =
-      List.of(UNKNOWN_KEY, MISSING_KEY, EMPTY_VALUE, SHAPE, UNKNOWN_WORD, NAME, EMPTY_FILE);
+      List.of(UNKNOWN_KEY, MISSING_KEY, EMPTY_VALUE, SHAPE, UNKNOWN_WORD, NAME, EMPTY_FILE, TO_BE_GIVEN);
 
   private KeyFindings() {}
 
@@ -74,6 +75,22 @@ final class KeyFindings {
                             block -> "\" and below it, each begun with a dash, "),
                 block -> "\" and below it, indented, ");
     return "add a line \"" + key.name() + ":" + behind + key.meaning();
+  }
+
+  /**
+   * A mark in place of a value.
+   *
+   * @param named whether the key is the name of a thing, such as a nutrient
+   */
+  static Finding toBeGiven(Scalar value, String key, boolean named) {
+    Finding finding =
+        Finding.error(TO_BE_GIVEN, value.span(), key + " is still to be given")
+            .helping("write it in place of " + value.text());
+    return named
+        ? finding.helping(
+            "an analysis, the label of the bag or a table tells it; write none where there is none,"
+                + " and leave the line out where nobody knows")
+        : finding;
   }
 
   static Finding empty(Scalar key) {

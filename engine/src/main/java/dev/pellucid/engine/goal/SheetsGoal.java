@@ -52,6 +52,11 @@ public final class SheetsGoal {
   private final List<Sheet> sheets = new ArrayList<>();
   private final List<String> withheld = new ArrayList<>();
 
+  /** The code of which the plan is kept, with its lots; empty for none. */
+  private final String wanted;
+
+  private Optional<BatchPlan> plan = Optional.empty();
+
   /**
    * The plan of a recipe, those of its batches that are written down, and what it takes of each
    * premix.
@@ -81,10 +86,22 @@ public final class SheetsGoal {
    * @param version what the version control says of the folder
    */
   public SheetsGoal(Texts folder, LocalDate day, Version version) {
+    this(folder, day, version, "");
+  }
+
+  private SheetsGoal(Texts folder, LocalDate day, Version version, String wanted) {
+    this.wanted = wanted;
     this.version = version;
     this.day = day;
     this.shared = Shared.of(ReadFolder.of(folder), Days.on(day));
     this.stock = StockDependsOn.of(shared);
+  }
+
+  /** The plan of a recipe or premix, with the lots to take; empty where it has no sheet. */
+  static Optional<BatchPlan> planned(Texts folder, LocalDate day, String code) {
+    SheetsGoal goal = new SheetsGoal(folder, day, Version.UNKNOWN, code);
+    goal.run();
+    return goal.plan;
   }
 
   /** Makes them. */
@@ -239,7 +256,10 @@ public final class SheetsGoal {
         .map(bag -> new PrintedLabel(LabelText.of(bag), LabelHtml.of(bag)));
   }
 
-  private static Sheet sheet(BatchPlan plan, Optional<PrintedLabel> label) {
+  private Sheet sheet(BatchPlan plan, Optional<PrintedLabel> label) {
+    if (plan.number().isEmpty() && plan.code().equals(wanted)) {
+      this.plan = Optional.of(plan);
+    }
     return new Sheet(
         plan.number().orElse(plan.code()),
         BatchSheetText.of(plan),

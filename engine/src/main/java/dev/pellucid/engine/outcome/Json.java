@@ -22,7 +22,7 @@ import tools.jackson.core.util.Separators;
 
 /**
  * JSON written as it is told, with nothing of it kept: two blanks for each level, one entry a line,
- * {@code \n} at each end. The whole is one object.
+ * {@code \n} at each end. The whole is one object, or one list.
  */
 final class Json {
   private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
@@ -34,11 +34,29 @@ final class Json {
     this.out = out;
   }
 
-  /** As UTF-8; the stream is left open. */
+  /** An object as UTF-8; the stream is left open. */
   static void write(OutputStream out, Consumer<Json> content) throws IOException {
+    streamed(out, writer -> write(writer, content));
+  }
+
+  /** A list as UTF-8; the stream is left open. */
+  static void writeList(OutputStream out, Consumer<Json> entries) throws IOException {
+    streamed(
+        out,
+        writer -> {
+          JsonGenerator generator = FACTORY.createGenerator(new Indented(), writer);
+          generator.writeStartArray();
+          entries.accept(new Json(generator));
+          generator.writeEndArray();
+          generator.writeRaw('\n');
+          generator.flush();
+        });
+  }
+
+  private static void streamed(OutputStream out, Consumer<Writer> content) throws IOException {
     Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
     try {
-      write(writer, content);
+      content.accept(writer);
     } catch (JacksonIOException broken) {
       throw broken.getCause();
     }

@@ -12,6 +12,8 @@ public final class ReportFiles {
   public static final String JUNIT = "limits-junit.xml";
   public static final String JSON = "findings.json";
   public static final String SUMMARY = "summary.md";
+  public static final String ANNOTATIONS = "annotations.txt";
+  public static final String CODE_QUALITY = "code-quality.json";
 
   private ReportFiles() {}
 
@@ -29,6 +31,8 @@ public final class ReportFiles {
     files.put(JUNIT, new LimitsJunit(outcome, paths));
     files.put(JSON, new FindingsJson(outcome, told, paths));
     files.put(SUMMARY, new SummaryPage(outcome, paths));
+    files.put(ANNOTATIONS, new AnnotationLines(outcome, paths));
+    files.put(CODE_QUALITY, new CodeQuality(open, paths));
     return files;
   }
 }
