@@ -112,7 +112,8 @@ class BundledTest {
     CompareReport same =
         Pellucid.compare(folder.over(DATA), folder.over(DATA), DAY, "compare.html");
     assertTrue(same.tally().endsWith("; no feed changes"), same.tally());
-    Bundled newer = dataWith("ingredients/maize.yaml", "crude-protein: 8.75", "crude-protein: 9.75");
+    Bundled newer =
+        dataWith("ingredients/maize.yaml", "crude-protein: 8.75", "crude-protein: 9.75");
     CompareReport report =
         Pellucid.compare(folder.over(DATA), folder.over(newer), DAY, "compare.html");
     assertTrue(report.text().contains("because of pellucid:ingredients/maize.yaml"), report.text());
