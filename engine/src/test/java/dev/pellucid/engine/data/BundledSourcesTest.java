@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -44,8 +46,8 @@ class BundledSourcesTest {
   }
 
   /** By the name of the source, the places that rest on it. */
-  private static Map<String, TreeSet<String>> named() throws IOException {
-    Map<String, TreeSet<String>> named = new TreeMap<>();
+  private static Map<String, Set<String>> named() throws IOException {
+    Map<String, Set<String>> named = new TreeMap<>();
     for (String place : DATA.places()) {
       if (!place.equals("sources.yaml")) {
         Matcher found = NAMED.matcher(DATA.text(place).orElseThrow());
@@ -68,7 +70,7 @@ class BundledSourcesTest {
     named()
         .forEach(
             (name, places) -> {
-              Reliability standing = sources.get(name).reliability();
+              Reliability standing = Objects.requireNonNull(sources.get(name), name).reliability();
               assertFalse(standing == Reliability.INVENTED, name + " in " + places);
               assertFalse(standing == Reliability.OWN_ANALYSIS, name + " in " + places);
             });
