@@ -5,10 +5,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.apache.commons.io.FileUtils;
 
 /** The worked example of {@code recipes/}. */
 public final class Example {
@@ -46,6 +46,16 @@ public final class Example {
       return whole;
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
+    }
+  }
+
+  private static void delete(Path folder) {
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
+      }
+    } catch (IOException left) {
+      throw new UncheckedIOException(left);
     }
   }
 

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.benchmark;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.finding.Severity;
@@ -20,7 +21,7 @@ import org.antlr.v4.runtime.atn.PredictionMode;
  * and one in which one recipe in ten breaks a limit, for which a fix is looked for. A check that
  * does not report every recipe and every limit stops the benchmark.
  *
- * <p>Arguments: the example folder, then the number of recipes and of rounds.
+ * <p>Arguments: the number of recipes and of rounds.
  */
 public final class CheckBenchmark {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
@@ -30,9 +31,9 @@ public final class CheckBenchmark {
   private CheckBenchmark() {}
 
   public static void main(String[] arguments) throws Exception {
-    Path example = Path.of(arguments[0]);
-    int count = Integer.parseInt(arguments[1]);
-    int rounds = Integer.parseInt(arguments[2]);
+    Path example = Example.whole();
+    int count = Integer.parseInt(arguments[0]);
+    int rounds = Integer.parseInt(arguments[1]);
     Path temporary = Files.createTempDirectory("pellucid-benchmark");
     BenchmarkFolder good = BenchmarkFolder.write(temporary.resolve("good"), example, count, 0);
     BenchmarkFolder slipped =

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.benchmark;
 
+import dev.pellucid.engine.Example;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.workspace.Kept;
@@ -17,7 +18,7 @@ import java.util.Map;
  * price of an ingredient that all recipes hold, with all that is to be told of the folder each
  * time.
  *
- * <p>Arguments: the example folder, then the number of recipes and of rounds.
+ * <p>Arguments: the number of recipes and of rounds.
  */
 public final class KeptBenchmark {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
@@ -27,10 +28,10 @@ public final class KeptBenchmark {
   private KeptBenchmark() {}
 
   public static void main(String[] arguments) throws Exception {
-    int count = Integer.parseInt(arguments[1]);
-    int rounds = Integer.parseInt(arguments[2]) * 5;
+    int count = Integer.parseInt(arguments[0]);
+    int rounds = Integer.parseInt(arguments[1]) * 5;
     Path root = Files.createTempDirectory("pellucid-kept");
-    BenchmarkFolder folder = BenchmarkFolder.write(root, Path.of(arguments[0]), count, 0);
+    BenchmarkFolder folder = BenchmarkFolder.write(root, Example.whole(), count, 0);
     try {
       Texts texts = Texts.at(folder.root()).held();
       String recipe = folder.root().relativize(folder.recipes().get(count / 2)).toString();

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.benchmark;
 
+import dev.pellucid.engine.Example;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,7 +15,7 @@ import java.util.Map;
 /**
  * How long a user waits: whole processes from start to end. An empty Maven build, a plain script
  * over the same recipes ({@code table.py}), and Maven builds that check a folder with all reports,
- * as they are and with the settings that README gives for short builds. All run in turn, each round
+ * as they are and with the settings that the page of the goals gives for short builds. All run in turn, each round
  * beginning with another.
  *
  * <p>Each build must report every recipe and every limit. With a build before at hand it runs in
@@ -26,7 +27,10 @@ import java.util.Map;
  * before is installed under the same version, or nothing.
  */
 public final class ProcessBenchmark {
-  /** Where README gives {@code .mvn/jvm.config}. */
+  /** The page that gives {@code .mvn/jvm.config}. */
+  private static final Path GOALS = Path.of("docs", "goals", "README.md");
+
+  /** Where it gives that file. */
   private static final String SETTINGS_BEGIN = "```jvm.config\n";
 
   private static final int BROKEN_EACH = 10;
@@ -49,15 +53,15 @@ public final class ProcessBenchmark {
 
   public static void main(String[] arguments) throws Exception {
     Path root = Files.createTempDirectory("pellucid-processes");
-    String settings = settings(Path.of(arguments[0]).resolveSibling("README.md"));
-    ProcessBenchmark benchmark = new ProcessBenchmark(root, arguments[2], arguments[3]);
-    String before = arguments.length > 6 ? arguments[6] : "";
+    String settings = settings(GOALS);
+    ProcessBenchmark benchmark = new ProcessBenchmark(root, arguments[1], arguments[2]);
+    String before = arguments.length > 5 ? arguments[5] : "";
     benchmark.add("empty build", benchmark.project("empty", "", ""), "", 0, 0);
-    for (String count : arguments[5].split(",", -1)) {
+    for (String count : arguments[4].split(",", -1)) {
       int recipes = Integer.parseInt(count.trim());
       BenchmarkFolder folder =
-          BenchmarkFolder.write(root.resolve("f" + count), Path.of(arguments[0]), recipes, 0);
-      benchmark.addScript(Path.of(arguments[1]), folder);
+          BenchmarkFolder.write(root.resolve("f" + count), Example.whole(), recipes, 0);
+      benchmark.addScript(Path.of(arguments[0]), folder);
       benchmark.addCheck("check of " + count, folder, "", "");
       benchmark.addCheck("check of " + count + ", settings", folder, settings, "");
       if (!before.isBlank()) {
@@ -66,9 +70,9 @@ public final class ProcessBenchmark {
     }
     try {
       if (!before.isBlank()) {
-        benchmark.hold(Path.of(arguments[0]), before);
+        benchmark.hold(Example.whole(), before);
       }
-      benchmark.run(Integer.parseInt(arguments[4]));
+      benchmark.run(Integer.parseInt(arguments[3]));
     } finally {
       new BenchmarkFolder(root, List.of(), 0).delete();
     }
