@@ -22,7 +22,7 @@ import java.util.Map;
  * turn too, and both must report the same to the last byte, also of a folder in which one recipe in
  * ten breaks a limit.
  *
- * <p>Arguments: the example folder, the script, how Maven is called, the version of the plugin, the
+ * <p>Arguments: the script, how Maven is called, the version of the plugin, the
  * rounds, the numbers of recipes with commas, and a local repository of Maven in which a build
  * before is installed under the same version, or nothing.
  */
