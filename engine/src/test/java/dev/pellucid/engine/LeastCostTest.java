@@ -208,6 +208,18 @@ class LeastCostTest {
   }
 
   @Test
+  void pricesOfALaterDayAreSaidNotToCountYet() throws IOException {
+    folder.with("prices/2026-11.yaml", "from: 2026-11-01", "from: 2026-12-01");
+    Advice old = only(asked(Map.of()));
+    assertEquals(Standing.NOT_ASKED, old.standing());
+    String yet = "those from 2026-12-01 do not count yet";
+    assertTrue(old.why().contains(yet), old.why());
+    LeastCostReport any = asked(Map.of("prices", "any"));
+    assertTrue(any.shown().replaceAll("\\s+", " ").contains(yet), any.shown());
+    assertTrue(any.json().contains("\"laterPricesFrom\": \"2026-12-01\""), any.json());
+  }
+
+  @Test
   void aBrokenLimitIsNoHindrance() throws IOException {
     folder.with(GROWER, "44.00 %      within", "40.00 %      within");
     assertEquals(Standing.KEEPS_AGAIN, only(asked(Map.of())).standing());

@@ -19,7 +19,7 @@ import java.util.TreeMap;
  * More of an ingredient than the species takes well; a cap for the species beats one of a group.
  */
 final class AboveCap implements Rule {
-  private static final Code CODE = new Code("above-cap");
+  static final Code CODE = new Code("above-cap");
 
   @Override
   public Code code() {

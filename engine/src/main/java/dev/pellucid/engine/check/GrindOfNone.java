@@ -25,7 +25,9 @@ final class GrindOfNone implements Rule {
   public void look(RuleContext recipe, Remarks out) {
     for (Pass pass : recipe.recipe().process().inOrder()) {
       for (Setting setting : pass.settings()) {
-        if (setting.ingredient().isPresent() && setting.written().ingredient().isPresent()) {
+        if (pass.step().comesBeforeWeighing()
+            && setting.ingredient().isPresent()
+            && setting.written().ingredient().isPresent()) {
           look(pass, setting.written().ingredient().get(), recipe.recipe().lines(), out);
         }
       }

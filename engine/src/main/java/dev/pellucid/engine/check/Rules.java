@@ -67,6 +67,7 @@ public final class Rules {
           new AboveCap(),
           new CoolerCannotDry(),
           new GrindOfNone(),
+          new StepForOne(),
           new ScreenWiderThanDie(),
           new ProcessOutsidePractice(),
           new FeedOutsidePractice(),
@@ -143,6 +144,11 @@ public final class Rules {
       ALL.stream().filter(Rule::isCause).map(Rule::code).collect(Collectors.toUnmodifiableSet());
 
   private Rules() {}
+
+  /** Whether a finding says that a feed holds more of an ingredient than its cap. */
+  public static boolean isAboveCap(Finding finding) {
+    return finding.code().equals(AboveCap.CODE);
+  }
 
   /**
    * Where a finding stands among those of its file: what is wrong with the words first, then with

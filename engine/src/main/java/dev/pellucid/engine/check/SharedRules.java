@@ -24,7 +24,9 @@ public final class SharedRules {
       LocalDate day) {
     List<Finding> findings = new ArrayList<>();
     MaterialAboveMaximum.look(tables, maxima, findings::add);
+    SubstanceNotTold.look(tables, maxima, findings::add);
     AuthorisationEnded.look(tables, profiles, day, findings::add);
+    PricesNotYet.look(tables, day, findings::add);
     MixerUneven.look(tables, findings::add);
     MadeAtNoPlant.look(tables, findings::add);
     for (ResolvedPremix premix : premixes) {
@@ -51,6 +53,8 @@ public final class SharedRules {
         MadeAtNoPlant.CODE,
         PremixNotDry.CODE,
         MaterialAboveMaximum.CODE,
-        AuthorisationEnded.CODE);
+        AuthorisationEnded.CODE,
+        PricesNotYet.CODE,
+        SubstanceNotTold.CODE);
   }
 }

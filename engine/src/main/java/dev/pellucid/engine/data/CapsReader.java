@@ -38,12 +38,20 @@ final class CapsReader {
     boolean none = max.isPresent() && max.get().text().equals(Vocabulary.NONE);
     OptionalDouble most = none ? OptionalDouble.empty() : new FigureReader(remarks).share(max);
     String because = block.textOr(IngredientVocabulary.CAP_BECAUSE, "");
+    boolean onPurpose = block.word(IngredientVocabulary.CAP_ON_PURPOSE, "yes").isPresent();
     Source source = names.sources().of(block);
     if (species.isEmpty() || max.isEmpty() || (most.isEmpty() && !none)) {
       return Optional.empty();
     }
     return Optional.of(
-        new Cap(species.get().text(), most, max.get().text(), because, source, max.get().span()));
+        new Cap(
+            species.get().text(),
+            most,
+            max.get().text(),
+            because,
+            onPurpose,
+            source,
+            max.get().span()));
   }
 
   /** A cap and the word that there is none cannot both be so. */

@@ -14,6 +14,7 @@ enum CommonSpan {
   AIR("the air of a plant", 3, 45, Unit.CELSIUS),
   TRAY_LOAD("the load of a tray", 0.3, 15, Unit.KG),
   BULK_DENSITY("a bulk density", 0.15, 3, Unit.KG_PER_L),
+  LAW_KEPT_IN("the part of batches that is to keep the law", 80, 99.99, Unit.PERCENT),
   SPREAD("a standard deviation between lots", 2, 45, Unit.PERCENT),
   DAILY_MEAL("a daily meal", 0.4, 40, Unit.PERCENT),
   FLUSH("a flush", 0.3, 200, Unit.KG),

@@ -10,15 +10,18 @@ import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** {@code contents} of an ingredient: blocks of figures, as fed, each block with its source. */
 final class ContentsReader {
   private final Nutrients nutrients;
   private final Names names;
   private final Remarks remarks;
+  private boolean ofIngredient;
   private final Map<String, Span> told = new HashMap<>();
 
   ContentsReader(Nutrients nutrients, Names names, Remarks remarks) {
@@ -33,6 +36,8 @@ final class ContentsReader {
    * @param key under which they stand
    */
   List<ContentBlock> read(Fields fields, Key<ListOf<Block>> key) {
+    // Of a lot only what was measured is told.
+    ofIngredient = key.equals(IngredientVocabulary.CONTENTS);
     List<ContentBlock> blocks = new ArrayList<>();
     for (Fields block : fields.blocks(key)) {
       blocks.add(block(block));
@@ -58,9 +63,10 @@ final class ContentsReader {
       names.species().check(species.get(), remarks);
     }
     Map<String, Content> contents = new LinkedHashMap<>();
+    Set<String> notKnown = new LinkedHashSet<>();
     boolean spread = false;
     for (Entry entry : block.others()) {
-      Optional<Content> content = content(block, entry, species, source);
+      Optional<Content> content = content(block, entry, species, source, notKnown);
       if (content.isPresent()) {
         contents.put(entry.key().text(), content.get());
         spread |= content.get().spread().isPresent();
@@ -70,11 +76,12 @@ final class ContentsReader {
         species.isPresent() ? Optional.of(species.get().text()) : Optional.empty(),
         source,
         new FigureReader(remarks).analyses(block, spread),
-        contents);
+        contents,
+        notKnown);
   }
 
   private Optional<Content> content(
-      Fields block, Entry entry, Optional<Scalar> species, Source source) {
+      Fields block, Entry entry, Optional<Scalar> species, Source source, Set<String> notKnown) {
     Scalar name = entry.key();
     if (!names.nutrients().check(name, block.keys(), remarks)) {
       return Optional.empty();
@@ -82,6 +89,10 @@ final class ContentsReader {
     Optional<Scalar> value = block.textOf(entry);
     Optional<Nutrient> nutrient = nutrients.named(name.text());
     if (value.isEmpty() || nutrient.isEmpty() || isTold(name, species)) {
+      return Optional.empty();
+    }
+    if (value.get().text().equals(Vocabulary.NOT_KNOWN) && ofIngredient) {
+      notKnown.add(name.text());
       return Optional.empty();
     }
     return new FigureReader(remarks).content(value.get(), nutrient.get().unit().kind(), source);

@@ -203,14 +203,25 @@ public record Ingredient(
    * @param species a species or group of species it holds for; empty: any
    * @param analyses how many analyses the figures and their spread rest on; empty where untold
    * @param byNutrient by the name of the nutrient
+   * @param notKnown nutrients of which the file says that nobody knows
    */
   public record ContentBlock(
       Optional<String> species,
       Source source,
       OptionalInt analyses,
-      Map<String, Content> byNutrient) {
+      Map<String, Content> byNutrient,
+      Set<String> notKnown) {
     public ContentBlock {
       byNutrient = Map.copyOf(byNutrient);
+      notKnown = Set.copyOf(notKnown);
+    }
+
+    public ContentBlock(
+        Optional<String> species,
+        Source source,
+        OptionalInt analyses,
+        Map<String, Content> byNutrient) {
+      this(species, source, analyses, byNutrient, Set.of());
     }
   }
 
@@ -219,12 +230,14 @@ public record Ingredient(
    *
    * @param species a species or group of species
    * @param most a share; empty where the file says that there is no most
+   * @param onPurpose whether the file says that it is meant so, however far from others
    */
   public record Cap(
       String species,
       OptionalDouble most,
       String asWritten,
       String because,
+      boolean onPurpose,
       Source source,
       Span place) {
 
@@ -241,6 +254,16 @@ public record Ingredient(
 
   /** Where its share of a feed usually lies, as parts of one. */
   public record Usual(double low, double high, String asWritten, Span place) {}
+
+  /** Whether the file says that nobody knows how much of a nutrient it holds. */
+  public boolean isNotKnown(String nutrient) {
+    for (ContentBlock block : contents) {
+      if (block.notKnown().contains(nutrient)) {
+        return true;
+      }
+    }
+    return false;
+  }
 
   /** The block that tells a nutrient to a species: one of its own before one for all. */
   public Optional<ContentBlock> telling(String nutrient, Optional<Species> fed) {

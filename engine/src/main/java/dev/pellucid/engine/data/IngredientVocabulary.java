@@ -6,6 +6,7 @@ import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
 import static dev.pellucid.engine.data.Vocabulary.AMOUNT_OR_NONE;
 import static dev.pellucid.engine.data.Vocabulary.ANALYSES;
 import static dev.pellucid.engine.data.Vocabulary.CONTENT;
+import static dev.pellucid.engine.data.Vocabulary.CONTENT_OR_NOT_KNOWN;
 import static dev.pellucid.engine.data.Vocabulary.FOR_SPECIES;
 import static dev.pellucid.engine.data.Vocabulary.RANGE;
 import static dev.pellucid.engine.data.Vocabulary.SOURCE;
@@ -29,6 +30,10 @@ import java.util.List;
 final class IngredientVocabulary {
   static final Keys CONTENTS_KEYS =
       Keys.of("a block of contents", SOURCE, ANALYSES, FOR_SPECIES)
+          .orElse("the name of a nutrient", CONTENT_OR_NOT_KNOWN);
+
+  static final Keys MEASURED_KEYS =
+      Keys.of("a block of contents", SOURCE, ANALYSES, FOR_SPECIES)
           .orElse("the name of a nutrient", CONTENT);
 
   static final Key<Named<ProcessKind>> DIGESTIBILITY_PROCESS =
@@ -43,7 +48,14 @@ final class IngredientVocabulary {
       must("max", AMOUNT_OR_NONE, "the most that a feed may hold; none where there is no most");
   static final Key<Text> CAP_BECAUSE = must("because", TEXT, "the reason");
 
-  static final Keys CAP_KEYS = Keys.of("a cap", CAP_SPECIES, CAP_MAX, CAP_BECAUSE, SOURCE);
+  static final Key<OneOf> CAP_ON_PURPOSE =
+      may(
+          "on-purpose",
+          new OneOf(List.of("yes")),
+          "that it is meant so, where it is far from the caps of like ingredients");
+
+  static final Keys CAP_KEYS =
+      Keys.of("a cap", CAP_SPECIES, CAP_MAX, CAP_BECAUSE, CAP_ON_PURPOSE, SOURCE);
 
   static final Keys CLASSES_KEYS =
       Keys.of("a block of stability").orElse("the name of a nutrient", WORD);

@@ -59,6 +59,7 @@ record Ingredients(
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());
     new Sisters(nutrients, remarks).look(byName.values());
+    new CapSisters(byName.values(), remarks).look();
     new NameClashes(remarks).check(groups, ingredients, formerly);
     return new Ingredients(reads, byName, names(byName.keySet()), remarks.findings());
   }

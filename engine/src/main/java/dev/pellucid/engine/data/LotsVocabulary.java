@@ -28,7 +28,7 @@ final class LotsVocabulary {
   static final Key<ListOf<Block>> CONTENTS =
       may(
           "contents",
-          new ListOf<>(new Block(IngredientVocabulary.CONTENTS_KEYS)),
+          new ListOf<>(new Block(IngredientVocabulary.MEASURED_KEYS)),
           "what was measured in it, as fed");
 
   static final Keys LOT_KEYS =

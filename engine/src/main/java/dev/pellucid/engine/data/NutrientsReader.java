@@ -65,7 +65,11 @@ final class NutrientsReader {
     for (Draft draft : drafts.values()) {
       cycles.add(nutrient(draft, index++, known));
     }
-    return new Nutrients(cycles.broken(remarks), List.copyOf(mendFirst));
+    List<Nutrient> nutrients = cycles.broken(remarks);
+    if (whole()) {
+      StandInSisters.look(nutrients, remarks);
+    }
+    return new Nutrients(nutrients, List.copyOf(mendFirst));
   }
 
   /**

@@ -39,9 +39,10 @@ public record Settings(
    * How much of a feed is made in a month.
    *
    * @param code of a recipe, as it is written
+   * @param asWritten how much, as it is written
    * @param place where the code stands
    */
-  public record Made(String code, double kg, Span place) {}
+  public record Made(String code, double kg, String asWritten, Span place) {}
 
   /** The tonnes that are made of a feed in a month, where the file says so. */
   public OptionalDouble tonnesPerMonth(String code) {

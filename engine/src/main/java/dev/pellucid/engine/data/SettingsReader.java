@@ -113,10 +113,12 @@ final class SettingsReader {
     Optional<Fields> block = fields.block(SettingsVocabulary.MADE_PER_MONTH);
     if (block.isPresent()) {
       for (Entry entry : block.get().others()) {
-        OptionalDouble kg =
-            new FigureReader(remarks).positive(block.get().textOf(entry), Extent.WEIGHT);
-        if (kg.isPresent()) {
-          made.add(new Settings.Made(entry.key().text(), kg.getAsDouble(), entry.key().span()));
+        Optional<Scalar> written = block.get().textOf(entry);
+        OptionalDouble kg = new FigureReader(remarks).positive(written, Extent.WEIGHT);
+        if (written.isPresent() && kg.isPresent()) {
+          made.add(
+              new Settings.Made(
+                  entry.key().text(), kg.getAsDouble(), written.get().text(), entry.key().span()));
         }
       }
     }
@@ -136,6 +138,7 @@ final class SettingsReader {
     }
     OptionalDouble part = new FigureReader(remarks).share(written.get());
     if (part.isEmpty() || (part.getAsDouble() >= 0.5 && part.getAsDouble() < 1)) {
+      CommonSpan.LAW_KEPT_IN.look(written, part, remarks);
       return part.orElse(Settings.LAW_KEPT_IN);
     }
     String text = written.get().text();

@@ -40,6 +40,11 @@ public final class TablesReader {
     return finding.code().equals(Places.MISPLACED);
   }
 
+  /** Whether a finding says that a cap of an ingredient is hardly meant so. */
+  public static boolean isCapInDoubt(Finding finding) {
+    return finding.code().equals(CapSisters.CODE);
+  }
+
   /** Every code that reading the tables can give, those of YAML left out. */
   public static List<Code> codes() {
     return Stream.of(
@@ -56,6 +61,8 @@ public final class TablesReader {
                 ToleranceReader.CODE,
                 Places.MISPLACED,
                 Sisters.CODE,
+                CapSisters.CODE,
+                StandInSisters.CODE,
                 PriceChecks.CODE,
                 PriceChecks.LEFT_OUT,
                 CommonSpan.CODE,

@@ -18,6 +18,7 @@ import java.util.Locale;
 final class Vocabulary {
   static final String NAME = "[a-z][a-z0-9]*(-[a-z0-9]+)*";
   static final String NONE = "none";
+  static final String NOT_KNOWN = "not-known";
   static final String FIGURE = "[0-9]{1,12}(\\.[0-9]{1,12})?";
 
   static final Text TEXT = new Text("");
@@ -27,17 +28,8 @@ final class Vocabulary {
   static final Text AMOUNT = new Text("^" + FIGURE + "\\s*\\S+$");
   static final Text AMOUNT_OR_NONE = new Text("^(" + NONE + "|" + FIGURE + "\\s*\\S+)$");
   static final Text RANGE = new Text("^" + FIGURE + " to " + FIGURE + "\\s*\\S+$");
-  static final Text CONTENT =
-      new Text(
-          "^("
-              + NONE
-              + "|below "
-              + FIGURE
-              + "\\s*\\S+|"
-              + FIGURE
-              + "(\\s*(±|\\+/-)\\s*"
-              + FIGURE
-              + ")?\\s*\\S+)$");
+  static final Text CONTENT = content(NONE);
+  static final Text CONTENT_OR_NOT_KNOWN = content(NONE + "|" + NOT_KNOWN);
   static final OneOf YES = new OneOf(List.of("yes"));
   static final Text DAY = new Text("^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
 
@@ -53,6 +45,20 @@ final class Vocabulary {
       may("analyses", COUNT, "how many analyses the figures and their spread rest on");
 
   private Vocabulary() {}
+
+  /** A figure, with a spread or a bound, or one of some words. */
+  private static Text content(String words) {
+    return new Text(
+        "^("
+            + words
+            + "|below "
+            + FIGURE
+            + "\\s*\\S+|"
+            + FIGURE
+            + "(\\s*(±|\\+/-)\\s*"
+            + FIGURE
+            + ")?\\s*\\S+)$");
+  }
 
   /** Whether a text is as {@link #NAME} has it: {@code soybean-meal-48}. */
   static boolean isName(String text) {

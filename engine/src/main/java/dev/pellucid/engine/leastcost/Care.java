@@ -1,5 +1,6 @@
 package dev.pellucid.engine.leastcost;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import java.util.OptionalInt;
  * @param standings how many figures rest on what, by the word of its standing
  * @param oldestPrice days of the oldest price that counts
  * @param inventedPrices how many prices are invented
+ * @param laterPrices the first day from which a newer price counts, that lies after the day
  * @param held what may not rise, and what it does not tell
  * @param labelAnew whether the label would have to be printed anew, and why, a sentence each
  */
@@ -25,6 +27,7 @@ public record Care(
     Map<String, Integer> standings,
     OptionalInt oldestPrice,
     int inventedPrices,
+    Optional<LocalDate> laterPrices,
     List<Refusal> held,
     List<String> labelAnew) {
   /** Of what has no answer. */
@@ -36,6 +39,7 @@ public record Care(
           Map.of(),
           OptionalInt.empty(),
           0,
+          Optional.empty(),
           List.of(),
           List.of());
 

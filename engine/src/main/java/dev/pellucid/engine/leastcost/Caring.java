@@ -40,6 +40,7 @@ final class Caring {
             ? OptionalInt.of((int) prices.oldest().get().days())
             : OptionalInt.empty(),
         prices.invented().size(),
+        LaterPrices.from(then, feed),
         posed.held(),
         LabelAnew.of(posed.recipe(), then));
   }

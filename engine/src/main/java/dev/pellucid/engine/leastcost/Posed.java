@@ -95,6 +95,14 @@ public record Posed(
     return line.material().single().isPresent() && (told || wishes.without().contains(name));
   }
 
+  /** Why a line may not rise: what bans it from such a feed, then what it does not tell. */
+  private static List<Refusal> against(RuleContext recipe, Line line, Held holding) {
+    List<Refusal> against = new ArrayList<>();
+    line.material().single().ifPresent(it -> against.addAll(Banned.of(recipe, it.ingredient())));
+    against.addAll(holding.from(recipe.recipe(), line));
+    return against;
+  }
+
   private static Free free(
       RuleContext recipe, Wishes wishes, Line line, Held holding, List<Refusal> held) {
     double now = line.designed().kgPer100();
@@ -111,9 +119,9 @@ public record Posed(
       high = Math.min(high, now + move);
     }
     if (high > now) {
-      List<Refusal> silent = holding.from(recipe.recipe(), line);
-      held.addAll(silent);
-      high = silent.isEmpty() ? high : now;
+      List<Refusal> against = against(recipe, line, holding);
+      held.addAll(against);
+      high = against.isEmpty() ? high : now;
       low = Math.min(low, high);
     }
     double step = line.step().isPresent() ? line.step().get().part() * WHOLE : 0;

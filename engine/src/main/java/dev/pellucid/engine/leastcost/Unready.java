@@ -77,8 +77,17 @@ final class Unready {
             + ChronoUnit.DAYS.between(oldest.get().from(), day)
             + " days old, and "
             + DAYS
-            + " are taken at most: write today's into a file of prices/, or take old ones as they"
+            + " are taken at most"
+            + later(posed)
+            + ": write today's into a file of prices/, or take old ones as they"
             + TAKEN);
+  }
+
+  /** A newer list may stand there with a day that is a slip. */
+  private static String later(Posed posed) {
+    return LaterPrices.from(posed.recipe(), posed.task().feed())
+        .map(from -> " (those from " + from + " do not count yet)")
+        .orElse("");
   }
 
   /** A slipped point in a price would move every recipe to it. */

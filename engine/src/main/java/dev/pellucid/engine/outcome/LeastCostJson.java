@@ -241,6 +241,7 @@ public final class LeastCostJson {
         "oldestPriceDays",
         care.oldestPrice().isPresent() ? BigDecimal.valueOf(care.oldestPrice().getAsInt()) : null);
     json.put("inventedPrices", care.inventedPrices());
+    json.put("laterPricesFrom", care.laterPrices().map(Object::toString).orElse(null));
     json.put("labelAnew", care.labelAnew());
     refusals(json, care.held());
     json.end();

@@ -72,6 +72,9 @@ final class LeastCostWords {
               "is invented, and the answer is no truer than it",
               "are invented, and the answer is no truer than they"));
     }
+    if (care.laterPrices().isPresent()) {
+      told.add("those from " + care.laterPrices().get() + " do not count yet");
+    }
     return told.isEmpty() ? "" : "Prices: " + String.join("; ", told) + ".";
   }
 

@@ -30,8 +30,10 @@ final class FreedomOfLine {
     if (line.step().isPresent()) {
       step(line, line.step().get(), ofFeed);
     }
-    if (line.within().isPresent() && line.within().get().orNone().isPresent()) {
-      orNone(line, line.within().get(), line.within().get().orNone().get().span(), ofFeed);
+    if (line.within().isPresent() && !ofFeed) {
+      findings.add(inPremix(line.within().get().span()));
+    } else if (line.within().isPresent() && line.within().get().orNone().isPresent()) {
+      orNone(line, line.within().get(), line.within().get().orNone().get().span());
     }
   }
 
@@ -56,11 +58,9 @@ final class FreedomOfLine {
     }
   }
 
-  private void orNone(ShareLine line, ShareLine.Within within, Span orNone, boolean ofFeed) {
+  private void orNone(ShareLine line, ShareLine.Within within, Span orNone) {
     boolean fromZero = within.range().low().value().signum() == 0;
-    if (!ofFeed) {
-      findings.add(inPremix(orNone));
-    } else if (isRest(line)) {
+    if (isRest(line)) {
       findings.add(
           taken(
                   Finding.error(

@@ -24,6 +24,7 @@ import java.util.TreeSet;
  * @param practices names of those of practice
  * @param others names of those of law or guidance that it asks for itself
  * @param sections which of label, limits and overage it has
+ * @param batch of what size and where it is made, where both are told
  * @param counts how many of its limits were judged, by who asks for them
  */
 record Asked(
@@ -36,7 +37,11 @@ record Asked(
     List<String> practices,
     List<String> others,
     Set<String> sections,
+    Optional<Batch> batch,
     Counts counts) {
+
+  /** A batch of so many kg at a plant of a name. */
+  record Batch(double kg, String plant) {}
 
   /** How many limits are asked by law, guidance, need, practice and by recipes themselves. */
   record Counts(int law, int guidance, int need, int practice, int own) {
@@ -81,7 +86,14 @@ record Asked(
         practices,
         others,
         sections(recipe),
+        batch(recipe),
         counts(looked));
+  }
+
+  private static Optional<Batch> batch(ResolvedRecipe recipe) {
+    return recipe.batch().isPresent() && recipe.plant().isPresent()
+        ? Optional.of(new Batch(recipe.batch().get().kg(), recipe.plant().get().name()))
+        : Optional.empty();
   }
 
   /** Which of the sections it has that a feed passes without. */

@@ -62,7 +62,9 @@ record Suspect(Finding finding, String path, String word, Set<String> brings) {
     Optional<DataFileKind> kind = DataFileKind.of(path);
     boolean fits =
         kind.isPresent()
-            && (kind.get() == DataFileKind.INGREDIENTS || kind.get() == DataFileKind.PRICES);
+            && (kind.get() == DataFileKind.INGREDIENTS
+                || kind.get() == DataFileKind.NUTRIENTS
+                || kind.get() == DataFileKind.PRICES);
     return fits ? Optional.of(new Suspect(finding, path, word, Set.of(word))) : Optional.empty();
   }
 

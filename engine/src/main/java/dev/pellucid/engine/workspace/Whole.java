@@ -92,6 +92,7 @@ public record Whole(
     List<Finding> told = Causes.fold(shared, recipes, ofRecords, findings);
     told = UnknownNames.fold(shared, told);
     told = MissingPrices.fold(shared, told);
+    told = CapsInDoubt.fold(told);
     return new ArrayList<>(Waiting.told(told, recipes));
   }
 

@@ -29,7 +29,15 @@ public final class WholeFolder {
 
   /** Every code of what is said of a whole folder. */
   public static List<Code> codes() {
-    return List.of(PRACTICE, PRICES, UNMET, Sisters.CODE, MakerNotTold.CODE, MadePerMonth.CODE);
+    return List.of(
+        PRACTICE,
+        PRICES,
+        UNMET,
+        Sisters.CODE,
+        MakerNotTold.CODE,
+        MadePerMonth.CODE,
+        MadePerMonth.LEFT_OUT,
+        MadeFarOff.CODE);
   }
 
   static List<Finding> findings(Shared shared, List<Summary> recipes) {
@@ -52,7 +60,7 @@ public final class WholeFolder {
       prices(shared, findings);
     }
     MakerNotTold.look(shared, recipes, findings);
-    MadePerMonth.look(shared, findings);
+    MadePerMonth.look(shared, recipes, findings);
     findings.addAll(LostSections.of(recipes));
     if (all) {
       unmet(shared, recipes, findings);

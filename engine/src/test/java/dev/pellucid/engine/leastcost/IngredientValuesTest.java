@@ -169,6 +169,22 @@ class IngredientValuesTest {
   }
 
   @Test
+  void whatIsBannedIsHeldByTheBanWhereItIsTried() {
+    Wishes wishes = Wishes.NONE.trying("catfish-trimmings-meal");
+    Posed posed = FoundFeeds.posed("catfish/CG-36.recipe", wishes);
+    Refusal first = posed.held().get(0);
+    assertEquals("catfish-trimmings-meal", first.ingredient());
+    assertEquals("inclusion own-species-protein max 0 % (eu-bans)", first.missing());
+    for (Free free : posed.task().free()) {
+      if (free.line().material().name().equals("catfish-trimmings-meal")) {
+        assertEquals(0, free.high());
+        return;
+      }
+    }
+    throw new AssertionError("not offered");
+  }
+
+  @Test
   void whatIsCheaperThanItsWorthComesInAtItsPrice() {
     Case one = FoundFeeds.of("trout/TG-44.recipe", Wishes.NONE.explained(Optional.empty()));
     for (IngredientValue value : values(one, true)) {

@@ -365,6 +365,7 @@ public final class Advices {
         Map.of("from-memory", 212, "published", 61, "invented", 4),
         OptionalInt.of(24),
         37,
+        Optional.empty(),
         List.of(refusal()),
         List.of("crude-protein is declared at 35.5 % and would be 36.1 %"));
   }
