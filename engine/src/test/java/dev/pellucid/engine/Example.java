@@ -30,7 +30,7 @@ public final class Example {
   private static Path makeWhole() {
     try {
       Path top = Files.createTempDirectory("example");
-      Runtime.getRuntime().addShutdownHook(new Thread(() -> FileUtils.deleteQuietly(top.toFile())));
+      Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(top)));
       Path whole = top.resolve("recipes");
       Bundled bundled = Bundled.ofThisVersion();
       for (String place : bundled.places()) {
