@@ -13,6 +13,6 @@ assert new File(feeds, 'pom.xml').text.contains("<pellucid.version>$version</pel
 assert new File(feeds, 'pellucid.yaml').text.contains('\nname: "my feeds"\n')
 assert new File(feeds, 'target/batch-sheets').list().findAll { it.endsWith('.html') }.size() == 3
 assert log.contains('pellucid.species is salmon, and there is no starter feed for it; there are ')
-assert (log =~ /there is no folder \S+nowhere; make it, then run the goal again/).find()
+assert (log =~ /there is no folder .+nowhere; make it, then run the goal again/).find()
 assert !log.contains('Exception in thread')
 return true

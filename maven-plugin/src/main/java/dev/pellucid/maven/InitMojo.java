@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1.0
  */
-@Mojo(name = "init", requiresProject = false, threadSafe = true)
+@Mojo(name = "init", requiresProject = false, aggregator = true, threadSafe = true)
 public final class InitMojo extends StatingGoal {
   /**
    * The folder that is to hold the feeds; the current one where none is given. It must be there,
