@@ -202,7 +202,16 @@ class NewFileTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"oilseed-meals", "cereals", "fish-meals", "fish-oils", "phosphates", "trace-salts", "vitamins", "roots"})
+  @CsvSource({
+    "oilseed-meals",
+    "cereals",
+    "fish-meals",
+    "fish-oils",
+    "phosphates",
+    "trace-salts",
+    "vitamins",
+    "roots"
+  })
   void anIngredientOfAGroup(String group) throws IOException {
     exactlyTold(5, Map.of("ingredient", "lupin-meal", "group", group));
   }
@@ -235,8 +244,7 @@ class NewFileTest {
   @Test
   void aLot() throws IOException {
     Form form = exactlyTold(3, Map.of("lot", "MZ-115", "of", "maize"));
-    filled(
-        form, Map.of("best-before", "2027-06-01", "quantity", "3000", "inspection", "passed"));
+    filled(form, Map.of("best-before", "2027-06-01", "quantity", "3000", "inspection", "passed"));
     nothingIsTold();
   }
 
@@ -255,8 +263,7 @@ class NewFileTest {
   void aFileThatComesWithThePlugin() throws IOException {
     Form form = exactlyTold(0, Map.of("own", "practice/bounds.yaml"));
     assertEquals("practice/bounds.yaml", form.path());
-    assertEquals(
-        Bundled.ofThisVersion().text("practice/bounds.yaml").orElseThrow(), form.text());
+    assertEquals(Bundled.ofThisVersion().text("practice/bounds.yaml").orElseThrow(), form.text());
   }
 
   @Test
