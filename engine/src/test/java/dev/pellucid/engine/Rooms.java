@@ -376,7 +376,14 @@ final class Rooms {
         Room.of("engine.starter", 7, "text").knowing(Schemas.class),
         // New files as texts; whoever takes them lays them out and writes them.
         Room.of(
-            "engine.form", 5, "text", "syntax", "engine.quantity", "engine.data", "engine.resolve"),
+            "engine.form",
+            5,
+            "text",
+            "measure",
+            "syntax",
+            "engine.quantity",
+            "engine.data",
+            "engine.resolve"),
         // The route of one recipe, and the two ways of keeping what comes of many.
         Room.of(
             "engine.workspace",
