@@ -171,25 +171,42 @@ class NewFileTest {
     return figures;
   }
 
-  @Test
-  void aRecipeOfASpeciesThatHasNone() throws IOException {
-    for (String species : List.of("carp", "catfish", "trout", "shrimp")) {
-      FileUtils.deleteDirectory(root.resolve(species).toFile());
+  /** Nothing but what comes with the plugin, and prices. */
+  private void withoutFeeds() throws IOException {
+    for (String folder :
+        List.of("carp", "catfish", "trout", "shrimp", "premixes", "batches", "practice")) {
+      FileUtils.deleteDirectory(root.resolve(folder).toFile());
     }
-    FileUtils.deleteDirectory(root.resolve("batches").toFile());
     String settings = Files.readString(root.resolve("pellucid.yaml"));
     Files.writeString(
         root.resolve("pellucid.yaml"), settings.substring(0, settings.indexOf("# So that")));
+  }
+
+  private List<Integer> toldOf(Form form) throws IOException {
+    return Pellucid.check(folder(), DAY).shown().stream()
+        .filter(one -> one.span().file().path().equals(form.path()))
+        .map(one -> one.span().from().line())
+        .sorted()
+        .toList();
+  }
+
+  @Test
+  void aRecipeOfASpeciesThatHasNone() throws IOException {
+    withoutFeeds();
     Form form = written(Map.of("recipe", "NEW-1", "species", "rainbow-trout"));
     assertEquals("rainbow-trout/NEW-1.recipe", form.path());
-    assertEquals(
-        marked(form.text()),
-        Pellucid.check(folder(), DAY).shown().stream()
-            .filter(one -> one.span().file().path().equals(form.path()))
-            .map(one -> one.span().from().line())
-            .sorted()
-            .toList());
+    assertEquals(marked(form.text()), toldOf(form));
     assertTrue(form.text().contains("rest\n"), form::text);
+    assertTrue(form.text().contains("  meets     trout-"), form::text);
+  }
+
+  @Test
+  void aPremixWhereThereIsNone() throws IOException {
+    withoutFeeds();
+    Form form = written(Map.of("premix", "MIN-1"));
+    assertEquals(marked(form.text()), toldOf(form));
+    assertTrue(form.text().contains("mg/kg   from zinc-sulphate\n"), form::text);
+    isLaidOut(form);
   }
 
   @ParameterizedTest
@@ -202,7 +219,16 @@ class NewFileTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"oilseed-meals", "cereals", "fish-meals", "fish-oils", "phosphates", "trace-salts", "vitamins", "roots"})
+  @CsvSource({
+    "oilseed-meals",
+    "cereals",
+    "fish-meals",
+    "fish-oils",
+    "phosphates",
+    "trace-salts",
+    "vitamins",
+    "roots"
+  })
   void anIngredientOfAGroup(String group) throws IOException {
     exactlyTold(5, Map.of("ingredient", "lupin-meal", "group", group));
   }
@@ -235,8 +261,7 @@ class NewFileTest {
   @Test
   void aLot() throws IOException {
     Form form = exactlyTold(3, Map.of("lot", "MZ-115", "of", "maize"));
-    filled(
-        form, Map.of("best-before", "2027-06-01", "quantity", "3000", "inspection", "passed"));
+    filled(form, Map.of("best-before", "2027-06-01", "quantity", "3000", "inspection", "passed"));
     nothingIsTold();
   }
 
@@ -255,8 +280,7 @@ class NewFileTest {
   void aFileThatComesWithThePlugin() throws IOException {
     Form form = exactlyTold(0, Map.of("own", "practice/bounds.yaml"));
     assertEquals("practice/bounds.yaml", form.path());
-    assertEquals(
-        Bundled.ofThisVersion().text("practice/bounds.yaml").orElseThrow(), form.text());
+    assertEquals(Bundled.ofThisVersion().text("practice/bounds.yaml").orElseThrow(), form.text());
   }
 
   @Test

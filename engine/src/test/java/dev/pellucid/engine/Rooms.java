@@ -379,6 +379,7 @@ final class Rooms {
             "engine.form",
             5,
             "text",
+            "measure",
             "syntax",
             "engine.quantity",
             "engine.data",

@@ -122,7 +122,7 @@ public final class NewMojo extends FolderGoal {
     if (done.isEmpty()) {
       throw new MojoFailureException(
           "nothing was written, for something bears the name already: "
-              + report.form().orElseThrow().path());
+              + report.path());
     }
     done.forEach(line -> getLog().info("pellucid: " + Unseen.shown(line)));
   }

@@ -25,7 +25,7 @@ enum WritingGoal {
       goal(feeds, new FiguresMojo()).execute();
     }
   },
-  CHECK("target/out", ".*", 5) {
+  CHECK("target/out", ".*", 7) {
     @Override
     void run(Path feeds, int state) throws Exception {
       KilledFolder.maize(feeds, state);

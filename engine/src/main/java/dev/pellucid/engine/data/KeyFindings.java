@@ -32,7 +32,15 @@ final class KeyFindings {
   private static final String IN_BRACKETS = " []\" with, between the brackets, ";
 
   static final List<Code> CODES =
-      List.of(UNKNOWN_KEY, MISSING_KEY, EMPTY_VALUE, SHAPE, UNKNOWN_WORD, NAME, EMPTY_FILE, TO_BE_GIVEN);
+      List.of(
+          UNKNOWN_KEY,
+          MISSING_KEY,
+          EMPTY_VALUE,
+          SHAPE,
+          UNKNOWN_WORD,
+          NAME,
+          EMPTY_FILE,
+          TO_BE_GIVEN);
 
   private KeyFindings() {}
 

@@ -47,13 +47,18 @@ public final class IngredientForm {
     nutrients.stream().filter(IngredientForm::isOfTheWhole).forEach(this::content);
     Set<Nutrient> bounded = bounded(law);
     if (!bounded.isEmpty()) {
-      line("  # What the law bounds in it: as its seller declares it, or below what was looked for.");
+      line(
+          "  # What the law bounds in it: as its seller declares it, or below what was looked for.");
       line("  - source: " + ToBeGiven.MARK);
       bounded.forEach(this::content);
     }
     line("# Whatever else is known, such as lysine or calcium, stands in a line more of contents.");
-    line("# What fish digest of it stands under digestibility, the most that they take under caps.");
-    line("# Its price stands in a file of prices/, in a line more: " + name + ", a colon, the price.");
+    line(
+        "# What fish digest of it stands under digestibility, the most that they take under caps.");
+    line(
+        "# Its price stands in a file of prices/, in a line more: "
+            + name
+            + ", a colon, the price.");
     return text.toString();
   }
 

@@ -21,7 +21,6 @@ public final class LotForm {
             # What was measured of it stands under contents, as in a file of ingredients/; who sent it
             # under supplier.
         """
-        .formatted(
-            number, ingredient, received, ToBeGiven.MARK, ToBeGiven.MARK, ToBeGiven.MARK);
+        .formatted(number, ingredient, received, ToBeGiven.MARK, ToBeGiven.MARK, ToBeGiven.MARK);
   }
 }

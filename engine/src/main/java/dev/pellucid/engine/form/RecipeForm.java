@@ -129,9 +129,7 @@ public final class RecipeForm {
   }
 
   private Optional<String[]> dose(ResolvedPremix premix) {
-    return premix
-        .dose()
-        .map(dose -> new String[] {premix.code(), percent(dose.percent()) + " %"});
+    return premix.dose().map(dose -> new String[] {premix.code(), percent(dose.percent()) + " %"});
   }
 
   private static String percent(BigDecimal percent) {

@@ -58,7 +58,8 @@ final class NewBatch {
       }
     }
     return NewReport.of(
-        new Form("batches/" + number(plan.code()) + ".yaml", BatchForm.text(size(plan), lots, without)),
+        new Form(
+            "batches/" + number(plan.code()) + ".yaml", BatchForm.text(size(plan), lots, without)),
         "mvn pellucid:batch-sheet makes its sheet, and says what is to be bought for it");
   }
 

@@ -125,8 +125,7 @@ final class NewFeed {
             profiles(species, model.map(Model::meets).orElse(List.of())),
             shared.tables(),
             new TreeMap<>(shared.resolver().premixes()));
-    String text =
-        model.map(one -> form.like(code, one.file())).orElseGet(() -> form.bare(code));
+    String text = model.map(one -> form.like(code, one.file())).orElseGet(() -> form.bare(code));
     return NewReport.of(
         laidOut(folder(model, word) + code + ".recipe", text),
         "when its figures stand there, mvn pellucid:least-cost finds shares that keep every limit");

@@ -175,8 +175,7 @@ public final class NewGoal {
             : name + " is there already, in " + path + "; change that file, or take another name");
   }
 
-  static NewReport unknown(
-      String typed, String thing, String parameter, Collection<String> known) {
+  static NewReport unknown(String typed, String thing, String parameter, Collection<String> known) {
     List<String> near = NearNames.of(typed, known);
     List<String> holding = near.isEmpty() ? NearNames.holding(typed, known) : near;
     String asked =

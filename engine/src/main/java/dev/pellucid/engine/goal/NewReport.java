@@ -31,6 +31,11 @@ public record NewReport(Optional<Form> form, Optional<String> problem, List<Stri
     return new NewReport(Optional.empty(), Optional.of(Sentence.of(problem)), List.of());
   }
 
+  /** Where the file would stand below the folder; empty where there is a problem. */
+  public String path() {
+    return form.map(Form::path).orElse("");
+  }
+
   /**
    * Writes the file where nothing bears its name.
    *

@@ -58,7 +58,7 @@ final class MadeFarOff {
     double most = 0;
     int others = 0;
     for (Run other : runs) {
-      if (other != run && other.batch().plant().equals(run.batch().plant())) {
+      if (!other.equals(run) && other.batch().plant().equals(run.batch().plant())) {
         others++;
         least = Math.min(least, other.batches());
         most = Math.max(most, other.batches());

@@ -99,6 +99,9 @@ public final class KeyTables {
     if (text.equals(Vocabulary.CONTENT)) {
       return "`65 %`, `65 ± 1.5 %`, `below 0.02 mg/kg` or `none`";
     }
+    if (text.equals(Vocabulary.CONTENT_OR_NOT_KNOWN)) {
+      return "`65 %`, `65 ± 1.5 %`, `below 0.02 mg/kg`, `none` or `not-known`";
+    }
     if (text.equals(Vocabulary.DAY)) {
       return "a day: `2027-03-31`";
     }
