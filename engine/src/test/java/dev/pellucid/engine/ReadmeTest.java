@@ -15,7 +15,9 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What README.md shows is what the tool says today; the pages that it leads to have their own test. */
+/**
+ * What README.md shows is what the tool says today; the pages that it leads to have their own test.
+ */
 class ReadmeTest {
   private static final String GROWER = "catfish/CG-36.recipe";
   private static final Path README = Path.of("..", "README.md");

@@ -58,8 +58,7 @@ final class FormerData {
     ArtifactRequest request =
         new ArtifactRequest(new DefaultArtifact(ENGINE + version), repositories, null);
     try {
-      return Optional.ofNullable(
-          system.resolveArtifact(session, request).getArtifact().getFile());
+      return Optional.ofNullable(system.resolveArtifact(session, request).getArtifact().getFile());
     } catch (ArtifactResolutionException | IllegalArgumentException gone) {
       return Optional.empty();
     }

@@ -121,8 +121,7 @@ public final class NewMojo extends FolderGoal {
     List<String> done = report.write(folder.toPath());
     if (done.isEmpty()) {
       throw new MojoFailureException(
-          "nothing was written, for something bears the name already: "
-              + report.path());
+          "nothing was written, for something bears the name already: " + report.path());
     }
     done.forEach(line -> getLog().info("pellucid: " + Unseen.shown(line)));
   }

@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 class PluginVersionTest {
   @Test
   void aVersionThatStandsThere() {
-    assertEquals(Optional.of("1.2.3"), version("<build><plugins>" + plugin("1.2.3") + "</plugins></build>"));
+    assertEquals(
+        Optional.of("1.2.3"), version("<build><plugins>" + plugin("1.2.3") + "</plugins></build>"));
   }
 
   @Test
@@ -44,12 +45,16 @@ class PluginVersionTest {
 
   private static String plugin(String version) {
     return "<plugin><groupId>dev.pellucid</groupId><artifactId>pellucid-maven-plugin</artifactId>"
-        + "<version>" + version + "</version></plugin>";
+        + "<version>"
+        + version
+        + "</version></plugin>";
   }
 
   private static Optional<String> version(String inside) {
     return PluginVersion.of(
         "<project><modelVersion>4.0.0</modelVersion><groupId>g</groupId><artifactId>a</artifactId>"
-            + "<version>1</version>" + inside + "</project>");
+            + "<version>1</version>"
+            + inside
+            + "</project>");
   }
 }

@@ -74,7 +74,8 @@ class SkinTest {
                         "dev.pellucid..",
                         // One name of older builders of sites.
                         "org.codehaus.doxia.sink",
-                        // How Maven has a jar from its repositories, and what its reader of POMs throws.
+                        // How Maven has a jar from its repositories, and what its reader of POMs
+                        // throws.
                         "org.eclipse.aether..",
                         "org.codehaus.plexus.util.xml.pull")
                     .or(describe("primitive", SkinTest::isPrimitive))))

@@ -15,16 +15,16 @@ import java.util.Map;
 /**
  * How long a user waits: whole processes from start to end. An empty Maven build, a plain script
  * over the same recipes ({@code table.py}), and Maven builds that check a folder with all reports,
- * as they are and with the settings that the page of the goals gives for short builds. All run in turn, each round
- * beginning with another.
+ * as they are and with the settings that the page of the goals gives for short builds. All run in
+ * turn, each round beginning with another.
  *
  * <p>Each build must report every recipe and every limit. With a build before at hand it runs in
  * turn too, and both must report the same to the last byte, also of a folder in which one recipe in
  * ten breaks a limit.
  *
- * <p>Arguments: the script, how Maven is called, the version of the plugin, the
- * rounds, the numbers of recipes with commas, and a local repository of Maven in which a build
- * before is installed under the same version, or nothing.
+ * <p>Arguments: the script, how Maven is called, the version of the plugin, the rounds, the numbers
+ * of recipes with commas, and a local repository of Maven in which a build before is installed
+ * under the same version, or nothing.
  */
 public final class ProcessBenchmark {
   /** The page that gives {@code .mvn/jvm.config}. */
