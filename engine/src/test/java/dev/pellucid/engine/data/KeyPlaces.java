@@ -10,10 +10,11 @@ import dev.pellucid.text.Span;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -25,7 +26,7 @@ public final class KeyPlaces {
   private final SortedMap<String, SourceFile> files;
   private final TablesState state;
   private final SortedMap<String, Span> keys = new TreeMap<>();
-  private final SortedMap<String, Span> words = new TreeMap<>();
+  private final NavigableMap<String, Span> words = new TreeMap<>();
 
   private KeyPlaces(SortedMap<String, SourceFile> files) {
     this.files = files;
@@ -44,8 +45,8 @@ public final class KeyPlaces {
   }
 
   /** Every key that a data file may have. */
-  public static SortedSet<String> declared() {
-    SortedSet<String> declared = new TreeSet<>();
+  public static NavigableSet<String> declared() {
+    NavigableSet<String> declared = new TreeSet<>();
     for (DataFileKind kind : DataFileKind.values()) {
       declare(kind.word(), kind.keys(), declared, new HashSet<>());
     }
@@ -130,7 +131,7 @@ public final class KeyPlaces {
   }
 
   /** Where a word stands for one of a few, by the key that it stands behind. */
-  public SortedMap<String, Span> words() {
+  public NavigableMap<String, Span> words() {
     return words;
   }
 

@@ -16,8 +16,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.SortedMap;
-import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeAll;
@@ -85,7 +85,7 @@ class DataKeysTest {
 
   @Test
   void everyKeyIsInAnExample() {
-    SortedSet<String> missing = KeyPlaces.declared();
+    NavigableSet<String> missing = KeyPlaces.declared();
     assertTrue(missing.size() > 200, missing::toString);
     folders.forEach(places -> missing.removeAll(places.keys().keySet()));
     assertEquals("", String.join("\n", missing));

@@ -9,6 +9,7 @@ import dev.pellucid.engine.goal.FiguresReport;
 import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.InitReport;
 import dev.pellucid.engine.goal.LeastCostReport;
+import dev.pellucid.engine.goal.NewReport;
 import dev.pellucid.engine.goal.SheetReport;
 import dev.pellucid.engine.goal.TraceReport;
 import dev.pellucid.engine.goal.Version;
@@ -55,6 +56,7 @@ final class GoalOutput {
       case "figures" -> figures();
       case "trace" -> trace();
       case "init" -> init();
+      case "new" -> newFile();
       // They say what they wrote, and where on the disk: nothing that a page could show.
       case "format", "format-check", "report", "help" -> "";
       default -> throw new AssertionError("GoalOutput does not know how to run " + goal);
@@ -105,9 +107,8 @@ final class GoalOutput {
   }
 
   private String leastCost() throws IOException {
-    Map<String, String> wishes = new TreeMap<>();
-    command.given().forEach((name, words) -> wishes.put(name.replace("pellucid.", ""), words));
-    wishes.keySet().removeAll(List.of("recipe", "write", "day"));
+    Map<String, String> wishes = typed();
+    wishes.remove("recipe");
     LeastCostReport report =
         Pellucid.leastCost(
             folder.state(), DocFolder.DAY, given("recipe"), wishes, PrintedPaths.BELOW_FOLDER);
@@ -149,6 +150,24 @@ final class GoalOutput {
     InitReport.Written written = report.write(folder.root());
     folder.changed();
     return String.join("\n", written.done()) + "\n" + check();
+  }
+
+  private String newFile() throws IOException {
+    NewReport report = Pellucid.newFile(folder.state(), DocFolder.DAY, typed());
+    if (report.problem().isPresent()) {
+      return report.problem().get();
+    }
+    List<String> done = report.write(folder.root());
+    folder.changed();
+    return String.join("\n", done);
+  }
+
+  /** What was typed, by the names of parameters behind {@code pellucid.}. */
+  private Map<String, String> typed() {
+    Map<String, String> typed = new TreeMap<>();
+    command.given().forEach((name, words) -> typed.put(name.replace("pellucid.", ""), words));
+    typed.keySet().removeAll(List.of("write", "day"));
+    return typed;
   }
 
   private Map<String, String> wishes(String... names) {

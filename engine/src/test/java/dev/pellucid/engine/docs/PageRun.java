@@ -227,7 +227,7 @@ final class PageRun {
    */
   private void told(int number, DocFolder in) throws IOException {
     DocBlock block = page.blocks().get(number);
-    if (!block.says("file")) {
+    if (!block.says("file") && !block.says("gives")) {
       return;
     }
     String next = shownNext(number);
