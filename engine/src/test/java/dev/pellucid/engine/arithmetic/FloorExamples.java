@@ -20,10 +20,15 @@ import java.util.Map;
 final class FloorExamples {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final String SCALES =
-      "name: Shed\nair-temperature: 25 °C\nshrink: 0 %\nscales:\n"
-          + "  - {name: Gram scale, most: 2 kg, division: 0.1 g, least: 5 g}\n"
-          + "  - {name: Bench scale, most: 15 kg, division: 5 g, least: 100 g}\n"
-          + "  - {name: Platform scale, most: 100 kg, division: 50 g, least: 2 kg}\n";
+      """
+      name: Shed
+      air-temperature: 25 °C
+      shrink: 0 %
+      scales:
+        - {name: Gram scale, most: 2 kg, division: 0.1 g, least: 5 g}
+        - {name: Bench scale, most: 15 kg, division: 5 g, least: 100 g}
+        - {name: Platform scale, most: 100 kg, division: 50 g, least: 2 kg}
+      """;
 
   private FloorExamples() {}
 
