@@ -31,7 +31,7 @@ final class MassExamples {
         Map.entry("cooling", Worked.of(MassExamples::cooling, MassExamples::coolingOf)),
         Map.entry("cold-coat", Worked.of(MassExamples::coldCoat, MassExamples::coldCoatOf)),
         Map.entry("coat", Worked.of(MassExamples::coat, MassExamples::coatOf)),
-        Map.entry("yield", Worked.of(MassExamples::yield, MassExamples::yieldOf)));
+        Map.entry("yield", Worked.of(MassExamples::yielded, MassExamples::yieldOf)));
   }
 
   private static Map<String, Double> rest(Given g) {
@@ -366,7 +366,7 @@ final class MassExamples {
         "oil on a kg of kernel", balance.coat() / balance.kernel());
   }
 
-  private static Map<String, Double> yield(Given g) {
+  private static Map<String, Double> yielded(Given g) {
     double finished = 100 * (1 - g.of("moisture of the mix")) / (1 - g.of("dried to"));
     double bagged = finished * (1 - g.of("shrink"));
     return Map.of(
