@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -31,6 +32,10 @@ class StarterTest {
   private static Map<String, StarterFile> files(String species, String name) throws IOException {
     return Starter.whole(new Templates(StarterTexts.all()), wishes(species, name)).stream()
         .collect(Collectors.toMap(StarterFile::path, file -> file));
+  }
+
+  private static String text(Map<String, StarterFile> files, String path) {
+    return Objects.requireNonNull(files.get(path), path).text();
   }
 
   /** A jar cannot be listed as a folder can, so what it holds is written down. */
@@ -56,7 +61,7 @@ class StarterTest {
           (path, text) -> {
             if (path.startsWith("common/") || path.startsWith(species + "/")) {
               String below = path.substring(path.indexOf('/')).replace("/dot-", "/.").substring(1);
-              String made = files.get(below).text();
+              String made = text(files, below);
               long more = made.startsWith("# yaml-language-server: ") ? 1 : 0;
               assertEquals(text.lines().count() + more, made.lines().count(), path);
             }
@@ -99,37 +104,31 @@ class StarterTest {
     String name = "Pond \"1\" & \\sons <b> @you";
     Map<String, StarterFile> files = files("common-carp", name);
     assertTrue(
-        files
-            .get("pellucid.yaml")
-            .text()
+        text(files, "pellucid.yaml")
             .contains("\nname: \"Pond \\\"1\\\" & \\\\sons <b> @you\"\n"));
     assertTrue(
-        files
-            .get("pom.xml")
-            .text()
+        text(files, "pom.xml")
             .contains("<name>Pond \"1\" &amp; \\sons &lt;b&gt; @you</name>"));
-    assertTrue(files.get("pom.xml").text().contains("<artifactId>pond-1-sons-b-you</artifactId>"));
-    assertTrue(files.get("README.md").text().startsWith("# Pond \"1\" "));
-    assertTrue(files.get("README.md").text().contains(" \\\\sons \\<b> @&#8203;you\n"));
+    assertTrue(text(files, "pom.xml").contains("<artifactId>pond-1-sons-b-you</artifactId>"));
+    assertTrue(text(files, "README.md").startsWith("# Pond \"1\" "));
+    assertTrue(text(files, "README.md").contains(" \\\\sons \\<b> @&#8203;you\n"));
   }
 
   @Test
   void anArtifactOfLettersThatMavenDoesNotKnowHasAPlainName() throws IOException {
-    assertTrue(files("common-carp", "Карп").get("pom.xml").text().contains("<artifactId>feeds</"));
+    assertTrue(text(files("common-carp", "Карп"), "pom.xml").contains("<artifactId>feeds</"));
     assertTrue(
-        files("common-carp", "Étang Nº 1")
-            .get("pom.xml")
-            .text()
+        text(files("common-carp", "Étang Nº 1"), "pom.xml")
             .contains("<artifactId>etang-n-1<"));
   }
 
   @Test
   void theWishesStandInTheFiles() throws IOException {
     Map<String, StarterFile> files = files("common-carp", "Pond");
-    String settings = files.get("pellucid.yaml").text();
+    String settings = text(files, "pellucid.yaml");
     assertTrue(settings.contains("\ncurrency: NGN\n"), settings);
     assertTrue(settings.contains("\njurisdiction: none\n"), settings);
-    assertTrue(files.get("pom.xml").text().contains("<pellucid.version>7.1</pellucid.version>"));
+    assertTrue(text(files, "pom.xml").contains("<pellucid.version>7.1</pellucid.version>"));
     String prices =
         files.entrySet().stream()
             .filter(file -> file.getKey().startsWith("prices/"))
