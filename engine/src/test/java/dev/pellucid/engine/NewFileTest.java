@@ -254,7 +254,12 @@ class NewFileTest {
     Files.writeString(
         root.resolve("sources.yaml"),
         source + "workshop:\n  standing: own-analysis\n  cite: Analysis of our own\n");
-    filled(form, figures);
+    List<String> given = new ArrayList<>();
+    for (String line : form.text().lines().toList()) {
+      boolean known = figures.keySet().stream().anyMatch(line.strip()::startsWith);
+      given.add(known ? line : line.replaceFirst("____ \\S+", "none"));
+    }
+    filled(form.with(String.join("\n", given) + "\n"), figures);
     nothingIsTold();
   }
 

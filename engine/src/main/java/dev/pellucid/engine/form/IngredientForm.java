@@ -46,9 +46,10 @@ public final class IngredientForm {
     line("  - source: " + ToBeGiven.MARK);
     nutrients.stream().filter(IngredientForm::isOfTheWhole).forEach(this::content);
     Set<Nutrient> bounded = bounded(law);
+    nutrients.stream().filter(one -> isToldByAll(one, others)).forEach(bounded::add);
     if (!bounded.isEmpty()) {
       line(
-          "  # What the law bounds in it: as its seller declares it, or below what was looked for.");
+          "  # What the law bounds: as its seller declares it, below what was looked for, or none.");
       line("  - source: " + ToBeGiven.MARK);
       bounded.forEach(this::content);
     }
@@ -109,6 +110,19 @@ public final class IngredientForm {
     }
     found.removeIf(one -> isOfTheWhole(one) || one.formula().isPresent());
     return new LinkedHashSet<>(found);
+  }
+
+  /** A substance that is looked for in every other ingredient of the group. */
+  private boolean isToldByAll(Nutrient nutrient, Collection<Ingredient> others) {
+    List<Ingredient> alike = others.stream().filter(one -> one.groups().contains(group)).toList();
+    return nutrient.whereTold()
+        && nutrient.formula().isEmpty()
+        && !alike.isEmpty()
+        && alike.stream()
+            .allMatch(
+                one ->
+                    one.contents().stream()
+                        .anyMatch(block -> block.byNutrient().containsKey(nutrient.name())));
   }
 
   private void content(Nutrient nutrient) {

@@ -9,18 +9,17 @@ public final class LotForm {
 
   /** Its text. */
   public static String text(String number, String ingredient, LocalDate received) {
-    return """
-        lots:
-          - number: %s
-            ingredient: %s
-            received: %s
-            best-before: %s
-            quantity: %s kg
-            # passed or failed; no sheet names a lot that was not looked at.
-            inspection: %s
-            # What was measured of it stands under contents, as in a file of ingredients/; who sent it
-            # under supplier.
-        """
-        .formatted(number, ingredient, received, ToBeGiven.MARK, ToBeGiven.MARK, ToBeGiven.MARK);
+    return String.join(
+            "\n",
+            "lots:",
+            "  - number: " + number,
+            "    ingredient: " + ingredient,
+            "    received: " + received,
+            "    best-before: " + ToBeGiven.MARK,
+            "    quantity: " + FeedText.wanted("kg"),
+            "    # passed or failed; no sheet names a lot that was not looked at.",
+            "    inspection: " + ToBeGiven.MARK,
+            "    # Who sent it stands under supplier, what was measured of it under contents.")
+        + "\n";
   }
 }

@@ -29,12 +29,17 @@ final class MadePerMonth {
 
   static void look(Shared shared, List<Summary> recipes, List<Finding> findings) {
     Settings settings = shared.tables().settings();
+    boolean known = true;
     for (Made one : settings.made()) {
       if (shared.trees().path(one.code()).isEmpty()) {
         findings.add(unknown(shared, one));
+        known = false;
       }
     }
-    leftOut(settings, recipes, findings);
+    if (known) {
+      // Else the one that is left out is most likely the one whose code is not known.
+      leftOut(settings, recipes, findings);
+    }
     MadeFarOff.look(settings, recipes, findings);
   }
 
