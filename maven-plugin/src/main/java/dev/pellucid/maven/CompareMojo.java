@@ -122,7 +122,10 @@ public final class CompareMojo extends FolderGoal {
   @Parameter(defaultValue = "${plugin.version}", readonly = true)
   private @Nullable String version;
 
-  @Component private @Nullable RepositorySystem system;
+  // What stands in its place, of javax.inject, Maven 4 no longer brings to every plugin.
+  @SuppressWarnings("deprecation")
+  @Component
+  private @Nullable RepositorySystem system;
 
   @Parameter(defaultValue = "${repositorySystemSession}", readonly = true)
   private @Nullable RepositorySystemSession session;

@@ -104,11 +104,9 @@ class StarterTest {
     String name = "Pond \"1\" & \\sons <b> @you";
     Map<String, StarterFile> files = files("common-carp", name);
     assertTrue(
-        text(files, "pellucid.yaml")
-            .contains("\nname: \"Pond \\\"1\\\" & \\\\sons <b> @you\"\n"));
+        text(files, "pellucid.yaml").contains("\nname: \"Pond \\\"1\\\" & \\\\sons <b> @you\"\n"));
     assertTrue(
-        text(files, "pom.xml")
-            .contains("<name>Pond \"1\" &amp; \\sons &lt;b&gt; @you</name>"));
+        text(files, "pom.xml").contains("<name>Pond \"1\" &amp; \\sons &lt;b&gt; @you</name>"));
     assertTrue(text(files, "pom.xml").contains("<artifactId>pond-1-sons-b-you</artifactId>"));
     assertTrue(text(files, "README.md").startsWith("# Pond \"1\" "));
     assertTrue(text(files, "README.md").contains(" \\\\sons \\<b> @&#8203;you\n"));
@@ -118,8 +116,7 @@ class StarterTest {
   void anArtifactOfLettersThatMavenDoesNotKnowHasAPlainName() throws IOException {
     assertTrue(text(files("common-carp", "Карп"), "pom.xml").contains("<artifactId>feeds</"));
     assertTrue(
-        text(files("common-carp", "Étang Nº 1"), "pom.xml")
-            .contains("<artifactId>etang-n-1<"));
+        text(files("common-carp", "Étang Nº 1"), "pom.xml").contains("<artifactId>etang-n-1<"));
   }
 
   @Test
