@@ -195,8 +195,14 @@ final class GoalPages {
   static String index(List<Goal> goals) {
     StringBuilder page =
         new StringBuilder(
-            "# Goals\n\nEach goal of the plugin, and its own page.\n\n"
-                + "| goal | does | runs in the phase |\n|---|---|---|\n");
+            """
+            # Goals
+
+            Each goal of the plugin, and its own page.
+
+            | goal | does | runs in the phase |
+            |---|---|---|
+            """);
     for (Goal goal : goals) {
       String link = "[`" + goal.name() + "`](" + goal.name() + ".md)";
       row(
