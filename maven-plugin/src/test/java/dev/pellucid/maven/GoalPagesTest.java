@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -183,6 +184,8 @@ class GoalPagesTest {
         GoalPages.page(goals.get(0)));
     assertTrue(GoalPages.index(goals).contains("| [`weigh`](weigh.md) | Weighs it. | |\n"));
     assertEquals(Set.of("README.md", "weigh.md"), expected(goals).keySet());
-    assertTrue(expected(goals).get("weigh.md").endsWith(GoalPages.MARK + "\n" + TO_WRITE));
+    assertTrue(
+        Objects.requireNonNull(expected(goals).get("weigh.md"))
+            .endsWith(GoalPages.MARK + "\n" + TO_WRITE));
   }
 }
