@@ -8,6 +8,7 @@ import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.engine.goal.CompareReport;
 import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.show.FindingText;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -94,6 +95,26 @@ class BundledTest {
         "nutrients/more.yaml",
         "lysine:\n  title: Again\n  unit: g/kg\n  part-of: crude-protein\n  stability: stable\n");
     assertEquals(1, check().size());
+  }
+
+  @Test
+  void whatAFileOfTheFolderLeavesOutIsTold() throws IOException {
+    write("pellucid.yaml", settings());
+    write("practice/bounds.yaml", DATA.text("practice/bounds.yaml").orElseThrow());
+    assertEquals(List.of(), check());
+    write("practice/bounds.yaml", "shelf-life: {from: 14 d, to: 120 d, source: house-rules}\n");
+    Finding bounds = check().get(0);
+    assertEquals(Severity.WARNING, bounds.severity());
+    assertTrue(bounds.headline().matches(".*practice/bounds.yaml and leaves out of it .* more"));
+    assertTrue(bounds.helps().get(0).contains("-Dpellucid.own=practice/bounds.yaml"));
+    write("practice/bounds.yaml", DATA.text("practice/bounds.yaml").orElseThrow());
+    write(
+        "mine/carp-grower.limits",
+        DATA.text("limits/carp-grower.limits").orElseThrow().replaceAll("(?m)^  lysine .*\n", ""));
+    assertTrue(
+        check().stream()
+            .anyMatch(one -> one.headline().endsWith("leaves out of it lysine")),
+        check()::toString);
   }
 
   @Test

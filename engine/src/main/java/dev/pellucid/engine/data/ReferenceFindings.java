@@ -68,7 +68,7 @@ final class ReferenceFindings {
         Finding.error(
             code, name.span(), shown(name.text()) + " is not " + what + " of this folder");
     Finding helped = KeyFindings.suggesting(finding, name, names, "there are ");
-    return helped.helping("or declare it in " + where);
+    return helped.helping((helped.helps().isEmpty() ? "" : "or ") + "declare it in " + where);
   }
 
   static Finding nameTwice(String name, String what, Span place, Span earlier, String earlierWhat) {

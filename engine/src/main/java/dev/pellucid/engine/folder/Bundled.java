@@ -1,6 +1,7 @@
 package dev.pellucid.engine.folder;
 
 import dev.pellucid.text.BundledPath;
+import dev.pellucid.text.SourceFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -25,9 +26,9 @@ public final class Bundled {
 
   private static final String INDEX = "index.txt";
 
-  private final SortedMap<String, Stored> files;
+  private final SortedMap<String, Stored.InMemory> files;
 
-  private Bundled(SortedMap<String, Stored> files) {
+  private Bundled(SortedMap<String, Stored.InMemory> files) {
     this.files = Collections.unmodifiableSortedMap(files);
   }
 
@@ -59,7 +60,7 @@ public final class Bundled {
    * @throws IOException where the jar is not whole
    */
   public static Bundled read(Place jar) throws IOException {
-    SortedMap<String, Stored> files = new TreeMap<>();
+    SortedMap<String, Stored.InMemory> files = new TreeMap<>();
     for (String path : text(jar, INDEX).lines().toList()) {
       files.put(BundledPath.of(path), Stored.InMemory.of(text(jar, path)));
     }
@@ -79,12 +80,16 @@ public final class Bundled {
     }
   }
 
+  /** One that is there, by its place below a folder. */
+  SourceFile source(String below) {
+    return new SourceFile(
+        BundledPath.of(below), text(below).orElseThrow(() -> new IllegalArgumentException(below)));
+  }
+
   /** The text of one, by its place below a folder. */
-  public Optional<String> text(String below) throws IOException {
-    Stored file = files.get(BundledPath.of(below));
-    return file == null
-        ? Optional.empty()
-        : Optional.of(new String(file.bytes(), StandardCharsets.UTF_8));
+  public Optional<String> text(String below) {
+    return Optional.ofNullable(files.get(BundledPath.of(below)))
+        .map(file -> new String(file.bytes(), StandardCharsets.UTF_8));
   }
 
   /** The places that they would have below a folder, in order. */
@@ -93,7 +98,7 @@ public final class Bundled {
   }
 
   /** Files by their paths, each with its mark. */
-  SortedMap<String, Stored> files() {
+  SortedMap<String, Stored.InMemory> files() {
     return files;
   }
 }

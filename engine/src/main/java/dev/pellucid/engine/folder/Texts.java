@@ -13,7 +13,6 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -46,13 +45,13 @@ public final class Texts {
   private final SortedMap<String, Stored> files;
   private final List<Passed> passed;
   private final List<Finding> clashes;
-  private final List<String> replaced;
+  private final List<Replaced> replaced;
 
   Texts(SortedMap<String, Stored> files, List<Passed> passed) {
     this(files, passed, List.of());
   }
 
-  private Texts(SortedMap<String, Stored> files, List<Passed> passed, List<String> replaced) {
+  private Texts(SortedMap<String, Stored> files, List<Passed> passed, List<Replaced> replaced) {
     this.replaced = List.copyOf(replaced);
     this.files = Collections.unmodifiableSortedMap(new TreeMap<>(files));
     this.passed = List.copyOf(passed);
@@ -114,16 +113,17 @@ public final class Texts {
    * time. Of a file that the folder has itself, by its kind and its name, the folder's counts.
    */
   public Texts over(Bundled bundled) {
-    Set<String> own = new HashSet<>();
-    files.keySet().forEach(path -> own.add(Names.ofThing(path)));
+    Map<String, String> own = new HashMap<>();
+    files.keySet().forEach(path -> own.put(Names.ofThing(path), path));
     SortedMap<String, Stored> all = new TreeMap<>(files);
-    List<String> instead = new ArrayList<>();
-    for (Map.Entry<String, Stored> file : bundled.files().entrySet()) {
+    List<Replaced> instead = new ArrayList<>();
+    for (Map.Entry<String, Stored.InMemory> file : bundled.files().entrySet()) {
       String place = BundledPath.below(file.getKey());
-      if (Names.isAddedTo(place) || !own.contains(Names.ofThing(place))) {
+      String path = own.get(Names.ofThing(place));
+      if (path == null || Names.isAddedTo(place)) {
         all.put(file.getKey(), file.getValue());
       } else {
-        instead.add(place);
+        instead.add(new Replaced(path, bundled.source(place)));
       }
     }
     return new Texts(all, passed, instead);
@@ -210,8 +210,16 @@ public final class Texts {
     return files.keySet().stream().filter(BundledPath::is).map(BundledPath::below).toList();
   }
 
-  /** The places of files that would come along and for which the folder has its own. */
-  public List<String> ownInstead() {
+  /**
+   * A file of the folder that stands in place of one that would come along.
+   *
+   * @param own its path
+   * @param bundled what it takes the place of
+   */
+  public record Replaced(String own, SourceFile bundled) {}
+
+  /** The files of the folder that stand in place of others, in the order of those. */
+  public List<Replaced> replaced() {
     return replaced;
   }
 

@@ -22,14 +22,14 @@ final class DataAlong {
     }
     List<String> parts = new ArrayList<>();
     files.forEach((kind, count) -> parts.add(count == 1 ? kind : count + " " + kind));
-    return files.isEmpty() ? "" : String.join(", ", parts) + own(texts.ownInstead());
+    return files.isEmpty() ? "" : String.join(", ", parts) + own(texts.replaced());
   }
 
-  private static String own(List<String> instead) {
+  private static String own(List<Texts.Replaced> instead) {
     if (instead.isEmpty()) {
       return "";
     }
-    List<String> named = instead.subList(0, Math.min(NAMED, instead.size()));
+    List<String> named = instead.stream().limit(NAMED).map(Texts.Replaced::own).toList();
     int left = instead.size() - named.size();
     return "; the folder has its own "
         + String.join(", ", named)

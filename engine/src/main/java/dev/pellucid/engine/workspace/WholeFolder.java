@@ -37,11 +37,13 @@ public final class WholeFolder {
         MakerNotTold.CODE,
         MadePerMonth.CODE,
         MadePerMonth.LEFT_OUT,
-        MadeFarOff.CODE);
+        MadeFarOff.CODE,
+        OwnTellsLess.CODE);
   }
 
   static List<Finding> findings(Shared shared, List<Summary> recipes) {
     List<Finding> findings = new ArrayList<>();
+    OwnTellsLess.look(shared.texts(), findings);
     if (!shared.tables().nutrients().mendFirst().isEmpty()) {
       return findings;
     }
