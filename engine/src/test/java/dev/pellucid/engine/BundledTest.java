@@ -113,7 +113,8 @@ class BundledTest {
         DATA.text("limits/carp-grower.limits").orElseThrow().replaceAll("(?m)^  lysine .*\n", ""));
     assertTrue(
         check().stream()
-            .anyMatch(one -> one.headline().endsWith("leaves out of it lysine")),
+            .anyMatch(
+                one -> one.headline().endsWith("leaves out of it lysine, lysine : crude-protein")),
         check()::toString);
   }
 

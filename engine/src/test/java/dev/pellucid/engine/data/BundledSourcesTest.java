@@ -6,12 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.data.Source.Reliability;
 import dev.pellucid.engine.folder.Bundled;
-import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.text.SourceFile;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -35,14 +31,7 @@ class BundledSourcesTest {
 
   @BeforeAll
   static void read() throws IOException {
-    String settings = "format: 1\nname: Ours\ncurrency: EUR\njurisdiction: none\n";
-    Files.writeString(empty.resolve("pellucid.yaml"), settings);
-    Texts folder = Texts.at(empty).over(DATA);
-    TreeMap<String, SourceFile> data = new TreeMap<>();
-    for (String path : folder.data()) {
-      data.put(path, folder.read(path, new ArrayList<>()).orElseThrow());
-    }
-    sources = TablesReader.read(data, new TreeMap<>()).tables().sources();
+    sources = BundledTables.read(empty).sources();
   }
 
   /** By the name of the source, the places that rest on it. */

@@ -5,11 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.data.Ingredient.ContentBlock;
 import dev.pellucid.engine.folder.Bundled;
-import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.measure.Kind;
-import dev.pellucid.text.SourceFile;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -17,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -43,14 +39,7 @@ class ProximatesTest {
 
   @BeforeAll
   static void read() throws IOException {
-    String settings = "format: 1\nname: Ours\ncurrency: EUR\njurisdiction: none\n";
-    Files.writeString(empty.resolve("pellucid.yaml"), settings);
-    Texts folder = Texts.at(empty).over(DATA);
-    TreeMap<String, SourceFile> data = new TreeMap<>();
-    for (String path : folder.data()) {
-      data.put(path, folder.read(path, new ArrayList<>()).orElseThrow());
-    }
-    tables = TablesReader.read(data, new TreeMap<>()).tables();
+    tables = BundledTables.read(empty);
   }
 
   /** What the sum of an ingredient must leave, by what it is. */
