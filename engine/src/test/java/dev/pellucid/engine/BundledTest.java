@@ -15,10 +15,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -116,6 +118,40 @@ class BundledTest {
             .anyMatch(
                 one -> one.headline().endsWith("leaves out of it lysine, lysine : crude-protein")),
         check()::toString);
+  }
+
+  /**
+   * An act that ended: the entry that comes along cannot be changed, but one of its name counts.
+   */
+  @Test
+  void aFindingInWhatComesAlongIsMendedInTheFolder() throws IOException {
+    LocalDate later = LocalDate.of(2028, 1, 1);
+    CheckReport before = Pellucid.check(FolderState.at(Example.OWN).over(DATA), later);
+    Finding zinc = ofZinc(before).orElseThrow();
+    assertEquals("pellucid:sources.yaml", zinc.span().file().path());
+    assertTrue(zinc.helps().get(2).contains("write the whole entry anew in sources.yaml"));
+    FileUtils.copyDirectory(Example.OWN.toFile(), folder.toFile());
+    Files.writeString(
+        folder.resolve("sources.yaml"),
+        """
+        eu-zinc:
+          standing: published
+          cite: The act and the register, read again.
+          address: http://data.europa.eu/eli/reg_impl/2016/1095/oj
+          ends: 2026-07-27
+          end-looked-up: 2027-12-15
+          end-found: It goes on.
+        """,
+        StandardOpenOption.APPEND);
+    assertEquals(
+        Optional.empty(), ofZinc(Pellucid.check(FolderState.at(folder).over(DATA), later)));
+  }
+
+  private static Optional<Finding> ofZinc(CheckReport report) {
+    return report.findings().stream()
+        .filter(one -> one.code().text().equals("authorisation-ended"))
+        .filter(one -> one.headline().contains("eu-zinc"))
+        .findFirst();
   }
 
   @Test

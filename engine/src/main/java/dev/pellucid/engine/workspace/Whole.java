@@ -93,6 +93,7 @@ public record Whole(
     told = UnknownNames.fold(shared, told);
     told = MissingPrices.fold(shared, told);
     told = CapsInDoubt.fold(told);
+    told = AlongHelp.told(told);
     return new ArrayList<>(Waiting.told(told, recipes));
   }
 
