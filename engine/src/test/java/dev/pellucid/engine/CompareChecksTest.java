@@ -58,7 +58,8 @@ class CompareChecksTest {
             .replace("recipe CG-36 ", "recipe CX-1 ")
             .replace(SOYA, "soybean-meal-48  34.00 %"));
     CompareReport report = compared();
-    assertTrue(report.tally().startsWith("2 errors and 1 warning are new; "), report.tally());
+    assertTrue(
+        report.tally().startsWith("2 errors, 1 warning and 1 note are new; "), report.tally());
     for (String form : forms(report)) {
       assertTrue(form.contains("outside-within"), form);
     }
