@@ -163,6 +163,13 @@ final class KeyFindings {
   static Finding suggesting(
       Finding finding, Scalar word, Collection<String> words, String introduction) {
     List<String> near = NearNames.of(word.text(), words);
+    if (near.isEmpty()) {
+      // crude-protein of protein: nobody calls it by its full name.
+      List<String> holding = words.stream().filter(one -> isPart(word.text(), one)).toList();
+      if (!holding.isEmpty()) {
+        return finding.helping(Meant.question(Choices.of(NearNames.holding(word.text(), holding))));
+      }
+    }
     if (!near.isEmpty()) {
       Finding helped = finding.helping(Meant.question(Choices.of(near)));
       return near.size() == 1 && word.plain() ? helped.fixing(word.span(), near.get(0)) : helped;
@@ -170,6 +177,10 @@ final class KeyFindings {
     return words.isEmpty() || words.size() > 30
         ? finding
         : finding.helping(introduction + Choices.of(words));
+  }
+
+  private static boolean isPart(String word, String name) {
+    return !word.isEmpty() && ("-" + name + "-").contains("-" + word + "-");
   }
 
   static String shown(String text) {

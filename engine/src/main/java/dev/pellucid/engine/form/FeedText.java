@@ -1,6 +1,7 @@
 package dev.pellucid.engine.form;
 
 import dev.pellucid.syntax.Amount;
+import dev.pellucid.syntax.LimitLine;
 import dev.pellucid.syntax.ProcessLine;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.Section;
@@ -61,7 +62,16 @@ final class FeedText {
               .byKind(
                   exactly -> wanted(unit(exactly.amount())),
                   between -> wantedRange(unit(between.range())),
-                  manner -> manner.word().text()));
+                  manner -> manner.word().text())
+              + line.accept().map(band -> "  accept " + band.asWritten()).orElse(""));
+    }
+    return this;
+  }
+
+  /** The same limits, figures and all: what is not asked would be missed by nobody. */
+  FeedText limits(List<LimitLine> lines) {
+    for (LimitLine line : lines) {
+      line(line.span().text().strip());
     }
     return this;
   }
@@ -71,7 +81,8 @@ final class FeedText {
     for (ShareLine line : lines) {
       line(
           line.subject().text(),
-          line.share().byKind(stated -> wanted(unit(stated.amount())), rest -> "rest"));
+          line.share().byKind(stated -> wanted(unit(stated.amount())), rest -> "rest")
+              + line.within().map(within -> "  " + within.span().text()).orElse(""));
     }
     return this;
   }

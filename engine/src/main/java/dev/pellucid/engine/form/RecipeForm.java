@@ -52,7 +52,7 @@ public final class RecipeForm {
   /** With the lines of another recipe. */
   public String like(String code, RecipeFile model) {
     Model head = new Model(model);
-    text.remark("Lines and steps are those of " + head.code + ", without its figures.");
+    text.remark("Lines, bounds and steps are those of " + head.code + ", its figures are not.");
     opening(code);
     head(head.habit, head.plant, head.meets);
     text.section("mix");
@@ -60,6 +60,11 @@ public final class RecipeForm {
     if (model.coat().isPresent()) {
       text.section("coat");
       lines(FeedText.lines(model.coat()));
+    }
+    if (model.limits().isPresent()) {
+      text.section("limits");
+      text.note("Those of " + head.code + ": write what this feed is to keep.");
+      text.limits(FeedText.lines(model.limits()));
     }
     return text.process(model.process()).toString();
   }

@@ -87,10 +87,11 @@ final class NewFeed {
   private NewReport premix(String code) {
     List<PremixFile> there = shared.trees().premixes(new ArrayList<>());
     String like = asked("like");
+    // Codes of one kind begin alike: VIT-MY is meant to be as VIT-NT.
     Optional<PremixFile> model =
         there.stream()
             .filter(one -> like.isEmpty() || one.source().stem().equals(like))
-            .findFirst();
+            .max(Comparator.comparingInt(one -> begunAlike(one.source().stem(), code)));
     if (!like.isEmpty() && model.isEmpty()) {
       return NewGoal.unknown(like, "premix", "-Dpellucid.like", premixPaths().keySet());
     }
@@ -101,6 +102,14 @@ final class NewFeed {
         laidOut("premixes/" + code + ".premix", text),
         "with -Dpellucid.like=CODE it gets the lines of another premix; a recipe names it by a line"
             + " of its mix");
+  }
+
+  private static int begunAlike(String one, String other) {
+    int at = 0;
+    while (at < Math.min(one.length(), other.length()) && one.charAt(at) == other.charAt(at)) {
+      at++;
+    }
+    return at;
   }
 
   private NewReport recipe(String code) {

@@ -32,7 +32,8 @@ public final class Starter {
     this.wishes = wishes;
     words.put("artifact", artifact(wishes.name()));
     words.put("currency", wishes.currency());
-    words.put("day", wishes.day().toString());
+    // Of the day before, so that own prices can be from this day.
+    words.put("day", wishes.day().minusDays(1).toString());
     words.put("jurisdiction", wishes.jurisdiction());
     words.put("species", wishes.species());
     words.put("species-name", wishes.species().replace('-', ' '));

@@ -48,9 +48,24 @@ final class MadeFarOff {
         runs.add(new Run(one, batch));
       }
     }
-    for (Run run : runs) {
-      look(run, runs, findings);
+    // A batch unlike all others was slipped itself, and is told where it stands.
+    List<Run> sound = runs.stream().filter(run -> isLikeOthers(run, runs)).toList();
+    for (Run run : sound) {
+      look(run, sound, findings);
     }
+  }
+
+  private static boolean isLikeOthers(Run run, List<Run> runs) {
+    double smallest = Double.POSITIVE_INFINITY;
+    double largest = 0;
+    for (Run other : runs) {
+      if (!other.equals(run) && other.batch().plant().equals(run.batch().plant())) {
+        smallest = Math.min(smallest, other.batch().kg());
+        largest = Math.max(largest, other.batch().kg());
+      }
+    }
+    double kg = run.batch().kg();
+    return kg < FAR * largest && kg * FAR > smallest;
   }
 
   private static void look(Run run, List<Run> runs, List<Finding> findings) {

@@ -184,7 +184,7 @@ class LabelRulesTest {
         folder
             .text()
             .startsWith(
-                "ingredients/fish-meal-65.yaml:2:7: warning: fish-meal-65 has no label-name, so the"
+                "ingredients/fish-meal-65.yaml:3:7: warning: fish-meal-65 has no label-name, so the"
                     + " bag calls it \"Fish meal, 65 % protein\" [label-name-missing]\n"),
         folder.text());
     assertTrue(folder.text().contains("what the act that allows the additive calls it"));

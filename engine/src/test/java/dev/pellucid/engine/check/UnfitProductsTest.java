@@ -89,7 +89,7 @@ class UnfitProductsTest {
         "premixes/VIT-WW.premix|pack       bag               5 kg|grind screen 0.8 mm",
         "catfish/CF-32.recipe|250 to 1200 g|250 to 1500 g",
         "catfish/CF-31.recipe|100 kg weighed|150 kg weighed",
-        "catfish/CF-31.recipe|100 kg weighed|40 kg weighed",
+        "catfish/CF-31.recipe|100 kg weighed|75 kg weighed",
         "catfish/CF-31.recipe|bag               25 kg|bag               10 kg",
         "trout/TG-44.recipe|method            vacuum|method            vacuum",
         "plant/river-mill.yaml|evenness: 3.6 %|evenness: 10 %",

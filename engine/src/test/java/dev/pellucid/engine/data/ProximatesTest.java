@@ -25,7 +25,6 @@ import org.junit.jupiter.api.io.TempDir;
  * analyses, or the product itself, and then its file says so.
  */
 class ProximatesTest {
-  private static final Bundled DATA = Bundled.ofThisVersion();
 
   private static final List<String> FIVE =
       List.of("moisture", "crude-protein", "crude-fat", "crude-fibre", "crude-ash");

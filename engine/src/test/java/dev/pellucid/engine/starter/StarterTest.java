@@ -131,7 +131,7 @@ class StarterTest {
             .filter(file -> file.getKey().startsWith("prices/"))
             .map(file -> file.getValue().text())
             .collect(Collectors.joining());
-    assertTrue(prices.contains("\nfrom: 2026-11-25\n"), prices);
+    assertTrue(prices.contains("\nfrom: 2026-11-24\n"), prices);
     assertTrue(prices.contains(" NGN/kg"), prices);
     assertFalse(prices.contains("EUR"), prices);
   }
