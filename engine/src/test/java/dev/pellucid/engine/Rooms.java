@@ -185,6 +185,7 @@ final class Rooms {
             "engine.resolve",
             "engine.compute",
             "engine.judge",
+            "engine.account",
             "engine.linear",
             "engine.optimise",
             "engine.weighing"),
