@@ -62,6 +62,7 @@ class LeastCostTest {
     Files.writeString(file, windows);
     LeastCostReport report = asked(Map.of());
     assertEquals(List.of(GROWER), report.apply(copy));
+    assertTrue(report.next(true).get(0).contains("tell who reviewed it anew"));
     String written = Files.readString(file, StandardCharsets.UTF_8);
     assertTrue(written.startsWith("\uFEFF") && !written.replace("\r\n", "").contains("\n"));
     assertFalse(written.equals(windows));

@@ -3,17 +3,21 @@ package dev.pellucid.parse;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.parse.generated.FeedLines.HeadLineContext;
+import dev.pellucid.parse.generated.FeedLines.ReviewContext;
 import dev.pellucid.parse.generated.FeedTokens;
 import dev.pellucid.slip.Place;
 import dev.pellucid.syntax.FileKind;
 import dev.pellucid.syntax.HeadLine;
 import dev.pellucid.syntax.Numeral;
+import dev.pellucid.syntax.Quoted;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Choices;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
+import org.jspecify.annotations.Nullable;
 
 /** The lines between the opening line and the first section. */
 final class HeadLines implements Part {
@@ -103,7 +107,8 @@ final class HeadLines implements Part {
   private HeadLine line(HeadLineContext context) {
     Span span = pieces.span(context);
     return switch (context.key.getType()) {
-      case FeedTokens.STATUS -> new HeadLine.Status(oneOf("status", STATUSES, context), span);
+      case FeedTokens.STATUS ->
+          new HeadLine.Status(oneOf("status", STATUSES, context), review(context.behind), span);
       case FeedTokens.SPECIES -> new HeadLine.ForSpecies(pieces.word(context.value), span);
       case FeedTokens.FISH -> new HeadLine.Fish(pieces.range(context.mass, Expected.FISH), span);
       case FeedTokens.HABIT -> new HeadLine.Habit(oneOf("habit", HABITS, context), span);
@@ -119,6 +124,22 @@ final class HeadLines implements Part {
       case FeedTokens.MUST -> new HeadLine.MustHold(pieces.word(context.value), span);
       default -> throw new IllegalStateException("not a head word: " + context.key.getText());
     };
+  }
+
+  private Optional<HeadLine.Review> review(@Nullable ReviewContext written) {
+    if (written == null) {
+      return Optional.empty();
+    }
+    Span span = pieces.span(written);
+    Quoted by = pieces.quoted(written.by);
+    Word day = DayWord.of(written.day, pieces);
+    if (kind != FileKind.RECIPE) {
+      pieces.say(
+          Finding.error(
+                  HEAD_LINE_FOREIGN, span, "a " + kind.word() + " does not tell who reviewed it")
+              .helping("a recipe does, behind its status; take the words out here"));
+    }
+    return Optional.of(new HeadLine.Review(by, day, span));
   }
 
   private HeadLine batch(HeadLineContext context, Span span) {

@@ -1,6 +1,5 @@
 package dev.pellucid.parse;
 
-import dev.pellucid.measure.Calendar;
 import dev.pellucid.parse.generated.FeedLines.BasisContext;
 import dev.pellucid.parse.generated.FeedLines.LeftContext;
 import dev.pellucid.parse.generated.FeedLines.LimitLineContext;
@@ -17,10 +16,8 @@ import dev.pellucid.syntax.Quoted;
 import dev.pellucid.syntax.WaiverLine;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.Span;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.antlr.v4.runtime.Token;
 
 /** The lines of limits and of waivers: what is limited, then phrases in any order, each once. */
 final class LimitLines {
@@ -72,7 +69,7 @@ final class LimitLines {
       } else if (phrase.on != null) {
         basis.put(basis(phrase.on), pieces.span(phrase));
       } else if (phrase.until != null) {
-        until.put(day(phrase.until), pieces.span(phrase));
+        until.put(DayWord.of(phrase.until, pieces), pieces.span(phrase));
       } else if (phrase.by != null) {
         by.put(pieces.quoted(phrase.by), pieces.span(phrase));
       } else {
@@ -141,16 +138,5 @@ final class LimitLines {
     return context.moisture == null
         ? new Basis.OnDryMatter(span)
         : new Basis.AtMoisture(pieces.amount(context.moisture, Expected.MOISTURE), span);
-  }
-
-  /** A day that is none stays in the tree as it was written, so that it counts as expired. */
-  private Word day(Token token) {
-    Word day = pieces.word(token);
-    if (!Days.isDay(day.text())) {
-      pieces.remark(Complaints.dayForm(day));
-    } else if (!Calendar.holds(LocalDate.parse(day.text()))) {
-      pieces.say(Complaints.dayOutOfBounds(day));
-    }
-    return day;
   }
 }

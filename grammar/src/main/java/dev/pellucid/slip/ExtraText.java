@@ -11,6 +11,9 @@ import java.util.Set;
 final class ExtraText implements Slip {
   static final Code CODE = new Code("text-extra");
 
+  /** How many pieces a status has with the review behind it. */
+  private static final int REVIEWED = 7;
+
   @Override
   public Optional<Finding> in(BrokenLine line) {
     int end = endOfWhole(line);
@@ -51,6 +54,10 @@ final class ExtraText implements Slip {
     boolean word =
         Set.of("status", "species", "habit", "plant", "meets", "kind", "source")
             .contains(line.at(0).text());
-    return word && line.is(1, Kind.WORD) ? 2 : -1;
+    if (!word || !line.is(1, Kind.WORD)) {
+      return -1;
+    }
+    boolean reviewed = line.is(0, "status") && line.is(2, "reviewed");
+    return reviewed ? REVIEWED : 2;
   }
 }

@@ -24,7 +24,10 @@ final class HeadWord implements Slip {
                 CODE,
                 first.span(),
                 first.text() + " is not a line of the head of a " + line.file().word())
-            .helping("the head has " + Choices.all(words));
+            .helping(
+                first.text().equals("reviewed")
+                    ? "it stands behind the status: status approved reviewed by \"NAME\" on DAY"
+                    : "the head has " + Choices.all(words));
     List<String> near = NearNames.of(first.text(), words);
     return Optional.of(near.size() == 1 ? finding.fixing(first.span(), near.get(0)) : finding);
   }

@@ -18,6 +18,7 @@ final class PhraseIncomplete implements Slip {
           Map.entry("by", "by \"quality manager\""),
           Map.entry("because", "because \"rice bran season\""),
           Map.entry("until", "until 2027-03-31"),
+          Map.entry("reviewed", "reviewed by \"A. Marsh\" on 2026-11-20"),
           Map.entry("source", "source house-averages"),
           Map.entry("per", "per weighing"),
           Map.entry("for", "for handling"),
@@ -54,6 +55,11 @@ final class PhraseIncomplete implements Slip {
       case "min", "max", "within", "step" -> line.is(at + 1, Kind.NUMBER);
       case "by", "because" -> line.is(at + 1, Kind.QUOTED);
       case "until" -> line.is(at + 1, Kind.DAY) || line.is(at + 1, Kind.UNREADABLE);
+      case "reviewed" ->
+          line.is(at + 1, "by")
+              && line.is(at + 2, Kind.QUOTED)
+              && line.is(at + 3, "on")
+              && (line.is(at + 4, Kind.DAY) || line.is(at + 4, Kind.UNREADABLE));
       case "per" -> line.is(at + 1, "weighing");
       default -> line.is(at + 1, Kind.WORD);
     };

@@ -40,7 +40,7 @@ final class Vocabulary {
   static List<String> phrases(Place place) {
     return switch (place) {
       case OPENING -> List.of();
-      case HEAD -> List.of("to", "weighed", "finished", "limits", "hold");
+      case HEAD -> List.of("to", "weighed", "finished", "limits", "hold", "reviewed");
       case MIX, COAT, CARRIER -> List.of("rest", "within", "to", "or", "none", "step");
       case SUPPLY -> List.of("from");
       case OVERAGE -> List.of("below", "per", "weighing", "for", "handling", "stability");

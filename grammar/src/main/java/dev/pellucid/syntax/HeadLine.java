@@ -53,8 +53,16 @@ public sealed interface HeadLine {
       Consumer<MustHold> mustHold,
       Consumer<OfMaterials> materials) {}
 
-  /** {@code status approved}. */
-  record Status(Word status, Span span) implements OfRecipe, OfPremix, OfProfile {
+  /**
+   * {@code reviewed by "A. Marsh" on 2026-11-20}.
+   *
+   * @param day as it is written
+   */
+  record Review(Quoted by, Word day, Span span) {}
+
+  /** {@code status approved}, with the review that stands behind it. */
+  record Status(Word status, Optional<Review> review, Span span)
+      implements OfRecipe, OfPremix, OfProfile {
     @Override
     public void into(Recipe head) {
       head.status().accept(this);

@@ -27,6 +27,7 @@ public final class Rules {
           new ProcessMissing(),
           new StoreMissing(),
           new HeadIncomplete(),
+          new NotReviewed(),
           new StepMissing(),
           new SettingMissing(),
           new PackedWarm(),

@@ -122,10 +122,19 @@ public record LeastCostReport(
         ? List.of(
             "next: mvn pellucid:check, mvn pellucid:compare"
                 + (isOne ? " -Dpellucid.feed=" + told.get(0).advice().code() : "")
-                + ", set status approved where you agree, commit, and mvn pellucid:batch-sheet")
+                + ", set status approved where you agree"
+                + (losesReview() ? " and tell who reviewed it anew" : "")
+                + ", commit, and mvn pellucid:batch-sheet")
         : List.of(
             "nothing was written into recipes; to write it: mvn pellucid:least-cost"
                 + one
                 + " -Dpellucid.write=true, with the same wishes");
+  }
+
+  /** Whether a change takes out who reviewed the feed as it was. */
+  private boolean losesReview() {
+    return told.stream()
+        .flatMap(one -> one.advice().change().edits().stream())
+        .anyMatch(edit -> edit.span().text().matches("approved\\s+reviewed\\s.*"));
   }
 }

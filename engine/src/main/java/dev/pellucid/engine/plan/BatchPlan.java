@@ -17,6 +17,7 @@ import java.util.function.Predicate;
  *
  * @param house the name of the folder
  * @param jurisdiction whose law its feeds are judged by; empty where no law is
+ * @param reviewed who looked at the figures it rests on, and when; empty where nobody is told
  * @param fish species, size and habit in words, as far as they are told
  * @param number of a batch that is planned under it; absent: the serial of the day is written by
  *     hand
@@ -38,6 +39,7 @@ public record BatchPlan(
     String code,
     String title,
     String status,
+    Optional<String> reviewed,
     List<String> fish,
     Provenance provenance,
     Optional<String> number,
@@ -113,6 +115,7 @@ public record BatchPlan(
         code,
         title,
         status,
+        reviewed,
         fish,
         provenance,
         number,

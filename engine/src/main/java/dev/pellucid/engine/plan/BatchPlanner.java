@@ -134,6 +134,7 @@ final class BatchPlanner {
         recipe.code(),
         recipe.title(),
         recipe.status(),
+        recipe.reviewed().map(ResolvedRecipe.Reviewed::words),
         fish(),
         provenance,
         number,

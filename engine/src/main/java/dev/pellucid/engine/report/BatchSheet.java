@@ -78,6 +78,7 @@ final class BatchSheet {
     if (!plan.fish().isEmpty()) {
       facts.add(new Fact("For", String.join(", ", plan.fish())));
     }
+    plan.reviewed().ifPresent(words -> facts.add(new Fact("Reviewed by", words)));
     facts.add(new Fact("Made on", ""));
     facts.add(new Fact("Recipe version", version(plan.provenance())));
     if (plan.scales().isEmpty()) {

@@ -23,7 +23,14 @@ public final class SheetParts {
     String dose = plan.premixing().map(Premixing::dose).orElse("");
     parts.put(
         "head",
-        number(plan.house(), plan.jurisdiction(), plan.code(), plan.title(), plan.fish(), dose));
+        number(
+            plan.house(),
+            plan.jurisdiction(),
+            plan.reviewed(),
+            plan.code(),
+            plan.title(),
+            plan.fish(),
+            dose));
     parts.put(
         "what it is made for",
         number(

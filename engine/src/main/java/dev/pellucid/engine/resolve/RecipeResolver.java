@@ -7,6 +7,7 @@ import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchBasis;
 import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import dev.pellucid.engine.resolve.ResolvedRecipe.Met;
+import dev.pellucid.engine.resolve.ResolvedRecipe.Reviewed;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
@@ -45,6 +46,7 @@ final class RecipeResolver {
   private final List<Met> profiles = new ArrayList<>();
 
   private String status = "draft";
+  private Optional<Reviewed> reviewed = Optional.empty();
   private Optional<Species> species = Optional.empty();
   private Optional<Range> fish = Optional.empty();
   private Optional<Word> habit = Optional.empty();
@@ -90,6 +92,7 @@ final class RecipeResolver {
             code,
             title(),
             status,
+            reviewed,
             species,
             fish,
             habit,
@@ -154,7 +157,7 @@ final class RecipeResolver {
   private void head() {
     HeadLine.Recipe head =
         new HeadLine.Recipe(
-            told -> status = told.status().text(),
+            this::status,
             told -> species(told.species()),
             told -> fish = Optional.of(told.mass()),
             told -> habit = Optional.of(told.habit()),
@@ -164,6 +167,11 @@ final class RecipeResolver {
     for (HeadLine.OfRecipe line : file.head()) {
       line.into(head);
     }
+  }
+
+  private void status(HeadLine.Status told) {
+    status = told.status().text();
+    reviewed = told.review().flatMap(one -> Reviews.of(one, lookup.days().waivers(), findings));
   }
 
   private static BatchSize size(HeadLine.Batch told) {

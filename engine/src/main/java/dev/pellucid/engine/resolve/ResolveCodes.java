@@ -58,6 +58,8 @@ public final class ResolveCodes {
           Waivers.TWICE,
           Waivers.LONG,
           RecipeResolver.NO_NEED,
+          Reviews.INCOMPLETE,
+          Reviews.TO_COME,
           RecipeResolver.MEETS_TWICE,
           RecipeResolver.NO_LAW_FOR_SPECIES,
           ProfileHead.INCOMPLETE,

@@ -67,6 +67,7 @@ public record ResolvedPremix(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         plant,
         lines(),
         process,

@@ -8,6 +8,7 @@ import dev.pellucid.syntax.Word;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import java.util.Optional;
  *
  * @param status {@code draft}, {@code approved} or {@code retired}; {@code draft} where none is
  *     told
+ * @param reviewed who looked at the figures that it rests on, and when; empty where nobody is told
  * @param plant where it is made; empty where neither the recipe nor the folder names one
  * @param profiles what it meets, the law of the jurisdiction included
  * @param limits each side of each limit once, the tighter where several ask the same
@@ -26,6 +28,7 @@ public record ResolvedRecipe(
     String code,
     String title,
     String status,
+    Optional<Reviewed> reviewed,
     Optional<Species> species,
     Optional<Range> fish,
     Optional<Word> habit,
@@ -50,6 +53,14 @@ public record ResolvedRecipe(
    */
   public record Met(Profile profile, Optional<Span> asked) {}
 
+  /** {@code reviewed by "A. Marsh" on 2026-11-20}. */
+  public record Reviewed(String by, LocalDate on) {
+    /** {@code A. Marsh, 2026-11-20}. */
+    public String words() {
+      return by + ", " + on;
+    }
+  }
+
   /** {@code batch 60 kg weighed}; kg. */
   public record BatchSize(double kg, BatchBasis basis, Amount written) {}
 
@@ -64,8 +75,8 @@ public record ResolvedRecipe(
   /** The same recipe with the lines and the process of one batch as it was made. */
   public ResolvedRecipe asMade(List<Line> made, Passes passes) {
     return new ResolvedRecipe(
-        source, code, title, status, species, fish, habit, batch, plant, made, passes, profiles,
-        limits, label, declared);
+        source, code, title, status, reviewed, species, fish, habit, batch, plant, made, passes,
+        profiles, limits, label, declared);
   }
 
   /** The same of its other lines alone, in their proportion. */
@@ -97,6 +108,7 @@ public record ResolvedRecipe(
         code,
         title,
         status,
+        reviewed,
         species,
         fish,
         habit,

@@ -18,7 +18,10 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
-/** A meal from memory and one that is invented, so few figures that each can be counted by hand. */
+/**
+ * A meal as the trade has it and one that is invented, so few figures that each can be counted by
+ * hand.
+ */
 class RestsOnTest {
   private static final String HALVES = "mix\n  meal  50 %\n  other  50 %\n";
 
@@ -67,7 +70,8 @@ class RestsOnTest {
             "CONTENT other lysine: pantry"),
         figures(rests));
     assertEquals(3, rests.count());
-    assertEquals(1, rests.count(Reliability.FROM_MEMORY));
+    assertEquals(1, rests.count(Reliability.COMMON_PRACTICE));
+    assertEquals(0, rests.count(Reliability.FROM_MEMORY));
     assertEquals(2, rests.count(Reliability.INVENTED));
     assertEquals(0, rests.count(Reliability.PUBLISHED));
     assertEquals(

@@ -28,7 +28,8 @@ class LeftOutTest {
         "  species   african-catfish | species-missing | error: CG-36 does not say for which species",
         "  fish      50 to 250 g | head-incomplete | warning: CG-36 does not say for which size",
         "  habit     sinking | head-incomplete | warning: CG-36 does not say whether it floats",
-        "  status    approved | head-incomplete | warning: CG-36 has a label and no status",
+        "  status    approved reviewed by \"A. Marsh\" on 2026-11-20 | head-incomplete | warning: CG-36 has"
+            + " a label and no status",
         "  meets     catfish-grower | need-missing | error: CG-36 is approved and meets no profile",
         "  meets     house-practice | fewer-than-sisters | note: CG-36 does not meet house-practice",
         "  grind      screen            1.0 mm | step-missing | warning: no step grinds maize",
@@ -45,6 +46,16 @@ class LeftOutTest {
     SlippedFolder folder = new SlippedFolder(copy).with(CG, "  " + line + "\n", "");
     assertEquals(List.of(code), folder.codes(), folder.text());
     assertTrue(folder.text().contains(words), folder.text());
+  }
+
+  @Test
+  void anApprovedFeedOfRecalledFiguresTellsWhoReviewedThem() throws IOException {
+    SlippedFolder folder =
+        new SlippedFolder(copy).with(CG, " reviewed by \"A. Marsh\" on 2026-11-20", "");
+    assertEquals(List.of("not-reviewed"), folder.codes(), folder.text());
+    assertTrue(folder.text().contains("figures that CG-36 is judged by are from memory"));
+    folder.with(CG, "status    approved", "status    draft");
+    assertFalse(folder.text().contains("not-reviewed"), folder.text());
   }
 
   @Test

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.data.Ingredient.ContentBlock;
-import dev.pellucid.engine.folder.Bundled;
 import dev.pellucid.measure.Kind;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -46,6 +46,7 @@ class ClaimAboveLawTest {
         recipe.code(),
         recipe.title(),
         recipe.status(),
+        recipe.reviewed(),
         recipe.species(),
         recipe.fish(),
         recipe.habit(),

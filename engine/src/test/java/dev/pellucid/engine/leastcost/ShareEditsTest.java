@@ -19,7 +19,8 @@ class ShareEditsTest {
 
   private static String skeleton(String text) {
     return text.replaceAll("(?m)^( +[a-z][a-z0-9-]+\\s+)[0-9.]+ *(%|g/kg|mg/kg)\\s*", "$1# $2 ")
-        .replaceAll("status( +)(?:approved|draft)", "status$1#");
+        .replaceAll(
+            "status( +)(?:approved(?: +reviewed +by +\"[^\"]*\" +on +\\S+)?|draft)", "status$1#");
   }
 
   private Advice changed(Changed folder) {
@@ -66,10 +67,19 @@ class ShareEditsTest {
   @Test
   void anApprovedRecipeBecomesADraftAndAnyOtherStays() {
     assertTrue(changed(example).change().after().contains("  status    draft\n"));
-    Changed draft = example.with(CARP, "status +approved", "status    draft");
+    Changed draft = example.with(CARP, "status +approved.*", "status    draft");
     assertTrue(changed(draft).change().after().contains("  status    draft\n"));
-    Changed none = example.with(CARP, "  status +approved\n", "");
+    Changed none = example.with(CARP, "  status +approved.*\n", "");
     assertFalse(changed(none).change().after().contains("status"));
+  }
+
+  @Test
+  void theReviewGoesWithTheStatusAndARemarkStays() {
+    for (String review : List.of("", "  reviewed  by \"N. N.\"  on  2026-11-19")) {
+      Changed told =
+          example.with(CARP, "status +approved.*", "status    approved" + review + "  # new");
+      assertTrue(changed(told).change().after().contains("  status    draft  # new\n"), review);
+    }
   }
 
   @Test

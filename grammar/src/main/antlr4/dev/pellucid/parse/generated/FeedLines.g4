@@ -45,13 +45,18 @@ opening
   ;
 
 headLine
-  : key=(STATUS | SPECIES | HABIT | PLANT | MEETS | KIND | JURISDICTION | SOURCE | MATERIALS)
+  : key=STATUS value=word behind=review?
+  | key=(SPECIES | HABIT | PLANT | MEETS | KIND | JURISDICTION | SOURCE | MATERIALS)
     value=word
   | key=FISH mass=range
   | key=BATCH figure=amount weight=word
   | key=DOSE figure=amount
   | key=HOLDS count=NUMBER LIMITS
   | key=MUST HOLD value=word
+  ;
+
+review
+  : REVIEWED BY by=QUOTED ON day=(DAY | OTHER)
   ;
 
 shareLine
@@ -147,5 +152,5 @@ word
   | STATUS | SPECIES | FISH | HABIT | PLANT | MEETS | BATCH | DOSE | KIND | JURISDICTION | SOURCE
   | REST | WITHIN | OR | NONE | STEP | TO | FROM | LINES | BELOW | PER | WEIGHING | FOR
   | INCLUSION | COST | MIN | MAX | ON | DRY | MATTER | AT | MOISTURE | IN | OF | BATCHES | UNTIL | BY | BECAUSE
-  | ACCEPT | REWORK | HOLDS | MUST | HOLD | MATERIALS
+  | REVIEWED | ACCEPT | REWORK | HOLDS | MUST | HOLD | MATERIALS
   ;

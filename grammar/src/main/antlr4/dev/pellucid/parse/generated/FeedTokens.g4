@@ -45,6 +45,7 @@ SOURCE : 'source' ;
 HOLDS : 'holds' ;
 MUST : 'must' ;
 MATERIALS : 'materials' ;
+REVIEWED : 'reviewed' ;
 
 // Words inside lines
 REST : 'rest' ;
