@@ -5,7 +5,7 @@ assert log.count('led-away leads out of its folder to ') == 5
 ['reports', 'sheets', 'pages', 'comparison', 'leastCost'].each {
   assert log.contains("take the link away, or name the folder itself with -Dpellucid.$it=...")
 }
-assert log =~ /findings-without-waived.sarif was not written, .*what was there is as it was; see that the disk has room/
+assert log =~ /annotations.txt was not written, .*what was there is as it was; see that the disk has room/
 assert !log.contains('Exception in thread') && !log.contains('at dev.pellucid')
 assert new File(basedir, 'kept.txt').text == 'kept\n'
 def outside = new File(basedir.parentFile, basedir.name + '-outside')

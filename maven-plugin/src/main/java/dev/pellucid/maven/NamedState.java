@@ -2,8 +2,9 @@ package dev.pellucid.maven;
 
 import dev.pellucid.engine.goal.FolderState;
 import java.io.File;
+import java.io.FileInputStream;
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
@@ -52,8 +53,8 @@ final class NamedState {
       return pom(git, named(git, name));
     }
     File pom = new File(name.isEmpty() ? folder : folder(folder, name), POM);
-    try {
-      return pom.isFile() ? Optional.of(Files.readString(pom.toPath())) : Optional.empty();
+    try (FileInputStream in = new FileInputStream(pom)) {
+      return Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException unread) {
       return Optional.empty();
     }

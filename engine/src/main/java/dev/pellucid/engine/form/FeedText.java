@@ -59,10 +59,10 @@ final class FeedText {
           line.stepAsWritten().text(),
           what + line.propertyAsWritten().text(),
           line.target()
-              .byKind(
-                  exactly -> wanted(unit(exactly.amount())),
-                  between -> wantedRange(unit(between.range())),
-                  manner -> manner.word().text())
+                  .byKind(
+                      exactly -> wanted(unit(exactly.amount())),
+                      between -> wantedRange(unit(between.range())),
+                      manner -> manner.word().text())
               + line.accept().map(band -> "  accept " + band.asWritten()).orElse(""));
     }
     return this;
