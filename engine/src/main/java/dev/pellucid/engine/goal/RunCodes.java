@@ -3,6 +3,7 @@ package dev.pellucid.engine.goal;
 import dev.pellucid.engine.workspace.Causes;
 import dev.pellucid.engine.workspace.Fault;
 import dev.pellucid.engine.workspace.LostSections;
+import dev.pellucid.engine.workspace.OwnTellsLess;
 import dev.pellucid.engine.workspace.Shown;
 import dev.pellucid.finding.Code;
 import java.util.List;
@@ -11,7 +12,13 @@ import java.util.List;
 public final class RunCodes {
   private static final List<Code> ALL =
       List.of(
-          Shown.MORE, FixedDay.CODE, Fault.CODE, Causes.CODE, Causes.FORGOTTEN, LostSections.CODE);
+          Shown.MORE,
+          FixedDay.CODE,
+          Fault.CODE,
+          Causes.CODE,
+          Causes.FORGOTTEN,
+          LostSections.CODE,
+          OwnTellsLess.CODE);
 
   private RunCodes() {}
 

@@ -19,8 +19,9 @@ import java.util.regex.Pattern;
  * A file of the folder takes the place of one that comes along, whole. What it leaves out of that
  * one counts no more, and nobody would see it.
  */
-final class OwnTellsLess {
-  static final Code CODE = new Code("own-file-tells-less");
+public final class OwnTellsLess {
+  /** The code of what it says; its page has no example, for that would be a whole file. */
+  public static final Code CODE = new Code("own-file-tells-less");
 
   private static final int NAMED = 5;
 

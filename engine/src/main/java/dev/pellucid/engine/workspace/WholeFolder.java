@@ -37,8 +37,7 @@ public final class WholeFolder {
         MakerNotTold.CODE,
         MadePerMonth.CODE,
         MadePerMonth.LEFT_OUT,
-        MadeFarOff.CODE,
-        OwnTellsLess.CODE);
+        MadeFarOff.CODE);
   }
 
   static List<Finding> findings(Shared shared, List<Summary> recipes) {
