@@ -4,7 +4,7 @@ import java.util.zip.ZipOutputStream
 
 // A version before this one, in which maize held less protein: its jar is the one of today but for that figure.
 def engines = new File(localRepositoryPath, 'dev/pellucid/pellucid-engine')
-def now = engines.listFiles().find { it.directory && it.name != '0.0.9' }
+def now = engines.listFiles().find { it.directory && !it.name.startsWith('0.0.') }
 def today = new ZipFile(now.listFiles().find { it.name =~ /^pellucid-engine-.*\.jar$/ && !(it.name =~ /sources|javadoc|tests/) })
 def before = new File(engines, '0.0.9')
 before.mkdirs()
