@@ -43,6 +43,7 @@ class DataPagesTest {
           "broken-because-of",
           "premix-forgotten",
           "section-lost",
+          "own-file-tells-less",
           "day-far-off",
           "fault-of-pellucid");
 
