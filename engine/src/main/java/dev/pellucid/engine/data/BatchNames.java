@@ -17,25 +17,40 @@ import java.util.SortedSet;
  * @param ingredients what can be flushed with
  * @param batches the name of each file of {@code batches/}, whether or not it could be read
  * @param batchesByKey the same, by their letters in small ones
+ * @param contents what a laboratory can find
+ * @param nutrients the names of that
  */
 record BatchNames(
-    Known ingredients, LotNumbers lots, Set<String> batches, Map<String, String> batchesByKey) {
+    Known ingredients,
+    LotNumbers lots,
+    Set<String> batches,
+    Map<String, String> batchesByKey,
+    Nutrients contents,
+    Known nutrients) {
   BatchNames {
     batches = Set.copyOf(batches);
     batchesByKey = Map.copyOf(batchesByKey);
   }
 
-  static BatchNames of(Known ingredients, LotNumbers lots, SortedSet<String> batches) {
+  static BatchNames of(
+      Known ingredients,
+      LotNumbers lots,
+      SortedSet<String> batches,
+      Nutrients contents,
+      Known nutrients) {
     Map<String, String> byKey = new HashMap<>();
     for (String number : batches) {
       byKey.putIfAbsent(LotsReader.key(number), number);
     }
-    return new BatchNames(ingredients, lots, batches, byKey);
+    return new BatchNames(ingredients, lots, batches, byKey, contents, nutrients);
   }
 
   /** Whether the same can be named by another; the keys follow from the names. */
+  @SuppressWarnings("ReferenceEquality")
   boolean isLike(BatchNames other) {
-    return ingredients.isLike(other.ingredients)
+    return contents == other.contents
+        && nutrients.isLike(other.nutrients)
+        && ingredients.isLike(other.ingredients)
         && lots.isLike(other.lots)
         && batches.equals(other.batches);
   }

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.BatchRecord.Bags;
 import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.BatchRecord.Flushed;
 import dev.pellucid.engine.data.BatchRecord.Located;
@@ -14,7 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /** One file of {@code batches/}. */
 final class BatchReader {
@@ -48,6 +48,8 @@ final class BatchReader {
     List<Entry> entries = new ArrayList<>();
     fields.blocks(BatchVocabulary.WEIGHED).forEach(it -> entry(it).ifPresent(entries::add));
     QualityReader quality = new QualityReader(figures, remarks);
+    MadeReader made = new MadeReader(names, figures, remarks);
+    Optional<Bags> bags = made.bags(fields, file.stem());
     BatchRecord record =
         new BatchRecord(
             file.stem(),
@@ -65,13 +67,19 @@ final class BatchReader {
             fields
                 .block(BatchVocabulary.DRYING)
                 .flatMap(new DryingReader(figures, remarks)::drying),
-            bagged(fields),
+            bags.map(MadeReader::all),
             quality.mixer(fields),
             quality.sieve(fields),
             quality.durability(fields),
             fields.texts(BatchVocabulary.DEVIATIONS).stream().map(Scalar::text).toList(),
             release(fields),
             fields.word(BatchVocabulary.CLOSED, "a value of closed").isPresent(),
+            made.madeFrom(fields),
+            made.rebalanced(fields),
+            bags,
+            made.fines(fields),
+            made.samples(fields),
+            SinceReader.of(fields, names, remarks, figures, bags),
             fields.has(BatchVocabulary.SIZE) ? fields.placeOf(BatchVocabulary.SIZE) : file.place());
     return size.isEmpty() ? Optional.empty() : Optional.of(record);
   }
@@ -94,6 +102,7 @@ final class BatchReader {
                 name.text(),
                 lot.flatMap(it -> names.lot(it, remarks)).orElse(""),
                 lot.map(Scalar::text).orElse(""),
+                block.textOr(BatchVocabulary.WEIGHED_BIN, ""),
                 kg,
                 name.span(),
                 lotPlace,
@@ -111,33 +120,13 @@ final class BatchReader {
             new Flushed(
                 kg.getAsDouble(),
                 with.get().text(),
+                block
+                    .text(BatchVocabulary.FLUSH_LOT)
+                    .flatMap(it -> names.lot(it, remarks))
+                    .orElse(""),
                 block.text(SequenceVocabulary.FLUSH_TO).map(Scalar::text).orElse(""),
                 block.placeOf(SequenceVocabulary.FLUSH_QUANTITY)))
         : Optional.empty();
-  }
-
-  private Optional<Located<Double>> bagged(Fields fields) {
-    Optional<Fields> block = fields.block(BatchVocabulary.BAGS);
-    if (block.isEmpty()) {
-      return Optional.empty();
-    }
-    OptionalInt full =
-        block.get().text(BatchVocabulary.BAGS_FULL).map(figures::count).orElse(OptionalInt.empty());
-    OptionalDouble of = positive(block.get(), BatchVocabulary.BAGS_OF, Extent.WEIGHT);
-    OptionalDouble rest = amount(block.get(), BatchVocabulary.BAGS_REST, Kind.MASS);
-    if (full.isPresent() != of.isPresent() || (full.isEmpty() && rest.isEmpty())) {
-      if (!block.get().has(BatchVocabulary.BAGS_FULL)
-          || !block.get().has(BatchVocabulary.BAGS_OF)) {
-        remarks.add(
-            LotFindings.record(
-                block.get().place(),
-                "bags are given by how many are full, of what, and the rest",
-                "write full: 2, of: 25 kg and rest: 6.4 kg"));
-      }
-      return Optional.empty();
-    }
-    double kg = full.orElse(0) * of.orElse(0) + rest.orElse(0);
-    return Optional.of(new Located<>(kg, fields.placeOf(BatchVocabulary.BAGS)));
   }
 
   private Optional<Release> release(Fields fields) {
@@ -152,6 +141,7 @@ final class BatchReader {
                             new Release(
                                 decision,
                                 block.text(BatchVocabulary.RELEASE_BY).map(Scalar::text).orElse(""),
+                                figures.day(block.text(BatchVocabulary.RELEASE_DAY)),
                                 block
                                     .text(BatchVocabulary.RELEASE_BECAUSE)
                                     .map(Scalar::text)

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * One file of {@code batches/}: a batch that was made, or one that lots were put aside for.
@@ -22,6 +23,9 @@ import java.util.OptionalDouble;
  * @param deviations what went otherwise than planned, in words
  * @param closed whether it is fed or gone: kept for the trace, and no longer held against a recipe
  *     that may have changed since
+ * @param madeFrom the state of the folder that its sheet was made from
+ * @param rebalanced shares of this batch in place of those of the recipe
+ * @param since what was written after the release
  */
 public record BatchRecord(
     String number,
@@ -41,10 +45,17 @@ public record BatchRecord(
     List<String> deviations,
     Optional<Release> release,
     boolean closed,
+    Optional<MadeFrom> madeFrom,
+    Optional<Rebalanced> rebalanced,
+    Optional<Bags> bags,
+    Optional<Fines> fines,
+    List<Sample> samples,
+    Since since,
     Span declared) {
   public BatchRecord {
     entries = List.copyOf(entries);
     deviations = List.copyOf(deviations);
+    samples = List.copyOf(samples);
   }
 
   /** A figure and where it stands. */
@@ -54,9 +65,62 @@ public record BatchRecord(
    * What was run through the line.
    *
    * @param with an ingredient
+   * @param lot the number of its lot; empty where none is told
    * @param to where it went
    */
-  public record Flushed(double kg, String with, String to, Span place) {}
+  public record Flushed(double kg, String with, String lot, String to, Span place) {}
+
+  /**
+   * The state of the folder that the sheet was made from, as the sheet names it.
+   *
+   * @param commit of the version control
+   * @param fingerprint of all files that the sheet hangs on
+   */
+  public record MadeFrom(
+      Optional<Located<String>> commit, Optional<Located<String>> fingerprint, Span place) {}
+
+  /** Who gave this batch other shares than its recipe has, and which. */
+  public record Rebalanced(Signed signed, List<NewShare> shares) {
+    public Rebalanced {
+      shares = List.copyOf(shares);
+    }
+  }
+
+  /**
+   * The share of one line in this batch alone.
+   *
+   * @param share of 1
+   * @param name where the line is named
+   * @param place where the share stands
+   */
+  public record NewShare(String line, double share, Span name, Span place) {}
+
+  /**
+   * Bags that were filled.
+   *
+   * @param of kg in a full one; 0 where none is full
+   * @param rest kg in the last one
+   * @param begunWith the part bag of an earlier batch that was filled up
+   */
+  public record Bags(int full, double of, double rest, Optional<BegunWith> begunWith, Span place) {}
+
+  /** So many kg of an earlier batch, in a bag that was not full. */
+  public record BegunWith(String batch, double kg, Span place) {}
+
+  /**
+   * What the sieve took out.
+   *
+   * @param to a batch, or in words
+   */
+  public record Fines(double kg, String to, Span place) {}
+
+  /**
+   * What is kept of the batch.
+   *
+   * @param place where it lies
+   * @param until the last day
+   */
+  public record Sample(double kg, String place, Optional<LocalDate> until, Span written) {}
 
   /**
    * A line of the batch.
@@ -65,6 +129,7 @@ public record BatchRecord(
    *     none is told, or none that the folder has
    * @param written the number as it stands in the record, whatever the folder has; empty where none
    *     is told
+   * @param bin what it was taken from; empty where none is told
    * @param kg what was weighed; empty while the batch is planned
    * @param name where the line is named
    * @param lotPlace where the lot is named, or the line
@@ -74,6 +139,7 @@ public record BatchRecord(
       String line,
       String lot,
       String written,
+      String bin,
       OptionalDouble kg,
       Span name,
       Span lotPlace,
@@ -130,7 +196,8 @@ public record BatchRecord(
   }
 
   /** What became of the batch, and who said so. */
-  public record Release(Decision decision, String by, String because, Span place) {}
+  public record Release(
+      Decision decision, String by, Optional<LocalDate> day, String because, Span place) {}
 
   /** Whether a batch may leave. */
   public enum Decision {
@@ -139,7 +206,11 @@ public record BatchRecord(
     /** Somebody has still to decide. */
     HELD,
     /** It will not be fed. */
-    REJECTED
+    REJECTED,
+    /** It was released, and nothing may leave until somebody has decided again. */
+    ON_HOLD,
+    /** It was released, and is called back. */
+    WITHDRAWN
   }
 
   /** Whether anything was weighed yet. */
@@ -152,15 +223,47 @@ public record BatchRecord(
     return !isMade() && !closed;
   }
 
-  public boolean isRejected() {
-    return is(Decision.REJECTED);
+  /** The last that was decided: the release, or what came after it. */
+  public Optional<Decision> standing() {
+    return standing(one -> true);
   }
 
+  /** The last that was decided up to a day; of a release without a day it is taken as of before. */
+  public Optional<Decision> standingOn(LocalDate when) {
+    boolean released = release.flatMap(Release::day).filter(it -> it.isAfter(when)).isEmpty();
+    Optional<Decision> later = standing(one -> !one.signed().day().isAfter(when));
+    return released || since.decisions().stream().anyMatch(one -> isBy(one, when))
+        ? later
+        : Optional.empty();
+  }
+
+  private static boolean isBy(Since.Decided one, LocalDate when) {
+    return !one.signed().day().isAfter(when);
+  }
+
+  private Optional<Decision> standing(Predicate<Since.Decided> counts) {
+    Optional<Decision> last = release.map(Release::decision);
+    LocalDate of = LocalDate.MIN;
+    for (Since.Decided one : since.decisions()) {
+      if (counts.test(one) && !one.signed().day().isBefore(of)) {
+        last = Optional.of(one.decision());
+        of = one.signed().day();
+      }
+    }
+    return last;
+  }
+
+  /** Whether it will not be fed, or is called back. */
+  public boolean isRejected() {
+    return is(Decision.REJECTED) || is(Decision.WITHDRAWN);
+  }
+
+  /** Whether somebody has still to decide. */
   public boolean isHeld() {
-    return is(Decision.HELD);
+    return is(Decision.HELD) || is(Decision.ON_HOLD);
   }
 
   private boolean is(Decision decision) {
-    return release.filter(told -> told.decision() == decision).isPresent();
+    return standing().filter(told -> told == decision).isPresent();
   }
 }

@@ -21,17 +21,23 @@ record BatchRecords(
 
   static final BatchRecords NONE =
       of(
-          BatchNames.of(Lots.NONE.ingredients(), Lots.NONE.numbers(), new TreeSet<>()),
+          BatchNames.of(
+              Lots.NONE.ingredients(),
+              Lots.NONE.numbers(),
+              new TreeSet<>(),
+              new Nutrients(List.of(), List.of(Places.BATCHES)),
+              Lots.NONE.ingredients()),
           ReadFiles.none());
 
   /** Reads what is new, or all where other things can be named. */
-  BatchRecords next(Nodes nodes, Known ingredients, LotNumbers lots) {
+  BatchRecords next(Nodes nodes, Frame frame, Known ingredients, LotNumbers lots) {
     List<DataFile> files = nodes.in(Places.BATCHES);
     SortedSet<String> numbers = new TreeSet<>();
     for (DataFile file : files) {
       numbers.add(file.stem());
     }
-    BatchNames nameable = BatchNames.of(ingredients, lots, numbers);
+    BatchNames nameable =
+        BatchNames.of(ingredients, lots, numbers, frame.nutrients(), frame.names().nutrients());
     return nameable.isLike(names)
         ? of(nameable, reads.next(files, file -> BatchReader.read(file, nameable)))
         : of(nameable, reads.anew(files, file -> BatchReader.read(file, nameable)));

@@ -4,6 +4,7 @@ import static dev.pellucid.engine.data.Keys.may;
 import static dev.pellucid.engine.data.Keys.must;
 import static dev.pellucid.engine.data.Vocabulary.AMOUNT;
 import static dev.pellucid.engine.data.Vocabulary.COUNT;
+import static dev.pellucid.engine.data.Vocabulary.DAY;
 import static dev.pellucid.engine.data.Vocabulary.TEXT;
 import static dev.pellucid.engine.data.Vocabulary.TEXTS;
 import static dev.pellucid.engine.data.Vocabulary.YES;
@@ -25,8 +26,62 @@ final class BatchVocabulary {
       may("lot", TEXT, "the lot it was taken from, or the batch of a premix");
   static final Key<Text> WEIGHED_WEIGHT = may("weight", AMOUNT, "what was weighed");
 
+  static final Key<Text> WEIGHED_BIN =
+      may("bin", TEXT, "the bin it was taken from, where no lot can be told");
+
   static final Keys WEIGHED_KEYS =
-      Keys.of("a weighed line", WEIGHED_LINE, WEIGHED_LOT, WEIGHED_WEIGHT);
+      Keys.of("a weighed line", WEIGHED_LINE, WEIGHED_LOT, WEIGHED_BIN, WEIGHED_WEIGHT);
+
+  static final Key<Text> FLUSH_LOT = may("lot", TEXT, "the lot of what was run through");
+
+  static final Keys FLUSHED_KEYS =
+      Keys.of(
+          "a flush",
+          SequenceVocabulary.FLUSH_QUANTITY,
+          SequenceVocabulary.FLUSH_WITH,
+          FLUSH_LOT,
+          SequenceVocabulary.FLUSH_TO);
+
+  static final Key<Text> MADE_FROM_COMMIT = may("commit", TEXT, "the commit that the sheet names");
+  static final Key<Text> MADE_FROM_FINGERPRINT =
+      may("fingerprint", TEXT, "the fingerprint that the sheet names");
+
+  static final Keys MADE_FROM_KEYS =
+      Keys.of("what it was made from", MADE_FROM_COMMIT, MADE_FROM_FINGERPRINT);
+
+  static final Key<Text> NEW_SHARE_LINE = must("line", TEXT, "the line of the recipe");
+  static final Key<Text> NEW_SHARE = must("share", AMOUNT, "its share in this batch");
+
+  static final Keys NEW_SHARE_KEYS = Keys.of("a share", NEW_SHARE_LINE, NEW_SHARE);
+
+  static final Key<ListOf<Block>> REBALANCED_SHARES =
+      must("shares", new ListOf<>(new Block(NEW_SHARE_KEYS)), "one for each line that changes");
+
+  static final Keys REBALANCED_KEYS =
+      Keys.of(
+          "a re-balanced batch",
+          SignedVocabulary.DAY,
+          SignedVocabulary.BY,
+          SignedVocabulary.MAY_BECAUSE,
+          REBALANCED_SHARES);
+
+  static final Key<Text> FINES_WEIGHT = must("weight", AMOUNT, "what the sieve took out");
+  static final Key<Text> FINES_TO = must("to", TEXT, "where it went: a batch, or in words");
+
+  static final Keys FINES_KEYS = Keys.of("fines", FINES_WEIGHT, FINES_TO);
+
+  static final Key<Text> SAMPLE_WEIGHT = must("weight", AMOUNT, "what was put aside");
+  static final Key<Text> SAMPLE_PLACE = must("place", TEXT, "where it is kept");
+  static final Key<Text> SAMPLE_UNTIL = may("until", DAY, "the last day on which it is kept");
+
+  static final Keys SAMPLE_KEYS =
+      Keys.of("a retained sample", SAMPLE_WEIGHT, SAMPLE_PLACE, SAMPLE_UNTIL);
+
+  static final Key<Text> BEGUN_WITH_BATCH =
+      must("batch", NUMBER, "the batch whose part bag was filled up");
+  static final Key<Text> BEGUN_WITH_WEIGHT = must("weight", AMOUNT, "what was in that bag");
+
+  static final Keys BEGUN_WITH_KEYS = Keys.of("a part bag", BEGUN_WITH_BATCH, BEGUN_WITH_WEIGHT);
 
   static final Key<Text> READING_AT = must("at", AMOUNT, "time since the start");
   static final Key<Text> READING_MOISTURE = may("moisture", AMOUNT, "what the meter said");
@@ -45,7 +100,13 @@ final class BatchVocabulary {
   static final Key<Text> BAGS_OF = may("of", AMOUNT, "what a full one holds");
   static final Key<Text> BAGS_REST = may("rest", AMOUNT, "what is in the last one");
 
-  static final Keys BAGS_KEYS = Keys.of("bags", BAGS_FULL, BAGS_OF, BAGS_REST);
+  static final Key<Block> BAGS_BEGUN_WITH =
+      may(
+          "begun-with",
+          new Block(BEGUN_WITH_KEYS),
+          "the part bag of an earlier batch that was filled up first; it counts in full");
+
+  static final Keys BAGS_KEYS = Keys.of("bags", BAGS_FULL, BAGS_OF, BAGS_REST, BAGS_BEGUN_WITH);
 
   static final Key<Text> MIXER_TRACER = may("tracer", TEXT, "what was looked for");
   static final Key<ListOf<Text>> MIXER_READINGS =
@@ -74,20 +135,28 @@ final class BatchVocabulary {
   static final Key<Named<BatchRecord.Decision>> RELEASE_DECISION =
       must("decision", new Named<>(BatchRecord.Decision.class), "what becomes of it");
   static final Key<Text> RELEASE_BY = must("by", TEXT, "who decided");
+  static final Key<Text> RELEASE_DAY = may("day", DAY, "when");
   static final Key<Text> RELEASE_BECAUSE = may("because", TEXT, "the reason");
 
   static final Keys RELEASE_KEYS =
-      Keys.of("a release", RELEASE_DECISION, RELEASE_BY, RELEASE_BECAUSE);
+      Keys.of("a release", RELEASE_DECISION, RELEASE_BY, RELEASE_DAY, RELEASE_BECAUSE);
 
   static final Key<Text> SIZE =
       must("size", AMOUNT, "the kg planned, weighed, before overage and water");
+  static final Key<Block> MADE_FROM =
+      may("made-from", new Block(MADE_FROM_KEYS), "the state of the folder, as the sheet names it");
+  static final Key<Block> REBALANCED =
+      may(
+          "rebalanced",
+          new Block(REBALANCED_KEYS),
+          "shares of this batch in place of those of the recipe");
+  static final Key<Block> FINES = may("fines", new Block(FINES_KEYS), "what was sieved out");
+  static final Key<ListOf<Block>> SAMPLES =
+      may("samples", new ListOf<>(new Block(SAMPLE_KEYS)), "what is kept of it, and where");
   static final Key<Text> AFTER =
       may("after", NUMBER, "the batch that was made on the same line before it");
   static final Key<Block> FLUSHED =
-      may(
-          "flushed",
-          new Block(SequenceVocabulary.FLUSH_KEYS),
-          "what was run through between the two");
+      may("flushed", new Block(FLUSHED_KEYS), "what was run through between the two");
   static final Key<ListOf<Block>> WEIGHED =
       may("weighed", new ListOf<>(new Block(WEIGHED_KEYS)), "line by line");
   static final Key<Text> WATER = may("water", AMOUNT, "water added to the mix");
@@ -110,6 +179,8 @@ final class BatchVocabulary {
       Keys.of(
           "a batch record",
           SIZE,
+          MADE_FROM,
+          REBALANCED,
           AFTER,
           FLUSHED,
           WEIGHED,
@@ -118,9 +189,19 @@ final class BatchVocabulary {
           SIEVE,
           DRYING,
           DURABILITY,
+          FINES,
           BAGS,
+          SAMPLES,
           DEVIATIONS,
           RELEASE,
+          SinceVocabulary.RESULTS,
+          SinceVocabulary.DELIVERED,
+          SinceVocabulary.RETURNED,
+          SinceVocabulary.DISPOSED,
+          SinceVocabulary.COUNTED,
+          SinceVocabulary.COMPLAINTS,
+          SinceVocabulary.DECIDED_LATER,
+          SinceVocabulary.CORRECTIONS,
           CLOSED);
 
   private BatchVocabulary() {}

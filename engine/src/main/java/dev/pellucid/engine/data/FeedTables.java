@@ -14,6 +14,7 @@ import java.util.SortedMap;
  * @param plant the one that holds where a recipe or premix names none
  * @param label the label rules that the settings name
  * @param lots by number
+ * @param bins by name, those that lots lie in or that were emptied
  * @param pricesWhole false when a part of the prices could not be read: then what has none here may
  *     have one
  * @param batches records by number
@@ -32,6 +33,7 @@ public record FeedTables(
     SortedMap<String, List<Price>> prices,
     boolean pricesWhole,
     SortedMap<String, Lot> lots,
+    SortedMap<String, Bin> bins,
     SortedMap<String, BatchRecord> batches) {
 
   /** A group of ingredients. */

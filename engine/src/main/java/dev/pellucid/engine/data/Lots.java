@@ -1,9 +1,13 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.BatchRecord.Located;
+import dev.pellucid.engine.data.LotsReader.Told;
 import dev.pellucid.engine.data.LotsReader.Written;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,9 +23,10 @@ import java.util.TreeMap;
  */
 record Lots(
     Known ingredients,
-    ReadFiles<List<Written>> reads,
+    ReadFiles<Told> reads,
     SortedMap<String, Lot> byNumber,
     LotNumbers numbers,
+    SortedMap<String, Bin> bins,
     List<Finding> findings) {
 
   static final Lots NONE = of(Ingredients.names(Set.of()), ReadFiles.none());
@@ -34,15 +39,19 @@ record Lots(
         : of(named, reads.anew(files, file -> LotsReader.read(file, frame, named)));
   }
 
-  private static Lots of(Known ingredients, ReadFiles<List<Written>> reads) {
+  private static Lots of(Known ingredients, ReadFiles<Told> reads) {
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());
     SortedMap<String, Lot> byNumber = new TreeMap<>();
     Map<String, Span> written = new HashMap<>();
     Map<String, String> byKey = new HashMap<>();
     List<Written> all = new ArrayList<>();
-    for (List<Written> file : reads.things()) {
-      all.addAll(file);
+    SortedMap<String, List<Located<LocalDate>>> emptied = new TreeMap<>();
+    for (Told file : reads.things()) {
+      all.addAll(file.lots());
+      for (LotsReader.Emptied one : file.bins()) {
+        emptied.computeIfAbsent(one.bin(), none -> new ArrayList<>()).add(one.day());
+      }
     }
     for (Written one : all) {
       String key = LotsReader.key(one.number().text());
@@ -58,6 +67,21 @@ record Lots(
     LotNumbers numbers =
         new LotNumbers(
             byKey, written.keySet(), reads.couldBeRead(), List.copyOf(byNumber.keySet()));
-    return new Lots(ingredients, reads, byNumber, numbers, remarks.findings());
+    return new Lots(
+        ingredients, reads, byNumber, numbers, bins(byNumber, emptied), remarks.findings());
+  }
+
+  private static SortedMap<String, Bin> bins(
+      SortedMap<String, Lot> lots, SortedMap<String, List<Located<LocalDate>>> emptied) {
+    SortedMap<String, Bin> bins = new TreeMap<>();
+    for (Lot lot : lots.values()) {
+      lot.bin().ifPresent(bin -> bins.put(bin, new Bin(bin, List.of())));
+    }
+    emptied.forEach(
+        (bin, days) -> {
+          days.sort(Comparator.comparing(Located::thing));
+          bins.put(bin, new Bin(bin, days));
+        });
+    return bins;
   }
 }

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.BatchRecord.Located;
 import dev.pellucid.engine.data.Ingredient.ContentBlock;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Finding;
@@ -46,16 +47,43 @@ final class LotsReader {
     }
   }
 
-  static Read<List<Written>> read(DataFile file, Frame frame, Known ingredients) {
+  /** That a bin was empty. */
+  record Emptied(String bin, Located<LocalDate> day) {}
+
+  /** What a file tells. */
+  record Told(List<Written> lots, List<Emptied> bins) {
+    static final Told NOTHING = new Told(List.of(), List.of());
+
+    Told {
+      lots = List.copyOf(lots);
+      bins = List.copyOf(bins);
+    }
+  }
+
+  static Read<Told> read(DataFile file, Frame frame, Known ingredients) {
     Remarks remarks = new Remarks();
     LotsReader reader = new LotsReader(frame, ingredients, remarks);
     Optional<Fields> fields = file.fields(LotsVocabulary.LOTS_KEYS, remarks);
+    List<Emptied> bins = new ArrayList<>();
     if (fields.isPresent()) {
       for (Fields block : fields.get().blocks(LotsVocabulary.LOTS)) {
         reader.lot(block);
       }
+      for (Fields block : fields.get().blocks(LotsVocabulary.BINS)) {
+        reader.emptied(block).ifPresent(bins::add);
+      }
     }
-    return file.read(List.copyOf(reader.lots), remarks);
+    return file.read(new Told(reader.lots, bins), remarks);
+  }
+
+  private Optional<Emptied> emptied(Fields block) {
+    Optional<Scalar> bin = block.text(LotsVocabulary.EMPTIED_BIN);
+    Optional<LocalDate> day = figures.day(block.text(LotsVocabulary.EMPTIED));
+    return bin.isPresent() && day.isPresent()
+        ? Optional.of(
+            new Emptied(
+                bin.get().text(), new Located<>(day.get(), block.placeOf(LotsVocabulary.EMPTIED))))
+        : Optional.empty();
   }
 
   /** A number without regard to capitals. */
@@ -73,12 +101,13 @@ final class LotsReader {
     List<ContentBlock> measured =
         new ContentsReader(frame.nutrients(), frame.names(), remarks)
             .read(block, LotsVocabulary.CONTENTS);
-    Optional<Lot.Inspection> inspection = block.oneOf(LotsVocabulary.INSPECTION, "an inspection");
+    Optional<List<LotState>> states = new LotStateReader(figures, remarks).states(block, received);
+    LotMoves moves = new LotMovesReader(figures, remarks).moves(block);
     boolean dated = bestBefore.isPresent() || !block.has(LotsVocabulary.BEST_BEFORE);
     if (number.isEmpty()) {
       return;
     }
-    if (!known || received.isEmpty() || kg.isEmpty() || !dated) {
+    if (!known || received.isEmpty() || kg.isEmpty() || !dated || states.isEmpty()) {
       lots.add(new Written(number.get(), Optional.empty(), List.of()));
       return;
     }
@@ -98,8 +127,12 @@ final class LotsReader {
             received.get(),
             bestBefore,
             kg.getAsDouble(),
-            inspection,
+            states.orElse(List.of()),
             counted.string(LotsVocabulary.SUPPLIER),
+            counted.string(LotsVocabulary.SUPPLIER_LOT),
+            counted.string(LotsVocabulary.DELIVERY_NOTE),
+            counted.string(LotsVocabulary.BIN),
+            moves,
             counted.textOr(LotsVocabulary.REMARK, ""),
             measured,
             IngredientReader.bag(block, Optional.empty(), number.get().span()),
@@ -110,9 +143,7 @@ final class LotsReader {
             block.has(LotsVocabulary.BEST_BEFORE)
                 ? block.placeOf(LotsVocabulary.BEST_BEFORE)
                 : number.get().span(),
-            block.has(LotsVocabulary.INSPECTION)
-                ? block.placeOf(LotsVocabulary.INSPECTION)
-                : number.get().span());
+            LotStateReader.place(block).orElse(number.get().span()));
     lots.add(new Written(number.get(), Optional.of(lot), ofLot.findings()));
   }
 

@@ -99,7 +99,7 @@ public final class TablesState {
         plants.next(now, frame),
         labels.next(now, frame, named),
         practice.next(now, frame, named),
-        records.next(now, named.names(), delivered.numbers()));
+        records.next(now, frame, named.names(), delivered.numbers()));
   }
 
   /** The data of this state and what is wrong with it. */
@@ -119,6 +119,7 @@ public final class TablesState {
             prices.byIngredient(),
             prices.whole(),
             lots.byNumber(),
+            lots.bins(),
             records.byNumber());
     return new TablesRead(tables, findings());
   }

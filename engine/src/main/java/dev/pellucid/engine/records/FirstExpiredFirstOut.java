@@ -5,7 +5,6 @@ import dev.pellucid.engine.data.Content;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Lot;
-import dev.pellucid.engine.data.Lot.Inspection;
 import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.measure.Closeness;
@@ -106,9 +105,6 @@ public record FirstExpiredFirstOut(List<Pick> picks, double shortfall) {
         moisture.isEmpty()
             || ingredient.maxMoisture().isEmpty()
             || moisture.get().high() < ingredient.maxMoisture().getAsDouble();
-    return dry
-        && !lot.received().isAfter(day)
-        && !lot.isExpired(day)
-        && lot.inspection().filter(told -> told == Inspection.PASSED).isPresent();
+    return dry && !lot.received().isAfter(day) && !lot.isExpired(day) && lot.isPassed(day);
   }
 }

@@ -2,7 +2,7 @@ package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.Lot;
-import dev.pellucid.engine.data.Lot.Inspection;
+import dev.pellucid.engine.data.LotState.State;
 import dev.pellucid.engine.records.BatchTarget.TargetWeight;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -16,7 +16,7 @@ final class LotFailed extends LotRule {
 
   @Override
   Optional<Finding> look(MadeBatch batch, Lot lot, Entry entry, TargetWeight ask) {
-    if (lot.inspection().filter(told -> told == Inspection.FAILED).isEmpty()) {
+    if (!lot.is(State.FAILED, batch.record().day())) {
       return Optional.empty();
     }
     Finding finding =

@@ -4,7 +4,7 @@ import dev.pellucid.engine.data.Content;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Lot;
-import dev.pellucid.engine.data.Lot.Inspection;
+import dev.pellucid.engine.data.LotState.State;
 import dev.pellucid.engine.data.Nutrient;
 import dev.pellucid.engine.data.Nutrients;
 import dev.pellucid.engine.resolve.MaterialMaxima;
@@ -60,7 +60,7 @@ public final class LotsOverMaxima {
   }
 
   private static boolean isFailed(Lot lot) {
-    return lot.inspection().isPresent() && lot.inspection().get() == Inspection.FAILED;
+    return lot.lastState().filter(told -> told.state() == State.FAILED).isPresent();
   }
 
   private static List<Found> found(Lot lot, Ingredient library, MaterialMaxima maxima) {

@@ -95,7 +95,7 @@ final class LotsTogether {
     for (Lot other : tables.lots().values()) {
       if (!other.number().equals(lot.number())) {
         others++;
-        inspected += other.inspection().isPresent() ? 1 : 0;
+        inspected += other.isLookedAt() ? 1 : 0;
       }
     }
     return inspected >= FEWEST && inspected >= MOST * others;
@@ -104,7 +104,7 @@ final class LotsTogether {
   void look(Consumer<Finding> out) {
     for (Lot lot : tables.lots().values()) {
       boolean old = lot.received().plusDays(DAYS).isBefore(day) || named.contains(lot.number());
-      if (lot.inspection().isEmpty() && old && areInspected(tables, lot)) {
+      if (!lot.isLookedAt() && old && areInspected(tables, lot)) {
         out.accept(LotNotInspected.atLot(lot));
       }
       if (lot.bestBefore().isEmpty() && areDated(lot)) {

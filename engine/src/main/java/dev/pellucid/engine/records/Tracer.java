@@ -247,7 +247,7 @@ public final class Tracer {
         lot.received(),
         lot.kg(),
         lot.bestBefore(),
-        lot.inspection().map(it -> it.name().toLowerCase(Locale.ROOT)),
+        lot.lastState().map(it -> it.state().name().toLowerCase(Locale.ROOT).replace('_', '-')),
         lot.supplier(),
         lot.remark());
   }
