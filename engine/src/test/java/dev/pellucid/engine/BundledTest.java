@@ -87,6 +87,25 @@ class BundledTest {
   }
 
   @Test
+  void aSourceWithTheNameOfAnotherIsTold() throws IOException {
+    write("pellucid.yaml", settings());
+    write("sources.yaml", "handbook:\n  standing: published\n  cite: Tables of the house.\n");
+    assertEquals(
+        List.of("sources.yaml:1:1 own-source-takes-over"),
+        check().stream().map(one -> one.span() + " " + one.code().text()).toList());
+    write("sources.yaml", DATA.text("sources.yaml").orElseThrow());
+    assertEquals(List.of(), check());
+    write(
+        "sources.yaml",
+        DATA.text("sources.yaml").orElseThrow().replace("from-memory", "own-analysis"));
+    assertTrue(check().size() > 1, "better trusted, each of them");
+    write(
+        "sources.yaml",
+        DATA.text("sources.yaml").orElseThrow().replace("published", "from-memory"));
+    assertEquals(List.of(), check());
+  }
+
+  @Test
   void aNutrientOfTheFolderCountsWhateverItsFileIsCalled() throws IOException {
     write("pellucid.yaml", settings());
     write(

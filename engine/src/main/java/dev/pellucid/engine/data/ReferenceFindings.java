@@ -27,12 +27,15 @@ final class ReferenceFindings {
 
   static final Code CAP_AND_NONE = new Code("data-cap-and-none");
 
+  static final Code SOURCE_TAKES_OVER = new Code("own-source-takes-over");
+
   static final Code NO_FILE = new Code("data-no-file");
 
   static final List<Code> CODES =
       List.of(
           NO_FILE,
           SOURCE,
+          SOURCE_TAKES_OVER,
           GROUP,
           NUTRIENT,
           SPECIES,
@@ -69,6 +72,21 @@ final class ReferenceFindings {
             code, name.span(), shown(name.text()) + " is not " + what + " of this folder");
     Finding helped = KeyFindings.suggesting(finding, name, names, "there are ");
     return helped.helping((helped.helps().isEmpty() ? "" : "or ") + "declare it in " + where);
+  }
+
+  static Finding sourceTakesOver(Source own, Source along) {
+    return Finding.warning(
+            SOURCE_TAKES_OVER,
+            own.declared(),
+            own.id()
+                + " is the name of another source that comes along, and this one takes its place: "
+                + own.reliability().inWords()
+                + " in place of "
+                + along.reliability().inWords())
+        .seeing("the other", along.declared())
+        .noting("every figure that comes along with " + own.id() + " would rest on this one")
+        .helping("give it a name of its own, and write that where your figures name it")
+        .helping("if it is the same work, copy what the other has behind cite");
   }
 
   static Finding nameTwice(String name, String what, Span place, Span earlier, String earlierWhat) {

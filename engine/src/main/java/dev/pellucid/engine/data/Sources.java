@@ -6,6 +6,7 @@ import dev.pellucid.engine.data.Source.Ending;
 import dev.pellucid.engine.data.Source.Reliability;
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.text.BundledPath;
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
 import java.util.List;
@@ -44,14 +45,31 @@ final class Sources {
 
   private void read(Fields fields, Entry entry, Remarks remarks) {
     Scalar id = entry.key();
-    byId.put(id.text(), unknown(id.text(), id.span()));
+    Source earlier = byId.put(id.text(), unknown(id.text(), id.span()));
     if (!Vocabulary.isName(id.text())) {
       remarks.add(KeyFindings.name(id.span(), id.text(), "a source"));
     }
     Optional<Fields> block = fields.blockOf(entry, SourcesVocabulary.SOURCE_ENTRY_KEYS);
     if (block.isPresent()) {
-      byId.put(id.text(), source(id, block.get(), remarks));
+      Source source = source(id, block.get(), remarks);
+      byId.put(id.text(), source);
+      if (earlier != null && isAnother(source, earlier)) {
+        remarks.add(ReferenceFindings.sourceTakesOver(source, earlier));
+      }
     }
+  }
+
+  /**
+   * Whether a source of the folder is not the one of that name which comes along: another work, or
+   * the same one better trusted. To trust it less is no mistake, and an act that ends is written
+   * anew on purpose.
+   */
+  private static boolean isAnother(Source own, Source along) {
+    return BundledPath.is(along.declared().file().path())
+        && !BundledPath.is(own.declared().file().path())
+        && along.ending().isEmpty()
+        && (!own.cite().equals(along.cite())
+            || own.reliability().compareTo(along.reliability()) < 0);
   }
 
   private static Source source(Scalar id, Fields block, Remarks remarks) {

@@ -44,6 +44,7 @@ class DataPagesTest {
           "premix-forgotten",
           "section-lost",
           "own-file-tells-less",
+          "own-source-takes-over",
           "day-far-off",
           "fault-of-pellucid");
 
