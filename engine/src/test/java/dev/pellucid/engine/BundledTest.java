@@ -178,6 +178,13 @@ class BundledTest {
     write("pellucid.yaml", settings() + "data: own\n");
     CheckReport report = Pellucid.check(FolderState.at(folder).over(DATA), DAY);
     assertEquals("", report.dataAlong());
+    assertTrue(
+        report.findings().stream()
+            .anyMatch(
+                one ->
+                    one.span().text().equals("own")
+                        && one.headline().startsWith("this keeps out all data that come along")),
+        report.findings()::toString);
     write("pellucid.yaml", settings() + "data: mine\n");
     assertTrue(FindingText.of(check()).contains("leave the line out"), check()::toString);
   }

@@ -5,6 +5,7 @@ import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -62,7 +63,7 @@ final class FrameReader {
     Known classes = classes(retention.keySet());
     NutrientsReader nutrientsReader =
         new NutrientsReader(sources, classes, groups(groups.keySet()), remarks);
-    Nutrients nutrients = nutrientsReader.read(nodes.in(Places.NUTRIENTS), settings.place().file());
+    Nutrients nutrients = nutrientsReader.read(nodes.in(Places.NUTRIENTS), placeOfData(settings));
     Known nutrientNames = nutrientsReader.known();
     SortedMap<String, Species> species = species(sources, nutrientNames);
     Names names =
@@ -124,6 +125,17 @@ final class FrameReader {
       }
     }
     return atFault;
+  }
+
+  /** Where the settings keep out what comes along; the beginning of them where they do not. */
+  private Span placeOfData(Settings settings) {
+    SourceFile file = settings.place().file();
+    return SettingsReader.isOwn(file)
+        ? DataFile.fields(
+                nodes.file(SettingsReader.FILE), SettingsVocabulary.SETTINGS_KEYS, new Remarks())
+            .map(fields -> fields.placeOf(SettingsVocabulary.DATA))
+            .orElse(file.beginning())
+        : file.beginning();
   }
 
   private Span placeOf(Key<Text> key, Settings settings) {

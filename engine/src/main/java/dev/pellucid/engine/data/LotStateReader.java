@@ -60,9 +60,22 @@ final class LotStateReader {
     return states.size() < written.size() ? Optional.empty() : Optional.of(states);
   }
 
-  private static Optional<List<LotState>> word(Fields lot, Optional<LocalDate> received) {
+  private Optional<List<LotState>> word(Fields lot, Optional<LocalDate> received) {
     if (!lot.has(LotsVocabulary.INSPECTION)) {
       return Optional.of(List.of());
+    }
+    Optional<Scalar> written = lot.text(LotsVocabulary.INSPECTION);
+    if (written.isPresent() && isState(written.get())) {
+      remarks.add(
+          LotFindings.record(
+              written.get().span(),
+              written.get().text() + " is no inspection alone: who says so, since when, and why",
+              "write states: with a line {day: "
+                  + received.map(LocalDate::toString).orElse("2027-03-31")
+                  + ", by: ..., state: "
+                  + written.get().text()
+                  + ", because: ...}"));
+      return Optional.empty();
     }
     Optional<Scalar> word = lot.word(LotsVocabulary.INSPECTION, "an inspection");
     return word.isPresent() && received.isPresent()
@@ -73,6 +86,12 @@ final class LotStateReader {
                     received.get(),
                     word.get().span())))
         : Optional.empty();
+  }
+
+  /** Whether a word is a state of a lot that needs more than a word. */
+  private static boolean isState(Scalar word) {
+    return Vocabulary.words(State.values()).contains(word.text())
+        && !LotsVocabulary.INSPECTION.holds().words().contains(word.text());
   }
 
   private Optional<LotState> state(Fields block) {

@@ -77,6 +77,13 @@ final class MadeReader {
   private Optional<Rebalanced> newShares(Fields block) {
     List<NewShare> shares = new ArrayList<>();
     List<Fields> written = block.blocks(BatchVocabulary.REBALANCED_SHARES);
+    if (block.has(BatchVocabulary.REBALANCED_SHARES) && written.isEmpty()) {
+      remarks.add(
+          LotFindings.record(
+              block.placeOf(BatchVocabulary.REBALANCED_SHARES),
+              "the batch is re-balanced, and no share is told",
+              "write {line: maize, share: 12.50 %} for each line that changes"));
+    }
     for (Fields one : written) {
       Optional<Scalar> line = one.text(BatchVocabulary.NEW_SHARE_LINE);
       OptionalDouble share = figures.share(one.text(BatchVocabulary.NEW_SHARE));

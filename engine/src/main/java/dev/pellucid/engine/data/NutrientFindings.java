@@ -5,7 +5,6 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Kind;
-import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.util.List;
 
@@ -24,12 +23,23 @@ final class NutrientFindings {
   private NutrientFindings() {}
 
   /**
-   * @param file the first of nutrients/, or the settings where there is none
+   * @param place the first file of nutrients/, or the settings where there is none
    */
-  static Finding noMoistureNutrient(SourceFile file) {
-    return Finding.error(
-            NO_MOISTURE_NUTRIENT, file.beginning(), "the folder has no nutrient called moisture")
+  static Finding noMoistureNutrient(Span place) {
+    return Finding.error(NO_MOISTURE_NUTRIENT, place, "the folder has no nutrient called moisture")
         .helping("declare moisture in a file of nutrients/, every sum needs the water");
+  }
+
+  /**
+   * @param place where the settings keep out what comes along
+   */
+  static Finding nothingOwn(Span place) {
+    return Finding.error(
+            NO_MOISTURE_NUTRIENT,
+            place,
+            "this keeps out all data that come along, and the folder has no nutrients of its own")
+        .helping("leave the line out, so that nutrients, species, law and practice come along")
+        .helping("or bring files of its own for all of them, with moisture among its nutrients");
   }
 
   static Finding formula(Scalar formula, String sentence, String help) {

@@ -8,7 +8,7 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.text.BundledPath;
-import dev.pellucid.text.SourceFile;
+import dev.pellucid.text.Span;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -50,7 +50,7 @@ final class NutrientsReader {
    * @param files in the order in which they are shown
    * @param settings where it is said that there are none
    */
-  Nutrients read(List<DataFile> files, SourceFile settings) {
+  Nutrients read(List<DataFile> files, Span settings) {
     told = !files.isEmpty();
     for (DataFile file : files) {
       names(file);
@@ -86,15 +86,18 @@ final class NutrientsReader {
   }
 
   /** Without water no feed can be computed; where a file could not be read, it may be in there. */
-  private void water(List<DataFile> files, SourceFile settings) {
+  private void water(List<DataFile> files, Span settings) {
     mendFirst.addAll(unread);
     Draft water = drafts.get(Nutrients.MOISTURE);
     if (water != null && water.kind() != Kind.SHARE) {
       mendFirst.add(water.name().span().file().fileName());
     } else if (water == null && whole()) {
-      SourceFile place = told ? files.get(0).source() : settings;
-      mendFirst.add(told ? place.fileName() : Places.NUTRIENTS + "/");
-      remarks.add(NutrientFindings.noMoistureNutrient(place));
+      Span place = told ? files.get(0).source().beginning() : settings;
+      mendFirst.add(told ? place.file().fileName() : Places.NUTRIENTS + "/");
+      remarks.add(
+          told || !SettingsReader.isOwn(settings.file())
+              ? NutrientFindings.noMoistureNutrient(place)
+              : NutrientFindings.nothingOwn(place));
     }
   }
 
