@@ -87,6 +87,22 @@ class BundledTest {
   }
 
   @Test
+  void aClassThatOwnRetentionLacksIsToldByThatFile() throws IOException {
+    write("pellucid.yaml", settings());
+    String whole = DATA.text("practice/retention.yaml").orElseThrow();
+    write("practice/retention.yaml", whole.replaceFirst("(?m)^riboflavin:", "riboflavins:"));
+    Finding told =
+        check().stream()
+            .filter(one -> one.code().text().equals("data-unknown-stability"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(
+        told.helps().stream()
+            .anyMatch(help -> help.startsWith("practice/retention.yaml of the folder stands in")),
+        told::toString);
+  }
+
+  @Test
   void aSourceWithTheNameOfAnotherIsTold() throws IOException {
     write("pellucid.yaml", settings());
     write("sources.yaml", "handbook:\n  standing: published\n  cite: Tables of the house.\n");

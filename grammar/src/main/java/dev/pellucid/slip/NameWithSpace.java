@@ -5,6 +5,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.syntax.Lexeme.Kind;
 import dev.pellucid.text.Span;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** A name in several words. */
@@ -23,7 +24,7 @@ final class NameWithSpace implements Slip {
       return Optional.empty();
     }
     Span name = line.through(from, end - 1);
-    String joined = name.text().replaceAll("\\s+", "-");
+    String joined = joined(name.text());
     return Optional.of(
         Finding.error(
                 CODE,
@@ -33,8 +34,16 @@ final class NameWithSpace implements Slip {
             .fixing(name, joined));
   }
 
+  /** Codes of premixes are in capitals, every other name is in small letters. */
+  static String joined(String words) {
+    String joined = words.replaceAll("\\s+", "-");
+    return joined.equals(joined.toUpperCase(Locale.ROOT))
+        ? joined
+        : joined.toLowerCase(Locale.ROOT);
+  }
+
   /** Lines of the head that end with a name. */
-  private static boolean isNamingHead(BrokenLine line) {
+  static boolean isNamingHead(BrokenLine line) {
     return line.place() == Place.HEAD
         && (line.is(0, "species") || line.is(0, "meets") || line.is(0, "plant"));
   }

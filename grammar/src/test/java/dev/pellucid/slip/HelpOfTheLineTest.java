@@ -25,6 +25,7 @@ class HelpOfTheLineTest {
         "|batch  60 weighed|write 60 kg or 60 t",
         "|fish  50 to 250|write 250 g or 250 kg",
         "|species  african catfish|write african-catfish",
+        "|species  Nile tilapia|write nile-tilapia",
         "|plant  farm shed|write farm-shed",
         "|meets  catfish grower|write catfish-grower",
       })

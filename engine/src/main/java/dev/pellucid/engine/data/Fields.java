@@ -192,9 +192,14 @@ final class Fields {
   private boolean isToBeGiven(Scalar value, String key) {
     boolean marked = value.plain() && ToBeGiven.isIn(value.text());
     if (marked && toBeGiven.add(value.span())) {
-      remarks.add(KeyFindings.toBeGiven(value, key, !keys.has(key)));
+      remarks.add(KeyFindings.toBeGiven(value, key, !keys.has(key) && tellsContents()));
     }
     return marked;
+  }
+
+  /** Whether its other keys are names of what can be none, as contents are and prices are not. */
+  private boolean tellsContents() {
+    return keys.others().filter(one -> !one.holds().equals(Vocabulary.AMOUNT)).isPresent();
   }
 
   List<Scalar> texts(Key<? extends ListOf<? extends OneText>> key) {

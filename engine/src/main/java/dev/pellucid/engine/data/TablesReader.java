@@ -40,6 +40,11 @@ public final class TablesReader {
     return finding.code().equals(Places.MISPLACED);
   }
 
+  /** Whether a finding says that a nutrient names a stability class that there is not. */
+  public static boolean isUnknownClass(Finding finding) {
+    return finding.code().equals(ReferenceFindings.STABILITY);
+  }
+
   /** Whether a finding says that a cap of an ingredient is hardly meant so. */
   public static boolean isCapInDoubt(Finding finding) {
     return finding.code().equals(CapSisters.CODE);

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.workspace;
 
+import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.BundledPath;
 import java.util.List;
@@ -14,7 +15,17 @@ final class AlongHelp {
 
   private static Finding told(Finding finding) {
     String path = finding.span().file().path();
-    return BundledPath.is(path) ? finding.helping(help(BundledPath.below(path))) : finding;
+    if (!BundledPath.is(path)) {
+      return finding;
+    }
+    return finding.helping(
+        TablesReader.isUnknownClass(finding) ? ofClass() : help(BundledPath.below(path)));
+  }
+
+  /** All classes that files which come along name are in the retention that comes along. */
+  private static String ofClass() {
+    return "practice/retention.yaml of the folder stands in place of one that has this class: add"
+        + " the class there, or delete the file";
   }
 
   private static String help(String place) {
