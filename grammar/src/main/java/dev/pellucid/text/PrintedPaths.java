@@ -17,8 +17,14 @@ public record PrintedPaths(String before) {
     }
   }
 
-  /** {@code recipes/catfish/CG-36.recipe}; a file that comes with this program keeps its mark. */
+  /**
+   * {@code recipes/catfish/CG-36.recipe}; a file that comes with this program keeps its mark, one
+   * of an earlier commit has it before all else: {@code 9c71e80d12:recipes/catfish/CG-36.recipe}.
+   */
   public String of(String path) {
+    if (PastPath.is(path)) {
+      return PastPath.of(PastPath.commit(path), of(PastPath.below(path)));
+    }
     return BundledPath.is(path) ? path : before + path;
   }
 

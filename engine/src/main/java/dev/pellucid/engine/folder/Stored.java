@@ -24,6 +24,11 @@ interface Stored {
   /** The same in memory; what cannot be read stays as it is. */
   Stored held();
 
+  /** What it is called for its content; see {@link ContentDigest}. */
+  default String digest() throws IOException {
+    return ContentDigest.of(bytes());
+  }
+
   /** A file of a folder on a disk; its text is read anew each time and kept nowhere. */
   record OnDisk(Path file) implements Stored {
     @Override
@@ -60,6 +65,7 @@ interface Stored {
     private final long size;
     private final byte[] bytes;
     private SourceBytes.@Nullable Decoded decoded;
+    private @Nullable String digest;
 
     InMemory(long size, byte[] bytes) {
       this.size = size;
@@ -95,6 +101,16 @@ interface Stored {
     @Override
     public Stored held() {
       return this;
+    }
+
+    @Override
+    public synchronized String digest() {
+      String made = digest;
+      if (made == null) {
+        made = ContentDigest.of(bytes);
+        digest = made;
+      }
+      return made;
     }
 
     /** Whether another holds the same text. */

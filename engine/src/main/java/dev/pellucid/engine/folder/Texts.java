@@ -45,12 +45,15 @@ public final class Texts {
   private final List<Passed> passed;
   private final List<Finding> clashes;
   private final List<Replaced> replaced;
+  private final Past past;
 
   Texts(SortedMap<String, Stored> files, List<Passed> passed) {
-    this(files, passed, List.of());
+    this(files, passed, List.of(), Past.NONE);
   }
 
-  private Texts(SortedMap<String, Stored> files, List<Passed> passed, List<Replaced> replaced) {
+  private Texts(
+      SortedMap<String, Stored> files, List<Passed> passed, List<Replaced> replaced, Past past) {
+    this.past = past;
     this.replaced = List.copyOf(replaced);
     this.files = Collections.unmodifiableSortedMap(new TreeMap<>(files));
     this.passed = List.copyOf(passed);
@@ -76,6 +79,23 @@ public final class Texts {
     return TarListing.of(tar);
   }
 
+  /** Those of a commit, each file of which is in memory. */
+  public static Texts committed(Collection<Committed> files) {
+    Listing listing = new Listing();
+    files.forEach(file -> file.into(listing));
+    return listing.texts();
+  }
+
+  /** These, of a folder whose earlier commits are known. */
+  public Texts knowing(Past earlier) {
+    return new Texts(files, passed, replaced, earlier);
+  }
+
+  /** How the folder was before. */
+  public Past past() {
+    return past;
+  }
+
   /** These with some files as another state has them: without those that it does not have. */
   public Texts with(Collection<String> paths, Texts other) {
     Listing listing = new Listing(files, passed);
@@ -83,7 +103,7 @@ public final class Texts {
       listing.forget(path);
       listing.take(path, Optional.ofNullable(other.files.get(path)), other.passed);
     }
-    return listing.texts();
+    return listing.texts().knowing(past);
   }
 
   /**
@@ -104,7 +124,7 @@ public final class Texts {
             listing.file(path, buffer);
           }
         });
-    return listing.texts();
+    return listing.texts().knowing(past);
   }
 
   /**
@@ -125,14 +145,14 @@ public final class Texts {
         instead.add(new Replaced(path, bundled.source(place)));
       }
     }
-    return new Texts(all, passed, instead);
+    return new Texts(all, passed, instead, past);
   }
 
   /** These without some files, whether they are there or not. */
   public Texts without(Collection<String> paths) {
     Listing listing = new Listing(files, passed);
     paths.forEach(listing::forget);
-    return listing.texts();
+    return listing.texts().knowing(past);
   }
 
   /**
@@ -142,7 +162,7 @@ public final class Texts {
   public Texts held() {
     SortedMap<String, Stored> held = new TreeMap<>();
     files.forEach((path, file) -> held.put(path, file.held()));
-    return new Texts(held, passed);
+    return new Texts(held, passed).knowing(past);
   }
 
   /**
@@ -158,7 +178,7 @@ public final class Texts {
         file.setValue(there);
       }
     }
-    return new Texts(shared, passed);
+    return new Texts(shared, passed).knowing(past);
   }
 
   /** Whether there is a file of that name right in a folder on a disk. */
@@ -247,6 +267,20 @@ public final class Texts {
       }
     }
     return Collections.unmodifiableList(data);
+  }
+
+  /**
+   * What a file is called for its content: the SHA-256 of its bytes, with line ends as {@code \n}.
+   *
+   * @return empty where it cannot be read
+   */
+  public Optional<String> digest(String path) {
+    Stored file = files.get(path);
+    try {
+      return file == null || file.size() > LONGEST ? Optional.empty() : Optional.of(file.digest());
+    } catch (IOException closed) {
+      return Optional.empty();
+    }
   }
 
   /** The text of a file; a finding where it cannot be read. */

@@ -2,6 +2,7 @@ package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.folder.Bundled;
+import dev.pellucid.engine.folder.Past;
 import dev.pellucid.engine.folder.Texts;
 import java.io.IOException;
 import java.io.InputStream;
@@ -21,6 +22,11 @@ public abstract sealed class FolderState {
   /** A folder that is packed as tar; nothing of it is written to the disk. */
   public static FolderState packed(Packing packing) {
     return new Packed(packing);
+  }
+
+  /** A folder whose texts are in memory. */
+  public static FolderState of(Texts texts) {
+    return new Held(texts);
   }
 
   /** Who packs a folder, each time anew. */
@@ -53,6 +59,39 @@ public abstract sealed class FolderState {
   /** The same with data under it that come along. */
   public FolderState over(Bundled bundled) {
     return new Over(this, bundled);
+  }
+
+  /** The same of a folder whose earlier commits are known. */
+  public FolderState knowing(Past past) {
+    return new Knowing(this, past);
+  }
+
+  private static final class Knowing extends FolderState {
+    private final FolderState folder;
+    private final Past past;
+
+    Knowing(FolderState folder, Past past) {
+      this.folder = folder;
+      this.past = past;
+    }
+
+    @Override
+    public <T> T open(Work<T> work) throws IOException {
+      return folder.open(texts -> work.with(texts.knowing(past)));
+    }
+  }
+
+  private static final class Held extends FolderState {
+    private final Texts texts;
+
+    Held(Texts texts) {
+      this.texts = texts;
+    }
+
+    @Override
+    public <T> T open(Work<T> work) throws IOException {
+      return work.with(texts);
+    }
   }
 
   private static final class Over extends FolderState {

@@ -5,6 +5,7 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Related;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.BundledPath;
+import dev.pellucid.text.PastPath;
 import dev.pellucid.text.Position;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
@@ -223,7 +224,11 @@ final class SarifLog implements Report {
   private void artifact(Json json, Span span) {
     json.object("artifactLocation");
     String path = span.file().path();
-    if (BundledPath.is(path)) {
+    if (PastPath.is(path)) {
+      // No file that is there has such a line; the commit is the first part of an address.
+      String then = paths.of(PastPath.below(path));
+      json.put("uri", "commit:" + PastPath.commit(path) + "/" + uri(then));
+    } else if (BundledPath.is(path)) {
       // It lies nowhere below the root; the mark is the scheme of an address of its own.
       json.put("uri", BundledPath.MARK + uri(BundledPath.below(path)));
     } else {

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -100,7 +101,24 @@ public final class BatchRecordCheck {
    * @param codes of the recipes and premixes that could be reckoned
    */
   public int count(Collection<String> codes) {
-    return (int) tables.batches().values().stream().filter(it -> codes.contains(it.code())).count();
+    return (int)
+        tables.batches().values().stream()
+            .filter(it -> codes.contains(it.code()) && !isOfItsOwnState(it))
+            .count();
+  }
+
+  /**
+   * Whether a record says what it was made from, so that it is held against that and not against
+   * the folder as it is. What is only planned is of today, and of one that is closed nothing is
+   * said.
+   */
+  public static boolean isOfItsOwnState(BatchRecord record) {
+    return record.isMade()
+        && !record.closed()
+        && record
+            .madeFrom()
+            .filter(it -> it.commit().isPresent() || it.fingerprint().isPresent())
+            .isPresent();
   }
 
   /**
@@ -120,29 +138,96 @@ public final class BatchRecordCheck {
     }
   }
 
-  /** Looks at the records of one recipe. */
+  /** Looks at the records of one recipe, those left out that are of a state of their own. */
   public Looked look(ComputedFeed planned) {
-    List<BatchRecord> records = of(planned.recipe().code());
-    if (records.isEmpty()) {
-      return Looked.NOTHING;
-    }
+    return together(
+        of(planned.recipe().code()),
+        record -> look(record, planned),
+        record -> Optional.of(asMade(record, planned)));
+  }
+
+  /**
+   * @param made of a record of a state of its own: what it leaves behind counts for the next one
+   */
+  private Looked together(
+      List<BatchRecord> records,
+      Function<BatchRecord, Looked> look,
+      Function<BatchRecord, Optional<ComputedFeed>> made) {
     List<Use> uses = new ArrayList<>();
     Map<String, CarryOver> left = new HashMap<>();
     List<Finding> findings = new ArrayList<>();
     for (BatchRecord record : records) {
-      BatchTarget order = order(planned, record);
-      Optional<Computation> made =
-          record.closed()
-              ? Optional.empty()
-              : recipes.of(planned.recipe(), record, order).map(computer::compute);
-      List<Finding> unreckoned =
-          made.filter(it -> it.feed().isEmpty()).map(it -> notReckoned(record)).stream().toList();
-      following
-          .left(record, () -> made.flatMap(Computation::feed).or(() -> Optional.of(planned)))
-          .ifPresent(residue -> left.put(record.number(), residue));
-      uses.addAll(look(record, order, made, unreckoned, findings::add));
+      if (isOfItsOwnState(record)) {
+        following
+            .left(record, () -> made.apply(record))
+            .ifPresent(residue -> left.put(record.number(), residue));
+      } else {
+        Looked one = look.apply(record);
+        uses.addAll(one.uses());
+        left.putAll(one.left());
+        findings.addAll(one.findings());
+      }
     }
+    return uses.isEmpty() && left.isEmpty() && findings.isEmpty()
+        ? Looked.NOTHING
+        : new Looked(uses, left, findings);
+  }
+
+  /** Looks at one record of a recipe. */
+  public Looked look(BatchRecord record, ComputedFeed planned) {
+    BatchTarget order = order(planned, record);
+    Optional<Computation> made =
+        record.closed()
+            ? Optional.empty()
+            : recipes.of(planned.recipe(), record, order).map(computer::compute);
+    List<Finding> unreckoned =
+        made.filter(it -> it.feed().isEmpty()).map(it -> notReckoned(record)).stream().toList();
+    Map<String, CarryOver> left = new HashMap<>();
+    following
+        .left(record, () -> made.flatMap(Computation::feed).or(() -> Optional.of(planned)))
+        .ifPresent(residue -> left.put(record.number(), residue));
+    List<Finding> findings = new ArrayList<>();
+    List<Use> uses = look(record, order, made, unreckoned, findings::add);
     return new Looked(uses, left, findings);
+  }
+
+  /** The feed of a record as it was made; as it was planned where that cannot be reckoned. */
+  private ComputedFeed asMade(BatchRecord record, ComputedFeed planned) {
+    return recipes
+        .of(planned.recipe(), record, order(planned, record))
+        .flatMap(recipe -> computer.compute(recipe).feed())
+        .orElse(planned);
+  }
+
+  /** A premix reckoned like a feed. */
+  private Optional<ComputedFeed> asMade(ResolvedPremix premix) {
+    return computer.compute(premix.asRecipe("approved")).feed();
+  }
+
+  /** Looks at what one record says of the batch before it. */
+  public void follows(
+      BatchRecord record, Map<String, CarryOver> residues, Consumer<Finding> out) {
+    following.check(record, residues, out);
+  }
+
+  /** What a record takes of lots that it is not held against. */
+  public static List<Use> uses(BatchRecord record) {
+    List<Use> uses = new ArrayList<>();
+    for (BatchRecord.Entry entry : record.entries()) {
+      double kg = entry.kg().orElse(0);
+      if (!entry.lot().isEmpty()) {
+        uses.add(
+            new Use(
+                entry.lot(),
+                record.number(),
+                record.day(),
+                kg,
+                kg / record.kg(),
+                record.isMade(),
+                entry.lotPlace()));
+      }
+    }
+    return uses;
   }
 
   /** A batch that lots were put aside for, as it will be made of them. */
@@ -170,23 +255,21 @@ public final class BatchRecordCheck {
     return BatchTarget.of(planned, record.kg(), WeighingPlanner.plan(planned, record.kg(), tables));
   }
 
-  /** Looks at the records of one premix. */
+  /** Looks at the records of one premix, those left out that are of a state of their own. */
   public Looked look(ResolvedPremix premix) {
-    List<Use> uses = new ArrayList<>();
+    return together(
+        of(premix.code()), record -> look(record, premix), record -> asMade(premix));
+  }
+
+  /** Looks at one record of a premix. */
+  public Looked look(BatchRecord record, ResolvedPremix premix) {
     Map<String, CarryOver> left = new HashMap<>();
+    following
+        .left(record, () -> asMade(premix))
+        .ifPresent(residue -> left.put(record.number(), residue));
     List<Finding> findings = new ArrayList<>();
-    for (BatchRecord record : of(premix.code())) {
-      following
-          .left(record, () -> computer.compute(premix.asRecipe("approved")).feed())
-          .ifPresent(residue -> left.put(record.number(), residue));
-      uses.addAll(
-          look(
-              record,
-              BatchTarget.of(premix, record.kg()),
-              Optional.empty(),
-              List.of(),
-              findings::add));
-    }
+    BatchTarget order = BatchTarget.of(premix, record.kg());
+    List<Use> uses = look(record, order, Optional.empty(), List.of(), findings::add);
     return new Looked(uses, left, findings);
   }
 
@@ -206,7 +289,7 @@ public final class BatchRecordCheck {
       left.putAll(one.left());
     }
     for (BatchRecord record : tables.batches().values()) {
-      if (!codes.contains(record.code())) {
+      if (!codes.contains(record.code()) && !isOfItsOwnState(record)) {
         out.accept(noRecipe(record, codes));
       }
     }
@@ -261,7 +344,8 @@ public final class BatchRecordCheck {
         .toList();
   }
 
-  private static Finding noRecipe(BatchRecord record, Collection<String> codes) {
+  /** A record of what there is no recipe for, where it was made from. */
+  public static Finding noRecipe(BatchRecord record, Collection<String> codes) {
     List<String> near = NearNames.of(record.code(), codes);
     Finding finding =
         Finding.error(

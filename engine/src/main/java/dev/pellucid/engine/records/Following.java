@@ -71,27 +71,35 @@ final class Following {
   }
 
   /**
-   * Looks at all of them; what could not be reckoned is silent here.
+   * Looks at all of them but those that are held against a state of their own; what could not be
+   * reckoned is silent here.
    *
    * @param residues what each batch leaves behind, by its number
    */
   void check(Map<String, CarryOver> residues, Consumer<Finding> out) {
     for (BatchRecord record : tables.batches().values()) {
-      CarryOver here = residues.get(record.number());
-      CarryOver before = record.after().map(it -> residues.get(it.thing())).orElse(null);
-      if (here != null && before != null && !record.closed() && !record.isRejected()) {
-        double asked = 0;
-        for (SequenceRow row : tables.practice().sequence()) {
-          if (here.minds(row)) {
-            Optional<String> left = before.leaves(row);
-            if (left.isPresent()) {
-              asked = Math.max(asked, row.flush().map(Flush::kg).orElse(0.0));
-              look(record, row, left.get()).ifPresent(out);
-            }
+      if (!BatchRecordCheck.isOfItsOwnState(record)) {
+        check(record, residues, out);
+      }
+    }
+  }
+
+  /** Looks at one of them. */
+  void check(BatchRecord record, Map<String, CarryOver> residues, Consumer<Finding> out) {
+    CarryOver here = residues.get(record.number());
+    CarryOver before = record.after().map(it -> residues.get(it.thing())).orElse(null);
+    if (here != null && before != null && !record.closed() && !record.isRejected()) {
+      double asked = 0;
+      for (SequenceRow row : tables.practice().sequence()) {
+        if (here.minds(row)) {
+          Optional<String> left = before.leaves(row);
+          if (left.isPresent()) {
+            asked = Math.max(asked, row.flush().map(Flush::kg).orElse(0.0));
+            look(record, row, left.get()).ifPresent(out);
           }
         }
-        tooLarge(record, asked).ifPresent(out);
       }
+      tooLarge(record, asked).ifPresent(out);
     }
   }
 

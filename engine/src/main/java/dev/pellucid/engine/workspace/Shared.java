@@ -7,6 +7,7 @@ import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.judge.Once;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.records.LotsOverMaxima;
 import dev.pellucid.engine.resolve.Days;
@@ -23,7 +24,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /**
  * What all recipes of a folder share in one state and for one day: data, premixes and profiles, the
@@ -38,7 +43,7 @@ public final class Shared {
   private final BatchRecordCheck recordCheck;
   private final Map<String, WeighingPlanner> planners;
   private final List<PremixFile> premixes;
-  private final List<Finding> findings;
+  private final Supplier<List<Finding>> findings;
 
   private Shared(ReadFolder folder, Days days, Optional<Shared> earlier) {
     this.folder = folder;
@@ -59,24 +64,10 @@ public final class Shared {
                 days),
             earlier.map(one -> one.resolver));
     found.addAll(prepared.findings());
-    if (folder.tables().nutrients().mendFirst().isEmpty()) {
-      List<Profile> profiles = prepared.resolver().profiles();
-      found.addAll(PremixesTogether.look(premixes, profiles, folder.tables()));
-      found.addAll(ProfilesTogether.look(profiles));
-      found.addAll(ProfilesTogether.ofMaterials(prepared.resolver().profilesOfMaterials()));
-    }
     this.resolver = prepared.resolver();
     this.sources.resolveWith(resolver);
-    if (folder.tables().nutrients().mendFirst().isEmpty()) {
-      found.addAll(
-          SharedRules.findings(
-              new TreeMap<>(resolver.premixes()).values(),
-              resolver.profiles(),
-              resolver.materialMaxima(),
-              folder.tables(),
-              days.prices()));
-    }
-    this.findings = List.copyOf(OverIsUnusual.once(found));
+    // Of a state that only batches are held against nobody asks for them.
+    this.findings = new Once<>(() -> withRules(found));
     this.recordCheck =
         new BatchRecordCheck(
             folder.tables(),
@@ -84,6 +75,24 @@ public final class Shared {
             computer,
             days.prices(),
             LotsOverMaxima.of(folder.tables(), resolver.materialMaxima()));
+  }
+
+  private List<Finding> withRules(List<Finding> read) {
+    List<Finding> found = new ArrayList<>(read);
+    if (folder.tables().nutrients().mendFirst().isEmpty()) {
+      List<Profile> profiles = resolver.profiles();
+      found.addAll(PremixesTogether.look(premixes, profiles, folder.tables()));
+      found.addAll(ProfilesTogether.look(profiles));
+      found.addAll(ProfilesTogether.ofMaterials(resolver.profilesOfMaterials()));
+      found.addAll(
+          SharedRules.findings(
+              new TreeMap<>(resolver.premixes()).values(),
+              profiles,
+              resolver.materialMaxima(),
+              folder.tables(),
+              days.prices()));
+    }
+    return List.copyOf(OverIsUnusual.once(found));
   }
 
   /** What the recipes of a folder share. */
@@ -94,6 +103,11 @@ public final class Shared {
   /** The same of a later state; what hangs on nothing that changed is the same object. */
   Shared next(Texts texts) {
     return new Shared(ReadFolder.after(Optional.of(folder), texts), days, Optional.of(this));
+  }
+
+  /** The same folder on another day. */
+  Shared on(Days other) {
+    return days.equals(other) ? this : new Shared(folder, other, Optional.empty());
   }
 
   /** The folder as it is written. */
@@ -155,7 +169,7 @@ public final class Shared {
 
   /** What is wrong with files, data, premixes and profiles, whatever recipes are there. */
   public List<Finding> findings() {
-    return findings;
+    return findings.get();
   }
 
   /** All that the recipe at a path hangs on. */
@@ -166,6 +180,16 @@ public final class Shared {
   /** All that the premix of a code hangs on. */
   public DependsOn premixDependsOn(String code, String path) {
     return resolver.premixDependsOn(code, path);
+  }
+
+  /**
+   * Whether a batch hangs on a file, by what its recipe or premix hangs on: what raw materials may
+   * hold is asked of its lots, and no recipe names it.
+   */
+  public Predicate<String> madeFrom(DependsOn hangs) {
+    Set<String> ofMaterials = new TreeSet<>();
+    resolver.profilesOfMaterials().forEach(it -> ofMaterials.add(it.declared().file().path()));
+    return path -> ofMaterials.contains(path) || hangs.on(path);
   }
 
   /** Names of the files to be fixed before the recipe at a path, of all that it looked up. */
