@@ -15,6 +15,7 @@ import dev.pellucid.engine.data.Keys.Holds.ListOf;
 import dev.pellucid.engine.data.Keys.Holds.Named;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
+import java.util.List;
 
 /** The keys of a batch record that may be written after the batch was released. */
 final class SinceVocabulary {
@@ -72,5 +73,21 @@ final class SinceVocabulary {
           new ListOf<>(new Block(CORRECTION_KEYS)),
           "why something was changed after the release");
 
+  private static final List<Key<?>> ALL =
+      List.of(
+          RESULTS,
+          DELIVERED,
+          RETURNED,
+          DISPOSED,
+          COUNTED,
+          COMPLAINTS,
+          DECIDED_LATER,
+          CORRECTIONS);
+
   private SinceVocabulary() {}
+
+  /** Whether a key is one of these. */
+  static boolean isLater(String key) {
+    return ALL.stream().anyMatch(one -> one.name().equals(key));
+  }
 }

@@ -38,17 +38,18 @@ public interface Past {
    * The folder in a commit, with the data under it that came along then.
    *
    * @param texts absent where they cannot be had
-   * @param doubt in words, to be said after "for" or "since": why they cannot be had, or what of
-   *     them may be otherwise; empty for none
+   * @param doubt in words that stand behind a colon: why they cannot be had, or what of them may be
+   *     otherwise; empty for none
+   * @param help what to do about that; may be empty
    */
-  record Then(Optional<Texts> texts, String doubt) {
+  record Then(Optional<Texts> texts, String doubt, String help) {
     public static Then of(Texts texts) {
-      return new Then(Optional.of(texts), "");
+      return new Then(Optional.of(texts), "", "");
     }
 
     /** One that cannot be had. */
-    public static Then gone(String why) {
-      return new Then(Optional.empty(), why);
+    public static Then gone(String why, String help) {
+      return new Then(Optional.empty(), why, help);
     }
   }
 
@@ -56,7 +57,7 @@ public interface Past {
    * What was written at a place.
    *
    * @param written the oldest first; of two that are in no order, either
-   * @param doubt in words: why it is not whole; empty where it is
+   * @param doubt in words that stand behind a colon: why it is not whole; empty where it is
    */
   record History(List<Written> written, String doubt) {
     public static final History NONE = new History(List.of(), "");
@@ -88,7 +89,12 @@ public interface Past {
     public Map<String, Then> at(Collection<String> commits, Predicate<String> read) {
       Map<String, Then> gone = new HashMap<>();
       commits.forEach(
-          one -> gone.put(one, Then.gone("no version control is known here that keeps it")));
+          one ->
+              gone.put(
+                  one,
+                  Then.gone(
+                      "no version control is known here that keeps the folder",
+                      "run this where the folder is under git")));
       return gone;
     }
 

@@ -44,7 +44,8 @@ public record Whole(
 
   /** What recipes of a folder come to together. */
   public static Whole of(Shared shared, List<Summary> recipes) {
-    List<Finding> findings = new ArrayList<>(shared.findings());
+    PastRecords.Said own = PastRecords.of(shared);
+    List<Finding> findings = new ArrayList<>(own.without(shared.findings()));
     recipes.forEach(one -> findings.addAll(one.findings()));
     Sisters sisters = Sisters.of(recipes);
     findings.addAll(sisters.findings());
@@ -62,10 +63,14 @@ public record Whole(
       ofRecords.put(premix.declared().file().path(), its.findings());
       looked.add(its);
     }
+    looked.add(own.looked());
     Stock stock = shared.recordCheck().close(shared.trees().called(), looked, findings::add);
     RecipesTogether.look(shared, recipes, findings);
     findings.addAll(PremixBatches.findings(shared, recipes, faulty(findings), findings));
     List<Finding> inOrder = folded(shared, recipes, ofRecords, findings);
+    List<Finding> ofThen = ofThen(shared, own);
+    inOrder.addAll(ofThen);
+    findings.addAll(ofThen);
     inOrder.sort(FixOrder.ORDER);
     Set<String> reckoned = new TreeSet<>();
     premixes.forEach(one -> reckoned.add(one.code()));
@@ -73,7 +78,7 @@ public record Whole(
     return new Whole(
         Rules.once(inOrder),
         recipes.size(),
-        shared.recordCheck().count(reckoned),
+        shared.recordCheck().count(reckoned) + own.judged(),
         recipes.stream().mapToInt(Summary::limits).sum(),
         Judged.of(recipes, sisters),
         notChecked(recipes),
@@ -81,6 +86,14 @@ public record Whole(
         stock,
         faulty(findings),
         recipes.stream().flatMap(one -> one.fault().stream()).toList());
+  }
+
+  /** What hangs on how things were, and on no cause of today. */
+  private static List<Finding> ofThen(Shared shared, PastRecords.Said own) {
+    List<Finding> findings = new ArrayList<>(own.findings());
+    WithoutCommit.of(shared).ifPresent(findings::add);
+    findings.addAll(ReleasedRecords.of(shared));
+    return findings;
   }
 
   /** What has one cause told once. */

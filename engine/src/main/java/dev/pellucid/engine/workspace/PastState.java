@@ -1,0 +1,84 @@
+package dev.pellucid.engine.workspace;
+
+import dev.pellucid.engine.carryover.CarryOver;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.records.BatchRecordCheck.Looked;
+import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.finding.Finding;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** What some records were made from, on the day of these records. */
+final class PastState {
+  private final Shared shared;
+  private final Map<String, Checked> recipes = new HashMap<>();
+  private final Map<String, String> fingerprints = new HashMap<>();
+
+  PastState(Shared shared) {
+    this.shared = shared;
+  }
+
+  Shared shared() {
+    return shared;
+  }
+
+  /** Whether it has a recipe or premix of a code, sound or not. */
+  boolean has(String code) {
+    return shared.trees().called().contains(code);
+  }
+
+  /** The fingerprint of a code that it has. */
+  String fingerprint(String code) {
+    return fingerprints.computeIfAbsent(
+        code, it -> StateFingerprint.of(shared.texts(), madeFrom(it)));
+  }
+
+  private Predicate<String> madeFrom(String code) {
+    Optional<String> recipe = shared.trees().path(code);
+    return shared.madeFrom(
+        recipe.isPresent()
+            ? shared.dependsOn(recipe.get(), checked(recipe.get()).reads())
+            : shared.premixDependsOn(
+                code, shared.trees().premixPaths().getOrDefault(code, "")));
+  }
+
+  private Checked checked(String path) {
+    return recipes.computeIfAbsent(path, it -> Streamed.judged(shared, it));
+  }
+
+  private Optional<ComputedFeed> feed(String code) {
+    return shared.trees().path(code).flatMap(path -> checked(path).feed());
+  }
+
+  /** Looks at one record, and nothing that it follows; empty where nothing can be reckoned. */
+  Optional<Looked> look(BatchRecord record) {
+    Optional<ComputedFeed> feed = feed(record.code());
+    if (feed.isPresent()) {
+      return Optional.of(shared.recordCheck().look(record, feed.get()));
+    }
+    ResolvedPremix premix = shared.resolver().premixes().get(record.code());
+    return premix == null
+        ? Optional.empty()
+        : Optional.of(shared.recordCheck().look(record, premix));
+  }
+
+  /** What is said of what a record follows on the line. */
+  List<Finding> follows(BatchRecord record, Looked its) {
+    List<Finding> said = new ArrayList<>();
+    Optional<BatchRecord> before =
+        record
+            .after()
+            .flatMap(it -> Optional.ofNullable(shared.tables().batches().get(it.thing())));
+    if (before.isPresent()) {
+      Map<String, CarryOver> left = new HashMap<>(its.left());
+      look(before.get()).ifPresent(looked -> left.putAll(looked.left()));
+      shared.recordCheck().follows(record, left, said::add);
+    }
+    return said;
+  }
+}
