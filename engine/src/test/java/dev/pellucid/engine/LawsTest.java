@@ -59,6 +59,7 @@ class LawsTest {
           // YAML has three kinds of node and will have no fourth; one that is not of the kind that
           // its key holds is a finding.
           "Fields Yaml",
+          "ClosedRecord Yaml",
           "KeyFindings Yaml",
           "TreeBuilder Yaml",
           // Trees are kept by the end of their path, which says the kind of file.

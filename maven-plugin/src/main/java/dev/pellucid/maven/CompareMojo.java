@@ -14,12 +14,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
-import org.apache.maven.plugins.annotations.Component;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
-import org.eclipse.aether.RepositorySystem;
-import org.eclipse.aether.RepositorySystemSession;
-import org.eclipse.aether.repository.RemoteRepository;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -122,17 +118,6 @@ public final class CompareMojo extends FolderGoal {
   @Parameter(defaultValue = "${plugin.version}", readonly = true)
   private @Nullable String version;
 
-  // What stands in its place, of javax.inject, Maven 4 no longer brings to every plugin.
-  @SuppressWarnings("deprecation")
-  @Component
-  private @Nullable RepositorySystem system;
-
-  @Parameter(defaultValue = "${repositorySystemSession}", readonly = true)
-  private @Nullable RepositorySystemSession session;
-
-  @Parameter(defaultValue = "${project.remotePluginRepositories}", readonly = true)
-  private @Nullable List<RemoteRepository> repositories;
-
   @Override
   void work(File folder) throws IOException, MojoExecutionException, MojoFailureException {
     OptionalDouble mostRise = percent("pellucid.costRise", costRise);
@@ -142,7 +127,8 @@ public final class CompareMojo extends FolderGoal {
       throw new MojoExecutionException("pellucid.comparison says no folder");
     }
     refuseLinkOut(comparison, "pellucid.comparison");
-    ComparedStates states = ComparedStates.of(new Git(folder), from.strip(), to.strip());
+    ComparedStates states =
+        ComparedStates.of(new Git(folder), from.strip(), to.strip(), this::past);
     CompareReport report =
         Pellucid.compare(
             states.from().over(dataBefore(states)),
@@ -164,12 +150,10 @@ public final class CompareMojo extends FolderGoal {
   /** The data that came with the version of the plugin that the earlier state asks for. */
   private Bundled dataBefore(ComparedStates states) throws IOException {
     Optional<String> asked = states.pomBefore().flatMap(PluginVersion::of);
-    if (asked.isEmpty() || asked.get().equals(version) || system == null || session == null) {
+    if (asked.isEmpty() || asked.get().equals(version) || formerData().isEmpty()) {
       return ComingAlong.data();
     }
-    Optional<Bundled> former =
-        new FormerData(system, session, repositories == null ? List.of() : repositories)
-            .of(asked.get());
+    Optional<Bundled> former = formerData().get().of(asked.get());
     getLog()
         .info(
             former.isPresent()

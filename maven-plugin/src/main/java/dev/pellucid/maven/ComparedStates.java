@@ -1,5 +1,6 @@
 package dev.pellucid.maven;
 
+import dev.pellucid.engine.folder.Past;
 import dev.pellucid.engine.goal.FolderState;
 import java.util.Optional;
 
@@ -18,10 +19,23 @@ record ComparedStates(FolderState from, FolderState to, Optional<String> pomBefo
    * @throws GitTrouble where a name means nothing here, with the cause
    */
   static ComparedStates of(Git git, String from, String to) throws GitTrouble {
+    return of(git, from, to, (none, tip) -> Past.NONE);
+  }
+
+  /**
+   * The same, each state with how it was before.
+   *
+   * @param to empty for the files as they lie there
+   * @throws GitTrouble where a name means nothing here, with the cause
+   */
+  static ComparedStates of(Git git, String from, String to, NamedState.Before before)
+      throws GitTrouble {
     int dots = from.indexOf(SINCE);
     if (dots < 0 || NamedState.isFolder(git.folder(), from)) {
       return new ComparedStates(
-          NamedState.of(git, from), NamedState.of(git, to), NamedState.pom(git, from));
+          NamedState.of(git, from, before),
+          NamedState.of(git, to, before),
+          NamedState.pom(git, from));
     }
     String left = from.substring(0, dots);
     String right = from.substring(dots + SINCE.length());
@@ -34,7 +48,9 @@ record ComparedStates(FolderState from, FolderState to, Optional<String> pomBefo
       throw GitTrouble.noSuchFolder(git.folder(), base.name());
     }
     return new ComparedStates(
-        NamedState.of(git, base), NamedState.of(git, end), NamedState.pom(git, base));
+        NamedState.of(git, base).knowing(before.of(git, base.name())),
+        NamedState.of(git, end, before),
+        NamedState.pom(git, base));
   }
 
   /** The newest commit that both have; of a folder, what is checked out stands for it. */

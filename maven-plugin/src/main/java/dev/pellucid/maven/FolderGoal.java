@@ -13,7 +13,11 @@ import java.util.Locale;
 import java.util.Optional;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
+import org.apache.maven.plugins.annotations.Component;
 import org.apache.maven.plugins.annotations.Parameter;
+import org.eclipse.aether.RepositorySystem;
+import org.eclipse.aether.RepositorySystemSession;
+import org.eclipse.aether.repository.RemoteRepository;
 import org.jspecify.annotations.Nullable;
 
 /** A goal that works on a folder of feeds: which one, and whether to work at all. */
@@ -51,6 +55,21 @@ abstract class FolderGoal extends StatingGoal {
    */
   @Parameter(property = "pellucid.skip", defaultValue = "false")
   private boolean skip;
+
+  // What stands in its place, of javax.inject, Maven 4 no longer brings to every plugin.
+  @SuppressWarnings("deprecation")
+  @Component
+  private @Nullable RepositorySystem system;
+
+  @Parameter(defaultValue = "${repositorySystemSession}", readonly = true)
+  private @Nullable RepositorySystemSession session;
+
+  @Parameter(defaultValue = "${project.remotePluginRepositories}", readonly = true)
+  private @Nullable List<RemoteRepository> repositories;
+
+  /** The version of this plugin. */
+  @Parameter(defaultValue = "${plugin.version}", readonly = true)
+  private @Nullable String ownVersion;
 
   @Override
   public final void execute() throws MojoExecutionException, MojoFailureException {
@@ -103,9 +122,26 @@ abstract class FolderGoal extends StatingGoal {
     }
   }
 
-  /** The folder as it lies there, with the data under it that come with this plugin. */
-  static FolderState feeds(File folder) {
-    return ComingAlong.under(FolderState.at(folder.toPath()));
+  /**
+   * The folder as it lies there, with the data under it that come with this plugin, and how it was
+   * in earlier commits, which is asked of git where a batch record names one.
+   */
+  final FolderState feeds(File folder) {
+    return ComingAlong.under(FolderState.at(folder.toPath()))
+        .knowing(past(new Git(folder), "HEAD"));
+  }
+
+  /** How a folder was before a commit. */
+  final GitPast past(Git git, String tip) {
+    return new GitPast(git, tip, new DataOfThen(ownVersion, formerData()));
+  }
+
+  /** The data of other versions of the plugin; empty where Maven cannot be asked for them. */
+  final Optional<FormerData> formerData() {
+    return system == null || session == null
+        ? Optional.empty()
+        : Optional.of(
+            new FormerData(system, session, repositories == null ? List.of() : repositories));
   }
 
   /** Whether it is a mistake to call it where no feeds are. */

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeoutException;
@@ -104,7 +105,25 @@ final class Git {
     // The format is named: it is the one that no setting can have another program write.
     String[] words = {"archive", "--format=tar", commit, "."};
     TimedProgram.Ended<T> ended =
-        run(filters(), limits.packing(), limits.archive(), reading, words);
+        run(filters(), "", limits.packing(), limits.archive(), reading, words);
+    if (ended.exit() != 0) {
+      throw GitTrouble.refused(words[0], ended.complaint());
+    }
+    return whole(ended, words[0], limits.archive());
+  }
+
+  /**
+   * Reads what is answered to lines, as by {@code cat-file --batch}.
+   *
+   * @param lines without line ends
+   * @throws GitTrouble where git cannot be asked, or breaks off
+   * @throws IOException where what it prints cannot be read
+   */
+  <T> T answered(Collection<String> lines, TimedProgram.Reading<T> reading, String... words)
+      throws IOException {
+    String input = String.join("\n", lines) + "\n";
+    TimedProgram.Ended<T> ended =
+        run(List.of(), input, limits.packing(), limits.archive(), reading, words);
     if (ended.exit() != 0) {
       throw GitTrouble.refused(words[0], ended.complaint());
     }
@@ -114,7 +133,7 @@ final class Git {
   private TimedProgram.Ended<String> ask(String... words) throws GitTrouble {
     try {
       TimedProgram.Ended<String> ended =
-          run(List.of(), limits.question(), limits.answer(), Git::text, words);
+          run(List.of(), "", limits.question(), limits.answer(), Git::text, words);
       if (ended.unread().isPresent()) {
         whole(ended, words[0], limits.answer());
       }
@@ -156,6 +175,7 @@ final class Git {
 
   private <T> TimedProgram.Ended<T> run(
       List<String> turnedOff,
+      String input,
       Duration most,
       long bytes,
       TimedProgram.Reading<T> reading,
@@ -168,7 +188,7 @@ final class Git {
     ProcessBuilder git = new ProcessBuilder(command).directory(folder);
     GitSettings.into(git.environment(), turnedOff);
     try {
-      return TimedProgram.run(git, most, bytes, reading);
+      return TimedProgram.run(git, input, most, bytes, reading);
     } catch (TimeoutException late) {
       throw GitTrouble.hung(words[0], most);
     } catch (IOException cannotRun) {

@@ -1,5 +1,6 @@
 package dev.pellucid.maven;
 
+import dev.pellucid.engine.folder.Past;
 import dev.pellucid.engine.goal.FolderState;
 import java.io.File;
 import java.io.FileInputStream;
@@ -31,15 +32,33 @@ final class NamedState {
   }
 
   static FolderState of(Git git, String name) throws GitTrouble {
+    return of(git, name, (none, tip) -> Past.NONE);
+  }
+
+  /** How a folder was before a commit, its own included. */
+  interface Before {
+    Past of(Git git, String tip);
+  }
+
+  /**
+   * The same with how it was before.
+   *
+   * @throws GitTrouble where the name means nothing here
+   */
+  static FolderState of(Git git, String name, Before before) throws GitTrouble {
     File folder = git.folder();
-    if (name.isEmpty() || isFolder(folder, name)) {
-      return FolderState.at(name.isEmpty() ? folder.toPath() : folder(folder, name).toPath());
+    if (name.isEmpty()) {
+      return FolderState.at(folder.toPath()).knowing(before.of(git, "HEAD"));
+    }
+    if (isFolder(folder, name)) {
+      File other = folder(folder, name);
+      return FolderState.at(other.toPath()).knowing(before.of(new Git(other), "HEAD"));
     }
     Commit commit = named(git, name);
     if (!holdsFolder(git, commit.name())) {
       throw GitTrouble.noSuchFolder(folder, name);
     }
-    return of(git, commit);
+    return of(git, commit).knowing(before.of(git, commit.name()));
   }
 
   /**

@@ -3,6 +3,7 @@ package dev.pellucid.maven;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
@@ -61,17 +62,30 @@ final class TimedProgram<T> {
    */
   static <T> Ended<T> run(ProcessBuilder program, Duration most, long bytes, Reading<T> reading)
       throws IOException, InterruptedException, TimeoutException {
+    return run(program, "", most, bytes, reading);
+  }
+
+  /**
+   * The same of a program that is asked by lines.
+   *
+   * @param input what it reads
+   * @throws TimeoutException where it took longer
+   * @throws IOException where it cannot be started
+   */
+  static <T> Ended<T> run(
+      ProcessBuilder program, String input, Duration most, long bytes, Reading<T> reading)
+      throws IOException, InterruptedException, TimeoutException {
     TimedProgram<T> timed = new TimedProgram<>(program.start(), most);
     try {
-      return timed.ended(bytes, reading);
+      return timed.ended(input, bytes, reading);
     } finally {
       timed.stop();
     }
   }
 
-  private Ended<T> ended(long bytes, Reading<T> reading)
+  private Ended<T> ended(String input, long bytes, Reading<T> reading)
       throws IOException, InterruptedException, TimeoutException {
-    running.getOutputStream().close();
+    ask(input);
     FutureTask<String> complaint = beside(() -> beginning(running.getErrorStream()));
     FutureTask<T> output = beside(() -> reading.of(new Bounded(running.getInputStream(), bytes)));
     Optional<T> said = Optional.empty();
@@ -90,6 +104,25 @@ final class TimedProgram<T> {
       throw new TimeoutException();
     }
     return new Ended<>(running.exitValue(), text(complaint), said, unread);
+  }
+
+  /** It may answer while it is still asked, so that neither waits for the other. */
+  private void ask(String input) throws IOException {
+    if (input.isEmpty()) {
+      running.getOutputStream().close();
+      return;
+    }
+    Thread asking = new Thread(() -> write(input), "pellucid asks a program");
+    asking.setDaemon(true);
+    asking.start();
+  }
+
+  private void write(String input) {
+    try (OutputStream to = running.getOutputStream()) {
+      to.write(input.getBytes(StandardCharsets.UTF_8));
+    } catch (IOException ended) {
+      // It has ended by itself, and its exit code says how.
+    }
   }
 
   private long left() {

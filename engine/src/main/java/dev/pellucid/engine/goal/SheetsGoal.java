@@ -32,6 +32,7 @@ import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.engine.workspace.Whole;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,6 +55,9 @@ public final class SheetsGoal {
 
   /** The code of which the plan is kept, with its lots; empty for none. */
   private final String wanted;
+
+  private final Map<String, DependsOn> hangsOn = new HashMap<>();
+  private final Map<String, String> fingerprints = new HashMap<>();
 
   private Optional<BatchPlan> plan = Optional.empty();
 
@@ -107,6 +111,7 @@ public final class SheetsGoal {
   /** Makes them. */
   public SheetReport run() {
     List<Taken> recipes = Streamed.check(shared, this::taken);
+    recipes.forEach(one -> hangsOn.put(one.summary().code(), one.hangs()));
     Whole whole = Whole.of(shared, recipes.stream().map(Taken::summary).toList());
     List<OfRecipe> made = recipes.stream().flatMap(one -> one.made().stream()).toList();
     Picking picking = new Picking(shared.tables(), shared.resolver().premixes(), whole.stock());
@@ -246,6 +251,19 @@ public final class SheetsGoal {
     return new Provenance(version.commit(), clean, of);
   }
 
+  private String fingerprint(String code) {
+    return fingerprints.computeIfAbsent(code, this::madeFrom);
+  }
+
+  private String madeFrom(String code) {
+    DependsOn ofRecipe = hangsOn.get(code);
+    if (ofRecipe != null) {
+      return shared.fingerprint(shared.trees().path(code).orElse(""), ofRecipe);
+    }
+    String premix = shared.trees().premixPaths().getOrDefault(code, "");
+    return shared.fingerprint(premix, shared.premixDependsOn(code, premix));
+  }
+
   private static Predicate<String> or(Predicate<String> one, Predicate<String> other) {
     return one.or(other);
   }
@@ -256,7 +274,8 @@ public final class SheetsGoal {
         .map(bag -> new PrintedLabel(LabelText.of(bag), LabelHtml.of(bag)));
   }
 
-  private Sheet sheet(BatchPlan plan, Optional<PrintedLabel> label) {
+  private Sheet sheet(BatchPlan made, Optional<PrintedLabel> label) {
+    BatchPlan plan = made.madeFrom(fingerprint(made.code()));
     if (plan.number().isEmpty() && plan.code().equals(wanted)) {
       this.plan = Optional.of(plan);
     }

@@ -109,6 +109,20 @@ public record BatchPlan(
 
   /** The same with lots to take. */
   public BatchPlan from(FromStore store) {
+    return with(
+        provenance,
+        weighing.stream().map(line -> line.from(store.cell(line.name()))).toList(),
+        store,
+        scales.map(plan -> plan.from(store::cell)));
+  }
+
+  /** The same with the fingerprint of all files that it hangs on. */
+  public BatchPlan madeFrom(String fingerprint) {
+    return with(provenance.with(fingerprint), weighing, fromStore, scales);
+  }
+
+  private BatchPlan with(
+      Provenance from, List<Weighed> lines, FromStore store, Optional<OnScales> loads) {
     return new BatchPlan(
         house,
         jurisdiction,
@@ -117,15 +131,15 @@ public record BatchPlan(
         status,
         reviewed,
         fish,
-        provenance,
+        from,
         number,
         sizeTold,
         draftBecause,
         inspection,
         line,
-        weighing.stream().map(line -> line.from(store.cell(line.name()))).toList(),
+        lines,
         store,
-        scales.map(plan -> plan.from(store::cell)),
+        loads,
         premixCodes,
         mixCautions,
         tasks,

@@ -81,6 +81,9 @@ final class BatchSheet {
     plan.reviewed().ifPresent(words -> facts.add(new Fact("Reviewed by", words)));
     facts.add(new Fact("Made on", ""));
     facts.add(new Fact("Recipe version", version(plan.provenance())));
+    if (!plan.provenance().fingerprint().isEmpty()) {
+      facts.add(new Fact("Fingerprint", MadeFromLine.grouped(plan.provenance().fingerprint())));
+    }
     if (plan.scales().isEmpty()) {
       facts.add(new Fact("Load", "____ of ____"));
     }
@@ -294,7 +297,11 @@ final class BatchSheet {
     if (plan.storing().isEmpty()) {
       blocks.add(new Words("No shelf life is given: ask before a use-by day goes on the bags."));
     }
-    blocks.add(new Facts(List.of(new Fact("What went otherwise", ""), new Fact("Why", ""))));
+    List<Fact> told = new ArrayList<>();
+    told.add(new Fact("What went otherwise", ""));
+    told.add(new Fact("Why", ""));
+    MadeFromLine.of(plan.provenance()).ifPresent(line -> told.add(new Fact("Record", line)));
+    blocks.add(new Facts(told));
     blocks.add(new Signatures(List.of("Made by, date", "Released by, date")));
   }
 

@@ -11,7 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 
 /** What some records were made from, on the day of these records. */
 final class PastState {
@@ -34,17 +33,18 @@ final class PastState {
 
   /** The fingerprint of a code that it has. */
   String fingerprint(String code) {
-    return fingerprints.computeIfAbsent(
-        code, it -> StateFingerprint.of(shared.texts(), madeFrom(it)));
+    return fingerprints.computeIfAbsent(code, this::madeFrom);
   }
 
-  private Predicate<String> madeFrom(String code) {
+  private String madeFrom(String code) {
     Optional<String> recipe = shared.trees().path(code);
-    return shared.madeFrom(
-        recipe.isPresent()
-            ? shared.dependsOn(recipe.get(), checked(recipe.get()).reads())
-            : shared.premixDependsOn(
-                code, shared.trees().premixPaths().getOrDefault(code, "")));
+    if (recipe.isPresent()) {
+      Checked checked = checked(recipe.get());
+      return shared.fingerprint(
+          recipe.get(), shared.dependsOn(recipe.get(), checked.reads()));
+    }
+    String premix = shared.trees().premixPaths().getOrDefault(code, "");
+    return shared.fingerprint(premix, shared.premixDependsOn(code, premix));
   }
 
   private Checked checked(String path) {

@@ -14,6 +14,7 @@ import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.engine.resolve.Reads;
+import dev.pellucid.engine.resolve.Ref;
 import dev.pellucid.engine.resolve.Resolver;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Finding;
@@ -27,7 +28,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /**
@@ -44,6 +44,7 @@ public final class Shared {
   private final Map<String, WeighingPlanner> planners;
   private final List<PremixFile> premixes;
   private final Supplier<List<Finding>> findings;
+  private final Supplier<List<String>> besideRecipes;
 
   private Shared(ReadFolder folder, Days days, Optional<Shared> earlier) {
     this.folder = folder;
@@ -66,6 +67,7 @@ public final class Shared {
     found.addAll(prepared.findings());
     this.resolver = prepared.resolver();
     this.sources.resolveWith(resolver);
+    this.besideRecipes = new Once<>(() -> besideRecipes(folder.texts()));
     // Of a state that only batches are held against nobody asks for them.
     this.findings = new Once<>(() -> withRules(found));
     this.recordCheck =
@@ -183,13 +185,40 @@ public final class Shared {
   }
 
   /**
-   * Whether a batch hangs on a file, by what its recipe or premix hangs on: what raw materials may
-   * hold is asked of its lots, and no recipe names it.
+   * The fingerprint of all files that a batch hangs on: those that its recipe or premix hangs on,
+   * and what raw materials may hold, which is asked of its lots and named by no recipe.
+   *
+   * @param own the path of the recipe or premix
    */
-  public Predicate<String> madeFrom(DependsOn hangs) {
-    Set<String> ofMaterials = new TreeSet<>();
-    resolver.profilesOfMaterials().forEach(it -> ofMaterials.add(it.declared().file().path()));
-    return path -> ofMaterials.contains(path) || hangs.on(path);
+  public String fingerprint(String own, DependsOn hangs) {
+    Set<String> on = new TreeSet<>(ofMaterials());
+    for (String path : besideRecipes.get()) {
+      if (hangs.on(path)) {
+        on.add(path);
+      }
+    }
+    for (Ref ref : hangs.refs()) {
+      if (ref.kind() == Ref.Kind.REWORK) {
+        trees().path(ref.name()).ifPresent(on::add);
+      }
+    }
+    if (texts().has(own)) {
+      on.add(own);
+    }
+    return StateFingerprint.of(texts(), on);
+  }
+
+  private Set<String> ofMaterials() {
+    Set<String> paths = new TreeSet<>();
+    resolver.profilesOfMaterials().forEach(it -> paths.add(it.declared().file().path()));
+    return paths;
+  }
+
+  /** Every recipe would ask for every other one, and hang on hardly any. */
+  private static List<String> besideRecipes(Texts texts) {
+    return texts.paths().stream()
+        .filter(path -> !path.endsWith(Trees.RECIPE) && DependsOn.bearsOnFeeds(path))
+        .toList();
   }
 
   /** Names of the files to be fixed before the recipe at a path, of all that it looked up. */

@@ -5,10 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.text.Normalizer;
+import java.util.Collection;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 
 /**
  * What a recipe or premix is made from, in twelve hexadecimal digits: the beginning of the SHA-256
@@ -19,7 +19,7 @@ import java.util.function.Predicate;
  * <p>Files of prices are among them: limits on cost are judged, and what a feed costs stands in its
  * account.
  */
-public final class StateFingerprint {
+final class StateFingerprint {
   /** So many digits tell states of one folder apart, and can be copied by hand. */
   private static final int DIGITS = 12;
 
@@ -28,16 +28,14 @@ public final class StateFingerprint {
   /**
    * The fingerprint.
    *
-   * @param hangsOn whether it hangs on a file, by its path
+   * @param paths of all files that it hangs on
    */
-  public static String of(Texts texts, Predicate<String> hangsOn) {
+  static String of(Texts texts, Collection<String> paths) {
     Map<String, String> files = new TreeMap<>();
-    for (String path : texts.paths()) {
-      if (hangsOn.test(path)) {
-        // Some systems keep letters and their marks apart in names of files.
-        files.put(
-            Normalizer.normalize(path, Normalizer.Form.NFC), texts.digest(path).orElse("unread"));
-      }
+    for (String path : paths) {
+      // Some systems keep letters and their marks apart in names of files.
+      files.put(
+          Normalizer.normalize(path, Normalizer.Form.NFC), texts.digest(path).orElse("unread"));
     }
     MessageDigest all = sha256();
     files.forEach((path, digest) -> all.update(line(path, digest)));

@@ -48,8 +48,8 @@ final class WithoutCommit {
                 + " judged by the recipes and limits of today");
     return (one ? finding : finding.noting(named(records)))
         .helping(
-            "copy the line made-from from the sheet into the record; of one that is fed or gone"
-                + " write closed: yes");
+            "copy the line made-from from the sheet into the record before it is released; of one"
+                + " that is fed or gone write closed: yes");
   }
 
   private static String named(List<BatchRecord> records) {
