@@ -2,6 +2,7 @@ package dev.pellucid.maven;
 
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.goal.CheckReport;
+import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.InitReport;
 import dev.pellucid.text.Unseen;
 import java.io.File;
@@ -103,7 +104,7 @@ public final class InitMojo extends StatingGoal {
     }
     InitReport.Written written = report.write(root);
     print(written.done());
-    CheckReport checked = Pellucid.check(FolderGoal.feeds(root.toFile()), today);
+    CheckReport checked = Pellucid.check(ComingAlong.under(FolderState.at(root)), today);
     Console.print(checked, PathRoot.paths(root.toFile(), null, started), getLog());
     print(written.next(started == null ? root : started.toPath()));
   }

@@ -4,6 +4,7 @@ import dev.pellucid.engine.workspace.Causes;
 import dev.pellucid.engine.workspace.Fault;
 import dev.pellucid.engine.workspace.LostSections;
 import dev.pellucid.engine.workspace.OwnTellsLess;
+import dev.pellucid.engine.workspace.PastRecords;
 import dev.pellucid.engine.workspace.Shown;
 import dev.pellucid.finding.Code;
 import java.util.List;
@@ -18,7 +19,11 @@ public final class RunCodes {
           Causes.CODE,
           Causes.FORGOTTEN,
           LostSections.CODE,
-          OwnTellsLess.CODE);
+          OwnTellsLess.CODE,
+          PastRecords.NOT_JUDGED,
+          PastRecords.UNLIKE,
+          PastRecords.WITHOUT_COMMIT,
+          PastRecords.CHANGED);
 
   private RunCodes() {}
 

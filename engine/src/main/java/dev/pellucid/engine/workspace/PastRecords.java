@@ -36,8 +36,18 @@ import java.util.function.Consumer;
  * <p>A batch that follows another on the line hangs on that one's recipe too, which its fingerprint
  * does not hold; there the commit is asked for first.
  */
-final class PastRecords {
-  static final Code UNLIKE = new Code("made-from-unlike");
+public final class PastRecords {
+  /** What a record names as its fingerprint is not that of the files of its commit. */
+  public static final Code UNLIKE = new Code("made-from-unlike");
+
+  /** What a record was made from is not to be had. */
+  public static final Code NOT_JUDGED = NotJudged.CODE;
+
+  /** Records do not say what they were made from. */
+  public static final Code WITHOUT_COMMIT = WithoutCommit.CODE;
+
+  /** A record is otherwise than when its batch was released. */
+  public static final Code CHANGED = ReleasedRecords.CODE;
 
   private final Shared today;
   private final PastState now;
@@ -73,11 +83,6 @@ final class PastRecords {
   private PastRecords(Shared today) {
     this.today = today;
     this.now = new PastState(today);
-  }
-
-  /** Every code that can be said of what records were made from. */
-  static List<Code> codes() {
-    return List.of(NotJudged.CODE, UNLIKE, WithoutCommit.CODE, ReleasedRecords.CODE);
   }
 
   /** Looks at all of them. */
@@ -216,7 +221,7 @@ final class PastRecords {
     BatchRecord read = shared.tables().batches().get(record.number());
     Optional<Looked> looked = state.look(read);
     if (looked.isEmpty()) {
-      leave(record, it -> it.unclear(record, "what it was made from has errors of its own"));
+      leave(record, it -> it.unclear(record, state.obstacle(record.code())));
       return;
     }
     OfCommit said = new OfCommit(commit(record), record.day());
@@ -259,7 +264,7 @@ final class PastRecords {
                 + there)
         .noting("it is judged by that commit")
         .helping(
-            "hold both against the sheet: one of them was miscopied, or the sheet was a draft of"
-                + " files that were not committed");
+            "hold both against the sheet: one of them was miscopied, or the sheet was made of files"
+                + " that were not committed, or with other data of the plugin");
   }
 }

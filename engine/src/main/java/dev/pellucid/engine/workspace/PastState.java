@@ -6,6 +6,7 @@ import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.records.BatchRecordCheck.Looked;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -53,6 +54,18 @@ final class PastState {
 
   private Optional<ComputedFeed> feed(String code) {
     return shared.trees().path(code).flatMap(path -> checked(path).feed());
+  }
+
+  /** Why nothing of a code can be reckoned, in words that stand behind a colon. */
+  String obstacle(String code) {
+    String first =
+        shared.trees().path(code).stream()
+            .flatMap(path -> checked(path).findings().stream())
+            .filter(one -> one.severity() == Severity.ERROR)
+            .map(one -> ": " + one.headline())
+            .findFirst()
+            .orElse("");
+    return "what it was made from has errors of its own" + first;
   }
 
   /** Looks at one record, and nothing that it follows; empty where nothing can be reckoned. */

@@ -46,6 +46,10 @@ class DataPagesTest {
           "own-file-tells-less",
           "own-source-takes-over",
           "day-far-off",
+          "record-not-judged",
+          "made-from-unlike",
+          "record-without-commit",
+          "released-changed",
           "fault-of-pellucid");
 
   static Set<String> codes() {

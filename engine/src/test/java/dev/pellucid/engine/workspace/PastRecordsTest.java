@@ -122,7 +122,7 @@ class PastRecordsTest {
     folder.change("limits/house-practice.limits", "# What we ask", "# Anew.\n# What we ask");
     String said = said(now(), RECORD);
     assertTrue(said.contains("as of 2026-11-18"), said);
-    assertTrue(said.contains("c0ffee000000:limits/"), said);
+    assertTrue(said.contains("c0ffee000000:sources.yaml"), said);
     assertTrue(said.contains("batches/CF-31-2026-11-18-1.yaml:"), said);
   }
 
