@@ -21,8 +21,24 @@ public final class Trace {
     NO_SUCH_LOT,
     /** The number that is named is that of something else. */
     LOT_OF_ANOTHER,
+    /** It was weighed from a bin in which more than one lot could be; the bin is named. */
+    FROM_BIN,
+    /** The lot is named itself, and others could be in the bin with it; the bin is named. */
+    NAMED_IN_BIN,
+    /** It was weighed from a bin in which no lot of it could be; the bin is named. */
+    BIN_EMPTY,
     /** The lot is told: a batch that may hold what is looked for. */
-    TAKEN
+    TAKEN,
+    /** The sieve's fines of a batch that may hold it were put into this one. */
+    FINES,
+    /** It was begun with a part bag of a batch that may hold it. */
+    PART_BAG,
+    /** A flush was put into it that was run through the line after a batch with it. */
+    FLUSH_INTO,
+    /** It was made on the line right after a batch with it; the names tell a flush between. */
+    NEXT_ON_LINE,
+    /** It was made at the plant of a batch with it, and no record tells which came after which. */
+    ORDER_NOT_TOLD
   }
 
   /**
@@ -82,9 +98,11 @@ public final class Trace {
   /**
    * Why a batch may hold a number.
    *
-   * @param line its line
-   * @param names the number that is named there; empty where none is
-   * @param of what the line may have been weighed from: the number itself or a batch with it
+   * @param line its line; empty where it did not come in with one
+   * @param names the number that is named there, or the bin, or the flush before it in words; empty
+   *     where none is
+   * @param of what the line may have been weighed from, or what came before it on the line: the
+   *     number itself or a batch with it
    */
   public record Doubt(String line, Reason reason, String names, String of) {}
 
@@ -133,12 +151,22 @@ public final class Trace {
    * What is in a batch.
    *
    * @param holds lots of ingredients and batches made here, down to the raw materials
+   * @param may lots and batches that may be in it besides, through whatever leads to it
+   * @param steps how all of them came in, or may have, in the order of the days
    * @param circle batches that hold themselves, if the records are right
    */
-  public record Back(Thing thing, List<Holding> holds, List<Unknown> unknown, List<String> circle) {
+  public record Back(
+      Thing thing,
+      List<Holding> holds,
+      List<Unknown> unknown,
+      List<Thing> may,
+      List<Recall.Step> steps,
+      List<String> circle) {
     public Back {
       holds = List.copyOf(holds);
       unknown = List.copyOf(unknown);
+      may = List.copyOf(may);
+      steps = List.copyOf(steps);
       circle = List.copyOf(circle);
     }
   }

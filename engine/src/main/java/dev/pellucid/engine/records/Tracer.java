@@ -123,7 +123,7 @@ public final class Tracer {
             .map(Map.Entry::getValue)
             .map(one -> holding(one, asked, Amounts.in(descent, one, asked)))
             .toList();
-    return new Back(thing(key), holds, unknown, circle(in));
+    return new Back(thing(key), holds, unknown, List.of(), List.of(), circle(in));
   }
 
   /** Batches after what they are made of: lots of ingredients come last, by name and number. */
