@@ -332,6 +332,20 @@ public final class Recall {
     }
   }
 
+  /**
+   * What a batch is made of, all the way back.
+   *
+   * @param may lots and batches that may be in it besides what it holds, through whatever leads to
+   *     it
+   * @param steps how all of them came in, or may have, in the order of the days
+   */
+  public record Origins(Trace.Back back, List<Thing> may, List<Step> steps) {
+    public Origins {
+      may = List.copyOf(may);
+      steps = List.copyOf(steps);
+    }
+  }
+
   /** How many bags are told. */
   static Amount amount(OptionalInt bags, double kg) {
     return new Amount(bags.orElse(0), kg);

@@ -102,9 +102,14 @@ public final class Trace {
    * @param names the number that is named there, or the bin, or the flush before it in words; empty
    *     where none is
    * @param of what the line may have been weighed from, or what came before it on the line: the
-   *     number itself or a batch with it
+   *     number itself or batches with it, the earliest of them where there are many
+   * @param more how many more there are than {@code of} has
    */
-  public record Doubt(String line, Reason reason, String names, String of) {}
+  public record Doubt(String line, Reason reason, String names, List<String> of, int more) {
+    public Doubt {
+      of = List.copyOf(of);
+    }
+  }
 
   /** A batch that may hold a number, and none of its records can say. */
   public record Maybe(Batch batch, List<Doubt> doubts) {
@@ -118,17 +123,21 @@ public final class Trace {
    *
    * @param holds the batches that hold it, in the order of their days
    * @param may the batches that may hold it
+   * @param onLine the batches that may only hold what was left behind on the line by a batch before
+   *     them, or took of such a batch
    * @param earlier batches with such a line, its lot not told, that were made before it was there
    */
   public record Onward(
       Thing thing,
       List<Holding> holds,
       List<Maybe> may,
+      List<Maybe> onLine,
       List<String> earlier,
       List<String> circle) {
     public Onward {
       holds = List.copyOf(holds);
       may = List.copyOf(may);
+      onLine = List.copyOf(onLine);
       earlier = List.copyOf(earlier);
       circle = List.copyOf(circle);
     }
@@ -151,22 +160,12 @@ public final class Trace {
    * What is in a batch.
    *
    * @param holds lots of ingredients and batches made here, down to the raw materials
-   * @param may lots and batches that may be in it besides, through whatever leads to it
-   * @param steps how all of them came in, or may have, in the order of the days
    * @param circle batches that hold themselves, if the records are right
    */
-  public record Back(
-      Thing thing,
-      List<Holding> holds,
-      List<Unknown> unknown,
-      List<Thing> may,
-      List<Recall.Step> steps,
-      List<String> circle) {
+  public record Back(Thing thing, List<Holding> holds, List<Unknown> unknown, List<String> circle) {
     public Back {
       holds = List.copyOf(holds);
       unknown = List.copyOf(unknown);
-      may = List.copyOf(may);
-      steps = List.copyOf(steps);
       circle = List.copyOf(circle);
     }
   }

@@ -95,7 +95,7 @@ public final class Tracer {
         earlier.add(page.record().number());
       }
     }
-    return new Onward(thing(key), held, maybe, earlier, circle(holds));
+    return new Onward(thing(key), held, maybe, List.of(), earlier, circle(holds));
   }
 
   /** From a batch to every lot in it, down to the raw materials. */
@@ -123,7 +123,7 @@ public final class Tracer {
             .map(Map.Entry::getValue)
             .map(one -> holding(one, asked, Amounts.in(descent, one, asked)))
             .toList();
-    return new Back(thing(key), holds, unknown, List.of(), List.of(), circle(in));
+    return new Back(thing(key), holds, unknown, circle(in));
   }
 
   /** Batches after what they are made of: lots of ingredients come last, by name and number. */
@@ -199,7 +199,7 @@ public final class Tracer {
   private List<Doubt> taking(Page page, String from) {
     return page.taken().stream()
         .filter(taken -> taken.key().equals(from))
-        .map(taken -> new Doubt(taken.line(), Reason.TAKEN, "", ledger.written(from)))
+        .map(taken -> new Doubt(taken.line(), Reason.TAKEN, "", List.of(ledger.written(from)), 0))
         .toList();
   }
 
@@ -209,7 +209,7 @@ public final class Tracer {
     }
     return page.open().stream()
         .filter(open -> open.kind().equals(kind))
-        .map(it -> new Doubt(it.line(), it.reason(), it.names(), ledger.written(from)))
+        .map(it -> new Doubt(it.line(), it.reason(), it.names(), List.of(ledger.written(from)), 0))
         .toList();
   }
 

@@ -71,12 +71,12 @@ final class TraceWords {
 
   /** Why a batch may hold a number. */
   static String why(Doubt doubt, String asked) {
+    String named =
+        String.join(", ", doubt.of()) + (doubt.more() > 0 ? " and " + doubt.more() + " more" : "");
     String of =
-        doubt.of().equals(asked) || doubt.reason() == Reason.TAKEN
-            ? ""
-            : ", may be of " + doubt.of();
+        named.equals(asked) || doubt.reason() == Reason.TAKEN ? "" : ", may be of " + named;
     return doubt.reason() == Reason.TAKEN
-        ? doubt.line() + ": of " + doubt.of() + ", which may hold it"
+        ? doubt.line() + ": of " + named + ", which may hold it"
         : words(doubt.line(), doubt.reason(), doubt.names()) + of;
   }
 
