@@ -116,7 +116,7 @@ final class Behind {
     for (Drawn drawn : page.drawn()) {
       if (!drawn.flush() || asks == Asks.NOTHING) {
         Asks further = drawn.flush() ? Asks.MIX : weighed(asks);
-        ledger.mayBe(drawn, page.day()).forEach(lot -> put(lot, further));
+        ledger.mayBe(drawn).forEach(lot -> put(lot, further));
       }
     }
     for (Open open : page.open()) {

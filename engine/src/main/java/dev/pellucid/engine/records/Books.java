@@ -88,7 +88,7 @@ final class Books {
     }
     for (Page page : ledger.drawn(key)) {
       for (Drawn drawn : page.drawn()) {
-        if (drawn.named().equals(key)) {
+        if (drawn.named().equals(key) && drawn.as() != Kind.FLUSH) {
           all.add(drawn(page, drawn));
         }
       }
@@ -133,7 +133,7 @@ final class Books {
     Kilograms sum = Kilograms.NONE;
     for (Page page : ledger.drawn(key)) {
       for (Drawn drawn : page.drawn()) {
-        if (!drawn.flush() && drawn.named().isEmpty() && ledger.mayBe(drawn, page.day(), key)) {
+        if (!drawn.flush() && drawn.named().isEmpty() && ledger.mayBe(drawn, key)) {
           sum = sum.plus(Kilograms.of(drawn.kg()));
         }
       }

@@ -148,23 +148,23 @@ final class Ledger implements Pages.Names {
     return pages.values();
   }
 
-  /** Whether what was drawn on a day may be of a lot. */
-  boolean mayBe(Drawn drawn, LocalDate day, String lot) {
+  /** Whether what was drawn may be of a lot. */
+  boolean mayBe(Drawn drawn, String lot) {
     return drawn.named().equals(lot)
-        || lot(lot).filter(it -> isInOne(drawn.bins(), it, day)).isPresent();
+        || lot(lot).filter(it -> isInOne(drawn.bins(), it, drawn.day())).isPresent();
   }
 
   private boolean isInOne(List<String> of, Lot lot, LocalDate day) {
     return of.stream().anyMatch(bin -> bins.mayHold(bin, lot, day));
   }
 
-  /** The keys of all lots that something drawn on a day may be of. */
-  Set<String> mayBe(Drawn drawn, LocalDate day) {
+  /** The keys of all lots that something drawn may be of. */
+  Set<String> mayBe(Drawn drawn) {
     Set<String> keys = new LinkedHashSet<>();
     if (!drawn.named().isEmpty()) {
       keys.add(drawn.named());
     }
-    drawn.bins().forEach(bin -> keys.addAll(bins.lots(bin, day)));
+    drawn.bins().forEach(bin -> keys.addAll(bins.lots(bin, drawn.day())));
     return keys;
   }
 

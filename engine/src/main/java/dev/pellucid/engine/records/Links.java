@@ -79,7 +79,7 @@ final class Links {
         links.add(taken(taken));
       }
     }
-    page.drawn().forEach(drawn -> add(links, drawn(page, drawn)));
+    page.drawn().forEach(drawn -> add(links, drawn(drawn)));
     page.open().forEach(open -> add(links, open(page, open)));
     line(page, links);
     for (BatchRecord next : ledger.put().flushesIn(page.key())) {
@@ -116,9 +116,9 @@ final class Links {
     };
   }
 
-  private Link drawn(Page page, Drawn drawn) {
+  private Link drawn(Drawn drawn) {
     Predicate<String> may = drawn.flush() ? leaves : among;
-    List<String> of = ledger.mayBe(drawn, page.day()).stream().filter(may).toList();
+    List<String> of = ledger.mayBe(drawn).stream().filter(may).toList();
     Reason reason = drawn.reason(of.size() == 1 ? of.get(0) : "");
     String bin = drawn.bins().stream().findFirst().map(ledger.bins()::written).orElse("");
     return new Link(

@@ -47,18 +47,30 @@ record Page(
   /**
    * What is of one of a few lots, or of some of them.
    *
+   * @param day on which it was drawn, which for a flush may be earlier than the batch
    * @param bins keys of the bins that it may come from
    * @param named the key of the lot that the record names; empty for none
-   * @param flush whether it was only run through the line before the batch
+   * @param as how it came: weighed from a bin, with a flush that was put into the batch, or left
+   *     behind by the flush that was run through before the batch
    */
   record Drawn(
-      String line, List<String> bins, String named, boolean flush, OptionalDouble kg) {
+      String line,
+      LocalDate day,
+      List<String> bins,
+      String named,
+      Recall.Kind as,
+      OptionalDouble kg) {
     Drawn {
       bins = List.copyOf(bins);
     }
 
+    /** Whether it was only run through the line before the batch. */
+    boolean flush() {
+      return as == Recall.Kind.NEXT_ON_LINE;
+    }
+
     Reason reason(String lot) {
-      if (flush) {
+      if (flush()) {
         return Reason.FLUSHED;
       }
       return lot.equals(named) ? Reason.NAMED_IN_BIN : Reason.FROM_BIN;

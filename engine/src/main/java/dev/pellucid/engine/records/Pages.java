@@ -13,6 +13,7 @@ import dev.pellucid.engine.records.Page.Taken;
 import dev.pellucid.engine.records.Recall.Kind;
 import dev.pellucid.engine.records.Trace.Reason;
 import dev.pellucid.engine.resolve.Material;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -72,7 +73,8 @@ final class Pages {
       open(line, Reason.LEFT_OUT, "", OptionalDouble.empty());
     }
     record.flushed().ifPresent(this::flushedBefore);
-    put.flushesIn(key).forEach(from -> from.flushed().ifPresent(this::flushPutIn));
+    put.flushesIn(key)
+        .forEach(from -> from.flushed().ifPresent(flush -> flushPutIn(from.day(), flush)));
     put.finesIn(key).forEach(from -> from.fines().ifPresent(fines -> finesPutIn(from, fines)));
     record.bags().flatMap(BatchRecord.Bags::begunWith).ifPresent(this::partBag);
     return new Page(key, record, taken, drawn, open, made());
@@ -90,7 +92,13 @@ final class Pages {
     } else if (entry.bin().isBlank()) {
       open(entry.line(), Reason.NOT_TOLD, "", kg);
     }
-    from(entry.line(), Ledger.key(lot), entry.bin().strip(), kindOf(entry, Ledger.key(lot)), kg);
+    from(
+        record.day(),
+        entry.line(),
+        Ledger.key(lot),
+        entry.bin().strip(),
+        kindOf(entry, Ledger.key(lot)),
+        kg);
   }
 
   private Kind kindOf(Entry entry, String key) {
@@ -115,13 +123,15 @@ final class Pages {
   }
 
   /** From a lot, or from a bin, or from a lot that lay in a bin. */
-  private void from(String line, String lot, String bin, Kind kind, OptionalDouble kg) {
+  private void from(
+      LocalDate day, String line, String lot, String bin, Kind kind, OptionalDouble kg) {
     List<String> bins = bins(lot, bin);
-    Set<String> could = could(lot, bins);
+    Set<String> could = could(lot, bins, day);
     if (could.size() == 1) {
       taken.add(new Taken(could.iterator().next(), line, shown(bins), kind, Kilograms.of(kg)));
     } else if (!could.isEmpty()) {
-      drawn.add(new Drawn(line, bins, lot, false, kg));
+      Kind as = kind == Kind.FLUSH ? kind : Kind.SAME_BIN;
+      drawn.add(new Drawn(line, day, bins, lot, as, kg));
     }
     boolean right = could.stream().anyMatch(one -> isOf(one, line));
     if (lot.isEmpty() && !bins.isEmpty() && !right) {
@@ -138,12 +148,12 @@ final class Pages {
         .toList();
   }
 
-  private Set<String> could(String lot, List<String> bins) {
+  private Set<String> could(String lot, List<String> bins, LocalDate day) {
     Set<String> could = new LinkedHashSet<>();
     if (!lot.isEmpty()) {
       could.add(lot);
     }
-    bins.forEach(one -> could.addAll(names.bins().lots(one, record.day())));
+    bins.forEach(one -> could.addAll(names.bins().lots(one, day)));
     return could;
   }
 
@@ -162,16 +172,17 @@ final class Pages {
       open(flush.with(), Reason.FLUSHED, "", kg);
     } else {
       String lot = Ledger.key(flush.lot());
-      drawn.add(new Drawn(flush.with(), bins(lot, ""), lot, true, kg));
+      drawn.add(
+          new Drawn(flush.with(), record.day(), bins(lot, ""), lot, Kind.NEXT_ON_LINE, kg));
     }
   }
 
-  private void flushPutIn(Flushed flush) {
+  private void flushPutIn(LocalDate day, Flushed flush) {
     OptionalDouble kg = OptionalDouble.of(flush.kg());
     if (flush.lot().isEmpty()) {
       open(flush.with(), Reason.FLUSH_INTO, "", kg);
     } else {
-      from(flush.with(), Ledger.key(flush.lot()), "", Kind.FLUSH, kg);
+      from(day, flush.with(), Ledger.key(flush.lot()), "", Kind.FLUSH, kg);
     }
   }
 

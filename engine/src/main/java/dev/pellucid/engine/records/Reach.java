@@ -107,7 +107,7 @@ final class Reach {
 
   private void drawn(Page page, String from, How way) {
     for (Drawn drawn : page.drawn()) {
-      if (ledger.mayBe(drawn, page.day(), from)) {
+      if (ledger.mayBe(drawn, from)) {
         put(page.key(), after(way, drawn.flush()));
       }
     }

@@ -207,7 +207,7 @@ public final class Tracer {
   private void unknown(Page page, List<Unknown> out) {
     page.open().forEach(open -> out.add(open(page, open)));
     for (Drawn drawn : page.drawn()) {
-      List<String> of = ledger.mayBe(drawn, page.day()).stream().map(ledger::written).toList();
+      List<String> of = ledger.mayBe(drawn).stream().map(ledger::written).toList();
       String bin = drawn.bins().stream().findFirst().map(ledger.bins()::written).orElse("");
       out.add(
           new Unknown(
