@@ -42,6 +42,7 @@ final class Behind {
   private final Set<Stop> seen = new LinkedHashSet<>();
   private final Deque<Stop> next = new ArrayDeque<>();
   private final Map<String, Integer> frontiers = new HashMap<>();
+  private final Map<String, List<String>> passedOver = new HashMap<>();
   private final Set<String> turns = new HashSet<>();
 
   Behind(Ledger ledger, LineOrder order, String batch) {
@@ -133,20 +134,31 @@ final class Behind {
   }
 
   /**
-   * Those of a kind are asked in the order in which they came, and none twice for the same. Only
-   * where it must have been in the mix a batch would ask less of itself, and must not.
+   * Those of a kind are asked in the order in which they came, and none twice for the same. Where
+   * it must have been in the mix a batch would ask less of itself, and must not: it waits for
+   * another one to ask for it.
    */
   private void open(String kind, Page page, Asks asks, Asks further) {
     List<String> all = ledger.ofKind(kind);
     String asked = asks + " " + further + " " + kind;
-    int at = asks == Asks.MIX ? 0 : frontiers.getOrDefault(asked, 0);
+    List<String> waiting = passedOver.computeIfAbsent(asked, none -> new ArrayList<>());
+    waiting.removeIf(one -> asked(one, page, further));
+    int at = frontiers.getOrDefault(asked, 0);
     while (at < all.size() && !ledger.since(all.get(at)).isAfter(page.day())) {
-      if (!all.get(at).equals(page.key())) {
-        put(all.get(at), further);
+      if (!asked(all.get(at), page, further)) {
+        waiting.add(all.get(at));
       }
       at++;
     }
     frontiers.put(asked, at);
+  }
+
+  private boolean asked(String key, Page page, Asks further) {
+    boolean asked = !key.equals(page.key()) && !ledger.since(key).isAfter(page.day());
+    if (asked) {
+      put(key, further);
+    }
+    return asked;
   }
 
   private void line(Page page) {

@@ -48,6 +48,9 @@ final class Ledger implements Pages.Names {
   private final Map<String, Map<String, Page>> drawn = new HashMap<>();
   private final Map<String, List<String>> ofKind = new HashMap<>();
   private final Map<String, LocalDate> since = new HashMap<>();
+  private final Map<String, List<Lot>> ofIngredient = new HashMap<>();
+  private final Map<String, List<Page>> ofCode = new HashMap<>();
+  private final List<Page> inOrder;
 
   /** By number, the kinds of the lines that name it. */
   private final Map<String, Set<String>> named = new HashMap<>();
@@ -74,6 +77,13 @@ final class Ledger implements Pages.Names {
       add(Pages.of(this, put, record, order));
     }
     sorted();
+    this.inOrder = List.copyOf(pages.values());
+    for (Page page : inOrder) {
+      ofCode.computeIfAbsent(page.record().code(), none -> new ArrayList<>()).add(page);
+    }
+    for (Lot lot : tables.lots().values()) {
+      ofIngredient.computeIfAbsent(lot.ingredient(), none -> new ArrayList<>()).add(lot);
+    }
   }
 
   static String key(String number) {
@@ -131,7 +141,12 @@ final class Ledger implements Pages.Names {
 
   /** In the order of their days. */
   List<Page> pages() {
-    return List.copyOf(pages.values());
+    return inOrder;
+  }
+
+  /** The batches of a recipe or premix, in the order of their days. */
+  List<Page> pages(String code) {
+    return ofCode.getOrDefault(code, List.of());
   }
 
   /** Those with a line of a kind that may be of any lot, in the order of their days. */
@@ -159,7 +174,10 @@ final class Ledger implements Pages.Names {
   }
 
   /** The keys of all lots that something drawn may be of. */
-  Set<String> mayBe(Drawn drawn) {
+  Collection<String> mayBe(Drawn drawn) {
+    if (drawn.named().isEmpty() && drawn.bins().size() == 1) {
+      return bins.lots(drawn.bins().get(0), drawn.day());
+    }
     Set<String> keys = new LinkedHashSet<>();
     if (!drawn.named().isEmpty()) {
       keys.add(drawn.named());
@@ -192,8 +210,9 @@ final class Ledger implements Pages.Names {
     return bins;
   }
 
-  List<Lot> lots() {
-    return List.copyOf(tables.lots().values());
+  /** The lots of an ingredient, in the order of their numbers. */
+  List<Lot> lots(String ingredient) {
+    return ofIngredient.getOrDefault(ingredient, List.of());
   }
 
   PutInto put() {

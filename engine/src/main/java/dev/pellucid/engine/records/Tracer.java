@@ -217,16 +217,19 @@ public final class Tracer {
 
   private Unknown open(Page page, Open open) {
     List<String> of = new ArrayList<>();
-    ledger.lots().stream()
-        .filter(lot -> lot.ingredient().equals(open.kind()))
-        .filter(lot -> !lot.received().isAfter(page.day()))
-        .map(Lot::number)
-        .forEach(of::add);
-    ledger.pages().stream()
-        .filter(one -> one.record().code().equals(open.kind()) && !one.key().equals(page.key()))
-        .filter(one -> !one.day().isAfter(page.day()))
-        .map(Page::number)
-        .forEach(of::add);
+    for (Lot lot : ledger.lots(open.kind())) {
+      if (!lot.received().isAfter(page.day())) {
+        of.add(lot.number());
+      }
+    }
+    for (Page one : ledger.pages(open.kind())) {
+      if (one.day().isAfter(page.day())) {
+        break;
+      }
+      if (!one.key().equals(page.key())) {
+        of.add(one.number());
+      }
+    }
     return new Unknown(page.number(), open.line(), open.reason(), open.names(), open.kg(), of);
   }
 }
