@@ -59,7 +59,7 @@ public final class TraceGoal {
     notRead(read.findings().stream().sorted().toList());
     BatchLines lines = new BatchLines(read.trees(), tables);
     unsearched.addAll(lines.unread());
-    this.tracer = new Tracer(tables, lines.byCode(), this::order);
+    this.tracer = new Tracer(tables, lines.byCode(), lines::plant, this::order);
   }
 
   /** Makes a thing when it is first asked for. */

@@ -1,7 +1,6 @@
 package dev.pellucid.engine.records;
 
-import dev.pellucid.engine.records.Ledger.Page;
-import dev.pellucid.engine.records.Ledger.Taken;
+import dev.pellucid.engine.records.Page.Taken;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -16,14 +15,20 @@ import java.util.Set;
  * How many kg of one number are in the batches that hold it, as weighed in at its first weighing:
  * of a batch that was taken in part, that part of what it holds, water and losses apart.
  *
+ * <p>What came with the part bag of another batch is in one bag of its own. So it is surely in the
+ * batch whose bag was filled up with it, and in no other that took of that batch: who took of it may
+ * have got that bag, or not.
+ *
  * <p>They are reckoned in one pass, each batch after those that it takes. Records that are right
  * hold no circle. Where batches name each other as lots all the same, no kg is told of what passes
  * between them.
  */
 final class Amounts {
   private final Descent descent;
-  private final BitSet found = new BitSet();
-  private final Set<String> holders = new LinkedHashSet<>();
+  private final BitSet mixed = new BitSet();
+  private final BitSet bagged = new BitSet();
+  private final Set<String> inMix = new LinkedHashSet<>();
+  private final Set<String> inBags = new LinkedHashSet<>();
   private final Kilograms[] in;
 
   private Amounts(Descent descent, OptionalInt place, int last) {
@@ -48,35 +53,65 @@ final class Amounts {
 
   /** The batches that hold the number, through any others; the number itself only in a circle. */
   Set<String> holders() {
+    Set<String> holders = new LinkedHashSet<>(inMix);
+    holders.addAll(inBags);
     return holders;
   }
 
+  /** Those in which it was in the mixer. */
+  Set<String> inMix() {
+    return inMix;
+  }
+
+  /** Those whose bags were begun with a part bag of it, or of a batch that has it in its mix. */
+  Set<String> inBags() {
+    return inBags;
+  }
+
   boolean isIn(String batch) {
-    return holders.contains(batch);
+    return inMix.contains(batch) || inBags.contains(batch);
   }
 
   private void find(int place, int last) {
     Deque<Integer> next = new ArrayDeque<>(List.of(place));
     while (!next.isEmpty()) {
-      for (int taker : descent.takers(next.remove())) {
-        if (descent.isBeforeOrWith(taker, last) && !found.get(taker)) {
-          found.set(taker);
-          holders.add(descent.key(taker));
+      int from = next.remove();
+      for (int taker : descent.takers(from)) {
+        if (descent.isBeforeOrWith(taker, last) && found(from, taker)) {
           next.add(taker);
         }
       }
     }
   }
 
+  /** Whether it was found to be in the mix of a batch just now. */
+  private boolean found(int from, int taker) {
+    boolean first = false;
+    List<Taken> lines = descent.page(taker).taken();
+    int[] taken = descent.taken(taker);
+    for (int i = 0; i < taken.length; i++) {
+      if (taken[i] == from && lines.get(i).isInBagsOnly()) {
+        bagged.set(taker);
+        inBags.add(descent.key(taker));
+      } else if (taken[i] == from && !mixed.get(taker)) {
+        mixed.set(taker);
+        first = inMix.add(descent.key(taker));
+      }
+    }
+    return first;
+  }
+
   /** Places tell the order: what a batch takes is reckoned before it. */
   private void reckon(int of) {
-    for (int at = found.nextSetBit(0); at >= 0; at = found.nextSetBit(at + 1)) {
+    for (int at = mixed.nextSetBit(0); at >= 0; at = mixed.nextSetBit(at + 1)) {
       List<Taken> lines = descent.page(at).taken();
       int[] taken = descent.taken(at);
       Kilograms told = Kilograms.NONE;
       for (int i = 0; i < taken.length; i++) {
         Kilograms kg = lines.get(i).kg();
-        told = told.plus(taken[i] == of ? kg : through(taken[i], kg, at));
+        if (!lines.get(i).isInBagsOnly()) {
+          told = told.plus(taken[i] == of ? kg : through(taken[i], kg, at));
+        }
       }
       in[at] = told;
     }
@@ -91,16 +126,19 @@ final class Amounts {
   }
 
   private Kilograms through(int from, Kilograms kg, int to) {
-    if (!found.get(from)) {
+    if (!mixed.get(from)) {
       return Kilograms.NONE;
     }
     if (descent.areTogether(from, to)) {
       return Kilograms.NOT_TOLD;
     }
-    OptionalDouble made = descent.page(from).made();
-    return in[from].part(
-        kg.whole() && made.isPresent()
-            ? OptionalDouble.of(kg.told() / made.getAsDouble())
-            : OptionalDouble.empty());
+    return in[from].part(part(kg, descent.page(from).made()));
+  }
+
+  /** What part of a batch so many kg of it are. */
+  static OptionalDouble part(Kilograms kg, OptionalDouble made) {
+    return kg.whole() && made.isPresent()
+        ? OptionalDouble.of(kg.told() / made.getAsDouble())
+        : OptionalDouble.empty();
   }
 }

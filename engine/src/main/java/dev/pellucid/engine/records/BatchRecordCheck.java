@@ -85,7 +85,8 @@ public final class BatchRecordCheck {
             Following.codes().stream(),
             Stream.of(
                 NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE, ModifiedLot.CODE),
-            LotsTogether.codes().stream())
+            LotsTogether.codes().stream(),
+            RecordsTogether.codes().stream())
         .flatMap(codes -> codes)
         .toList();
   }
@@ -300,6 +301,7 @@ public final class BatchRecordCheck {
     ModifiedLot.look(tables, out);
     new LotsTogether(tables, uses, day).look(out);
     following.check(left, out);
+    RecordsTogether.look(tables, day, out);
     return stock;
   }
 

@@ -1,7 +1,6 @@
 package dev.pellucid.engine.records;
 
-import dev.pellucid.engine.records.Ledger.Page;
-import dev.pellucid.engine.records.Ledger.Taken;
+import dev.pellucid.engine.records.Page.Taken;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;

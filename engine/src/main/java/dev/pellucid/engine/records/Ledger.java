@@ -1,22 +1,24 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord;
-import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Lot;
-import dev.pellucid.engine.records.Trace.Reason;
+import dev.pellucid.engine.records.Page.Drawn;
+import dev.pellucid.engine.records.Page.Open;
+import dev.pellucid.engine.records.Page.Taken;
 import dev.pellucid.engine.resolve.Material;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -26,51 +28,29 @@ import java.util.stream.Stream;
 
 /**
  * Who took what, from the batch records alone: for each batch the numbers that it names with their
- * kg, and the lines of which nobody can say what they were weighed from.
+ * kg, what may have come from a bin, and the lines of which nobody can say what they were weighed
+ * from.
  *
  * <p>Numbers are held by their letters, capitals or not, and a number that only a record tells is
  * one too: a lot that no file of {@code lots/} can be read for is not lost.
  */
-final class Ledger {
-  private static final double CLOSE = 1e-12;
-
-  /**
-   * What a batch takes of a number.
-   *
-   * @param key the number
-   */
-  record Taken(String key, String line, Kilograms kg) {}
-
-  /**
-   * A line that may be of any lot of its kind.
-   *
-   * @param kind an ingredient, or the code of a premix or recipe
-   * @param names the number that is named there, where one is and it cannot be right
-   */
-  record Open(String kind, String line, Reason reason, String names, OptionalDouble kg) {}
-
-  /**
-   * One record.
-   *
-   * @param key its number
-   * @param made kg that other batches can be weighed from; absent where not all of it is told
-   */
-  record Page(
-      String key, BatchRecord record, List<Taken> taken, List<Open> open, OptionalDouble made) {
-    Page {
-      taken = List.copyOf(taken);
-      open = List.copyOf(open);
-    }
-  }
-
+final class Ledger implements Pages.Names {
   private final FeedTables tables;
   private final Map<String, List<String>> lines;
-  private final Function<BatchRecord, Optional<BatchTarget>> orders;
+  private final Bins bins;
+  private final PutInto put;
   private final Map<String, String> formerly = new HashMap<>();
   private final Map<String, Lot> lots = new HashMap<>();
+  private final Map<String, BatchRecord> batches = new HashMap<>();
   private final SortedMap<String, String> numbers = new TreeMap<>();
   private final Map<String, Page> pages = new LinkedHashMap<>();
   private final Map<String, List<Page>> open = new HashMap<>();
+  private final Map<String, Map<String, Page>> drawn = new HashMap<>();
+  private final Map<String, List<String>> ofKind = new HashMap<>();
+  private final Map<String, LocalDate> since = new HashMap<>();
+  private final Map<String, List<Lot>> ofIngredient = new HashMap<>();
+  private final Map<String, List<Page>> ofCode = new HashMap<>();
+  private final List<Page> inOrder;
 
   /** By number, the kinds of the lines that name it. */
   private final Map<String, Set<String>> named = new HashMap<>();
@@ -85,26 +65,24 @@ final class Ledger {
       Function<BatchRecord, Optional<BatchTarget>> orders) {
     this.tables = tables;
     this.lines = lines;
-    this.orders = orders;
+    this.bins = new Bins(tables);
     for (Ingredient ingredient : tables.ingredients().values()) {
       ingredient.formerly().forEach(name -> formerly.put(name, ingredient.name()));
     }
-    for (Lot lot : tables.lots().values()) {
-      lots.put(key(lot.number()), lot);
-      numbers.put(key(lot.number()), lot.number());
+    tables.lots().values().forEach(lot -> lots.put(number(lot.number()), lot));
+    tables.batches().values().forEach(batch -> batches.put(number(batch.number()), batch));
+    this.put = new PutInto(tables.batches().values());
+    for (BatchRecord record : inOrder()) {
+      Optional<BatchTarget> order = record.isMade() ? Optional.empty() : orders.apply(record);
+      add(Pages.of(this, put, record, order));
     }
-    tables.batches().keySet().forEach(number -> numbers.put(key(number), number));
-    List<BatchRecord> records = new ArrayList<>(tables.batches().values());
-    records.sort(
-        Comparator.comparing(BatchRecord::day)
-            .thenComparing(BatchRecord::code)
-            .thenComparing(BatchRecord::serial));
-    records.stream().map(this::page).forEach(page -> pages.put(page.key(), page));
-    for (Page page : pages.values()) {
-      page.open().stream()
-          .map(Open::kind)
-          .distinct()
-          .forEach(kind -> open.computeIfAbsent(kind, none -> new ArrayList<>()).add(page));
+    sorted();
+    this.inOrder = List.copyOf(pages.values());
+    for (Page page : inOrder) {
+      ofCode.computeIfAbsent(page.record().code(), none -> new ArrayList<>()).add(page);
+    }
+    for (Lot lot : tables.lots().values()) {
+      ofIngredient.computeIfAbsent(lot.ingredient(), none -> new ArrayList<>()).add(lot);
     }
   }
 
@@ -112,26 +90,133 @@ final class Ledger {
     return number.strip().toLowerCase(Locale.ROOT);
   }
 
-  /** In the order of their days. */
-  List<Page> pages() {
-    return List.copyOf(pages.values());
+  private List<BatchRecord> inOrder() {
+    List<BatchRecord> records = new ArrayList<>(tables.batches().values());
+    records.sort(
+        Comparator.comparing(BatchRecord::day)
+            .thenComparing(BatchRecord::code)
+            .thenComparing(BatchRecord::serial));
+    return records;
   }
 
-  /** Those with a line of a kind that may be of any lot. */
+  /** A number is known by its letters, and written as it was first. */
+  private String number(String written) {
+    String key = key(written);
+    numbers.putIfAbsent(key, written.strip());
+    return key;
+  }
+
+  private void add(Page page) {
+    pages.put(page.key(), page);
+    for (BatchRecord.Entry entry : page.record().entries()) {
+      if (!entry.written().isBlank()) {
+        named
+            .computeIfAbsent(number(entry.written()), none -> new TreeSet<>())
+            .add(kind(entry.line()));
+      }
+    }
+    for (Taken taken : page.taken()) {
+      numbers.putIfAbsent(taken.key(), taken.key());
+    }
+    for (String kind : new TreeSet<>(page.open().stream().map(Open::kind).toList())) {
+      open.computeIfAbsent(kind, none -> new ArrayList<>()).add(page);
+    }
+    for (Drawn one : page.drawn()) {
+      drawn("lot " + one.named(), page);
+      one.bins().forEach(bin -> drawn("bin " + bin, page));
+    }
+  }
+
+  private void drawn(String from, Page page) {
+    drawn.computeIfAbsent(from, none -> new LinkedHashMap<>()).put(page.key(), page);
+  }
+
+  private void sorted() {
+    for (String key : numbers.keySet()) {
+      since.put(key, from(key));
+      kinds(key).forEach(kind -> ofKind.computeIfAbsent(kind, none -> new ArrayList<>()).add(key));
+    }
+    ofKind.values().forEach(keys -> keys.sort(Comparator.comparing(this::since)));
+  }
+
+  /** In the order of their days. */
+  List<Page> pages() {
+    return inOrder;
+  }
+
+  /** The batches of a recipe or premix, in the order of their days. */
+  List<Page> pages(String code) {
+    return ofCode.getOrDefault(code, List.of());
+  }
+
+  /** Those with a line of a kind that may be of any lot, in the order of their days. */
   List<Page> open(String kind) {
     return open.getOrDefault(kind, List.of());
+  }
+
+  /** Those with something that may be of a lot since the lot is named or lay in a bin. */
+  Collection<Page> drawn(String key) {
+    Map<String, Page> pages = new LinkedHashMap<>(drawn.getOrDefault("lot " + key, Map.of()));
+    lot(key)
+        .flatMap(Lot::bin)
+        .ifPresent(bin -> pages.putAll(drawn.getOrDefault("bin " + key(bin), Map.of())));
+    return pages.values();
+  }
+
+  /** Whether what was drawn may be of a lot. */
+  boolean mayBe(Drawn drawn, String lot) {
+    return drawn.named().equals(lot)
+        || lot(lot).filter(it -> isInOne(drawn.bins(), it, drawn.day())).isPresent();
+  }
+
+  private boolean isInOne(List<String> of, Lot lot, LocalDate day) {
+    return of.stream().anyMatch(bin -> bins.mayHold(bin, lot, day));
+  }
+
+  /** The keys of all lots that something drawn may be of. */
+  Collection<String> mayBe(Drawn drawn) {
+    if (drawn.named().isEmpty() && drawn.bins().size() == 1) {
+      return bins.lots(drawn.bins().get(0), drawn.day());
+    }
+    Set<String> keys = new LinkedHashSet<>();
+    if (!drawn.named().isEmpty()) {
+      keys.add(drawn.named());
+    }
+    drawn.bins().forEach(bin -> keys.addAll(bins.lots(bin, drawn.day())));
+    return keys;
+  }
+
+  /** The keys of all numbers of a kind, those that were there first before others. */
+  List<String> ofKind(String kind) {
+    return ofKind.getOrDefault(kind, List.of());
   }
 
   Optional<Page> page(String key) {
     return Optional.ofNullable(pages.get(key));
   }
 
-  Optional<Lot> lot(String key) {
+  @Override
+  public Optional<Lot> lot(String key) {
     return Optional.ofNullable(lots.get(key));
   }
 
-  List<Lot> lots() {
-    return List.copyOf(tables.lots().values());
+  @Override
+  public Optional<BatchRecord> batch(String key) {
+    return Optional.ofNullable(batches.get(key));
+  }
+
+  @Override
+  public Bins bins() {
+    return bins;
+  }
+
+  /** The lots of an ingredient, in the order of their numbers. */
+  List<Lot> lots(String ingredient) {
+    return ofIngredient.getOrDefault(ingredient, List.of());
+  }
+
+  PutInto put() {
+    return put;
   }
 
   /** Every number that a lot, a batch or a line of a record has, as it is written. */
@@ -148,95 +233,16 @@ final class Ledger {
     return numbers.getOrDefault(key, key);
   }
 
-  private Page page(BatchRecord record) {
-    List<Taken> taken = new ArrayList<>();
-    List<Open> open = new ArrayList<>();
-    Optional<BatchTarget> order = record.isMade() ? Optional.empty() : orders.apply(record);
-    for (Entry entry : record.entries()) {
-      OptionalDouble kg = kg(record, entry, order);
-      String kind = kind(entry.line());
-      if (entry.written().isBlank()) {
-        open.add(new Open(kind, entry.line(), Reason.NOT_TOLD, "", kg));
-        continue;
-      }
-      String key = key(entry.written());
-      numbers.putIfAbsent(key, entry.written().strip());
-      taken.add(new Taken(key, entry.line(), Kilograms.of(kg)));
-      named.computeIfAbsent(key, none -> new TreeSet<>()).add(kind);
-      slip(key, kind, record)
-          .ifPresent(why -> open.add(new Open(kind, entry.line(), why, entry.written(), kg)));
-    }
-    leftOut(record)
-        .forEach(
-            line ->
-                open.add(new Open(kind(line), line, Reason.LEFT_OUT, "", OptionalDouble.empty())));
-    record
-        .flushed()
-        .ifPresent(
-            it ->
-                open.add(
-                    new Open(
-                        kind(it.with()),
-                        it.with(),
-                        Reason.FLUSHED,
-                        "",
-                        OptionalDouble.of(it.kg()))));
-    return new Page(key(record.number()), record, taken, open, made(record));
-  }
-
-  /** What is wrong with a number, so that the line may be of another lot. */
-  private Optional<Reason> slip(String key, String kind, BatchRecord record) {
-    Lot lot = lots.get(key);
-    BatchRecord batch = tables.batches().get(written(key));
-    if (lot == null && batch == null) {
-      return Optional.of(Reason.NO_SUCH_LOT);
-    }
-    boolean fits =
-        (lot != null && lot.ingredient().equals(kind))
-            || (batch != null && batch.code().equals(kind) && !batch.equals(record));
-    return fits ? Optional.empty() : Optional.of(Reason.LOT_OF_ANOTHER);
-  }
-
-  /** What was weighed; while nothing is, an equal part of what the line asks for. */
-  private static OptionalDouble kg(BatchRecord record, Entry entry, Optional<BatchTarget> order) {
-    if (entry.kg().isPresent() || record.isMade()) {
-      return entry.kg();
-    }
-    return order
-        .flatMap(it -> it.named(entry.line()))
-        .map(ask -> OptionalDouble.of(MadeBatch.kg(record, entry, ask)))
-        .orElse(OptionalDouble.empty());
-  }
-
-  private List<String> leftOut(BatchRecord record) {
+  @Override
+  public List<String> leftOut(BatchRecord record) {
     List<String> told = record.entries().stream().map(entry -> kind(entry.line())).toList();
     return lines.getOrDefault(record.code(), List.of()).stream()
         .filter(line -> !told.contains(kind(line)))
         .toList();
   }
 
-  /** What reached the bags, or all that was weighed; as planned while nothing is weighed. */
-  private OptionalDouble made(BatchRecord record) {
-    if (!record.isMade()) {
-      return OptionalDouble.of(record.kg());
-    }
-    double weighed = record.entries().stream().mapToDouble(entry -> entry.kg().orElse(0)).sum();
-    boolean all =
-        leftOut(record).isEmpty()
-            && record.entries().stream().allMatch(entry -> entry.kg().isPresent());
-    OptionalDouble made = all ? OptionalDouble.of(weighed) : OptionalDouble.empty();
-    return record
-        .bagged()
-        .map(BatchRecord.Located::thing)
-        .map(OptionalDouble::of)
-        .orElse(made)
-        .stream()
-        .filter(kg -> kg > CLOSE)
-        .findFirst();
-  }
-
-  /** What the lots of a line are of. */
-  private String kind(String line) {
+  @Override
+  public String kind(String line) {
     String name =
         line.startsWith(Material.Reworked.REWORK)
             ? line.substring(Material.Reworked.REWORK.length())
@@ -257,8 +263,11 @@ final class Ledger {
 
   /** The day from which a number can be in a batch; the beginning of time where none is told. */
   LocalDate since(String key) {
-    return Stream.concat(
-            lot(key).map(Lot::received).stream(), page(key).map(it -> it.record().day()).stream())
+    return since.getOrDefault(key, LocalDate.MIN);
+  }
+
+  private LocalDate from(String key) {
+    return Stream.concat(lot(key).map(Lot::received).stream(), page(key).map(Page::day).stream())
         .min(Comparator.naturalOrder())
         .orElse(LocalDate.MIN);
   }

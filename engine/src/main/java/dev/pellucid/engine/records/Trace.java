@@ -21,8 +21,24 @@ public final class Trace {
     NO_SUCH_LOT,
     /** The number that is named is that of something else. */
     LOT_OF_ANOTHER,
+    /** It was weighed from a bin in which more than one lot could be; the bin is named. */
+    FROM_BIN,
+    /** The lot is named itself, and others could be in the bin with it; the bin is named. */
+    NAMED_IN_BIN,
+    /** It was weighed from a bin in which no lot of it could be; the bin is named. */
+    BIN_EMPTY,
     /** The lot is told: a batch that may hold what is looked for. */
-    TAKEN
+    TAKEN,
+    /** The sieve's fines of a batch that may hold it were put into this one. */
+    FINES,
+    /** It was begun with a part bag of a batch that may hold it. */
+    PART_BAG,
+    /** A flush was put into it that was run through the line after a batch with it. */
+    FLUSH_INTO,
+    /** It was made on the line right after a batch with it; the names tell a flush between. */
+    NEXT_ON_LINE,
+    /** It was made at the plant of a batch with it, and no record tells which came after which. */
+    ORDER_NOT_TOLD
   }
 
   /**
@@ -82,11 +98,18 @@ public final class Trace {
   /**
    * Why a batch may hold a number.
    *
-   * @param line its line
-   * @param names the number that is named there; empty where none is
-   * @param of what the line may have been weighed from: the number itself or a batch with it
+   * @param line its line; empty where it did not come in with one
+   * @param names the number that is named there, or the bin, or the flush before it in words; empty
+   *     where none is
+   * @param of what the line may have been weighed from, or what came before it on the line: the
+   *     number itself or batches with it, the earliest of them where there are many
+   * @param more how many more there are than {@code of} has
    */
-  public record Doubt(String line, Reason reason, String names, String of) {}
+  public record Doubt(String line, Reason reason, String names, List<String> of, int more) {
+    public Doubt {
+      of = List.copyOf(of);
+    }
+  }
 
   /** A batch that may hold a number, and none of its records can say. */
   public record Maybe(Batch batch, List<Doubt> doubts) {
@@ -100,17 +123,21 @@ public final class Trace {
    *
    * @param holds the batches that hold it, in the order of their days
    * @param may the batches that may hold it
+   * @param onLine the batches that may only hold what was left behind on the line by a batch before
+   *     them, or took of such a batch
    * @param earlier batches with such a line, its lot not told, that were made before it was there
    */
   public record Onward(
       Thing thing,
       List<Holding> holds,
       List<Maybe> may,
+      List<Maybe> onLine,
       List<String> earlier,
       List<String> circle) {
     public Onward {
       holds = List.copyOf(holds);
       may = List.copyOf(may);
+      onLine = List.copyOf(onLine);
       earlier = List.copyOf(earlier);
       circle = List.copyOf(circle);
     }

@@ -2,20 +2,15 @@ package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Lot;
-import dev.pellucid.engine.records.Ledger.Open;
-import dev.pellucid.engine.records.Ledger.Page;
-import dev.pellucid.engine.records.Ledger.Taken;
+import dev.pellucid.engine.records.Page.Drawn;
+import dev.pellucid.engine.records.Page.Open;
+import dev.pellucid.engine.records.Page.Taken;
+import dev.pellucid.engine.records.Recall.Origins;
 import dev.pellucid.engine.records.Trace.Back;
-import dev.pellucid.engine.records.Trace.Batch;
-import dev.pellucid.engine.records.Trace.Doubt;
 import dev.pellucid.engine.records.Trace.Holding;
-import dev.pellucid.engine.records.Trace.LotOf;
 import dev.pellucid.engine.records.Trace.Maybe;
 import dev.pellucid.engine.records.Trace.Onward;
-import dev.pellucid.engine.records.Trace.Reason;
-import dev.pellucid.engine.records.Trace.Thing;
 import dev.pellucid.engine.records.Trace.Unknown;
 import dev.pellucid.engine.records.Trace.Way;
 import java.util.ArrayDeque;
@@ -24,35 +19,43 @@ import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
- * Which lots and batches are in which batches, through premixes and rework of any depth, and in
- * which they may be: a line whose lot is not told may be of every lot of its kind that was there on
- * the day. What may hold a number is told apart from what holds it, and never left out.
+ * Which lots and batches are in which batches, through premixes, rework, fines, flushes and part
+ * bags of any depth, and in which they may be: a line whose lot is not told may be of every lot of
+ * its kind that was there on the day, what came from a bin of every lot that could be in it, and
+ * what was left behind on the line is in the next batch. What may hold a number is told apart from
+ * what holds it, and never left out.
  */
 public final class Tracer {
-  private final FeedTables tables;
   private final Ledger ledger;
   private final Descent descent;
+  private final LineOrder order;
+  private final Things things;
+  private final Books books;
 
   /**
    * @param lines the names of the lines of each recipe and premix, by its code
+   * @param plants the plant at which a recipe or premix is made, by its code; the same name for all
+   *     that name none; absent where nobody knows
    * @param orders what a batch that is still planned is to be made of, where it can be reckoned
    */
   public Tracer(
       FeedTables tables,
       Map<String, List<String>> lines,
+      Function<String, Optional<String>> plants,
       Function<BatchRecord, Optional<BatchTarget>> orders) {
-    this.tables = tables;
     this.ledger = new Ledger(tables, lines, orders);
     this.descent = new Descent(ledger.pages());
+    this.order = new LineOrder(ledger.pages(), plants);
+    this.things = new Things(tables, ledger, descent);
+    this.books = new Books(ledger, descent);
   }
 
   /** Whether any lot, batch or line of a record has the number, capitals or not. */
@@ -72,48 +75,58 @@ public final class Tracer {
 
   /** The numbers of all batches, in the order of their days. */
   public List<String> batches() {
-    return ledger.pages().stream().map(page -> page.record().number()).toList();
+    return ledger.pages().stream().map(Page::number).toList();
   }
 
   /** From a lot or a batch to every batch that holds it, or may. */
   public Onward onward(String number) {
     String key = Ledger.key(number);
-    Amounts amounts = Amounts.of(descent, key);
-    Set<String> holds = amounts.holders();
-    Map<String, Set<Doubt>> may = doubts(key, holds);
-    List<Holding> held = new ArrayList<>();
-    List<Maybe> maybe = new ArrayList<>();
-    List<String> earlier = new ArrayList<>();
-    List<String> kinds = ledger.kinds(key);
-    for (Page page : ledger.pages()) {
-      if (holds.contains(page.key())) {
-        held.add(holding(key, page, amounts));
-      } else if (may.containsKey(page.key())) {
-        maybe.add(new Maybe(batch(page), List.copyOf(may.get(page.key()))));
-      } else if (!page.key().equals(key)
-          && page.open().stream().anyMatch(open -> kinds.contains(open.kind()))) {
-        earlier.add(page.record().number());
-      }
-    }
-    return new Onward(thing(key), held, maybe, earlier, circle(holds));
+    Found found = new Found(ledger, descent, order, key);
+    List<Holding> held =
+        ledger.pages().stream()
+            .filter(found::holds)
+            .map(page -> holding(key, page, found.amounts()))
+            .toList();
+    return new Onward(
+        things.thing(key),
+        held,
+        maybe(found, found::may),
+        maybe(found, found::mayOnLine),
+        earlier(found),
+        things.circle(found.amounts().holders()));
+  }
+
+  private List<Maybe> maybe(Found found, Predicate<Page> may) {
+    return ledger.pages().stream()
+        .filter(may)
+        .map(page -> new Maybe(Things.batch(page), found.doubts(page)))
+        .toList();
+  }
+
+  /** Batches with a line of its kind, its lot not told, that were made before it was there. */
+  private List<String> earlier(Found found) {
+    List<String> kinds = ledger.kinds(found.key());
+    return ledger.pages().stream()
+        .filter(page -> !found.holds(page) && !found.concerns(page))
+        .filter(page -> page.open().stream().anyMatch(open -> kinds.contains(open.kind())))
+        .map(Page::number)
+        .toList();
+  }
+
+  /** All that a recall of a lot or batch has to tell. */
+  public Recall.Answer recall(String number) {
+    Found found = new Found(ledger, descent, order, Ledger.key(number));
+    return new Recalling(ledger, order, things, books, found, earlier(found)).answer();
   }
 
   /** From a batch to every lot in it, down to the raw materials. */
   public Back back(String number) {
     String key = Ledger.key(number);
-    Page asked = ledger.page(key).orElseThrow(() -> new IllegalArgumentException(number));
-    Set<String> in = new LinkedHashSet<>(Set.of(key));
-    Deque<String> next = new ArrayDeque<>(in);
-    while (!next.isEmpty()) {
-      for (Taken taken : taken(next.remove())) {
-        if (in.add(taken.key())) {
-          next.add(taken.key());
-        }
-      }
-    }
+    Page asked = asked(number);
+    Set<String> in = in(key);
     List<Unknown> unknown = new ArrayList<>();
     for (String one : in) {
-      ledger.page(one).ifPresent(page -> page.open().forEach(it -> unknown.add(open(page, it))));
+      ledger.page(one).ifPresent(page -> unknown(page, unknown));
     }
     List<Holding> holds =
         in.stream()
@@ -123,7 +136,40 @@ public final class Tracer {
             .map(Map.Entry::getValue)
             .map(one -> holding(one, asked, Amounts.in(descent, one, asked)))
             .toList();
-    return new Back(thing(key), holds, unknown, circle(in));
+    return new Back(things.thing(key), holds, unknown, things.circle(in));
+  }
+
+  /** From a batch to every lot and batch that is in it or may be, and how each came there. */
+  public Origins origins(String number) {
+    Back back = back(number);
+    Behind behind = new Behind(ledger, order, asked(number).key());
+    Set<String> may = behind.numbers();
+    may.removeAll(in(Ledger.key(number)));
+    return new Origins(back, may.stream().map(things::thing).toList(), behind.steps());
+  }
+
+  private Page asked(String number) {
+    return ledger
+        .page(Ledger.key(number))
+        .orElseThrow(() -> new IllegalArgumentException(number));
+  }
+
+  /**
+   * A batch, and all that it surely holds: what a batch in it has from another's part bag was in
+   * its bags alone.
+   */
+  private Set<String> in(String key) {
+    Set<String> in = new LinkedHashSet<>(Set.of(key));
+    Deque<String> next = new ArrayDeque<>(in);
+    while (!next.isEmpty()) {
+      String from = next.remove();
+      for (Taken taken : taken(from)) {
+        if ((from.equals(key) || !taken.isInBagsOnly()) && in.add(taken.key())) {
+          next.add(taken.key());
+        }
+      }
+    }
+    return in;
   }
 
   /** Batches after what they are made of: lots of ingredients come last, by name and number. */
@@ -144,7 +190,7 @@ public final class Tracer {
         .forEach(taken -> ways.merge("", taken.kg(), Kilograms::plus));
     Map<String, Kilograms> through = new TreeMap<>();
     for (Taken taken : page.taken()) {
-      if (!taken.key().equals(key) && amounts.isIn(taken.key())) {
+      if (!taken.key().equals(key) && amounts.inMix().contains(taken.key())) {
         through.merge(taken.key(), amounts.through(taken, page), Kilograms::plus);
       }
     }
@@ -155,110 +201,35 @@ public final class Tracer {
         (by, kg) ->
             told.add(
                 new Way(by.isEmpty() ? Optional.empty() : Optional.of(ledger.written(by)), kg)));
-    return new Holding(thing(key), batch(page), all, told);
+    return new Holding(things.thing(key), Things.batch(page), all, told);
   }
 
-  /** By batch, why it may hold a number; what does hold it is not among them. */
-  private Map<String, Set<Doubt>> doubts(String key, Set<String> holds) {
-    Map<String, Set<Doubt>> may = new LinkedHashMap<>();
-    Deque<String> next = new ArrayDeque<>();
-    next.add(key);
-    next.addAll(holds);
-    Set<String> seen = new LinkedHashSet<>(next);
-    while (!next.isEmpty()) {
-      String from = next.remove();
-      boolean certain = from.equals(key) || holds.contains(from);
-      Map<String, Set<Doubt>> found = new LinkedHashMap<>();
-      if (!certain) {
-        descent.takers(from).forEach(page -> add(found, page, taking(page, from)));
-      }
-      ledger
-          .kinds(from)
-          .forEach(
-              kind -> ledger.open(kind).forEach(page -> add(found, page, guess(page, kind, from))));
-      found
-          .keySet()
-          .removeIf(page -> holds.contains(page) || page.equals(key) || page.equals(from));
-      found.forEach(
-          (page, doubts) -> {
-            may.computeIfAbsent(page, none -> new LinkedHashSet<>()).addAll(doubts);
-            if (seen.add(page)) {
-              next.add(page);
-            }
-          });
+  private void unknown(Page page, List<Unknown> out) {
+    page.open().forEach(open -> out.add(open(page, open)));
+    for (Drawn drawn : page.drawn()) {
+      List<String> of = ledger.mayBe(drawn).stream().map(ledger::written).toList();
+      String bin = drawn.bins().stream().findFirst().map(ledger.bins()::written).orElse("");
+      out.add(
+          new Unknown(
+              page.number(), drawn.line(), drawn.reason(drawn.named()), bin, drawn.kg(), of));
     }
-    return may;
-  }
-
-  private static void add(Map<String, Set<Doubt>> found, Page page, List<Doubt> doubts) {
-    if (!doubts.isEmpty()) {
-      found.computeIfAbsent(page.key(), none -> new LinkedHashSet<>()).addAll(doubts);
-    }
-  }
-
-  private List<Doubt> taking(Page page, String from) {
-    return page.taken().stream()
-        .filter(taken -> taken.key().equals(from))
-        .map(taken -> new Doubt(taken.line(), Reason.TAKEN, "", ledger.written(from)))
-        .toList();
-  }
-
-  private List<Doubt> guess(Page page, String kind, String from) {
-    if (page.record().day().isBefore(ledger.since(from))) {
-      return List.of();
-    }
-    return page.open().stream()
-        .filter(open -> open.kind().equals(kind))
-        .map(it -> new Doubt(it.line(), it.reason(), it.names(), ledger.written(from)))
-        .toList();
   }
 
   private Unknown open(Page page, Open open) {
     List<String> of = new ArrayList<>();
-    ledger.lots().stream()
-        .filter(lot -> lot.ingredient().equals(open.kind()))
-        .filter(lot -> !lot.received().isAfter(page.record().day()))
-        .forEach(lot -> of.add(lot.number()));
-    ledger.pages().stream()
-        .map(Page::record)
-        .filter(one -> one.code().equals(open.kind()) && !one.equals(page.record()))
-        .filter(one -> !one.day().isAfter(page.record().day()))
-        .forEach(one -> of.add(one.number()));
-    return new Unknown(
-        page.record().number(), open.line(), open.reason(), open.names(), open.kg(), of);
-  }
-
-  private List<String> circle(Set<String> among) {
-    return new TreeSet<>(among)
-        .stream().filter(one -> descent.isInCircle(one)).map(ledger::written).toList();
-  }
-
-  private Thing thing(String key) {
-    return new Thing(
-        ledger.written(key), ledger.lot(key).map(this::lot), ledger.page(key).map(Tracer::batch));
-  }
-
-  private LotOf lot(Lot lot) {
-    return new LotOf(
-        lot.ingredient(),
-        Optional.ofNullable(tables.ingredients().get(lot.ingredient()))
-            .map(Ingredient::title)
-            .orElse(lot.ingredient()),
-        lot.received(),
-        lot.kg(),
-        lot.bestBefore(),
-        lot.lastState().map(it -> it.state().name().toLowerCase(Locale.ROOT).replace('_', '-')),
-        lot.supplier(),
-        lot.remark());
-  }
-
-  private static Batch batch(Page page) {
-    BatchRecord record = page.record();
-    String became =
-        record
-            .release()
-            .map(it -> it.decision().name().toLowerCase(Locale.ROOT))
-            .orElse(record.isMade() ? "open" : "planned");
-    return new Batch(record.number(), record.code(), record.day(), became, record.closed());
+    for (Lot lot : ledger.lots(open.kind())) {
+      if (!lot.received().isAfter(page.day())) {
+        of.add(lot.number());
+      }
+    }
+    for (Page one : ledger.pages(open.kind())) {
+      if (one.day().isAfter(page.day())) {
+        break;
+      }
+      if (!one.key().equals(page.key())) {
+        of.add(one.number());
+      }
+    }
+    return new Unknown(page.number(), open.line(), open.reason(), open.names(), open.kg(), of);
   }
 }

@@ -71,12 +71,12 @@ final class TraceWords {
 
   /** Why a batch may hold a number. */
   static String why(Doubt doubt, String asked) {
+    String named =
+        String.join(", ", doubt.of()) + (doubt.more() > 0 ? " and " + doubt.more() + " more" : "");
     String of =
-        doubt.of().equals(asked) || doubt.reason() == Reason.TAKEN
-            ? ""
-            : ", may be of " + doubt.of();
+        named.equals(asked) || doubt.reason() == Reason.TAKEN ? "" : ", may be of " + named;
     return doubt.reason() == Reason.TAKEN
-        ? doubt.line() + ": of " + doubt.of() + ", which may hold it"
+        ? doubt.line() + ": of " + named + ", which may hold it"
         : words(doubt.line(), doubt.reason(), doubt.names()) + of;
   }
 
@@ -95,7 +95,16 @@ final class TraceWords {
       case FLUSHED -> line + ": the line was flushed with it, its lot is not given";
       case NO_SUCH_LOT -> line + ": lot " + names + ", which no file of lots/ gives";
       case LOT_OF_ANOTHER -> line + ": lot " + names + ", which is of something else";
+      case FROM_BIN -> line + ": from bin " + names + ", in which other lots could be too";
+      case NAMED_IN_BIN -> line + ": of this lot, which lay in bin " + names + " with others";
+      case BIN_EMPTY -> line + ": from bin " + names + ", in which no lot of it could be";
       case TAKEN -> line;
+      case FINES -> "fines put into it";
+      case PART_BAG -> "begun with a part bag";
+      case FLUSH_INTO -> "a flush put into it";
+      case NEXT_ON_LINE ->
+          "next on the line" + (names.isEmpty() ? "" : ", after a flush of " + names);
+      case ORDER_NOT_TOLD -> "at the same plant, and no record tells after which batch";
     };
   }
 }

@@ -73,6 +73,7 @@ class RandomTraceTest {
     Set<String> spoken = new TreeSet<>(may);
     spoken.addAll(holders);
     spoken.addAll(onward.earlier());
+    onward.onLine().forEach(one -> spoken.add(one.batch().number()));
     for (RandomStore.Sheet record : store.records) {
       boolean open =
           store.openKinds(record).contains(kind(store, number)) && !record.number().equals(number);

@@ -1,0 +1,100 @@
+package dev.pellucid.engine.records;
+
+import dev.pellucid.engine.data.BatchRecord.Located;
+import dev.pellucid.engine.data.Bin;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Lot;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * Which lots could be in a bin on a day: all that came into it since it was last empty. A lot that
+ * came on the day on which the bin was emptied may be in it, and what is taken on such a day may be
+ * of what was in it before: nobody can say what came first.
+ *
+ * <p>Bins are held by their letters, capitals or not, as numbers are.
+ */
+final class Bins {
+  private final Map<String, List<Lot>> lots = new HashMap<>();
+  private final Map<String, List<String>> keys = new HashMap<>();
+  private final Map<String, Bin> bins = new TreeMap<>();
+
+  Bins(FeedTables tables) {
+    for (Bin bin : tables.bins().values()) {
+      bins.merge(Ledger.key(bin.name()), bin, Bins::joined);
+    }
+    tables.lots().values().stream()
+        .sorted(Comparator.comparing(Lot::received).thenComparing(Lot::number))
+        .forEach(lot -> lot.bin().ifPresent(bin -> put(Ledger.key(bin), lot)));
+  }
+
+  private static Bin joined(Bin one, Bin other) {
+    List<Located<LocalDate>> days =
+        Stream.concat(one.emptied().stream(), other.emptied().stream())
+            .sorted(Comparator.comparing(Located<LocalDate>::thing))
+            .toList();
+    return new Bin(one.name(), days);
+  }
+
+  private void put(String bin, Lot lot) {
+    lots.computeIfAbsent(bin, none -> new ArrayList<>()).add(lot);
+    keys.computeIfAbsent(bin, none -> new ArrayList<>()).add(Ledger.key(lot.number()));
+  }
+
+  /** Whether a lot that came on one day could be in a bin on another. */
+  boolean mayHold(String bin, Lot lot, LocalDate day) {
+    return lot.bin().filter(its -> Ledger.key(its).equals(bin)).isPresent()
+        && !lot.received().isAfter(day)
+        && !lot.received().isBefore(emptyBefore(bin, day));
+  }
+
+  /** The keys of the lots that could be in a bin on a day, in the order in which they came. */
+  List<String> lots(String bin, LocalDate day) {
+    List<Lot> all = lots.getOrDefault(bin, List.of());
+    int from = firstFrom(all, emptyBefore(bin, day));
+    int to = firstFrom(all, day.plusDays(1));
+    return from < to ? keys.getOrDefault(bin, List.of()).subList(from, to) : List.of();
+  }
+
+  /** The place of the first lot that came on a day or later. */
+  private static int firstFrom(List<Lot> lots, LocalDate day) {
+    int low = 0;
+    int high = lots.size();
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (lots.get(middle).received().isBefore(day)) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  /** The last day before a day on which a bin was empty. */
+  private LocalDate emptyBefore(String bin, LocalDate day) {
+    return emptied(bin).stream()
+        .filter(one -> one.isBefore(day))
+        .max(Comparator.naturalOrder())
+        .orElse(LocalDate.MIN);
+  }
+
+  /** The days on which a bin was empty. */
+  List<LocalDate> emptied(String bin) {
+    return Optional.ofNullable(bins.get(bin)).map(Bin::emptied).orElse(List.of()).stream()
+        .map(Located::thing)
+        .toList();
+  }
+
+  /** A bin as the folder writes it. */
+  String written(String bin) {
+    return Optional.ofNullable(bins.get(bin)).map(Bin::name).orElse(bin);
+  }
+}

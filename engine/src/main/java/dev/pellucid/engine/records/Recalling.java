@@ -1,0 +1,223 @@
+package dev.pellucid.engine.records;
+
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.records.Recall.Affected;
+import dev.pellucid.engine.records.Recall.Answer;
+import dev.pellucid.engine.records.Recall.InBin;
+import dev.pellucid.engine.records.Recall.Left;
+import dev.pellucid.engine.records.Recall.Limit;
+import dev.pellucid.engine.records.Recall.NotFollowed;
+import dev.pellucid.engine.records.Recall.State;
+import dev.pellucid.engine.records.Recall.Step;
+import dev.pellucid.engine.records.Recall.Stop;
+import dev.pellucid.engine.records.Recall.Store;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/** The whole answer to the recall of one number. */
+final class Recalling {
+  private final Ledger ledger;
+  private final LineOrder order;
+  private final Things things;
+  private final Books books;
+  private final Found found;
+  private final List<String> earlier;
+
+  /**
+   * @param earlier batches with a line of its kind that were made before it was there
+   */
+  Recalling(
+      Ledger ledger,
+      LineOrder order,
+      Things things,
+      Books books,
+      Found found,
+      List<String> earlier) {
+    this.ledger = ledger;
+    this.order = order;
+    this.things = things;
+    this.books = books;
+    this.found = found;
+    this.earlier = earlier;
+  }
+
+  Answer answer() {
+    String key = found.key();
+    List<Affected> batches = batches();
+    List<Step> steps = new ArrayList<>();
+    concerned().forEach(page -> steps.addAll(found.steps(page)));
+    return new Answer(
+        things.thing(key),
+        state(),
+        books.of(key),
+        books.takenBy(key),
+        batches,
+        steps,
+        Parties.of(batches),
+        stop(batches),
+        notFollowed(),
+        things.circle(found.amounts().holders()));
+  }
+
+  private List<Affected> batches() {
+    AffectedBatch affected = new AffectedBatch(books, found);
+    Stream<Page> itself = ledger.page(found.key()).stream();
+    Stream<Page> others =
+        Stream.of(sure(), ledger.pages().stream().filter(found::may), onLine())
+            .flatMap(pages -> pages);
+    return Stream.concat(itself, others).map(affected::batch).toList();
+  }
+
+  private Stream<Page> sure() {
+    return ledger.pages().stream()
+        .filter(page -> found.holds(page) && !page.key().equals(found.key()));
+  }
+
+  private Stream<Page> onLine() {
+    return ledger.pages().stream().filter(found::mayOnLine);
+  }
+
+  private Stream<Page> concerned() {
+    return ledger.pages().stream().filter(found::concerns);
+  }
+
+  private State state() {
+    String key = found.key();
+    return ledger
+        .lot(key)
+        .map(Standing::of)
+        .or(() -> ledger.page(key).map(page -> Standing.of(page.record())))
+        .orElse(new State("not inspected", Optional.empty(), "", "", false));
+  }
+
+  private Stop stop(List<Affected> batches) {
+    List<Left> left = new ArrayList<>();
+    ledger.lot(found.key()).ifPresent(lot -> lot(lot).ifPresent(left::add));
+    for (Affected batch : batches) {
+      if (!isPlanned(batch)) {
+        left(batch).ifPresent(left::add);
+      }
+    }
+    Predicate<Left> stopped = one -> one.state().isStopped();
+    return new Stop(
+        left.stream().filter(stopped.negate()).toList(),
+        left.stream().filter(stopped).toList(),
+        batches.stream().filter(Recalling::isPlanned).toList(),
+        ledger.lot(found.key()).flatMap(this::bin).stream().toList());
+  }
+
+  private static boolean isPlanned(Affected batch) {
+    return batch.state().word().equals("planned") && !batch.batch().closed();
+  }
+
+  private Optional<Left> lot(Lot lot) {
+    Optional<Store> store = books.of(lot).store();
+    return isLeft(store)
+        ? Optional.of(new Left(things.thing(found.key()), Standing.of(lot), true, store))
+        : Optional.empty();
+  }
+
+  /** Of a closed batch nothing is left, unless somebody counted it. */
+  private Optional<Left> left(Affected batch) {
+    Optional<Store> store = batch.balance().store();
+    boolean counted = store.flatMap(Store::counted).isPresent();
+    return isLeft(store) && (counted || !batch.batch().closed())
+        ? Optional.of(
+            new Left(
+                things.thing(Ledger.key(batch.batch().number())),
+                batch.state(),
+                batch.certain(),
+                store))
+        : Optional.empty();
+  }
+
+  private static boolean isLeft(Optional<Store> store) {
+    return store.map(one -> one.amount().kg() > 0).orElse(true);
+  }
+
+  /** The bin in which a lot may still lie. */
+  private Optional<InBin> bin(Lot lot) {
+    Bins bins = ledger.bins();
+    return lot.bin()
+        .map(Ledger::key)
+        .filter(bin -> bins.mayHold(bin, lot, LocalDate.MAX.minusDays(1)))
+        .map(
+            bin ->
+                new InBin(
+                    bins.written(bin),
+                    bins.lots(bin, LocalDate.MAX.minusDays(1)).stream()
+                        .map(ledger::written)
+                        .toList(),
+                    bins.emptied(bin).stream().max(Comparator.naturalOrder())));
+  }
+
+  private List<NotFollowed> notFollowed() {
+    List<NotFollowed> not = new ArrayList<>();
+    add(not, Limit.SECOND_ON_LINE, "", second());
+    add(
+        not,
+        Limit.PARTY_NOT_TOLD,
+        "",
+        concerned().filter(Recalling::hasNoParty).map(Page::number).toList());
+    add(
+        not,
+        Limit.PLANT_NOT_KNOWN,
+        "",
+        concerned().filter(order::isPlantUnknown).map(Page::number).toList());
+    add(not, Limit.MADE_BEFORE, "", earlier);
+    concerned().forEach(page -> inWords(page, not));
+    return not;
+  }
+
+  private static void add(
+      List<NotFollowed> not, Limit limit, String words, List<String> numbers) {
+    if (!numbers.isEmpty()) {
+      not.add(new NotFollowed(limit, numbers, words));
+    }
+  }
+
+  private static boolean hasNoParty(Page page) {
+    return page.record().since().delivered().stream().anyMatch(one -> one.party().isBlank());
+  }
+
+  /** What comes on the line after a batch that has it by the line alone. */
+  private List<String> second() {
+    return concerned()
+        .filter(page -> !found.isInMix(page))
+        .flatMap(page -> order.next(page.key()).stream())
+        .filter(page -> !found.concerns(page))
+        .map(Page::number)
+        .distinct()
+        .toList();
+  }
+
+  /** Fines, and a flush after a batch that may leave something behind, of which no number tells. */
+  private void inWords(Page page, List<NotFollowed> not) {
+    BatchRecord record = page.record();
+    record
+        .fines()
+        .filter(fines -> ledger.put().fines(record).isEmpty())
+        .ifPresent(fines -> words(not, page, "fines", fines.to(), fines.kg()));
+    boolean after = LineOrder.before(page).flatMap(ledger::page).filter(found::isInMix).isPresent();
+    boolean flushedLot =
+        record.flushed().filter(it -> Ledger.key(it.lot()).equals(found.key())).isPresent();
+    record
+        .flushed()
+        .filter(flush -> (after || flushedLot) && ledger.put().flush(record).isEmpty())
+        .ifPresent(flush -> words(not, page, "flush", flush.to(), flush.kg()));
+  }
+
+  private static void words(
+      List<NotFollowed> not, Page page, String what, String to, double kg) {
+    String where = to.isBlank() ? "no record tells where to" : to.strip();
+    String words = what + ", " + Figures.plain(kg) + " kg: " + where;
+    not.add(new NotFollowed(Limit.TOLD_IN_WORDS, List.of(page.number()), words));
+  }
+}
