@@ -1,6 +1,5 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.records.Kilograms;
 import dev.pellucid.engine.report.Drawing.Anchor;
 import dev.pellucid.engine.report.Flow.Arrow;
@@ -94,13 +93,24 @@ final class FlowPicture {
         arrow.bags().isPresent() ? Plural.of(arrow.bags().getAsInt(), "bag") : arrow.kind();
     drawing.wordsOverLines(to.x() - WORDS + 2, to.y() - 3, kind);
     drawing.wordsOverLines(
-        to.x() - WORDS + 2, to.y() + 10, arrow.kg().map(FlowPicture::kg).orElse(""));
+        to.x() - WORDS + 2, to.y() + 10, amount(arrow));
+  }
+
+  /** What is only possible has a figure that it is at most; a delivery has its own. */
+  private static String amount(Arrow arrow) {
+    String kg = arrow.kg().map(FlowPicture::kg).orElse("");
+    boolean most = !arrow.certain() && arrow.bags().isEmpty() && Character.isDigit(first(kg));
+    return most ? "up to " + kg : kg;
+  }
+
+  private static char first(String words) {
+    return words.isEmpty() ? ' ' : words.charAt(0);
   }
 
   private static String kg(Kilograms kg) {
     if (kg.told() == 0 && !kg.whole()) {
       return "kg not given";
     }
-    return (kg.whole() ? "" : "over ") + Figures.plain(kg.told()) + " kg";
+    return (kg.whole() ? "" : "over ") + RecallFigures.kg(kg.told()) + " kg";
   }
 }

@@ -51,6 +51,11 @@ final class TraceWords {
         + (lot.remark().isEmpty() ? "" : ", " + lot.remark());
   }
 
+  /** What a lot or a batch is of, in a word. */
+  static String kindOf(Thing thing) {
+    return thing.lot().map(LotOf::ingredient).or(() -> thing.batch().map(Batch::code)).orElse("-");
+  }
+
   /** What a number is of. */
   static String of(Thing thing) {
     return thing
