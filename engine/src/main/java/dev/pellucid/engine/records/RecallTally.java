@@ -24,6 +24,7 @@ public record RecallTally(
    * Of the batches of one sort.
    *
    * @param batches how many were made
+   * @param onLine how many of them only by what was left behind on the line
    * @param out what parties got of them, less what came back
    * @param parties how many got any
    * @param store what is left of them, as far as that is told
@@ -31,7 +32,7 @@ public record RecallTally(
    * @param notCounted of how many only the books say it
    */
   public record Part(
-      int batches, Amount out, int parties, Amount store, int notTold, int notCounted) {}
+      int batches, int onLine, Amount out, int parties, Amount store, int notTold, int notCounted) {}
 
   /** Sums an answer up. */
   public static RecallTally of(Answer answer) {
@@ -51,6 +52,7 @@ public record RecallTally(
     }
     return new Part(
         made.size(),
+        count(made, Affected::onLine),
         out.stream().reduce(Amount.NONE, Amount::plus),
         (int) out.stream().filter(one -> !one.equals(Amount.NONE)).count(),
         store,

@@ -66,12 +66,14 @@ record Flow(List<Box> boxes, List<Arrow> arrows) {
    *
    * @param kind in a word or two
    * @param kg absent where no figure belongs there
+   * @param most whether it is no more than so many kg, and maybe less
    */
   record Arrow(
       String from,
       String to,
       String kind,
       Optional<Kilograms> kg,
+      boolean most,
       OptionalInt bags,
       boolean certain) {}
 }

@@ -96,7 +96,14 @@ final class FlowFolding {
       boolean isFolded = !from.equals(arrow.from()) || !to.equals(arrow.to());
       if (!from.equals(to) || !isFolded) {
         Arrow moved =
-            new Arrow(from, to, arrow.kind(), arrow.kg(), arrow.bags(), arrow.certain());
+            new Arrow(
+                from,
+                to,
+                arrow.kind(),
+                arrow.kg(),
+                arrow.most(),
+                arrow.bags(),
+                arrow.certain());
         String kind = isFolded ? "" : arrow.kind();
         folded.merge(
             from + "\n" + to + "\n" + kind + arrow.certain(), moved, FlowFolding::together);
@@ -123,7 +130,8 @@ final class FlowFolding {
             ? OptionalInt.of(one.bags().orElse(0) + other.bags().orElse(0))
             : OptionalInt.empty();
     String kind = one.kind().equals(other.kind()) ? one.kind() : SEVERAL;
-    return new Arrow(one.from(), one.to(), kind, kg, bags, one.certain());
+    return new Arrow(
+        one.from(), one.to(), kind, kg, one.most() || other.most(), bags, one.certain());
   }
 
   private static Kilograms plus(Kilograms one, Kilograms other) {

@@ -96,15 +96,11 @@ final class FlowPicture {
         to.x() - WORDS + 2, to.y() + 10, amount(arrow));
   }
 
-  /** What is only possible has a figure that it is at most; a delivery has its own. */
   private static String amount(Arrow arrow) {
-    String kg = arrow.kg().map(FlowPicture::kg).orElse("");
-    boolean most = !arrow.certain() && arrow.bags().isEmpty() && Character.isDigit(first(kg));
-    return most ? "up to " + kg : kg;
-  }
-
-  private static char first(String words) {
-    return words.isEmpty() ? ' ' : words.charAt(0);
+    return arrow
+        .kg()
+        .map(kg -> (arrow.most() && kg.whole() ? "up to " : "") + kg(kg))
+        .orElse("");
   }
 
   private static String kg(Kilograms kg) {

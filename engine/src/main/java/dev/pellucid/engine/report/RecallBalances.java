@@ -8,7 +8,7 @@ import static dev.pellucid.engine.report.RecallFigures.words;
 import dev.pellucid.engine.records.Recall.Affected;
 import dev.pellucid.engine.records.Recall.Balance;
 import dev.pellucid.engine.records.Recall.Store;
-import dev.pellucid.engine.records.Recalled;
+import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Verbatim;
 import dev.pellucid.engine.report.Block.Words;
@@ -17,16 +17,15 @@ import java.util.List;
 
 /** Whether what came in is what went out: of the thing itself, and of each batch with it. */
 final class RecallBalances {
-  private final Recalled told;
+  private final RecallList told;
 
-  RecallBalances(Recalled told) {
+  RecallBalances(RecallList told) {
     this.told = told;
   }
 
   void into(List<Block> blocks) {
     blocks.add(new Heading("Does it add up?", false));
-    boolean bought = told.answer().thing().batch().isEmpty();
-    if (bought) {
+    if (told.answer().thing().lot().isPresent()) {
       blocks.add(new Words("Of " + told.number() + ", in kg:"));
       blocks.add(lot(told.answer().balance()));
       gap(told.answer().balance(), blocks);
@@ -76,7 +75,7 @@ final class RecallBalances {
                   + ":"));
       blocks.add(
           new Verbatim(
-              RecallLines.count(told.day().toString()).stream().map(it -> "    " + it).toList()));
+              RecallLines.count(told.day().toString(), false).stream().map(it -> "    " + it).toList()));
     }
   }
 
@@ -127,10 +126,11 @@ final class RecallBalances {
           new Words(
               "Made = used + delivered - came back + disposed + samples + in store + gap. Where"
                   + " nobody counted, what is in the store is what the books leave, and the gap"
-                  + " cannot be known. Count the bags, weigh what is open, and write into "
+                  + " cannot be known. Count the full bags, weigh what is open (leave bags out where"
+                  + " there are none), and write into "
                   + String.join(", ", files)
                   + ":"));
-      blocks.add(new Verbatim(RecallLines.count(told.day().toString())));
+      blocks.add(new Verbatim(RecallLines.count(told.day().toString(), true)));
     }
   }
 }

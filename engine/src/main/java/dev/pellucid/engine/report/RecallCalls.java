@@ -12,7 +12,7 @@ import dev.pellucid.engine.records.Recall.Call;
 import dev.pellucid.engine.records.Recall.Limit;
 import dev.pellucid.engine.records.Recall.NotFollowed;
 import dev.pellucid.engine.records.Recall.Sent;
-import dev.pellucid.engine.records.Recalled;
+import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Look;
@@ -37,9 +37,9 @@ final class RecallCalls {
           figures("kg"),
           name("Delivery note"));
 
-  private final Recalled told;
+  private final RecallList told;
 
-  RecallCalls(Recalled told) {
+  RecallCalls(RecallList told) {
     this.told = told;
   }
 

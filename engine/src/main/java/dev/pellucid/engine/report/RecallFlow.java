@@ -2,10 +2,11 @@ package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.records.Kilograms;
 import dev.pellucid.engine.records.Recall.Affected;
+import dev.pellucid.engine.records.Recall.Amount;
 import dev.pellucid.engine.records.Recall.Call;
 import dev.pellucid.engine.records.Recall.Sent;
 import dev.pellucid.engine.records.Recall.Step;
-import dev.pellucid.engine.records.Recalled;
+import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.records.Trace.LotOf;
 import dev.pellucid.engine.records.Trace.Thing;
 import dev.pellucid.engine.report.Flow.Arrow;
@@ -22,15 +23,15 @@ import java.util.OptionalInt;
 final class RecallFlow {
   private static final String PARTY = "to ";
 
-  private final Recalled told;
+  private final RecallList told;
   private final Map<String, Box> boxes = new LinkedHashMap<>();
   private final List<Arrow> arrows = new ArrayList<>();
 
-  private RecallFlow(Recalled told) {
+  private RecallFlow(RecallList told) {
     this.told = told;
   }
 
-  static Flow of(Recalled told) {
+  static Flow of(RecallList told) {
     RecallFlow flow = new RecallFlow(told);
     flow.thing(told.answer().thing());
     told.answer().batches().forEach(flow::batch);
@@ -89,6 +90,7 @@ final class RecallFlow {
             one.to(),
             RecallWords.kind(one.kind()),
             Optional.of(one.kg()),
+            !one.certain(),
             OptionalInt.empty(),
             one.certain()));
   }
@@ -107,9 +109,14 @@ final class RecallFlow {
                 key,
                 "delivered",
                 Optional.of(new Kilograms(one.moved().amount().kg(), true)),
-                OptionalInt.of(one.moved().amount().bags()),
+                false,
+                bags(one.moved().amount()),
                 one.certain()));
       }
     }
+  }
+
+  private static OptionalInt bags(Amount amount) {
+    return amount.bags() > 0 ? OptionalInt.of(amount.bags()) : OptionalInt.empty();
   }
 }

@@ -1,7 +1,7 @@
 package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.records.Recall.Left;
-import dev.pellucid.engine.records.Recalled;
+import dev.pellucid.engine.records.RecallList;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,9 +12,9 @@ import java.util.List;
 final class RecallLines {
   private static final String OPEN = "____";
 
-  private final Recalled told;
+  private final RecallList told;
 
-  RecallLines(Recalled told) {
+  RecallLines(RecallList told) {
     this.told = told;
   }
 
@@ -116,9 +116,22 @@ final class RecallLines {
     return new Write(words, List.of(), lines);
   }
 
-  /** How to write down what was counted of a batch. */
-  static List<String> count(String day) {
-    return List.of("counted:", "  - {day: " + day + ", by: " + OPEN + ", weight: " + OPEN + "}");
+  /**
+   * How to write down what was counted.
+   *
+   * @param bags whether full bags are counted by themselves
+   */
+  static List<String> count(String day, boolean bags) {
+    return List.of(
+        "counted:",
+        "  - {day: "
+            + day
+            + ", by: "
+            + OPEN
+            + (bags ? ", bags: " + OPEN : "")
+            + ", weight: "
+            + OPEN
+            + "}");
   }
 
   private String day() {

@@ -8,7 +8,9 @@ import static dev.pellucid.engine.report.RecallFigures.words;
 import dev.pellucid.engine.records.Recall.Affected;
 import dev.pellucid.engine.records.Recall.InBin;
 import dev.pellucid.engine.records.Recall.Left;
-import dev.pellucid.engine.records.Recalled;
+import dev.pellucid.engine.records.Recall.Store;
+import dev.pellucid.engine.records.RecallList;
+import dev.pellucid.engine.report.Block.Folded;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Table;
@@ -20,10 +22,13 @@ import java.util.List;
 
 /** What to stop: what lies in the store, what is to be made of it, and what to write where. */
 final class RecallStop {
-  private final Recalled told;
+  /** A longer list of files is folded on a page; the table above it has every number. */
+  private static final int LONG = 12;
+
+  private final RecallList told;
   private final RecallLines lines;
 
-  RecallStop(Recalled told) {
+  RecallStop(RecallList told) {
     this.told = told;
     this.lines = new RecallLines(told);
   }
@@ -68,8 +73,11 @@ final class RecallStop {
               RecallWords.holds(one.certain()),
               one.store().map(it -> kg(it.amount().kg())).orElse(RecallFigures.NOT_TOLD),
               one.store().map(it -> RecallFigures.bags(it.amount())).orElse("-"),
-              one.store().map(RecallWords::counted).orElse("-"),
-              RecallWords.state(one.state())));
+              one.store()
+                  .flatMap(Store::counted)
+                  .map(Object::toString)
+                  .orElse("no"),
+              RecallWords.word(one.state())));
     }
     return RecallFigures.table(
         List.of(
@@ -78,7 +86,7 @@ final class RecallStop {
             name("Holds it"),
             figures("kg left"),
             figures("Bags"),
-            words("Known by"),
+            name("Counted"),
             words("Stands")),
         rows);
   }
@@ -94,7 +102,7 @@ final class RecallStop {
                               + bin.bin()
                               + ": "
                               + String.join(", ", bin.lots())
-                              + " may lie in it together"
+                              + (bin.lots().size() > 1 ? " may lie in it together" : " lies in it")
                               + bin.emptied()
                                   .map(day -> ", emptied last on " + day)
                                   .orElse(", and no record tells when it was last empty")
@@ -134,7 +142,11 @@ final class RecallStop {
     for (RecallLines.Write one : lines.toHold(hold)) {
       blocks.add(new Words(one.words()));
       if (!one.files().isEmpty()) {
-        blocks.add(new Points(one.files()));
+        Points files = new Points(one.files());
+        blocks.add(
+            one.files().size() > LONG
+                ? new Folded("All " + one.files().size() + " records", List.of(files))
+                : files);
       }
       blocks.add(new Verbatim(one.lines()));
     }

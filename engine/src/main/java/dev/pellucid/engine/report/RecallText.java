@@ -7,7 +7,7 @@ import dev.pellucid.engine.records.Recall.Limit;
 import dev.pellucid.engine.records.Recall.Store;
 import dev.pellucid.engine.records.RecallTally;
 import dev.pellucid.engine.records.RecallTally.Part;
-import dev.pellucid.engine.records.Recalled;
+import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Heading;
@@ -39,21 +39,21 @@ public final class RecallText {
               + " returned: of its batch.",
           "This list is as good as the records. Ask the people who made and loaded these batches.");
 
-  private final Recalled told;
+  private final RecallList told;
   private final RecallTally tally;
 
-  private RecallText(Recalled told) {
+  private RecallText(RecallList told) {
     this.told = told;
     this.tally = told.tally();
   }
 
   /** Plain text; lines end in {@code \n}. */
-  public static String text(Recalled told) {
+  public static String text(RecallList told) {
     return new TextPage().render(new RecallText(told).blocks());
   }
 
   /** One file, to be written as UTF-8. */
-  public static String html(Recalled told) {
+  public static String html(RecallList told) {
     return new HtmlPage()
         .render("Recall of " + told.number(), MORE, new RecallText(told).blocks());
   }
@@ -84,15 +84,18 @@ public final class RecallText {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("It is", TraceWords.facts(told.answer().thing(), ", ")));
     facts.add(new Fact("It stands", RecallWords.state(told.answer().state())));
-    facts.add(new Fact("Hold it", batches(tally.certain().batches()) + ", by the records"));
+    boolean made = told.answer().thing().batch().isPresent();
     facts.add(
-        new Fact("May hold it", batches(tally.possible().batches()) + ", and no record can say"));
+        new Fact(
+            made ? "It and what holds it" : "Hold it",
+            batches(tally.certain().batches()) + ", by the records"));
+    facts.add(new Fact("May hold it", may(tally.possible())));
     if (tally.planned() > 0) {
       facts.add(new Fact("Planned with it", batches(tally.planned()) + ", not to be made"));
     }
     facts.add(new Fact("Out, of those that hold it", out(tally.certain())));
     facts.add(new Fact("Out, of those that may", out(tally.possible())));
-    if (told.answer().thing().batch().isEmpty()) {
+    if (!made) {
       facts.add(
           new Fact(
               "In the house, of it itself",
@@ -102,6 +105,17 @@ public final class RecallText {
     facts.add(new Fact("In the house, perhaps", house(tally.possible())));
     facts.add(new Fact("Asked in", told.house() + ", on " + told.day()));
     return facts;
+  }
+
+  private static String may(Part part) {
+    if (part.batches() == 0) {
+      return "no batch, as far as records tell";
+    }
+    String onLine =
+        part.onLine() == 0
+            ? ""
+            : "; " + part.onLine() + " of them only by what was left behind on the line";
+    return batches(part.batches()) + ", and no record can say" + onLine;
   }
 
   private static String batches(int number) {

@@ -6,9 +6,10 @@ import static dev.pellucid.engine.report.RecallFigures.name;
 import static dev.pellucid.engine.report.RecallFigures.words;
 
 import dev.pellucid.engine.records.Recall.Affected;
+import dev.pellucid.engine.records.Recall.Origins;
 import dev.pellucid.engine.records.Recall.Retained;
 import dev.pellucid.engine.records.Recall.Step;
-import dev.pellucid.engine.records.Recalled;
+import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.records.Trace.Back;
 import dev.pellucid.engine.records.Trace.Holding;
 import dev.pellucid.engine.records.Trace.Thing;
@@ -26,9 +27,9 @@ final class RecallWays {
   /** A table of more rows is folded on a page. */
   private static final int SHORT = 20;
 
-  private final Recalled told;
+  private final RecallList told;
 
-  RecallWays(Recalled told) {
+  RecallWays(RecallList told) {
     this.told = told;
   }
 
@@ -75,7 +76,7 @@ final class RecallWays {
     batches(false, "These may hold it, and no record can say:", blocks);
     steps(true, "Steps that the records prove:", blocks);
     steps(false, "Steps that may have been, with the kg that it can be at most:", blocks);
-    told.back().ifPresent(back -> back(back, blocks));
+    told.origins().ifPresent(origins -> origins(origins, blocks));
   }
 
   private static final String PICTURE =
@@ -90,7 +91,7 @@ final class RecallWays {
             List.of(
                 one.batch().number(),
                 one.batch().day().toString(),
-                RecallWords.state(one.state()),
+                RecallWords.word(one.state()),
                 RecallFigures.amount(one.made()),
                 kg(certain ? one.kg() : one.most()),
                 certain ? "-" : RecallWords.why(one, told.number())));
@@ -151,7 +152,8 @@ final class RecallWays {
             .toList());
   }
 
-  private void back(Back back, List<Block> blocks) {
+  private void origins(Origins origins, List<Block> blocks) {
+    Back back = origins.back();
     blocks.add(new Heading("What is in it", false));
     if (back.holds().isEmpty()) {
       blocks.add(new Words("Its record names no lot."));
@@ -167,13 +169,13 @@ final class RecallWays {
               List.of(name("Lot or batch"), words("Of"), figures("kg in it"), words("Came in")),
               rows));
     }
-    if (!back.may().isEmpty()) {
+    if (!origins.may().isEmpty()) {
       blocks.add(
           new Words(
               "May be in it besides: "
-                  + String.join(", ", back.may().stream().map(Thing::number).toList())
+                  + String.join(", ", origins.may().stream().map(Thing::number).toList())
                   + "."));
-      steps(back.steps().stream().filter(one -> !one.certain()).toList(), blocks);
+      steps(origins.steps().stream().filter(one -> !one.certain()).toList(), blocks);
     }
     if (!back.unknown().isEmpty()) {
       blocks.add(new Words("Lines of which no record can say the lot:"));

@@ -33,6 +33,12 @@ final class RecallWords {
     return certain ? "certain" : "possible";
   }
 
+  /** How it stands in a word, and why where it is stopped. */
+  static String word(State state) {
+    String word = state.word().equals("open") ? "not decided" : state.word();
+    return word + (state.because().isEmpty() ? "" : ": " + state.because());
+  }
+
   /** How a lot or a batch stands, with the day and who said it, where that is told. */
   static String state(State state) {
     String word = state.word().equals("open") ? "not decided" : state.word();

@@ -130,6 +130,7 @@ class FlowPictureTest {
             "B",
             "rework",
             Optional.of(new Kilograms(12.5, false)),
+            !certain,
             OptionalInt.of(2),
             certain);
     return FlowPicture.of("Where it went", new Flow(boxes, List.of(arrow))).render();

@@ -67,6 +67,7 @@ final class Flows {
         to,
         kind,
         Optional.of(new Kilograms(random.nextInt(1000) / 10.0, random.nextInt(5) > 0)),
+        !certain,
         kind.equals("delivered") ? OptionalInt.of(random.nextInt(9)) : OptionalInt.empty(),
         certain);
   }

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.records.Recall.Affected;
 import dev.pellucid.engine.records.Recall.Call;
-import dev.pellucid.engine.records.Recalled;
+import dev.pellucid.engine.records.RecallList;
 import java.util.List;
 import org.approvaltests.Approvals;
 import org.junit.jupiter.api.Test;
@@ -18,7 +18,7 @@ class RecallTextTest {
   @ParameterizedTest
   @ValueSource(strings = {"txt", "html"})
   void aLotWithAllThatThereCanBe(String form) {
-    Recalled told = Recalls.lot();
+    RecallList told = Recalls.lot();
     verify(form, form.equals("txt") ? RecallText.text(told) : withoutStyle(RecallText.html(told)));
   }
 
@@ -36,7 +36,7 @@ class RecallTextTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 60, 200})
   void ofManyEachIsTold(int feeds) {
-    Recalled told = Recalls.many(feeds);
+    RecallList told = Recalls.many(feeds);
     String text = RecallText.text(told);
     String html = RecallText.html(told);
     for (Affected one : told.answer().batches()) {
@@ -51,7 +51,7 @@ class RecallTextTest {
     told.answer()
         .stop()
         .hold()
-        .forEach(one -> assertTrue(unfolded.contains(told.file(one.thing().number()))));
+        .forEach(one -> assertTrue(unfolded.contains(one.thing().number())));
     assertEquals(feeds > 20, html.contains("<details>"));
   }
 

@@ -12,6 +12,7 @@ import dev.pellucid.engine.records.Recall.Left;
 import dev.pellucid.engine.records.Recall.Limit;
 import dev.pellucid.engine.records.Recall.Moved;
 import dev.pellucid.engine.records.Recall.NotFollowed;
+import dev.pellucid.engine.records.Recall.Origins;
 import dev.pellucid.engine.records.Recall.PartBag;
 import dev.pellucid.engine.records.Recall.Retained;
 import dev.pellucid.engine.records.Recall.Sent;
@@ -20,7 +21,7 @@ import dev.pellucid.engine.records.Recall.Step;
 import dev.pellucid.engine.records.Recall.Stop;
 import dev.pellucid.engine.records.Recall.Store;
 import dev.pellucid.engine.records.Recall.Taken;
-import dev.pellucid.engine.records.Recalled;
+import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.records.Trace.Back;
 import dev.pellucid.engine.records.Trace.Batch;
 import dev.pellucid.engine.records.Trace.Doubt;
@@ -52,7 +53,7 @@ public final class Recalls {
   private Recalls() {}
 
   /** A lot in a premix, in feeds, and in what was made of these; one of each that there can be. */
-  public static Recalled lot() {
+  public static RecallList lot() {
     return told(
         new Answer(
             selenite(),
@@ -70,7 +71,7 @@ public final class Recalls {
   }
 
   /** A batch that went nowhere, with what is in it. */
-  public static Recalled batch() {
+  public static RecallList batch() {
     Affected one =
         affected(
             "CG-36-2026-11-21-1", state("on-hold", "quality manager", "smells sour"), true, 60, 4);
@@ -93,12 +94,12 @@ public final class Recalls {
             stop,
             List.of(),
             List.of()),
-        Optional.of(back(one.batch())),
+        Optional.of(origins(one.batch())),
         List.of());
   }
 
   /** A number that nothing was made of. */
-  public static Recalled nothing() {
+  public static RecallList nothing() {
     Balance balance =
         balance(5, 0, 0, Optional.of(store(0, 4.9, 24)), OptionalDouble.of(0.1));
     return told(
@@ -127,7 +128,7 @@ public final class Recalls {
   }
 
   /** A lot in many feeds, each delivered to one of some parties. */
-  public static Recalled many(int feeds) {
+  public static RecallList many(int feeds) {
     List<Affected> batches = new ArrayList<>();
     List<Step> steps = new ArrayList<>();
     List<Left> hold = new ArrayList<>();
@@ -180,17 +181,17 @@ public final class Recalls {
     return new Amount(bags, kg);
   }
 
-  private static Recalled told(Answer answer, Optional<Back> back, List<String> unsearched) {
+  private static RecallList told(Answer answer, Optional<Origins> origins, List<String> unsearched) {
     TreeMap<String, String> files = new TreeMap<>(Map.of(LOT, "lots/2026-11.yaml"));
     answer
         .batches()
         .forEach(
             one -> files.put(one.batch().number(), "batches/" + one.batch().number() + ".yaml"));
-    return new Recalled(
+    return new RecallList(
         "Sallowmere Mill",
         DAY,
         answer,
-        back,
+        origins,
         files,
         Set.of("MIN-WW", "VIT-WW"),
         "6 batch records of batches/ and 7 lots of lots/",
@@ -255,8 +256,8 @@ public final class Recalls {
         certain,
         certain ? new Kilograms(0.000525, true) : NONE,
         new Kilograms(0.02, true),
-        certain ? List.of() : List.of(new Doubt("MIN-WW", Reason.NOT_TOLD, "", PREMIX)),
-        false,
+        certain ? List.of() : doubts(),
+        !certain && made < 60,
         state.word().equals("planned") ? Optional.empty() : Optional.of(new Amount(bags, made)),
         OptionalDouble.of(25),
         bags == 0 ? List.of() : List.of(out),
@@ -272,6 +273,15 @@ public final class Recalls {
             25 * bags,
             Optional.of(store(1, made - 25 * bags - 0.5, counted ? 22 : 0)),
             counted ? OptionalDouble.of(0.5) : OptionalDouble.empty()));
+  }
+
+  /** One of each. */
+  private static List<Doubt> doubts() {
+    List<Doubt> all = new ArrayList<>();
+    for (Reason reason : Reason.values()) {
+      all.add(new Doubt("MIN-WW", reason, "B3", List.of(PREMIX), reason == Reason.TAKEN ? 4 : 0));
+    }
+    return all;
   }
 
   private static Optional<LocalDate> until(int bags) {
@@ -391,16 +401,19 @@ public final class Recalls {
     return all;
   }
 
-  private static Back back(Batch batch) {
+  private static Origins origins(Batch batch) {
     Way itself = new Way(Optional.empty(), new Kilograms(9, true));
-    return new Back(
-        thing(batch),
-        List.of(new Holding(selenite(), batch, new Kilograms(9, true), List.of(itself))),
-        List.of(
-            new Unknown(
-                batch.number(), "salt", Reason.NOT_TOLD, "", OptionalDouble.of(0.3), List.of())),
+    Back back =
+        new Back(
+            thing(batch),
+            List.of(new Holding(selenite(), batch, new Kilograms(9, true), List.of(itself))),
+            List.of(
+                new Unknown(
+                    batch.number(), "salt", Reason.NOT_TOLD, "", OptionalDouble.of(0.3), List.of())),
+            List.of());
+    return new Origins(
+        back,
         List.of(new Thing("SB-0411", Optional.empty(), Optional.empty())),
-        List.of(step("SB-0411", batch.number(), Kind.SAME_BIN, 24, false)),
-        List.of());
+        List.of(step("SB-0411", batch.number(), Kind.SAME_BIN, 24, false)));
   }
 }

@@ -15,23 +15,23 @@ import java.util.TreeSet;
  *
  * @param house the name of the folder
  * @param day on which it is asked
- * @param back what is in it, where a batch is recalled
+ * @param origins what is in it, where a batch is recalled
  * @param files by number, the file of a lot or of a record, as it is called
  * @param premixes the codes of premixes
  * @param searched what was searched, in words
  * @param unsearched what could not be, each with why; while there is any, the answer may not be
  *     whole
  */
-public record Recalled(
+public record RecallList(
     String house,
     LocalDate day,
     Answer answer,
-    Optional<Trace.Back> back,
+    Optional<Recall.Origins> origins,
     SortedMap<String, String> files,
     Set<String> premixes,
     String searched,
     List<String> unsearched) {
-  public Recalled {
+  public RecallList {
     files = new TreeMap<>(files);
     premixes = new TreeSet<>(premixes);
     unsearched = List.copyOf(unsearched);
