@@ -256,7 +256,7 @@ public final class Recalls {
         certain,
         certain ? new Kilograms(0.000525, true) : NONE,
         new Kilograms(0.02, true),
-        certain ? List.of() : doubts(),
+        certain ? List.of() : made == 60 ? doubts() : doubts().subList(0, 1),
         !certain && made < 60,
         state.word().equals("planned") ? Optional.empty() : Optional.of(new Amount(bags, made)),
         OptionalDouble.of(25),
