@@ -16,6 +16,7 @@ import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Look;
+import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Together;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
@@ -105,15 +106,14 @@ final class RecallCalls {
   }
 
   private Block reasons(List<Call> calls) {
-    List<List<String>> rows =
+    return new Points(
         calls.stream()
             .flatMap(call -> Stream.concat(call.sent().stream(), call.back().stream()))
             .filter(sent -> !sent.certain())
             .map(sent -> sent.batch().number())
             .distinct()
             .flatMap(number -> told.batch(number).stream())
-            .map(one -> List.of(one.batch().number(), RecallWords.why(one, told.number())))
-            .toList();
-    return RecallFigures.table(List.of(name("Batch"), words("Why")), rows);
+            .map(one -> one.batch().number() + ": " + RecallWords.why(one, told.number()))
+            .toList());
   }
 }

@@ -116,26 +116,19 @@ final class RecallStop {
       return;
     }
     blocks.add(
-        new Words("Planned with it. Do not make these until their records name other lots:"));
-    List<List<String>> rows = new ArrayList<>();
-    for (Affected one : planned) {
-      rows.add(
-          List.of(
-              one.batch().number(),
-              one.batch().day().toString(),
-              RecallWords.holds(one.certain()),
-              one.certain() ? kg(one.kg()) : kg(one.most()),
-              one.certain() ? "the record names it" : RecallWords.why(one, told.number())));
+        new Words(
+            "Planned. Do not make these before their records name other lots, or, where it is only"
+                + " the line, before the line is clean:"));
+    blocks.add(new Points(planned.stream().map(this::planned).toList()));
+  }
+
+  private String planned(Affected one) {
+    String of = one.batch().number() + " of " + one.batch().day();
+    if (one.certain()) {
+      return of + " would hold " + kg(one.kg()) + " kg of it: its record names it";
     }
-    blocks.add(
-        RecallFigures.table(
-            List.of(
-                name("Batch"),
-                name("Day"),
-                name("Would hold it"),
-                figures("kg of it"),
-                words("Why")),
-            rows));
+    String most = one.most().whole() ? ", " + kg(one.most()) + " kg at most" : "";
+    return of + " may hold it" + most + ": " + RecallWords.why(one, told.number());
   }
 
   private void write(List<Left> hold, List<Block> blocks) {

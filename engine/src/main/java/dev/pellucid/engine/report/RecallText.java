@@ -91,7 +91,7 @@ public final class RecallText {
             batches(tally.certain().batches()) + ", by the records"));
     facts.add(new Fact("May hold it", may(tally.possible())));
     if (tally.planned() > 0) {
-      facts.add(new Fact("Planned with it", batches(tally.planned()) + ", not to be made"));
+      facts.add(new Fact("Planned", batches(tally.planned()) + ", not to be made yet"));
     }
     facts.add(new Fact("Out, of those that hold it", out(tally.certain())));
     facts.add(new Fact("Out, of those that may", out(tally.possible())));

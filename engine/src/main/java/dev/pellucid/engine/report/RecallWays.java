@@ -18,6 +18,7 @@ import dev.pellucid.engine.report.Block.Folded;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Picture;
 import dev.pellucid.engine.report.Block.Table;
+import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -84,41 +85,46 @@ final class RecallWays {
           + " below say the same.";
 
   private void batches(boolean certain, String words, List<Block> blocks) {
-    List<List<String>> rows = new ArrayList<>();
-    for (Affected one : told.answer().batches()) {
-      if (one.certain() == certain) {
-        rows.add(
-            List.of(
-                one.batch().number(),
-                one.batch().day().toString(),
-                RecallWords.word(one.state()),
-                RecallFigures.amount(one.made()),
-                kg(certain ? one.kg() : one.most()),
-                certain ? "-" : RecallWords.why(one, told.number())));
-      }
+    List<Affected> all =
+        told.answer().batches().stream().filter(one -> one.certain() == certain).toList();
+    if (all.isEmpty()) {
+      return;
     }
-    if (!rows.isEmpty()) {
-      blocks.add(new Words(words));
-      List<Column> columns =
-          List.of(
-              name("Batch"),
-              name("Day"),
-              words("Stands"),
-              words("Made"),
-              figures(certain ? "kg of it" : "kg at most"),
-              words("Why"));
-      Table table = RecallFigures.table(columns, rows);
-      fold("All " + rows.size() + " of them", certain ? without(table) : table, blocks);
+    blocks.add(new Words(words));
+    List<Column> columns =
+        List.of(
+            name("Batch"),
+            name("Day"),
+            words("Stands"),
+            words("Made"),
+            figures(certain ? "kg of it" : "kg at most"));
+    fold(
+        "All " + all.size() + " of them",
+        RecallFigures.table(columns, all.stream().map(RecallWays::row).toList()),
+        blocks);
+    if (!certain) {
+      blocks.add(new Words("Why:"));
+      blocks.add(
+          new Points(
+              all.stream()
+                  .map(one -> one.batch().number() + ": " + RecallWords.why(one, told.number()))
+                  .toList()));
     }
   }
 
-  /** Without its last column, which says nothing of what is certain. */
-  private static Table without(Table table) {
-    int last = table.columns().size() - 1;
-    return new Table(
-        table.columns().subList(0, last),
-        table.rows().stream().map(row -> row.subList(0, last)).toList(),
-        false);
+  private static List<String> row(Affected one) {
+    return List.of(
+        one.batch().number(),
+        one.batch().day().toString(),
+        RecallWords.word(one.state()),
+        one.made().map(RecallFigures::amount).orElseGet(() -> weighed(one)),
+        kg(one.certain() ? one.kg() : one.most()));
+  }
+
+  /** Where nothing was filled into bags it is what was weighed. */
+  private static String weighed(Affected one) {
+    String kg = kg(one.balance().had());
+    return one.balance().had().isPresent() ? kg + " kg" : kg;
   }
 
   private void steps(boolean certain, String words, List<Block> blocks) {
