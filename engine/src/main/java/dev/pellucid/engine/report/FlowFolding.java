@@ -21,7 +21,7 @@ import java.util.OptionalInt;
  */
 final class FlowFolding {
   /** So many boxes of a place are drawn one by one. */
-  static final int MOST = 16;
+  static final int MOST = 12;
 
   private static final String SEVERAL = "several ways";
 
