@@ -109,6 +109,9 @@ public final class RecallJson {
     json.put("kg", exact(lot.get().kg()));
     json.put("bestBefore", day(lot.get().bestBefore()));
     json.put("supplier", lot.get().supplier().orElse(null));
+    json.put("supplierLot", lot.get().supplierLot().orElse(null));
+    json.put("deliveryNote", lot.get().deliveryNote().orElse(null));
+    json.put("bin", lot.get().bin().orElse(null));
     json.end();
   }
 

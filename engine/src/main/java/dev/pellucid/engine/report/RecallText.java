@@ -83,6 +83,9 @@ public final class RecallText {
   private List<Fact> head() {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("It is", TraceWords.facts(told.answer().thing(), ", ")));
+    if (told.answer().thing().lot().isPresent()) {
+      facts.add(new Fact("Tell its supplier", TraceWords.supplier(told.answer().thing())));
+    }
     facts.add(new Fact("It stands", RecallWords.state(told.answer().state())));
     boolean made = told.answer().thing().batch().isPresent();
     facts.add(

@@ -168,11 +168,16 @@ final class RecallWays {
       for (Holding one : back.holds()) {
         String came = String.join("; ", one.ways().stream().map(TraceWords::way).toList());
         rows.add(
-            List.of(one.thing().number(), TraceWords.of(one.thing()), kg(one.kg()), came));
+            List.of(
+                one.thing().number(),
+                TraceWords.of(one.thing()),
+                kg(one.kg()),
+                came,
+                TraceWords.supplier(one.thing())));
       }
       blocks.add(
           RecallFigures.table(
-              List.of(name("Lot or batch"), words("Of"), figures("kg in it"), words("Came in")),
+              List.of(name("Lot or batch"), words("Of"), figures("kg in it"), words("Came in"), words("Supplier")),
               rows));
     }
     if (!origins.may().isEmpty()) {

@@ -45,10 +45,29 @@ final class TraceWords {
         + Figures.plain(lot.kg())
         + " kg came on "
         + lot.received()
-        + lot.supplier().map(it -> " from " + it).orElse(", supplier not given")
+        + lot.supplier().map(it -> " from " + it + theirs(lot)).orElse(", supplier not given")
+        + lot.bin().map(it -> ", in bin " + it).orElse("")
         + lot.bestBefore().map(day -> ", best before " + day).orElse("")
         + lot.inspection().map(it -> ", inspection " + it).orElse(", not inspected")
         + (lot.remark().isEmpty() ? "" : ", " + lot.remark());
+  }
+
+  /** By which numbers a supplier finds a lot; empty where none is told. */
+  private static String theirs(LotOf lot) {
+    List<String> numbers = new ArrayList<>();
+    lot.supplierLot().ifPresent(it -> numbers.add("their lot " + it));
+    lot.deliveryNote().ifPresent(it -> numbers.add("delivery note " + it));
+    return numbers.isEmpty() ? "" : " (" + String.join(", ", numbers) + ")";
+  }
+
+  /** Who sold what a number is of, and by which numbers they find it. */
+  static String supplier(Thing thing) {
+    return thing.lot().isEmpty()
+        ? "made here"
+        : thing
+            .lot()
+            .flatMap(lot -> lot.supplier().map(it -> it + theirs(lot)))
+            .orElse("not given");
   }
 
   /** What a lot or a batch is of, in a word. */

@@ -210,6 +210,9 @@ public final class Recalls {
                 Optional.of(LocalDate.of(2028, 9, 14)),
                 Optional.of("passed"),
                 Optional.of("Harbour Minerals"),
+                Optional.of("S1-26-031"),
+                Optional.of("5530"),
+                Optional.of("B3"),
                 "seal whole, locked away")),
         Optional.empty());
   }
