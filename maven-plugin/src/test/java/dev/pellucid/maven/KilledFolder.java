@@ -50,6 +50,16 @@ final class KilledFolder {
     Outputs.over(feeds).write(MAIZE, ingredient("Maize", state == 0 ? "9.5 %" : "8.9 %"));
   }
 
+  /** A lot of maize of which more or less came. */
+  static void lot(Path feeds, int state) throws IOException {
+    Outputs.over(feeds)
+        .write(
+            "lots/2026.yaml",
+            "lots:\n  - {number: MZ-1, ingredient: maize, received: 2026-11-05, quantity: 300"
+                + state
+                + " kg, inspection: passed}\n");
+  }
+
   /** Recipes of which more is wheat than need be, and both lines may move. */
   static void dear(Path feeds) throws IOException {
     Outputs files = Outputs.over(feeds);

@@ -83,6 +83,17 @@ enum WritingGoal {
       goal.execute();
     }
   },
+  RECALL("target/out", ".*", 3) {
+    @Override
+    void run(Path feeds, int state) throws Exception {
+      KilledFolder.lot(feeds, state);
+      FolderGoal goal = goal(feeds, new RecallMojo());
+      set(goal, "recall", out(feeds));
+      set(goal, "lot", "MZ-1");
+      set(goal, "day", DAY);
+      goal.execute();
+    }
+  },
   REPORT("target/out", ".*", KilledFolder.RECIPES) {
     @Override
     void run(Path feeds, int state) throws Exception {

@@ -1,82 +1,21 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.compute.ComputedFeed;
-import dev.pellucid.engine.data.BatchRecord;
-import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.data.TablesReader;
-import dev.pellucid.engine.folder.Passed;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.records.BatchTarget;
+import dev.pellucid.engine.records.Recall.Origins;
 import dev.pellucid.engine.records.Trace.Back;
-import dev.pellucid.engine.records.Trace.Onward;
 import dev.pellucid.engine.records.Tracer;
 import dev.pellucid.engine.report.TraceText;
-import dev.pellucid.engine.resolve.Days;
-import dev.pellucid.engine.weighing.WeighingPlanner;
-import dev.pellucid.engine.workspace.ReadFolder;
-import dev.pellucid.engine.workspace.Shared;
-import dev.pellucid.engine.workspace.Streamed;
-import dev.pellucid.finding.Finding;
-import dev.pellucid.finding.Severity;
-import dev.pellucid.text.Meant;
-import dev.pellucid.text.NearNames;
-import dev.pellucid.text.Plural;
 import dev.pellucid.text.PrintedPaths;
-import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
-/**
- * One trace: lots and records are read, then the lines of the recipes of those records. A recipe is
- * reckoned only where a batch of it is still planned, so that a slip anywhere else in the folder
- * does not stand in the way of a recall.
- */
+/** One trace: which lots are in which batches. */
 public final class TraceGoal {
-  private static final String BATCHES = "batches/";
-  private static final String LOTS = "lots/";
-  private static final String CLOSED = "cannot be read";
-
-  private final Texts folder;
-  private final FeedTables tables;
-  private final List<Finding> findings = new ArrayList<>();
-  private final List<Unsearched> unsearched = new ArrayList<>();
-  private final Tracer tracer;
-  private final Supplier<Shared> recipes;
+  private final SearchedStore store;
 
   public TraceGoal(Texts folder) {
-    this.folder = folder;
-    ReadFolder read = ReadFolder.of(folder);
-    this.tables = read.tables();
-    this.recipes = new Once<>(() -> Shared.of(read, Days.AS_WRITTEN));
-    passedOver();
-    notRead(read.findings().stream().sorted().toList());
-    BatchLines lines = new BatchLines(read.trees(), tables);
-    unsearched.addAll(lines.unread());
-    this.tracer = new Tracer(tables, lines.byCode(), lines::plant, this::order);
-  }
-
-  /** Makes a thing when it is first asked for. */
-  private static final class Once<T> implements Supplier<T> {
-    private final Supplier<T> maker;
-    private Optional<T> made = Optional.empty();
-
-    Once(Supplier<T> maker) {
-      this.maker = maker;
-    }
-
-    @Override
-    public T get() {
-      T thing = made.orElseGet(maker);
-      made = Optional.of(thing);
-      return thing;
-    }
+    this.store = new SearchedStore(folder);
   }
 
   /**
@@ -85,136 +24,44 @@ public final class TraceGoal {
    * @param paths how files are called in the answer
    */
   public TraceReport answer(String lot, String batch, PrintedPaths paths) {
+    Tracer tracer = store.tracer();
     List<String> unknown = new ArrayList<>();
-    List<Onward> onward = new ArrayList<>();
+    List<TraceText.Went> onward = new ArrayList<>();
     List<Back> back = new ArrayList<>();
-    if (!batch.isEmpty() && isKnown(batch, unknown)) {
-      if (tracer.isBatch(batch)) {
-        back.add(tracer.back(batch));
-        onward.add(tracer.onward(batch));
-      } else {
-        unknown.add(noBatch(batch));
+    List<Origins> origins = new ArrayList<>();
+    if (!batch.isEmpty()) {
+      Optional<String> no = store.unknown(batch).or(() -> store.noBatch(batch));
+      no.ifPresent(unknown::add);
+      if (no.isEmpty()) {
+        origins.add(tracer.origins(batch));
+        onward.add(went(batch));
       }
     }
-    if (!lot.isEmpty() && isKnown(lot, unknown)) {
-      onward.add(tracer.onward(lot));
+    if (!lot.isEmpty()) {
+      Optional<String> no = store.isTorn(lot) ? Optional.empty() : store.unknown(lot);
+      no.ifPresent(unknown::add);
+      if (no.isEmpty()) {
+        onward.add(went(lot));
+      }
     }
     if (lot.isEmpty() && batch.isEmpty()) {
       tracer.batches().forEach(number -> back.add(tracer.back(number)));
     }
-    List<String> missed = unsearched.stream().map(one -> one.sentence(paths)).toList();
-    String text = TraceText.of(back, onward, searched(), missed);
-    return new TraceReport(text, onward, back, unknown, missed, findings);
+    origins.forEach(one -> back.add(one.back()));
+    List<String> missed = store.unsearched(paths);
+    String text = TraceText.of(back, origins, onward, store.searched(), missed);
+    return new TraceReport(
+        text,
+        onward.stream().map(TraceText.Went::onward).toList(),
+        back,
+        unknown,
+        missed,
+        store.findings());
   }
 
-  private boolean isKnown(String number, List<String> unknown) {
-    if (tracer.knows(number) || paths(BATCHES).stream().anyMatch(path -> isOf(path, number))) {
-      return true;
-    }
-    List<String> near = NearNames.of(number, tracer.numbers());
-    String meant = Meant.question(near).map(asked -> "; " + asked).orElse("");
-    unknown.add("no lot or batch of this folder has the number " + number + meant);
-    return false;
-  }
-
-  private String noBatch(String number) {
-    return paths(BATCHES).stream().anyMatch(path -> isOf(path, number))
-        ? "the record of " + number + " cannot be read: fix it first"
-        : number + " is a lot and no batch; -Dpellucid.lot=" + number + " tells where it went";
-  }
-
-  private static boolean isOf(String path, String number) {
-    return new SourceFile(path, "").stem().equalsIgnoreCase(number);
-  }
-
-  /** {@code 3 batch records and 7 lots of 1 file}. */
-  private String searched() {
-    return Plural.of(tables.batches().size(), "batch record")
-        + " of "
-        + BATCHES
-        + " and "
-        + Plural.of(tables.lots().size(), "lot")
-        + " of "
-        + LOTS;
-  }
-
-  /** Names what was not opened and could be, or could hold, a file of lots or records. */
-  private void passedOver() {
-    for (Passed passed : folder.passedOver()) {
-      if (passed.path().isEmpty() || isInStore(passed.path())) {
-        findings.add(passed.finding());
-        unsearched.add(new Unsearched.File(passed.path(), passed.why().words()));
-      }
-    }
-  }
-
-  /**
-   * An error in lots and records, or a word that a file of them is in no place where it is read.
-   */
-  private boolean isOfStore(Finding finding) {
-    String path = finding.span().file().path();
-    boolean misplaced =
-        folder.has(path)
-            && !(path.endsWith(".yaml") && Stream.of(BATCHES, LOTS).anyMatch(path::startsWith));
-    return isInStore(path) && (finding.severity() == Severity.ERROR || misplaced);
-  }
-
-  /** Whether people take a path for one of lots or records, whatever its capitals and signs. */
-  private static boolean isInStore(String path) {
-    String letters = path.replaceAll("[^\\p{Alnum}/]", "").toLowerCase(Locale.ROOT) + "/";
-    return Stream.of(BATCHES, LOTS).anyMatch(letters::startsWith);
-  }
-
-  private List<String> paths(String place) {
-    return folder.data().stream().filter(path -> path.startsWith(place)).toList();
-  }
-
-  private Set<String> read() {
-    return tables.batches().values().stream()
-        .map(record -> record.declared().file().path())
-        .collect(Collectors.toSet());
-  }
-
-  /** Names every other file of lots and records that was not read, or not in full. */
-  private void notRead(List<Finding> found) {
-    Set<String> read = read();
-    Set<String> told = new HashSet<>();
-    findings.forEach(finding -> told.add(finding.span().file().path()));
-    Set<Finding> passed = new HashSet<>(findings);
-    for (Finding finding : found) {
-      String path = finding.span().file().path();
-      if (isOfStore(finding) && !passed.contains(finding)) {
-        boolean inPart =
-            read.contains(path) || (path.startsWith(LOTS) && finding.severity() == Severity.ERROR);
-        findings.add(finding);
-        if (told.add(path)) {
-          unsearched.add(new Unsearched.File(path, inPart ? "has an error" : CLOSED));
-        }
-      } else if (TablesReader.isMisplaced(finding) && told.add(path)) {
-        findings.add(finding);
-        unsearched.add(
-            new Unsearched.File(path, "is in no place where data is read, and may be a record"));
-      }
-    }
-    for (String path : paths(BATCHES)) {
-      if (!read.contains(path) && told.add(path)) {
-        unsearched.add(new Unsearched.File(path, CLOSED));
-      }
-    }
-  }
-
-  private Optional<BatchTarget> order(BatchRecord record) {
-    Shared shared = recipes.get();
-    return Optional.ofNullable(shared.resolver().premixes().get(record.code()))
-        .map(premix -> BatchTarget.of(premix, record.kg()))
-        .or(() -> feed(shared, record.code()).map(feed -> order(record, feed)));
-  }
-
-  private static Optional<ComputedFeed> feed(Shared shared, String code) {
-    return shared.trees().path(code).flatMap(path -> Streamed.judged(shared, path).feed());
-  }
-
-  private BatchTarget order(BatchRecord record, ComputedFeed feed) {
-    return BatchTarget.of(feed, record.kg(), WeighingPlanner.plan(feed, record.kg(), tables));
+  private TraceText.Went went(String number) {
+    Tracer tracer = store.tracer();
+    return new TraceText.Went(
+        tracer.onward(number), tracer.knows(number) ? tracer.recall(number).calls() : List.of());
   }
 }

@@ -207,6 +207,11 @@ public final class Recall {
       takenBy = List.copyOf(takenBy);
       samples = List.copyOf(samples);
     }
+
+    /** Whether nothing of it is weighed yet. */
+    public boolean isPlanned() {
+      return batch.became().equals("planned");
+    }
   }
 
   /** A part bag of an earlier batch that was filled up. */

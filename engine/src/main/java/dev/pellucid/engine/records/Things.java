@@ -40,6 +40,9 @@ final class Things {
         lot.bestBefore(),
         lot.lastState().map(last -> Standing.word(last.state())),
         lot.supplier(),
+        lot.supplierLot(),
+        lot.deliveryNote(),
+        lot.bin(),
         lot.remark());
   }
 

@@ -63,6 +63,9 @@ public final class Trace {
    *
    * @param title the ingredient for people
    * @param inspection as the file has it
+   * @param supplierLot the number that the supplier has for it
+   * @param deliveryNote the number of the paper that it came with
+   * @param bin what it was put into
    * @param remark may be empty
    */
   public record LotOf(
@@ -73,6 +76,9 @@ public final class Trace {
       Optional<LocalDate> bestBefore,
       Optional<String> inspection,
       Optional<String> supplier,
+      Optional<String> supplierLot,
+      Optional<String> deliveryNote,
+      Optional<String> bin,
       String remark) {}
 
   /**

@@ -18,17 +18,29 @@ final class Drawing {
   static final int ROW = 19;
   private static final int SMALL = 11;
 
+  /** So far a line goes out that goes back. */
+  private static final int LOOP = 26;
+
   private final ContainerTag<?> svg;
 
   /**
    * @param what it shows, for who cannot see it
    */
   Drawing(String what, int high) {
+    this(what, WIDE, high);
+  }
+
+  /**
+   * One of another width.
+   *
+   * @param what it shows, for who cannot see it
+   */
+  Drawing(String what, int wide, int high) {
     svg =
         tag("svg")
-            .attr("width", WIDE)
+            .attr("width", wide)
             .attr("height", high)
-            .attr("viewBox", "0 0 " + WIDE + " " + high)
+            .attr("viewBox", "0 0 " + wide + " " + high)
             .attr("role", "img")
             .with(tag("title").withText(what));
   }
@@ -77,6 +89,56 @@ final class Drawing {
             .attr("stroke-dasharray", "3 2"));
   }
 
+  /** A frame to write in, over what lies below it. */
+  void frame(double x, double y, double wide, double high, boolean thick, boolean dashed) {
+    svg.with(
+        broken(
+            "M" + at(x) + " " + at(y) + "h" + at(wide) + "v" + at(high) + "H" + at(x) + "z",
+            thick ? "2.4" : "1",
+            dashed,
+            "#fff"));
+  }
+
+  /** A straight line, full or broken. */
+  void broken(double x1, double y1, double x2, double y2, boolean dashed) {
+    String way = "M" + at(x1) + " " + at(y1) + "L" + at(x2) + " " + at(y2);
+    svg.with(broken(way, "1", dashed, "none"));
+  }
+
+  /**
+   * A line that leaves one place level and comes to the other level.
+   *
+   * @param loops whether it leaves to the left, and comes from there
+   */
+  void curve(double x1, double y1, double x2, double y2, boolean loops, boolean dashed) {
+    double first = loops ? x1 - LOOP : (x1 + x2) / 2;
+    double second = loops ? x2 - LOOP : (x1 + x2) / 2;
+    String way =
+        "M" + at(x1) + " " + at(y1) + "C" + at(first) + " " + at(y1) + " " + at(second) + " "
+            + at(y2) + " " + at(x2) + " " + at(y2);
+    svg.with(broken(way, "1", dashed, "none"));
+  }
+
+  private static ContainerTag<?> broken(String way, String thick, boolean dashed, String fill) {
+    ContainerTag<?> path = path(way);
+    path.attr("fill", fill).attr("stroke", "#000").attr("stroke-width", thick);
+    if (dashed) {
+      path.attr("stroke-dasharray", "5 3");
+    }
+    return path;
+  }
+
+  private static ContainerTag<?> path(String way) {
+    ContainerTag<?> path = tag("path");
+    path.attr("d", way);
+    return path;
+  }
+
+  /** The point of an arrow that ends here, coming from the left. */
+  void head(double x, double y) {
+    svg.with(path("M" + at(x) + " " + at(y) + "l-7 -3v6z").attr("fill", "#000"));
+  }
+
   void dot(double x, double y, boolean hollow) {
     svg.with(
         tag("circle")
@@ -95,20 +157,33 @@ final class Drawing {
   }
 
   void words(double x, double y, Anchor anchor, String words) {
+    svg.with(text(x, y, anchor, words));
+  }
+
+  /** The same where lines may lie: a white rim keeps them off the letters. */
+  void wordsOverLines(double x, double y, String words) {
+    svg.with(
+        text(x, y, Anchor.START, words)
+            .attr("stroke", "#fff")
+            .attr("stroke-width", "3")
+            .attr("paint-order", "stroke"));
+  }
+
+  private static ContainerTag<?> text(double x, double y, Anchor anchor, String words) {
     String side =
         switch (anchor) {
           case START -> "start";
           case MIDDLE -> "middle";
           case END -> "end";
         };
-    svg.with(
-        tag("text")
-            .attr("x", at(x))
-            .attr("y", at(y))
-            .attr("font-size", SMALL)
-            .attr("font-family", "sans-serif")
-            .attr("text-anchor", side)
-            .withText(words));
+    ContainerTag<?> text = tag("text");
+    text.attr("x", at(x))
+        .attr("y", at(y))
+        .attr("font-size", SMALL)
+        .attr("font-family", "sans-serif")
+        .attr("text-anchor", side)
+        .withText(words);
+    return text;
   }
 
   /** To a tenth. */

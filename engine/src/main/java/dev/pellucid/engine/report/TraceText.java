@@ -2,6 +2,10 @@ package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.records.Kilograms;
+import dev.pellucid.engine.records.Recall.Call;
+import dev.pellucid.engine.records.Recall.Origins;
+import dev.pellucid.engine.records.Recall.Sent;
+import dev.pellucid.engine.records.Recall.Step;
 import dev.pellucid.engine.records.Trace.Back;
 import dev.pellucid.engine.records.Trace.Batch;
 import dev.pellucid.engine.records.Trace.Holding;
@@ -27,18 +31,31 @@ public final class TraceText {
 
   private TraceText() {}
 
+  /** Where a number went, and who got it. */
+  public record Went(Onward onward, List<Call> calls) {
+    public Went {
+      calls = List.copyOf(calls);
+    }
+  }
+
   /**
    * Lays an answer out.
    *
+   * @param origins what may be in the batch that was asked for besides
    * @param searched what was searched, in words
    * @param unsearched what could not be
    */
   public static String of(
-      List<Back> back, List<Onward> onward, String searched, List<String> unsearched) {
+      List<Back> back,
+      List<Origins> origins,
+      List<Went> onward,
+      String searched,
+      List<String> unsearched) {
     TraceText made = new TraceText();
     back.forEach(made::back);
+    origins.forEach(made::may);
     onward.forEach(one -> made.onward(one, !back.isEmpty()));
-    if (onward.stream().anyMatch(one -> !one.holds().isEmpty())
+    if (onward.stream().anyMatch(one -> !one.onward().holds().isEmpty())
         || back.stream().anyMatch(one -> !one.holds().isEmpty())) {
       made.line(
           "kg as weighed in, before water and losses; of a planned batch as its recipe asks.");
@@ -55,7 +72,35 @@ public final class TraceText {
     text.append(words).append('\n');
   }
 
-  private void onward(Onward answer, boolean headed) {
+  /** What may be in it besides, and how it may have come. */
+  private void may(Origins origins) {
+    if (origins.may().isEmpty()) {
+      return;
+    }
+    line("May be in it besides:");
+    line("");
+    List<List<String>> rows = new ArrayList<>();
+    for (Step one : origins.steps()) {
+      if (!one.certain()) {
+        String from = one.line().isEmpty() ? "" : one.line() + ", ";
+        String bin = one.bin().isEmpty() ? "" : " " + one.bin();
+        rows.add(
+            List.of(one.from(), one.to(), from + RecallWords.kind(one.kind()) + bin));
+      }
+    }
+    table(
+        new Table(
+            List.of(
+                new Column("Lot or batch", Holds.NAME),
+                new Column("Into", Holds.NAME),
+                new Column("Why", Holds.NAME)),
+            rows,
+            false));
+    line("");
+  }
+
+  private void onward(Went went, boolean headed) {
+    Onward answer = went.onward();
     if (!headed) {
       head(answer.thing());
     }
@@ -69,6 +114,8 @@ public final class TraceText {
     }
     line("");
     may(answer);
+    onLine(answer);
+    delivered(went.calls());
     if (!answer.earlier().isEmpty()) {
       line(
           "Not counted: "
@@ -130,8 +177,22 @@ public final class TraceText {
             + (answer.holds().isEmpty() ? "" : " more")
             + ", and no record can say:");
     line("");
+    reasons(answer.may(), answer);
+  }
+
+  private void onLine(Onward answer) {
+    if (!answer.onLine().isEmpty()) {
+      line(
+          batches(answer.onLine().size())
+              + " may hold only what was left behind on the line, or took of such a batch:");
+      line("");
+      reasons(answer.onLine(), answer);
+    }
+  }
+
+  private void reasons(List<Maybe> all, Onward answer) {
     List<List<String>> rows = new ArrayList<>();
-    for (Maybe one : answer.may()) {
+    for (Maybe one : all) {
       List<String> cells = batch(one.batch());
       List<String> why =
           one.doubts().stream()
@@ -146,6 +207,47 @@ public final class TraceText {
             rows,
             false));
     line("");
+  }
+
+  /** To whom these batches went, what is certain first. */
+  private void delivered(List<Call> calls) {
+    List<List<String>> rows = new ArrayList<>();
+    for (boolean certain : new boolean[] {true, false}) {
+      for (Call call : calls) {
+        call.sent().stream()
+            .filter(sent -> sent.certain() == certain)
+            .forEach(sent -> rows.add(delivered(call.party(), sent)));
+      }
+    }
+    if (!rows.isEmpty()) {
+      line("Delivered:");
+      line("");
+      table(
+          new Table(
+              List.of(
+                  new Column("To", Holds.NAME),
+                  new Column("Batch", Holds.NAME),
+                  new Column("Day", Holds.NAME),
+                  new Column("Bags", Holds.FIGURES),
+                  new Column("kg", Holds.FIGURES),
+                  new Column("Delivery note", Holds.NAME),
+                  new Column("Holds it", Holds.NAME)),
+              rows,
+              false));
+      line("");
+    }
+  }
+
+  private static List<String> delivered(String party, Sent sent) {
+    String note = sent.moved().note();
+    return List.of(
+        party,
+        sent.batch().number(),
+        sent.moved().day().toString(),
+        RecallFigures.bags(sent.moved().amount()),
+        RecallFigures.kg(sent.moved().amount().kg()),
+        note.isEmpty() ? "-" : note,
+        RecallWords.holds(sent.certain()));
   }
 
   private static final List<Column> BATCH =

@@ -45,10 +45,34 @@ final class TraceWords {
         + Figures.plain(lot.kg())
         + " kg came on "
         + lot.received()
-        + lot.supplier().map(it -> " from " + it).orElse(", supplier not given")
+        + lot.supplier().map(it -> " from " + it + theirs(lot)).orElse(", supplier not given")
+        + lot.bin().map(it -> ", in bin " + it).orElse("")
         + lot.bestBefore().map(day -> ", best before " + day).orElse("")
         + lot.inspection().map(it -> ", inspection " + it).orElse(", not inspected")
         + (lot.remark().isEmpty() ? "" : ", " + lot.remark());
+  }
+
+  /** By which numbers a supplier finds a lot; empty where none is told. */
+  private static String theirs(LotOf lot) {
+    List<String> numbers = new ArrayList<>();
+    lot.supplierLot().ifPresent(it -> numbers.add("their lot " + it));
+    lot.deliveryNote().ifPresent(it -> numbers.add("delivery note " + it));
+    return numbers.isEmpty() ? "" : " (" + String.join(", ", numbers) + ")";
+  }
+
+  /** Who sold what a number is of, and by which numbers they find it. */
+  static String supplier(Thing thing) {
+    return thing.lot().isEmpty()
+        ? "made here"
+        : thing
+            .lot()
+            .flatMap(lot -> lot.supplier().map(it -> it + theirs(lot)))
+            .orElse("not given");
+  }
+
+  /** What a lot or a batch is of, in a word. */
+  static String kindOf(Thing thing) {
+    return thing.lot().map(LotOf::ingredient).or(() -> thing.batch().map(Batch::code)).orElse("-");
   }
 
   /** What a number is of. */
@@ -71,13 +95,23 @@ final class TraceWords {
 
   /** Why a batch may hold a number. */
   static String why(Doubt doubt, String asked) {
-    String named =
-        String.join(", ", doubt.of()) + (doubt.more() > 0 ? " and " + doubt.more() + " more" : "");
     String of =
-        named.equals(asked) || doubt.reason() == Reason.TAKEN ? "" : ", may be of " + named;
-    return doubt.reason() == Reason.TAKEN
-        ? doubt.line() + ": of " + named + ", which may hold it"
-        : words(doubt.line(), doubt.reason(), doubt.names()) + of;
+        String.join(", ", doubt.of()) + (doubt.more() > 0 ? " and " + doubt.more() + " more" : "");
+    String may = of.equals(asked) || of.isEmpty() ? "" : ", may be of " + of;
+    return switch (doubt.reason()) {
+      case TAKEN -> doubt.line() + ": of " + of + ", which may hold it";
+      case FINES -> "the fines of " + of + " were put into it";
+      case PART_BAG -> "it was begun with a part bag of " + of;
+      case FLUSH_INTO -> "a flush that was run after " + of + " was put into it";
+      case NEXT_ON_LINE ->
+          "made next on the line after "
+              + of
+              + (doubt.names().isEmpty() ? "" : ", with a flush of " + doubt.names() + " between");
+      case ORDER_NOT_TOLD ->
+          "made at the same plant as " + of + ", and no record tells in which order";
+      case NOT_TOLD, LEFT_OUT, FLUSHED, NO_SUCH_LOT, LOT_OF_ANOTHER, FROM_BIN, NAMED_IN_BIN, BIN_EMPTY ->
+          words(doubt.line(), doubt.reason(), doubt.names()) + may;
+    };
   }
 
   static List<String> unknown(Unknown line) {
@@ -98,13 +132,7 @@ final class TraceWords {
       case FROM_BIN -> line + ": from bin " + names + ", in which other lots could be too";
       case NAMED_IN_BIN -> line + ": of this lot, which lay in bin " + names + " with others";
       case BIN_EMPTY -> line + ": from bin " + names + ", in which no lot of it could be";
-      case TAKEN -> line;
-      case FINES -> "fines put into it";
-      case PART_BAG -> "begun with a part bag";
-      case FLUSH_INTO -> "a flush put into it";
-      case NEXT_ON_LINE ->
-          "next on the line" + (names.isEmpty() ? "" : ", after a flush of " + names);
-      case ORDER_NOT_TOLD -> "at the same plant, and no record tells after which batch";
+      case TAKEN, FINES, PART_BAG, FLUSH_INTO, NEXT_ON_LINE, ORDER_NOT_TOLD -> line;
     };
   }
 }

@@ -10,6 +10,7 @@ import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.InitReport;
 import dev.pellucid.engine.goal.LeastCostReport;
 import dev.pellucid.engine.goal.NewReport;
+import dev.pellucid.engine.goal.RecallReport;
 import dev.pellucid.engine.goal.SheetReport;
 import dev.pellucid.engine.goal.TraceReport;
 import dev.pellucid.engine.goal.Version;
@@ -55,6 +56,7 @@ final class GoalOutput {
       case "least-cost" -> leastCost();
       case "figures" -> figures();
       case "trace" -> trace();
+      case "recall" -> recall();
       case "init" -> init();
       case "new" -> newFile();
       // They say what they wrote, and where on the disk: nothing that a page could show.
@@ -138,6 +140,18 @@ final class GoalOutput {
     TraceReport report =
         Pellucid.trace(folder.state(), PrintedPaths.BELOW_FOLDER, given("lot"), given("batch"));
     return report.text();
+  }
+
+  private String recall() throws IOException {
+    RecallReport report =
+        Pellucid.recall(
+            folder.state(),
+            PrintedPaths.BELOW_FOLDER,
+            DocFolder.DAY,
+            given("lot"),
+            given("batch"));
+    report.write(folder.root().resolve(TARGET).resolve("recall"));
+    return told(report.problem(), report.text());
   }
 
   /** Without the way to the folder, which is another one on each machine. */

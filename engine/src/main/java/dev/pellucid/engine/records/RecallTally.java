@@ -1,0 +1,66 @@
+package dev.pellucid.engine.records;
+
+import dev.pellucid.engine.records.Recall.Affected;
+import dev.pellucid.engine.records.Recall.Amount;
+import dev.pellucid.engine.records.Recall.Answer;
+import dev.pellucid.engine.records.Recall.Call;
+import dev.pellucid.engine.records.Recall.Store;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * What a recall comes to, summed up once for all who show it.
+ *
+ * @param certain of the batches that hold the thing, planned ones apart
+ * @param possible of those that may
+ * @param planned how many batches are to be made with it, or may be
+ * @param toStop how many lots and batches nobody has stopped yet
+ * @param left of the thing itself; absent where nobody can say
+ */
+public record RecallTally(
+    Part certain, Part possible, int planned, int toStop, Optional<Store> left) {
+  /**
+   * Of the batches of one sort.
+   *
+   * @param batches how many were made
+   * @param onLine how many of them only by what was left behind on the line
+   * @param out what parties got of them, less what came back
+   * @param parties how many got any
+   * @param store what is left of them, as far as that is told
+   * @param notTold of how many nobody can say what is left
+   * @param notCounted of how many only the books say it
+   */
+  public record Part(
+      int batches, int onLine, Amount out, int parties, Amount store, int notTold, int notCounted) {}
+
+  /** Sums an answer up. */
+  public static RecallTally of(Answer answer) {
+    return new RecallTally(
+        part(answer.certain(), answer.calls().stream().map(Call::certain).toList()),
+        part(answer.possible(), answer.calls().stream().map(Call::possible).toList()),
+        answer.stop().planned().size(),
+        answer.stop().hold().size(),
+        answer.balance().store());
+  }
+
+  private static Part part(List<Affected> batches, List<Amount> out) {
+    List<Affected> made = batches.stream().filter(one -> !one.isPlanned()).toList();
+    Amount store = Amount.NONE;
+    for (Affected one : made) {
+      store = store.plus(one.balance().store().map(Store::amount).orElse(Amount.NONE));
+    }
+    return new Part(
+        made.size(),
+        count(made, Affected::onLine),
+        out.stream().reduce(Amount.NONE, Amount::plus),
+        (int) out.stream().filter(one -> !one.equals(Amount.NONE)).count(),
+        store,
+        count(made, one -> one.balance().store().isEmpty()),
+        count(made, one -> one.balance().store().filter(it -> it.counted().isEmpty()).isPresent()));
+  }
+
+  private static int count(List<Affected> all, Predicate<Affected> which) {
+    return (int) all.stream().filter(which).count();
+  }
+}

@@ -1,0 +1,147 @@
+package dev.pellucid.engine.report;
+
+import static dev.pellucid.engine.report.RecallFigures.figures;
+import static dev.pellucid.engine.report.RecallFigures.kg;
+import static dev.pellucid.engine.report.RecallFigures.name;
+import static dev.pellucid.engine.report.RecallFigures.words;
+
+import dev.pellucid.engine.records.Recall.Affected;
+import dev.pellucid.engine.records.Recall.InBin;
+import dev.pellucid.engine.records.Recall.Left;
+import dev.pellucid.engine.records.Recall.Store;
+import dev.pellucid.engine.records.RecallList;
+import dev.pellucid.engine.report.Block.Folded;
+import dev.pellucid.engine.report.Block.Heading;
+import dev.pellucid.engine.report.Block.Points;
+import dev.pellucid.engine.report.Block.Table;
+import dev.pellucid.engine.report.Block.Verbatim;
+import dev.pellucid.engine.report.Block.Warnings;
+import dev.pellucid.engine.report.Block.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What to stop: what lies in the store, what is to be made of it, and what to write where. */
+final class RecallStop {
+  /** A longer list of files is folded on a page; the table above it has every number. */
+  private static final int LONG = 12;
+
+  private final RecallList told;
+  private final RecallLines lines;
+
+  RecallStop(RecallList told) {
+    this.told = told;
+    this.lines = new RecallLines(told);
+  }
+
+  void into(List<Block> blocks) {
+    List<Left> hold = told.answer().stop().hold();
+    List<Left> held = told.answer().stop().held();
+    blocks.add(new Heading("STOP: what must not leave, and must not be used", false));
+    if (hold.isEmpty()) {
+      blocks.add(
+          new Words(
+              held.isEmpty()
+                  ? "Nothing of it is left in the store, as far as records tell."
+                  : "All of it that is left is stopped already."));
+    } else {
+      blocks.add(new Words("Lock these up, and put them on hold:"));
+      blocks.add(table(hold));
+    }
+    if (!held.isEmpty()) {
+      blocks.add(new Words("Stopped already; leave them where they are:"));
+      blocks.add(table(held));
+    }
+    if (!hold.isEmpty() || !held.isEmpty()) {
+      blocks.add(new Warnings(List.of(REWORK)));
+    }
+    bins(told.answer().stop().bins(), blocks);
+    planned(told.answer().stop().planned(), blocks);
+    write(hold, blocks);
+  }
+
+  private static final String REWORK =
+      "Put nothing of these into another batch: not as rework, not as fines or flush, and fill up no"
+          + " part bag of them.";
+
+  private static Table table(List<Left> all) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Left one : all) {
+      rows.add(
+          List.of(
+              one.thing().number(),
+              TraceWords.kindOf(one.thing()),
+              RecallWords.holds(one.certain()),
+              one.store().map(it -> kg(it.amount().kg())).orElse(RecallFigures.NOT_TOLD),
+              one.store().map(it -> RecallFigures.bags(it.amount())).orElse("-"),
+              one.store()
+                  .flatMap(Store::counted)
+                  .map(Object::toString)
+                  .orElse("no"),
+              RecallWords.word(one.state())));
+    }
+    return RecallFigures.table(
+        List.of(
+            name("Lot or batch"),
+            words("Of"),
+            name("Holds it"),
+            figures("kg left"),
+            figures("Bags"),
+            name("Counted"),
+            words("Stands")),
+        rows);
+  }
+
+  private static void bins(List<InBin> bins, List<Block> blocks) {
+    if (!bins.isEmpty()) {
+      blocks.add(
+          new Warnings(
+              bins.stream()
+                  .map(
+                      bin ->
+                          "Take nothing from bin "
+                              + bin.bin()
+                              + ": "
+                              + String.join(", ", bin.lots())
+                              + (bin.lots().size() > 1 ? " may lie in it together" : " lies in it")
+                              + bin.emptied()
+                                  .map(day -> ", emptied last on " + day)
+                                  .orElse(", and no record tells when it was last empty")
+                              + ".")
+                  .toList()));
+    }
+  }
+
+  private void planned(List<Affected> planned, List<Block> blocks) {
+    if (planned.isEmpty()) {
+      return;
+    }
+    blocks.add(
+        new Words(
+            "Planned. Do not make these before their records name other lots, or, where it is only"
+                + " the line, before the line is clean:"));
+    blocks.add(new Points(planned.stream().map(this::planned).toList()));
+  }
+
+  private String planned(Affected one) {
+    String of = one.batch().number() + " of " + one.batch().day();
+    if (one.certain()) {
+      return of + " would hold " + kg(one.kg()) + " kg of it: its record names it";
+    }
+    String most = one.most().whole() ? ", " + kg(one.most()) + " kg at most" : "";
+    return of + " may hold it" + most + ": " + RecallWords.why(one, told.number());
+  }
+
+  private void write(List<Left> hold, List<Block> blocks) {
+    for (RecallLines.Write one : lines.toHold(hold)) {
+      blocks.add(new Words(one.words()));
+      if (!one.files().isEmpty()) {
+        Points files = new Points(one.files());
+        blocks.add(
+            one.files().size() > LONG
+                ? new Folded("All " + one.files().size() + " records", List.of(files))
+                : files);
+      }
+      blocks.add(new Verbatim(one.lines()));
+    }
+  }
+}

@@ -1,0 +1,168 @@
+package dev.pellucid.engine.report;
+
+import static dev.pellucid.engine.report.RecallFigures.amount;
+
+import dev.pellucid.engine.html.Inline;
+import dev.pellucid.engine.records.Recall.Limit;
+import dev.pellucid.engine.records.Recall.Store;
+import dev.pellucid.engine.records.RecallTally;
+import dev.pellucid.engine.records.RecallTally.Part;
+import dev.pellucid.engine.records.RecallList;
+import dev.pellucid.engine.report.Block.Fact;
+import dev.pellucid.engine.report.Block.Facts;
+import dev.pellucid.engine.report.Block.Heading;
+import dev.pellucid.engine.report.Block.Points;
+import dev.pellucid.engine.report.Block.Stamp;
+import dev.pellucid.engine.report.Block.Title;
+import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.text.Plural;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A recall as text and as a page that prints on A4, for somebody who has to stop and to call: what
+ * it is, what to stop, whom to call, then the rest.
+ */
+public final class RecallText {
+  private static final String MORE = Inline.text("report/recall.css");
+
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Local law and the authority come first. In many places feed that may be unsafe has to be"
+              + " told to the authority at once, whatever its amount: find out whom to tell, and do"
+              + " not wait until the list is whole.",
+          "A veterinarian, and whoever sold the lot, may know what the fault does to fish and to"
+              + " people. Tell them early.",
+          "Keep what is stopped, what comes back and the samples apart and marked. Nothing is mixed,"
+              + " reworked or thrown away until somebody who may decide has decided.",
+          "Write down whom you called, when, and how much they have left; write what comes back into"
+              + " returned: of its batch.",
+          "This list is as good as the records. Ask the people who made and loaded these batches.");
+
+  private final RecallList told;
+  private final RecallTally tally;
+
+  private RecallText(RecallList told) {
+    this.told = told;
+    this.tally = told.tally();
+  }
+
+  /** Plain text; lines end in {@code \n}. */
+  public static String text(RecallList told) {
+    return new TextPage().render(new RecallText(told).blocks());
+  }
+
+  /** One file, to be written as UTF-8. */
+  public static String html(RecallList told) {
+    return new HtmlPage()
+        .render("Recall of " + told.number(), MORE, new RecallText(told).blocks());
+  }
+
+  private List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Title("Recall of " + told.number(), ""));
+    if (!told.unsearched().isEmpty()) {
+      blocks.add(new Stamp("THIS LIST MAY NOT BE WHOLE", NOT_WHOLE));
+    }
+    blocks.add(new Facts(head()));
+    new RecallStop(told).into(blocks);
+    new RecallCalls(told).into(blocks);
+    new RecallBalances(told).into(blocks);
+    RecallWays ways = new RecallWays(told);
+    ways.samples(blocks);
+    ways.ways(blocks);
+    searched(blocks);
+    blocks.add(new Heading("Before you act on it", false));
+    blocks.add(new Points(CAUTIONS));
+    return blocks;
+  }
+
+  private static final List<String> NOT_WHOLE =
+      List.of("something could not be searched; it is told below, under What was searched");
+
+  private List<Fact> head() {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact("It is", TraceWords.facts(told.answer().thing(), ", ")));
+    if (told.answer().thing().lot().isPresent()) {
+      facts.add(new Fact("Tell its supplier", TraceWords.supplier(told.answer().thing())));
+    }
+    facts.add(new Fact("It stands", RecallWords.state(told.answer().state())));
+    boolean made = told.answer().thing().batch().isPresent();
+    facts.add(
+        new Fact(
+            made ? "It and what holds it" : "Hold it",
+            batches(tally.certain().batches()) + ", by the records"));
+    facts.add(new Fact("May hold it", may(tally.possible())));
+    if (tally.planned() > 0) {
+      facts.add(new Fact("Planned", batches(tally.planned()) + ", not to be made yet"));
+    }
+    facts.add(new Fact("Out, of those that hold it", out(tally.certain())));
+    facts.add(new Fact("Out, of those that may", out(tally.possible())));
+    if (!made) {
+      facts.add(
+          new Fact(
+              "In the house, of it itself",
+              tally.left().map(RecallText::store).orElse("no record can say")));
+    }
+    facts.add(new Fact("In the house, with it", house(tally.certain())));
+    facts.add(new Fact("In the house, perhaps", house(tally.possible())));
+    facts.add(new Fact("Asked in", told.house() + ", on " + told.day()));
+    return facts;
+  }
+
+  private static String may(Part part) {
+    if (part.batches() == 0) {
+      return "no batch, as far as records tell";
+    }
+    String onLine =
+        part.onLine() == 0
+            ? ""
+            : "; " + part.onLine() + " of them only by what was left behind on the line";
+    return batches(part.batches()) + ", and no record can say" + onLine;
+  }
+
+  private static String batches(int number) {
+    return Plural.of(number, "batch", "batches");
+  }
+
+  private static String out(Part part) {
+    return part.parties() == 0
+        ? "nothing"
+        : amount(part.out()) + ", to " + Plural.of(part.parties(), "party", "parties");
+  }
+
+  private static String store(Store store) {
+    return amount(store.amount()) + ", " + RecallWords.counted(store);
+  }
+
+  private static String house(Part part) {
+    List<String> but = new ArrayList<>();
+    if (part.notCounted() > 0) {
+      but.add("of " + batches(part.notCounted()) + " by the books only");
+    }
+    if (part.notTold() > 0) {
+      but.add("of " + batches(part.notTold()) + " nobody can say");
+    }
+    return amount(part.store()) + (but.isEmpty() ? "" : ", " + String.join(", ", but));
+  }
+
+  private void searched(List<Block> blocks) {
+    blocks.add(new Heading("What was searched", false));
+    blocks.add(new Words("Searched: " + told.searched() + "."));
+    List<String> missed = new ArrayList<>();
+    told.unsearched().forEach(one -> missed.add("NOT SEARCHED: " + one));
+    told.answer().notFollowed().stream()
+        .filter(one -> one.limit() != Limit.PARTY_NOT_TOLD)
+        .forEach(one -> missed.add(RecallWords.notFollowed(one)));
+    if (!told.answer().circle().isEmpty()) {
+      missed.add(
+          "By their records these batches hold themselves, which cannot be: "
+              + String.join(", ", told.answer().circle())
+              + ". No kg is told of what passes between them.");
+    }
+    blocks.add(
+        missed.isEmpty()
+            ? new Words("Nothing was left out.")
+            : new Points(missed));
+  }
+}

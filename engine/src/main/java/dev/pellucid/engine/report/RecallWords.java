@@ -1,0 +1,91 @@
+package dev.pellucid.engine.report;
+
+import dev.pellucid.engine.records.Recall.Affected;
+import dev.pellucid.engine.records.Recall.Kind;
+import dev.pellucid.engine.records.Recall.Limit;
+import dev.pellucid.engine.records.Recall.NotFollowed;
+import dev.pellucid.engine.records.Recall.State;
+import dev.pellucid.engine.records.Recall.Store;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The words of a recall. */
+final class RecallWords {
+  private RecallWords() {}
+
+  /** How it came in, short enough for a picture. */
+  static String kind(Kind kind) {
+    return switch (kind) {
+      case WEIGHED -> "weighed in";
+      case PREMIX -> "as premix";
+      case REWORK -> "as rework";
+      case FLUSH -> "with a flush";
+      case FINES -> "as fines";
+      case PART_BAG -> "as part bag";
+      case NEXT_ON_LINE -> "next on line";
+      case SAME_BIN -> "same bin";
+      case LOT_NOT_TOLD -> "lot not told";
+      case ORDER_NOT_TOLD -> "order not told";
+    };
+  }
+
+  static String holds(boolean certain) {
+    return certain ? "certain" : "possible";
+  }
+
+  /** How it stands in a word, and why where it is stopped. */
+  static String word(State state) {
+    String word = state.word().equals("open") ? "not decided" : state.word();
+    return word + (state.because().isEmpty() ? "" : ": " + state.because());
+  }
+
+  /** How a lot or a batch stands, with the day and who said it, where that is told. */
+  static String state(State state) {
+    String word = state.word().equals("open") ? "not decided" : state.word();
+    String because = state.because().isEmpty() ? "" : ": " + state.because();
+    return word
+        + state.day().map(day -> " since " + day).orElse("")
+        + (state.by().isEmpty() ? "" : " by " + state.by())
+        + because;
+  }
+
+  static String counted(Store store) {
+    return store.counted().map(day -> "counted on " + day).orElse("by the books only");
+  }
+
+  /** Why a batch may hold it, each reason once. */
+  static String why(Affected batch, String asked) {
+    List<String> all =
+        batch.why().stream().map(doubt -> TraceWords.why(doubt, asked)).distinct().toList();
+    return all.isEmpty() ? "no record says why" : String.join("; ", all);
+  }
+
+  static String notFollowed(NotFollowed one) {
+    String numbers = one.numbers().stream().collect(Collectors.joining(", "));
+    String words = one.words().isEmpty() ? "" : " (" + one.words() + ")";
+    return switch (one.limit()) {
+      case SECOND_ON_LINE ->
+          "Only the batch made next on the line was followed, not the ones behind it: "
+              + numbers
+              + ".";
+      case TOLD_IN_WORDS ->
+          "Where a flush or fines went is told in words, not by the number of a batch: "
+              + numbers
+              + words
+              + ". Ask who wrote it.";
+      case PLANT_NOT_KNOWN ->
+          "At which plant it was made is not known, since its recipe cannot be read, so nothing"
+              + " was looked for next on the line: "
+              + numbers
+              + ".";
+      case PARTY_NOT_TOLD ->
+          "Delivered, and no record tells to whom: "
+              + numbers
+              + ". Look for the delivery notes before you call this list whole.";
+      case MADE_BEFORE ->
+          "Not counted: "
+              + numbers
+              + ". A line of it does not tell its lot, but it was made before there was any.";
+    };
+  }
+}
