@@ -44,6 +44,7 @@ public final class BatchRecordCheck {
           new LotExpired(),
           new LotExpiresFirst(),
           new LotFailed(),
+          new LotNotPassed(),
           new LotAboveMaximum(),
           new LotNotInspected(),
           new LotCameLater(),
@@ -83,7 +84,8 @@ public final class BatchRecordCheck {
             RULES.stream().map(RecordRule::code),
             Following.codes().stream(),
             Stream.of(
-                NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE, ModifiedLot.CODE),
+                NO_RECIPE, NOT_RECKONED, UnlikeLibrary.CODE, ModifiedLot.CODE),
+            StoreCheck.codes().stream(),
             LotsTogether.codes().stream())
         .flatMap(codes -> codes)
         .toList();
@@ -211,7 +213,7 @@ public final class BatchRecordCheck {
       }
     }
     Stock stock = new Stock(tables, uses, overMaxima.barred(tables));
-    stock.check(out);
+    new StoreBooks(tables, stock).look(out);
     overMaxima.look(tables, out);
     UnlikeLibrary.look(tables, overMaxima, out);
     ModifiedLot.look(tables, out);
@@ -247,11 +249,12 @@ public final class BatchRecordCheck {
       Folded.tell(batch, said, out);
     }
     return batch.used().stream()
-        .filter(used -> !used.entry().lot().isEmpty())
+        .filter(used -> !used.entry().lot().isEmpty() || Bins.isFromBin(used.entry()))
         .map(
             used ->
                 new Use(
                     used.entry().lot(),
+                    Bins.isFromBin(used.entry()) ? used.entry().bin() : "",
                     record.number(),
                     record.day(),
                     used.kg(),

@@ -23,7 +23,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * What all recipes of a folder share in one state and for one day: data, premixes and profiles, the
@@ -146,6 +148,14 @@ public final class Shared {
     return plant.isPresent()
         ? Optional.ofNullable(planners.get(plant.get().name()))
         : Optional.empty();
+  }
+
+  /** What a lot can be passed for by name: recipes, premixes and profiles, sound or not. */
+  Set<String> named() {
+    Set<String> names = new TreeSet<>(trees().called());
+    names.addAll(trees().profileNames());
+    resolver.profiles().forEach(profile -> names.add(profile.name()));
+    return names;
   }
 
   /** The day of the run. */
