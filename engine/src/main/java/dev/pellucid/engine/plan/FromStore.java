@@ -50,6 +50,9 @@ public record FromStore(
       if (isMixed()) {
         return "bin " + bin + ": " + String.join(", ", lots);
       }
+      if (lots.isEmpty()) {
+        return "bin " + bin;
+      }
       return bin.isEmpty() ? number : number + " from bin " + bin;
     }
   }

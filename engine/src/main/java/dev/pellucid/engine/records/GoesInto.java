@@ -45,7 +45,7 @@ public record GoesInto(
   /** A batch of a premix; where no dose is told, a feed might be of it alone. */
   public static GoesInto of(ResolvedPremix premix, double kg, LocalDate day, LocalDate today) {
     double dose = premix.dose().map(share -> share.part()).orElse(1.0);
-    return ofPremix(premix.code(), kg / dose, day, later(day, today));
+    return ofPremix(premix.code(), kg / dose, day, today);
   }
 
   /** What a batch is ordered for, on its own day or later. */
@@ -57,7 +57,7 @@ public record GoesInto(
   }
 
   private static GoesInto ofPremix(String code, double feedKg, LocalDate day, LocalDate known) {
-    return new GoesInto(code, Set.of(code), true, feedKg, day, known);
+    return new GoesInto(code, Set.of(code), true, feedKg, day, later(day, known));
   }
 
   private static LocalDate later(LocalDate one, LocalDate other) {

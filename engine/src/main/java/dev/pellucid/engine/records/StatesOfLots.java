@@ -67,9 +67,10 @@ final class StatesOfLots {
           Finding.error(
                   DAYS,
                   state.place(),
-                  "lot " + lot.number() + " came on " + lot.received() + ", and is " + word(state))
+                  "lot " + lot.number() + " came on " + lot.received() + ", and " + word(state)
+                      + " is before that")
               .seeing("lot written", lot.declared())
-              .helping("fix the day that is wrong: nobody can look at what has not come"));
+              .helping("fix the day that is wrong"));
     }
     if (state.day().isAfter(day)) {
       return Optional.of(future(state.place(), word(state) + " is in the future"));
@@ -84,8 +85,9 @@ final class StatesOfLots {
                       + lot.number()
                       + " went back on "
                       + back.get().day()
-                      + ", and is "
-                      + word(state))
+                      + ", and "
+                      + word(state)
+                      + " is after that")
               .seeing("the other", back.get().place())
               .helping("what came again is another delivery: give it a number of its own"));
     }

@@ -45,22 +45,29 @@ final class WithoutSupplier {
 
   private static Finding finding(List<Lot> lots, String where) {
     Lot first = lots.get(0);
-    String what =
-        lots.size() == 1 ? "lot " + first.number() : Plural.of(lots.size(), "lot") + where;
+    boolean one = lots.size() == 1;
     Finding finding =
-        Finding.warning(CODE, first.declared(), what + (lots.size() == 1 ? " does" : " do")
-            + " not tell " + lacking(lots));
-    return (lots.size() == 1 ? finding : finding.noting(numbers(lots)))
+        Finding.warning(
+            CODE,
+            first.declared(),
+            one
+                ? "lot " + first.number() + " does not tell " + lacking(lots, "it", "number")
+                : Plural.of(lots.size(), "lot")
+                    + where
+                    + " do not tell "
+                    + lacking(lots, "them", "numbers"));
+    return (one ? finding : finding.noting(numbers(lots)))
         .helping("write supplier: and supplier-lot: from the sack or the delivery note")
         .helping("where the seller gives no number, write none, and the day and note it came with");
   }
 
-  private static String lacking(List<Lot> lots) {
+  private static String lacking(List<Lot> lots, String them, String numbers) {
     boolean who = lots.stream().anyMatch(lot -> lot.supplier().isEmpty());
     boolean number = lots.stream().anyMatch(lot -> lot.supplierLot().isEmpty());
+    String sold = "who sold " + them;
     return who && number
-        ? "who sold it and under what number"
-        : who ? "who sold it" : "the number that the supplier has for it";
+        ? sold + " and under what " + numbers
+        : who ? sold : "under what " + numbers + (lots.size() == 1 ? " it was sold" : " they were sold");
   }
 
   private static String numbers(List<Lot> lots) {

@@ -15,11 +15,15 @@ import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Title;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.text.Plural;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -69,9 +73,7 @@ public final class PurchaseSheet {
     if (!late.isEmpty()) {
       blocks.add(new Warnings(late));
     }
-    List<Good> lacking = list.goods().stream().filter(good -> good.lacking() > 0).toList();
-    blocks.add(new Heading("To order", false));
-    blocks.add(lacking.isEmpty() ? new Words("Nothing: the store has it all.") : toOrder(lacking));
+    toOrder(blocks);
     if (!list.premixes().isEmpty()) {
       blocks.add(new Heading("Premixes to make first", false));
       blocks.add(premixes());
@@ -111,64 +113,86 @@ public final class PurchaseSheet {
     return late;
   }
 
-  private Table toOrder(List<Good> goods) {
+  /** For each who sells, so that one call orders it; what nobody is told to sell goes last. */
+  private void toOrder(List<Block> blocks) {
+    Map<String, List<Good>> bySupplier = new LinkedHashMap<>();
+    for (Good good : list.goods()) {
+      if (good.lacking() > 0) {
+        String from = good.ordering().flatMap(Ordering::supplier).orElse("");
+        bySupplier.computeIfAbsent(from, none -> new ArrayList<>()).add(good);
+      }
+    }
+    List<Good> untold = bySupplier.remove("");
+    if (untold != null) {
+      bySupplier.put("", untold);
+    }
+    bySupplier.forEach(
+        (from, goods) -> {
+          blocks.add(new Heading(from.isEmpty() ? "To order" : "To order from " + from, false));
+          blocks.add(orders(goods));
+        });
+    if (bySupplier.isEmpty()) {
+      blocks.add(new Heading("To order", false));
+      blocks.add(new Words("Nothing: the store has it all."));
+    } else {
+      blocks.add(new Words(together(bySupplier.values())));
+    }
+  }
+
+  private String together(Collection<List<Good>> goods) {
+    List<Good> all = goods.stream().flatMap(List::stream).toList();
+    double sum = all.stream().mapToDouble(PurchaseSheet::money).sum();
+    long unpriced = all.stream().filter(good -> good.perKg().isEmpty()).count();
+    return "Together about "
+        + Figures.fixed(sum, 2)
+        + " "
+        + currency
+        + (unpriced == 0 ? "." : ", without " + Plural.of(unpriced, "ingredient") + " of no price.");
+  }
+
+  private static double money(Good good) {
+    return good.ordered() * good.perKg().orElse(0);
+  }
+
+  private Table orders(List<Good> goods) {
     List<List<String>> rows = new ArrayList<>();
-    double sum = 0;
-    boolean priced = true;
     for (Good good : goods) {
-      double money = good.ordered() * good.perKg().orElse(0);
-      sum += money;
-      priced &= good.perKg().isPresent();
       rows.add(
           List.of(
               good.title(),
               good.orderBy().map(LocalDate::toString).orElse(""),
               good.from().toString(),
-              upToGram(good.lacking()),
               packs(good),
               good.packs().isPresent() ? kg(good.over()) : "",
-              money(good.perPack().isPresent() ? good.perPack() : good.perKg()),
-              good.perKg().isPresent() ? Figures.fixed(money, 2) : "",
-              good.ordering().flatMap(Ordering::supplier).orElse(""),
+              good.perKg().isPresent() ? Figures.fixed(money(good), 2) : "",
               ""));
     }
-    rows.add(
-        List.of(
-            priced ? "Together" : "Together, what has a price",
-            "",
-            "",
-            "",
-            "",
-            "",
-            "",
-            Figures.fixed(sum, 2),
-            "",
-            ""));
     return new Table(
         List.of(
             new Column("Ingredient", Holds.WORDS),
             new Column("Order by", Holds.NAME),
             new Column("Lacks on", Holds.NAME),
-            new Column("Lacks kg", Holds.FIGURES),
             new Column("Order", Holds.FIGURES),
             new Column("Over kg", Holds.FIGURES),
-            new Column(currency + " each", Holds.FIGURES),
             new Column("About " + currency, Holds.FIGURES),
-            new Column("From", Holds.WORDS),
             new Column("Ordered", Holds.ROOM)),
         rows,
-        true);
+        false);
   }
 
-  /** {@code 4 of 25 kg}; where no pack is told, kg. */
+  /** {@code 4 of 25 kg at 43.75}; where no pack is told, {@code 40.000 kg at 1.15}. */
   private static String packs(Good good) {
     return good.packs().isPresent()
-        ? good.packs().getAsLong() + " of " + Figures.plain(good.pack().orElseThrow()) + " kg"
-        : upToGram(good.ordered()) + " kg";
+        ? good.packs().getAsLong()
+            + " of "
+            + Figures.plain(good.pack().orElseThrow())
+            + " kg"
+            + at(good.perPack())
+        : upToGram(good.ordered()) + " kg" + at(good.perKg());
   }
 
-  private static String money(OptionalDouble figure) {
-    return figure.isPresent() ? Figures.fixed(figure.getAsDouble(), 2) : "untold";
+  private static String at(OptionalDouble price) {
+    return price.isPresent() ? " at " + Figures.fixed(price.getAsDouble(), 2) : ", price untold";
   }
 
   private Table premixes() {
@@ -250,10 +274,17 @@ public final class PurchaseSheet {
                         good.title(),
                         good.from().toString(),
                         upToGram(good.needed()),
-                        good.fromStore() > 0 ? kg(good.fromStore()) : "",
+                        good.fromStore() > 0 ? fromStore(good) : "",
                         good.lacking() > 0 ? upToGram(good.lacking()) : ""))
             .toList(),
         false);
+  }
+
+  /** So that it adds up with the figures beside it. */
+  private static String fromStore(Good good) {
+    return new BigDecimal(upToGram(good.needed()))
+        .subtract(new BigDecimal(upToGram(good.lacking())))
+        .toPlainString();
   }
 
   private static String kg(double kg) {
