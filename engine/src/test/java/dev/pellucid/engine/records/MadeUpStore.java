@@ -109,7 +109,7 @@ final class MadeUpStore {
               day,
               random.nextInt(5) == 0 ? 0 : day + 1 + random.nextInt(40),
               kg,
-              random.nextInt(3) == 0 ? "B-" + meal + random.nextInt(2) : "",
+              random.nextInt(2) == 0 ? "B-" + meal + random.nextInt(2) : "",
               states(day),
               moved ? 1 + random.nextInt(4) : 0,
               moved ? random.nextInt(3) : 0,

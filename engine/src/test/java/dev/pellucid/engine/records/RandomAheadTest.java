@@ -70,7 +70,7 @@ class RandomAheadTest {
     Ahead ahead =
         MaterialRequirements.of(planned, tables, premixes, new Stock(tables, uses), TODAY);
     assertEquals(plain.taken, taken(ahead), seed);
-    assertEquals(goods(plain), goods(ahead, store), seed);
+    assertEquals(goods(plain), goods(ahead, store, tables), seed);
     assertEquals(premixes(plain), premixes(ahead.list()), seed);
     assertEquals(left(plain, store), left(ahead, tables), seed);
     Map<String, Long> spoils = new TreeMap<>();
@@ -209,9 +209,8 @@ class RandomAheadTest {
     return goods;
   }
 
-  private Map<String, String> goods(Ahead ahead, MadeUpStore store) {
+  private Map<String, String> goods(Ahead ahead, MadeUpStore store, FeedTables tables) {
     Map<String, String> titles = new TreeMap<>();
-    FeedTables tables = tables(store);
     MadeUpStore.MEALS.forEach(
         meal ->
             titles.put(
