@@ -104,19 +104,23 @@ final class BatchSheet {
     return plan.sizeTold() ? size : size + " (no size is given; the program chose it)";
   }
 
-  private static List<Fact> premix(Premixing premixing) {
+  private List<Fact> premix(Premixing premixing) {
     List<Fact> facts = new ArrayList<>();
     if (!premixing.dose().isEmpty()) {
       facts.add(new Fact("Dose", premixing.dose() + " of weighed feed"));
     }
     if (!premixing.needs().isEmpty()) {
+      boolean planned = plan.number().isPresent();
       String needs =
           premixing.needs().stream()
               .map(need -> need.code() + " " + Figures.plain(need.kg().asDouble()) + " kg")
               .collect(Collectors.joining(", "));
       String bags = ", rounded up to whole bags of " + premixing.bag().inKg() + " kg";
       String more = premixing.forTheMixer() ? " and to what the mixer mixes evenly" : "";
-      facts.add(new Fact("For one batch each of", needs + bags + more));
+      facts.add(
+          new Fact(
+              planned ? "One batch each takes" : "For one batch each of",
+              planned ? needs : needs + bags + more));
     }
     return facts;
   }
