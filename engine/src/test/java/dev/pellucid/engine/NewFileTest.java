@@ -269,7 +269,14 @@ class NewFileTest {
     filled(
         form,
         Map.of(
-            "best-before", "2027-06-01", "quantity", "3000", "inspection", "passed", "supplier", "Quern"));
+            "best-before",
+            "2027-06-01",
+            "quantity",
+            "3000",
+            "inspection",
+            "passed",
+            "supplier",
+            "Quern"));
     nothingIsTold();
   }
 

@@ -89,13 +89,11 @@ class SheetRunTest {
     String all = list();
     // Four packs of 25 kg at 1.75 EUR/kg, of which 5 kg are left over; five days before the batch.
     assertTrue(
-        all.contains(
-            "Wheat gluten, vital 2026-11-26 2026-12-01 4 of 25 kg at 43.75 5.000 175.00"),
+        all.contains("Wheat gluten, vital 2026-11-26 2026-12-01 4 of 25 kg at 43.75 5.000 175.00"),
         all);
     // Nobody says how it is sold.
     assertTrue(
-        all.contains(
-            "Blood meal, spray-dried, pig and poultry 2026-12-01 40.000 kg at 1.15 46.00"),
+        all.contains("Blood meal, spray-dried, pig and poultry 2026-12-01 40.000 kg at 1.15 46.00"),
         all);
     assertTrue(
         all.contains(

@@ -88,9 +88,7 @@ final class PricesReader {
               pack,
               days,
               its.string(PricesVocabulary.SUPPLIER),
-              its.has(PricesVocabulary.PACK)
-                  ? its.placeOf(PricesVocabulary.PACK)
-                  : name.span(),
+              its.has(PricesVocabulary.PACK) ? its.placeOf(PricesVocabulary.PACK) : name.span(),
               name.span()));
     }
   }

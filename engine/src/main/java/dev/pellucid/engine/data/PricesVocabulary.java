@@ -25,8 +25,7 @@ final class PricesVocabulary {
       Keys.of("how an ingredient is ordered", PACK, LEAD_TIME, SUPPLIER);
 
   static final Keys ORDERING_ENTRIES_KEYS =
-      Keys.of("a block of ordering")
-          .orElse("the name of an ingredient", new Block(ORDERING_KEYS));
+      Keys.of("a block of ordering").orElse("the name of an ingredient", new Block(ORDERING_KEYS));
 
   static final Key<Text> FROM = must("from", DAY, "the day from which the prices hold");
   static final Key<Block> PRICES =

@@ -131,7 +131,9 @@ final class ReferenceFindings {
 
   static Finding orderingTwice(Ordering one, Span earlier) {
     return Finding.error(
-            PRICE_TWICE, one.place(), one.ingredient() + " is ordered in two ways from the same day")
+            PRICE_TWICE,
+            one.place(),
+            one.ingredient() + " is ordered in two ways from the same day")
         .seeing("the other", earlier)
         .helping("keep one, or change the day of the file");
   }

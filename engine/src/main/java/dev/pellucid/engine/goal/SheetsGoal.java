@@ -84,8 +84,7 @@ public final class SheetsGoal {
       ResolvedPremix premix, Optional<BatchPlan> plan, GoesInto goesInto, List<Written> written) {}
 
   /** A batch that lots were put aside for. */
-  private record Written(
-      Planned planned, Optional<BatchPlan> plan, Optional<PrintedLabel> label) {
+  private record Written(Planned planned, Optional<BatchPlan> plan, Optional<PrintedLabel> label) {
     BatchRecord record() {
       return planned.record();
     }
@@ -190,8 +189,7 @@ public final class SheetsGoal {
   }
 
   /** Those of premixes, in the order of their paths; no plan of one whose file has an error. */
-  private List<OfPremix> premixes(
-      List<OfRecipe> approved, List<DependsOn> recipes, Whole whole) {
+  private List<OfPremix> premixes(List<OfRecipe> approved, List<DependsOn> recipes, Whole whole) {
     Map<String, String> paths = shared.trees().premixPaths();
     Map<String, ResolvedPremix> sound = new TreeMap<>(shared.resolver().premixes());
     sound.keySet().removeIf(code -> whole.faulty().contains(paths.getOrDefault(code, "")));
@@ -244,8 +242,7 @@ public final class SheetsGoal {
   }
 
   /** As the scales show it, where that is planned. */
-  private static Planned planned(
-      BatchRecord record, BatchTarget order, Optional<BatchPlan> plan) {
+  private static Planned planned(BatchRecord record, BatchTarget order, Optional<BatchPlan> plan) {
     return new Planned(record, plan.map(Picking::weights).map(order::weighing).orElse(order));
   }
 

@@ -15,10 +15,7 @@ import java.util.stream.Collectors;
  * @param afterPlanned how many planned batches were given their lots before; 0 of a planned batch
  */
 public record FromStore(
-    Map<String, List<Taken>> lots,
-    List<Split> splits,
-    List<Lacking> lacking,
-    int afterPlanned) {
+    Map<String, List<Taken>> lots, List<Split> splits, List<Lacking> lacking, int afterPlanned) {
   static final FromStore UNKNOWN = new FromStore(Map.of(), List.of(), List.of(), 0);
 
   public FromStore {

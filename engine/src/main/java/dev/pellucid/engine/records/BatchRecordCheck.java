@@ -83,8 +83,7 @@ public final class BatchRecordCheck {
     return Stream.of(
             RULES.stream().map(RecordRule::code),
             Following.codes().stream(),
-            Stream.of(
-                NO_RECIPE, NOT_RECKONED, UnlikeLibrary.CODE, ModifiedLot.CODE),
+            Stream.of(NO_RECIPE, NOT_RECKONED, UnlikeLibrary.CODE, ModifiedLot.CODE),
             StoreCheck.codes().stream(),
             LotsTogether.codes().stream())
         .flatMap(codes -> codes)

@@ -78,7 +78,12 @@ public record BatchTarget(
                         line.name()))
             .toList();
     return new BatchTarget(
-        feed.recipe().code(), kg, asks, Optional.of(feed), feed.recipe().plant(), OptionalDouble.empty());
+        feed.recipe().code(),
+        kg,
+        asks,
+        Optional.of(feed),
+        feed.recipe().plant(),
+        OptionalDouble.empty());
   }
 
   public static BatchTarget of(ResolvedPremix premix, double kg) {

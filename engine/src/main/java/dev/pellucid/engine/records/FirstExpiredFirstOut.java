@@ -75,8 +75,7 @@ public record FirstExpiredFirstOut(List<Pick> picks, double shortfall, List<Stri
   }
 
   private static Pick pick(Heap heap, double kg) {
-    return new Pick(
-        heap.number(), heap.bin(), heap.lots().stream().map(Lot::number).toList(), kg);
+    return new Pick(heap.number(), heap.bin(), heap.lots().stream().map(Lot::number).toList(), kg);
   }
 
   /**

@@ -17,12 +17,7 @@ import java.util.TreeSet;
  * @param known the day of which the states of lots count
  */
 public record GoesInto(
-    String code,
-    Set<String> names,
-    boolean premix,
-    double feedKg,
-    LocalDate day,
-    LocalDate known) {
+    String code, Set<String> names, boolean premix, double feedKg, LocalDate day, LocalDate known) {
   public GoesInto {
     names = Set.copyOf(names);
   }

@@ -58,7 +58,8 @@ final class HeldLater {
   private Optional<Finding> source(BatchRecord batch) {
     for (Inside.Through source : inside.batches(batch)) {
       boolean stopped = source.batch().isRejected() || source.batch().isHeld();
-      boolean then = source.batch().standingOn(source.taken()).filter(HeldLater::isStop).isPresent();
+      boolean then =
+          source.batch().standingOn(source.taken()).filter(HeldLater::isStop).isPresent();
       Optional<LocalDate> since = since(source.batch());
       if (stopped && !then && since.isPresent() && !Inside.isDecided(batch, since.get())) {
         return Optional.of(finding(batch, source, since.get()));
@@ -116,8 +117,7 @@ final class HeldLater {
     LotState told = Inside.stopped(first.lot(), day).orElseThrow();
     Span place = first.entry().map(Entry::lotPlace).orElse(batch.declared());
     Finding finding =
-        Finding.warning(
-                CODE, place, "lot " + first.lot().number() + through(first) + words(told))
+        Finding.warning(CODE, place, "lot " + first.lot().number() + through(first) + words(told))
             .seeing("state written", told.place());
     if (!told.because().isEmpty()) {
       finding = finding.noting("because: " + told.because());

@@ -26,9 +26,7 @@ final class LotAboveMaximum extends LotRule {
         Finding.error(
                 CODE,
                 entry.lotPlace(),
-                of(lot, entry)
-                    + " may not be used: it holds "
-                    + found.get().over().words())
+                of(lot, entry) + " may not be used: it holds " + found.get().over().words())
             .seeing("measured", found.get().at().place())
             .helping(held(batch)));
   }

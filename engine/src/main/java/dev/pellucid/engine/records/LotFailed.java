@@ -22,10 +22,7 @@ final class LotFailed extends LotRule {
     }
     String because = lot.state(batch.goesInto().known()).map(LotState::because).orElse("");
     Finding finding =
-        Finding.error(
-                code(),
-                entry.lotPlace(),
-                of(lot, entry) + " failed its inspection")
+        Finding.error(code(), entry.lotPlace(), of(lot, entry) + " failed its inspection")
             .seeing("inspection written", lot.judged());
     return Optional.of(
         (seen(because, lot).isEmpty()

@@ -42,7 +42,10 @@ final class LotNotPassed implements RecordRule {
           look(batch, lot, used.entry(), into).ifPresent(out);
         }
       }
-      batch.batch(used.entry()).flatMap(its -> inside(batch, its, used.entry(), into)).ifPresent(out);
+      batch
+          .batch(used.entry())
+          .flatMap(its -> inside(batch, its, used.entry(), into))
+          .ifPresent(out);
     }
   }
 

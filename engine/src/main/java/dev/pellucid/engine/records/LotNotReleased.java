@@ -39,9 +39,12 @@ final class LotNotReleased implements RecordRule {
 
   private static Finding finding(MadeBatch batch, Used used, BatchRecord source) {
     Optional<Since.Decided> later = later(source, batch);
-    String by = later.map(it -> it.signed().by()).orElse(source.release().map(Release::by).orElse(""));
+    String by =
+        later.map(it -> it.signed().by()).orElse(source.release().map(Release::by).orElse(""));
     String because =
-        later.map(it -> it.signed().because()).orElse(source.release().map(Release::because).orElse(""));
+        later
+            .map(it -> it.signed().because())
+            .orElse(source.release().map(Release::because).orElse(""));
     Span place =
         later
             .map(it -> it.signed().place())
@@ -52,7 +55,10 @@ final class LotNotReleased implements RecordRule {
                 used.entry().lotPlace(),
                 "batch "
                     + source.number()
-                    + was(later.map(Since.Decided::decision).or(() -> source.release().map(Release::decision)))
+                    + was(
+                        later
+                            .map(Since.Decided::decision)
+                            .or(() -> source.release().map(Release::decision)))
                     + by
                     + " and goes into "
                     + batch.record().number())
@@ -77,7 +83,8 @@ final class LotNotReleased implements RecordRule {
   private static Optional<Since.Decided> later(BatchRecord source, MadeBatch batch) {
     Since.Decided last = null;
     for (Since.Decided one : source.since().decisions()) {
-      boolean counts = !batch.record().isMade() || !one.signed().day().isAfter(batch.record().day());
+      boolean counts =
+          !batch.record().isMade() || !one.signed().day().isAfter(batch.record().day());
       if (counts && (last == null || !one.signed().day().isBefore(last.signed().day()))) {
         last = one;
       }

@@ -92,8 +92,7 @@ public final class MaterialRequirements {
             .filter(record -> premixes.containsKey(record.code()))
             .toList();
     Coming coming = new Coming(ofPremixes);
-    return new MaterialRequirements(tables, premixes, today, stock.ofMade(), coming)
-        .ahead(inOrder);
+    return new MaterialRequirements(tables, premixes, today, stock.ofMade(), coming).ahead(inOrder);
   }
 
   private Ahead ahead(List<Planned> inOrder) {
@@ -160,9 +159,7 @@ public final class MaterialRequirements {
   private void take(Planned planned, Ask ask) {
     GoesInto into = planned.goesInto(today);
     if (ask.named().isEmpty()) {
-      supply
-          .choose(ask.material(), ask.kg(), into)
-          .ifPresent(choice -> took(planned, ask, choice));
+      supply.choose(ask.material(), ask.kg(), into).ifPresent(choice -> took(planned, ask, choice));
     }
     FirstExpiredFirstOut choice = chosen(planned).get(ask.material().name());
     double lacks = choice == null ? ask.kg() : choice.shortfall();

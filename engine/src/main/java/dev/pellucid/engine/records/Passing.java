@@ -31,7 +31,7 @@ final class Passing {
     };
   }
 
-  /** Behind a day: {@code  by the gate}. */
+  /** Behind a day: {@code by the gate}. */
   private static String by(LotState state) {
     return state.by().isEmpty() ? "" : " by " + state.by();
   }

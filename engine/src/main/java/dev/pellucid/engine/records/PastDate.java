@@ -90,7 +90,9 @@ final class PastDate {
     return lot.isPassed(today) ? Optional.empty() : Passing.hindrance(lot, nothing);
   }
 
-  /** Whether a batch takes of the ingredient, not of this lot alone, and the lot is passed for it. */
+  /**
+   * Whether a batch takes of the ingredient, not of this lot alone, and the lot is passed for it.
+   */
   private boolean isFor(Lot lot, Planned one) {
     double asked =
         one.order().asks().stream()

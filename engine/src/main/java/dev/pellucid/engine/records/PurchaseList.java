@@ -14,8 +14,8 @@ import java.util.OptionalLong;
  * what they weigh out, less what the store has left of what was really used.
  *
  * @param batches the numbers of the batches, in the order of their days
- * @param goods in the order of the days on which they are to be ordered or begin to lack, then those
- *     that do not lack
+ * @param goods in the order of the days on which they are to be ordered or begin to lack, then
+ *     those that do not lack
  * @param premixes those that the batches need more of than is there or planned
  * @param spoiling lots that are past their date before they are used up, the first first
  */

@@ -67,7 +67,12 @@ final class StatesOfLots {
           Finding.error(
                   DAYS,
                   state.place(),
-                  "lot " + lot.number() + " came on " + lot.received() + ", and " + word(state)
+                  "lot "
+                      + lot.number()
+                      + " came on "
+                      + lot.received()
+                      + ", and "
+                      + word(state)
                       + " is before that")
               .seeing("lot written", lot.declared())
               .helping("fix the day that is wrong"));
@@ -95,9 +100,7 @@ final class StatesOfLots {
     if (same.isPresent()) {
       return Optional.of(
           Finding.error(
-                  DAYS,
-                  state.place(),
-                  "lot " + lot.number() + " has two states of " + state.day())
+                  DAYS, state.place(), "lot " + lot.number() + " has two states of " + state.day())
               .seeing("the other", same.get().place())
               .helping("keep the one that held at the end of that day"));
     }
@@ -116,8 +119,7 @@ final class StatesOfLots {
     return state.state() == State.RETURNED;
   }
 
-  private static Optional<LotState> first(
-      List<LotState> states, Predicate<LotState> that) {
+  private static Optional<LotState> first(List<LotState> states, Predicate<LotState> that) {
     return states.stream().filter(that).findFirst();
   }
 

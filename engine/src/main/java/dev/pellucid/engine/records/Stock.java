@@ -157,7 +157,8 @@ public final class Stock {
       return;
     }
     List<Lot> lots = new ArrayList<>();
-    pick.lots().forEach(number -> Optional.ofNullable(tables.lots().get(number)).ifPresent(lots::add));
+    pick.lots()
+        .forEach(number -> Optional.ofNullable(tables.lots().get(number)).ifPresent(lots::add));
     spread(pick.kg(), lots);
   }
 

@@ -26,7 +26,9 @@ final class StoreBooks {
   /** Sweepings and rounding: less is nobody's fault (common practice, no source). */
   private static final double SPILT = 0.005;
 
-  /** So far from the books a count is looked at, of what was received; common practice, no source. */
+  /**
+   * So far from the books a count is looked at, of what was received; common practice, no source.
+   */
   private static final double FAR = 0.01;
 
   private final FeedTables tables;
@@ -38,7 +40,8 @@ final class StoreBooks {
   }
 
   /** Something that leaves a lot. */
-  private record Out(LocalDate day, double kg, Severity severity, Span place, String what, String help) {}
+  private record Out(
+      LocalDate day, double kg, Severity severity, Span place, String what, String help) {}
 
   void look(Consumer<Finding> out) {
     for (Lot lot : tables.lots().values()) {

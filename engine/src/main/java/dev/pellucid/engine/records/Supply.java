@@ -45,7 +45,8 @@ final class Supply {
   /** Takes what is to be taken first; absent where the folder keeps none of it. */
   Optional<FirstExpiredFirstOut> choose(Material material, double kg, GoesInto into) {
     return material.byKind(
-        single -> FirstExpiredFirstOut.of(single.ingredient(), kg, into, tables, stock).map(this::take),
+        single ->
+            FirstExpiredFirstOut.of(single.ingredient(), kg, into, tables, stock).map(this::take),
         premixed -> ofPremix(premixed.premix(), kg, into).map(this::take),
         reworked -> Optional.empty());
   }

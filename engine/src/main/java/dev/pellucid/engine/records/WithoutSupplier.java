@@ -30,9 +30,7 @@ final class WithoutSupplier {
     List<Lot> all = new ArrayList<>();
     for (Lot lot : tables.lots().values()) {
       if (lot.supplier().isEmpty() || lot.supplierLot().isEmpty()) {
-        byFile
-            .computeIfAbsent(lot.declared().file().path(), none -> new ArrayList<>())
-            .add(lot);
+        byFile.computeIfAbsent(lot.declared().file().path(), none -> new ArrayList<>()).add(lot);
         all.add(lot);
       }
     }
@@ -67,7 +65,9 @@ final class WithoutSupplier {
     String sold = "who sold " + them;
     return who && number
         ? sold + " and under what " + numbers
-        : who ? sold : "under what " + numbers + (lots.size() == 1 ? " it was sold" : " they were sold");
+        : who
+            ? sold
+            : "under what " + numbers + (lots.size() == 1 ? " it was sold" : " they were sold");
   }
 
   private static String numbers(List<Lot> lots) {

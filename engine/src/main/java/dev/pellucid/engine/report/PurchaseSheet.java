@@ -147,7 +147,9 @@ public final class PurchaseSheet {
         + Figures.fixed(sum, 2)
         + " "
         + currency
-        + (unpriced == 0 ? "." : ", without " + Plural.of(unpriced, "ingredient") + " of no price.");
+        + (unpriced == 0
+            ? "."
+            : ", without " + Plural.of(unpriced, "ingredient") + " of no price.");
   }
 
   private static double money(Good good) {

@@ -59,7 +59,8 @@ class FirstExpiredFirstOutTest {
   void whatOthersTookIsGone() {
     FeedTables tables = tables(lot("A", "2027-02-01", "passed", "2026-11-01"));
     Use use =
-        new Use("A", "", "X-1-2026-11-20-1", DAY, 45, 0.5, true, new SourceFile("x", "").beginning());
+        new Use(
+            "A", "", "X-1-2026-11-20-1", DAY, 45, 0.5, true, new SourceFile("x", "").beginning());
     Stock stock = new Stock(tables, List.of(use));
     FirstExpiredFirstOut choice =
         FirstExpiredFirstOut.of(ingredient(tables, "maize"), 20, FEED, tables, stock).orElseThrow();
@@ -87,7 +88,8 @@ class FirstExpiredFirstOutTest {
             lot("D", "2027-01-04", states("2026-11-26 passed")));
     assertEquals(List.of("A 50.0", "C 40.0"), picks(choice));
     assertEquals(
-        List.of("lot B is on hold since 2026-11-25 by gate", "lot D was not looked at by 2026-11-25"),
+        List.of(
+            "lot B is on hold since 2026-11-25 by gate", "lot D was not looked at by 2026-11-25"),
         choice.passedOver());
   }
 
@@ -153,7 +155,9 @@ class FirstExpiredFirstOutTest {
   }
 
   private static List<String> named(FirstExpiredFirstOut choice) {
-    return choice.picks().stream().map(it -> it.number() + " " + it.kg() + " " + it.lots()).toList();
+    return choice.picks().stream()
+        .map(it -> it.number() + " " + it.kg() + " " + it.lots())
+        .toList();
   }
 
   private static String states(String... states) {

@@ -99,7 +99,8 @@ class RandomAheadTest {
     Map<String, ResolvedPremix> premixes = new TreeMap<>();
     for (String code : List.of("P-0", "P-1")) {
       List<ResolvedPremix.Part> parts = new ArrayList<>();
-      store.parts
+      store
+          .parts
           .getOrDefault(code, Map.of())
           .forEach(
               (part, percent) -> {
@@ -136,7 +137,8 @@ class RandomAheadTest {
   private static BatchTarget order(
       MadeUpStore store, Batch batch, FeedTables tables, Map<String, ResolvedPremix> premixes) {
     List<TargetWeight> asks = new ArrayList<>();
-    store.parts
+    store
+        .parts
         .getOrDefault(batch.code(), Map.of())
         .forEach(
             (part, percent) ->
@@ -165,8 +167,7 @@ class RandomAheadTest {
         LocalDate day = MadeUpStore.date(batch.day());
         String bin = one.lot().isEmpty() ? one.bin() : "";
         uses.add(
-            new Use(
-                one.lot(), bin, batch.number(), day, one.kg(), 0.5, batch.made(), NOWHERE));
+            new Use(one.lot(), bin, batch.number(), day, one.kg(), 0.5, batch.made(), NOWHERE));
       }
     }
     return uses;
@@ -185,9 +186,9 @@ class RandomAheadTest {
                           .picks()
                           .forEach(pick -> words.add(pick.lots() + " " + grams(pick.kg())));
                       picks += words.size();
-                      mixed += (int) choice.picks().stream().filter(it -> it.lots().size() > 1).count();
-                      taken.put(
-                          number + " " + line, words + " lacks " + grams(choice.shortfall()));
+                      mixed +=
+                          (int) choice.picks().stream().filter(it -> it.lots().size() > 1).count();
+                      taken.put(number + " " + line, words + " lacks " + grams(choice.shortfall()));
                     }));
     return taken;
   }
@@ -222,10 +223,7 @@ class RandomAheadTest {
       String meal = titles.getOrDefault(good.title(), "");
       goods.put(
           meal,
-          grams(good.needed())
-              + " "
-              + grams(good.lacking())
-              + (lacking ? " " + good.from() : ""));
+          grams(good.needed()) + " " + grams(good.lacking()) + (lacking ? " " + good.from() : ""));
       int pack = store.packs.getOrDefault(meal, 0);
       assertEquals(
           (grams(good.lacking()) + pack * 1000L - 1) / (pack * 1000L),
@@ -265,8 +263,7 @@ class RandomAheadTest {
     Map<String, Long> left = new TreeMap<>();
     store.lots.forEach(
         lot ->
-            left.put(
-                lot.number(), grams(Math.max(0, plain.left.getOrDefault(lot.number(), 0.0)))));
+            left.put(lot.number(), grams(Math.max(0, plain.left.getOrDefault(lot.number(), 0.0)))));
     return left;
   }
 
