@@ -265,8 +265,18 @@ class NewFileTest {
 
   @Test
   void aLot() throws IOException {
-    Form form = exactlyTold(3, Map.of("lot", "MZ-115", "of", "maize"));
-    filled(form, Map.of("best-before", "2027-06-01", "quantity", "3000", "inspection", "passed"));
+    Form form = exactlyTold(5, Map.of("lot", "MZ-115", "of", "maize"));
+    filled(
+        form,
+        Map.of(
+            "best-before",
+            "2027-06-01",
+            "quantity",
+            "3000",
+            "inspection",
+            "passed",
+            "supplier",
+            "Quern"));
     nothingIsTold();
   }
 

@@ -87,9 +87,21 @@ class SheetRunTest {
   void whatPlannedBatchesLackIsToBeBought() throws IOException {
     copyExample();
     String all = list();
-    assertTrue(all.contains("Wheat gluten, vital 2026-12-01 95.000 95.000 1.75 166.25"), all);
-    assertTrue(all.contains("Vitamin premix, trout (VIT-TR) 2026-12-01 5.000"), all);
-    assertTrue(all.contains("Fish meal, 65 % protein 2026-12-01 160.000 "), all);
+    // Four packs of 25 kg at 1.75 EUR/kg, of which 5 kg are left over; five days before the batch.
+    assertTrue(
+        all.contains("Wheat gluten, vital 2026-11-26 2026-12-01 4 of 25 kg at 43.75 5.000 175.00"),
+        all);
+    // Nobody says how it is sold.
+    assertTrue(
+        all.contains("Blood meal, spray-dried, pig and poultry 2026-12-01 40.000 kg at 1.15 46.00"),
+        all);
+    assertTrue(
+        all.contains(
+            "Too late: Soy protein concentrate was to be ordered by 2026-11-24. Ordered today it comes"
+                + " on 2026-12-02, and TG-44-2026-12-01-1 lacks it on 2026-12-01"),
+        all);
+    assertTrue(all.contains("Vitamin premix, trout (VIT-TR) 2026-12-01 5.000 no"), all);
+    assertTrue(all.contains("Fish meal, 65 % protein 2026-12-01 160.000 160.000 "), all);
     rewrite("lots/2026-11.yaml", "quantity: 2000 kg", "quantity: 100 kg");
     String some = list();
     // Of the lot that is named 90 kg are left, and no other counts for a line that names its lot.

@@ -18,6 +18,8 @@ enum CommonSpan {
   SPREAD("a standard deviation between lots", 2, 45, Unit.PERCENT),
   DAILY_MEAL("a daily meal", 0.4, 40, Unit.PERCENT),
   FLUSH("a flush", 0.3, 200, Unit.KG),
+  PACK("a pack", 0.1, 30_000, Unit.KG),
+  LEAD_TIME("a lead time", 1, 200, Unit.DAY),
   /** Whether a mix is too uneven the bound of practice tells. */
   EVENNESS("the variation of a mix", 1, 15, Unit.PERCENT),
   /** The most of a scale over its division. */

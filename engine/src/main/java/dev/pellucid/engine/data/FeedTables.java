@@ -17,6 +17,7 @@ import java.util.SortedMap;
  * @param bins by name, those that lots lie in or that were emptied
  * @param pricesWhole false when a part of the prices could not be read: then what has none here may
  *     have one
+ * @param ordering how ingredients are ordered, each in the order of the days from which it holds
  * @param batches records by number
  */
 public record FeedTables(
@@ -32,6 +33,7 @@ public record FeedTables(
     Practice practice,
     SortedMap<String, List<Price>> prices,
     boolean pricesWhole,
+    SortedMap<String, List<Ordering>> ordering,
     SortedMap<String, Lot> lots,
     SortedMap<String, Bin> bins,
     SortedMap<String, BatchRecord> batches) {
@@ -47,6 +49,15 @@ public record FeedTables(
       if (counts && (newest == null || price.from().isAfter(newest.from()))) {
         newest = price;
       }
+    }
+    return Optional.ofNullable(newest);
+  }
+
+  /** How an ingredient is ordered by the newest that is told on a day. */
+  public Optional<Ordering> ordering(String ingredient, LocalDate day) {
+    Ordering newest = null;
+    for (Ordering one : ordering.getOrDefault(ingredient, List.of())) {
+      newest = one.from().isAfter(day) ? newest : one;
     }
     return Optional.ofNullable(newest);
   }

@@ -103,6 +103,8 @@ final class LotsReader {
             .read(block, LotsVocabulary.CONTENTS);
     Optional<List<LotState>> states = new LotStateReader(figures, remarks).states(block, received);
     LotMoves moves = new LotMovesReader(figures, remarks).moves(block);
+    Optional<String> supplier = block.string(LotsVocabulary.SUPPLIER);
+    Optional<String> supplierLot = block.string(LotsVocabulary.SUPPLIER_LOT);
     boolean dated = bestBefore.isPresent() || !block.has(LotsVocabulary.BEST_BEFORE);
     if (number.isEmpty()) {
       return;
@@ -128,8 +130,8 @@ final class LotsReader {
             bestBefore,
             kg.getAsDouble(),
             states.orElse(List.of()),
-            counted.string(LotsVocabulary.SUPPLIER),
-            counted.string(LotsVocabulary.SUPPLIER_LOT),
+            supplier,
+            supplierLot,
             counted.string(LotsVocabulary.DELIVERY_NOTE),
             counted.string(LotsVocabulary.BIN),
             moves,

@@ -1,9 +1,14 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.PricesReader.Listed;
 import dev.pellucid.engine.data.PricesReader.Written;
+import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
+import dev.pellucid.measure.Unit;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +24,9 @@ import java.util.TreeMap;
  */
 record Prices(
     Known ingredients,
-    ReadFiles<List<Written>> reads,
+    ReadFiles<Listed> reads,
     SortedMap<String, List<Price>> byIngredient,
+    SortedMap<String, List<Ordering>> ordering,
     boolean whole,
     List<Finding> findings) {
 
@@ -40,13 +46,13 @@ record Prices(
    *     one and the same list
    */
   private static Prices of(
-      Ingredients ingredients, ReadFiles<List<Written>> reads, Map<String, List<Price>> before) {
+      Ingredients ingredients, ReadFiles<Listed> reads, Map<String, List<Price>> before) {
     Remarks twice = new Remarks();
     SortedMap<String, List<Price>> byIngredient = new TreeMap<>();
     // By the ingredient and the day from which the price holds.
     Map<String, Span> told = new HashMap<>();
-    for (List<Written> file : reads.things()) {
-      for (Written one : file) {
+    for (Listed file : reads.things()) {
+      for (Written one : file.prices()) {
         Price price = one.price();
         String day = price.ingredient() + " " + price.from();
         Span earlier = told.putIfAbsent(day, one.ingredient().span());
@@ -64,16 +70,72 @@ record Prices(
     Remarks remarks = new Remarks();
     remarks.addAll(reads.findings());
     remarks.addAll(twice.findings());
+    SortedMap<String, List<Ordering>> ordering = ordering(reads, remarks);
     PriceChecks checks = new PriceChecks(ingredients.byName(), remarks);
     checks.look(byIngredient);
     if (reads.areWhole() && twice.isSound()) {
-      checks.lists(reads.things());
+      checks.lists(prices(reads));
     }
     return new Prices(
         ingredients.names(),
         reads,
         byIngredient,
+        ordering,
         reads.areWhole() && twice.isSound(),
         remarks.findings());
+  }
+
+  private static List<List<Written>> prices(ReadFiles<Listed> reads) {
+    List<List<Written>> prices = new ArrayList<>();
+    for (Listed file : reads.things()) {
+      prices.add(file.prices());
+    }
+    return prices;
+  }
+
+  /** How each is ordered, in the order of the days from which it holds. */
+  private static SortedMap<String, List<Ordering>> ordering(
+      ReadFiles<Listed> reads, Remarks remarks) {
+    SortedMap<String, List<Ordering>> ordering = new TreeMap<>();
+    for (Listed file : reads.things()) {
+      for (Ordering one : file.ordering()) {
+        add(one, ordering.computeIfAbsent(one.ingredient(), any -> new ArrayList<>()), remarks);
+      }
+    }
+    for (Map.Entry<String, List<Ordering>> each : ordering.entrySet()) {
+      each.getValue().sort(Comparator.comparing(Ordering::from));
+      each.setValue(List.copyOf(each.getValue()));
+      moved(each.getValue(), remarks);
+    }
+    return ordering;
+  }
+
+  private static void add(Ordering one, List<Ordering> others, Remarks remarks) {
+    for (Ordering other : others) {
+      if (other.from().equals(one.from())) {
+        remarks.add(ReferenceFindings.orderingTwice(one, other.place()));
+        return;
+      }
+    }
+    others.add(one);
+  }
+
+  /** A pack of the same digits with its point elsewhere. */
+  private static void moved(List<Ordering> inTime, Remarks remarks) {
+    for (int i = 1; i < inTime.size(); i++) {
+      Ordering now = inTime.get(i);
+      Ordering before = inTime.get(i - 1);
+      double tens =
+          now.pack().isPresent() && before.pack().isPresent()
+              ? Math.log10(now.pack().getAsDouble() / before.pack().getAsDouble())
+              : 0;
+      if (Math.abs(tens) > 0.5 && Math.abs(tens - Math.rint(tens)) < Closeness.PART) {
+        remarks.add(ReferenceFindings.packMoved(now, before, kg(now), kg(before)));
+      }
+    }
+  }
+
+  private static String kg(Ordering one) {
+    return Figures.plain(one.pack().orElseThrow(), Unit.KG);
   }
 }

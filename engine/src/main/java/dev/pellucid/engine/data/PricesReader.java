@@ -2,20 +2,25 @@ package dev.pellucid.engine.data;
 
 import dev.pellucid.engine.yaml.Yaml.Entry;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
+import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 
 /** One file of {@code prices/}: it holds from a day on. */
 final class PricesReader {
+  private static final double HOURS_A_DAY = 24;
+
   private final Sources sources;
   private final String currency;
   private final Known ingredients;
   private final Remarks remarks;
   private final List<Written> prices = new ArrayList<>();
+  private final List<Ordering> ordering = new ArrayList<>();
 
   private PricesReader(Frame frame, Known ingredients, Remarks remarks) {
     this.sources = frame.names().sources();
@@ -27,14 +32,22 @@ final class PricesReader {
   /** A price as it is written; whether another is from the same day is not known here. */
   record Written(Scalar ingredient, Price price) {}
 
-  static Read<List<Written>> read(DataFile file, Frame frame, Known ingredients) {
+  /** What one file tells. */
+  record Listed(List<Written> prices, List<Ordering> ordering) {
+    Listed {
+      prices = List.copyOf(prices);
+      ordering = List.copyOf(ordering);
+    }
+  }
+
+  static Read<Listed> read(DataFile file, Frame frame, Known ingredients) {
     Remarks remarks = new Remarks();
     PricesReader reader = new PricesReader(frame, ingredients, remarks);
     Optional<Fields> fields = file.fields(PricesVocabulary.PRICES_KEYS, remarks);
     if (fields.isPresent()) {
       reader.file(fields.get());
     }
-    return file.read(List.copyOf(reader.prices), remarks);
+    return file.read(new Listed(reader.prices, reader.ordering), remarks);
   }
 
   private void file(Fields fields) {
@@ -46,6 +59,53 @@ final class PricesReader {
         price(block.get(), entry, from, source);
       }
     }
+    Optional<Fields> ordered = fields.block(PricesVocabulary.ORDERING);
+    if (ordered.isPresent()) {
+      for (Entry entry : ordered.get().others()) {
+        ordering(ordered.get(), entry, from);
+      }
+    }
+  }
+
+  private void ordering(Fields block, Entry entry, Optional<LocalDate> from) {
+    Scalar name = entry.key();
+    boolean known = ingredients.check(name, remarks);
+    Optional<Fields> told = block.blockOf(entry, PricesVocabulary.ORDERING_KEYS);
+    if (told.isEmpty()) {
+      return;
+    }
+    Fields its = told.get();
+    OptionalDouble pack = pack(its.text(PricesVocabulary.PACK));
+    OptionalLong days = leadDays(its.text(PricesVocabulary.LEAD_TIME));
+    if (its.isEmpty()) {
+      remarks.add(ReferenceFindings.orderingEmpty(name));
+    }
+    if (known && from.isPresent()) {
+      ordering.add(
+          new Ordering(
+              name.text(),
+              from.get(),
+              pack,
+              days,
+              its.string(PricesVocabulary.SUPPLIER),
+              its.has(PricesVocabulary.PACK) ? its.placeOf(PricesVocabulary.PACK) : name.span(),
+              name.span()));
+    }
+  }
+
+  private OptionalDouble pack(Optional<Scalar> written) {
+    OptionalDouble pack = new FigureReader(remarks).positive(written, Extent.WEIGHT);
+    CommonSpan.PACK.look(written, pack, remarks);
+    return pack;
+  }
+
+  /** Part of a day is a day: who orders counts in days. */
+  private OptionalLong leadDays(Optional<Scalar> written) {
+    OptionalDouble hours = new FigureReader(remarks).base(written, Kind.TIME);
+    CommonSpan.LEAD_TIME.look(written, hours, remarks);
+    return hours.isPresent()
+        ? OptionalLong.of((long) Math.ceil(hours.getAsDouble() / HOURS_A_DAY))
+        : OptionalLong.empty();
   }
 
   private void price(Fields block, Entry entry, Optional<LocalDate> from, Source source) {

@@ -24,6 +24,7 @@ final class ReferenceFindings {
   static final Code FORMERLY = new Code("data-formerly-clash");
   static final Code NUTRIENT_TWICE = new Code("data-nutrient-twice");
   static final Code PRICE_TWICE = new Code("data-price-twice");
+  static final Code ORDERING = new Code("data-ordering");
 
   static final Code CAP_AND_NONE = new Code("data-cap-and-none");
 
@@ -47,6 +48,7 @@ final class ReferenceFindings {
           FORMERLY,
           NUTRIENT_TWICE,
           PRICE_TWICE,
+          ORDERING,
           CAP_AND_NONE);
 
   private ReferenceFindings() {}
@@ -125,5 +127,31 @@ final class ReferenceFindings {
             PRICE_TWICE, ingredient.span(), ingredient.text() + " has two prices from the same day")
         .seeing("the other", earlier)
         .helping("keep one, or change the day of the file");
+  }
+
+  static Finding orderingTwice(Ordering one, Span earlier) {
+    return Finding.error(
+            PRICE_TWICE,
+            one.place(),
+            one.ingredient() + " is ordered in two ways from the same day")
+        .seeing("the other", earlier)
+        .helping("keep one, or change the day of the file");
+  }
+
+  static Finding orderingEmpty(Scalar ingredient) {
+    return Finding.warning(
+            ORDERING,
+            ingredient.span(),
+            "nothing is told of how " + ingredient.text() + " is ordered")
+        .helping("write pack: 25 kg, lead-time: 14 d or supplier: behind it, or take it out");
+  }
+
+  static Finding packMoved(Ordering now, Ordering before, String pack, String then) {
+    return Finding.warning(
+            ORDERING,
+            now.packAt(),
+            now.ingredient() + " is sold by packs of " + pack + ", before it was " + then)
+        .seeing("from " + before.from(), before.packAt())
+        .helping("look for a slipped decimal point; if it is sold so now, leave it");
   }
 }

@@ -118,6 +118,7 @@ public final class TablesState {
             practice.practice(),
             prices.byIngredient(),
             prices.whole(),
+            prices.ordering(),
             lots.byNumber(),
             lots.bins(),
             records.byNumber());

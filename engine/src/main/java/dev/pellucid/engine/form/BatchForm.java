@@ -12,7 +12,7 @@ public final class BatchForm {
    * Its text.
    *
    * @param size with its unit
-   * @param lots numbers of lots by the line that they are for
+   * @param lots {@code lot: } or {@code bin: } and what it is called, by the line that they are for
    * @param without lines of which the store has no lot
    */
   public static String text(String size, Map<String, List<String>> lots, List<String> without) {
@@ -25,7 +25,7 @@ public final class BatchForm {
     }
     lots.forEach(
         (line, numbers) ->
-            numbers.forEach(lot -> text.add("  - {line: " + line + ", lot: " + lot + "}")));
+            numbers.forEach(lot -> text.add("  - {line: " + line + ", " + lot + "}")));
     if (!without.isEmpty()) {
       text.add("# The store tells no lot of " + String.join(", ", without) + ".");
     }

@@ -14,12 +14,15 @@ public final class LotForm {
             "lots:",
             "  - number: " + number,
             "    ingredient: " + ingredient,
+            "    supplier: " + ToBeGiven.MARK,
+            "    # The number that the supplier has for it, on the sack or the delivery note.",
+            "    supplier-lot: " + ToBeGiven.MARK,
             "    received: " + received,
             "    best-before: " + ToBeGiven.MARK,
             "    quantity: " + FeedText.wanted("kg"),
-            "    # passed or failed; no sheet names a lot that was not looked at.",
+            "    # waiting, passed or failed; no sheet names a lot that is not passed.",
             "    inspection: " + ToBeGiven.MARK,
-            "    # Who sent it stands under supplier, what was measured of it under contents.")
+            "    # What was measured of it stands under contents, the bin it lies in under bin.")
         + "\n";
   }
 }

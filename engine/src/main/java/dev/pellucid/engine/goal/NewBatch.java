@@ -4,6 +4,7 @@ import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.form.BatchForm;
 import dev.pellucid.engine.form.Form;
 import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.FromStore.Taken;
 import dev.pellucid.engine.plan.Weighed;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.text.ToBeGiven;
@@ -50,7 +51,10 @@ final class NewBatch {
     Map<String, List<String>> lots = new LinkedHashMap<>();
     List<String> without = new ArrayList<>();
     for (Weighed line : plan.weighing()) {
-      List<String> chosen = plan.fromStore().lots().getOrDefault(line.name(), List.of());
+      List<String> chosen =
+          plan.fromStore().lots().getOrDefault(line.name(), List.of()).stream()
+              .map(NewBatch::words)
+              .toList();
       if (chosen.isEmpty()) {
         without.add(line.name());
       } else {
@@ -61,6 +65,13 @@ final class NewBatch {
         new Form(
             "batches/" + number(plan.code()) + ".yaml", BatchForm.text(size(plan), lots, without)),
         "mvn pellucid:batch-sheet makes its sheet, and says what is to be bought for it");
+  }
+
+  private static String words(Taken taken) {
+    if (taken.isMixed()) {
+      return "bin: " + taken.bin();
+    }
+    return "lot: " + taken.number() + (taken.bin().isEmpty() ? "" : ", bin: " + taken.bin());
   }
 
   /** The first that no record, and no file, bears. */

@@ -11,88 +11,101 @@ import dev.pellucid.engine.plan.FromStore.Taken;
 import dev.pellucid.engine.plan.Weighed;
 import dev.pellucid.engine.records.FirstExpiredFirstOut;
 import dev.pellucid.engine.records.FirstExpiredFirstOut.Pick;
-import dev.pellucid.engine.records.Stock;
+import dev.pellucid.engine.records.GoesInto;
+import dev.pellucid.engine.records.MaterialRequirements.Ahead;
 import dev.pellucid.engine.resolve.ResolvedPremix;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
- * Which lots a batch takes: those that its record names, else those of the store that expire first.
- * Each sheet is reckoned by itself, as if it were the next to be made.
+ * Which lots a batch takes. A planned batch takes what the walk over all planned batches gives it.
+ * Any other is reckoned after all of these, as if it were the next to be made of what they leave.
  */
 final class Picking {
   private final FeedTables tables;
   private final Map<String, ResolvedPremix> premixes;
-  private final Stock stock;
+  private final Ahead ahead;
 
-  Picking(FeedTables tables, Map<String, ResolvedPremix> premixes, Stock stock) {
+  Picking(FeedTables tables, Map<String, ResolvedPremix> premixes, Ahead ahead) {
     this.tables = tables;
     this.premixes = premixes;
-    this.stock = stock;
+    this.ahead = ahead;
   }
 
-  /** A plan with lots to take. */
-  BatchPlan into(BatchPlan plan) {
-    return plan.from(store(plan, Map.of()));
+  /** A plan with lots to take of what the planned batches leave. */
+  BatchPlan into(BatchPlan plan, GoesInto into) {
+    Map<String, FirstExpiredFirstOut> chosen = new LinkedHashMap<>();
+    weights(plan)
+        .forEach((name, kg) -> choice(name, kg, into).ifPresent(it -> chosen.put(name, it)));
+    return plan.from(store(plan, chosen, ahead.list().batches().size()));
   }
 
-  /** The plan of a batch that is written down, with the lots that it names and others to take. */
+  /** The plan of a planned batch, with what it takes. */
   BatchPlan into(BatchPlan plan, BatchRecord record) {
-    Map<String, List<String>> named = new LinkedHashMap<>();
-    for (BatchRecord.Entry entry : record.entries()) {
-      if (!entry.lot().isEmpty()) {
-        named.computeIfAbsent(entry.line(), line -> new ArrayList<>()).add(entry.lot());
-      }
-    }
-    return plan.from(store(plan, named));
+    return plan.from(store(plan, ahead.of(record.number()), 0));
   }
 
-  private FromStore store(BatchPlan plan, Map<String, List<String>> named) {
-    Map<String, List<String>> lots = new LinkedHashMap<>(named);
+  /** kg of each line that no lot is written into, by its name. */
+  static Map<String, Double> weights(BatchPlan plan) {
+    Map<String, Double> weights = new LinkedHashMap<>();
+    for (Weighed line : plan.weighing()) {
+      weights.merge(line.name(), line.total().asDouble(), Double::sum);
+    }
+    return weights;
+  }
+
+  private FromStore store(
+      BatchPlan plan, Map<String, FirstExpiredFirstOut> chosen, int afterPlanned) {
+    Map<String, List<Taken>> lots = new LinkedHashMap<>();
     List<Split> splits = new ArrayList<>();
     List<Lacking> lacking = new ArrayList<>();
-    Map<String, Double> wanted = new LinkedHashMap<>();
     Map<String, String> titles = new LinkedHashMap<>();
-    for (Weighed line : plan.weighing()) {
-      if (line.lot().isEmpty() && !named.containsKey(line.name())) {
-        wanted.merge(line.name(), line.total().asDouble(), Double::sum);
-        titles.put(line.name(), line.title());
-      }
-    }
-    wanted.forEach(
-        (name, kg) ->
-            choice(name, kg, plan.provenance().day())
+    plan.weighing().forEach(line -> titles.putIfAbsent(line.name(), line.title()));
+    Set<String> open =
+        plan.weighing().stream()
+            .filter(line -> line.lot().isEmpty())
+            .map(Weighed::name)
+            .collect(Collectors.toSet());
+    titles.forEach(
+        (name, title) ->
+            Optional.ofNullable(chosen.get(name))
                 .ifPresent(
                     choice -> {
-                      lots.put(name, choice.picks().stream().map(Pick::number).toList());
-                      if (choice.picks().size() > 1) {
-                        splits.add(
-                            new Split(titles.getOrDefault(name, name), taken(choice.picks())));
+                      List<Taken> taken = taken(choice.picks());
+                      lots.put(name, taken);
+                      if (taken.size() > 1 && open.contains(name)) {
+                        splits.add(new Split(title, taken));
                       }
                       if (choice.shortfall() > 0) {
-                        lacking.add(
-                            new Lacking(titles.getOrDefault(name, name), choice.shortfall()));
+                        lacking.add(new Lacking(title, choice.shortfall(), choice.passedOver()));
                       }
                     }));
-    return new FromStore(lots, splits, lacking);
+    return new FromStore(lots, splits, lacking, afterPlanned);
   }
 
-  private Optional<FirstExpiredFirstOut> choice(String name, double kg, LocalDate day) {
+  private Optional<FirstExpiredFirstOut> choice(String name, double kg, GoesInto into) {
     ResolvedPremix premix = premixes.get(name);
     if (premix != null) {
-      return FirstExpiredFirstOut.of(premix, kg, day, tables, stock);
+      return FirstExpiredFirstOut.of(premix, kg, into, tables, ahead.left());
     }
     Ingredient ingredient = tables.ingredients().get(name);
     return ingredient == null
         ? Optional.empty()
-        : FirstExpiredFirstOut.of(ingredient, kg, day, tables, stock);
+        : FirstExpiredFirstOut.of(ingredient, kg, into, tables, ahead.left());
   }
 
-  private static List<Taken> taken(List<Pick> picks) {
-    return picks.stream().map(pick -> new Taken(pick.number(), pick.kg())).toList();
+  private List<Taken> taken(List<Pick> picks) {
+    return picks.stream().map(this::taken).toList();
+  }
+
+  private Taken taken(Pick pick) {
+    BatchRecord batch = tables.batches().get(pick.number());
+    boolean planned = batch != null && batch.isPlanned();
+    return new Taken(pick.number(), pick.bin(), pick.lots(), pick.kg(), planned);
   }
 }

@@ -4,6 +4,7 @@ import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Settings;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.goal.Sheet.PrintedLabel;
 import dev.pellucid.engine.label.BagLabel;
@@ -13,7 +14,10 @@ import dev.pellucid.engine.plan.Premixing;
 import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.records.BatchTarget;
+import dev.pellucid.engine.records.GoesInto;
 import dev.pellucid.engine.records.MaterialRequirements;
+import dev.pellucid.engine.records.MaterialRequirements.Ahead;
+import dev.pellucid.engine.records.MaterialRequirements.Planned;
 import dev.pellucid.engine.records.PurchaseList;
 import dev.pellucid.engine.report.BatchSheetHtml;
 import dev.pellucid.engine.report.BatchSheetText;
@@ -67,6 +71,7 @@ public final class SheetsGoal {
    */
   private record OfRecipe(
       BatchPlan plan,
+      GoesInto goesInto,
       Optional<PrintedLabel> label,
       List<Premixing.Need> needs,
       List<Written> written) {
@@ -78,9 +83,12 @@ public final class SheetsGoal {
   /** What is taken down of a recipe; no sheet where it must not be made. */
   private record Taken(Summary summary, DependsOn hangs, Optional<OfRecipe> made) {}
 
+  /** A premix, its plan where its file has no error, and its batches that are written down. */
+  private record OfPremix(
+      ResolvedPremix premix, Optional<BatchPlan> plan, GoesInto goesInto, List<Written> written) {}
+
   /** A batch that lots were put aside for. */
-  private record Written(
-      MaterialRequirements.Planned planned, BatchPlan plan, Optional<PrintedLabel> label) {
+  private record Written(Planned planned, Optional<BatchPlan> plan, Optional<PrintedLabel> label) {
     BatchRecord record() {
       return planned.record();
     }
@@ -114,18 +122,30 @@ public final class SheetsGoal {
     recipes.forEach(one -> hangsOn.put(one.summary().code(), one.hangs()));
     Whole whole = Whole.of(shared, recipes.stream().map(Taken::summary).toList());
     List<OfRecipe> made = recipes.stream().flatMap(one -> one.made().stream()).toList();
-    Picking picking = new Picking(shared.tables(), shared.resolver().premixes(), whole.stock());
-    made.forEach(recipe -> sheets.add(sheet(picking.into(recipe.plan()), recipe.label())));
+    List<OfPremix> premixes =
+        premixes(
+            made.stream().filter(OfRecipe::approved).toList(),
+            recipes.stream().map(Taken::hangs).toList(),
+            whole);
+    Ahead ahead = ahead(made, premixes, whole);
+    Picking picking = new Picking(shared.tables(), shared.resolver().premixes(), ahead);
+    made.forEach(one -> sheets.add(sheet(picking.into(one.plan(), one.goesInto()), one.label())));
     made.forEach(recipe -> recipe.written().forEach(one -> written(one, picking, whole)));
     withheld.addAll(whole.unmade());
     withheld.addAll(unwritten(whole));
-    premixes(
-        made.stream().filter(OfRecipe::approved).toList(),
-        recipes.stream().map(Taken::hangs).toList(),
-        picking,
-        whole);
+    premixes.forEach(one -> premix(one, picking, whole));
     return new SheetReport(
-        CheckReport.of(whole, shared.texts()), sheets, withheld, purchases(made, whole));
+        CheckReport.of(whole, shared.texts()), sheets, withheld, purchases(ahead.list()));
+  }
+
+  private void premix(OfPremix one, Picking picking, Whole whole) {
+    if (one.plan().isPresent()) {
+      BatchPlan plan = picking.into(one.plan().get(), one.goesInto());
+      sheets.add(sheet(plan, Optional.empty()));
+    } else {
+      withheld.add(one.premix().code());
+    }
+    one.written().forEach(batch -> written(batch, picking, whole));
   }
 
   private Taken taken(Checked recipe) {
@@ -138,21 +158,18 @@ public final class SheetsGoal {
             : Optional.empty());
   }
 
-  /** For all batches that are planned, those of premixes too. */
-  private Optional<SheetReport.Purchases> purchases(List<OfRecipe> made, Whole whole) {
-    FeedTables tables = shared.tables();
-    Map<String, ResolvedPremix> premixes = shared.resolver().premixes();
-    List<MaterialRequirements.Planned> planned = new ArrayList<>();
+  /** The one walk over all batches that are planned, those of premixes too. */
+  private Ahead ahead(List<OfRecipe> made, List<OfPremix> premixes, Whole whole) {
+    List<Planned> planned = new ArrayList<>();
     made.forEach(of -> of.written().forEach(one -> planned.add(one.planned())));
-    for (BatchRecord record : tables.batches().values()) {
-      ResolvedPremix premix = premixes.get(record.code());
-      if (premix != null && record.isPlanned()) {
-        planned.add(new MaterialRequirements.Planned(record, BatchTarget.of(premix, record.kg())));
-      }
-    }
-    PurchaseList list = MaterialRequirements.of(planned, tables, premixes, whole.stock());
-    PurchaseSheet sheet =
-        new PurchaseSheet(tables.settings().name(), day, tables.settings().currency(), list);
+    premixes.forEach(of -> of.written().forEach(one -> planned.add(one.planned())));
+    return MaterialRequirements.of(
+        planned, shared.tables(), shared.resolver().premixes(), whole.stock(), day);
+  }
+
+  private Optional<SheetReport.Purchases> purchases(PurchaseList list) {
+    Settings settings = shared.tables().settings();
+    PurchaseSheet sheet = new PurchaseSheet(settings.name(), day, settings.currency(), list);
     return list.isEmpty()
         ? Optional.empty()
         : Optional.of(new SheetReport.Purchases(sheet.text(), sheet.html()));
@@ -168,46 +185,88 @@ public final class SheetsGoal {
 
   /** A batch whose record has an error has no sheet. */
   private void written(Written one, Picking picking, Whole whole) {
-    if (whole.faulty().contains(one.record().declared().file().path())) {
+    boolean faulty = whole.faulty().contains(one.record().declared().file().path());
+    if (faulty || one.plan().isEmpty()) {
       withheld.add(one.record().number());
     } else {
-      sheets.add(sheet(picking.into(one.plan(), one.record()), one.label()));
+      sheets.add(sheet(picking.into(one.plan().get(), one.record()), one.label()));
     }
   }
 
-  /** Those of premixes, in the order of their paths; none of one whose own file has an error. */
-  private void premixes(
-      List<OfRecipe> approved, List<DependsOn> recipes, Picking picking, Whole whole) {
+  /** Those of premixes, in the order of their paths; no plan of one whose file has an error. */
+  private List<OfPremix> premixes(List<OfRecipe> approved, List<DependsOn> recipes, Whole whole) {
     Map<String, String> paths = shared.trees().premixPaths();
     Map<String, ResolvedPremix> sound = new TreeMap<>(shared.resolver().premixes());
     sound.keySet().removeIf(code -> whole.faulty().contains(paths.getOrDefault(code, "")));
     Map<String, List<Premixing.Need>> needs = new TreeMap<>();
     approved.forEach(recipe -> needs.put(recipe.plan().code(), recipe.needs()));
     PremixOrders orders = new PremixOrders(sound, needs, shared.tables());
+    List<OfPremix> premixes = new ArrayList<>();
     paths.forEach(
         (code, path) ->
-            Optional.ofNullable(sound.get(code))
-                .flatMap(
-                    one ->
-                        BatchPlan.of(one, orders, shared.tables(), ofPremix(code, path, recipes)))
+            Optional.ofNullable(shared.resolver().premixes().get(code))
                 .ifPresentOrElse(
-                    plan -> sheets.add(sheet(picking.into(plan), Optional.empty())),
+                    one ->
+                        premixes.add(
+                            ofPremix(
+                                one,
+                                sound.containsKey(code) ? Optional.of(orders) : Optional.empty(),
+                                hangs(code, path, recipes))),
                     () -> withheld.add(code)));
+    return premixes;
+  }
+
+  private OfPremix ofPremix(
+      ResolvedPremix premix, Optional<PremixOrders> orders, Predicate<String> hangs) {
+    FeedTables tables = shared.tables();
+    Optional<BatchPlan> plan =
+        orders.flatMap(one -> BatchPlan.of(premix, one, tables, provenance(hangs, day)));
+    List<Written> written = new ArrayList<>();
+    for (BatchRecord record : tables.batches().values()) {
+      if (record.code().equals(premix.code()) && record.isPlanned()) {
+        written.add(written(premix, record, orders, hangs));
+      }
+    }
+    double kg = plan.map(SheetsGoal::kg).orElse(0.0);
+    return new OfPremix(premix, plan, GoesInto.of(premix, kg, day, day), written);
+  }
+
+  private Written written(
+      ResolvedPremix premix,
+      BatchRecord record,
+      Optional<PremixOrders> orders,
+      Predicate<String> hangs) {
+    Provenance provenance = provenance(or(hangs, stock.planned(record)), record.day());
+    Optional<BatchPlan> plan =
+        orders.flatMap(
+            one ->
+                BatchPlan.of(
+                    premix, one, shared.tables(), provenance, record.number(), record.kg()));
+    BatchTarget order = BatchTarget.of(premix, record.kg());
+    return new Written(planned(record, order, plan), plan, Optional.empty());
+  }
+
+  /** As the scales show it, where that is planned. */
+  private static Planned planned(BatchRecord record, BatchTarget order, Optional<BatchPlan> plan) {
+    return new Planned(record, plan.map(Picking::weights).map(order::weighing).orElse(order));
+  }
+
+  /** kg of recipe in a batch. */
+  private static double kg(BatchPlan plan) {
+    return BatchPlan.sum(plan.weighing()).target().asDouble();
   }
 
   /**
    * How much of a premix is made hangs on every recipe that holds it, also on one that holds it no
    * more, or cannot be made any more: so on the file of every recipe.
    */
-  private Provenance ofPremix(String code, String path, List<DependsOn> recipes) {
+  private Predicate<String> hangs(String code, String path, List<DependsOn> recipes) {
     DependsOn own = shared.premixDependsOn(code, path);
     List<DependsOn> holders = recipes.stream().filter(one -> one.holdsPremix(code)).toList();
-    return provenance(
-        file ->
-            own.on(file)
-                || file.endsWith(Trees.RECIPE)
-                || holders.stream().anyMatch(one -> one.on(file)),
-        day);
+    return file ->
+        own.on(file)
+            || file.endsWith(Trees.RECIPE)
+            || holders.stream().anyMatch(one -> one.on(file));
   }
 
   private OfRecipe ofRecipe(Checked recipe, ComputedFeed feed, DependsOn hangs) {
@@ -220,6 +279,7 @@ public final class SheetsGoal {
             provenance(hangs::on, day));
     return new OfRecipe(
         plan,
+        GoesInto.of(feed.recipe(), kg(plan), day, day),
         label(feed, tables, plan),
         PremixOrders.of(plan),
         shared.recordCheck().planned(feed).stream().map(batch -> written(hangs, batch)).toList());
@@ -237,8 +297,8 @@ public final class SheetsGoal {
             record.kg());
     BatchTarget order = BatchTarget.of(batch.feed(), record.kg(), Optional.empty());
     return new Written(
-        new MaterialRequirements.Planned(record, order),
-        plan,
+        planned(record, order, Optional.of(plan)),
+        Optional.of(plan),
         label(batch.feed(), shared.tables(), plan));
   }
 

@@ -10,6 +10,7 @@ import dev.pellucid.engine.optimise.Task;
 import dev.pellucid.engine.optimise.Tightened;
 import dev.pellucid.engine.records.FirstExpiredFirstOut;
 import dev.pellucid.engine.records.FirstExpiredFirstOut.Pick;
+import dev.pellucid.engine.records.GoesInto;
 import dev.pellucid.engine.records.Stock;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
@@ -41,7 +42,11 @@ public record InStore(FeedTables tables, Stock stock) {
       Optional<FirstExpiredFirstOut> there =
           single.isPresent()
               ? FirstExpiredFirstOut.of(
-                  single.get().ingredient(), MUCH_KG, recipe.day(), tables, stock)
+                  single.get().ingredient(),
+                  MUCH_KG,
+                  GoesInto.of(feed.recipe(), kg, recipe.day(), recipe.day()),
+                  tables,
+                  stock)
               : Optional.empty();
       if (there.isPresent()) {
         double left = 0;

@@ -158,6 +158,17 @@ public record BatchPlan(
     return new PremixPlanner(premix, orders, tables).plan(provenance);
   }
 
+  /** The plan of a batch of a premix that is written down under a number. */
+  public static Optional<BatchPlan> of(
+      ResolvedPremix premix,
+      PremixOrders orders,
+      FeedTables tables,
+      Provenance provenance,
+      String number,
+      double kg) {
+    return new PremixPlanner(premix, orders, tables).plan(provenance, number, kg);
+  }
+
   /** The last day on which it may be made, where a limit is waived only until then. */
   public Optional<LocalDate> makeBy() {
     return waived.stream().map(Waived::until).min(Comparator.naturalOrder());

@@ -93,6 +93,16 @@ final class BatchPlanner {
   }
 
   BatchPlan premix(double weighed, Premixing premixing) {
+    return premix(Optional.empty(), weighed, !premixing.needs().isEmpty(), premixing);
+  }
+
+  /** One that is planned under a number, of a size of its own. */
+  BatchPlan premix(String number, double weighed, Premixing premixing) {
+    return premix(Optional.of(number), weighed, true, premixing);
+  }
+
+  private BatchPlan premix(
+      Optional<String> number, double weighed, boolean sizeTold, Premixing premixing) {
     List<String> reasons = new ArrayList<>();
     if (premixing.needs().isEmpty()) {
       reasons.add("no approved recipe of this folder holds it");
@@ -100,12 +110,12 @@ final class BatchPlanner {
     reasons.addAll(uncommitted());
     Optional<WeighingPlan> floor = WeighingPlanner.plan(feed, weighed, tables);
     return plan(
-        Optional.empty(),
+        number,
         weighed,
         floor,
         expected(floor),
         Optional.empty(),
-        !premixing.needs().isEmpty(),
+        sizeTold,
         reasons,
         Optional.of(premixing));
   }

@@ -38,6 +38,15 @@ public final class PremixPlanner {
                     .premix(order.batch().asDouble(), premixing(feed)));
   }
 
+  /** The same of a batch that is planned under a number, of a size of its own. */
+  Optional<BatchPlan> plan(Provenance provenance, String number, double kg) {
+    return feed(premix, order.needs().isEmpty() ? DRAFT : APPROVED, tables)
+        .map(
+            feed ->
+                new BatchPlanner(feed, List.of(), tables, provenance)
+                    .premix(number, kg, premixing(feed)));
+  }
+
   /** What it comes to; empty where its mass cannot be reckoned. */
   public static Optional<ComputedFeed> feed(ResolvedPremix premix, FeedTables tables) {
     return feed(premix, APPROVED, tables);

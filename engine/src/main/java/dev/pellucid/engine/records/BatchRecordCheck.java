@@ -45,6 +45,7 @@ public final class BatchRecordCheck {
           new LotExpired(),
           new LotExpiresFirst(),
           new LotFailed(),
+          new LotNotPassed(),
           new LotAboveMaximum(),
           new LotNotInspected(),
           new LotCameLater(),
@@ -83,8 +84,8 @@ public final class BatchRecordCheck {
     return Stream.of(
             RULES.stream().map(RecordRule::code),
             Following.codes().stream(),
-            Stream.of(
-                NO_RECIPE, NOT_RECKONED, Stock.OVERDRAWN, UnlikeLibrary.CODE, ModifiedLot.CODE),
+            Stream.of(NO_RECIPE, NOT_RECKONED, UnlikeLibrary.CODE, ModifiedLot.CODE),
+            StoreCheck.codes().stream(),
             LotsTogether.codes().stream(),
             RecordsTogether.codes().stream())
         .flatMap(codes -> codes)
@@ -216,10 +217,11 @@ public final class BatchRecordCheck {
     List<Use> uses = new ArrayList<>();
     for (BatchRecord.Entry entry : record.entries()) {
       double kg = entry.kg().orElse(0);
-      if (!entry.lot().isEmpty()) {
+      if (!entry.lot().isEmpty() || Bins.isFromBin(entry)) {
         uses.add(
             new Use(
                 entry.lot(),
+                Bins.isFromBin(entry) ? entry.bin() : "",
                 record.number(),
                 record.day(),
                 kg,
@@ -295,7 +297,7 @@ public final class BatchRecordCheck {
       }
     }
     Stock stock = new Stock(tables, uses, overMaxima.barred(tables));
-    stock.check(out);
+    new StoreBooks(tables, stock).look(out);
     overMaxima.look(tables, out);
     UnlikeLibrary.look(tables, overMaxima, out);
     ModifiedLot.look(tables, out);
@@ -332,11 +334,12 @@ public final class BatchRecordCheck {
       Folded.tell(batch, said, out);
     }
     return batch.used().stream()
-        .filter(used -> !used.entry().lot().isEmpty())
+        .filter(used -> !used.entry().lot().isEmpty() || Bins.isFromBin(used.entry()))
         .map(
             used ->
                 new Use(
                     used.entry().lot(),
+                    Bins.isFromBin(used.entry()) ? used.entry().bin() : "",
                     record.number(),
                     record.day(),
                     used.kg(),

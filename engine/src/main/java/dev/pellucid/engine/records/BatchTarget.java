@@ -2,6 +2,7 @@ package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.Plant;
+import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -9,21 +10,26 @@ import dev.pellucid.engine.weighing.SmallLines;
 import dev.pellucid.engine.weighing.WeighingPlan;
 import dev.pellucid.text.Span;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a batch was to be made of, in kg for its size, overage of both kinds included.
  *
  * @param feed as planned; absent for a premix
  * @param plant where it is made, where that is told
+ * @param dose of a premix, as a share of the feed, where it is told
  */
 public record BatchTarget(
     String code,
     double kg,
     List<TargetWeight> asks,
     Optional<ComputedFeed> feed,
-    Optional<Plant> plant) {
+    Optional<Plant> plant,
+    OptionalDouble dose) {
   public BatchTarget {
     asks = List.copyOf(asks);
   }
@@ -42,6 +48,10 @@ public record BatchTarget(
       double inFeed,
       boolean micro,
       Span written) {
+    TargetWeight weighing(double other) {
+      return new TargetWeight(index, place, material, other, inFeed, micro, written);
+    }
+
     /** What its lots are of: an ingredient, or the code of a premix or recipe. */
     String lotsOf() {
       return material.opened(Material.Single::name, ResolvedPremix::code);
@@ -68,7 +78,12 @@ public record BatchTarget(
                         line.name()))
             .toList();
     return new BatchTarget(
-        feed.recipe().code(), kg, asks, Optional.of(feed), feed.recipe().plant());
+        feed.recipe().code(),
+        kg,
+        asks,
+        Optional.of(feed),
+        feed.recipe().plant(),
+        OptionalDouble.empty());
   }
 
   public static BatchTarget of(ResolvedPremix premix, double kg) {
@@ -84,7 +99,13 @@ public record BatchTarget(
               true,
               part.name()));
     }
-    return new BatchTarget(premix.code(), kg, asks, Optional.empty(), premix.plant());
+    return new BatchTarget(
+        premix.code(),
+        kg,
+        asks,
+        Optional.empty(),
+        premix.plant(),
+        premix.dose().stream().mapToDouble(Share::part).findFirst());
   }
 
   private static TargetWeight ask(
@@ -97,6 +118,19 @@ public record BatchTarget(
       Span written) {
     double kg = share + onTop;
     return new TargetWeight(index, place, material, kg, kg > 0 ? share / kg : 1, micro, written);
+  }
+
+  /** The same as it is shown on the scales: so many kg for all lines of a name. */
+  public BatchTarget weighing(Map<String, Double> totals) {
+    Map<String, Double> asked = new HashMap<>();
+    asks.forEach(ask -> asked.merge(ask.material().name(), ask.kg(), Double::sum));
+    List<TargetWeight> shown = new ArrayList<>();
+    for (TargetWeight ask : asks) {
+      double whole = asked.getOrDefault(ask.material().name(), 0.0);
+      double total = totals.getOrDefault(ask.material().name(), whole);
+      shown.add(whole > 0 ? ask.weighing(ask.kg() / whole * total) : ask);
+    }
+    return new BatchTarget(code, kg, shown, feed, plant, dose);
   }
 
   /** The line of a name; an ingredient under a former name too. */

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.records;
 
+import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.BatchRecord.Located;
 import dev.pellucid.engine.data.Bin;
 import dev.pellucid.engine.data.FeedTables;
@@ -22,11 +23,13 @@ import java.util.stream.Stream;
  * <p>Bins are held by their letters, capitals or not, as numbers are.
  */
 final class Bins {
+  private final FeedTables tables;
   private final Map<String, List<Lot>> lots = new HashMap<>();
   private final Map<String, List<String>> keys = new HashMap<>();
   private final Map<String, Bin> bins = new TreeMap<>();
 
   Bins(FeedTables tables) {
+    this.tables = tables;
     for (Bin bin : tables.bins().values()) {
       bins.merge(Ledger.key(bin.name()), bin, Bins::joined);
     }
@@ -57,10 +60,40 @@ final class Bins {
 
   /** The keys of the lots that could be in a bin on a day, in the order in which they came. */
   List<String> lots(String bin, LocalDate day) {
+    return there(bin, day, keys.getOrDefault(bin, List.of()));
+  }
+
+  /** Every lot that came into a bin since it was last empty, the oldest first. */
+  List<Lot> possible(String name, LocalDate day) {
+    String bin = Ledger.key(name);
+    return there(bin, day, lots.getOrDefault(bin, List.of()));
+  }
+
+  /** Of what is told of each lot of a bin, in their order, that of those which could be there. */
+  private <T> List<T> there(String bin, LocalDate day, List<T> told) {
     List<Lot> all = lots.getOrDefault(bin, List.of());
     int from = firstFrom(all, emptyBefore(bin, day));
     int to = firstFrom(all, day.plusDays(1));
-    return from < to ? keys.getOrDefault(bin, List.of()).subList(from, to) : List.of();
+    return from < to ? told.subList(from, to) : List.of();
+  }
+
+  /** The lots that a line of a record may be of: the one that it names, or those of its bin. */
+  List<Lot> lots(BatchRecord.Entry entry, LocalDate day) {
+    Lot lot = tables.lots().get(entry.lot());
+    if (lot != null) {
+      return List.of(lot);
+    }
+    return isFromBin(entry) ? possible(entry.bin(), day) : List.of();
+  }
+
+  /** Whether it tells a bin, and no lot. */
+  static boolean isFromBin(BatchRecord.Entry entry) {
+    return entry.written().isBlank() && !entry.bin().isEmpty();
+  }
+
+  /** Whether a lot is still where it was put, and not gone from a bin that was emptied. */
+  boolean isThere(Lot lot, LocalDate day) {
+    return lot.bin().isEmpty() || mayHold(Ledger.key(lot.bin().get()), lot, day);
   }
 
   /** The place of the first lot that came on a day or later. */

@@ -33,7 +33,7 @@ final class Folded {
 
   /** Whether it stands where something shows, and not where it is fixed. */
   static boolean isConsequence(Code code) {
-    return FOLLOWING.contains(code.text()) || code.equals(Stock.OVERDRAWN);
+    return FOLLOWING.contains(code.text()) || code.equals(StoreBooks.OVERDRAWN);
   }
 
   static void tell(MadeBatch batch, List<Finding> said, Consumer<Finding> out) {

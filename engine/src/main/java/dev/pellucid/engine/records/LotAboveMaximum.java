@@ -26,13 +26,13 @@ final class LotAboveMaximum extends LotRule {
         Finding.error(
                 CODE,
                 entry.lotPlace(),
-                "lot "
-                    + lot.number()
-                    + " of "
-                    + lot.ingredient()
-                    + " may not be used: it holds "
-                    + found.get().over().words())
+                of(lot, entry) + " may not be used: it holds " + found.get().over().words())
             .seeing("measured", found.get().at().place())
             .helping(held(batch)));
+  }
+
+  @Override
+  boolean looksIntoBins() {
+    return true;
   }
 }

@@ -2,6 +2,7 @@ package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.data.LotState;
 import dev.pellucid.engine.data.LotState.State;
 import dev.pellucid.engine.records.BatchTarget.TargetWeight;
 import dev.pellucid.finding.Code;
@@ -16,17 +17,26 @@ final class LotFailed extends LotRule {
 
   @Override
   Optional<Finding> look(MadeBatch batch, Lot lot, Entry entry, TargetWeight ask) {
-    if (!lot.is(State.FAILED, batch.record().day())) {
+    if (!lot.is(State.FAILED, batch.goesInto().known())) {
       return Optional.empty();
     }
+    String because = lot.state(batch.goesInto().known()).map(LotState::because).orElse("");
     Finding finding =
-        Finding.error(
-                code(),
-                entry.lotPlace(),
-                "lot " + lot.number() + " of " + lot.ingredient() + " failed its inspection")
+        Finding.error(code(), entry.lotPlace(), of(lot, entry) + " failed its inspection")
             .seeing("inspection written", lot.judged());
     return Optional.of(
-        (lot.remark().isEmpty() ? finding : finding.noting("what was seen: " + lot.remark()))
+        (seen(because, lot).isEmpty()
+                ? finding
+                : finding.noting("what was seen: " + seen(because, lot)))
             .helping(held(batch)));
+  }
+
+  private static String seen(String because, Lot lot) {
+    return because.isEmpty() ? lot.remark() : because;
+  }
+
+  @Override
+  boolean looksIntoBins() {
+    return true;
   }
 }

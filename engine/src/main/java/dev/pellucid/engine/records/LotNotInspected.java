@@ -32,7 +32,7 @@ final class LotNotInspected extends LotRule {
 
   @Override
   Optional<Finding> look(MadeBatch batch, Lot lot, Entry entry, TargetWeight ask) {
-    return !lot.isWaiting(batch.record().day()) || LotsTogether.areInspected(batch.tables(), lot)
+    return !lot.states().isEmpty() || LotsTogether.areInspected(batch.tables(), lot)
         ? Optional.empty()
         : Optional.of(
             Finding.warning(

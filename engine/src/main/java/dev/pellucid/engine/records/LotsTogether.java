@@ -104,7 +104,7 @@ final class LotsTogether {
   void look(Consumer<Finding> out) {
     for (Lot lot : tables.lots().values()) {
       boolean old = lot.received().plusDays(DAYS).isBefore(day) || named.contains(lot.number());
-      if (!lot.isLookedAt() && old && areInspected(tables, lot)) {
+      if (lot.states().isEmpty() && old && areInspected(tables, lot)) {
         out.accept(LotNotInspected.atLot(lot));
       }
       if (lot.bestBefore().isEmpty() && areDated(lot)) {

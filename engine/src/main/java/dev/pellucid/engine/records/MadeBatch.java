@@ -62,6 +62,16 @@ public record MadeBatch(
     return Optional.ofNullable(tables.lots().get(entry.lot()));
   }
 
+  /** The lot that an entry names, or those that may be in the bin that it names. */
+  List<Lot> lots(Entry entry) {
+    return new Bins(tables).lots(entry, record.day());
+  }
+
+  /** A batch that is made is held against what was decided by its day, else what is known now. */
+  GoesInto goesInto() {
+    return GoesInto.of(order, record.day(), record.isMade() ? record.day() : day);
+  }
+
   /** The batch of a premix that an entry names. */
   public Optional<BatchRecord> batch(Entry entry) {
     return Optional.ofNullable(tables.batches().get(entry.lot()));

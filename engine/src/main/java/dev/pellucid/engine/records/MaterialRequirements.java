@@ -1,200 +1,176 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Lot;
-import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.records.BatchTarget.TargetWeight;
 import dev.pellucid.engine.records.FirstExpiredFirstOut.Pick;
-import dev.pellucid.engine.records.PurchaseList.Good;
-import dev.pellucid.engine.records.PurchaseList.ToMake;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.measure.Closeness;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
- * Goes through the planned batches day by day and takes from the store what each weighs out: the
- * lots that it names, else those that expire first. A premix that lacks is made, of ingredients
- * that are taken from the store in turn.
+ * Goes once through all planned batches and takes from the store what each weighs out. First what
+ * their records name is put aside; then, day by day, premixes before what holds them, each takes
+ * the lots that expire first of what is left. A premix that lacks is made, of ingredients that are
+ * taken from the store in turn. Sheets, the purchase list and new batches all follow from this one
+ * walk.
  */
 public final class MaterialRequirements {
   private final FeedTables tables;
-  private final Map<String, ResolvedPremix> premixes;
+  private final LocalDate today;
   private final Stock stock;
-  private final Map<String, Double> coming = new TreeMap<>();
-  private final Map<String, Need> goods = new TreeMap<>();
-  private final Map<String, Need> toMake = new TreeMap<>();
+  private final Coming coming;
+  private final Supply supply;
+  private final Map<String, Map<String, FirstExpiredFirstOut>> taken = new TreeMap<>();
 
   /** A planned batch and what it is to be made of. */
-  public record Planned(BatchRecord record, BatchTarget order) {}
-
-  /** What is needed of one thing so far. */
-  private static final class Need {
-    private final String title;
-    private final OptionalDouble perKg;
-    private double needed;
-    private double lacking;
-    private LocalDate from = LocalDate.MAX;
-    private LocalDate lacksFrom = LocalDate.MAX;
-
-    Need(String title, OptionalDouble perKg) {
-      this.title = title;
-      this.perKg = perKg;
+  public record Planned(BatchRecord record, BatchTarget order) {
+    GoesInto goesInto(LocalDate today) {
+      return GoesInto.of(order, record.day(), today);
     }
+  }
 
-    void add(double kg, double lacks, LocalDate day) {
-      needed += kg;
-      from = from.isBefore(day) ? from : day;
-      if (lacks > Closeness.to(kg)) {
-        lacking += lacks;
-        lacksFrom = lacksFrom.isBefore(day) ? lacksFrom : day;
-      }
+  /**
+   * What comes of the walk.
+   *
+   * @param taken what each batch takes, by its number and the name of the line
+   * @param left what is left after all of them
+   */
+  public record Ahead(
+      PurchaseList list, Map<String, Map<String, FirstExpiredFirstOut>> taken, Stock left) {
+    /** What a planned batch takes, by the name of the line. */
+    public Map<String, FirstExpiredFirstOut> of(String number) {
+      return taken.getOrDefault(number, Map.of());
     }
+  }
 
-    LocalDate day() {
-      return lacking > 0 ? lacksFrom : from;
+  /** All that is weighed out of one thing, whatever its lines, and what the record names for it. */
+  private record Ask(Material material, double kg, List<Entry> named) {
+    Ask plus(Ask other) {
+      return new Ask(material, kg + other.kg(), named);
     }
   }
 
   private MaterialRequirements(
-      FeedTables tables, Map<String, ResolvedPremix> premixes, Stock stock) {
+      FeedTables tables,
+      Map<String, ResolvedPremix> premixes,
+      LocalDate today,
+      Stock stock,
+      Coming coming) {
     this.tables = tables;
-    this.premixes = premixes;
+    this.today = today;
     this.stock = stock;
+    this.coming = coming;
+    this.supply = new Supply(tables, premixes, today, stock, coming);
   }
 
   /**
-   * The list for some planned batches.
+   * The walk over some planned batches.
    *
    * @param stock after all batches; those that are only planned are reckoned anew here
    */
-  public static PurchaseList of(
-      List<Planned> planned, FeedTables tables, Map<String, ResolvedPremix> premixes, Stock stock) {
-    return new MaterialRequirements(tables, premixes, stock.ofMade()).list(planned);
-  }
-
-  private PurchaseList list(List<Planned> planned) {
+  public static Ahead of(
+      List<Planned> planned,
+      FeedTables tables,
+      Map<String, ResolvedPremix> premixes,
+      Stock stock,
+      LocalDate today) {
     List<Planned> inOrder = new ArrayList<>(planned);
-    inOrder.sort(
-        Comparator.comparing((Planned one) -> one.record().day())
-            .thenComparing(one -> one.record().number()));
-    for (Planned one : inOrder) {
-      if (premixes.containsKey(one.record().code())) {
-        coming.merge(one.record().code(), one.record().kg(), Double::sum);
-      }
-    }
-    inOrder.forEach(this::take);
-    return new PurchaseList(
-        inOrder.stream().map(one -> one.record().number()).toList(), goods(), premixesToMake());
+    inOrder.sort(new InTurn(premixes));
+    List<BatchRecord> ofPremixes =
+        inOrder.stream()
+            .map(Planned::record)
+            .filter(record -> premixes.containsKey(record.code()))
+            .toList();
+    Coming coming = new Coming(ofPremixes);
+    return new MaterialRequirements(tables, premixes, today, stock.ofMade(), coming).ahead(inOrder);
   }
 
-  private void take(Planned planned) {
+  private Ahead ahead(List<Planned> inOrder) {
+    inOrder.forEach(one -> asks(one).forEach(ask -> putAside(one, ask)));
+    inOrder.forEach(one -> asks(one).forEach(ask -> take(one, ask)));
+    List<String> numbers = inOrder.stream().map(one -> one.record().number()).toList();
+    PastDate pastDate = new PastDate(tables, stock, inOrder, taken, today);
+    return new Ahead(
+        new PurchaseList(numbers, supply.goods(), supply.premixes(), pastDate.lots()),
+        taken,
+        stock);
+  }
+
+  private static List<Ask> asks(Planned planned) {
+    Map<String, Ask> asks = new LinkedHashMap<>();
     for (TargetWeight ask : planned.order().asks()) {
-      List<String> named =
+      List<Entry> named =
           planned.record().entries().stream()
-              .filter(entry -> planned.order().named(entry.line()).filter(ask::equals).isPresent())
-              .map(BatchRecord.Entry::lot)
-              .filter(lot -> !lot.isEmpty())
+              .filter(entry -> ask.material().isCalled(entry.line()))
+              .filter(entry -> !entry.lot().isEmpty() || Bins.isFromBin(entry))
               .toList();
-      need(ask.material(), ask.kg(), planned.record().day(), named);
+      asks.merge(ask.material().name(), new Ask(ask.material(), ask.kg(), named), Ask::plus);
     }
+    return List.copyOf(asks.values());
   }
 
-  /** Rework is there or is not; nobody buys it. */
-  private void need(Material material, double kg, LocalDate day, List<String> named) {
-    Runnable need =
-        material.byKind(
-            single -> () -> buy(single, kg, day, named),
-            premixed -> () -> take(premixed.premix(), kg, day, named),
-            reworked -> () -> {});
-    need.run();
-  }
-
-  private void buy(Material.Single single, double kg, LocalDate day, List<String> named) {
-    Ingredient ingredient = single.ingredient();
-    double lacks =
-        named.isEmpty()
-            ? taken(kg, FirstExpiredFirstOut.of(ingredient, kg, day, tables, stock))
-            : takenOf(kg, named);
-    goods
-        .computeIfAbsent(ingredient.name(), n -> new Need(ingredient.title(), perKg(single)))
-        .add(kg, lacks, day);
-  }
-
-  private void take(ResolvedPremix premix, double kg, LocalDate day, List<String> named) {
-    double lacks =
-        named.isEmpty()
-            ? taken(kg, FirstExpiredFirstOut.of(premix, kg, day, tables, stock))
-            : takenOf(kg, named);
-    make(premix, kg, lacks, day);
-  }
-
-  private static OptionalDouble perKg(Material.Single single) {
-    return single.price().stream().mapToDouble(Price::perKg).findFirst();
-  }
-
-  /** What lacks of a premix comes from batches that are planned of it, else it is to be made. */
-  private void make(ResolvedPremix premix, double kg, double lacks, LocalDate day) {
-    double comes = Math.min(lacks, coming.getOrDefault(premix.code(), 0.0));
-    coming.merge(premix.code(), -comes, Double::sum);
-    double rest = lacks - comes;
-    toMake
-        .computeIfAbsent(premix.code(), code -> new Need(premix.title(), OptionalDouble.empty()))
-        .add(kg, rest, day);
-    if (rest > Closeness.to(kg)) {
-      for (ResolvedPremix.Part part : premix.parts()) {
-        double of = (part.share().part() + part.onTop().part()) * rest;
-        need(part.material(), of, day, List.of());
-      }
+  private void putAside(Planned planned, Ask ask) {
+    if (ask.named().isEmpty()) {
+      return;
     }
-  }
-
-  /** Takes what was chosen; gives what lacks. */
-  private double taken(double kg, Optional<FirstExpiredFirstOut> choice) {
-    choice.ifPresent(lots -> lots.picks().forEach(stock::take));
-    return choice.map(FirstExpiredFirstOut::shortfall).orElse(kg);
-  }
-
-  private double takenOf(double kg, List<String> named) {
-    double wanted = kg;
-    for (String number : named) {
-      Lot lot = tables.lots().get(number);
-      BatchRecord batch = tables.batches().get(number);
-      double left = lot != null ? stock.left(lot) : batch != null ? stock.left(batch) : 0;
-      double takes = Math.min(wanted, left);
-      stock.take(new Pick(number, takes));
-      wanted -= takes;
+    List<Pick> picks = new ArrayList<>();
+    double each = ask.kg() / ask.named().size();
+    double there = 0;
+    for (Entry entry : ask.named()) {
+      Pick pick = named(entry, each, planned.record().day());
+      picks.add(pick);
+      there += pick.kg();
     }
-    return wanted;
+    double lacks = ask.kg() - there > Closeness.to(ask.kg()) ? ask.kg() - there : 0;
+    took(planned, ask, new FirstExpiredFirstOut(picks, lacks, List.of()));
   }
 
-  private List<Good> goods() {
-    return goods.values().stream()
-        .sorted(
-            Comparator.comparing((Need need) -> need.lacking == 0)
-                .thenComparing(Need::day)
-                .thenComparing(need -> need.title))
-        .map(need -> new Good(need.title, need.needed, need.lacking, need.day(), need.perKg))
-        .toList();
+  /** Takes what is there of what a record names. */
+  private Pick named(Entry entry, double wanted, LocalDate day) {
+    if (coming.has(entry.lot())) {
+      return new Pick(entry.lot(), coming.take(entry.lot(), wanted, day));
+    }
+    Optional<BatchRecord> batch = Optional.ofNullable(tables.batches().get(entry.lot()));
+    Pick pick =
+        batch.isPresent()
+            ? new Pick(entry.lot(), Math.min(wanted, stock.left(batch.get())))
+            : ofLots(entry, wanted, new Bins(tables).lots(entry, day));
+    stock.take(pick);
+    return pick;
   }
 
-  private List<ToMake> premixesToMake() {
-    List<ToMake> list = new ArrayList<>();
-    toMake.forEach(
-        (code, need) -> {
-          if (need.lacking > 0) {
-            list.add(new ToMake(need.title, code, need.lacking, need.day()));
-          }
-        });
-    return list;
+  private Pick ofLots(Entry entry, double wanted, List<Lot> lots) {
+    double left = lots.stream().mapToDouble(stock::left).sum();
+    String number = lots.size() == 1 ? lots.get(0).number() : entry.bin();
+    return new Pick(
+        number, entry.bin(), lots.stream().map(Lot::number).toList(), Math.min(wanted, left));
+  }
+
+  private void take(Planned planned, Ask ask) {
+    GoesInto into = planned.goesInto(today);
+    if (ask.named().isEmpty()) {
+      supply.choose(ask.material(), ask.kg(), into).ifPresent(choice -> took(planned, ask, choice));
+    }
+    FirstExpiredFirstOut choice = chosen(planned).get(ask.material().name());
+    double lacks = choice == null ? ask.kg() : choice.shortfall();
+    supply.need(ask.material(), ask.kg(), lacks, into, planned.record().number());
+  }
+
+  private void took(Planned planned, Ask ask, FirstExpiredFirstOut choice) {
+    chosen(planned).put(ask.material().name(), choice);
+  }
+
+  private Map<String, FirstExpiredFirstOut> chosen(Planned planned) {
+    return taken.computeIfAbsent(planned.record().number(), none -> new LinkedHashMap<>());
   }
 }

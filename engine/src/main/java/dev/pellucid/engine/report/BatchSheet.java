@@ -2,7 +2,6 @@ package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.Caution;
-import dev.pellucid.engine.plan.FromStore;
 import dev.pellucid.engine.plan.Mass;
 import dev.pellucid.engine.plan.OnScales;
 import dev.pellucid.engine.plan.Premixing;
@@ -39,10 +38,6 @@ final class BatchSheet {
   static final String DRAFT = "DRAFT, NOT TO BE MADE";
   static final String NO_LAW = "No law was judged, for the folder names no jurisdiction";
   private static final String WEIGHING = "Weigh the mix";
-  private static final String LOTS =
-      "Lots are those named for this batch, else those of the store that expire first. Where"
-          + " another is taken, write its number over it.";
-
   private final BatchPlan plan;
   private final List<Block> blocks = new ArrayList<>();
   private int part;
@@ -112,19 +107,23 @@ final class BatchSheet {
     return plan.sizeTold() ? size : size + " (no size is given; the program chose it)";
   }
 
-  private static List<Fact> premix(Premixing premixing) {
+  private List<Fact> premix(Premixing premixing) {
     List<Fact> facts = new ArrayList<>();
     if (!premixing.dose().isEmpty()) {
       facts.add(new Fact("Dose", premixing.dose() + " of weighed feed"));
     }
     if (!premixing.needs().isEmpty()) {
+      boolean planned = plan.number().isPresent();
       String needs =
           premixing.needs().stream()
               .map(need -> need.code() + " " + Figures.plain(need.kg().asDouble()) + " kg")
               .collect(Collectors.joining(", "));
       String bags = ", rounded up to whole bags of " + premixing.bag().inKg() + " kg";
       String more = premixing.forTheMixer() ? " and to what the mixer mixes evenly" : "";
-      facts.add(new Fact("For one batch each of", needs + bags + more));
+      facts.add(
+          new Fact(
+              planned ? "One batch each takes" : "For one batch each of",
+              planned ? needs : needs + bags + more));
     }
     return facts;
   }
@@ -175,7 +174,7 @@ final class BatchSheet {
                   ? WeighTables.INCLUDED
                   : WeighTables.overage(plan.weighing())));
     }
-    fromStore();
+    blocks.addAll(StoreBlocks.of(plan.fromStore()));
     if (plan.scales().isPresent()) {
       blocks.addAll(LoadTables.mix(plan, plan.scales().get()));
       return;
@@ -191,39 +190,6 @@ final class BatchSheet {
       blocks.add(new Words("Liquids go in last, slowly, with the mixer turning."));
       blocks.add(WeighTables.large("Liquids", plan.liquidLines()));
     }
-  }
-
-  private void fromStore() {
-    if (!plan.fromStore().lacking().isEmpty()) {
-      blocks.add(
-          new Warnings(plan.fromStore().lacking().stream().map(BatchSheet::lacking).toList()));
-    }
-    if (!plan.fromStore().lots().isEmpty()) {
-      List<String> words = new ArrayList<>(List.of(LOTS));
-      plan.fromStore().splits().forEach(split -> words.add(split(split)));
-      blocks.add(new Words(String.join(" ", words)));
-    }
-  }
-
-  private static String lacking(FromStore.Lacking lacking) {
-    return "The store lacks "
-        + Figures.plain(lacking.kg(), Unit.KG)
-        + " of "
-        + lacking.title()
-        + ": no more of it is there that is passed, dry and good on this day.";
-  }
-
-  private static String split(FromStore.Split split) {
-    StringBuilder words = new StringBuilder(split.title() + ": ");
-    int last = split.taken().size() - 1;
-    for (FromStore.Taken taken : split.taken().subList(0, last)) {
-      words
-          .append(Figures.plain(taken.kg(), Unit.KG))
-          .append(" of lot ")
-          .append(taken.number())
-          .append(", then ");
-    }
-    return words.append(split.taken().get(last).number()).append('.').toString();
   }
 
   private static Signatures twoSign() {

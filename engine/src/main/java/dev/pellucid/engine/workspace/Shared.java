@@ -164,6 +164,14 @@ public final class Shared {
         : Optional.empty();
   }
 
+  /** What a lot can be passed for by name: recipes, premixes and profiles, sound or not. */
+  Set<String> named() {
+    Set<String> names = new TreeSet<>(trees().called());
+    names.addAll(trees().profileNames());
+    resolver.profiles().forEach(profile -> names.add(profile.name()));
+    return names;
+  }
+
   /** The day of the run. */
   LocalDate day() {
     return days.prices();

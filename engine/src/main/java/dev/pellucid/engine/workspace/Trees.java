@@ -134,6 +134,13 @@ public final class Trees {
     return codes;
   }
 
+  /** The names of the files of profiles. */
+  Set<String> profileNames() {
+    Set<String> names = new TreeSet<>();
+    texts.ending(PROFILE).forEach(path -> names.add(stem(path)));
+    return names;
+  }
+
   /** The path of the premix of each code, in the order of paths. */
   public Map<String, String> premixPaths() {
     Map<String, String> paths = new LinkedHashMap<>();

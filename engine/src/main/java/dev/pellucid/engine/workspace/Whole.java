@@ -3,6 +3,7 @@ package dev.pellucid.engine.workspace;
 import dev.pellucid.engine.check.Rules;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.records.Stock;
+import dev.pellucid.engine.records.StoreCheck;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
@@ -65,6 +66,7 @@ public record Whole(
     }
     looked.add(own.looked());
     Stock stock = shared.recordCheck().close(shared.trees().called(), looked, findings::add);
+    StoreCheck.look(shared.tables(), shared.named(), shared.day(), findings::add);
     RecipesTogether.look(shared, recipes, findings);
     findings.addAll(PremixBatches.findings(shared, recipes, faulty(findings), findings));
     List<Finding> inOrder = folded(shared, recipes, ofRecords, findings);

@@ -59,6 +59,7 @@ class TablesStateTest {
             tables.practice(),
             tables.prices(),
             tables.pricesWhole(),
+            tables.ordering(),
             tables.lots(),
             tables.batches())
         .map(String::valueOf)
