@@ -47,11 +47,7 @@ class ReadmeTest {
     assertTrue(readme.contains("\nmvn pellucid:recall -Dpellucid.lot=" + number + "\n"));
     String text =
         OwnFolder.recall(
-                Example.whole(),
-                PrintedPaths.BELOW_FOLDER,
-                LocalDate.of(2026, 11, 25),
-                number,
-                "")
+                Example.whole(), PrintedPaths.BELOW_FOLDER, LocalDate.of(2026, 11, 25), number, "")
             .text();
     assertShortened(text.lines().toList(), block("output"));
   }

@@ -94,8 +94,7 @@ class RecallTest {
     folder.with(
         LOTS,
         "number: SE1-9042\n",
-        "number: SE1-9042\n"
-            + count.replaceFirst("____", "store").replaceFirst("____", "4.96 kg"));
+        "number: SE1-9042\n" + count.replaceFirst("____", "store").replaceFirst("____", "4.96 kg"));
     assertEquals(List.of(), recall(copy, LOT, "").findings());
     String after = recall(copy, LOT, "").text();
     assertTrue(after.contains("\nin the store, counted on 2026-11-25  4.9600\n"), after);
@@ -112,8 +111,8 @@ class RecallTest {
   void aNumberThatIsNotThereIsToldWithNearOnes() throws IOException {
     RecallReport report = recall(Example.whole(), "SE1-9024", "");
     assertEquals(
-        Optional.of("no lot or batch of this folder has the number SE1-9024; did you mean"
-            + " SE1-9042?"),
+        Optional.of(
+            "no lot or batch of this folder has the number SE1-9024; did you mean" + " SE1-9042?"),
         report.problem());
     assertEquals("", report.text());
     report.write(copy);

@@ -15,9 +15,9 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Tells of a lot or a batch what to stop, whom to call, whether the books add up, which samples were
- * kept, and how it got into each batch: what is certain apart from what is possible. Fails where the
- * number is not known, and where a record cannot be searched.
+ * Tells of a lot or a batch what to stop, whom to call, whether the books add up, which samples
+ * were kept, and how it got into each batch: what is certain apart from what is possible. Fails
+ * where the number is not known, and where a record cannot be searched.
  *
  * @since 0.1.0
  */

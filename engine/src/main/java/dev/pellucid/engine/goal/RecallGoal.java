@@ -64,8 +64,7 @@ public final class RecallGoal {
 
   private RecallList list(String number, boolean ofBatch, List<String> missed) {
     Tracer tracer = store.tracer();
-    Optional<Origins> origins =
-        ofBatch ? Optional.of(tracer.origins(number)) : Optional.empty();
+    Optional<Origins> origins = ofBatch ? Optional.of(tracer.origins(number)) : Optional.empty();
     return new RecallList(
         store.tables().settings().name(),
         day,
@@ -79,10 +78,7 @@ public final class RecallGoal {
 
   private SortedMap<String, String> files(FeedTables tables) {
     SortedMap<String, String> files = new TreeMap<>();
-    tables
-        .lots()
-        .values()
-        .forEach(lot -> files.put(lot.number(), paths.of(lot.declared().file())));
+    tables.lots().values().forEach(lot -> files.put(lot.number(), paths.of(lot.declared().file())));
     tables
         .batches()
         .values()

@@ -128,8 +128,7 @@ final class SearchedStore {
 
   /** Whether there is a file of such a record, though none that can be read. */
   boolean isTorn(String number) {
-    return !tracer.isBatch(number)
-        && paths(BATCHES).stream().anyMatch(path -> isOf(path, number));
+    return !tracer.isBatch(number) && paths(BATCHES).stream().anyMatch(path -> isOf(path, number));
   }
 
   private static String torn(String number) {

@@ -16,8 +16,8 @@ import dev.pellucid.engine.records.Recall.Step;
 import dev.pellucid.engine.records.Recall.Stop;
 import dev.pellucid.engine.records.Recall.Store;
 import dev.pellucid.engine.records.Recall.Taken;
-import dev.pellucid.engine.records.RecallTally.Part;
 import dev.pellucid.engine.records.RecallList;
+import dev.pellucid.engine.records.RecallTally.Part;
 import dev.pellucid.engine.records.Trace.Batch;
 import dev.pellucid.engine.records.Trace.Doubt;
 import dev.pellucid.engine.records.Trace.LotOf;
@@ -34,9 +34,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A recall as plain JSON, for scripts: every figure, to twelve digits. A key never changes its
- * meaning: what is new comes under new keys. Weights are in kg, shares of 1. What no record tells is
- * null; a weight of which part is not told says so beside it. The shape is written down in {@code
- * recall.schema.json}.
+ * meaning: what is new comes under new keys. Weights are in kg, shares of 1. What no record tells
+ * is null; a weight of which part is not told says so beside it. The shape is written down in
+ * {@code recall.schema.json}.
  */
 public final class RecallJson {
   private final RecallList told;

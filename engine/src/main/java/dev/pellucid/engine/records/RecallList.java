@@ -59,8 +59,6 @@ public record RecallList(
 
   /** The batch of a number among those that hold the thing or may. */
   public Optional<Affected> batch(String number) {
-    return answer.batches().stream()
-        .filter(one -> one.batch().number().equals(number))
-        .findFirst();
+    return answer.batches().stream().filter(one -> one.batch().number().equals(number)).findFirst();
   }
 }

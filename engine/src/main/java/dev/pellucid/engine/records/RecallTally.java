@@ -32,7 +32,13 @@ public record RecallTally(
    * @param notCounted of how many only the books say it
    */
   public record Part(
-      int batches, int onLine, Amount out, int parties, Amount store, int notTold, int notCounted) {}
+      int batches,
+      int onLine,
+      Amount out,
+      int parties,
+      Amount store,
+      int notTold,
+      int notCounted) {}
 
   /** Sums an answer up. */
   public static RecallTally of(Answer answer) {

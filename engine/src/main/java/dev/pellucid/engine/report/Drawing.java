@@ -114,8 +114,22 @@ final class Drawing {
     double first = loops ? x1 - LOOP : (x1 + x2) / 2;
     double second = loops ? x2 - LOOP : (x1 + x2) / 2;
     String way =
-        "M" + at(x1) + " " + at(y1) + "C" + at(first) + " " + at(y1) + " " + at(second) + " "
-            + at(y2) + " " + at(x2) + " " + at(y2);
+        "M"
+            + at(x1)
+            + " "
+            + at(y1)
+            + "C"
+            + at(first)
+            + " "
+            + at(y1)
+            + " "
+            + at(second)
+            + " "
+            + at(y2)
+            + " "
+            + at(x2)
+            + " "
+            + at(y2);
     svg.with(broken(way, "1", dashed, "none"));
   }
 

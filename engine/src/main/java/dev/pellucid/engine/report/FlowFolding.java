@@ -79,8 +79,7 @@ final class FlowFolding {
   }
 
   private static String days(List<Box> group) {
-    List<LocalDate> days =
-        group.stream().map(Box::day).flatMap(Optional::stream).sorted().toList();
+    List<LocalDate> days = group.stream().map(Box::day).flatMap(Optional::stream).sorted().toList();
     if (days.isEmpty()) {
       return "";
     }
@@ -97,13 +96,7 @@ final class FlowFolding {
       if (!from.equals(to) || !isFolded) {
         Arrow moved =
             new Arrow(
-                from,
-                to,
-                arrow.kind(),
-                arrow.kg(),
-                arrow.most(),
-                arrow.bags(),
-                arrow.certain());
+                from, to, arrow.kind(), arrow.kg(), arrow.most(), arrow.bags(), arrow.certain());
         String kind = isFolded ? "" : arrow.kind();
         folded.merge(
             from + "\n" + to + "\n" + kind + arrow.certain(), moved, FlowFolding::together);

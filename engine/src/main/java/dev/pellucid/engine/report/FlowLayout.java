@@ -112,10 +112,7 @@ final class FlowLayout {
       add(
           box.key(),
           new Item(
-              words,
-              box.certain(),
-              from + depth,
-              Math.max(words.size() * LINE + 9, ports * PORT)));
+              words, box.certain(), from + depth, Math.max(words.size() * LINE + 9, ports * PORT)));
     }
     return from + most + 1;
   }
@@ -181,8 +178,9 @@ final class FlowLayout {
 
   /** Orders a column by where its sources stand, and puts it beside them. */
   private static void stack(List<Item> column) {
-    column.sort(Comparator.<Item, Boolean>comparing(item -> !item.certain)
-        .thenComparingDouble(FlowLayout::wished));
+    column.sort(
+        Comparator.<Item, Boolean>comparing(item -> !item.certain)
+            .thenComparingDouble(FlowLayout::wished));
     double from = TOP;
     for (Item item : column) {
       item.y = Math.max(from, item.sources.isEmpty() ? from : wished(item) - item.high / 2);

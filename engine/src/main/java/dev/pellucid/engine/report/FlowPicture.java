@@ -92,15 +92,11 @@ final class FlowPicture {
     String kind =
         arrow.bags().isPresent() ? Plural.of(arrow.bags().getAsInt(), "bag") : arrow.kind();
     drawing.wordsOverLines(to.x() - WORDS + 2, to.y() - 3, kind);
-    drawing.wordsOverLines(
-        to.x() - WORDS + 2, to.y() + 10, amount(arrow));
+    drawing.wordsOverLines(to.x() - WORDS + 2, to.y() + 10, amount(arrow));
   }
 
   private static String amount(Arrow arrow) {
-    return arrow
-        .kg()
-        .map(kg -> (arrow.most() && kg.whole() ? "up to " : "") + kg(kg))
-        .orElse("");
+    return arrow.kg().map(kg -> (arrow.most() && kg.whole() ? "up to " : "") + kg(kg)).orElse("");
   }
 
   private static String kg(Kilograms kg) {

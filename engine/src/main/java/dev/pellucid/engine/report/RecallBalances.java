@@ -59,8 +59,7 @@ final class RecallBalances {
       rows.add(List.of("put aside for planned batches, in the store still", kg(of.planned())));
     }
     if (of.unnamed().told() > 0 || !of.unnamed().whole()) {
-      rows.add(
-          List.of("taken from its bin, and booked on no lot, at most", kg(of.unnamed())));
+      rows.add(List.of("taken from its bin, and booked on no lot, at most", kg(of.unnamed())));
     }
     return RecallFigures.table(List.of(words("What"), figures("kg")), rows);
   }
@@ -75,7 +74,9 @@ final class RecallBalances {
                   + ":"));
       blocks.add(
           new Verbatim(
-              RecallLines.count(told.day().toString(), false).stream().map(it -> "    " + it).toList()));
+              RecallLines.count(told.day().toString(), false).stream()
+                  .map(it -> "    " + it)
+                  .toList()));
     }
   }
 

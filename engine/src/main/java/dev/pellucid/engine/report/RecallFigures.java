@@ -28,8 +28,7 @@ final class RecallFigures {
   /** Without its unit. */
   static String kg(double kg) {
     double size = Math.abs(kg);
-    String fixed =
-        Figures.visible(kg, size < 1 ? FINEST : size < LARGE ? OF_TENTHS : OF_GRAMS);
+    String fixed = Figures.visible(kg, size < 1 ? FINEST : size < LARGE ? OF_TENTHS : OF_GRAMS);
     return fixed.contains(".") ? fixed.replaceAll("\\.?0+$", "") : fixed;
   }
 

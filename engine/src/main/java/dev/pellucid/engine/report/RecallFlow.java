@@ -98,9 +98,7 @@ final class RecallFlow {
   private void call(Call call) {
     boolean certain = call.sent().stream().anyMatch(Sent::certain);
     String key = PARTY + call.party();
-    add(
-        new Box(
-            key, Place.PARTY, "", call.party(), "", Optional.empty(), certain, false));
+    add(new Box(key, Place.PARTY, "", call.party(), "", Optional.empty(), certain, false));
     for (Sent one : call.sent()) {
       if (boxes.containsKey(one.batch().number())) {
         arrows.add(

@@ -46,11 +46,17 @@ final class RecallLines {
       if (!decided.isEmpty()) {
         all.add(
             new Write(
-                "Write this at the end of " + these(decided) + (DECIDED),
+                "Write this at the end of " + these(decided) + DECIDED,
                 files(decided),
                 List.of(
                     "decided-later:",
-                    "  - {day: " + day() + ", by: " + OPEN + ", decision: on-hold, " + because(certain) + "}")));
+                    "  - {day: "
+                        + day()
+                        + ", by: "
+                        + OPEN
+                        + ", decision: on-hold, "
+                        + because(certain)
+                        + "}")));
       }
       if (!open.isEmpty()) {
         all.add(
@@ -140,7 +146,9 @@ final class RecallLines {
 
   private String because(boolean certain) {
     String words =
-        certain ? told.number() + " is recalled" : "may hold " + told.number() + " which is recalled";
+        certain
+            ? told.number() + " is recalled"
+            : "may hold " + told.number() + " which is recalled";
     return "because: " + quoted(words);
   }
 

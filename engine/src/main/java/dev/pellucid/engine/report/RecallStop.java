@@ -73,10 +73,7 @@ final class RecallStop {
               RecallWords.holds(one.certain()),
               one.store().map(it -> kg(it.amount().kg())).orElse(RecallFigures.NOT_TOLD),
               one.store().map(it -> RecallFigures.bags(it.amount())).orElse("-"),
-              one.store()
-                  .flatMap(Store::counted)
-                  .map(Object::toString)
-                  .orElse("no"),
+              one.store().flatMap(Store::counted).map(Object::toString).orElse("no"),
               RecallWords.word(one.state())));
     }
     return RecallFigures.table(

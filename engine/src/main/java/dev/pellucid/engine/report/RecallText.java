@@ -5,9 +5,9 @@ import static dev.pellucid.engine.report.RecallFigures.amount;
 import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.records.Recall.Limit;
 import dev.pellucid.engine.records.Recall.Store;
+import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.records.RecallTally;
 import dev.pellucid.engine.records.RecallTally.Part;
-import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Heading;
@@ -54,8 +54,7 @@ public final class RecallText {
 
   /** One file, to be written as UTF-8. */
   public static String html(RecallList told) {
-    return new HtmlPage()
-        .render("Recall of " + told.number(), MORE, new RecallText(told).blocks());
+    return new HtmlPage().render("Recall of " + told.number(), MORE, new RecallText(told).blocks());
   }
 
   private List<Block> blocks() {
@@ -160,9 +159,6 @@ public final class RecallText {
               + String.join(", ", told.answer().circle())
               + ". No kg is told of what passes between them.");
     }
-    blocks.add(
-        missed.isEmpty()
-            ? new Words("Nothing was left out.")
-            : new Points(missed));
+    blocks.add(missed.isEmpty() ? new Words("Nothing was left out.") : new Points(missed));
   }
 }

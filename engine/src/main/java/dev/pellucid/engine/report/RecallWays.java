@@ -17,8 +17,8 @@ import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Folded;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Picture;
-import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Points;
+import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,12 +45,7 @@ final class RecallWays {
       return;
     }
     List<Column> columns =
-        List.of(
-            name("Batch"),
-            name("Holds it"),
-            figures("kg"),
-            words("Place"),
-            name("Kept until"));
+        List.of(name("Batch"), name("Holds it"), figures("kg"), words("Place"), name("Kept until"));
     fold("All samples", RecallFigures.table(columns, rows), blocks);
   }
 
@@ -139,12 +134,7 @@ final class RecallWays {
   private static Table table(List<Step> steps) {
     return RecallFigures.table(
         List.of(
-            name("From"),
-            name("Into"),
-            words("How"),
-            words("Line"),
-            name("Bin"),
-            figures("kg")),
+            name("From"), name("Into"), words("How"), words("Line"), name("Bin"), figures("kg")),
         steps.stream()
             .map(
                 one ->
@@ -177,7 +167,12 @@ final class RecallWays {
       }
       blocks.add(
           RecallFigures.table(
-              List.of(name("Lot or batch"), words("Of"), figures("kg in it"), words("Came in"), words("Supplier")),
+              List.of(
+                  name("Lot or batch"),
+                  words("Of"),
+                  figures("kg in it"),
+                  words("Came in"),
+                  words("Supplier")),
               rows));
     }
     if (!origins.may().isEmpty()) {

@@ -2,7 +2,6 @@ package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.records.Recall.Affected;
 import dev.pellucid.engine.records.Recall.Kind;
-import dev.pellucid.engine.records.Recall.Limit;
 import dev.pellucid.engine.records.Recall.NotFollowed;
 import dev.pellucid.engine.records.Recall.State;
 import dev.pellucid.engine.records.Recall.Store;

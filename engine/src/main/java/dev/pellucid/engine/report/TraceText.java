@@ -84,8 +84,7 @@ public final class TraceText {
       if (!one.certain()) {
         String from = one.line().isEmpty() ? "" : one.line() + ", ";
         String bin = one.bin().isEmpty() ? "" : " " + one.bin();
-        rows.add(
-            List.of(one.from(), one.to(), from + RecallWords.kind(one.kind()) + bin));
+        rows.add(List.of(one.from(), one.to(), from + RecallWords.kind(one.kind()) + bin));
       }
     }
     table(

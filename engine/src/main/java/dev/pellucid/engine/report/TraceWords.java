@@ -109,7 +109,14 @@ final class TraceWords {
               + (doubt.names().isEmpty() ? "" : ", with a flush of " + doubt.names() + " between");
       case ORDER_NOT_TOLD ->
           "made at the same plant as " + of + ", and no record tells in which order";
-      case NOT_TOLD, LEFT_OUT, FLUSHED, NO_SUCH_LOT, LOT_OF_ANOTHER, FROM_BIN, NAMED_IN_BIN, BIN_EMPTY ->
+      case NOT_TOLD,
+          LEFT_OUT,
+          FLUSHED,
+          NO_SUCH_LOT,
+          LOT_OF_ANOTHER,
+          FROM_BIN,
+          NAMED_IN_BIN,
+          BIN_EMPTY ->
           words(doubt.line(), doubt.reason(), doubt.names()) + may;
     };
   }

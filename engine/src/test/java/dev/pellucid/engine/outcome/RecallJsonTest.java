@@ -62,7 +62,6 @@ class RecallJsonTest {
 
   @Test
   void oneReadsAsAccepted() {
-    Approvals.verify(
-        RecallJson.of(Recalls.lot()), new Options().forFile().withExtension(".json"));
+    Approvals.verify(RecallJson.of(Recalls.lot()), new Options().forFile().withExtension(".json"));
   }
 }

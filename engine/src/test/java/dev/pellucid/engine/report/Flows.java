@@ -41,7 +41,13 @@ final class Flows {
               false));
       for (int way = 0; way <= random.nextInt(2); way++) {
         String from = i == 0 || random.nextInt(3) > 0 ? "L" : "B" + random.nextInt(i);
-        arrows.add(arrow(from, key, KINDS.get(random.nextInt(random.nextBoolean() ? 1 : 4)), random, certain));
+        arrows.add(
+            arrow(
+                from,
+                key,
+                KINDS.get(random.nextInt(random.nextBoolean() ? 1 : 4)),
+                random,
+                certain));
       }
     }
     if (random.nextInt(4) == 0 && batches > 2) {

@@ -32,7 +32,9 @@ class RecallTextTest {
     Approvals.verify(RecallText.text(Recalls.nothing()));
   }
 
-  /** Whoever is to be called or stopped is told by name, however many there are, and never folded. */
+  /**
+   * Whoever is to be called or stopped is told by name, however many there are, and never folded.
+   */
   @ParameterizedTest
   @ValueSource(ints = {1, 60, 200})
   void ofManyEachIsTold(int feeds) {
@@ -48,10 +50,7 @@ class RecallTextTest {
       assertTrue(text.contains("\n" + call.party() + ": "), call.party());
       call.sent().forEach(sent -> assertTrue(unfolded.contains(sent.moved().note())));
     }
-    told.answer()
-        .stop()
-        .hold()
-        .forEach(one -> assertTrue(unfolded.contains(one.thing().number())));
+    told.answer().stop().hold().forEach(one -> assertTrue(unfolded.contains(one.thing().number())));
     assertEquals(feeds > 20, html.contains("<details>"));
   }
 

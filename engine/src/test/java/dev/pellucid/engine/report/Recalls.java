@@ -100,8 +100,7 @@ public final class Recalls {
 
   /** A number that nothing was made of. */
   public static RecallList nothing() {
-    Balance balance =
-        balance(5, 0, 0, Optional.of(store(0, 4.9, 24)), OptionalDouble.of(0.1));
+    Balance balance = balance(5, 0, 0, Optional.of(store(0, 4.9, 24)), OptionalDouble.of(0.1));
     return told(
         new Answer(
             selenite(),
@@ -181,7 +180,8 @@ public final class Recalls {
     return new Amount(bags, kg);
   }
 
-  private static RecallList told(Answer answer, Optional<Origins> origins, List<String> unsearched) {
+  private static RecallList told(
+      Answer answer, Optional<Origins> origins, List<String> unsearched) {
     TreeMap<String, String> files = new TreeMap<>(Map.of(LOT, "lots/2026-11.yaml"));
     answer
         .batches()
@@ -328,11 +328,7 @@ public final class Recalls {
     all.add(step("CF-31-2026-11-18-1", "CF-31-2026-11-20-1", Kind.FINES, 3.2, true));
     for (Kind kind :
         List.of(
-            Kind.LOT_NOT_TOLD,
-            Kind.NEXT_ON_LINE,
-            Kind.FLUSH,
-            Kind.SAME_BIN,
-            Kind.ORDER_NOT_TOLD)) {
+            Kind.LOT_NOT_TOLD, Kind.NEXT_ON_LINE, Kind.FLUSH, Kind.SAME_BIN, Kind.ORDER_NOT_TOLD)) {
       all.add(step("CF-31-2026-11-20-1", "CG-36-2026-11-21-1", kind, 5, false));
     }
     all.add(step(PREMIX, "CG-36-2026-12-02-1", Kind.PREMIX, 0.3, true));
@@ -366,26 +362,21 @@ public final class Recalls {
             List.of(back),
             new Amount(2, 50),
             new Amount(1, 25)),
-        new Call(
-            "Reedmere Carp Ponds", List.of(other), List.of(), Amount.NONE, new Amount(0, 10)));
+        new Call("Reedmere Carp Ponds", List.of(other), List.of(), Amount.NONE, new Amount(0, 10)));
   }
 
   private static Stop stop() {
     List<Affected> of = batches();
     List<Left> hold = new ArrayList<>();
-    hold.add(
-        new Left(
-            selenite(), state("passed", "", ""), true, Optional.of(store(0, 4.9875, 0))));
+    hold.add(new Left(selenite(), state("passed", "", ""), true, Optional.of(store(0, 4.9875, 0))));
     for (Affected one : of.subList(0, 4)) {
-      hold.add(
-          new Left(thing(one.batch()), one.state(), one.certain(), one.balance().store()));
+      hold.add(new Left(thing(one.batch()), one.state(), one.certain(), one.balance().store()));
     }
     Batch held = batch("CF-31-2026-11-17-1", "held");
     return new Stop(
         hold,
         List.of(
-            new Left(
-                thing(held), state("held", "shift lead", "damp"), false, Optional.empty())),
+            new Left(thing(held), state("held", "shift lead", "damp"), false, Optional.empty())),
         of.subList(4, 5),
         List.of(
             new InBin("B3", List.of(LOT, "SE1-9077"), Optional.empty()),
@@ -412,7 +403,12 @@ public final class Recalls {
             List.of(new Holding(selenite(), batch, new Kilograms(9, true), List.of(itself))),
             List.of(
                 new Unknown(
-                    batch.number(), "salt", Reason.NOT_TOLD, "", OptionalDouble.of(0.3), List.of())),
+                    batch.number(),
+                    "salt",
+                    Reason.NOT_TOLD,
+                    "",
+                    OptionalDouble.of(0.3),
+                    List.of())),
             List.of());
     return new Origins(
         back,
