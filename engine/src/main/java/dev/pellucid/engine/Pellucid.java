@@ -20,6 +20,8 @@ import dev.pellucid.engine.goal.NewGoal;
 import dev.pellucid.engine.goal.NewReport;
 import dev.pellucid.engine.goal.PagesGoal;
 import dev.pellucid.engine.goal.PastState;
+import dev.pellucid.engine.goal.RebalanceGoal;
+import dev.pellucid.engine.goal.RebalanceReport;
 import dev.pellucid.engine.goal.RecallGoal;
 import dev.pellucid.engine.goal.RecallReport;
 import dev.pellucid.engine.goal.ReportSettings;
@@ -213,6 +215,20 @@ public final class Pellucid {
       PrintedPaths paths)
       throws IOException {
     return folder.open(texts -> LeastCostGoal.of(texts, day, recipe, wishes, paths));
+  }
+
+  /**
+   * Holds a planned batch against every limit with what was measured of its lots, and finds the
+   * smallest change of its shares that keeps them all, as an edit of its record; writes nothing.
+   *
+   * @param day on which the shares are given; judges waivers and prices
+   * @param batch its number
+   * @param free lines that may move though they tell no within, parted by commas; empty for none
+   * @throws IOException where the disk fails
+   */
+  public static RebalanceReport rebalance(
+      FolderState folder, LocalDate day, String batch, String free) throws IOException {
+    return folder.open(texts -> RebalanceGoal.of(texts, day, batch, free));
   }
 
   /**

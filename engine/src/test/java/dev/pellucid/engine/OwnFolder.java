@@ -7,6 +7,7 @@ import dev.pellucid.engine.goal.FiguresReport;
 import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.LeastCostReport;
 import dev.pellucid.engine.goal.PastState;
+import dev.pellucid.engine.goal.RebalanceReport;
 import dev.pellucid.engine.goal.RecallReport;
 import dev.pellucid.engine.goal.ReportSettings;
 import dev.pellucid.engine.goal.SheetReport;
@@ -62,6 +63,16 @@ public final class OwnFolder {
       Path root, LocalDate day, String recipe, Map<String, String> wishes, PrintedPaths paths)
       throws IOException {
     return Pellucid.leastCost(FolderState.at(root), day, recipe, wishes, paths);
+  }
+
+  public static RebalanceReport rebalance(Path root, LocalDate day, String batch)
+      throws IOException {
+    return rebalance(root, day, batch, "");
+  }
+
+  public static RebalanceReport rebalance(Path root, LocalDate day, String batch, String free)
+      throws IOException {
+    return Pellucid.rebalance(FolderState.at(root), day, batch, free);
   }
 
   public static TraceReport trace(Path root, PrintedPaths paths, String lot, String batch)

@@ -274,6 +274,20 @@ final class Rooms {
             "engine.weighing",
             "engine.label",
             "engine.records"),
+        // It tells why in plain values, and prints nothing.
+        Room.of(
+            "engine.rebalance",
+            7,
+            "text",
+            "syntax",
+            "engine.account",
+            "engine.data",
+            "engine.resolve",
+            "engine.compute",
+            "engine.judge",
+            "engine.check",
+            "engine.optimise",
+            "engine.leastcost"),
         Room.of(
                 "engine.weighing",
                 9,
@@ -338,6 +352,7 @@ final class Rooms {
                 "engine.html",
                 "engine.label",
                 "engine.leastcost",
+                "engine.rebalance",
                 "engine.records",
                 "engine.plan")
             .knowing(Step.class, Bound.class, Demand.class, LabelVerdict.Outcome.class)
@@ -419,6 +434,7 @@ final class Rooms {
             "engine.folder",
             "engine.data",
             "engine.records",
+            "engine.rebalance",
             "engine.outcome",
             "engine.resolve",
             "engine.compute",

@@ -4,6 +4,7 @@ import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.compute.Slopes;
 import dev.pellucid.engine.compute.Slopes.Slope;
 import dev.pellucid.engine.judge.LawMargin;
+import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.judge.Normal;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Aim;
@@ -13,15 +14,13 @@ import dev.pellucid.engine.optimise.Free;
 import dev.pellucid.engine.optimise.Optimiser;
 import dev.pellucid.engine.optimise.OtherBound;
 import dev.pellucid.engine.optimise.Part;
-import dev.pellucid.engine.optimise.Reaching;
 import dev.pellucid.engine.optimise.Requirement;
 import dev.pellucid.engine.optimise.Rounding;
 import dev.pellucid.engine.optimise.Task;
 import dev.pellucid.engine.optimise.Tightened;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.engine.resolve.Line;
-import dev.pellucid.syntax.Bound;
-import dev.pellucid.text.Choices;
+import dev.pellucid.engine.weighing.Reweighed;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -32,30 +31,37 @@ import java.util.OptionalDouble;
 /**
  * The smallest change of all free lines that meets some limits, keeps what is kept and makes
  * nothing worse that is broken: the points by which lines rise, all together, are as few as can be.
- * It is rounded to figures that a person writes and proven as every other help is. This is the only
- * class of the room that brings in the solver.
+ * It is rounded to figures that a person writes and proven as every other help is. This and what it
+ * asks are the only classes of the room that bring in the solver.
  */
 final class ManyLines {
   /** So often it is asked to leave more to spare. */
   private static final int TRIES = 4;
-
-  /** A contradiction of more parts than these is not told. */
-  private static final int TOLD = 4;
 
   private static final double LARGE = 0.5;
   private static final double SMALL = 0.05;
 
   private final RuleContext recipe;
   private final List<Limit> targets;
+  private final Freedom freedom;
   private final Moves moves;
   private final Task task;
+
+  /** What the last change that was not proven would bring with it. */
+  private String against = "";
 
   /**
    * @param targets broken limits, which are to be met
    */
   ManyLines(RuleContext recipe, List<Limit> targets) {
+    this(recipe, targets, Freedom.ANY);
+  }
+
+  /** The same with more to heed. */
+  ManyLines(RuleContext recipe, List<Limit> targets, Freedom freedom) {
     this.recipe = recipe;
     this.targets = targets;
+    this.freedom = freedom;
     this.moves = recipe.fixing().moves(recipe);
     this.task = task();
   }
@@ -64,14 +70,19 @@ final class ManyLines {
     List<Free> free = new ArrayList<>();
     for (Line line : recipe.recipe().lines()) {
       boolean told = line.rest() || line.within().isPresent() || !toldAlone;
+      told &= !freedom.fixed().contains(line.index());
       if (told && (line.rest() || moves.free().contains(line))) {
         double now = Moves.points(line);
         boolean orNone = line.within().filter(Line.Within::orNone).isPresent();
         double step = line.step().isPresent() ? line.step().get().part() * Free.ALL : 0;
-        free.add(new Free(line, now - moves.down(line), now + moves.up(line), orNone, step));
+        free.add(new Free(line, now - moves.down(line), now + up(line), orNone, step));
       }
     }
     return free;
+  }
+
+  private double up(Line line) {
+    return freedom.held().contains(line.index()) ? 0 : moves.up(line);
   }
 
   private Task task() {
@@ -153,20 +164,35 @@ final class ManyLines {
   }
 
   private Optional<Change> proven(Answer.Found found) {
-    for (int decimals = decimals(found), most = decimals + 1; decimals <= most; decimals++) {
+    int more = freedom.decimals().isPresent() ? 0 : 1;
+    for (int decimals = decimals(found), most = decimals + more; decimals <= most; decimals++) {
       Optional<Change> change = rounded(found, decimals);
       if (change.isPresent()) {
         Proof proof = new Proof(recipe, targets);
         Optional<RuleContext> tried = recipe.fixing().again().with(change.get().edits());
-        if (proof.holds(tried)) {
+        if (proof.holds(tried) && isLawKept(tried.orElseThrow())) {
           return Optional.of(change.get().relabelled(proof.relabels(tried.orElseThrow())));
         }
+        against = tried.flatMap(proof::against).orElse(against);
       }
     }
     return Optional.empty();
   }
 
-  private static int decimals(Answer.Found found) {
+  /** Whether the law that was to be met is kept in as many batches as the folder asks. */
+  private boolean isLawKept(RuleContext tried) {
+    for (LimitStatus status : tried.limits()) {
+      if (targets.contains(status.limit()) && SmallestChange.isTooNear(tried, status)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private int decimals(Answer.Found found) {
+    if (freedom.decimals().isPresent()) {
+      return freedom.decimals().getAsInt();
+    }
     double rises = 0;
     for (int i = 0; i < found.shares().length; i++) {
       rises += Math.max(0, found.shares()[i] - found.task().free().get(i).written());
@@ -176,9 +202,7 @@ final class ManyLines {
 
   /** In whole steps from the shares as they are written. */
   private Optional<Change> rounded(Answer.Found found, int decimals) {
-    Optional<double[]> shares =
-        new Rounding(Solver.standard(), decimals, recipe.floor().reweighed(found.task().feed()))
-            .of(found);
+    Optional<double[]> shares = onScales(found, decimals);
     if (shares.isEmpty()) {
       return Optional.empty();
     }
@@ -195,6 +219,18 @@ final class ManyLines {
     return moved.isEmpty()
         ? Optional.empty()
         : Optional.of(new Change(moved, targets.size(), List.of()));
+  }
+
+  /**
+   * Where no shares near keep all as the plant weighs them, those that do as written: the proof
+   * sees to the rest.
+   */
+  private Optional<double[]> onScales(Answer.Found found, int decimals) {
+    Optional<Reweighed> scales = recipe.floor().reweighed(found.task().feed());
+    Optional<double[]> shares = new Rounding(Solver.standard(), decimals, scales).of(found);
+    return shares.isPresent() || freedom.decimals().isEmpty()
+        ? shares
+        : new Rounding(Solver.standard(), decimals, Optional.empty()).of(found);
   }
 
   /** With what the rounded feed lacks to spare, and its batch as the plant weighs it. */
@@ -217,63 +253,18 @@ final class ManyLines {
     return tighter.equals(found.task().kept()) ? Optional.empty() : Optional.of(tighter);
   }
 
-  /**
-   * What stands against a limit where no shares within their bounds meet it and keep all else;
-   * empty where that is not shown, or is too much to read.
-   */
+  /** What stood against the last change that was tried; empty where none was. */
+  String against() {
+    return against;
+  }
+
+  /** The parts that stand against each other; none where it is not shown that no shares do. */
+  List<Part> contradicting() {
+    return Contradicting.of(task, Solver.standard(), Part::ease).orElse(List.of());
+  }
+
+  /** What stands against a limit where no shares within their bounds meet it and keep all else. */
   Optional<String> against(Limit limit) {
-    Optional<List<Part>> parts =
-        Contradicting.of(task, Solver.standard(), Part::ease).filter(it -> it.size() <= TOLD + 1);
-    if (parts.isEmpty()) {
-      return Optional.empty();
-    }
-    List<String> words = new ArrayList<>();
-    boolean own = false;
-    for (Part part : parts.get()) {
-      boolean isLimit = isOf(part, limit);
-      own |= isLimit;
-      if (!isLimit) {
-        words.add(PartWords.of(part));
-      }
-    }
-    if (own && words.isEmpty()) {
-      return alone(limit);
-    }
-    return own
-        ? Optional.of(
-            "against it " + (words.size() == 1 ? "stands " : "stand ") + Choices.all(words))
-        : Optional.empty();
-  }
-
-  /** What the lines reach by themselves, whatever else is asked. */
-  private Optional<String> alone(Limit limit) {
-    Requirement asked = Requirement.OfLimit.judged(limit);
-    OptionalDouble edge = new Reaching(task.keeping(List.of()), Solver.standard()).nearest(asked);
-    if (edge.isEmpty()) {
-      return Optional.empty();
-    }
-    LimitWords words = new LimitWords(limit);
-    return Optional.of(
-        "the lines of this recipe, within their bounds, bring it to "
-            + words.besideBound(edge.getAsDouble())
-            + words.unit()
-            + (limit.side() == Bound.Side.MIN ? " at most" : " at least"));
-  }
-
-  private static boolean isOf(Part part, Limit limit) {
-    return part.byKind(
-        kept ->
-            kept.of()
-                .of()
-                .byKind(
-                    one -> one.limit().equals(limit),
-                    practice -> false,
-                    cap -> false,
-                    label -> false,
-                    order -> false,
-                    stock -> false),
-        least -> false,
-        most -> false,
-        moves -> false);
+    return new StandsAgainst(task).words(limit);
   }
 }

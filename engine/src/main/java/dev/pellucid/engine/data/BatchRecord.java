@@ -213,6 +213,14 @@ public record BatchRecord(
     WITHDRAWN
   }
 
+  /** The same record with other lines, and other shares of its own. */
+  public BatchRecord with(List<Entry> others, Optional<Rebalanced> shares) {
+    return new BatchRecord(
+        number, code, day, serial, kg, after, flushed, others, water, drying, bagged, mixer, sieve,
+        durability, deviations, release, closed, madeFrom, shares, bags, fines, samples, since,
+        declared);
+  }
+
   /** Whether anything was weighed yet. */
   public boolean isMade() {
     return entries.stream().anyMatch(entry -> entry.kg().isPresent());

@@ -156,6 +156,18 @@ final class Fields {
     return entry == null ? Optional.empty() : textOf(entry);
   }
 
+  /**
+   * The text behind a key; empty where a mark stands in its place, of which whoever asks has more
+   * to say than that it is still to be given.
+   */
+  Optional<Scalar> textOrMark(Key<? extends OneText> key) {
+    Entry entry = entry(key);
+    return entry == null || isBare(entry)
+        ? Optional.empty()
+        : scalar(entry.value(), entry.key().span())
+            .filter(text -> !text.plain() || !ToBeGiven.isIn(text.text()));
+  }
+
   /** The text behind a key as a string; the other one where there is none. */
   String textOr(Key<? extends OneText> key, String otherwise) {
     Optional<Scalar> text = text(key);

@@ -96,7 +96,7 @@ final class MadeReader {
                 one.placeOf(BatchVocabulary.NEW_SHARE)));
       }
     }
-    Optional<Signed> signed = new SignedReader(figures).of(block, SignedVocabulary.MAY_BECAUSE);
+    Optional<Signed> signed = new SignedReader(figures).toSign(block, SignedVocabulary.MAY_BECAUSE);
     return shares.size() < written.size() || shares.isEmpty()
         ? Optional.empty()
         : signed.map(by -> new Rebalanced(by, shares));

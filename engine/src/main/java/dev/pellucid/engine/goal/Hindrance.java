@@ -36,10 +36,14 @@ final class Hindrance {
 
   /** Empty where it may be asked. */
   Optional<String> of(Checked checked) {
+    return ofText(checked).or(() -> of(checked.recipe().orElseThrow()));
+  }
+
+  /** The same of what is asked without prices. */
+  Optional<String> ofText(Checked checked) {
     return slip(checked.findings())
         .or(() -> inData(checked))
-        .or(() -> uncomputed(checked))
-        .or(() -> of(checked.recipe().orElseThrow()));
+        .or(() -> uncomputed(checked));
   }
 
   private Optional<String> of(RuleContext recipe) {
@@ -55,7 +59,7 @@ final class Hindrance {
     return Optional.empty();
   }
 
-  private static String placed(Finding finding) {
+  static String placed(Finding finding) {
     String help = finding.helps().isEmpty() ? "" : "; " + finding.helps().get(0);
     return finding.span().place() + ": " + finding.headline() + help;
   }

@@ -116,8 +116,20 @@ public final class SheetsGoal {
     return goal.plan;
   }
 
-  /** Makes them. */
-  public SheetReport run() {
+  /**
+   * A folder as it is checked, and what each planned batch takes of its store, whatever is wrong
+   * with its record.
+   */
+  record Walked(Whole whole, Ahead ahead) {}
+
+  static Walked walked(Texts folder, LocalDate day) {
+    return new SheetsGoal(folder, day, Version.UNKNOWN).ready().walked();
+  }
+
+  /** All that is worked out before a sheet is made. */
+  private record Ready(List<OfRecipe> made, List<OfPremix> premixes, Walked walked) {}
+
+  private Ready ready() {
     List<Taken> recipes = Streamed.check(shared, this::taken);
     recipes.forEach(one -> hangsOn.put(one.summary().code(), one.hangs()));
     Whole whole = Whole.of(shared, recipes.stream().map(Taken::summary).toList());
@@ -127,13 +139,21 @@ public final class SheetsGoal {
             made.stream().filter(OfRecipe::approved).toList(),
             recipes.stream().map(Taken::hangs).toList(),
             whole);
-    Ahead ahead = ahead(made, premixes, whole);
+    return new Ready(made, premixes, new Walked(whole, ahead(made, premixes, whole)));
+  }
+
+  /** Makes them. */
+  public SheetReport run() {
+    Ready ready = ready();
+    List<OfRecipe> made = ready.made();
+    Whole whole = ready.walked().whole();
+    Ahead ahead = ready.walked().ahead();
     Picking picking = new Picking(shared.tables(), shared.resolver().premixes(), ahead);
     made.forEach(one -> sheets.add(sheet(picking.into(one.plan(), one.goesInto()), one.label())));
     made.forEach(recipe -> recipe.written().forEach(one -> written(one, picking, whole)));
     withheld.addAll(whole.unmade());
     withheld.addAll(unwritten(whole));
-    premixes.forEach(one -> premix(one, picking, whole));
+    ready.premixes().forEach(one -> premix(one, picking, whole));
     return new SheetReport(
         CheckReport.of(whole, shared.texts()), sheets, withheld, purchases(ahead.list()));
   }
@@ -282,12 +302,12 @@ public final class SheetsGoal {
         GoesInto.of(feed.recipe(), kg(plan), day, day),
         label(feed, tables, plan),
         PremixOrders.of(plan),
-        shared.recordCheck().planned(feed).stream().map(batch -> written(hangs, batch)).toList());
+        shared.recordCheck().planned(feed).stream().map(batch -> written(hangs, feed, batch)).toList());
   }
 
-  private Written written(DependsOn hangs, BatchRecordCheck.Planned batch) {
+  private Written written(DependsOn hangs, ComputedFeed feed, BatchRecordCheck.Planned batch) {
     BatchRecord record = batch.record();
-    BatchPlan plan =
+    BatchPlan written =
         BatchPlan.of(
             batch.feed(),
             batch.limits(),
@@ -295,6 +315,7 @@ public final class SheetsGoal {
             provenance(or(hangs::on, stock.planned(record)), record.day()),
             record.number(),
             record.kg());
+    BatchPlan plan = RebalancedPlan.of(written, feed.recipe(), batch, shared.recordCheck());
     BatchTarget order = BatchTarget.of(batch.feed(), record.kg(), Optional.empty());
     return new Written(
         planned(record, order, Optional.of(plan)),

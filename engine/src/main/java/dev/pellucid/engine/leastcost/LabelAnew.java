@@ -15,7 +15,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Why the label of a changed recipe has to be printed anew, a sentence for each reason. */
-final class LabelAnew {
+public final class LabelAnew {
   /** The first figure of some words, that stands by itself. */
   private static final Pattern NUMBER = Pattern.compile("(?<![^ ])[0-9]+(\\.[0-9]+)?(?![^ ])");
 
@@ -29,8 +29,18 @@ final class LabelAnew {
 
   /** Nothing where the label stays true as it is printed. */
   static List<String> of(RuleContext before, RuleContext after) {
+    return of(before, before, after);
+  }
+
+  /**
+   * The same of one batch.
+   *
+   * @param printed the feed that the label was made for, by which its claims are judged
+   * @param before the batch without the change, by which the rest is
+   */
+  public static List<String> of(RuleContext printed, RuleContext before, RuleContext after) {
     List<String> why = new ArrayList<>();
-    claims(before, after, why);
+    claims(printed, after, why);
     if (before.feed().isEmpty() || after.feed().isEmpty()) {
       return why;
     }

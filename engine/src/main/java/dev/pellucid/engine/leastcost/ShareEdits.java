@@ -19,7 +19,7 @@ import java.util.Optional;
  * which they are written, and the blanks behind them so far that what follows stays where it is. An
  * ingredient that comes in is a new line under the last of its section.
  */
-final class ShareEdits {
+public final class ShareEdits {
   /** Two blanks part the pieces of a line. */
   private static final int PARTED = 2;
 
@@ -38,7 +38,7 @@ final class ShareEdits {
    * The decimals with which the shares of free lines are written, in percent: the most of those in
    * percent, and of all where none is. A step asks for as many as it has.
    */
-  static int decimals(List<Free> free) {
+  public static int decimals(List<Free> free) {
     int most = -1;
     int most0 = 0;
     for (Free one : free) {

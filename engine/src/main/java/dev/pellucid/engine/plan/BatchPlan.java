@@ -7,6 +7,7 @@ import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.weighing.WeighingPlan;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +33,7 @@ import java.util.function.Predicate;
  * @param mixCautions where the lines of the mix are weighed
  * @param tasks in the order of the work; the coat stands at its place
  * @param premixing what only a premix has
+ * @param rebalanced that it has other shares than its recipe; empty where it has not
  */
 public record BatchPlan(
     String house,
@@ -59,7 +61,8 @@ public record BatchPlan(
     double moisture,
     List<Expectation> expected,
     List<Waived> waived,
-    Optional<Premixing> premixing) {
+    Optional<Premixing> premixing,
+    Optional<Rebalanced> rebalanced) {
   public BatchPlan {
     fish = List.copyOf(fish);
     draftBecause = List.copyOf(draftBecause);
@@ -111,18 +114,33 @@ public record BatchPlan(
   public BatchPlan from(FromStore store) {
     return with(
         provenance,
+        draftBecause,
         weighing.stream().map(line -> line.from(store.cell(line.name()))).toList(),
         store,
-        scales.map(plan -> plan.from(store::cell)));
+        scales.map(plan -> plan.from(store::cell)),
+        rebalanced);
   }
 
   /** The same with the fingerprint of all files that it hangs on. */
   public BatchPlan madeFrom(String fingerprint) {
-    return with(provenance.with(fingerprint), weighing, fromStore, scales);
+    return with(
+        provenance.with(fingerprint), draftBecause, weighing, fromStore, scales, rebalanced);
+  }
+
+  /** The same of a batch that has other shares than its recipe. */
+  public BatchPlan rebalanced(Rebalanced told) {
+    List<String> reasons = new ArrayList<>(draftBecause);
+    reasons.addAll(told.draftBecause());
+    return with(provenance, reasons, weighing, fromStore, scales, Optional.of(told));
   }
 
   private BatchPlan with(
-      Provenance from, List<Weighed> lines, FromStore store, Optional<OnScales> loads) {
+      Provenance from,
+      List<String> reasons,
+      List<Weighed> lines,
+      FromStore store,
+      Optional<OnScales> loads,
+      Optional<Rebalanced> told) {
     return new BatchPlan(
         house,
         jurisdiction,
@@ -134,7 +152,7 @@ public record BatchPlan(
         from,
         number,
         sizeTold,
-        draftBecause,
+        reasons,
         inspection,
         line,
         lines,
@@ -149,7 +167,8 @@ public record BatchPlan(
         moisture,
         expected,
         waived,
-        premixing);
+        premixing,
+        told);
   }
 
   /** The plan of a premix for what is ordered of it; empty where its mass cannot be reckoned. */

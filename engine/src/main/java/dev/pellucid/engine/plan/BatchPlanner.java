@@ -164,7 +164,8 @@ final class BatchPlanner {
         feed.balances().expected().moisture(),
         expected,
         Expectations.waived(limits),
-        premixing);
+        premixing,
+        Optional.empty());
   }
 
   private static Optional<OnScales> scales(ComputedFeed feed, Optional<WeighingPlan> floor) {

@@ -10,6 +10,7 @@ import dev.pellucid.engine.judge.Judge;
 import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -61,19 +62,25 @@ public final class BatchRecordCheck {
   private final FeedTables tables;
   private final FeedComputer computer;
   private final MadeRecipe recipes;
+  private final RebalancedOrder orders;
   private final Following following;
   private final LocalDate day;
   private final LotsOverMaxima overMaxima;
 
+  /**
+   * @param reshared the way from a recipe to one with other shares
+   */
   public BatchRecordCheck(
       FeedTables tables,
       Map<String, ResolvedPremix> premixes,
       FeedComputer computer,
       LocalDate day,
-      LotsOverMaxima overMaxima) {
+      LotsOverMaxima overMaxima,
+      Reshared reshared) {
     this.tables = tables;
     this.computer = computer;
     this.recipes = new MadeRecipe(tables, premixes);
+    this.orders = new RebalancedOrder(tables, computer, reshared);
     this.following = new Following(tables);
     this.day = day;
     this.overMaxima = overMaxima;
@@ -84,6 +91,7 @@ public final class BatchRecordCheck {
     return Stream.of(
             RULES.stream().map(RecordRule::code),
             Following.codes().stream(),
+            RebalancedOrder.codes().stream(),
             Stream.of(NO_RECIPE, NOT_RECKONED, UnlikeLibrary.CODE, ModifiedLot.CODE),
             StoreCheck.codes().stream(),
             LotsTogether.codes().stream(),
@@ -177,26 +185,29 @@ public final class BatchRecordCheck {
 
   /** Looks at one record of a recipe. */
   public Looked look(BatchRecord record, ComputedFeed planned) {
-    BatchTarget order = order(planned, record);
+    RebalancedOrder.Ordered ordered = orders.of(planned, record);
+    BatchTarget order = order(ordered.feed(), record);
     Optional<Computation> made =
-        record.closed()
+        record.closed() || !ordered.usable()
             ? Optional.empty()
-            : recipes.of(planned.recipe(), record, order).map(computer::compute);
+            : recipes.of(ordered.feed().recipe(), record, order).map(computer::compute);
     List<Finding> unreckoned =
         made.filter(it -> it.feed().isEmpty()).map(it -> notReckoned(record)).stream().toList();
     Map<String, CarryOver> left = new HashMap<>();
     following
         .left(record, () -> made.flatMap(Computation::feed).or(() -> Optional.of(planned)))
         .ifPresent(residue -> left.put(record.number(), residue));
-    List<Finding> findings = new ArrayList<>();
-    List<Use> uses = look(record, order, made, unreckoned, findings::add);
+    List<Finding> findings = new ArrayList<>(record.closed() ? List.of() : ordered.findings());
+    List<Use> uses =
+        look(record, order, made, unreckoned, ordered.usable() ? findings::add : said -> {});
     return new Looked(uses, left, findings);
   }
 
   /** The feed of a record as it was made; as it was planned where that cannot be reckoned. */
   private ComputedFeed asMade(BatchRecord record, ComputedFeed planned) {
+    ComputedFeed ordered = orders.of(planned, record).feed();
     return recipes
-        .of(planned.recipe(), record, order(planned, record))
+        .of(ordered.recipe(), record, order(ordered, record))
         .flatMap(recipe -> computer.compute(recipe).feed())
         .orElse(planned);
   }
@@ -233,8 +244,13 @@ public final class BatchRecordCheck {
     return uses;
   }
 
-  /** A batch that lots were put aside for, as it will be made of them. */
-  public record Planned(BatchRecord record, ComputedFeed feed, List<LimitStatus> limits) {
+  /**
+   * A batch that lots were put aside for, as it will be made of them.
+   *
+   * @param ordered the recipe by which it is made, its own shares in it where it has some
+   */
+  public record Planned(
+      BatchRecord record, ResolvedRecipe ordered, ComputedFeed feed, List<LimitStatus> limits) {
     public Planned {
       limits = List.copyOf(limits);
     }
@@ -245,13 +261,37 @@ public final class BatchRecordCheck {
     List<Planned> planned = new ArrayList<>();
     for (BatchRecord record : of(feed.recipe().code())) {
       if (record.isPlanned()) {
-        recipes
-            .of(feed.recipe(), record, order(feed, record))
-            .flatMap(recipe -> computer.compute(recipe).feed())
-            .ifPresent(made -> planned.add(new Planned(record, made, Judge.limits(made))));
+        planned(feed, record).ifPresent(planned::add);
       }
     }
     return planned;
+  }
+
+  /** A record of a recipe as it would be made, whether or not it is one of the folder. */
+  public Optional<Planned> planned(ComputedFeed feed, BatchRecord record) {
+    ComputedFeed ordered = orders.of(feed, record).feed();
+    return recipes
+        .of(ordered.recipe(), record, order(ordered, record))
+        .flatMap(recipe -> computer.compute(recipe).feed())
+        .map(made -> new Planned(record, ordered.recipe(), made, Judge.limits(made)));
+  }
+
+  /** The recipe by which a batch is ordered, the shares of its record in it where it has some. */
+  public ResolvedRecipe ordered(ComputedFeed feed, BatchRecord record) {
+    return orders.of(feed, record).feed().recipe();
+  }
+
+  /**
+   * A recipe with the lots of a planned batch in place of its ingredients, line by line as it
+   * stands.
+   */
+  public ResolvedRecipe laid(ResolvedRecipe recipe, BatchRecord record) {
+    return recipes.laid(recipe, record);
+  }
+
+  /** Lots that a record names of which anything was measured. */
+  public List<String> measured(BatchRecord record) {
+    return orders.measured(record);
   }
 
   private BatchTarget order(ComputedFeed planned, BatchRecord record) {
@@ -271,6 +311,7 @@ public final class BatchRecordCheck {
         .left(record, () -> asMade(premix))
         .ifPresent(residue -> left.put(record.number(), residue));
     List<Finding> findings = new ArrayList<>();
+    RebalancedOrder.ofPremix(record).ifPresent(findings::add);
     BatchTarget order = BatchTarget.of(premix, record.kg());
     List<Use> uses = look(record, order, Optional.empty(), List.of(), findings::add);
     return new Looked(uses, left, findings);

@@ -2,12 +2,11 @@ package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.BatchRecord.Drying;
+import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.quantity.Share;
 import dev.pellucid.engine.records.MadeBatch.Used;
 import dev.pellucid.engine.resolve.Line;
-import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.Pass;
 import dev.pellucid.engine.resolve.Passes;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -17,9 +16,11 @@ import dev.pellucid.syntax.Property;
 import dev.pellucid.syntax.Step;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A recipe as one batch of it was made: a line for each entry of the record, its material that of
@@ -28,14 +29,32 @@ import java.util.Optional;
  * recipe, so that there is no second arithmetic.
  */
 final class MadeRecipe {
-  private static final int DEEPEST = 8;
-
-  private final FeedTables tables;
-  private final Map<String, ResolvedPremix> premixes;
+  private final LotMaterials materials;
 
   MadeRecipe(FeedTables tables, Map<String, ResolvedPremix> premixes) {
-    this.tables = tables;
-    this.premixes = premixes;
+    this.materials = new LotMaterials(tables, premixes);
+  }
+
+  /**
+   * The recipe of a planned batch with its lots in place of its ingredients, line by line as it
+   * stands. Of two lines of one ingredient a record names the first.
+   */
+  ResolvedRecipe laid(ResolvedRecipe recipe, BatchRecord record) {
+    List<Line> laid = new ArrayList<>();
+    Set<Entry> named = new HashSet<>();
+    for (Line line : recipe.lines()) {
+      List<Entry> ofLine = new ArrayList<>();
+      for (Entry entry : record.entries()) {
+        if (line.isTaken() && line.material().isCalled(entry.line()) && named.add(entry)) {
+          ofLine.add(entry);
+        }
+      }
+      laid.add(
+          ofLine.isEmpty()
+              ? line
+              : line.of(materials.together(line.material(), ofLine, recipe.species())));
+    }
+    return recipe.asMade(laid, recipe.process());
   }
 
   /** Empty where a batch was made and no line of the recipe was weighed. */
@@ -70,7 +89,7 @@ final class MadeRecipe {
     return new Line(
         index,
         planned.place(),
-        material(used, 0),
+        materials.of(used),
         inFeed,
         inFeed,
         new Share(BigDecimal.valueOf(onTop)),
@@ -96,50 +115,6 @@ final class MadeRecipe {
         line.step(),
         line.name(),
         line.figure());
-  }
-
-  private Material material(Used used, int depth) {
-    String lot = used.entry().lot();
-    return used.ask()
-        .material()
-        .byKind(
-            single -> ofLot(single, lot),
-            premixed -> ofBatch(premixed, lot, depth),
-            reworked -> reworked);
-  }
-
-  private Material ofLot(Material.Single single, String number) {
-    Lot lot = tables.lots().get(number);
-    return lot == null || !lot.ingredient().equals(single.name())
-        ? single
-        : new Material.Single(
-            LotContents.of(single.ingredient(), lot, tables.nutrients()).ingredient(),
-            single.price());
-  }
-
-  private Material ofBatch(Material.Premixed premixed, String lot, int depth) {
-    BatchRecord batch = tables.batches().get(lot);
-    ResolvedPremix premix = premixed.premix();
-    return batch == null || !batch.code().equals(premix.code()) || depth > DEEPEST
-        ? premixed
-        : new Material.Premixed(premix(premix, batch, depth));
-  }
-
-  private ResolvedPremix premix(ResolvedPremix premix, BatchRecord batch, int depth) {
-    ResolvedPremix planned = premixes.getOrDefault(premix.code(), premix);
-    List<Used> used = MadeBatch.used(batch, BatchTarget.of(planned, batch.kg()));
-    double all = used.stream().mapToDouble(Used::kg).sum();
-    if (all <= 0) {
-      return premix;
-    }
-    List<ResolvedPremix.Part> parts = new ArrayList<>();
-    for (Used one : used) {
-      Share share = Share.ratio(BigDecimal.valueOf(one.kg()), BigDecimal.valueOf(all));
-      parts.add(
-          new ResolvedPremix.Part(
-              material(one, depth + 1), share, share, Share.ZERO, one.entry().name()));
-    }
-    return premix.asMade(parts);
   }
 
   private static Passes process(Passes planned, BatchRecord record, double mix) {

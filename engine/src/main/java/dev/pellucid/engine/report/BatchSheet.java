@@ -50,6 +50,7 @@ final class BatchSheet {
   static List<Block> of(BatchPlan plan) {
     BatchSheet sheet = new BatchSheet(plan);
     sheet.head();
+    sheet.rebalanced();
     sheet.beforeTheStart();
     sheet.work();
     sheet.massBalance();
@@ -60,9 +61,10 @@ final class BatchSheet {
   }
 
   private void head() {
-    String running = plan.code() + ", " + version(plan.provenance());
+    String running =
+        plan.code() + RebalancedBlocks.running(plan) + ", " + version(plan.provenance());
     blocks.add(new Running(plan.draft() ? DRAFT : "", running));
-    blocks.add(new Title(plan.code(), plan.title()));
+    blocks.add(new Title(plan.code(), plan.title() + RebalancedBlocks.title(plan)));
     if (plan.draft()) {
       blocks.add(new Stamp(DRAFT, plan.draftBecause()));
     }
@@ -135,6 +137,13 @@ final class BatchSheet {
     return "commit " + from.commit() + (from.clean() ? ", clean" : ", with changes not committed");
   }
 
+  private void rebalanced() {
+    if (plan.rebalanced().isPresent()) {
+      heading("Shares of this batch");
+      blocks.addAll(RebalancedBlocks.of(plan.rebalanced().get()));
+    }
+  }
+
   private void beforeTheStart() {
     heading("Before the start");
     blocks.add(
@@ -174,21 +183,21 @@ final class BatchSheet {
                   ? WeighTables.INCLUDED
                   : WeighTables.overage(plan.weighing())));
     }
-    blocks.addAll(StoreBlocks.of(plan.fromStore()));
+    blocks.addAll(StoreBlocks.of(plan));
     if (plan.scales().isPresent()) {
       blocks.addAll(LoadTables.mix(plan, plan.scales().get()));
       return;
     }
     if (!plan.dryLines().isEmpty()) {
-      blocks.add(WeighTables.large("Large scale", plan.dryLines()));
+      blocks.add(WeighTables.large(plan, "Large scale", plan.dryLines()));
     }
     if (!plan.microLines().isEmpty()) {
-      blocks.add(WeighTables.small("Small scale", plan.microLines()));
+      blocks.add(WeighTables.small(plan, "Small scale", plan.microLines()));
       blocks.add(twoSign());
     }
     if (!plan.liquidLines().isEmpty()) {
       blocks.add(new Words("Liquids go in last, slowly, with the mixer turning."));
-      blocks.add(WeighTables.large("Liquids", plan.liquidLines()));
+      blocks.add(WeighTables.large(plan, "Liquids", plan.liquidLines()));
     }
   }
 
@@ -240,10 +249,10 @@ final class BatchSheet {
       return;
     }
     if (!plan.coatLines().isEmpty()) {
-      blocks.add(WeighTables.coat("Coat", plan.coatLines()));
+      blocks.add(WeighTables.coat(plan, "Coat", plan.coatLines()));
     }
     if (!plan.smallCoatLines().isEmpty()) {
-      blocks.add(WeighTables.smallCoat("Coat, small scale", plan.smallCoatLines()));
+      blocks.add(WeighTables.smallCoat(plan, "Coat, small scale", plan.smallCoatLines()));
       blocks.add(twoSign());
     }
   }

@@ -202,8 +202,10 @@ final class LoadTables {
     return line.micro() || plan.premixing().isPresent();
   }
 
-  private static String name(Added it) {
-    String title = it.line().title() + (it.line().thinned().isPresent() ? ", diluted" : "");
+  private String name(Added it) {
+    String title =
+        RebalancedBlocks.marked(plan, it.line().name(), it.line().title())
+            + (it.line().thinned().isPresent() ? ", diluted" : "");
     return switch (it.part()) {
       case ALL -> title;
       case FIRST_HALF -> title + ": weigh all, tip in half";

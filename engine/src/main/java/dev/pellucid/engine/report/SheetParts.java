@@ -37,6 +37,7 @@ public final class SheetParts {
             plan.status(),
             plan.sizeTold(),
             plan.draftBecause(),
+            plan.rebalanced(),
             plan.premixing().map(Premixing::needs).orElse(List.of())));
     parts.put("before the start", number(plan.line(), plan.inspection()));
     parts.put(

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.report;
 
+import dev.pellucid.engine.plan.BatchPlan;
 import dev.pellucid.engine.plan.FromStore;
 import dev.pellucid.engine.plan.FromStore.Taken;
 import dev.pellucid.engine.quantity.Figures;
@@ -20,7 +21,8 @@ final class StoreBlocks {
 
   private StoreBlocks() {}
 
-  static List<Block> of(FromStore store) {
+  static List<Block> of(BatchPlan plan) {
+    FromStore store = plan.fromStore();
     List<Block> blocks = new ArrayList<>();
     List<String> warnings = new ArrayList<>();
     store.lacking().forEach(one -> warnings.add(lacking(one)));
@@ -29,13 +31,14 @@ final class StoreBlocks {
       blocks.add(new Warnings(warnings));
     }
     if (!store.lots().isEmpty()) {
-      blocks.add(new Words(String.join(" ", words(store))));
+      blocks.add(new Words(String.join(" ", words(plan, store))));
     }
     return blocks;
   }
 
-  private static List<String> words(FromStore store) {
-    List<String> words = new ArrayList<>(List.of(LOTS));
+  private static List<String> words(BatchPlan plan, FromStore store) {
+    List<String> words = new ArrayList<>();
+    words.add(plan.rebalanced().isPresent() ? RebalancedBlocks.LOTS : LOTS);
     if (store.afterPlanned() > 0) {
       words.add(afterPlanned(store.afterPlanned()));
     }

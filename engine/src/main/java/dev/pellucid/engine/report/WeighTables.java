@@ -25,16 +25,14 @@ final class WeighTables {
 
   private final List<Column> columns = new ArrayList<>();
   private final List<List<String>> rows = new ArrayList<>();
+  private final BatchPlan plan;
   private final List<Weighed> lines;
   private final Weighed.Sum sum;
 
-  private WeighTables(List<Weighed> lines) {
-    this(lines, BatchPlan.sum(lines));
-  }
-
-  private WeighTables(List<Weighed> lines, Weighed.Sum sum) {
+  private WeighTables(BatchPlan plan, List<Weighed> lines) {
+    this.plan = plan;
     this.lines = lines;
-    this.sum = sum;
+    this.sum = BatchPlan.sum(lines);
     lines.forEach(line -> rows.add(new ArrayList<>()));
     rows.add(new ArrayList<>());
   }
@@ -45,24 +43,24 @@ final class WeighTables {
     return givesWay ? OVERAGE + GIVES_WAY : OVERAGE;
   }
 
-  static Table large(String head, List<Weighed> lines) {
-    return new WeighTables(lines).weights(head, "kg", Mass::inKg).initials("By").table();
+  static Table large(BatchPlan plan, String head, List<Weighed> lines) {
+    return new WeighTables(plan, lines).weights(head, "kg", Mass::inKg).initials("By").table();
   }
 
-  static Table small(String head, List<Weighed> lines) {
-    return new WeighTables(lines)
+  static Table small(BatchPlan plan, String head, List<Weighed> lines) {
+    return new WeighTables(plan, lines)
         .weights(head, "g", Mass::inGrams)
         .initials("By")
         .initials("Check")
         .table();
   }
 
-  static Table coat(String head, List<Weighed> lines) {
-    return new WeighTables(lines).perKernel(head, "kg", Mass::inKg).initials("By").table();
+  static Table coat(BatchPlan plan, String head, List<Weighed> lines) {
+    return new WeighTables(plan, lines).perKernel(head, "kg", Mass::inKg).initials("By").table();
   }
 
-  static Table smallCoat(String head, List<Weighed> lines) {
-    return new WeighTables(lines)
+  static Table smallCoat(BatchPlan plan, String head, List<Weighed> lines) {
+    return new WeighTables(plan, lines)
         .perKernel(head, "g", Mass::inGrams)
         .initials("By")
         .initials("Check")
@@ -102,7 +100,10 @@ final class WeighTables {
   }
 
   private void name(String head) {
-    column(new Column(head, Holds.WORDS), Weighed::title, "Together");
+    column(
+        new Column(head, Holds.WORDS),
+        line -> RebalancedBlocks.marked(plan, line.name(), line.title()),
+        "Together");
   }
 
   private void figures(String head, Function<Weighed, String> cell, String total) {

@@ -71,6 +71,30 @@ public record Line(
         figure);
   }
 
+  /** The same line with the shares of another reading of it. */
+  Line withSharesOf(Line other) {
+    return new Line(
+        index,
+        place,
+        material,
+        other.designed,
+        other.share,
+        other.onTop,
+        other.kgPerWeighing,
+        rest,
+        within,
+        step,
+        name,
+        figure);
+  }
+
+  /** The same line of another material, as of one lot of it. */
+  public Line of(Material other) {
+    return new Line(
+        index, place, other, designed, share, onTop, kgPerWeighing, rest, within, step, name,
+        figure);
+  }
+
   /** Whether anything is weighed on top. */
   public boolean hasOnTop() {
     return onTop.isPositive() || (kgPerWeighing > 0 && isTaken());

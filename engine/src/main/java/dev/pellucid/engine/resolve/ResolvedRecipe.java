@@ -2,7 +2,9 @@ package dev.pellucid.engine.resolve;
 
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.data.Species;
+import dev.pellucid.measure.Unit;
 import dev.pellucid.syntax.Amount;
+import dev.pellucid.syntax.Numeral;
 import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.Word;
 import dev.pellucid.text.SourceFile;
@@ -62,7 +64,15 @@ public record ResolvedRecipe(
   }
 
   /** {@code batch 60 kg weighed}; kg. */
-  public record BatchSize(double kg, BatchBasis basis, Amount written) {}
+  public record BatchSize(double kg, BatchBasis basis, Amount written) {
+    /** Of a batch whose size is not told by its recipe. */
+    static BatchSize weighed(double kg, Span place) {
+      String figure = BigDecimal.valueOf(kg).stripTrailingZeros().toPlainString();
+      Amount written =
+          new Amount(new Numeral(figure, place), Unit.KG, new Word(Unit.KG.symbol(), place), place);
+      return new BatchSize(kg, BatchBasis.WEIGHED, written);
+    }
+  }
 
   /** What the size of a batch counts. */
   public enum BatchBasis {
@@ -77,6 +87,39 @@ public record ResolvedRecipe(
     return new ResolvedRecipe(
         source, code, title, status, reviewed, species, fish, habit, batch, plant, made, passes,
         profiles, limits, label, declared);
+  }
+
+  /** The same recipe as a batch of so many kg weighed, whatever size it tells itself. */
+  public ResolvedRecipe inBatchOf(double kg) {
+    return new ResolvedRecipe(
+        source,
+        code,
+        title,
+        status,
+        reviewed,
+        species,
+        fish,
+        habit,
+        Optional.of(BatchSize.weighed(kg, batch.map(one -> one.written().span()).orElse(declared))),
+        plant,
+        lines,
+        process,
+        profiles,
+        limits,
+        label,
+        declared);
+  }
+
+  /**
+   * The same with the shares of another reading of its text, which has the same lines; what is told
+   * of a line stays where it stands in this one.
+   */
+  public ResolvedRecipe withSharesOf(ResolvedRecipe other) {
+    List<Line> anew = new ArrayList<>(lines.size());
+    for (Line line : lines) {
+      anew.add(line.withSharesOf(other.lines().get(line.index())));
+    }
+    return asMade(anew, process);
   }
 
   /** The same of its other lines alone, in their proportion. */

@@ -16,8 +16,6 @@ import dev.pellucid.syntax.Section;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import dev.pellucid.text.TextEdit;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,7 +27,7 @@ import java.util.Optional;
 record Retry(Shared shared, SourceBytes.Decoded text, int errors) implements Again {
   @Override
   public Optional<RuleContext> with(List<TextEdit> edits) {
-    return tried(edited(edits));
+    return tried(SharesInText.edited(text.source(), edits));
   }
 
   @Override
@@ -57,20 +55,6 @@ record Retry(Shared shared, SourceBytes.Decoded text, int errors) implements Aga
     return errors(parsed.findings()) + errors(resolved.findings()) <= errors
         ? resolved.thing().map(recipe -> Checks.inspection(shared, recipe, Fixing.none()))
         : Optional.empty();
-  }
-
-  /** The last edit first, so that places stay true. */
-  private String edited(List<TextEdit> edits) {
-    List<TextEdit> lastFirst = new ArrayList<>(edits);
-    lastFirst.sort(Comparator.comparingInt((TextEdit edit) -> edit.span().start()).reversed());
-    String changed = text.source().text();
-    for (TextEdit edit : lastFirst) {
-      changed =
-          changed.substring(0, edit.span().start())
-              + edit.replacement()
-              + changed.substring(edit.span().end());
-    }
-    return changed;
   }
 
   static int errors(List<Finding> findings) {

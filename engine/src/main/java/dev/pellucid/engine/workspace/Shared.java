@@ -10,6 +10,7 @@ import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.judge.Once;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.records.LotsOverMaxima;
+import dev.pellucid.engine.records.Reshared;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.resolve.Profile;
@@ -76,7 +77,8 @@ public final class Shared {
             resolver.premixes(),
             computer,
             days.prices(),
-            LotsOverMaxima.of(folder.tables(), resolver.materialMaxima()));
+            LotsOverMaxima.of(folder.tables(), resolver.materialMaxima()),
+            new SharesInText(resolver));
   }
 
   private List<Finding> withRules(List<Finding> read) {
@@ -140,6 +142,11 @@ public final class Shared {
 
   public BatchRecordCheck recordCheck() {
     return recordCheck;
+  }
+
+  /** The way from a recipe to one with other shares. */
+  Reshared reshared() {
+    return new SharesInText(resolver);
   }
 
   FeedComputer computer() {

@@ -10,6 +10,7 @@ import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.InitReport;
 import dev.pellucid.engine.goal.LeastCostReport;
 import dev.pellucid.engine.goal.NewReport;
+import dev.pellucid.engine.goal.RebalanceReport;
 import dev.pellucid.engine.goal.RecallReport;
 import dev.pellucid.engine.goal.SheetReport;
 import dev.pellucid.engine.goal.TraceReport;
@@ -55,6 +56,7 @@ final class GoalOutput {
       case "compare" -> compare();
       case "least-cost" -> leastCost();
       case "figures" -> figures();
+      case "rebalance" -> rebalance();
       case "trace" -> trace();
       case "recall" -> recall();
       case "init" -> init();
@@ -134,6 +136,20 @@ final class GoalOutput {
     StringBuilder told = new StringBuilder();
     report.changes().forEach(change -> told.append("written " + change.path() + "\n"));
     return told(report.problem(), told + "pellucid: " + report.tally());
+  }
+
+  private String rebalance() throws IOException {
+    RebalanceReport report =
+        Pellucid.rebalance(folder.state(), DocFolder.DAY, given("batch"), given("free"));
+    if (report.problem().isPresent()) {
+      return report.problem().get();
+    }
+    boolean write = given("write").equals("true");
+    List<String> written = write ? report.apply(folder.root()) : List.of();
+    folder.changed();
+    StringBuilder told = new StringBuilder(report.text());
+    written.forEach(path -> told.append("changed ").append(path).append('\n'));
+    return told + String.join("\n", report.next(write));
   }
 
   private String trace() throws IOException {
