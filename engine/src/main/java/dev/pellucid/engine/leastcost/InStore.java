@@ -54,7 +54,11 @@ public record InStore(FeedTables tables, Stock stock) {
           left += pick.kg();
         }
         double points = left / kg * WHOLE - others(feed, one.line(), single.get().ingredient());
-        kept.add(new Tightened(new Requirement.OfStock(one.line(), points), 0));
+        kept.add(
+            new Tightened(
+                new Requirement.OfStock(
+                    single.get().name(), one.line(), points, Requirement.OfStock.Counted.LINE),
+                0));
       }
     }
     return task.keeping(kept);
