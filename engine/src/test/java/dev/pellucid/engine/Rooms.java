@@ -275,6 +275,15 @@ final class Rooms {
             "engine.label",
             "engine.records"),
         Room.of(
+            "engine.sharing",
+            10,
+            "engine.resolve",
+            "engine.compute",
+            "engine.check",
+            "engine.linear",
+            "engine.optimise",
+            "engine.leastcost"),
+        Room.of(
                 "engine.weighing",
                 9,
                 "measure",
@@ -338,6 +347,7 @@ final class Rooms {
                 "engine.html",
                 "engine.label",
                 "engine.leastcost",
+                "engine.sharing",
                 "engine.records",
                 "engine.plan")
             .knowing(Step.class, Bound.class, Demand.class, LabelVerdict.Outcome.class)
@@ -368,7 +378,8 @@ final class Rooms {
                 "show",
                 "engine.compare",
                 "engine.leastcost",
-                "engine.records")
+                "engine.records",
+                "engine.sharing")
             .knowing(Bound.class, Demand.class, LabelVerdict.Outcome.class)
             .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
@@ -426,6 +437,7 @@ final class Rooms {
             "engine.judge",
             "engine.linear",
             "engine.leastcost",
+            "engine.sharing",
             "engine.compare",
             "engine.site",
             "engine.explain",

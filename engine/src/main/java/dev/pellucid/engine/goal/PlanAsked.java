@@ -1,7 +1,6 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.data.FeedPlan.Available;
-import dev.pellucid.engine.optimise.Requirement.OfStock.Counted;
 import dev.pellucid.engine.sharing.Wanted.Due;
 import java.util.List;
 
@@ -30,8 +29,12 @@ record PlanAsked(
     slips = List.copyOf(slips);
   }
 
-  /** So much of a feed, whose recipe stands at a path. */
-  record Feed(String code, String path, Counted counted, List<Due> due) {
+  /**
+   * So much of a feed, whose recipe stands at a path.
+   *
+   * @param bagged whether kg are those in the bags, and not of recipe
+   */
+  record Feed(String code, String path, boolean bagged, List<Due> due) {
     Feed {
       due = List.copyOf(due);
     }

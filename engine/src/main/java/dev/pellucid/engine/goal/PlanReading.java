@@ -3,7 +3,6 @@ package dev.pellucid.engine.goal;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedPlan;
 import dev.pellucid.engine.data.FeedPlan.Planned;
-import dev.pellucid.engine.optimise.Requirement.OfStock.Counted;
 import dev.pellucid.engine.sharing.Wanted.Due;
 import dev.pellucid.engine.workspace.PlannedFeeds;
 import dev.pellucid.engine.workspace.Shared;
@@ -112,7 +111,7 @@ final class PlanReading {
           .add(new Due(one.by(), one.kg(), ""));
     }
     List<PlanAsked.Feed> feeds = new ArrayList<>();
-    order.forEach(code -> feeds.add(feed(code, Counted.BAGGED, due.getOrDefault(code, List.of()))));
+    order.forEach(code -> feeds.add(feed(code, true, due.getOrDefault(code, List.of()))));
     return feeds.isEmpty()
         ? PlanAsked.slips(List.of(plan.declared().place() + ": the plan wants no feed; add one"))
         : new PlanAsked(
@@ -125,10 +124,10 @@ final class PlanReading {
             List.of());
   }
 
-  private PlanAsked.Feed feed(String code, Counted counted, List<Due> due) {
+  private PlanAsked.Feed feed(String code, boolean bagged, List<Due> due) {
     List<Due> inOrder = new ArrayList<>(due);
     inOrder.sort(Comparator.comparing(Due::day).thenComparing(Due::batch));
-    return new PlanAsked.Feed(code, shared.trees().path(code).orElseThrow(), counted, inOrder);
+    return new PlanAsked.Feed(code, shared.trees().path(code).orElseThrow(), bagged, inOrder);
   }
 
   private PlanAsked batches() {
@@ -141,7 +140,7 @@ final class PlanReading {
       }
     }
     List<PlanAsked.Feed> feeds = new ArrayList<>();
-    due.forEach((code, all) -> feeds.add(feed(code, Counted.WEIGHED, all)));
+    due.forEach((code, all) -> feeds.add(feed(code, false, all)));
     return feeds.isEmpty()
         ? PlanAsked.slips(List.of(nothingPlanned()))
         : new PlanAsked(

@@ -1,6 +1,5 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.compute.FeedComputer;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.leastcost.Held;
@@ -92,7 +91,7 @@ public final class ShareOutGoal {
       if (posing.posed().isEmpty()) {
         slips.add(feed.code() + ": " + posing.why());
       } else {
-        wanted.add(new Wanted(posing.posed().get(), feed.counted(), feed.due()));
+        wanted.add(Wanted.of(posing.posed().get(), feed.bagged(), feed.due()));
       }
     }
     return slips.isEmpty()
@@ -118,10 +117,9 @@ public final class ShareOutGoal {
     String currency = shared.tables().settings().currency();
     Map<String, String> changed = new TreeMap<>();
     for (SharedFeed one : out.feeds()) {
-      RuleContext recipe = one.wanted().posed().recipe();
       one.settled()
           .filter(its -> its.change().isSome())
-          .ifPresent(its -> changed.put(recipe.recipe().source().path(), its.change().after()));
+          .ifPresent(its -> changed.put(one.wanted().path(), its.change().after()));
     }
     return new ShareOutReport(
         new ShareOutText(currency).of(asked.title(), notes, out, purchases),

@@ -5,7 +5,6 @@ import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.leastcost.InStore;
-import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.sharing.Purchase;
 import dev.pellucid.engine.sharing.Supply;
 import dev.pellucid.engine.sharing.Wanted;
@@ -61,13 +60,7 @@ final class SupplyReading implements Purchase.Known {
 
   private static SortedSet<String> taken(List<Wanted> wanted) {
     SortedSet<String> taken = new TreeSet<>();
-    for (Wanted one : wanted) {
-      for (Line line : one.posed().task().feed().recipe().lines()) {
-        if (line.material().reworked().isEmpty()) {
-          line.material().ingredients().forEach(it -> taken.add(it.name()));
-        }
-      }
-    }
+    wanted.forEach(one -> taken.addAll(one.ingredients()));
     return taken;
   }
 

@@ -14,7 +14,7 @@ import java.util.List;
 
 /**
  * Frames several feeds as one linear program around what they are: the rows of each stand side by
- * side, and rows of what is short go over all. What a feed costs and takes for all its bags is a
+ * side, without those that nothing can break; rows of what is short go over all. What a feed costs and takes for all its bags is a
  * quotient; it is laid down as the plane that touches it there, and framed anew around the answer.
  */
 final class JointFraming {
@@ -68,9 +68,10 @@ final class JointFraming {
     List<Integer> offsets = new ArrayList<>();
     int size = 0;
     for (int f = 0; f < feeds.size(); f++) {
-      Framed framed = framings.get(f).around(feeds.get(f), shares.get(f));
+      double[] its = shares.get(f);
+      Framed framed = Reachable.of(framings.get(f).around(feeds.get(f), its), its.length);
       Slopes slopes = new Slopes(feeds.get(f));
-      all.add(new Around(task.feeds().get(f), framed, slopes, shares.get(f), size));
+      all.add(new Around(task.feeds().get(f), framed, slopes, its, size));
       offsets.add(size);
       size += framed.program().variables().size();
     }

@@ -1,6 +1,5 @@
 package dev.pellucid.engine.outcome;
 
-import dev.pellucid.engine.check.RuleContext;
 import dev.pellucid.engine.leastcost.Advice.LineMove;
 import dev.pellucid.engine.leastcost.Portion.Settled;
 import dev.pellucid.engine.leastcost.Reasons.LimitPrice;
@@ -81,10 +80,9 @@ public final class ShareOutJson {
   }
 
   private void feed(Json json, SharedFeed feed) {
-    RuleContext recipe = feed.wanted().posed().recipe();
     json.put("code", feed.wanted().code());
-    json.put("file", paths.of(recipe.recipe().source().path()));
-    json.put("counted", word(feed.wanted().counted().name()));
+    json.put("file", paths.of(feed.wanted().path()));
+    json.put("counted", feed.wanted().isBagged() ? "bagged" : "weighed");
     json.put("wanted", exact(feed.wanted().kg()));
     json.put("made", exact(feed.kg()));
     json.list("due");

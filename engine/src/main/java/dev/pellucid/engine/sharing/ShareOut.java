@@ -7,6 +7,7 @@ import dev.pellucid.engine.optimise.JointOptimiser;
 import dev.pellucid.engine.optimise.JointTask;
 import dev.pellucid.engine.optimise.JointTask.Scarce;
 import dev.pellucid.engine.optimise.Optimiser;
+import dev.pellucid.engine.sharing.SharedOut.Standing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -110,6 +111,7 @@ public final class ShareOut {
       List<Wanted> wanted, List<Supply> supplies, JointAnswer.Found sparing) {
     MostMade most = new MostMade(solver, wanted, supplies, sparing);
     double[] reserved = new double[supplies.size()];
+    SharedOut last = SharedOut.notProven("how much can be made could not be found");
     for (int i = 0; i < TRIES; i++) {
       for (int s = 0; s < reserved.length; s++) {
         reserved[s] = supplies.get(s).kg() * MORE * ((1 << i) - 0.5);
@@ -118,36 +120,31 @@ public final class ShareOut {
       if (made.isEmpty()) {
         break;
       }
-      Optional<SharedOut> told = told(wanted, made.get(), supplies, lacks(supplies, sparing));
-      if (told.isPresent()) {
-        return told.get();
+      last = told(wanted, made.get(), supplies, lacks(supplies, sparing));
+      if (last.standing() != Standing.NOT_PROVEN) {
+        return last;
       }
     }
-    return SharedOut.notProven("how much can be made could not be found");
+    return last;
   }
 
-  /** Empty where it leaves no room to round. */
-  private Optional<SharedOut> told(
+  /** Nothing is proven where it leaves no room to round. */
+  private SharedOut told(
       List<Wanted> wanted,
       List<Wanted> made,
       List<Supply> supplies,
       SortedMap<String, Double> lacks) {
     List<Wanted> some = made.stream().filter(one -> one.kg() > 0).toList();
     if (some.isEmpty()) {
-      return Optional.of(settling.nothing(wanted, made, supplies).told(false, lacks));
+      return settling.nothing(wanted, made, supplies).told(false, lacks);
     }
     JointTask task = Joining.of(some, supplies, new double[supplies.size()]);
     return new JointOptimiser(solver)
         .solve(task)
         .byKind(
-            found -> {
-              Settling.Result result = settling.of(wanted, made, supplies, found);
-              return result.isTooTight()
-                  ? Optional.empty()
-                  : Optional.of(result.told(false, lacks));
-            },
-            unmet -> Optional.empty(),
-            undecided -> Optional.of(SharedOut.notProven(undecided.why())));
+            found -> settling.of(wanted, made, supplies, found).told(false, lacks),
+            unmet -> SharedOut.notProven("what could be made leaves no room for shares"),
+            undecided -> SharedOut.notProven(undecided.why()));
   }
 
   private static SortedMap<String, Double> lacks(

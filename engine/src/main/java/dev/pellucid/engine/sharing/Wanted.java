@@ -3,9 +3,12 @@ package dev.pellucid.engine.sharing;
 import dev.pellucid.engine.leastcost.Posed;
 import dev.pellucid.engine.optimise.JointTask.Made;
 import dev.pellucid.engine.optimise.Requirement.OfStock.Counted;
+import dev.pellucid.engine.resolve.Line;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * A feed that is to be made.
@@ -36,8 +39,38 @@ public record Wanted(Posed posed, Counted counted, List<Due> due) {
     }
   }
 
+  /**
+   * So much of a feed.
+   *
+   * @param bagged whether kg are those in the bags, and not of recipe
+   */
+  public static Wanted of(Posed posed, boolean bagged, List<Due> due) {
+    return new Wanted(posed, bagged ? Counted.BAGGED : Counted.WEIGHED, due);
+  }
+
   public String code() {
     return posed.recipe().recipe().code();
+  }
+
+  /** Of its recipe, below the folder. */
+  public String path() {
+    return posed.recipe().recipe().source().path();
+  }
+
+  /** Whether kg are those in the bags, and not of recipe. */
+  public boolean isBagged() {
+    return counted == Counted.BAGGED;
+  }
+
+  /** Names of all that it takes or may take from the store, premixes opened. */
+  public SortedSet<String> ingredients() {
+    SortedSet<String> names = new TreeSet<>();
+    for (Line line : posed.task().feed().recipe().lines()) {
+      if (line.material().reworked().isEmpty()) {
+        line.material().ingredients().forEach(one -> names.add(one.name()));
+      }
+    }
+    return names;
   }
 
   /** All of it. */
