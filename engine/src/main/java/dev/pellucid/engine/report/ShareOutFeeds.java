@@ -20,6 +20,8 @@ import java.util.List;
 
 /** What is told of each feed: what it takes, what it costs, its lines, its change. */
 final class ShareOutFeeds {
+  private static final int MOST = 3;
+
   private final String currency;
   private final LeastCostWords words;
 
@@ -35,15 +37,30 @@ final class ShareOutFeeds {
     columns.add(figures("Made"));
     columns.add(figures(currency + "/t now"));
     columns.add(figures("Then"));
-    for (SharedSupply one : out.supplies()) {
-      columns.add(figures(one.supply().ingredient() + ", kg"));
-    }
+    List<SharedSupply> told = told(out);
+    told.forEach(one -> columns.add(figures(one.supply().ingredient() + ", kg")));
     List<List<String>> rows = new ArrayList<>();
     for (SharedFeed one : out.feeds()) {
-      rows.add(row(one, out.supplies()));
+      rows.add(row(one, told));
     }
     blocks.add(new Heading("What each feed takes and costs", false));
     blocks.add(new Table(columns, rows, false));
+  }
+
+  /** Those that someone is short of, as many as a page has room for; all where they are few. */
+  private static List<SharedSupply> told(SharedOut out) {
+    List<SharedSupply> told = new ArrayList<>();
+    boolean few = out.supplies().size() <= MOST;
+    for (SharedSupply one : out.supplies()) {
+      boolean isShort =
+          one.worth().isPresent()
+              || out.lacks().containsKey(one.supply().ingredient())
+              || one.takenNow() > one.supply().kg();
+      if (told.size() < MOST && (few || isShort)) {
+        told.add(one);
+      }
+    }
+    return told;
   }
 
   private static List<String> row(SharedFeed feed, List<SharedSupply> supplies) {

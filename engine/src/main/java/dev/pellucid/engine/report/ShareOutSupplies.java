@@ -90,7 +90,7 @@ final class ShareOutSupplies {
               ShareOutWords.kg(one.left()),
               one.worth().map(it -> Figures.fixed(it.perKg() * TONNE, 2)).orElse("0")));
     }
-    blocks.add(new Heading("What is short", false));
+    blocks.add(new Heading("What there is only so much of", false));
     blocks.add(
         new Table(
             List.of(

@@ -17,8 +17,8 @@ final class ShareOutWords {
     return Figures.plain(kg, kg < TONNE ? Unit.KG : Unit.T);
   }
 
-  /** {@code 1240} or {@code 12.4}. */
+  /** {@code 1240}, {@code 12.4} or {@code 0.034}. */
   static String kg(double kg) {
-    return Figures.fixed(kg, kg >= WHOLE ? 0 : 1);
+    return kg == 0 ? "-" : kg < 1 ? Figures.plain(kg) : Figures.fixed(kg, kg >= WHOLE ? 0 : 1);
   }
 }

@@ -20,8 +20,11 @@ import java.util.Optional;
  * part, a batch whole or not at all.
  */
 final class MostMade {
-  /** For each place later a feed counts so much less, which no quantity makes up for. */
-  private static final double LATER = 1e-7;
+  /** For each place later a feed counts so much less, so that of two alike the earlier is made. */
+  private static final double LATER = 1e-4;
+
+  /** By how much, as a part of it, a quantity may be missed and count as whole. */
+  private static final double NEAR = 1e-7;
 
   /** Quantities are told in such kg, so that bags can be filled. */
   private static final double STEP = 10;
@@ -109,7 +112,7 @@ final class MostMade {
   /** Downwards to what a person plans. */
   private static double told(Due due, double kg) {
     double step = due.isBatch() ? due.kg() : due.kg() < SMALL ? 1 : STEP;
-    return kg >= due.kg() * (1 - LATER) ? due.kg() : Math.floor(kg / step + LATER) * step;
+    return kg >= due.kg() * (1 - NEAR) ? due.kg() : Math.floor(kg / step + NEAR) * step;
   }
 
   private Due due(Place place) {

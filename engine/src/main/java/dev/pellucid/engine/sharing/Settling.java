@@ -115,11 +115,12 @@ final class Settling {
 
   private List<Settled> settled(List<Wanted> some, JointAnswer.Found found, Spare spare) {
     List<Settled> settled = new ArrayList<>();
+    double[] left = left(found);
     for (int f = 0; f < some.size(); f++) {
       List<OfStock> portions = new ArrayList<>();
       for (int s = 0; s < found.task().scarce().size(); s++) {
         String ingredient = found.task().scarce().get(s).ingredient();
-        double kg = found.taken(f, ingredient) + spare.of(f, s);
+        double kg = found.taken(f, ingredient) + left[s] / some.size() + spare.of(f, s);
         Optional<Line> line = line(some.get(f), ingredient);
         if (line.isPresent()) {
           double points = kg / some.get(f).kg() * WHOLE * (1 + NOISE);
@@ -129,6 +130,33 @@ final class Settling {
       settled.add(portion.within(some.get(f).posed(), portions));
     }
     return settled;
+  }
+
+  /** The kg of each that nobody takes, and that all may take on all days. */
+  private static double[] left(JointAnswer.Found found) {
+    List<Scarce> all = found.task().scarce();
+    double[] left = new double[all.size()];
+    for (int s = 0; s < left.length; s++) {
+      List<Double> takes = new ArrayList<>();
+      for (int f = 0; f < found.feeds().size(); f++) {
+        takes.add(found.taken(f, all.get(s).ingredient()));
+      }
+      left[s] = Math.max(0, -over(all.get(s), takes));
+    }
+    return left;
+  }
+
+  /** By how much more is taken than there is, on the day on which it is most; else below zero. */
+  private static double over(Scarce scarce, List<Double> takes) {
+    double over = takes.stream().mapToDouble(Double::doubleValue).sum() - scarce.kg();
+    for (Until until : scarce.until()) {
+      double late = 0;
+      for (int f = 0; f < takes.size(); f++) {
+        late += takes.get(f) * until.parts().get(f);
+      }
+      over = Math.max(over, late - (scarce.kg() - until.lessKg()));
+    }
+    return over;
   }
 
   /** The first that holds it. */
@@ -155,16 +183,7 @@ final class Settling {
         Made made = some.get(f).made();
         takes.add(Takes.most(made, settled.get(f).tried().orElseThrow(), scarce.ingredient()));
       }
-      double all = takes.stream().mapToDouble(Double::doubleValue).sum();
-      double noise = NOISE * 2 * Math.max(all, scarce.kg());
-      over[s] = all - scarce.kg() - noise;
-      for (Until until : scarce.until()) {
-        double late = 0;
-        for (int f = 0; f < takes.size(); f++) {
-          late += takes.get(f) * until.parts().get(f);
-        }
-        over[s] = Math.max(over[s], late - (scarce.kg() - until.lessKg()) - noise);
-      }
+      over[s] = over(scarce, takes) - NOISE * 2 * scarce.kg();
     }
     return over;
   }

@@ -25,6 +25,11 @@ final class OtherForm {
   /** By how much, as a part of its size, a room may be missed and count as kept. */
   private static final double STILL = 1e-7;
 
+  /**
+   * What has so much to spare is left out: what costs least without it, and keeps it, costs least.
+   */
+  private static final double FAR = 0.01;
+
   private final JointAnswer.Found found;
   private final int size;
   private final List<Variable> variables = new ArrayList<>();
@@ -70,6 +75,9 @@ final class OtherForm {
     }
     for (Tightened kept : made.task().kept()) {
       for (Slope room : kept.rooms(slopes)) {
+        if (room.now() > FAR * size(room, made, shares)) {
+          continue;
+        }
         double[] row = row(room, made, shares, offset);
         row[offset + shares.length] += STILL * size(room, made, shares);
         rows.add(Constraint.of(row, 0, Double.POSITIVE_INFINITY));
@@ -112,14 +120,26 @@ final class OtherForm {
     boolean out = free.orNone() && share < 1e-7;
     double low = free.step() > 0 || out ? share : free.low();
     double high = free.step() > 0 || out ? share : free.high();
+    if (share < low + FAR * Math.max(1, low)) {
+      rows.add(least(low, at, recipe));
+    }
+    if (share > high - FAR * Math.max(1, high)) {
+      rows.add(most(high, at, recipe));
+    }
+  }
+
+  private Constraint least(double low, int at, int recipe) {
     double[] least = new double[size];
     least[at] = 1;
     least[recipe] = -low + STILL * Math.max(1, low);
-    rows.add(Constraint.of(least, 0, Double.POSITIVE_INFINITY));
+    return Constraint.of(least, 0, Double.POSITIVE_INFINITY);
+  }
+
+  private Constraint most(double high, int at, int recipe) {
     double[] most = new double[size];
     most[at] = 1;
     most[recipe] = -high - STILL * Math.max(1, high);
-    rows.add(Constraint.of(most, Double.NEGATIVE_INFINITY, 0));
+    return Constraint.of(most, Double.NEGATIVE_INFINITY, 0);
   }
 
   private void scarce() {
