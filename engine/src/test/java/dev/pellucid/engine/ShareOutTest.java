@@ -31,10 +31,8 @@ class ShareOutTest {
     return Texts.at(Example.whole()).held();
   }
 
-  private static ShareOutReport shared(Map<String, String> files, String plan)
-      throws IOException {
-    return ShareOutGoal.of(
-        example().over(files), DAY, plan, Map.of(), PrintedPaths.BELOW_FOLDER);
+  private static ShareOutReport shared(Map<String, String> files, String plan) throws IOException {
+    return ShareOutGoal.of(example().over(files), DAY, plan, Map.of(), PrintedPaths.BELOW_FOLDER);
   }
 
   private static ShareOutReport plan(String yaml) throws IOException {
@@ -168,8 +166,7 @@ class ShareOutTest {
           CG-36  | 0 t    | 2026-12-10 | maize: 1 t       | plans/trial.yaml:2:
           """)
   void eachSlipIsOneSentenceAtItsPlace(
-      String code, String quantity, String by, String available, String told)
-      throws IOException {
+      String code, String quantity, String by, String available, String told) throws IOException {
     ShareOutReport report =
         plan(
             "feeds:\n  - {recipe: %s, quantity: %s, by: %s}\navailable:\n  %s\n"
@@ -183,8 +180,7 @@ class ShareOutTest {
 
   @Test
   void aDraftAndAQuantityThatIsFarOffAreNoted() throws IOException {
-    ShareOutReport report =
-        plan("feeds:\n  - {recipe: CG-36I, quantity: 20 t, by: 2026-12-10}\n");
+    ShareOutReport report = plan("feeds:\n  - {recipe: CG-36I, quantity: 20 t, by: 2026-12-10}\n");
     String notes = "" + json(report).get("notes");
     assertTrue(notes.contains("CG-36I is planned, and is still a draft"), notes);
     assertTrue(notes.contains("20 t of CG-36I are planned, and 500 kg are made in a month"), notes);
@@ -200,8 +196,7 @@ class ShareOutTest {
   void withoutAPlanAndBatchesItIsSaidWhatToWrite() throws IOException {
     Texts none =
         example().over(Map.of("batches/TG-44-2026-12-01-1.yaml", "size: 1 t\nclosed: yes\n"));
-    ShareOutReport report =
-        ShareOutGoal.of(none, DAY, "", Map.of(), PrintedPaths.BELOW_FOLDER);
+    ShareOutReport report = ShareOutGoal.of(none, DAY, "", Map.of(), PrintedPaths.BELOW_FOLDER);
     assertFalse(report.problems().isEmpty());
     assertTrue(report.problems().get(0).contains("name a plan with -Dpellucid.plan=december"));
   }

@@ -13,8 +13,7 @@ import java.util.OptionalDouble;
  * @param available what there is of ingredients that are short, in the order of the file
  * @param declared where the file begins
  */
-public record FeedPlan(
-    String name, List<Planned> feeds, List<Available> available, Span declared) {
+public record FeedPlan(String name, List<Planned> feeds, List<Available> available, Span declared) {
   public FeedPlan {
     feeds = List.copyOf(feeds);
     available = List.copyOf(available);

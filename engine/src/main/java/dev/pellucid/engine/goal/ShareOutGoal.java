@@ -74,8 +74,7 @@ public final class ShareOutGoal {
     return shared(asked, read.wishes(), store, paths);
   }
 
-  private ShareOutReport shared(
-      PlanAsked asked, Wishes wishes, InStore store, PrintedPaths paths) {
+  private ShareOutReport shared(PlanAsked asked, Wishes wishes, InStore store, PrintedPaths paths) {
     FeedComputer computer = new FeedComputer(shared.tables());
     Portion portion = new Portion(Solver.standard(), computer);
     Held held = new Held(computer, shared.findings());

@@ -14,8 +14,9 @@ import java.util.List;
 
 /**
  * Frames several feeds as one linear program around what they are: the rows of each stand side by
- * side, without those that nothing can break; rows of what is short go over all. What a feed costs and takes for all its bags is a
- * quotient; it is laid down as the plane that touches it there, and framed anew around the answer.
+ * side, without those that nothing can break; rows of what is short go over all. What a feed costs
+ * and takes for all its bags is a quotient; it is laid down as the plane that touches it there, and
+ * framed anew around the answer.
  */
 final class JointFraming {
   private static final double TINY = 1e-12;
@@ -151,8 +152,7 @@ final class JointFraming {
     return missed;
   }
 
-  private double row(
-      List<Around> all, int s, int size, Until until, List<Constraint> constraints) {
+  private double row(List<Around> all, int s, int size, Until until, List<Constraint> constraints) {
     Scarce scarce = task.scarce().get(s);
     double[] row = new double[size];
     double now = 0;

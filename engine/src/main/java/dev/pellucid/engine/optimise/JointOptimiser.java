@@ -99,8 +99,7 @@ public final class JointOptimiser {
     return money;
   }
 
-  private static List<double[]> parted(
-      JointTask task, JointFraming.Joint joint, Optimum optimum) {
+  private static List<double[]> parted(JointTask task, JointFraming.Joint joint, Optimum optimum) {
     List<double[]> parted = new ArrayList<>();
     for (int f = 0; f < task.feeds().size(); f++) {
       double[] shares = new double[task.feeds().get(f).task().free().size()];

@@ -236,8 +236,7 @@ public sealed interface Requirement {
           switch (counted) {
             case LINE -> left(feed.kg(row -> row.line().index() == line.index() ? 1 : 0));
             case WEIGHED -> left(feed.taken(ingredient));
-            case BAGGED ->
-                feed.taken(ingredient).minus(points / WHOLE, feed.bagged()).negated();
+            case BAGGED -> feed.taken(ingredient).minus(points / WHOLE, feed.bagged()).negated();
           });
     }
 

@@ -96,7 +96,10 @@ public final class ShareOutJson {
     amounts(json, "takesThen", feed.takesThen());
     list(json, "lines", feed.settled().map(Settled::lines).orElse(List.of()), it -> line(json, it));
     list(
-        json, "limits", feed.settled().map(Settled::limits).orElse(List.of()), it -> limit(json, it));
+        json,
+        "limits",
+        feed.settled().map(Settled::limits).orElse(List.of()),
+        it -> limit(json, it));
     json.put("labelAnew", feed.settled().map(Settled::labelAnew).orElse(List.of()));
     list(
         json,

@@ -56,8 +56,12 @@ final class ShareOutBlocks {
     double wanted = out.feeds().stream().mapToDouble(one -> one.wanted().kg()).sum();
     String of = " of " + Plural.of(out.feeds().size(), "feed");
     if (out.standing() == Standing.SOME_MADE) {
-      return "Not all can be made: " + ShareOutWords.mass(kg) + " of "
-          + ShareOutWords.mass(wanted) + of + ".";
+      return "Not all can be made: "
+          + ShareOutWords.mass(kg)
+          + " of "
+          + ShareOutWords.mass(wanted)
+          + of
+          + ".";
     }
     boolean any = out.supplies().stream().anyMatch(one -> one.worth().isPresent());
     String all = "All can be made: " + ShareOutWords.mass(kg) + of;

@@ -74,9 +74,7 @@ final class ShareOutFeeds {
       double now = feed.takesNow().getOrDefault(name, 0.0);
       double then = feed.takesThen().getOrDefault(name, 0.0);
       row.add(
-          now == 0 && then == 0
-              ? "-"
-              : ShareOutWords.kg(now) + " -> " + ShareOutWords.kg(then));
+          now == 0 && then == 0 ? "-" : ShareOutWords.kg(now) + " -> " + ShareOutWords.kg(then));
     }
     return row;
   }

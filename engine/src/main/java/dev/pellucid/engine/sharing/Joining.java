@@ -22,8 +22,7 @@ final class Joining {
     for (int s = 0; s < supplies.size(); s++) {
       Supply one = supplies.get(s);
       double kg = Math.max(0, one.kg() - reserved[s]);
-      scarce.add(
-          new Scarce(one.ingredient(), kg, until(wanted, one), Double.POSITIVE_INFINITY));
+      scarce.add(new Scarce(one.ingredient(), kg, until(wanted, one), Double.POSITIVE_INFINITY));
     }
     return new JointTask(wanted.stream().map(Wanted::made).toList(), scarce);
   }

@@ -43,8 +43,7 @@ final class MostMade {
   /**
    * @param sparing the recipes that take as little as they can
    */
-  MostMade(
-      Solver solver, List<Wanted> wanted, List<Supply> supplies, JointAnswer.Found sparing) {
+  MostMade(Solver solver, List<Wanted> wanted, List<Supply> supplies, JointAnswer.Found sparing) {
     this.solver = solver;
     this.wanted = wanted;
     this.supplies = supplies;

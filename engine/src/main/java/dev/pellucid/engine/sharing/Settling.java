@@ -17,7 +17,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * Brings each feed into its portion of what is short: rounded, proven, and held once more against
@@ -84,8 +83,7 @@ final class Settling {
       List<Settled> settled = settled(some, found, spare);
       Optional<String> against = against(some, settled);
       if (against.isEmpty() && !spare.keepsBack(over(first.task(), some, settled))) {
-        return new Result(
-            false, "", new Told(solver, wanted, made, supplies, first, settled));
+        return new Result(false, "", new Told(solver, wanted, made, supplies, first, settled));
       }
       why = against.orElse("the plan takes more than there is when it is weighed");
       if (against.isPresent() && !spare.grows(settled, found)) {

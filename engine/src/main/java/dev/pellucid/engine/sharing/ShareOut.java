@@ -107,8 +107,7 @@ public final class ShareOut {
     return task.with(dear);
   }
 
-  private SharedOut some(
-      List<Wanted> wanted, List<Supply> supplies, JointAnswer.Found sparing) {
+  private SharedOut some(List<Wanted> wanted, List<Supply> supplies, JointAnswer.Found sparing) {
     MostMade most = new MostMade(solver, wanted, supplies, sparing);
     double[] reserved = new double[supplies.size()];
     SharedOut last = SharedOut.notProven("how much can be made could not be found");
@@ -147,8 +146,7 @@ public final class ShareOut {
             undecided -> SharedOut.notProven(undecided.why()));
   }
 
-  private static SortedMap<String, Double> lacks(
-      List<Supply> supplies, JointAnswer.Found sparing) {
+  private static SortedMap<String, Double> lacks(List<Supply> supplies, JointAnswer.Found sparing) {
     SortedMap<String, Double> lacks = new TreeMap<>();
     for (int s = 0; s < supplies.size(); s++) {
       double kg = sparing.elsewhere(s);

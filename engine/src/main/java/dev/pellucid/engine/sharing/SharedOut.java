@@ -42,12 +42,7 @@ public record SharedOut(
 
   static SharedOut notProven(String why) {
     return new SharedOut(
-        Standing.NOT_PROVEN,
-        why,
-        new Money(0, 0, 0, 0),
-        List.of(),
-        List.of(),
-        new TreeMap<>());
+        Standing.NOT_PROVEN, why, new Money(0, 0, 0, 0), List.of(), List.of(), new TreeMap<>());
   }
 
   /**
@@ -108,8 +103,7 @@ public record SharedOut(
    * @param taken kg that they take then
    * @param worth of a kg more; empty where none is short of it
    */
-  public record SharedSupply(
-      Supply supply, double takenNow, double taken, Optional<Worth> worth) {
+  public record SharedSupply(Supply supply, double takenNow, double taken, Optional<Worth> worth) {
     /** What is left of it. */
     public double left() {
       return Math.max(0, supply.kg() - taken);

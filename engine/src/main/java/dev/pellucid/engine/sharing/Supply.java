@@ -14,7 +14,11 @@ import java.util.TreeMap;
  * @param perKg its price on the day of the run
  */
 public record Supply(
-    String ingredient, double kg, SortedMap<LocalDate, Double> lasting, boolean inStore, double perKg) {
+    String ingredient,
+    double kg,
+    SortedMap<LocalDate, Double> lasting,
+    boolean inStore,
+    double perKg) {
   public Supply {
     lasting = Collections.unmodifiableSortedMap(new TreeMap<>(lasting));
   }

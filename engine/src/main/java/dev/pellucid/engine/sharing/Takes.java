@@ -19,9 +19,7 @@ final class Takes {
     double written = of(made, feed, ingredient);
     Optional<ComputedFeed> weighed =
         recipe.floor().plan().flatMap(plan -> feed.weighed(plan.asRounded(feed.recipe())).feed());
-    return weighed.isPresent()
-        ? Math.max(written, of(made, weighed.get(), ingredient))
-        : written;
+    return weighed.isPresent() ? Math.max(written, of(made, weighed.get(), ingredient)) : written;
   }
 
   private static double of(Made made, ComputedFeed feed, String ingredient) {

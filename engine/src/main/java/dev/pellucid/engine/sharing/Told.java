@@ -52,8 +52,7 @@ final class Told {
 
   SharedOut out(Standing standing, SortedMap<String, Double> lacks) {
     List<SharedFeed> feeds = feeds();
-    return new SharedOut(
-        standing, "", money(feeds), feeds, supplies(feeds, standing), lacks);
+    return new SharedOut(standing, "", money(feeds), feeds, supplies(feeds, standing), lacks);
   }
 
   private List<SharedFeed> feeds() {
@@ -61,8 +60,7 @@ final class Told {
     int next = 0;
     for (int f = 0; f < wanted.size(); f++) {
       Made of = made.get(f).made();
-      Optional<Settled> its =
-          of.kg() > 0 ? Optional.of(settled.get(next++)) : Optional.empty();
+      Optional<Settled> its = of.kg() > 0 ? Optional.of(settled.get(next++)) : Optional.empty();
       ComputedFeed now = wanted.get(f).posed().recipe().feed().orElseThrow();
       feeds.add(
           new SharedFeed(
@@ -94,8 +92,7 @@ final class Told {
         plenty +=
             new Optimiser(solver)
                 .solve(one.posed().task())
-                .byKind(
-                    it -> Takes.money(one.made(), it.feed()), unmet -> 0.0, undecided -> 0.0);
+                .byKind(it -> Takes.money(one.made(), it.feed()), unmet -> 0.0, undecided -> 0.0);
       }
     }
     return plenty;

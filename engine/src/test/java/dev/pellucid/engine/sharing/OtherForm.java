@@ -157,7 +157,8 @@ final class OtherForm {
           offset = end + 1;
         }
         rows.add(
-            Constraint.of(part, Double.NEGATIVE_INFINITY, (scarce.kg() - until.lessKg()) * (1 + STILL)));
+            Constraint.of(
+                part, Double.NEGATIVE_INFINITY, (scarce.kg() - until.lessKg()) * (1 + STILL)));
       }
     }
   }

@@ -67,8 +67,7 @@ final class RandomPlans {
     List<Due> due = new ArrayList<>();
     int days = 1 + random.nextInt(2);
     for (int i = 0; i < days; i++) {
-      due.add(
-          new Due(Plans.DAY.plusDays(5 + 7L * i), 200 + random.nextInt(60) * 100, ""));
+      due.add(new Due(Plans.DAY.plusDays(5 + 7L * i), 200 + random.nextInt(60) * 100, ""));
     }
     return new Wanted(plans.posed(code), counted, due);
   }

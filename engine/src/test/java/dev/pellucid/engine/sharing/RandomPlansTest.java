@@ -63,12 +63,12 @@ class RandomPlansTest {
   }
 
   private void optimum(String at, RandomPlans drawn) {
-    JointTask task =
-        Joining.of(drawn.wanted, drawn.supplies, new double[drawn.supplies.size()]);
+    JointTask task = Joining.of(drawn.wanted, drawn.supplies, new double[drawn.supplies.size()]);
     JointAnswer answer = new JointOptimiser(Solver.standard()).solve(task);
     String kind = answer.byKind(found -> "found", unmet -> "unmet", undecided -> undecided.why());
     stood.merge(kind, 1, Integer::sum);
-    answer.byKind(found -> found(at, found), unmet -> 0, undecided -> failed.add(at + kind) ? 1 : 0);
+    answer.byKind(
+        found -> found(at, found), unmet -> 0, undecided -> failed.add(at + kind) ? 1 : 0);
   }
 
   private int found(String at, JointAnswer.Found found) {
