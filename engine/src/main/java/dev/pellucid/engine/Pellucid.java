@@ -25,6 +25,8 @@ import dev.pellucid.engine.goal.RebalanceReport;
 import dev.pellucid.engine.goal.RecallGoal;
 import dev.pellucid.engine.goal.RecallReport;
 import dev.pellucid.engine.goal.ReportSettings;
+import dev.pellucid.engine.goal.ShareOutGoal;
+import dev.pellucid.engine.goal.ShareOutReport;
 import dev.pellucid.engine.goal.SheetReport;
 import dev.pellucid.engine.goal.SheetsGoal;
 import dev.pellucid.engine.goal.SiteReport;
@@ -229,6 +231,27 @@ public final class Pellucid {
   public static RebalanceReport rebalance(
       FolderState folder, LocalDate day, String batch, String free) throws IOException {
     return folder.open(texts -> RebalanceGoal.of(texts, day, batch, free));
+  }
+
+  /**
+   * Shares out what is short over the feeds of a plan, or over the batches that are planned. It
+   * writes nothing.
+   *
+   * @param day judges waivers, prices and what the store holds
+   * @param plan the name of a file of {@code plans/}; empty for the batches that are planned
+   * @param wishes what is wished beside, in words, by the name of the parameter behind {@code
+   *     pellucid.}
+   * @param paths how files are called for scripts
+   * @throws IOException where the disk fails
+   */
+  public static ShareOutReport shareOut(
+      FolderState folder,
+      LocalDate day,
+      String plan,
+      Map<String, String> wishes,
+      PrintedPaths paths)
+      throws IOException {
+    return folder.open(texts -> ShareOutGoal.of(texts, day, plan, wishes, paths));
   }
 
   /**

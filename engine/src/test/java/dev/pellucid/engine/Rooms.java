@@ -289,6 +289,15 @@ final class Rooms {
             "engine.optimise",
             "engine.leastcost"),
         Room.of(
+            "engine.sharing",
+            10,
+            "engine.resolve",
+            "engine.compute",
+            "engine.check",
+            "engine.linear",
+            "engine.optimise",
+            "engine.leastcost"),
+        Room.of(
                 "engine.weighing",
                 9,
                 "measure",
@@ -353,6 +362,7 @@ final class Rooms {
                 "engine.label",
                 "engine.leastcost",
                 "engine.rebalance",
+                "engine.sharing",
                 "engine.records",
                 "engine.plan")
             .knowing(Step.class, Bound.class, Demand.class, LabelVerdict.Outcome.class)
@@ -383,7 +393,8 @@ final class Rooms {
                 "show",
                 "engine.compare",
                 "engine.leastcost",
-                "engine.records")
+                "engine.records",
+                "engine.sharing")
             .knowing(Bound.class, Demand.class, LabelVerdict.Outcome.class)
             .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
@@ -442,6 +453,7 @@ final class Rooms {
             "engine.judge",
             "engine.linear",
             "engine.leastcost",
+            "engine.sharing",
             "engine.compare",
             "engine.site",
             "engine.explain",

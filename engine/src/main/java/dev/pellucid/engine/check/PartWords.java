@@ -57,7 +57,7 @@ public final class PartWords {
                 + " (the label)",
         order -> order.more() + " no less than " + order.less() + " (their order on the label)",
         stock ->
-            stock.line().material().name()
+            stock.ingredient()
                 + " at most "
                 + Figures.plain(stock.points())
                 + " % (all that is in the store)");

@@ -7,6 +7,7 @@ import dev.pellucid.engine.resolve.Subject;
 import dev.pellucid.syntax.Bound;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -155,10 +156,22 @@ public final class Slopes {
 
   /** The kg of an ingredient that are weighed, wherever it stands: what its price counts for. */
   public Slope bought(String ingredient) {
+    return bought(row -> row.ingredient().name().equals(ingredient));
+  }
+
+  /** The kg of an ingredient that the store gives: without what comes back with rework. */
+  public Slope taken(String ingredient) {
+    return bought(
+        row ->
+            row.ingredient().name().equals(ingredient)
+                && row.line().material().reworked().isEmpty());
+  }
+
+  private Slope bought(Predicate<Row> counts) {
     double[] per = new double[rows.length];
     double now = 0;
     for (int i = 0; i < rows.length; i++) {
-      if (rows[i].ingredient().name().equals(ingredient)) {
+      if (counts.test(rows[i])) {
         per[i] = most[i];
         now += rows[i].kgRichest();
       }

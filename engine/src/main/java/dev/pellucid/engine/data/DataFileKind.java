@@ -23,7 +23,8 @@ public enum DataFileKind {
   LABEL(Places.LABEL + "/"),
   PRICES(Places.PRICES + "/"),
   LOTS(Places.LOTS + "/"),
-  BATCHES(Places.BATCHES + "/");
+  BATCHES(Places.BATCHES + "/"),
+  PLANS(Places.PLANS + "/");
 
   private static final List<DataFileKind> ALL = List.of(values());
 
@@ -94,6 +95,7 @@ public enum DataFileKind {
       case PRICES -> PricesVocabulary.PRICES_KEYS;
       case LOTS -> LotsVocabulary.LOTS_KEYS;
       case BATCHES -> BatchVocabulary.BATCH_KEYS;
+      case PLANS -> PlansVocabulary.PLANS_KEYS;
     };
   }
 }

@@ -19,6 +19,7 @@ import java.util.SortedMap;
  *     have one
  * @param ordering how ingredients are ordered, each in the order of the days from which it holds
  * @param batches records by number
+ * @param plans by the names of their files
  */
 public record FeedTables(
     Settings settings,
@@ -36,7 +37,8 @@ public record FeedTables(
     SortedMap<String, List<Ordering>> ordering,
     SortedMap<String, Lot> lots,
     SortedMap<String, Bin> bins,
-    SortedMap<String, BatchRecord> batches) {
+    SortedMap<String, BatchRecord> batches,
+    SortedMap<String, FeedPlan> plans) {
 
   /** A group of ingredients. */
   public record Group(String name, String title, Span declared) {}

@@ -20,6 +20,7 @@ final class Places {
   static final String PRICES = "prices";
   static final String LOTS = "lots";
   static final String BATCHES = "batches";
+  static final String PLANS = "plans";
 
   private Places() {}
 

@@ -64,6 +64,7 @@ public final class TablesReader {
                 SteamReader.ROWS,
                 SequenceReader.CODE,
                 ToleranceReader.CODE,
+                FeedPlans.CODE,
                 Places.MISPLACED,
                 Sisters.CODE,
                 CapSisters.CODE,

@@ -30,6 +30,7 @@ public final class TablesState {
   private final Labels labels;
   private final PracticeFiles practice;
   private final BatchRecords records;
+  private final FeedPlans plans;
 
   private TablesState(
       Nodes nodes,
@@ -40,7 +41,8 @@ public final class TablesState {
       Plants plants,
       Labels labels,
       PracticeFiles practice,
-      BatchRecords records) {
+      BatchRecords records,
+      FeedPlans plans) {
     this.nodes = nodes;
     this.frame = frame;
     this.ingredients = ingredients;
@@ -50,6 +52,7 @@ public final class TablesState {
     this.labels = labels;
     this.practice = practice;
     this.records = records;
+    this.plans = plans;
   }
 
   /** Of a folder without any file. */
@@ -68,7 +71,8 @@ public final class TablesState {
         plants,
         Labels.NONE,
         PracticeFiles.NONE,
-        records);
+        records,
+        FeedPlans.NONE);
   }
 
   /**
@@ -99,7 +103,8 @@ public final class TablesState {
         plants.next(now, frame),
         labels.next(now, frame, named),
         practice.next(now, frame, named),
-        records.next(now, frame, named.names(), delivered.numbers()));
+        records.next(now, frame, named.names(), delivered.numbers()),
+        plans.next(now, frame, named.names()));
   }
 
   /** The data of this state and what is wrong with it. */
@@ -121,7 +126,8 @@ public final class TablesState {
             prices.ordering(),
             lots.byNumber(),
             lots.bins(),
-            records.byNumber());
+            records.byNumber(),
+            plans.byName());
     return new TablesRead(tables, findings());
   }
 
@@ -140,6 +146,7 @@ public final class TablesState {
     said.addAll(practice.findings());
     said.addAll(records.numbersOf(lots.byNumber()));
     said.addAll(records.findings());
+    said.addAll(plans.findings());
     Set<Finding> once = new LinkedHashSet<>(said);
     List<Finding> inOrder = new ArrayList<>(once);
     Collections.sort(inOrder);

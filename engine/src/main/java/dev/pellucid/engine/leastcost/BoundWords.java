@@ -22,7 +22,7 @@ final class BoundWords {
         cap -> cap.ingredient().name(),
         label -> label.verdict().claim().nutrient().name(),
         order -> order.more(),
-        stock -> stock.line().material().name());
+        stock -> stock.ingredient());
   }
 
   /** With its side, and what it is where its name does not say so: {@code crude-protein min}. */

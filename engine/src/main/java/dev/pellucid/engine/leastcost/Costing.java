@@ -72,7 +72,7 @@ final class Costing {
                     cap -> cap.ingredient().name(),
                     label -> label.verdict().claim().nutrient().name(),
                     order -> order.more(),
-                    stock -> stock.line().material().name());
+                    stock -> stock.ingredient());
         if (!tight.contains(name)) {
           tight.add(name);
         }

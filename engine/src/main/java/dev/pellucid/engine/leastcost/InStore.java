@@ -14,9 +14,12 @@ import dev.pellucid.engine.records.GoesInto;
 import dev.pellucid.engine.records.Stock;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Material;
+import dev.pellucid.engine.resolve.ResolvedRecipe;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What of each ingredient may be taken from the store: what is left of the lots that are passed,
@@ -29,6 +32,21 @@ public record InStore(FeedTables tables, Stock stock) {
 
   private static final double WHOLE = 100;
 
+  /**
+   * The kg of its lots that may go into a feed on a day; empty where the folder keeps none of it.
+   *
+   * @param kg that are made of the feed
+   */
+  public OptionalDouble left(
+      Ingredient ingredient, ResolvedRecipe recipe, double kg, LocalDate day, LocalDate today) {
+    GoesInto into = GoesInto.of(recipe, kg, day, today);
+    Optional<FirstExpiredFirstOut> there =
+        FirstExpiredFirstOut.of(ingredient, MUCH_KG, into, tables, stock);
+    return there.isPresent()
+        ? OptionalDouble.of(there.get().picks().stream().mapToDouble(Pick::kg).sum())
+        : OptionalDouble.empty();
+  }
+
   /** The task with one batch of the recipe's size bounded by the store; itself without a size. */
   Task bounding(RuleContext recipe, Task task) {
     ComputedFeed feed = task.feed();
@@ -39,22 +57,18 @@ public record InStore(FeedTables tables, Stock stock) {
     List<Tightened> kept = new ArrayList<>(task.kept());
     for (Free one : task.free()) {
       Optional<Material.Single> single = one.line().material().single();
-      Optional<FirstExpiredFirstOut> there =
+      OptionalDouble left =
           single.isPresent()
-              ? FirstExpiredFirstOut.of(
-                  single.get().ingredient(),
-                  MUCH_KG,
-                  GoesInto.of(feed.recipe(), kg, recipe.day(), recipe.day()),
-                  tables,
-                  stock)
-              : Optional.empty();
-      if (there.isPresent()) {
-        double left = 0;
-        for (Pick pick : there.get().picks()) {
-          left += pick.kg();
-        }
-        double points = left / kg * WHOLE - others(feed, one.line(), single.get().ingredient());
-        kept.add(new Tightened(new Requirement.OfStock(one.line(), points), 0));
+              ? left(single.get().ingredient(), feed.recipe(), kg, recipe.day(), recipe.day())
+              : OptionalDouble.empty();
+      if (left.isPresent()) {
+        double points =
+            left.getAsDouble() / kg * WHOLE - others(feed, one.line(), single.get().ingredient());
+        kept.add(
+            new Tightened(
+                new Requirement.OfStock(
+                    single.get().name(), one.line(), points, Requirement.OfStock.Counted.LINE),
+                0));
       }
     }
     return task.keeping(kept);

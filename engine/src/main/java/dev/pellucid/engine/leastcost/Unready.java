@@ -22,20 +22,21 @@ final class Unready {
 
   /** In a sentence with what to do; empty where nothing must. */
   static Optional<String> why(Posed posed) {
+    Optional<String> prices = prices(posed);
+    if (prices.isPresent() || canMove(posed.task().free())) {
+      return prices;
+    }
+    return Optional.of(
+        "no two lines are free to change: write within 2 to 10 % behind the share of some, or"
+            + " name them with -Dpellucid.free=...");
+  }
+
+  /** The same of its prices alone. */
+  static Optional<String> prices(Posed posed) {
     Optional<String> unpriced = unpriced(posed);
-    if (unpriced.isPresent()) {
-      return unpriced;
-    }
-    Optional<String> price =
-        posed.wishes().anyPrices() ? Optional.empty() : old(posed).or(() -> doubted(posed));
-    if (price.isPresent()) {
-      return price;
-    }
-    return canMove(posed.task().free())
-        ? Optional.empty()
-        : Optional.of(
-            "no two lines are free to change: write within 2 to 10 % behind the share of some, or"
-                + " name them with -Dpellucid.free=...");
+    return unpriced.isPresent() || posed.wishes().anyPrices()
+        ? unpriced
+        : old(posed).or(() -> doubted(posed));
   }
 
   /** Those that may come in too: what has no price would be taken for a gift. */
@@ -105,7 +106,8 @@ final class Unready {
     return Optional.empty();
   }
 
-  private static boolean canMove(List<Free> free) {
+  /** Whether there are two lines of which one can take from the other. */
+  static boolean canMove(List<Free> free) {
     int may = 0;
     for (Free one : free) {
       may += one.high() > one.low() || one.high() != one.written() ? 1 : 0;

@@ -45,7 +45,9 @@ public record Movable(
                     one,
                     Bound.Side.MAX,
                     stock.points() / WHOLE,
-                    bound -> new Requirement.OfStock(stock.line(), bound * WHOLE))));
+                    bound ->
+                        new Requirement.OfStock(
+                            stock.ingredient(), stock.line(), bound * WHOLE, stock.counted()))));
   }
 
   /** Which way its bound goes when more is asked: up for a minimum. */

@@ -18,6 +18,9 @@ import java.util.function.Function;
 
 /** Something that a feed must keep and that hangs on the shares of its lines. */
 public sealed interface Requirement {
+  /** So many kg of recipe, or in the bags, points are of. */
+  double WHOLE = 100;
+
   /**
    * What is left to it, multiplied out so that it is a sum over lines; below zero it is broken.
    * Where handling overage may be lost or not, there are two.
@@ -204,16 +207,42 @@ public sealed interface Requirement {
   }
 
   /**
-   * That a batch takes no more of an ingredient than there is.
+   * That no more of an ingredient is taken than there is.
    *
-   * @param points that is, per 100 kg of recipe
-   * @param line of the recipe
+   * @param ingredient that is short
+   * @param line of the recipe that it is in
+   * @param points that is, per 100 kg of what it is counted for
    */
-  record OfStock(Line line, double points) implements Requirement {
+  record OfStock(String ingredient, Line line, double points, Counted counted)
+      implements Requirement {
+    /** What is taken, and for what it is counted. */
+    public enum Counted {
+      /** What the line holds in the feed, for 100 kg of recipe. */
+      LINE,
+      /** All that is weighed of it, in premixes too, for 100 kg of recipe. */
+      WEIGHED,
+      /** All that is weighed of it, in premixes too, for 100 kg in the bags. */
+      BAGGED
+    }
+
+    @Override
+    public boolean isLimit() {
+      return counted != Counted.LINE;
+    }
+
     @Override
     public List<Slope> rooms(Slopes feed) {
-      Slope kg = feed.kg(row -> row.line().index() == line.index() ? 1 : 0).negated();
-      return List.of(new Slope(kg.now() + points, kg.perPoint()));
+      return List.of(
+          switch (counted) {
+            case LINE -> left(feed.kg(row -> row.line().index() == line.index() ? 1 : 0));
+            case WEIGHED -> left(feed.taken(ingredient));
+            case BAGGED -> feed.taken(ingredient).minus(points / WHOLE, feed.bagged()).negated();
+          });
+    }
+
+    private Slope left(Slope taken) {
+      Slope less = taken.negated();
+      return new Slope(less.now() + points, less.perPoint());
     }
 
     @Override

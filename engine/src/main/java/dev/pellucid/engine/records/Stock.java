@@ -146,7 +146,7 @@ public final class Stock {
   }
 
   /** What is left of what was really used: batches that are only planned take nothing. */
-  Stock ofMade() {
+  public Stock ofMade() {
     return new Stock(tables, uses.stream().filter(Use::made).toList(), barred);
   }
 

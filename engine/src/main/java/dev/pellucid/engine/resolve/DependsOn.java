@@ -63,7 +63,7 @@ public final class DependsOn {
     return refs.contains(new Ref(Ref.Kind.PREMIX, code));
   }
 
-  /** Whether feeds hang on files of this place at all: on lots and records of batches none does. */
+  /** Whether feeds hang on files of this place at all: on lots, records and plans none does. */
   public static boolean bearsOnFeeds(String path) {
     return !toldBy(path).isEmpty();
   }
@@ -96,7 +96,7 @@ public final class DependsOn {
       case LABEL -> Set.of(Ref.only(Ref.Kind.LABEL));
       case PRICES -> Set.of(Ref.only(Ref.Kind.PRICE));
       case INGREDIENTS -> Set.of(new Ref(Ref.Kind.INGREDIENT, stem));
-      case LOTS, BATCHES -> Set.of();
+      case LOTS, BATCHES, PLANS -> Set.of();
     };
   }
 }

@@ -58,6 +58,7 @@ public final class FixOrder {
       // What is wrong with the words of a delivery is data; what the store lacks follows from all.
       case LOTS -> finding.code().text().startsWith("data-") ? 4 : LOTS;
       // What shows in one record may come of a slip in another.
+      case PLANS -> 9;
       case BATCHES -> BatchRecordCheck.isConsequence(finding) ? 10 : 9;
     };
   }

@@ -85,6 +85,11 @@ public record Summary(
         : SmallShares.NONE;
   }
 
+  /** Whether it can be read, and is not approved to be made. */
+  public boolean isDraft() {
+    return asked.isPresent() && !asked.get().approved();
+  }
+
   public String code() {
     return Trees.stem(path);
   }

@@ -37,7 +37,8 @@ public final class WholeFolder {
         MakerNotTold.CODE,
         MadePerMonth.CODE,
         MadePerMonth.LEFT_OUT,
-        MadeFarOff.CODE);
+        MadeFarOff.CODE,
+        PlannedFeeds.CODE);
   }
 
   static List<Finding> findings(Shared shared, List<Summary> recipes) {
@@ -62,6 +63,7 @@ public final class WholeFolder {
     }
     MakerNotTold.look(shared, recipes, findings);
     MadePerMonth.look(shared, recipes, findings);
+    PlannedFeeds.look(shared, recipes, findings);
     findings.addAll(LostSections.of(recipes));
     if (all) {
       unmet(shared, recipes, findings);

@@ -61,7 +61,8 @@ class TablesStateTest {
             tables.pricesWhole(),
             tables.ordering(),
             tables.lots(),
-            tables.batches())
+            tables.batches(),
+            tables.plans())
         .map(String::valueOf)
         .collect(Collectors.joining("\n"));
   }

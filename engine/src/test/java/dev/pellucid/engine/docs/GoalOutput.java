@@ -12,6 +12,7 @@ import dev.pellucid.engine.goal.LeastCostReport;
 import dev.pellucid.engine.goal.NewReport;
 import dev.pellucid.engine.goal.RebalanceReport;
 import dev.pellucid.engine.goal.RecallReport;
+import dev.pellucid.engine.goal.ShareOutReport;
 import dev.pellucid.engine.goal.SheetReport;
 import dev.pellucid.engine.goal.TraceReport;
 import dev.pellucid.engine.goal.Version;
@@ -55,6 +56,7 @@ final class GoalOutput {
       case "explain" -> explain();
       case "compare" -> compare();
       case "least-cost" -> leastCost();
+      case "share-out" -> shareOut();
       case "figures" -> figures();
       case "rebalance" -> rebalance();
       case "trace" -> trace();
@@ -121,6 +123,24 @@ final class GoalOutput {
     }
     boolean write = given("write").equals("true");
     report.write(folder.root().resolve(TARGET).resolve("least-cost"));
+    List<String> written = write ? report.apply(folder.root()) : List.of();
+    folder.changed();
+    StringBuilder told = new StringBuilder(report.shown()).append('\n');
+    written.forEach(path -> told.append("changed ").append(path).append('\n'));
+    return told + String.join("\n", report.next(write));
+  }
+
+  private String shareOut() throws IOException {
+    Map<String, String> wishes = typed();
+    wishes.remove("plan");
+    ShareOutReport report =
+        Pellucid.shareOut(
+            folder.state(), DocFolder.DAY, given("plan"), wishes, PrintedPaths.BELOW_FOLDER);
+    if (report.problem().isPresent()) {
+      return report.problem().get();
+    }
+    boolean write = given("write").equals("true");
+    report.write(folder.root().resolve(TARGET).resolve("share-out"));
     List<String> written = write ? report.apply(folder.root()) : List.of();
     folder.changed();
     StringBuilder told = new StringBuilder(report.shown()).append('\n');

@@ -15,7 +15,7 @@ import org.hipparchus.optim.linear.SimplexSolver;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 
 /** Another library, which shares nothing with the first. It is given rows of the size of one. */
-final class SecondSolver {
+public final class SecondSolver {
   private static final double CLOSE = 1e-9;
   private static final int ULPS = 10;
   private static final double LEAST_PIVOT = 1e-11;
@@ -25,7 +25,7 @@ final class SecondSolver {
   /**
    * The least cost: negative infinity where it has no end, empty where nothing keeps all bounds.
    */
-  static OptionalDouble least(LinearProgram program) {
+  public static OptionalDouble least(LinearProgram program) {
     int size = program.variables().size();
     List<LinearConstraint> rows = new ArrayList<>();
     double[] costs = new double[size];

@@ -40,7 +40,7 @@ final class Lists {
     all.add(new Listed("language", "word", LanguageRows.all(), false));
     all.add(new Listed("keys", "key", keys(), false));
     all.add(new Listed("goals", "parameter", GoalRows.all(), false));
-    for (String file : List.of("findings", "compare", "least-cost", "recall")) {
+    for (String file : List.of("findings", "compare", "least-cost", "recall", "share-out")) {
       all.add(new Listed(file + ".json", "field", fields(file), false));
     }
     ReportedFolder.copyTo(folder);

@@ -1,0 +1,46 @@
+package dev.pellucid.engine.goal;
+
+import dev.pellucid.engine.data.FeedPlan.Available;
+import dev.pellucid.engine.sharing.Wanted.Due;
+import java.util.List;
+
+/**
+ * What is to be shared out, as a plan or the planned batches tell it.
+ *
+ * @param title of it, for people
+ * @param option the words of a command line that ask for it again; empty for planned batches
+ * @param available what is short, as a plan tells it
+ * @param allOfStore whether all that the folder keeps lots of comes from the store alone
+ * @param notes what a person should know, a sentence each
+ * @param slips what must be put right first, a sentence each; then nothing else counts
+ */
+record PlanAsked(
+    String title,
+    String option,
+    List<Feed> feeds,
+    List<Available> available,
+    boolean allOfStore,
+    List<String> notes,
+    List<String> slips) {
+  PlanAsked {
+    feeds = List.copyOf(feeds);
+    available = List.copyOf(available);
+    notes = List.copyOf(notes);
+    slips = List.copyOf(slips);
+  }
+
+  /**
+   * So much of a feed, whose recipe stands at a path.
+   *
+   * @param bagged whether kg are those in the bags, and not of recipe
+   */
+  record Feed(String code, String path, boolean bagged, List<Due> due) {
+    Feed {
+      due = List.copyOf(due);
+    }
+  }
+
+  static PlanAsked slips(List<String> slips) {
+    return new PlanAsked("", "", List.of(), List.of(), false, List.of(), slips);
+  }
+}

@@ -1,0 +1,157 @@
+package dev.pellucid.engine.goal;
+
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.FeedPlan;
+import dev.pellucid.engine.data.FeedPlan.Planned;
+import dev.pellucid.engine.sharing.Wanted.Due;
+import dev.pellucid.engine.workspace.PlannedFeeds;
+import dev.pellucid.engine.workspace.Shared;
+import dev.pellucid.engine.workspace.Streamed;
+import dev.pellucid.engine.workspace.Summary;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
+import dev.pellucid.text.Choices;
+import dev.pellucid.text.Meant;
+import dev.pellucid.text.NearNames;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Reads what is to be shared out: a plan by its name, else the batches that are planned. */
+final class PlanReading {
+  private final Shared shared;
+  private final LocalDate day;
+  private final List<String> notes = new ArrayList<>();
+
+  PlanReading(Shared shared, LocalDate day) {
+    this.shared = shared;
+    this.day = day;
+  }
+
+  PlanAsked of(String name) {
+    if (name.isEmpty()) {
+      return batches();
+    }
+    FeedPlan plan = shared.tables().plans().get(name);
+    return plan == null ? PlanAsked.slips(List.of(unknown(name))) : of(plan);
+  }
+
+  private String unknown(String name) {
+    Set<String> names = shared.tables().plans().keySet();
+    if (names.isEmpty()) {
+      return name + " is no plan: this folder has no file plans/" + name + ".yaml; write one";
+    }
+    List<String> near = NearNames.of(name, names);
+    return name
+        + " is no plan of this folder"
+        + (near.isEmpty()
+            ? "; there are " + Choices.of(names)
+            : Meant.question(near).map(question -> "; " + question).orElse(""));
+  }
+
+  private PlanAsked of(FeedPlan plan) {
+    List<String> slips = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>(PlannedFeeds.of(shared, plan, drafts(plan)));
+    for (Finding one : shared.findings()) {
+      if (one.span().file().path().equals(plan.declared().file().path())) {
+        findings.add(one);
+      }
+    }
+    for (Finding one : findings) {
+      String words = placed(one);
+      (one.severity() == Severity.ERROR ? slips : notes).add(words);
+    }
+    for (Planned one : plan.feeds()) {
+      if (one.by().isBefore(day)) {
+        slips.add(
+            one.due().place()
+                + ": "
+                + one.recipe()
+                + " is wanted by "
+                + one.by()
+                + ", which is past on "
+                + day
+                + "; take it out, or write the day that is meant");
+      }
+    }
+    return slips.isEmpty() ? asked(plan) : PlanAsked.slips(slips);
+  }
+
+  private static String placed(Finding finding) {
+    String help = finding.helps().isEmpty() ? "" : "; " + finding.helps().get(0);
+    return finding.span().place() + ": " + finding.headline() + help;
+  }
+
+  private Set<String> drafts(FeedPlan plan) {
+    Map<String, Boolean> drafts = new TreeMap<>();
+    for (Planned one : plan.feeds()) {
+      shared
+          .trees()
+          .path(one.recipe())
+          .ifPresent(
+              path ->
+                  drafts.put(one.recipe(), Summary.of(Streamed.judged(shared, path)).isDraft()));
+    }
+    drafts.values().removeIf(draft -> !draft);
+    return drafts.keySet();
+  }
+
+  private PlanAsked asked(FeedPlan plan) {
+    Map<String, List<Due>> due = new TreeMap<>();
+    List<String> order = new ArrayList<>();
+    for (Planned one : plan.feeds()) {
+      if (!due.containsKey(one.recipe())) {
+        order.add(one.recipe());
+      }
+      due.computeIfAbsent(one.recipe(), none -> new ArrayList<>())
+          .add(new Due(one.by(), one.kg(), ""));
+    }
+    List<PlanAsked.Feed> feeds = new ArrayList<>();
+    order.forEach(code -> feeds.add(feed(code, true, due.getOrDefault(code, List.of()))));
+    return feeds.isEmpty()
+        ? PlanAsked.slips(List.of(plan.declared().place() + ": the plan wants no feed; add one"))
+        : new PlanAsked(
+            "plan " + plan.name(),
+            " -Dpellucid.plan=" + plan.name(),
+            feeds,
+            plan.available(),
+            false,
+            notes,
+            List.of());
+  }
+
+  private PlanAsked.Feed feed(String code, boolean bagged, List<Due> due) {
+    List<Due> inOrder = new ArrayList<>(due);
+    inOrder.sort(Comparator.comparing(Due::day).thenComparing(Due::batch));
+    return new PlanAsked.Feed(code, shared.trees().path(code).orElseThrow(), bagged, inOrder);
+  }
+
+  private PlanAsked batches() {
+    Map<String, List<Due>> due = new TreeMap<>();
+    for (BatchRecord record : shared.tables().batches().values()) {
+      boolean feed = shared.trees().path(record.code()).isPresent();
+      if (record.isPlanned() && feed) {
+        due.computeIfAbsent(record.code(), none -> new ArrayList<>())
+            .add(new Due(record.day(), record.kg(), record.number()));
+      }
+    }
+    List<PlanAsked.Feed> feeds = new ArrayList<>();
+    due.forEach((code, all) -> feeds.add(feed(code, false, all)));
+    return feeds.isEmpty()
+        ? PlanAsked.slips(List.of(nothingPlanned()))
+        : new PlanAsked(
+            "the batches that are planned", "", feeds, List.of(), true, notes, List.of());
+  }
+
+  private String nothingPlanned() {
+    Set<String> plans = shared.tables().plans().keySet();
+    return "no batch of a feed is planned in batches/"
+        + (plans.isEmpty()
+            ? "; write one, or a plan such as plans/december.yaml"
+            : "; name a plan with -Dpellucid.plan=" + plans.iterator().next());
+  }
+}

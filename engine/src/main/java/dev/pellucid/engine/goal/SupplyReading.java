@@ -1,0 +1,113 @@
+package dev.pellucid.engine.goal;
+
+import dev.pellucid.engine.data.FeedPlan.Available;
+import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.data.Ingredient;
+import dev.pellucid.engine.data.Price;
+import dev.pellucid.engine.leastcost.InStore;
+import dev.pellucid.engine.sharing.Purchase;
+import dev.pellucid.engine.sharing.Supply;
+import dev.pellucid.engine.sharing.Wanted;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** What there is of what is short, and what the store holds of everything. */
+final class SupplyReading implements Purchase.Known {
+  private final FeedTables tables;
+  private final InStore store;
+  private final LocalDate day;
+  private final List<String> notes = new ArrayList<>();
+
+  SupplyReading(FeedTables tables, InStore store, LocalDate day) {
+    this.tables = tables;
+    this.store = store;
+    this.day = day;
+  }
+
+  /** What a person should know. */
+  List<String> notes() {
+    return notes;
+  }
+
+  List<Supply> of(PlanAsked asked, List<Wanted> wanted) {
+    SortedSet<String> taken = taken(wanted);
+    List<Supply> supplies = new ArrayList<>();
+    for (Available one : asked.available()) {
+      if (taken.contains(one.ingredient())) {
+        supplies.add(supply(one, wanted));
+      } else {
+        notes.add(
+            one.place().place()
+                + ": no feed of the plan takes "
+                + one.ingredient()
+                + ", so it is not shared out; take it out, or plan a feed that takes it");
+      }
+    }
+    if (asked.allOfStore()) {
+      for (String name : taken) {
+        if (store.left(ingredient(name), day).isPresent()) {
+          supplies.add(ofStore(name, wanted));
+        }
+      }
+    }
+    return supplies;
+  }
+
+  private static SortedSet<String> taken(List<Wanted> wanted) {
+    SortedSet<String> taken = new TreeSet<>();
+    wanted.forEach(one -> taken.addAll(one.ingredients()));
+    return taken;
+  }
+
+  private Supply supply(Available one, List<Wanted> wanted) {
+    if (one.kg().isPresent()) {
+      return Supply.of(one.ingredient(), one.kg().getAsDouble(), price(one.ingredient()));
+    }
+    if (store.left(ingredient(one.ingredient()), day).isEmpty()) {
+      notes.add(
+          one.amount().place()
+              + ": the folder keeps no lots of "
+              + one.ingredient()
+              + ", so there is none in the store; write the lots into lots/, or an amount here");
+    }
+    return ofStore(one.ingredient(), wanted);
+  }
+
+  /** What is good on the first day that a feed is made, and what of it still is on later ones. */
+  private Supply ofStore(String name, List<Wanted> wanted) {
+    TreeMap<LocalDate, Double> lasting = new TreeMap<>();
+    for (Wanted one : wanted) {
+      one.due().forEach(due -> lasting.put(due.day(), inStore(name, due.day())));
+    }
+    double first = lasting.firstEntry().getValue();
+    lasting.replaceAll((later, kg) -> Math.min(kg, first));
+    return new Supply(name, first, lasting, true, price(name));
+  }
+
+  private double price(String name) {
+    return perKg(name).orElse(0);
+  }
+
+  private Ingredient ingredient(String name) {
+    Ingredient one = tables.ingredients().get(name);
+    if (one == null) {
+      throw new IllegalArgumentException("no ingredient: " + name);
+    }
+    return one;
+  }
+
+  @Override
+  public double inStore(String ingredient, LocalDate on) {
+    return store.left(ingredient(ingredient), on).orElse(0);
+  }
+
+  @Override
+  public OptionalDouble perKg(String ingredient) {
+    return tables.price(ingredient, day).stream().mapToDouble(Price::perKg).findFirst();
+  }
+}
