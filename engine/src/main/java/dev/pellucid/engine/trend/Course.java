@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * One figure of a recipe from batch to batch: how far each is off what was expected, in spreads, and
- * where that is no longer left to chance.
+ * One figure of a recipe from batch to batch: how far each is off what was expected, in spreads,
+ * and where that is no longer left to chance.
  *
  * <p>Each batch is held against what was expected of itself, so that batches of a recipe that was
- * changed between them lie on one course. Where nothing says what to expect, the mean of the batches
- * stands for it. The spread is that of each batch where all tell one, else the one that the course
- * shows by itself.
+ * changed between them lie on one course. Where nothing says what to expect, the mean of the
+ * batches stands for it. The spread is that of each batch where all tell one, else the one that the
+ * course shows by itself.
  *
  * @param scale where spreads come from
  * @param around where the centre comes from
@@ -63,8 +63,7 @@ public record Course(
     List<Placed> counted = new ArrayList<>();
     List<Spot> left = new ArrayList<>();
     for (Placed one : inOrder) {
-      boolean counts =
-          one.figure().counts() && (!expected || one.figure().expected().isPresent());
+      boolean counts = one.figure().counts() && (!expected || one.figure().expected().isPresent());
       if (counts) {
         counted.add(one);
       } else {
@@ -73,8 +72,7 @@ public record Course(
     }
     double mean = counted.stream().mapToDouble(one -> one.figure().found()).average().orElse(0);
     boolean told = counted.stream().allMatch(one -> one.figure().spread().isPresent());
-    OptionalDouble own =
-        told ? OptionalDouble.empty() : OwnSpread.of(offs(counted, mean));
+    OptionalDouble own = told ? OptionalDouble.empty() : OwnSpread.of(offs(counted, mean));
     List<Spot> spots = new ArrayList<>();
     for (Placed one : counted) {
       spots.add(spot(one, one.figure().expected().orElse(mean), own.isEmpty(), own.orElse(0)));

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * the base of their kind.
  *
  * @param name by which figures of several batches are the same: {@code crude-protein}
- * @param title for people, in small letters
+ * @param title for people: {@code Crude protein}
  * @param unit in which people read it
  * @param expected empty where nothing says it; then the mean of its batches stands for it
  * @param spread one standard deviation of found less expected; empty where it is not known
@@ -40,7 +40,12 @@ public record Measured(
     /** Pellets that are left after tumbling. */
     DURABILITY,
     /** How unevenly the mix holds a tracer. */
-    EVENNESS
+    EVENNESS;
+
+    /** Whether a laboratory found it, and not the mill. */
+    public boolean ofLaboratory() {
+      return this == MOISTURE || this == CONTENT;
+    }
   }
 
   /** A slip of the pen; it is shown and moves nothing. */

@@ -38,15 +38,15 @@ class HistoryTest {
       between.add(Made.batch(2 * i + 1, 1));
     }
     Course course = Made.course(between);
-    assertEquals(List.of(0, 2, 4, 6, 8, 10, 12, 14), course.spots().stream().map(Spot::place).toList());
+    assertEquals(
+        List.of(0, 2, 4, 6, 8, 10, 12, 14), course.spots().stream().map(Spot::place).toList());
     assertEquals(List.of(new Run(RunRule.EIGHT_ON_ONE_SIDE, 0, 7, true)), course.now());
   }
 
   @Test
   void aSlipIsLeftOut() {
     List<MeasuredBatch> batches = new ArrayList<>(Made.inSpreads(0.5, -0.5));
-    Measured slip =
-        Made.measured(3.4, OptionalDouble.of(0.34), OptionalDouble.of(0.01)).asSlip();
+    Measured slip = Made.measured(3.4, OptionalDouble.of(0.34), OptionalDouble.of(0.01)).asSlip();
     batches.add(Made.batch(2, 1, slip));
     Course course = Made.course(batches);
     assertEquals(2, course.spots().size());
@@ -63,7 +63,9 @@ class HistoryTest {
       double off = (i % 2 == 0 ? 1 : -1) * 0.004;
       batches.add(
           Made.batch(
-              i, 1, Made.measured(expected + off, OptionalDouble.of(expected), OptionalDouble.of(0.01))));
+              i,
+              1,
+              Made.measured(expected + off, OptionalDouble.of(expected), OptionalDouble.of(0.01))));
     }
     assertEquals(List.of(), Made.course(batches).runs());
   }

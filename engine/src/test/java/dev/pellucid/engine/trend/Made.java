@@ -22,7 +22,11 @@ final class Made {
     List<MeasuredBatch> batches = new ArrayList<>();
     for (int i = 0; i < spreads.length; i++) {
       batches.add(
-          batch(i, 1, measured(0.34 + spreads[i] * 0.01, OptionalDouble.of(0.34), OptionalDouble.of(0.01))));
+          batch(
+              i,
+              1,
+              measured(
+                  0.34 + spreads[i] * 0.01, OptionalDouble.of(0.34), OptionalDouble.of(0.01))));
     }
     return batches;
   }

@@ -117,7 +117,8 @@ class RunRulesTest {
     if (z[at] > 3.0000001) {
       rules.add(RunRule.BEYOND_THREE);
     }
-    long beyond = Arrays.stream(z, Math.max(0, at - 2), at + 1).filter(it -> it > 2.0000001).count();
+    long beyond =
+        Arrays.stream(z, Math.max(0, at - 2), at + 1).filter(it -> it > 2.0000001).count();
     if (z[at] > 2.0000001 && beyond >= 2) {
       rules.add(RunRule.TWO_OF_THREE);
     }
