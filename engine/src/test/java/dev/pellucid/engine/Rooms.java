@@ -238,6 +238,9 @@ final class Rooms {
             "engine.resolve",
             "engine.judge"),
         Room.of("engine.quality", 5, "measure"),
+        // Figures of batches as plain values: who computed them, and who shows them, it does not
+        // see.
+        Room.of("engine.trend", 8, "text", "measure"),
         // It knows no room of ours, and is the only one that sees a library that solves.
         Room.of("engine.linear", 25).using("org.ojalgo.."),
         Room.of(
@@ -320,7 +323,8 @@ final class Rooms {
                 "engine.check",
                 "engine.judge",
                 "engine.weighing",
-                "engine.carryover")
+                "engine.carryover",
+                "engine.trend")
             .knowing(Step.class, Property.class),
         // A plan prints how limits stand beside the analysis it expects; it makes no finding.
         Room.of(
@@ -371,6 +375,7 @@ final class Rooms {
                 "engine.site",
                 12,
                 "engine.account",
+                "text",
                 "measure",
                 "syntax",
                 "engine.quantity",
@@ -381,7 +386,8 @@ final class Rooms {
                 "engine.compare",
                 "engine.explain",
                 "engine.html",
-                "engine.plan")
+                "engine.plan",
+                "engine.trend")
             .using("j2html.."),
         Room.of(
                 "engine.outcome",
@@ -429,7 +435,8 @@ final class Rooms {
             "engine.resolve",
             "engine.compute",
             "engine.check",
-            "engine.judge"),
+            "engine.judge",
+            "engine.trend"),
         Room.of(
             "engine.goal",
             15,
@@ -463,6 +470,7 @@ final class Rooms {
             "engine.report",
             "engine.starter",
             "engine.form",
+            "engine.trend",
             "engine.workspace"),
         // The facade: it opens folders, and hands them to a goal.
         Room.of("engine", 1, "text", "engine.folder", "engine.goal").knowing(Calendar.class));

@@ -92,6 +92,7 @@ public final class PagesGoal {
     }
     Map<String, RecipeStanding> standings = new TreeMap<>();
     recipes.forEach(one -> standings.put(one.standing().path(), one.standing()));
+    MadeFeeds made = new MadeFeeds(whole.measured(), shared.tables(), findings);
     Site site = Site.open(shared.tables(), day, Outputs.into(to)::write);
     List<Site.Kept> kept =
         written(
@@ -100,7 +101,8 @@ public final class PagesGoal {
               List<String> own = new ArrayList<>();
               doubt(recipe).ifPresent(own::add);
               own.addAll(findings.getOrDefault(recipe.path(), List.of()));
-              return site.add(view(recipe, standing(standing, whole), standing, own));
+              FeedView view = view(recipe, standing(standing, whole), standing, own);
+              return site.add(view, made.of(view.code(), view.title()));
             },
             List.copyOf(standings.keySet()));
     findings.keySet().removeAll(standings.keySet());

@@ -11,6 +11,7 @@ import dev.pellucid.engine.judge.Judgement;
 import dev.pellucid.engine.judge.LimitStatus;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.engine.resolve.ResolvedRecipe;
+import dev.pellucid.engine.trend.MeasuredBatch;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -95,7 +96,8 @@ public final class BatchRecordCheck {
             Stream.of(NO_RECIPE, NOT_RECKONED, UnlikeLibrary.CODE, ModifiedLot.CODE),
             StoreCheck.codes().stream(),
             LotsTogether.codes().stream(),
-            RecordsTogether.codes().stream())
+            RecordsTogether.codes().stream(),
+            Stream.of(ResultOff.CODE, QualityDrifts.CODE))
         .flatMap(codes -> codes)
         .toList();
   }
@@ -136,14 +138,20 @@ public final class BatchRecordCheck {
    *
    * @param uses what they take of lots
    * @param left what each batch leaves behind on the line, by its number, where another follows it
+   * @param measured what was found of each batch that was made, beside what was expected of it
    */
-  public record Looked(List<Use> uses, Map<String, CarryOver> left, List<Finding> findings) {
+  public record Looked(
+      List<Use> uses,
+      Map<String, CarryOver> left,
+      List<MeasuredBatch> measured,
+      List<Finding> findings) {
     /** Of a recipe without records. */
-    public static final Looked NOTHING = new Looked(List.of(), Map.of(), List.of());
+    public static final Looked NOTHING = new Looked(List.of(), Map.of(), List.of(), List.of());
 
     public Looked {
       uses = List.copyOf(uses);
       left = Map.copyOf(left);
+      measured = List.copyOf(measured);
       findings = List.copyOf(findings);
     }
   }
@@ -165,6 +173,7 @@ public final class BatchRecordCheck {
       Function<BatchRecord, Optional<ComputedFeed>> made) {
     List<Use> uses = new ArrayList<>();
     Map<String, CarryOver> left = new HashMap<>();
+    List<MeasuredBatch> measured = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
     for (BatchRecord record : records) {
       if (isOfItsOwnState(record)) {
@@ -175,12 +184,13 @@ public final class BatchRecordCheck {
         Looked one = look.apply(record);
         uses.addAll(one.uses());
         left.putAll(one.left());
+        measured.addAll(one.measured());
         findings.addAll(one.findings());
       }
     }
-    return uses.isEmpty() && left.isEmpty() && findings.isEmpty()
+    return uses.isEmpty() && left.isEmpty() && measured.isEmpty() && findings.isEmpty()
         ? Looked.NOTHING
-        : new Looked(uses, left, findings);
+        : new Looked(uses, left, measured, findings);
   }
 
   /** Looks at one record of a recipe. */
@@ -200,7 +210,8 @@ public final class BatchRecordCheck {
     List<Finding> findings = new ArrayList<>(record.closed() ? List.of() : ordered.findings());
     List<Use> uses =
         look(record, order, made, unreckoned, ordered.usable() ? findings::add : said -> {});
-    return new Looked(uses, left, findings);
+    return new Looked(
+        uses, left, figures(ordered.feed(), record, order, made).stream().toList(), findings);
   }
 
   /** The feed of a record as it was made; as it was planned where that cannot be reckoned. */
@@ -294,6 +305,25 @@ public final class BatchRecordCheck {
     return orders.measured(record);
   }
 
+  /**
+   * What was found of it. One that is closed is no longer held against its recipe, and keeps its
+   * place among the others as long as the recipe has all of its lines.
+   */
+  private Optional<MeasuredBatch> figures(
+      ComputedFeed planned,
+      BatchRecord record,
+      BatchTarget order,
+      Optional<Computation> made) {
+    boolean whole =
+        record.entries().stream().allMatch(entry -> order.named(entry.line()).isPresent());
+    Optional<Computation> asMade =
+        record.closed() && whole
+            ? recipes.of(planned.recipe(), record, order).map(computer::compute)
+            : made;
+    MadeBatch batch = new MadeBatch(record, order, tables, asMade, Judgement.NONE, overMaxima, day);
+    return BatchFigures.of(batch);
+  }
+
   private BatchTarget order(ComputedFeed planned, BatchRecord record) {
     return BatchTarget.of(planned, record.kg(), WeighingPlanner.plan(planned, record.kg(), tables));
   }
@@ -314,7 +344,7 @@ public final class BatchRecordCheck {
     RebalancedOrder.ofPremix(record).ifPresent(findings::add);
     BatchTarget order = BatchTarget.of(premix, record.kg());
     List<Use> uses = look(record, order, Optional.empty(), List.of(), findings::add);
-    return new Looked(uses, left, findings);
+    return new Looked(uses, left, List.of(), findings);
   }
 
   /**
@@ -328,9 +358,11 @@ public final class BatchRecordCheck {
   public Stock close(Collection<String> codes, List<Looked> looked, Consumer<Finding> out) {
     List<Use> uses = new ArrayList<>();
     Map<String, CarryOver> left = new HashMap<>();
+    List<MeasuredBatch> measured = new ArrayList<>();
     for (Looked one : looked) {
       uses.addAll(one.uses());
       left.putAll(one.left());
+      measured.addAll(one.measured());
     }
     for (BatchRecord record : tables.batches().values()) {
       if (!codes.contains(record.code()) && !isOfItsOwnState(record)) {
@@ -345,6 +377,8 @@ public final class BatchRecordCheck {
     new LotsTogether(tables, uses, day).look(out);
     following.check(left, out);
     RecordsTogether.look(tables, day, out);
+    ResultOff.look(tables, measured, out);
+    new QualityDrifts(tables, day).look(measured, out);
     return stock;
   }
 

@@ -22,7 +22,7 @@ import java.util.function.Consumer;
  */
 final class DryingOffChart implements RecordRule {
   static final Code CODE = new Code("drying-off-chart");
-  private static final double METER = 0.005;
+  static final double METER = 0.005;
 
   /** So many times as long as planned is no long drying, but a slip; no source. */
   private static final double FAR = 3;
@@ -173,7 +173,7 @@ final class DryingOffChart implements RecordRule {
     }
   }
 
-  private static Optional<Setting> aim(List<Pass> passes, Property property) {
+  static Optional<Setting> aim(List<Pass> passes, Property property) {
     return passes.stream()
         .filter(pass -> pass.step() == Step.DRY)
         .flatMap(pass -> pass.setting(property).stream())

@@ -39,21 +39,25 @@ final class FeedPage {
   private final FeedView feed;
   private final String currency;
   private final Set<String> ingredients;
+  private final boolean made;
   private final List<DomContent> out = new ArrayList<>();
 
-  private FeedPage(FeedView feed, String currency, Set<String> ingredients) {
+  private FeedPage(FeedView feed, String currency, Set<String> ingredients, boolean made) {
     this.feed = feed;
     this.currency = currency;
     this.ingredients = ingredients;
+    this.made = made;
   }
 
   /**
    * The page.
    *
    * @param ingredients those that have a page
+   * @param made whether its batches have one
    */
-  static List<DomContent> of(FeedView feed, String currency, Set<String> ingredients) {
-    FeedPage page = new FeedPage(feed, currency, ingredients);
+  static List<DomContent> of(
+      FeedView feed, String currency, Set<String> ingredients, boolean made) {
+    FeedPage page = new FeedPage(feed, currency, ingredients, made);
     page.content();
     return page.out;
   }
@@ -66,6 +70,9 @@ final class FeedPage {
             text(whom + status + "File " + feed.path() + ". Limits: "),
             standing(feed.standing()),
             text(".")));
+    if (made) {
+      out.add(p(a("Batches that were made of it").withHref("../batches/" + feed.code() + ".html")));
+    }
     if (!feed.findings().isEmpty()) {
       out.add(h2("Findings"));
       feed.findings().forEach(finding -> out.add(pre(finding)));

@@ -24,9 +24,11 @@ import dev.pellucid.engine.account.Account.Inclusion;
 import dev.pellucid.engine.account.Held;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.site.FeedView.FeedStatus;
+import dev.pellucid.engine.trend.MeasuredBatch;
 import dev.pellucid.measure.Unit;
 import j2html.tags.DomContent;
 import j2html.tags.specialized.TrTag;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -48,6 +50,7 @@ final class IndexPage {
    */
   static List<DomContent> of(
       List<Entry> feeds,
+      List<MadeEntry> made,
       List<IngredientView> ingredients,
       List<ProfileView> profiles,
       String tally,
@@ -68,6 +71,14 @@ final class IndexPage {
                 figures(currency + "/kg"),
                 words("Nearest limit")),
             feeds.stream().map(IndexPage::feed)));
+    if (!made.isEmpty()) {
+      out.add(h2("Batches"));
+      out.add(
+          table(
+              "Feeds of which batches were made, and which of their figures drift",
+              List.of(words("Feed"), figures("Batches"), words("Last"), words("Drifts")),
+              made.stream().map(IndexPage::made)));
+    }
     if (!elsewhere.isEmpty()) {
       out.add(h2("Findings about other files"));
       elsewhere.forEach(finding -> out.add(pre(finding)));
@@ -142,6 +153,23 @@ final class IndexPage {
     }
   }
 
+  /**
+   * What the index keeps of the batches of a feed.
+   *
+   * @param drifts figures that drift, in words; empty where none does
+   */
+  record MadeEntry(String code, String title, int batches, String last, String drifts) {
+    static MadeEntry of(MadeView made, LocalDate today) {
+      List<MeasuredBatch> batches = made.history().batches();
+      return new MadeEntry(
+          made.code(),
+          made.title(),
+          batches.size(),
+          batches.get(batches.size() - 1).day().toString(),
+          String.join(", ", made.drifting(today)));
+    }
+  }
+
   static String lower(String words) {
     return words.toLowerCase(Locale.ROOT);
   }
@@ -181,6 +209,14 @@ final class IndexPage {
         .attr("data-words", feed.found())
         .attr("data-species", feed.species())
         .attr("data-standing", feed.standing().words());
+  }
+
+  private static TrTag made(MadeEntry made) {
+    return row(
+        a(Site.named(made.code(), made.title())).withHref("batches/" + made.code() + ".html"),
+        figure(String.valueOf(made.batches())),
+        cell(made.last()),
+        cell(made.drifts().isEmpty() ? text("none") : FeedPage.bad(made.drifts())));
   }
 
   private static TrTag ingredient(IngredientView one) {

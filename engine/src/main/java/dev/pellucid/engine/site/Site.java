@@ -51,13 +51,16 @@ public final class Site {
 
   /** What is kept of a feed. */
   public record Kept(
-      IndexPage.Entry entry, List<IngredientView.InFeed> uses, List<ProfileView.InFeed> held) {
+      IndexPage.Entry entry,
+      List<IngredientView.InFeed> uses,
+      List<ProfileView.InFeed> held,
+      Optional<IndexPage.MadeEntry> made) {
     public Kept {
       uses = List.copyOf(uses);
       held = List.copyOf(held);
     }
 
-    private static Kept of(FeedView feed) {
+    private static Kept of(FeedView feed, Optional<IndexPage.MadeEntry> made) {
       List<IngredientView.InFeed> uses = new ArrayList<>();
       List<ProfileView.InFeed> held = new ArrayList<>();
       if (feed.figures().isPresent()) {
@@ -69,7 +72,7 @@ public final class Site {
           held.add(new ProfileView.InFeed(feed.code(), feed.title(), limit));
         }
       }
-      return new Kept(IndexPage.Entry.of(feed), uses, held);
+      return new Kept(IndexPage.Entry.of(feed), uses, held, made);
     }
   }
 
@@ -87,14 +90,21 @@ public final class Site {
     return new Site(tables, day, writer);
   }
 
-  /** Writes the page of a feed, in any thread. */
-  public Kept add(FeedView feed) throws IOException {
+  /** Writes the page of a feed, and that of its batches where some were made; in any thread. */
+  public Kept add(FeedView feed, Optional<MadeView> made) throws IOException {
     put(
         "feeds/" + feed.code(),
         named(feed.code(), feed.title()),
         "../",
-        FeedPage.of(feed, currency(), tables.ingredients().keySet()));
-    return Kept.of(feed);
+        FeedPage.of(feed, currency(), tables.ingredients().keySet(), made.isPresent()));
+    if (made.isPresent()) {
+      put(
+          "batches/" + feed.code(),
+          "Batches of " + named(feed.code(), feed.title()),
+          "../",
+          BatchesPage.of(made.get(), currency()));
+    }
+    return Kept.of(feed, made.map(one -> IndexPage.MadeEntry.of(one, day)));
   }
 
   /**
@@ -134,12 +144,17 @@ public final class Site {
                 .map(Kept::entry)
                 .sorted(Comparator.comparing(IndexPage.Entry::code))
                 .toList(),
+            feeds.stream()
+                .flatMap(one -> one.made().stream())
+                .sorted(Comparator.comparing(IndexPage.MadeEntry::code))
+                .toList(),
             ingredients,
             views,
             tally,
             currency(),
             elsewhere));
-    return feeds.size() + ingredients.size() + views.size() + 1;
+    int made = (int) feeds.stream().filter(one -> one.made().isPresent()).count();
+    return feeds.size() + made + ingredients.size() + views.size() + 1;
   }
 
   private void put(String path, String name, String up, List<? extends DomContent> content)

@@ -9,6 +9,7 @@ import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.records.BatchRecordCheck.Looked;
 import dev.pellucid.engine.records.Use;
 import dev.pellucid.engine.resolve.Days;
+import dev.pellucid.engine.trend.MeasuredBatch;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.time.LocalDate;
@@ -53,6 +54,7 @@ public final class PastRecords {
   private final PastState now;
   private final NotJudged notJudged = new NotJudged();
   private final List<Use> uses = new ArrayList<>();
+  private final List<MeasuredBatch> measured = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private final Map<String, Set<String>> readThen = new TreeMap<>();
   private int judged;
@@ -60,7 +62,7 @@ public final class PastRecords {
   /**
    * What came of them.
    *
-   * @param looked what they take of lots
+   * @param looked what they take of lots, and what was found of them
    * @param findings each as it is told, in no order
    * @param readThen by the path of each record that was judged, what its own state says of reading
    *     it
@@ -100,7 +102,8 @@ public final class PastRecords {
     }
     past.findings.addAll(past.notJudged.findings());
     return new Said(
-        new Looked(past.uses, Map.of(), List.of()), past.findings, past.judged, past.readThen);
+        new Looked(past.uses, Map.of(), past.measured, List.of()),
+        past.findings, past.judged, past.readThen);
   }
 
   private void judge(List<BatchRecord> records) {
@@ -231,6 +234,7 @@ public final class PastRecords {
     }
     all.forEach(one -> findings.add(said.told(one, record.declared())));
     uses.addAll(looked.get().uses());
+    measured.addAll(looked.get().measured());
     readThen.put(record.declared().file().path(), said(shared, record));
     judged++;
   }

@@ -5,6 +5,7 @@ import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.records.Stock;
 import dev.pellucid.engine.records.StoreCheck;
 import dev.pellucid.engine.resolve.ResolvedPremix;
+import dev.pellucid.engine.trend.MeasuredBatch;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import java.util.ArrayList;
@@ -28,6 +29,7 @@ import java.util.TreeSet;
  *     first
  * @param unmade codes of recipes that must not be made as they are written
  * @param stock what is left of each lot
+ * @param measured what was found of the batches of recipes that were made and judged, in no order
  * @param faulty paths of files in which there is an error
  * @param faults what broke in this program
  */
@@ -40,6 +42,7 @@ public record Whole(
     List<String> notChecked,
     List<String> unmade,
     Stock stock,
+    List<MeasuredBatch> measured,
     Set<String> faulty,
     List<Throwable> faults) {
 
@@ -86,6 +89,7 @@ public record Whole(
         notChecked(recipes),
         recipes.stream().filter(one -> !one.sound()).map(Summary::code).toList(),
         stock,
+        looked.stream().flatMap(one -> one.measured().stream()).toList(),
         faulty(findings),
         recipes.stream().flatMap(one -> one.fault().stream()).toList());
   }

@@ -42,7 +42,8 @@ class ArithmeticPageTest {
             MoneyExamples.all(),
             FloorExamples.all(),
             QualityExamples.all(),
-            RecordExamples.all())) {
+            RecordExamples.all(),
+            TrendExamples.all())) {
       for (Map.Entry<String, Worked> one : some.entrySet()) {
         if (all.put(one.getKey(), one.getValue()) != null) {
           throw new AssertionError("two checks of " + one.getKey());

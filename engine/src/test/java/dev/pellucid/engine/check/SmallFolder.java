@@ -54,6 +54,10 @@ public final class SmallFolder {
     return with("A-1.recipe", "recipe A-1\n" + lines);
   }
 
+  public Path root() {
+    return root;
+  }
+
   public List<Finding> findings() throws IOException {
     return OwnFolder.check(root, DAY).findings();
   }
