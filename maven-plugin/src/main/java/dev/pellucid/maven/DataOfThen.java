@@ -13,6 +13,7 @@ final class DataOfThen implements GitPast.ThenData {
   private final @Nullable String version;
   private final Optional<FormerData> former;
   private final Map<String, Optional<Bundled>> known = new HashMap<>();
+  private final Map<String, Optional<String>> versions = new HashMap<>();
 
   /**
    * @param version of this plugin
@@ -25,7 +26,7 @@ final class DataOfThen implements GitPast.ThenData {
 
   @Override
   public GitPast.WithData under(FolderState folder, Optional<String> pom) throws IOException {
-    Optional<String> asked = pom.flatMap(PluginVersion::of).filter(it -> !it.equals(version));
+    Optional<String> asked = pom.flatMap(this::version).filter(it -> !it.equals(version));
     if (asked.isEmpty()) {
       return new GitPast.WithData(ComingAlong.under(folder), "");
     }
@@ -35,6 +36,11 @@ final class DataOfThen implements GitPast.ThenData {
         : new GitPast.WithData(
             ComingAlong.under(folder),
             "the data that came along with version " + asked.get() + " of the plugin cannot be had");
+  }
+
+  /** Most commits have the same POM. */
+  private Optional<String> version(String pom) {
+    return versions.computeIfAbsent(pom, PluginVersion::of);
   }
 
   private Optional<Bundled> data(String asked) throws IOException {

@@ -53,6 +53,10 @@ final class NotJudged {
     add(record, new Why(Severity.NOTE, words, ""));
   }
 
+  void add(NotJudged others) {
+    others.records.forEach((why, of) -> of.forEach(record -> add(record, why)));
+  }
+
   private void add(BatchRecord record, Why why) {
     records.computeIfAbsent(why, none -> new ArrayList<>()).add(record);
   }
