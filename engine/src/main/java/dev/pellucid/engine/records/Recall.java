@@ -56,13 +56,7 @@ public final class Recall {
    * @param certain whether the records prove the step
    */
   public record Step(
-      String from,
-      String to,
-      Kind kind,
-      String line,
-      String bin,
-      Kilograms kg,
-      boolean certain) {}
+      String from, String to, Kind kind, String line, String bin, Kilograms kg, boolean certain) {}
 
   /**
    * So much feed.
@@ -111,8 +105,8 @@ public final class Recall {
    * What lies in the store.
    *
    * @param amount bags are told only where they can be; never less than nothing
-   * @param counted the day of the last count, later moves taken off; absent where only the books say
-   *     so
+   * @param counted the day of the last count, later moves taken off; absent where only the books
+   *     say so
    */
   public record Store(Amount amount, Optional<LocalDate> counted) {}
 

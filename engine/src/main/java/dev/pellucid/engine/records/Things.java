@@ -49,16 +49,11 @@ final class Things {
   static Batch batch(Page page) {
     BatchRecord record = page.record();
     return new Batch(
-        record.number(),
-        record.code(),
-        record.day(),
-        Standing.of(record).word(),
-        record.closed());
+        record.number(), record.code(), record.day(), Standing.of(record).word(), record.closed());
   }
 
   /** Those that hold themselves, if the records are right. */
   List<String> circle(Collection<String> among) {
-    return new TreeSet<>(among)
-        .stream().filter(descent::isInCircle).map(ledger::written).toList();
+    return new TreeSet<>(among).stream().filter(descent::isInCircle).map(ledger::written).toList();
   }
 }
