@@ -109,17 +109,7 @@ final class Account {
             ? OptionalDouble.of(gap.getAsDouble() / had.getAsDouble())
             : OptionalDouble.empty();
     return new Balance(
-        had,
-        used,
-        planned,
-        delivered,
-        returned,
-        disposed,
-        corrected,
-        samples,
-        unnamed,
-        store,
-        gap,
+        had, used, planned, delivered, returned, disposed, corrected, samples, unnamed, store, gap,
         share);
   }
 

@@ -88,9 +88,6 @@ final class AffectedBatch {
   }
 
   private static Optional<PartBag> begunWith(BatchRecord record) {
-    return record
-        .bags()
-        .flatMap(Bags::begunWith)
-        .map(one -> new PartBag(one.batch(), one.kg()));
+    return record.bags().flatMap(Bags::begunWith).map(one -> new PartBag(one.batch(), one.kg()));
   }
 }

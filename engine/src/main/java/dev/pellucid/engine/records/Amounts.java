@@ -16,8 +16,8 @@ import java.util.Set;
  * of a batch that was taken in part, that part of what it holds, water and losses apart.
  *
  * <p>What came with the part bag of another batch is in one bag of its own. So it is surely in the
- * batch whose bag was filled up with it, and in no other that took of that batch: who took of it may
- * have got that bag, or not.
+ * batch whose bag was filled up with it, and in no other that took of that batch: who took of it
+ * may have got that bag, or not.
  *
  * <p>They are reckoned in one pass, each batch after those that it takes. Records that are right
  * hold no circle. Where batches name each other as lots all the same, no kg is told of what passes

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord;
-import dev.pellucid.engine.records.Links.Link;
 import dev.pellucid.engine.records.LineOrder.Turn;
+import dev.pellucid.engine.records.Links.Link;
 import dev.pellucid.engine.records.Page.Drawn;
 import dev.pellucid.engine.records.Page.Open;
 import dev.pellucid.engine.records.Page.Taken;
@@ -19,9 +19,10 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Every number that is in one batch or may be, by the same ways that {@link Reach} goes onward: here
- * each is gone against its direction. What the way further on asks of a number goes with it: once a
- * line was gone along, no other line is; and along the line only what was in the mix is left behind.
+ * Every number that is in one batch or may be, by the same ways that {@link Reach} goes onward:
+ * here each is gone against its direction. What the way further on asks of a number goes with it:
+ * once a line was gone along, no other line is; and along the line only what was in the mix is left
+ * behind.
  */
 final class Behind {
   /** What the rest of the way asks. */

@@ -95,7 +95,8 @@ final class BinsTogether {
                 + record.day()
                 + ", and "
                 + (empty ? "nothing could be in it" : "no lot of it could be in there"))
-        .helping("a lot that was put into it is not written down: write bin: " + bin + " at the lot")
+        .helping(
+            "a lot that was put into it is not written down: write bin: " + bin + " at the lot")
         .helping("or the bin is another one, or the day on which it was empty is wrong");
   }
 

@@ -69,11 +69,7 @@ final class Books {
     if (!record.isMade() && record.bagged().isEmpty()) {
       return OptionalDouble.empty();
     }
-    return record
-        .bagged()
-        .map(Located::thing)
-        .map(OptionalDouble::of)
-        .orElse(page.made());
+    return record.bagged().map(Located::thing).map(OptionalDouble::of).orElse(page.made());
   }
 
   /** Every batch that took of a number, as the records name it, in the order of their days. */
@@ -149,9 +145,7 @@ final class Books {
             .reduce((one, two) -> two.signed().day().isBefore(one.signed().day()) ? one : two);
     LocalDate from = counted.map(it -> it.signed().day()).orElse(LocalDate.MIN);
     int bags =
-        counted
-            .map(it -> it.bags().orElse(0))
-            .orElse(record.bags().map(Bags::full).orElse(0));
+        counted.map(it -> it.bags().orElse(0)).orElse(record.bags().map(Bags::full).orElse(0));
     boolean told = true;
     for (Handed one : after(since.delivered(), from)) {
       bags -= one.bags().orElse(0);

@@ -5,7 +5,6 @@ import dev.pellucid.engine.data.BatchRecord.Bags;
 import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.BatchRecord.Fines;
 import dev.pellucid.engine.data.BatchRecord.Located;
-import dev.pellucid.engine.data.BatchRecord.Sample;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Since.Handed;
 import dev.pellucid.engine.quantity.Figures;
@@ -117,8 +116,7 @@ final class FeedBooks {
   /** What is kept back of a batch, and fines, which were never in its bags, are let pass. */
   private Optional<Finding> more(BatchRecord record, double filled, List<Out> outs) {
     int most = record.bags().map(it -> it.full() + (it.rest() > 0 ? 1 : 0)).orElse(0);
-    double allowed =
-        filled * (1 + SPILT) + record.fines().map(Fines::kg).orElse(0.0);
+    double allowed = filled * (1 + SPILT) + record.fines().map(Fines::kg).orElse(0.0);
     int bags = 0;
     double kg = 0;
     for (Out one : outs) {

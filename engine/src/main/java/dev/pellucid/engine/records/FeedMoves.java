@@ -46,9 +46,7 @@ final class FeedMoves {
 
   void look(Consumer<Finding> out) {
     for (BatchRecord record : tables.batches().values()) {
-      days(record).stream()
-          .distinct()
-          .forEach(signed -> day(record, signed).ifPresent(out));
+      days(record).stream().distinct().forEach(signed -> day(record, signed).ifPresent(out));
       for (Handed delivered : record.since().delivered()) {
         unreleased(record, delivered).ifPresent(out);
       }
@@ -85,9 +83,7 @@ final class FeedMoves {
     return signed.day().isAfter(today)
         ? Optional.of(
             Finding.warning(
-                    DAY,
-                    signed.place(),
-                    "this is of " + signed.day() + ", which is in the future")
+                    DAY, signed.place(), "this is of " + signed.day() + ", which is in the future")
                 .helping("look for a slip in the year or the month; write it once it is done"))
         : Optional.empty();
   }
@@ -179,9 +175,7 @@ final class FeedMoves {
 
   /** So much, in bags where they are told. */
   static String words(Handed one) {
-    return one.bags().isPresent()
-        ? bags(one.bags().getAsInt())
-        : Figures.plain(one.kg(), Unit.KG);
+    return one.bags().isPresent() ? bags(one.bags().getAsInt()) : Figures.plain(one.kg(), Unit.KG);
   }
 
   static String bags(int count) {
@@ -190,7 +184,8 @@ final class FeedMoves {
 
   /** {@code 3 bags of 25 kg and 21.9 kg}. */
   static String words(Bags bags) {
-    String full = bags.full() == 0 ? "" : bags(bags.full()) + " of " + Figures.plain(bags.of(), Unit.KG);
+    String full =
+        bags.full() == 0 ? "" : bags(bags.full()) + " of " + Figures.plain(bags.of(), Unit.KG);
     String rest = bags.rest() > 0 ? Figures.plain(bags.rest(), Unit.KG) : "";
     return full.isEmpty() || rest.isEmpty() ? full + rest : full + " and " + rest;
   }

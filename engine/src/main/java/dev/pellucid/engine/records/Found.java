@@ -73,7 +73,10 @@ final class Found {
   }
 
   List<Step> steps(Page page) {
-    return into(page).stream().flatMap(link -> links.steps(link, page).stream()).distinct().toList();
+    return into(page).stream()
+        .flatMap(link -> links.steps(link, page).stream())
+        .distinct()
+        .toList();
   }
 
   private List<Link> into(Page page) {

@@ -72,8 +72,7 @@ final class LineOrder {
     Turn turn =
         plants
             .computeIfAbsent(plant, none -> new TreeMap<>())
-            .computeIfAbsent(
-                page.day(), day -> turn(plant, day));
+            .computeIfAbsent(page.day(), day -> turn(plant, day));
     turns.put(page.key(), turn);
     if (!followed.contains(page.key())) {
       turn.last().add(page);

@@ -25,8 +25,8 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * The ways into one batch by which numbers of a set came, or may have come. Where very many may have
- * come in by one line, the earliest are named and the others counted.
+ * The ways into one batch by which numbers of a set came, or may have come. Where very many may
+ * have come in by one line, the earliest are named and the others counted.
  */
 final class Links {
   /** So many are named of those that one line may be of. */
@@ -139,10 +139,7 @@ final class Links {
             none -> ledger.ofKind(open.kind()).stream().filter(may(open)).toList());
     int there = there(all, page.day());
     List<String> of =
-        all.subList(0, there).stream()
-            .filter(one -> !one.equals(page.key()))
-            .limit(NAMED)
-            .toList();
+        all.subList(0, there).stream().filter(one -> !one.equals(page.key())).limit(NAMED).toList();
     boolean itself = may(open).test(page.key()) && page.record().code().equals(open.kind());
     return new Link(
         open.flush() ? Kind.NEXT_ON_LINE : Kind.LOT_NOT_TOLD,
@@ -230,8 +227,7 @@ final class Links {
   }
 
   private static Link left(Kind kind, Reason reason, String names, Few from) {
-    return new Link(
-        kind, reason, "", names, from.of(), from.more(), Kilograms.NOT_TOLD, false);
+    return new Link(kind, reason, "", names, from.of(), from.more(), Kilograms.NOT_TOLD, false);
   }
 
   private static List<String> first(List<String> of) {

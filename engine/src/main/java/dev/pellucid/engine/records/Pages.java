@@ -172,8 +172,7 @@ final class Pages {
       open(flush.with(), Reason.FLUSHED, "", kg);
     } else {
       String lot = Ledger.key(flush.lot());
-      drawn.add(
-          new Drawn(flush.with(), record.day(), bins(lot, ""), lot, Kind.NEXT_ON_LINE, kg));
+      drawn.add(new Drawn(flush.with(), record.day(), bins(lot, ""), lot, Kind.NEXT_ON_LINE, kg));
     }
   }
 

@@ -52,14 +52,14 @@ final class PartBags {
     if (Closeness.isBelow(rest, begun.kg())) {
       return Optional.of(notThere(of, begun, rest));
     }
-    return of.code().equals(record.code()) ? Optional.empty() : Optional.of(other(record, of, begun));
+    return of.code().equals(record.code())
+        ? Optional.empty()
+        : Optional.of(other(record, of, begun));
   }
 
   private static Finding twice(BegunWith begun, BegunWith earlier) {
     return Finding.error(
-            CODE,
-            begun.place(),
-            "the part bag of " + begun.batch() + " was filled up twice")
+            CODE, begun.place(), "the part bag of " + begun.batch() + " was filled up twice")
         .seeing("the other", earlier.place())
         .helping("look on the bag which batch it was begun with, and fix one of the two");
   }

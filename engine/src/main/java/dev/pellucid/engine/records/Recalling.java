@@ -176,8 +176,7 @@ final class Recalling {
     return not;
   }
 
-  private static void add(
-      List<NotFollowed> not, Limit limit, String words, List<String> numbers) {
+  private static void add(List<NotFollowed> not, Limit limit, String words, List<String> numbers) {
     if (!numbers.isEmpty()) {
       not.add(new NotFollowed(limit, numbers, words));
     }
@@ -214,8 +213,7 @@ final class Recalling {
         .ifPresent(flush -> words(not, page, "flush", flush.to(), flush.kg()));
   }
 
-  private static void words(
-      List<NotFollowed> not, Page page, String what, String to, double kg) {
+  private static void words(List<NotFollowed> not, Page page, String what, String to, double kg) {
     String where = to.isBlank() ? "no record tells where to" : to.strip();
     String words = what + ", " + Figures.plain(kg) + " kg: " + where;
     not.add(new NotFollowed(Limit.TOLD_IN_WORDS, List.of(page.number()), words));

@@ -149,9 +149,7 @@ public final class Tracer {
   }
 
   private Page asked(String number) {
-    return ledger
-        .page(Ledger.key(number))
-        .orElseThrow(() -> new IllegalArgumentException(number));
+    return ledger.page(Ledger.key(number)).orElseThrow(() -> new IllegalArgumentException(number));
   }
 
   /**

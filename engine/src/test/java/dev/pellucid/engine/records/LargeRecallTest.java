@@ -71,8 +71,7 @@ class LargeRecallTest {
     FeedTables tables = ReadFolder.of(Texts.at(folder)).tables();
     assertEquals(BATCHES, tables.batches().size());
     Map<String, List<String>> lines = Map.of("F-1", List.of("meal", "rework F-1"));
-    Tracer tracer =
-        new Tracer(tables, lines, code -> Optional.of(""), none -> Optional.empty());
+    Tracer tracer = new Tracer(tables, lines, code -> Optional.of(""), none -> Optional.empty());
     for (String number : List.of("M-0", "M-0", "MZ", number(0), number(BATCHES / 2))) {
       long start = System.nanoTime();
       Answer answer = tracer.recall(number);

@@ -159,8 +159,7 @@ final class PlainSearch {
     if (!batch.after().isEmpty()) {
       return batch.after().equals(before.number());
     }
-    boolean followed =
-        mill.batches.stream().anyMatch(one -> one.after().equals(before.number()));
+    boolean followed = mill.batches.stream().anyMatch(one -> one.after().equals(before.number()));
     return !followed
         && !before.after().equals(batch.number())
         && plant(before).equals(plant(batch))
@@ -234,7 +233,9 @@ final class PlainSearch {
 
   // Through all of them.
 
-  /** A number in a batch: in its mix or its bags alone, by no line (0), a flush (1) or a line (2). */
+  /**
+   * A number in a batch: in its mix or its bags alone, by no line (0), a flush (1) or a line (2).
+   */
   record State(String number, boolean mix, int line) {}
 
   /** The batches that surely hold a number; those that hold it in their mix, if asked so. */

@@ -280,8 +280,7 @@ final class RandomMill {
       emptied.forEach(
           (bin, days) ->
               days.forEach(
-                  day ->
-                      store.append("  - {bin: %s, emptied: %s}\n".formatted(bin, day))));
+                  day -> store.append("  - {bin: %s, emptied: %s}\n".formatted(bin, day))));
       text(folder.resolve("lots/all.yaml"), store.toString());
     }
     for (Batch batch : batches) {

@@ -131,8 +131,7 @@ class RandomRecallTest {
     if (plain.batch(subject) != null) {
       all.add(subject);
     }
-    assertEquals(
-        all, numbers(answer.batches().stream().map(one -> one.batch().number())), seed);
+    assertEquals(all, numbers(answer.batches().stream().map(one -> one.batch().number())), seed);
     for (Affected one : answer.batches()) {
       String number = one.batch().number();
       assertEquals(sureOnes.contains(number) || number.equals(subject), one.certain(), seed);
@@ -146,7 +145,10 @@ class RandomRecallTest {
       }
     }
     assertTrue(
-        answer.steps().stream().map(Recall.Step::to).collect(Collectors.toSet()).containsAll(without(all, subject)),
+        answer.steps().stream()
+            .map(Recall.Step::to)
+            .collect(Collectors.toSet())
+            .containsAll(without(all, subject)),
         seed);
     calls(plain, answer, seed);
   }
@@ -220,7 +222,8 @@ class RandomRecallTest {
       assertEquals(gap, balance.gap().orElseThrow(), GRAM, seed);
       assertEquals(gap / had, balance.gapShare().orElseThrow(), GRAM, seed);
       gaps++;
-      // Received or made is what is used, gone, left and missing, where nothing left after the count.
+      // Received or made is what is used, gone, left and missing, where nothing left after the
+      // count.
       if (later == 0) {
         double store = balance.store().orElseThrow().amount().kg();
         assertEquals(had, had - left + store + balance.gap().getAsDouble(), GRAM, seed);
@@ -233,8 +236,7 @@ class RandomRecallTest {
   }
 
   /** What is in a batch is what finds the batch when it is looked for onward. */
-  private void back(
-      RandomMill mill, PlainSearch plain, Tracer tracer, Batch batch, String seed) {
+  private void back(RandomMill mill, PlainSearch plain, Tracer tracer, Batch batch, String seed) {
     Recall.Origins origins = tracer.origins(batch.number());
     Set<String> wanted = new TreeSet<>();
     Set<String> maybe = new TreeSet<>();
