@@ -50,7 +50,7 @@ final class SupplyReading implements Purchase.Known {
     }
     if (asked.allOfStore()) {
       for (String name : taken) {
-        if (store.left(ingredient(name), day).isPresent()) {
+        if (store.left(ingredient(name), day, day).isPresent()) {
           supplies.add(ofStore(name, wanted));
         }
       }
@@ -68,7 +68,7 @@ final class SupplyReading implements Purchase.Known {
     if (one.kg().isPresent()) {
       return Supply.of(one.ingredient(), one.kg().getAsDouble(), price(one.ingredient()));
     }
-    if (store.left(ingredient(one.ingredient()), day).isEmpty()) {
+    if (store.left(ingredient(one.ingredient()), day, day).isEmpty()) {
       notes.add(
           one.amount().place()
               + ": the folder keeps no lots of "
@@ -103,7 +103,7 @@ final class SupplyReading implements Purchase.Known {
 
   @Override
   public double inStore(String ingredient, LocalDate on) {
-    return store.left(ingredient(ingredient), on).orElse(0);
+    return store.left(ingredient(ingredient), on, day).orElse(0);
   }
 
   @Override
