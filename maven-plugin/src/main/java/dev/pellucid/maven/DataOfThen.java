@@ -35,7 +35,9 @@ final class DataOfThen implements GitPast.ThenData {
         ? new GitPast.WithData(folder.over(then.get()), "")
         : new GitPast.WithData(
             ComingAlong.under(folder),
-            "the data that came along with version " + asked.get() + " of the plugin cannot be had");
+            "the data that came along with version "
+                + asked.get()
+                + " of the plugin cannot be had");
   }
 
   /** Most commits have the same POM. */

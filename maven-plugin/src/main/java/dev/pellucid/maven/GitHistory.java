@@ -61,7 +61,9 @@ final class GitHistory {
     List<Written> written = new ArrayList<>();
     for (Change one : changes) {
       Optional<String> text =
-          Optional.ofNullable(contents.get(one.id())).filter(it -> !one.isGone()).map(GitObject::text);
+          Optional.ofNullable(contents.get(one.id()))
+              .filter(it -> !one.isGone())
+              .map(GitObject::text);
       if (one.isGone() || text.isPresent()) {
         written.add(new Written(one.path(), one.commit().substring(0, SHORT), text));
       }
@@ -71,8 +73,7 @@ final class GitHistory {
 
   /** "COMMIT", then for each file ":MODE MODE ID ID STATUS" and its path, a zero behind each. */
   private List<Change> changes(InputStream output) throws IOException {
-    String[] parts =
-        new String(output.readAllBytes(), StandardCharsets.UTF_8).split("\0", -1);
+    String[] parts = new String(output.readAllBytes(), StandardCharsets.UTF_8).split("\0", -1);
     List<Change> changes = new ArrayList<>();
     String commit = "";
     for (int i = 0; i < parts.length; i++) {

@@ -111,7 +111,11 @@ class GitPastTest {
   }
 
   private static String codes(Path folder) throws IOException {
-    return findings(folder).stream().map(it -> it.code().text()).sorted().distinct().toList()
+    return findings(folder).stream()
+        .map(it -> it.code().text())
+        .sorted()
+        .distinct()
+        .toList()
         .toString();
   }
 
@@ -126,8 +130,9 @@ class GitPastTest {
             .orElse("");
     assertEquals(recipe("60"), text);
     assertFalse(then.texts().orElseThrow().has(RECORD));
-    assertTrue(then.texts().orElseThrow().tells("nutrients/nutrients.yaml")
-        || !then.texts().orElseThrow().comingAlong().isEmpty());
+    assertTrue(
+        then.texts().orElseThrow().tells("nutrients/nutrients.yaml")
+            || !then.texts().orElseThrow().comingAlong().isEmpty());
   }
 
   @Test
@@ -191,8 +196,7 @@ class GitPastTest {
   @Test
   void aFolderThatWasElsewhereThenIsTold(@TempDir Path elsewhere) throws Exception {
     Path clone = elsewhere.resolve("moved");
-    PlantedRepository.git(
-        elsewhere, "clone", "-q", root.toUri().toString(), clone.toString());
+    PlantedRepository.git(elsewhere, "clone", "-q", root.toUri().toString(), clone.toString());
     PlantedRepository.git(clone, "mv", "mill/feeds", "feeds");
     PlantedRepository.git(clone, "commit", "-q", "-m", "Move");
     Then then = then(past(clone.resolve("feeds")), first);

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -124,6 +125,10 @@ class HostileRepositoryTest {
     for (GitState.Commit commit : GitState.last(git, 5)) {
       NamedState.of(git, commit.name());
     }
+    GitPast past = new GitPast(git, "HEAD", new DataOfThen("1", Optional.empty()));
+    String head = git.said("rev-parse", "HEAD").orElse("0123456789");
+    past.at(List.of(head, "0123456789"), path -> true);
+    past.history(".");
     for (String name : List.of("HEAD", "HEAD~0", "no-such-revision", "HEAD:A-1.recipe")) {
       try {
         Pellucid.compare(NamedState.of(git, name), NamedState.of(git, ""), DAY, "full.html");

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.folder.Past;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -237,5 +238,16 @@ class StrangeGitTest {
             "GIT_DIR", "GIT_INDEX_FILE", "GIT_EXTERNAL_DIFF", "GIT_SSH_COMMAND", "GIT_CONFIG")) {
       assertFalse(environment.containsKey(gone), gone);
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"sleep 60", "exec yes", "exit 3", "printf '0123 blob 99999'; exit 0"})
+  void recordsOfEarlierCommitsAreToldOfIt(String script) throws Exception {
+    Git git = strange("cat-file", script);
+    GitPast past = new GitPast(git, "HEAD", new DataOfThen("1", Optional.empty()));
+    String head = git.said("rev-parse", "HEAD").orElseThrow();
+    Past.Then then = Optional.ofNullable(past.at(List.of(head), p -> true).get(head)).orElseThrow();
+    assertTrue(then.texts().isEmpty());
+    assertFalse(then.doubt().isEmpty());
   }
 }

@@ -135,11 +135,11 @@ public final class ClosedRecord {
         .ifPresent(
             one ->
                 leaves.put(
-                    top + "\n" + item + "\n" + key, new Leaf(top, item, key, one.text(), node.span())));
+                    top + "\n" + item + "\n" + key,
+                    new Leaf(top, item, key, one.text(), node.span())));
     mapping(node)
         .ifPresent(
-            all ->
-                all.entries().forEach(one -> take(top, item, one.key().text(), one.value())));
+            all -> all.entries().forEach(one -> take(top, item, one.key().text(), one.value())));
     sequence(node).ifPresent(all -> items(top, all));
   }
 
@@ -182,7 +182,8 @@ public final class ClosedRecord {
         changes.add(
             isGone
                 ? whole(before, then.words(before), "", placeOf(before.top()))
-                : new Change(names(before), what(before), before.text(), "", placeOf(before.top())));
+                : new Change(
+                    names(before), what(before), before.text(), "", placeOf(before.top())));
       }
     }
     return changes;
@@ -220,8 +221,7 @@ public final class ClosedRecord {
     List<String> words = new ArrayList<>();
     for (Leaf leaf : leaves.values()) {
       if (group(leaf).equals(group(of))) {
-        words.add(
-            leaf.key().equals(leaf.top()) ? leaf.text() : leaf.key() + " " + leaf.text());
+        words.add(leaf.key().equals(leaf.top()) ? leaf.text() : leaf.key() + " " + leaf.text());
       }
     }
     return String.join(", ", words);
@@ -238,7 +238,6 @@ public final class ClosedRecord {
   /** With every number in its shortest form. */
   private static String plain(String text) {
     Matcher number = NUMBER.matcher(text.strip());
-    return number.replaceAll(
-        it -> new BigDecimal(it.group()).stripTrailingZeros().toPlainString());
+    return number.replaceAll(it -> new BigDecimal(it.group()).stripTrailingZeros().toPlainString());
   }
 }

@@ -75,14 +75,7 @@ final class SinceVocabulary {
 
   private static final List<Key<?>> ALL =
       List.of(
-          RESULTS,
-          DELIVERED,
-          RETURNED,
-          DISPOSED,
-          COUNTED,
-          COMPLAINTS,
-          DECIDED_LATER,
-          CORRECTIONS);
+          RESULTS, DELIVERED, RETURNED, DISPOSED, COUNTED, COMPLAINTS, DECIDED_LATER, CORRECTIONS);
 
   private SinceVocabulary() {}
 

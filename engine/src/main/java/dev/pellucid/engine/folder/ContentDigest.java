@@ -4,7 +4,9 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** What a content is called: its SHA-256 in hexadecimal digits, the same for each kind of line end. */
+/**
+ * What a content is called: its SHA-256 in hexadecimal digits, the same for each kind of line end.
+ */
 final class ContentDigest {
   private ContentDigest() {}
 

@@ -228,10 +228,18 @@ public final class BatchRecordCheck {
     return computer.compute(premix.asRecipe("approved")).feed();
   }
 
-  /** Looks at what one record says of the batch before it. */
-  public void follows(
-      BatchRecord record, Map<String, CarryOver> residues, Consumer<Finding> out) {
-    following.check(record, residues, out);
+  /**
+   * Looks at what one record says of the batch before it.
+   *
+   * @param its what came of looking at it
+   * @param before the same of the batch that it follows
+   */
+  public List<Finding> follows(BatchRecord record, Looked its, Looked before) {
+    Map<String, CarryOver> residues = new HashMap<>(before.left());
+    residues.putAll(its.left());
+    List<Finding> findings = new ArrayList<>();
+    following.check(record, residues, findings::add);
+    return findings;
   }
 
   /** What a record takes of lots that it is not held against. */
@@ -330,8 +338,7 @@ public final class BatchRecordCheck {
 
   /** Looks at the records of one premix, those left out that are of a state of their own. */
   public Looked look(ResolvedPremix premix) {
-    return together(
-        of(premix.code()), record -> look(record, premix), record -> asMade(premix));
+    return together(of(premix.code()), record -> look(record, premix), record -> asMade(premix));
   }
 
   /** Looks at one record of a premix. */

@@ -29,7 +29,8 @@ final class MadeFromLine {
       return Optional.empty();
     }
     // A name that consists of figures alone stands there as text all the same.
-    String commit = from.clean() && !from.commit().isEmpty() ? "commit: " + from.commit() + ", " : "";
+    String commit =
+        from.clean() && !from.commit().isEmpty() ? "commit: " + from.commit() + ", " : "";
     return Optional.of("made-from: {" + commit + "fingerprint: " + from.fingerprint() + "}");
   }
 }

@@ -12,7 +12,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Puts the lots and records of today into an earlier state: of records those that are asked for. */
+/**
+ * Puts the lots and records of today into an earlier state: of records those that are asked for.
+ */
 final class OfTodayIn {
   private final Texts store;
 

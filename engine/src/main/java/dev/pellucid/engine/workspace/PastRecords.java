@@ -23,10 +23,10 @@ import java.util.Set;
  * edit of today accuses no batch of last month.
  *
  * <p>Where the fingerprint that a record names is that of the files as they are, they are what it
- * was made from. Else the commit is asked for that it names. Recipes, premixes, ingredients, limits,
- * prices, practice and plant are those of that state; lots and records are those of today, since
- * they come later, and what is found in a lot counts for every batch that holds it. What can be had
- * from nowhere is told, and not judged.
+ * was made from. Else the commit is asked for that it names. Recipes, premixes, ingredients,
+ * limits, prices, practice and plant are those of that state; lots and records are those of today,
+ * since they come later, and what is found in a lot counts for every batch that holds it. What can
+ * be had from nowhere is told, and not judged.
  *
  * <p>A batch that follows another on the line hangs on that one's recipe too, which its fingerprint
  * does not hold; there the commit is asked for first.

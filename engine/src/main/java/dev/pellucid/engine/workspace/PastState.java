@@ -1,13 +1,11 @@
 package dev.pellucid.engine.workspace;
 
-import dev.pellucid.engine.carryover.CarryOver;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.records.BatchRecordCheck.Looked;
 import dev.pellucid.engine.resolve.ResolvedPremix;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,8 +39,7 @@ final class PastState {
     Optional<String> recipe = shared.trees().path(code);
     if (recipe.isPresent()) {
       Checked checked = checked(recipe.get());
-      return shared.fingerprint(
-          recipe.get(), shared.dependsOn(recipe.get(), checked.reads()));
+      return shared.fingerprint(recipe.get(), shared.dependsOn(recipe.get(), checked.reads()));
     }
     String premix = shared.trees().premixPaths().getOrDefault(code, "");
     return shared.fingerprint(premix, shared.premixDependsOn(code, premix));
@@ -82,16 +79,11 @@ final class PastState {
 
   /** What is said of what a record follows on the line. */
   List<Finding> follows(BatchRecord record, Looked its) {
-    List<Finding> said = new ArrayList<>();
-    Optional<BatchRecord> before =
-        record
-            .after()
-            .flatMap(it -> Optional.ofNullable(shared.tables().batches().get(it.thing())));
-    if (before.isPresent()) {
-      Map<String, CarryOver> left = new HashMap<>(its.left());
-      look(before.get()).ifPresent(looked -> left.putAll(looked.left()));
-      shared.recordCheck().follows(record, left, said::add);
-    }
-    return said;
+    return record
+        .after()
+        .flatMap(it -> Optional.ofNullable(shared.tables().batches().get(it.thing())))
+        .flatMap(this::look)
+        .map(before -> shared.recordCheck().follows(record, its, before))
+        .orElse(List.of());
   }
 }

@@ -162,7 +162,8 @@ final class ReleasedRecords {
             CODE,
             change.place(),
             change.what() + " " + words(change) + " since " + number + " was released")
-        .seeing("corrected on " + why.signed().day() + " by " + why.signed().by(), why.signed().place())
+        .seeing(
+            "corrected on " + why.signed().day() + " by " + why.signed().by(), why.signed().place())
         .noting("because: " + why.signed().because());
   }
 
@@ -182,7 +183,9 @@ final class ReleasedRecords {
 
   private Optional<BatchRecord> anyReleased() {
     return shared.tables().batches().values().stream()
-        .filter(it -> it.release().filter(r -> r.decision() == BatchRecord.Decision.RELEASED).isPresent())
+        .filter(
+            it ->
+                it.release().filter(r -> r.decision() == BatchRecord.Decision.RELEASED).isPresent())
         .findFirst();
   }
 

@@ -53,8 +53,7 @@ final class WithoutCommit {
   }
 
   private static String named(List<BatchRecord> records) {
-    List<String> names =
-        records.stream().limit(NAMED).map(BatchRecord::number).toList();
+    List<String> names = records.stream().limit(NAMED).map(BatchRecord::number).toList();
     String more = records.size() > NAMED ? ", and " + (records.size() - NAMED) + " more" : "";
     return String.join(", ", names) + more;
   }

@@ -105,7 +105,8 @@ class PastRecordsTest {
   @Test
   void anEditOfTodayAccusesNoBatchOfThen() {
     made();
-    folder.change(RECIPE, "soybean-meal-48              28.00 %", "soybean-meal-48              22.00 %");
+    folder.change(
+        RECIPE, "soybean-meal-48              28.00 %", "soybean-meal-48              22.00 %");
     assertEquals(List.of(), codes(now(), RECORD), said(now(), RECORD));
     assertTrue(folder.asked() > 0);
     assertEquals(2, now().batches());
@@ -133,7 +134,8 @@ class PastRecordsTest {
         "process\n  grind",
         "waive\n  crude-fibre                  max 8 %      until 2026-11-20 by \"A. Marsh\" because"
             + " \"bran of one sack\"\n\nprocess\n  grind");
-    folder.change(RECIPE, "  crude-fibre                  max 6 %", "  crude-fibre                  max 1 %");
+    folder.change(
+        RECIPE, "  crude-fibre                  max 6 %", "  crude-fibre                  max 1 %");
     made();
     Whole later = check(folder.now(), LocalDate.of(2026, 12, 24));
     assertFalse(said(later, RECORD).contains("crude-fibre"), said(later, RECORD));
@@ -142,7 +144,8 @@ class PastRecordsTest {
   @Test
   void aCommitThatIsNotThereIsNotJudgedByToday() {
     made();
-    folder.change(RECIPE, "soybean-meal-48              28.00 %", "soybean-meal-48              22.00 %");
+    folder.change(
+        RECIPE, "soybean-meal-48              28.00 %", "soybean-meal-48              22.00 %");
     folder.forget("c0ffee000000");
     Whole whole = now();
     assertEquals(List.of("record-not-judged"), codes(whole, RECORD), said(whole, RECORD));
@@ -152,8 +155,7 @@ class PastRecordsTest {
     assertTrue(said(whole, RECORD).contains("the commits are not in this clone"));
     // What it took of lots is taken all the same.
     Lot soybean =
-        Optional.ofNullable(
-                ReadFolder.of(folder.now()).tables().lots().get("SB-0411"))
+        Optional.ofNullable(ReadFolder.of(folder.now()).tables().lots().get("SB-0411"))
             .orElseThrow();
     assertEquals(6000 - 28.0, whole.stock().left(soybean), 1e-9);
   }
@@ -170,7 +172,9 @@ class PastRecordsTest {
     folder.change("premixes/MIN-WW.premix", "# For", "# Once more, for");
     folder.forget("c0ffee000000");
     List<Finding> notes =
-        now().findings().stream().filter(it -> it.code().text().equals("record-not-judged")).toList();
+        now().findings().stream()
+            .filter(it -> it.code().text().equals("record-not-judged"))
+            .toList();
     assertEquals(1, notes.size());
     assertTrue(notes.get(0).headline().startsWith("2 records are not judged: "));
   }
@@ -233,15 +237,17 @@ class PastRecordsTest {
   @Test
   void releasedIsClosed() {
     made();
-    folder.change(RECORD, "line: maize, lot: MZ-114, weight: 8.002 kg", "line: maize, lot: MZ-114, weight: 8.2 kg");
+    folder.change(
+        RECORD,
+        "line: maize, lot: MZ-114, weight: 8.002 kg",
+        "line: maize, lot: MZ-114, weight: 8.2 kg");
     folder.change(RECORD, "water: 17.55 kg", "water: 17.550 kg");
     Whole whole = now();
     String said = said(whole, RECORD);
     assertTrue(codes(whole, RECORD).contains("released-changed"), said);
     assertTrue(said.contains("weight of maize was changed from 8.002 kg to 8.2 kg since"), said);
     // Zeros behind a figure are no change.
-    assertEquals(
-        1, codes(whole, RECORD).stream().filter("released-changed"::equals).count(), said);
+    assertEquals(1, codes(whole, RECORD).stream().filter("released-changed"::equals).count(), said);
     folder.change(
         RECORD,
         "release: {decision: released, by: shift lead}",
@@ -266,11 +272,14 @@ class PastRecordsTest {
     folder.change(RECORD, "release: {decision: released, by: shift lead}", "");
     String said = said(now(), RECORD);
     assertTrue(said.contains("release was taken out: decision released, by shift lead"), said);
-    folder.write("batches/2026/" + CF + ".yaml", folder.text(RECORD) + "release: {decision: released, by: shift lead}\n");
+    folder.write(
+        "batches/2026/" + CF + ".yaml",
+        folder.text(RECORD) + "release: {decision: released, by: shift lead}\n");
     folder.remove(RECORD);
     assertFalse(all(now()).contains("released-changed"), all(now()));
     folder.remove("batches/2026/" + CF + ".yaml");
-    assertTrue(all(now()).contains("the record of " + CF + " was released, and is no longer"), all(now()));
+    assertTrue(
+        all(now()).contains("the record of " + CF + " was released, and is no longer"), all(now()));
   }
 
   private static String all(Whole whole) {
@@ -294,14 +303,17 @@ class PastRecordsTest {
         String path = "batches/CF-31-" + day + "-2.yaml";
         folder.write(made, premix);
         madeFrom(made, commit, fingerprint("MIN-WW"));
-        folder.write(
-            path, record.replace("MIN-WW-2026-11-12-1", "MIN-WW-" + day + "-2"));
+        folder.write(path, record.replace("MIN-WW-2026-11-12-1", "MIN-WW-" + day + "-2"));
         madeFrom(path, commit, i % 12 == 1 ? fingerprint("CF-31") : "");
         folder.commit();
         Whole whole = now();
+        assertFalse(all(whole).contains("made-from-unlike"), all(whole));
         verdicts.put(path, said(whole, path));
         verdicts.put(made, said(whole, made));
-        assertTrue(codes(whole, path).contains("made-outside-limits") || codes(whole, path).contains("weight-off-target"), said(whole, path));
+        assertTrue(
+            codes(whole, path).contains("made-outside-limits")
+                || codes(whole, path).contains("weight-off-target"),
+            said(whole, path));
         told += codes(whole, path).size();
       }
       if (i % 4 == 0) {
@@ -321,10 +333,21 @@ class PastRecordsTest {
     List<Runnable> edits = new ArrayList<>();
     edits.add(() -> figure(RECIPE, "soybean-meal-48              ", random, 24, 8));
     edits.add(() -> figure(RECIPE, "maize                        ", random, 6, 5));
-    edits.add(() -> figure("premixes/MIN-WW.premix", "zinc                         ", random, 30, 20));
+    edits.add(
+        () -> figure("premixes/MIN-WW.premix", "zinc                         ", random, 30, 20));
     edits.add(() -> figure("ingredients/soybean-meal-48.yaml", "crude-protein: ", random, 40, 8));
-    edits.add(() -> figure("limits/house-practice.limits", "moisture                     max ", random, 9, 4));
-    edits.add(() -> figure("limits/catfish-finisher.limits", "crude-protein                min ", random, 20, 20));
+    edits.add(
+        () ->
+            figure(
+                "limits/house-practice.limits", "moisture                     max ", random, 9, 4));
+    edits.add(
+        () ->
+            figure(
+                "limits/catfish-finisher.limits",
+                "crude-protein                min ",
+                random,
+                20,
+                20));
     edits.add(() -> figure("prices/2026-11.yaml", "maize: ", random, 1, 3));
     edits.add(() -> folder.change("practice/sequence.yaml", "rows:", "# " + number + "\nrows:"));
     edits.add(() -> folder.change("pellucid.yaml", "\n", "\n# " + number + "\n"));
