@@ -154,26 +154,7 @@ final class RecallWays {
     if (back.holds().isEmpty()) {
       blocks.add(new Words("Its record names no lot."));
     } else {
-      List<List<String>> rows = new ArrayList<>();
-      for (Holding one : back.holds()) {
-        String came = String.join("; ", one.ways().stream().map(TraceWords::way).toList());
-        rows.add(
-            List.of(
-                one.thing().number(),
-                TraceWords.of(one.thing()),
-                kg(one.kg()),
-                came,
-                TraceWords.supplier(one.thing())));
-      }
-      blocks.add(
-          RecallFigures.table(
-              List.of(
-                  name("Lot or batch"),
-                  words("Of"),
-                  figures("kg in it"),
-                  words("Came in"),
-                  words("Supplier")),
-              rows));
+      holds(back.holds(), blocks);
     }
     if (!origins.may().isEmpty()) {
       blocks.add(
@@ -190,6 +171,25 @@ final class RecallWays {
               List.of(name("Batch"), words("Why"), figures("kg"), words("May be of")),
               back.unknown().stream().map(TraceWords::unknown).toList()));
     }
+  }
+
+  private static void holds(List<Holding> all, List<Block> blocks) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Holding one : all) {
+      String came = String.join("; ", one.ways().stream().map(TraceWords::way).toList());
+      rows.add(List.of(one.thing().number(), TraceWords.of(one.thing()), kg(one.kg()), came));
+    }
+    List<Column> columns =
+        List.of(name("Lot or batch"), words("Of"), figures("kg in it"), words("Came in"));
+    blocks.add(RecallFigures.table(columns, rows));
+    blocks.add(new Words("Where these lots came from:"));
+    blocks.add(
+        new Points(
+            all.stream()
+                .map(Holding::thing)
+                .filter(thing -> thing.lot().isPresent())
+                .map(thing -> thing.number() + ": " + TraceWords.supplier(thing))
+                .toList()));
   }
 
   private static void steps(List<Step> steps, List<Block> blocks) {

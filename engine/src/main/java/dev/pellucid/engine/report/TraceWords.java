@@ -62,12 +62,10 @@ final class TraceWords {
 
   /** Who sold what a number is of, and by which numbers they find it. */
   static String supplier(Thing thing) {
-    return thing.lot().isEmpty()
-        ? "made here"
-        : thing
-            .lot()
-            .flatMap(lot -> lot.supplier().map(it -> it + theirs(lot)))
-            .orElse("not given");
+    return thing
+        .lot()
+        .flatMap(lot -> lot.supplier().map(it -> it + theirs(lot)))
+        .orElse("supplier not given");
   }
 
   /** What a lot or a batch is of, in a word. */
