@@ -35,8 +35,9 @@ public final class Stock {
    * What a use of a bin comes to in the books.
    *
    * @param beyond kg that no lot of it can give
+   * @param known whether any lot is known that can be in it
    */
-  record Draw(Use use, List<Taken> taken, double beyond) {
+  record Draw(Use use, List<Taken> taken, double beyond, boolean known) {
     Draw {
       taken = List.copyOf(taken);
     }
@@ -90,8 +91,10 @@ public final class Stock {
   }
 
   private void ofBin(Use use) {
-    List<Taken> taken = spread(use.kg(), bins.possible(use.bin(), use.day()));
-    draws.add(new Draw(use, taken, use.kg() - taken.stream().mapToDouble(Taken::kg).sum()));
+    List<Lot> lots = bins.possible(use.bin(), use.day());
+    List<Taken> taken = spread(use.kg(), lots);
+    double beyond = use.kg() - taken.stream().mapToDouble(Taken::kg).sum();
+    draws.add(new Draw(use, taken, beyond, !lots.isEmpty()));
   }
 
   /** Takes of lots one after the other what is there. */

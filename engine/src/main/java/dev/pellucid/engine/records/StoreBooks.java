@@ -148,7 +148,7 @@ final class StoreBooks {
   private static Optional<Finding> beyond(Stock.Draw draw) {
     Use use = draw.use();
     double there = draw.taken().stream().mapToDouble(Stock.Taken::kg).sum();
-    if (draw.beyond() <= use.kg() * SPILT) {
+    if (!draw.known() || draw.beyond() <= use.kg() * SPILT) {
       return Optional.empty();
     }
     return Optional.of(
