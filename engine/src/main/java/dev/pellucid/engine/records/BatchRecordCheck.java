@@ -218,8 +218,7 @@ public final class BatchRecordCheck {
   }
 
   /** Looks at what one record says of the batch before it. */
-  public void follows(
-      BatchRecord record, Map<String, CarryOver> residues, Consumer<Finding> out) {
+  public void follows(BatchRecord record, Map<String, CarryOver> residues, Consumer<Finding> out) {
     following.check(record, residues, out);
   }
 
@@ -300,8 +299,7 @@ public final class BatchRecordCheck {
 
   /** Looks at the records of one premix, those left out that are of a state of their own. */
   public Looked look(ResolvedPremix premix) {
-    return together(
-        of(premix.code()), record -> look(record, premix), record -> asMade(premix));
+    return together(of(premix.code()), record -> look(record, premix), record -> asMade(premix));
   }
 
   /** Looks at one record of a premix. */
