@@ -101,7 +101,8 @@ class RebalanceTest {
     RebalanceReport report = asked();
     report.apply(copy);
     String written = Files.readString(file, StandardCharsets.UTF_8);
-    assertTrue(written.startsWith("\uFEFF# Planned.\r\nsize: 60 kg  # one load\r\n\r\nrebalanced:"));
+    assertTrue(
+        written.startsWith("\uFEFF# Planned.\r\nsize: 60 kg  # one load\r\n\r\nrebalanced:"));
     assertFalse(written.replace("\r\n", "").contains("\n"), written);
     List<String> left = written.lines().toList();
     windows.lines().forEach(line -> assertTrue(left.contains(line), line));
@@ -136,8 +137,7 @@ class RebalanceTest {
     Sheet sheet = sheet();
     String words = sheet.text().replaceAll("\\s+", " ");
     assertFalse(sheet.draft(), words);
-    assertTrue(
-        words.contains("re-balanced for lots FM-26-1187, SB-0411, MZ-114"), sheet.text());
+    assertTrue(words.contains("re-balanced for lots FM-26-1187, SB-0411, MZ-114"), sheet.text());
     assertTrue(words.contains("Answers for them quality manager"), words);
     assertTrue(words.contains("Signed before weighing, name ____"), words);
     for (LineMove one : told(asked()).lines()) {
@@ -170,8 +170,7 @@ class RebalanceTest {
     assertEquals(Standing.MOVED, told(report).standing(), report.text());
     assertTrue(report.text().contains("SB-0411 and SB-0500 in place of"), report.text());
     report.apply(copy);
-    assertTrue(
-        ofRecord().stream().noneMatch(it -> it.severity() != Severity.NOTE), folder.text());
+    assertTrue(ofRecord().stream().noneMatch(it -> it.severity() != Severity.NOTE), folder.text());
     String words = sheet().text().replaceAll("\\s+", " ");
     assertTrue(words.contains("SB-0411") && words.contains("SB-0500"), words);
   }
@@ -194,8 +193,14 @@ class RebalanceTest {
     String code = Files.exists(copy.resolve("carp/CF-33.recipe")) ? "CF-33" : "CG-36";
     Files.writeString(copy.resolve(bare.replace("CF-33", code)), "size: 60 kg\n");
     folder
-        .with(LOTS, "        moisture: 8.6 %\n        crude-protein: 64.2 %\n        crude-ash: 16.8 %\n", "")
-        .with(LOTS, "    contents:\n      - source: scenario\n  - number: FM-26-1203", "  - number: FM-26-1203")
+        .with(
+            LOTS,
+            "        moisture: 8.6 %\n        crude-protein: 64.2 %\n        crude-ash: 16.8 %\n",
+            "")
+        .with(
+            LOTS,
+            "    contents:\n      - source: scenario\n  - number: FM-26-1203",
+            "  - number: FM-26-1203")
         .with(LOTS, "    contents:\n      - source: scenario\n        moisture: 11.2 %\n", "")
         .with(LOTS, "    contents:\n      - source: scenario\n        moisture: 12.1 %\n", "");
     RebalanceReport report = OwnFolder.rebalance(copy, DAY, code + "-2026-12-03-1");
@@ -210,7 +215,8 @@ class RebalanceTest {
     }
     RebalanceReport report = asked();
     assertEquals(Standing.IMPOSSIBLE, told(report).standing(), report.text());
-    RebalanceReport freed = OwnFolder.rebalance(copy, DAY, NUMBER, "fish-meal-65, soybean-meal-48, maize");
+    RebalanceReport freed =
+        OwnFolder.rebalance(copy, DAY, NUMBER, "fish-meal-65, soybean-meal-48, maize");
     assertEquals(Standing.MOVED, told(freed).standing(), freed.text());
     assertTrue(freed.text().contains(" tells no within, and moves because"));
     freed.apply(copy);
@@ -287,8 +293,7 @@ class RebalanceTest {
   }
 
   private void rebalanced(String day, String by, String shares) throws IOException {
-    planned(
-        "rebalanced: {day: " + day + ", by: " + by + ", shares: [" + shares + "]}\n");
+    planned("rebalanced: {day: " + day + ", by: " + by + ", shares: [" + shares + "]}\n");
   }
 
   @Test
@@ -297,7 +302,10 @@ class RebalanceTest {
     assertEquals(List.of(), ofRecord(), folder.text());
     folder
         .with(RECORD, "  - {line: fish-meal-65, lot: FM-26-1187}\n", "")
-        .with(RECORD, "  - {line: soybean-meal-48, lot: SB-0411}", "  - {line: wheat-middlings, lot: WM-77}");
+        .with(
+            RECORD,
+            "  - {line: soybean-meal-48, lot: SB-0411}",
+            "  - {line: wheat-middlings, lot: WM-77}");
     assertEquals(List.of("rebalanced-without-lots"), codes(), folder.text());
   }
 
@@ -320,8 +328,12 @@ class RebalanceTest {
     assertFalse(folder.text().contains("was weighed as"), folder.text());
     folder.with(record, "day: 2026-11-17", "day: 2026-11-21");
     assertTrue(folder.codes().contains("rebalanced-not-decided"), folder.text());
-    folder.with(record, "day: 2026-11-21", "day: 2026-11-17").with(record, "by: quality manager", "by: ____");
-    assertTrue(folder.text().contains("error: this batch was made by shares of its own that nobody"), folder.text());
+    folder
+        .with(record, "day: 2026-11-21", "day: 2026-11-17")
+        .with(record, "by: quality manager", "by: ____");
+    assertTrue(
+        folder.text().contains("error: this batch was made by shares of its own that nobody"),
+        folder.text());
   }
 
   @Test
@@ -331,7 +343,8 @@ class RebalanceTest {
         record,
         "size: 5 kg\n",
         "size: 5 kg\nrebalanced: {day: 2026-11-11, by: store, shares: [{line: limestone, share: 80 %}]}\n");
-    assertTrue(folder.text().contains("MIN-WW is a premix, and premixes are made as"), folder.text());
+    assertTrue(
+        folder.text().contains("MIN-WW is a premix, and premixes are made as"), folder.text());
   }
 
   private RebalanceReport asked() throws IOException {
@@ -344,9 +357,7 @@ class RebalanceTest {
   }
 
   private List<Finding> ofRecord() throws IOException {
-    return folder.findings().stream()
-        .filter(it -> it.span().file().path().equals(RECORD))
-        .toList();
+    return folder.findings().stream().filter(it -> it.span().file().path().equals(RECORD)).toList();
   }
 
   private List<String> codes() throws IOException {

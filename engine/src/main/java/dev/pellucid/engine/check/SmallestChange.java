@@ -87,8 +87,7 @@ public final class SmallestChange {
     }
     return change.isPresent()
         ? found(change.get())
-        : new Outcome(
-            List.of(), List.of(), Optional.empty(), many.contradicting(), many.against());
+        : new Outcome(List.of(), List.of(), Optional.empty(), many.contradicting(), many.against());
   }
 
   private Outcome found(Change change) {

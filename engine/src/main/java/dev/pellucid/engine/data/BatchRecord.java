@@ -216,8 +216,29 @@ public record BatchRecord(
   /** The same record with other lines, and other shares of its own. */
   public BatchRecord with(List<Entry> others, Optional<Rebalanced> shares) {
     return new BatchRecord(
-        number, code, day, serial, kg, after, flushed, others, water, drying, bagged, mixer, sieve,
-        durability, deviations, release, closed, madeFrom, shares, bags, fines, samples, since,
+        number,
+        code,
+        day,
+        serial,
+        kg,
+        after,
+        flushed,
+        others,
+        water,
+        drying,
+        bagged,
+        mixer,
+        sieve,
+        durability,
+        deviations,
+        release,
+        closed,
+        madeFrom,
+        shares,
+        bags,
+        fines,
+        samples,
+        since,
         declared);
   }
 

@@ -39,12 +39,6 @@ final class SignedReader {
 
   private Optional<Signed> of(Fields block, String by, String because) {
     Optional<LocalDate> day = figures.day(block.text(SignedVocabulary.DAY));
-    return day.map(
-        when ->
-            new Signed(
-                when,
-                by,
-                because,
-                block.placeOf(SignedVocabulary.DAY)));
+    return day.map(when -> new Signed(when, by, because, block.placeOf(SignedVocabulary.DAY)));
   }
 }

@@ -41,9 +41,7 @@ final class Hindrance {
 
   /** The same of what is asked without prices. */
   Optional<String> ofText(Checked checked) {
-    return slip(checked.findings())
-        .or(() -> inData(checked))
-        .or(() -> uncomputed(checked));
+    return slip(checked.findings()).or(() -> inData(checked)).or(() -> uncomputed(checked));
   }
 
   private Optional<String> of(RuleContext recipe) {

@@ -161,14 +161,13 @@ final class RebalanceEdit {
     if (!back) {
       lots.forEach(one -> wanted.add(one.line() + " " + one.lot()));
     }
-    List<String> there = new ArrayList<>(anew.entries().stream().map(RebalanceEdit::words).toList());
+    List<String> there =
+        new ArrayList<>(anew.entries().stream().map(RebalanceEdit::words).toList());
     wanted.sort(String::compareTo);
     there.sort(String::compareTo);
     return wanted.equals(there)
         && anew.deviations().equals(record.deviations())
-        && (back
-            ? anew.rebalanced().isEmpty()
-            : shares(anew).equals(shares(found)));
+        && (back ? anew.rebalanced().isEmpty() : shares(anew).equals(shares(found)));
   }
 
   private boolean isNamed(Entry entry) {

@@ -26,8 +26,7 @@ public record RebalanceReport(
     Optional<String> problem) {
 
   static RebalanceReport problem(String why) {
-    return new RebalanceReport(
-        Optional.empty(), "", "", Optional.empty(), Optional.of(why));
+    return new RebalanceReport(Optional.empty(), "", "", Optional.empty(), Optional.of(why));
   }
 
   /**
@@ -47,8 +46,7 @@ public record RebalanceReport(
   /** Whether the batch cannot be made as it stands, and nothing was found that mends it. */
   public boolean isStuck() {
     return told.filter(
-            it ->
-                it.standing() == Standing.IMPOSSIBLE || it.standing() == Standing.NOT_PROVEN)
+            it -> it.standing() == Standing.IMPOSSIBLE || it.standing() == Standing.NOT_PROVEN)
         .isPresent();
   }
 
@@ -60,7 +58,8 @@ public record RebalanceReport(
   public List<String> next(boolean written) {
     if (told.isEmpty() || changed.isEmpty()) {
       return told.filter(Rebalancing::isMoved).isPresent()
-          ? List.of("the record could not be changed without losing something: add these lines by hand")
+          ? List.of(
+              "the record could not be changed without losing something: add these lines by hand")
           : List.of();
     }
     return List.of(

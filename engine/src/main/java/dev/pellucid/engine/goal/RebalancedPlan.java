@@ -25,8 +25,7 @@ final class RebalancedPlan {
         .map(
             told ->
                 plan.rebalanced(
-                    Rebalanced.of(
-                        told, recipe, batch.ordered(), records.measured(batch.record()))))
+                    Rebalanced.of(told, recipe, batch.ordered(), records.measured(batch.record()))))
         .orElse(plan);
   }
 }

@@ -302,7 +302,9 @@ public final class SheetsGoal {
         GoesInto.of(feed.recipe(), kg(plan), day, day),
         label(feed, tables, plan),
         PremixOrders.of(plan),
-        shared.recordCheck().planned(feed).stream().map(batch -> written(hangs, feed, batch)).toList());
+        shared.recordCheck().planned(feed).stream()
+            .map(batch -> written(hangs, feed, batch))
+            .toList());
   }
 
   private Written written(DependsOn hangs, ComputedFeed feed, BatchRecordCheck.Planned batch) {

@@ -27,7 +27,8 @@ import java.util.Set;
 /**
  * From one planned batch to what a person is told: it is held against every limit with its lots; if
  * one is missed, the change of fewest points is looked for among lines that tell a {@code within}
- * and the rest, and proven; the reasons are asked of the same batch without one lot after the other.
+ * and the rest, and proven; the reasons are asked of the same batch without one lot after the
+ * other.
  *
  * <p>Of a batch, {@code in 95 % of batches} is asked of what is left open: a content that was
  * measured in its lot does not differ from batch to batch any more, one that was not still does.

@@ -70,9 +70,7 @@ final class Causes {
 
   private static OptionalDouble judged(RuleContext batch, Limit limit) {
     Optional<LimitStatus> status = batch.judgement().status(limit);
-    return status.isPresent()
-        ? OptionalDouble.of(judged(status.get()))
-        : OptionalDouble.empty();
+    return status.isPresent() ? OptionalDouble.of(judged(status.get())) : OptionalDouble.empty();
   }
 
   private static double judged(LimitStatus status) {

@@ -74,8 +74,7 @@ public record Rebalancing(
    * @param within how far the recipe lets it go, in words; empty where it tells nothing
    * @param rest whether it takes what the others leave
    */
-  public record LineMove(
-      String name, double recipe, double batch, String within, boolean rest) {
+  public record LineMove(String name, double recipe, double batch, String within, boolean rest) {
     /** Points more, or less. */
     public double moved() {
       return batch - recipe;
@@ -91,8 +90,7 @@ public record Rebalancing(
    * @param batch with the new shares; absent where there are none
    * @param missed whether it is broken with its lots, or kept in too few batches
    */
-  public record LimitMove(
-      Optional<Held> recipe, Held lots, Optional<Held> batch, boolean missed) {}
+  public record LimitMove(Optional<Held> recipe, Held lots, Optional<Held> batch, boolean missed) {}
 
   /**
    * What one lot does to a limit that is missed.

@@ -115,8 +115,7 @@ public final class RecordEdit {
       insert(end, ", lot: " + one.lot());
     } else {
       int key = text.lastIndexOf("line", entry.name().start());
-      insert(
-          endOfLine(end), lineEnd + " ".repeat(key - startOfLine(key)) + "lot: " + one.lot());
+      insert(endOfLine(end), lineEnd + " ".repeat(key - startOfLine(key)) + "lot: " + one.lot());
     }
   }
 
@@ -139,8 +138,7 @@ public final class RecordEdit {
     int dash = text.lastIndexOf('-', text.lastIndexOf("line", last.name().start()));
     String indent = " ".repeat(Math.max(0, dash - startOfLine(Math.max(0, dash))));
     lots.forEach(one -> lines.add(entry(indent, one)));
-    int end =
-        Math.max(last.name().end(), Math.max(last.lotPlace().end(), last.weight().end()));
+    int end = Math.max(last.name().end(), Math.max(last.lotPlace().end(), last.weight().end()));
     put(endOfLine(end), lines);
   }
 

@@ -34,8 +34,7 @@ final class RebalancedOrder {
 
   /** Every code that it can give. */
   static List<Code> codes() {
-    return List.of(
-        RebalancedShares.OFF_RECIPE, RebalancedShares.TOTAL_OFF, NO_GROUND, NOT_DECIDED);
+    return List.of(RebalancedShares.OFF_RECIPE, RebalancedShares.TOTAL_OFF, NO_GROUND, NOT_DECIDED);
   }
 
   /**
@@ -88,7 +87,8 @@ final class RebalancedOrder {
                   anew.isEmpty()
                       ? "with overage for stability the shares of this batch make no recipe"
                       : "the process cannot make a feed of the shares of this batch")
-              .helping("mvn pellucid:rebalance -Dpellucid.batch=" + record.number() + " finds some"));
+              .helping(
+                  "mvn pellucid:rebalance -Dpellucid.batch=" + record.number() + " finds some"));
     }
     return feed;
   }
@@ -123,7 +123,9 @@ final class RebalancedOrder {
     }
   }
 
-  /** On which its shares could be given: a batch is made in the night after its day at the latest. */
+  /**
+   * On which its shares could be given: a batch is made in the night after its day at the latest.
+   */
   private static LocalDate last(BatchRecord record) {
     LocalDate night = record.day().plusDays(1);
     return record

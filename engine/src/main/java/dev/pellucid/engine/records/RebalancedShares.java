@@ -92,8 +92,7 @@ final class RebalancedShares {
 
   private Finding unknown(NewShare share) {
     List<String> lines = recipe.lines().stream().map(line -> line.material().name()).toList();
-    return Finding.error(
-            OFF_RECIPE, share.name(), share.line() + " is no line of " + recipe.code())
+    return Finding.error(OFF_RECIPE, share.name(), share.line() + " is no line of " + recipe.code())
         .helping(
             Meant.question(NearNames.of(share.line(), lines))
                 .orElse("a batch is re-balanced with the lines of its recipe alone: take it out"));
@@ -138,11 +137,7 @@ final class RebalancedShares {
         Finding.error(
                 OFF_RECIPE,
                 share.place(),
-                name
-                    + " is "
-                    + percent(share)
-                    + " in this batch, and the recipe "
-                    + ends.words())
+                name + " is " + percent(share) + " in this batch, and the recipe " + ends.words())
             .seeing(line.within().isPresent() ? "within written" : "share written", ends.place());
     Optional<Double> meant = TenTimes.moved(part, ends.low(), ends.high());
     return finding.helping(
@@ -210,7 +205,8 @@ final class RebalancedShares {
   }
 
   private Finding totalOff(String headline, String help) {
-    return Finding.error(TOTAL_OFF, record.rebalanced().orElseThrow().shares().get(0).name(), headline)
+    return Finding.error(
+            TOTAL_OFF, record.rebalanced().orElseThrow().shares().get(0).name(), headline)
         .helping(help);
   }
 

@@ -142,7 +142,10 @@ public final class RebalanceText {
     line("");
     table(new Table(columns, rows, false));
     if (told.others() > 0) {
-      line(Plural.of(told.others(), "other limit") + " kept" + (told.isMoved() ? ", before and after." : "."));
+      line(
+          Plural.of(told.others(), "other limit")
+              + " kept"
+              + (told.isMoved() ? ", before and after." : "."));
     }
   }
 
@@ -214,8 +217,7 @@ public final class RebalanceText {
   private int decimals() {
     int decimals = 2;
     for (LineMove one : told.lines()) {
-      decimals =
-          Math.max(decimals, Figures.apart(one.recipe(), one.batch(), decimals).decimals());
+      decimals = Math.max(decimals, Figures.apart(one.recipe(), one.batch(), decimals).decimals());
     }
     return decimals;
   }

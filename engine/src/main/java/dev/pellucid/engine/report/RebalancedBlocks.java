@@ -109,8 +109,7 @@ final class RebalancedBlocks {
   private static String percent(Rebalanced told, double share) {
     int decimals = 2;
     for (Moved one : told.moved()) {
-      decimals =
-          Math.max(decimals, Figures.apart(one.recipe(), one.batch(), decimals).decimals());
+      decimals = Math.max(decimals, Figures.apart(one.recipe(), one.batch(), decimals).decimals());
     }
     return Figures.fixed(share, decimals) + " %";
   }

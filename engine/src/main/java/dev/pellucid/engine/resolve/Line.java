@@ -91,7 +91,17 @@ public record Line(
   /** The same line of another material, as of one lot of it. */
   public Line of(Material other) {
     return new Line(
-        index, place, other, designed, share, onTop, kgPerWeighing, rest, within, step, name,
+        index,
+        place,
+        other,
+        designed,
+        share,
+        onTop,
+        kgPerWeighing,
+        rest,
+        within,
+        step,
+        name,
         figure);
   }
 

@@ -30,10 +30,7 @@ public record LaidBatch(Shared shared, ResolvedRecipe recipe, BatchRecord record
 
   @Override
   public Optional<RuleContext> with(List<TextEdit> edits) {
-    return shared
-        .reshared()
-        .with(recipe, edits)
-        .map(changed -> inspected(changed, Fixing.none()));
+    return shared.reshared().with(recipe, edits).map(changed -> inspected(changed, Fixing.none()));
   }
 
   /** A batch is re-balanced by its shares alone. */

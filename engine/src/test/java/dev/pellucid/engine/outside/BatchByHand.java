@@ -37,7 +37,8 @@ import org.ojalgo.optimisation.Variable;
 /**
  * The fewest points that a planned batch must move, by a linear program laid down from nothing but
  * how the record of the batch is judged: each line is moved a little in the recipe, what is left to
- * each limit of the batch is read off, and the planes through these are solved, around each answer again.
+ * each limit of the batch is read off, and the planes through these are solved, around each answer
+ * again.
  */
 final class BatchByHand {
   private static final double PROBE = 0.02;
@@ -130,8 +131,7 @@ final class BatchByHand {
       double atNone = one.getValue();
       for (int i = 0; i < around.length; i++) {
         double slope =
-            (moved.get(i).getOrDefault(one.getKey(), one.getValue()) - one.getValue())
-                / PROBE;
+            (moved.get(i).getOrDefault(one.getKey(), one.getValue()) - one.getValue()) / PROBE;
         room.set(shares.get(i), slope);
         atNone -= slope * around[i];
       }
@@ -177,8 +177,7 @@ final class BatchByHand {
 
   /** What is left to each limit of the batch, with the shares written into the recipe itself. */
   private Map<String, Double> rooms(double[] shares) {
-    Planned planned =
-        shared.recordCheck().planned(computed(text(shares)), record).orElseThrow();
+    Planned planned = shared.recordCheck().planned(computed(text(shares)), record).orElseThrow();
     Map<String, Double> rooms = new HashMap<>();
     for (LimitStatus status : planned.limits()) {
       if (status.state().isJudged()) {
@@ -214,8 +213,7 @@ final class BatchByHand {
   }
 
   private String text(double[] shares) {
-    StringBuilder text =
-        new StringBuilder(recipe.recipe().orElseThrow().recipe().source().text());
+    StringBuilder text = new StringBuilder(recipe.recipe().orElseThrow().recipe().source().text());
     for (int i = shares.length - 1; i >= 0; i--) {
       Line line = free.get(i);
       if (!line.rest()) {

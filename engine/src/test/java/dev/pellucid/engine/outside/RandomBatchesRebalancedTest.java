@@ -99,8 +99,7 @@ class RandomBatchesRebalancedTest {
     return new BatchByHand(Texts.at(copy), DAY, drawn.number());
   }
 
-  private void assertSilent(Drawn drawn, RebalanceReport report, String about)
-      throws IOException {
+  private void assertSilent(Drawn drawn, RebalanceReport report, String about) throws IOException {
     assertEquals(Optional.empty(), report.changed(), about);
     assertEquals(List.of(), graveOf(drawn), about);
   }
@@ -133,8 +132,7 @@ class RandomBatchesRebalancedTest {
   private List<String> graveOf(Drawn drawn) throws IOException {
     List<String> grave = new ArrayList<>();
     for (Finding one : OwnFolder.check(copy, DAY).findings()) {
-      if (one.severity() != Severity.NOTE
-          && one.span().file().path().contains(drawn.number())) {
+      if (one.severity() != Severity.NOTE && one.span().file().path().contains(drawn.number())) {
         grave.add(one.headline());
       }
     }
@@ -170,8 +168,7 @@ class RandomBatchesRebalancedTest {
     Collections.shuffle(lines, random);
     StringBuilder lots = new StringBuilder("lots:\n");
     StringBuilder record = new StringBuilder();
-    double kg =
-        recipe.recipe().orElseThrow().recipe().batch().map(it -> it.kg()).orElse(100.0);
+    double kg = recipe.recipe().orElseThrow().recipe().batch().map(it -> it.kg()).orElse(100.0);
     record.append("size: ").append(kg).append(" kg\nweighed:\n");
     int count = 2 + random.nextInt(2);
     for (Line line : lines.subList(0, Math.min(count, lines.size()))) {
