@@ -104,8 +104,8 @@ public final class ShareOutGoal {
       FeedComputer computer,
       InStore store,
       PrintedPaths paths) {
-    SupplyReading reading = new SupplyReading(shared.tables(), store, day);
-    List<Supply> supplies = reading.of(asked, wanted);
+    SupplyReading reading = new SupplyReading(shared.tables(), store, wanted, day);
+    List<Supply> supplies = reading.of(asked);
     SharedOut out = new ShareOut(Solver.standard(), computer).of(wanted, supplies);
     if (out.standing() == Standing.NOT_PROVEN) {
       return ShareOutReport.problem(List.of(out.why()));

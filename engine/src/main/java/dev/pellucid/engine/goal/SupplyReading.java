@@ -20,12 +20,14 @@ import java.util.TreeSet;
 final class SupplyReading implements Purchase.Known {
   private final FeedTables tables;
   private final InStore store;
+  private final List<Wanted> wanted;
   private final LocalDate day;
   private final List<String> notes = new ArrayList<>();
 
-  SupplyReading(FeedTables tables, InStore store, LocalDate day) {
+  SupplyReading(FeedTables tables, InStore store, List<Wanted> wanted, LocalDate day) {
     this.tables = tables;
     this.store = store;
+    this.wanted = wanted;
     this.day = day;
   }
 
@@ -34,12 +36,12 @@ final class SupplyReading implements Purchase.Known {
     return notes;
   }
 
-  List<Supply> of(PlanAsked asked, List<Wanted> wanted) {
-    SortedSet<String> taken = taken(wanted);
+  List<Supply> of(PlanAsked asked) {
+    SortedSet<String> taken = taken();
     List<Supply> supplies = new ArrayList<>();
     for (Available one : asked.available()) {
       if (taken.contains(one.ingredient())) {
-        supplies.add(supply(one, wanted));
+        supplies.add(supply(one));
       } else {
         notes.add(
             one.place().place()
@@ -50,36 +52,36 @@ final class SupplyReading implements Purchase.Known {
     }
     if (asked.allOfStore()) {
       for (String name : taken) {
-        if (store.left(ingredient(name), day, day).isPresent()) {
-          supplies.add(ofStore(name, wanted));
+        if (left(name, day).isPresent()) {
+          supplies.add(ofStore(name));
         }
       }
     }
     return supplies;
   }
 
-  private static SortedSet<String> taken(List<Wanted> wanted) {
+  private SortedSet<String> taken() {
     SortedSet<String> taken = new TreeSet<>();
     wanted.forEach(one -> taken.addAll(one.ingredients()));
     return taken;
   }
 
-  private Supply supply(Available one, List<Wanted> wanted) {
+  private Supply supply(Available one) {
     if (one.kg().isPresent()) {
       return Supply.of(one.ingredient(), one.kg().getAsDouble(), price(one.ingredient()));
     }
-    if (store.left(ingredient(one.ingredient()), day, day).isEmpty()) {
+    if (left(one.ingredient(), day).isEmpty()) {
       notes.add(
           one.amount().place()
               + ": the folder keeps no lots of "
               + one.ingredient()
               + ", so there is none in the store; write the lots into lots/, or an amount here");
     }
-    return ofStore(one.ingredient(), wanted);
+    return ofStore(one.ingredient());
   }
 
   /** What is good on the first day that a feed is made, and what of it still is on later ones. */
-  private Supply ofStore(String name, List<Wanted> wanted) {
+  private Supply ofStore(String name) {
     TreeMap<LocalDate, Double> lasting = new TreeMap<>();
     for (Wanted one : wanted) {
       one.due().forEach(due -> lasting.put(due.day(), inStore(name, due.day())));
@@ -87,6 +89,23 @@ final class SupplyReading implements Purchase.Known {
     double first = lasting.firstEntry().getValue();
     lasting.replaceAll((later, kg) -> Math.min(kg, first));
     return new Supply(name, first, lasting, true, price(name));
+  }
+
+  /**
+   * The kg of its lots that may go into every feed that takes it: then all of it may go wherever it
+   * is wanted. Empty where the folder keeps no lots of it.
+   */
+  private OptionalDouble left(String name, LocalDate on) {
+    OptionalDouble left = OptionalDouble.empty();
+    for (Wanted one : wanted) {
+      if (one.ingredients().contains(name)) {
+        OptionalDouble its =
+            store.left(ingredient(name), one.posed().recipe().recipe(), one.kg(), on, day);
+        boolean isLess = left.isEmpty() || its.orElse(0) < left.getAsDouble();
+        left = its.isPresent() && isLess ? its : left;
+      }
+    }
+    return left;
   }
 
   private double price(String name) {
@@ -103,7 +122,7 @@ final class SupplyReading implements Purchase.Known {
 
   @Override
   public double inStore(String ingredient, LocalDate on) {
-    return store.left(ingredient(ingredient), on, day).orElse(0);
+    return left(ingredient, on).orElse(0);
   }
 
   @Override

@@ -39,18 +39,7 @@ public record InStore(FeedTables tables, Stock stock) {
    */
   public OptionalDouble left(
       Ingredient ingredient, ResolvedRecipe recipe, double kg, LocalDate day, LocalDate today) {
-    return left(ingredient, GoesInto.of(recipe, kg, day, today));
-  }
-
-  /**
-   * The kg of its lots that may go into any feed on a day; empty where the folder keeps none of it.
-   * A lot that is passed for some feeds alone, or up to a share, is not counted.
-   */
-  public OptionalDouble left(Ingredient ingredient, LocalDate day, LocalDate today) {
-    return left(ingredient, GoesInto.anything(day, today));
-  }
-
-  private OptionalDouble left(Ingredient ingredient, GoesInto into) {
+    GoesInto into = GoesInto.of(recipe, kg, day, today);
     Optional<FirstExpiredFirstOut> there =
         FirstExpiredFirstOut.of(ingredient, MUCH_KG, into, tables, stock);
     return there.isPresent()

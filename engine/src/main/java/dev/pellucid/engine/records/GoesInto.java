@@ -51,11 +51,6 @@ public record GoesInto(
         .orElseGet(() -> ofPremix(order.code(), order.kg() / order.dose().orElse(1), day, known));
   }
 
-  /** Nobody knows yet what: nothing of a lot that is passed for some feeds alone. */
-  public static GoesInto anything(LocalDate day, LocalDate today) {
-    return new GoesInto("", Set.of(), true, 0, day, later(day, today));
-  }
-
   private static GoesInto ofPremix(String code, double feedKg, LocalDate day, LocalDate known) {
     return new GoesInto(code, Set.of(code), true, feedKg, day, later(day, known));
   }
