@@ -218,8 +218,7 @@ public final class BatchRecordCheck {
   }
 
   /** Looks at what one record says of the batch before it. */
-  public void follows(
-      BatchRecord record, Map<String, CarryOver> residues, Consumer<Finding> out) {
+  public void follows(BatchRecord record, Map<String, CarryOver> residues, Consumer<Finding> out) {
     following.check(record, residues, out);
   }
 
@@ -270,10 +269,7 @@ public final class BatchRecordCheck {
    * place among the others as long as the recipe has all of its lines.
    */
   private Optional<MeasuredBatch> measured(
-      ComputedFeed planned,
-      BatchRecord record,
-      BatchTarget order,
-      Optional<Computation> made) {
+      ComputedFeed planned, BatchRecord record, BatchTarget order, Optional<Computation> made) {
     boolean whole =
         record.entries().stream().allMatch(entry -> order.named(entry.line()).isPresent());
     Optional<Computation> asMade =
@@ -290,8 +286,7 @@ public final class BatchRecordCheck {
 
   /** Looks at the records of one premix, those left out that are of a state of their own. */
   public Looked look(ResolvedPremix premix) {
-    return together(
-        of(premix.code()), record -> look(record, premix), record -> asMade(premix));
+    return together(of(premix.code()), record -> look(record, premix), record -> asMade(premix));
   }
 
   /** Looks at one record of a premix. */

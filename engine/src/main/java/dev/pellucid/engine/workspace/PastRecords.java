@@ -29,10 +29,10 @@ import java.util.function.Consumer;
  * edit of today accuses no batch of last month.
  *
  * <p>Where the fingerprint that a record names is that of the files as they are, they are what it
- * was made from. Else the commit is asked for that it names. Recipes, premixes, ingredients, limits,
- * prices, practice and plant are those of that state; lots and records are those of today, since
- * they come later, and what is found in a lot counts for every batch that holds it. What can be had
- * from nowhere is told, and not judged.
+ * was made from. Else the commit is asked for that it names. Recipes, premixes, ingredients,
+ * limits, prices, practice and plant are those of that state; lots and records are those of today,
+ * since they come later, and what is found in a lot counts for every batch that holds it. What can
+ * be had from nowhere is told, and not judged.
  *
  * <p>A batch that follows another on the line hangs on that one's recipe too, which its fingerprint
  * does not hold; there the commit is asked for first.
@@ -103,7 +103,9 @@ public final class PastRecords {
     past.findings.addAll(past.notJudged.findings());
     return new Said(
         new Looked(past.uses, Map.of(), past.measured, List.of()),
-        past.findings, past.judged, past.readThen);
+        past.findings,
+        past.judged,
+        past.readThen);
   }
 
   private void judge(List<BatchRecord> records) {
