@@ -10,8 +10,8 @@ import java.util.Map;
 
 /**
  * What laboratories found of one batch, by nutrient: the mean of all that found a figure. What was
- * only found to be below something is no figure, and what has a day before the batch is none of this
- * batch.
+ * only found to be below something is no figure, and what has a day before the batch is none of
+ * this batch.
  */
 final class LabResults {
 

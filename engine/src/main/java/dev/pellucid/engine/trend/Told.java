@@ -16,6 +16,9 @@ public record Told(Course course, Run run, List<Spot> alone) {
   /** Among so many batches one that was far off by itself is still told: as many as a rule sees. */
   private static final int OF_LATE = 8;
 
+  /** A row on one side is told from so many spreads off on average; ours. */
+  private static final double LEAST = 0.25;
+
   /** What was made so many days ago last is not made any more; no source. */
   private static final int DAYS = 365;
 
@@ -29,7 +32,8 @@ public record Told(Course course, Run run, List<Spot> alone) {
       return Optional.empty();
     }
     List<Run> far = far(course);
-    Optional<Run> run = longest(course.now()).or(() -> far.stream().findFirst());
+    List<Run> now = course.now().stream().filter(one -> isOfWeight(course, one)).toList();
+    Optional<Run> run = longest(now).or(() -> far.stream().findFirst());
     return run.map(
         one ->
             new Told(
@@ -39,6 +43,15 @@ public record Told(Course course, Run run, List<Spot> alone) {
                     .filter(other -> other.to() < one.from())
                     .map(other -> course.spots().get(other.to()))
                     .toList()));
+  }
+
+  /** A row on one side that is hardly off is one of rounded readings. */
+  private static boolean isOfWeight(Course course, Run run) {
+    double sum = 0;
+    for (Spot spot : course.spots().subList(run.from(), run.to() + 1)) {
+      sum += Math.abs(spot.spreads().orElse(1));
+    }
+    return run.rule() != RunRule.EIGHT_ON_ONE_SIDE || sum / run.count() >= LEAST;
   }
 
   private static boolean isForgotten(Course course, LocalDate today) {
