@@ -318,10 +318,7 @@ public final class BatchRecordCheck {
    * place among the others as long as the recipe has all of its lines.
    */
   private Optional<MeasuredBatch> figures(
-      ComputedFeed planned,
-      BatchRecord record,
-      BatchTarget order,
-      Optional<Computation> made) {
+      ComputedFeed planned, BatchRecord record, BatchTarget order, Optional<Computation> made) {
     boolean whole =
         record.entries().stream().allMatch(entry -> order.named(entry.line()).isPresent());
     Optional<Computation> asMade =

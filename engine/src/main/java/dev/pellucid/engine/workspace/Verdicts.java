@@ -43,7 +43,8 @@ final class Verdicts {
   PastRecords.Said said() {
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(notJudged.findings());
-    return new PastRecords.Said(new Looked(uses, Map.of(), measured, List.of()), all, judged, readThen);
+    return new PastRecords.Said(
+        new Looked(uses, Map.of(), measured, List.of()), all, judged, readThen);
   }
 
   static Optional<String> commit(BatchRecord record) {
