@@ -55,12 +55,14 @@ final class PastState {
 
   /** Why nothing of a code can be reckoned, in words that stand behind a colon. */
   String obstacle(String code) {
+    Optional<Checked> recipe = shared.trees().path(code).map(this::checked);
     String first =
-        shared.trees().path(code).stream()
-            .flatMap(path -> checked(path).findings().stream())
+        recipe.stream()
+            .flatMap(one -> one.findings().stream())
             .filter(one -> one.severity() == Severity.ERROR)
             .map(one -> ": " + one.headline())
             .findFirst()
+            .or(() -> recipe.flatMap(one -> one.mendFirst().stream().findFirst()).map(" in "::concat))
             .orElse("");
     return "what it was made from has errors of its own" + first;
   }
