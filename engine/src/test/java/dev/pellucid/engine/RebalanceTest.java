@@ -19,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -141,7 +142,7 @@ class RebalanceTest {
     assertTrue(words.contains("Answers for them quality manager"), words);
     assertTrue(words.contains("Signed before weighing, name ____"), words);
     for (LineMove one : told(asked()).lines()) {
-      assertTrue(words.contains("(recipe " + String.format("%.2f", one.recipe())), words);
+      assertTrue(words.contains("(recipe " + String.format(Locale.ROOT, "%.2f", one.recipe())), words);
     }
     assertTrue(words.contains("Fish meal, 65 % protein 15.00 % 15."), words);
   }
