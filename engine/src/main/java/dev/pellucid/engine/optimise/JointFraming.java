@@ -34,7 +34,6 @@ final class JointFraming {
   /**
    * One program for all.
    *
-   * @param rows how many rows each feed has
    * @param offsets where the variables of each feed begin; last where those of what is short do
    * @param firstScarce the row that says how much there is of the first thing that is short
    * @param cost money for all, of the feeds it was framed around
@@ -53,8 +52,27 @@ final class JointFraming {
     }
   }
 
-  /** Money and mass of one feed for all that is made of it. */
-  private record Around(Made made, Framed framed, Slopes slopes, double[] shares, int offset) {
+  /** One feed with its shares, and where its variables begin. */
+  private static final class Around {
+    private final Made made;
+    private final Framed framed;
+    private final Slopes slopes;
+    private final double[] shares;
+    private final int offset;
+
+    Around(Made made, Framed framed, Slopes slopes, double[] shares, int offset) {
+      this.made = made;
+      this.framed = framed;
+      this.slopes = slopes;
+      this.shares = shares;
+      this.offset = offset;
+    }
+
+    Framed framed() {
+      return framed;
+    }
+
+    /** A sum over lines for all that is made of it. */
     Slope all(Slope sum) {
       return made.all(slopes, sum);
     }
@@ -86,12 +104,12 @@ final class JointFraming {
     double cost = 0;
     double missed = 0;
     for (Around one : all) {
-      Slope money = one.all(one.slopes().money());
+      Slope money = one.all(one.slopes.money());
       cost += money.now();
       missed = Math.max(missed, one.framed().missed());
       variables(one, money, variables);
       for (Constraint row : one.framed().program().constraints()) {
-        constraints.add(wider(row, one.offset(), size));
+        constraints.add(wider(row, one.offset, size));
       }
     }
     for (Scarce scarce : task.scarce()) {
@@ -118,7 +136,7 @@ final class JointFraming {
 
   private static void variables(Around one, Slope money, List<Variable> variables) {
     List<Variable> own = one.framed().program().variables();
-    List<Free> free = one.made().task().free();
+    List<Free> free = one.made.task().free();
     for (int i = 0; i < own.size(); i++) {
       double cost = i < free.size() ? money.perPoint()[free.get(i).line().index()] : 0;
       variables.add(own.get(i).at(cost));
@@ -160,12 +178,12 @@ final class JointFraming {
     for (int f = 0; f < all.size(); f++) {
       Around one = all.get(f);
       double part = until.parts().get(f);
-      Slope taken = one.all(one.slopes().taken(scarce.ingredient()));
+      Slope taken = one.all(one.slopes.taken(scarce.ingredient()));
       now += part * taken.now();
-      for (int i = 0; i < one.shares().length; i++) {
-        int line = one.made().task().free().get(i).line().index();
-        row[one.offset() + i] = part * taken.perPoint()[line];
-        there += row[one.offset() + i] * one.shares()[i];
+      for (int i = 0; i < one.shares.length; i++) {
+        int line = one.made.task().free().get(i).line().index();
+        row[one.offset + i] = part * taken.perPoint()[line];
+        there += row[one.offset + i] * one.shares[i];
       }
     }
     row[size - 2 * (task.scarce().size() - s)] = -1;
