@@ -119,7 +119,8 @@ final class CourseChart {
 
   /** Above or below its dot, so that the words of two rules at one place stand apart. */
   private void word(Spot spot, RunRule rule) {
-    double level = y(spot) + (rule.ordinal() % 2 == 0 ? -10 : 18);
+    boolean below = rule == RunRule.TWO_OF_THREE || rule == RunRule.SIX_IN_A_ROW;
+    double level = y(spot) + (below ? 18 : -10);
     boolean late = x(spot) > wide - 90;
     picture.with(
         words(x(spot), Math.max(11, Math.min(HIGH - 3, level)), word(rule))
