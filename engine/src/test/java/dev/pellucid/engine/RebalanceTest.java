@@ -142,7 +142,8 @@ class RebalanceTest {
     assertTrue(words.contains("Answers for them quality manager"), words);
     assertTrue(words.contains("Signed before weighing, name ____"), words);
     for (LineMove one : told(asked()).lines()) {
-      assertTrue(words.contains("(recipe " + String.format(Locale.ROOT, "%.2f", one.recipe())), words);
+      assertTrue(
+          words.contains("(recipe " + String.format(Locale.ROOT, "%.2f", one.recipe())), words);
     }
     assertTrue(words.contains("Fish meal, 65 % protein 15.00 % 15."), words);
   }

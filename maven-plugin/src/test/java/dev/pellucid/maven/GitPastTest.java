@@ -39,7 +39,10 @@ class GitPastTest {
   static void plant() throws Exception {
     feeds = root.resolve("mill/feeds");
     PlantedRepository.git(root, "init", "-q");
-    write(feeds, "pellucid.yaml", "format: 1\nname: Mill of the test\ncurrency: EUR\njurisdiction: none\n");
+    write(
+        feeds,
+        "pellucid.yaml",
+        "format: 1\nname: Mill of the test\ncurrency: EUR\njurisdiction: none\n");
     write(feeds, RECIPE, recipe("60"));
     first = commit("The recipe");
     write(feeds, RECORD, record("60.0 kg", first) + "release: {decision: released, by: lead}\n");
@@ -183,7 +186,10 @@ class GitPastTest {
     Path squashed = elsewhere.resolve("squashed");
     PlantedRepository.git(elsewhere, "init", "-q", squashed.toString());
     Path folder = squashed.resolve("feeds");
-    write(folder, "pellucid.yaml", "format: 1\nname: Mill of the test\ncurrency: EUR\njurisdiction: none\n");
+    write(
+        folder,
+        "pellucid.yaml",
+        "format: 1\nname: Mill of the test\ncurrency: EUR\njurisdiction: none\n");
     write(folder, RECIPE, recipe("50"));
     write(folder, RECORD, record("60.0 kg", first));
     PlantedRepository.git(squashed, "add", "-A");

@@ -63,7 +63,10 @@ final class LineOrder {
     }
     for (Page page : pages) {
       // While one plant is not known, every batch may have been made on the line of any other.
-      String plant = unknown.isEmpty() ? byCode.get(page.record().code()).orElse("") : "";
+      String plant =
+          unknown.isEmpty()
+              ? byCode.getOrDefault(page.record().code(), Optional.empty()).orElse("")
+              : "";
       put(page, plant);
     }
   }

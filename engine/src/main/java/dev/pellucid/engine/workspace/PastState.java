@@ -62,7 +62,9 @@ final class PastState {
             .filter(one -> one.severity() == Severity.ERROR)
             .map(one -> ": " + one.headline())
             .findFirst()
-            .or(() -> recipe.flatMap(one -> one.mendFirst().stream().findFirst()).map(" in "::concat))
+            .or(
+                () ->
+                    recipe.flatMap(one -> one.mendFirst().stream().findFirst()).map(" in "::concat))
             .orElse("");
     return "what it was made from has errors of its own" + first;
   }
