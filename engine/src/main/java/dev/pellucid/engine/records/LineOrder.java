@@ -63,12 +63,13 @@ final class LineOrder {
     }
     for (Page page : pages) {
       // While one plant is not known, every batch may have been made on the line of any other.
-      String plant =
-          unknown.isEmpty()
-              ? byCode.getOrDefault(page.record().code(), Optional.empty()).orElse("")
-              : "";
+      String plant = unknown.isEmpty() ? plant(byCode, page) : "";
       put(page, plant);
     }
+  }
+
+  private static String plant(Map<String, Optional<String>> byCode, Page page) {
+    return byCode.getOrDefault(page.record().code(), Optional.empty()).orElse("");
   }
 
   private void put(Page page, String plant) {
