@@ -46,9 +46,17 @@ class BatchesPageTest {
             .ingredient("pea-meal", "moisture: 12 %, crude-protein: 24 ± 1.0 %")
             .ingredient("oat-meal", "moisture: 10 %, crude-protein: 13 ± 0.8 %")
             .recipe(
-                "  batch 100 kg weighed\nmix\n  pea-meal 60 %\n  oat-meal rest\nlimits\n"
-                    + "  crude-protein min 5 %\nprocess\n  add-water on-mix 18 %\n"
-                    + "  dry moisture 9 % accept 8 to 10 %\n");
+                """
+                  batch 100 kg weighed
+                mix
+                  pea-meal 60 %
+                  oat-meal rest
+                limits
+                  crude-protein min 5 %
+                process
+                  add-water on-mix 18 %
+                  dry moisture 9 % accept 8 to 10 %
+                """);
     for (int i = 0; i < WET.length; i++) {
       LocalDate day = FIRST.plusDays(3L * i);
       small.with("batches/A-1-" + day + "-1.yaml", record(day.plusDays(2), WET[i], REST[i], i));
