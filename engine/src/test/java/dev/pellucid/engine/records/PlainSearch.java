@@ -11,11 +11,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.NullUnmarked;
 
 /**
  * What a recall in a made-up mill must find, by asking each number and each batch for each way
  * between the two, and by going over all of them until nothing more is found.
  */
+@NullUnmarked
+@SuppressWarnings("ReferenceEquality")
 final class PlainSearch {
   /** How one number may have come into one batch. */
   enum Way {

@@ -12,11 +12,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.jspecify.annotations.NullUnmarked;
 
 /**
  * Reckons a {@link MadeUpStore} by hand, slowly: every question is answered by going over all lots
  * and all batches again. It shares no code with the engine.
  */
+@NullUnmarked
 final class PlainStore {
   private static final double NOTHING = 1e-7;
 

@@ -40,9 +40,17 @@ class QualityOverTimeTest {
             .ingredient("pea-meal", "moisture: 12 %, crude-protein: 24 ± 1.0 %")
             .ingredient("oat-meal", "moisture: 10 %, crude-protein: 13 ± 0.8 %")
             .recipe(
-                "  batch 100 kg weighed\nmix\n  pea-meal 60 %\n  oat-meal rest\nprocess\n"
-                    + "  add-water on-mix 18 %\n  dry moisture 9 % accept 8 to 10 %\n"
-                    + "limits\n  crude-protein min 5 %\n");
+                """
+                  batch 100 kg weighed
+                mix
+                  pea-meal 60 %
+                  oat-meal rest
+                process
+                  add-water on-mix 18 %
+                  dry moisture 9 % accept 8 to 10 %
+                limits
+                  crude-protein min 5 %
+                """);
   }
 
   private static String number(int i) {
@@ -52,10 +60,18 @@ class QualityOverTimeTest {
   private void batch(String number, String more) throws IOException {
     folder.with(
         "batches/" + number + ".yaml",
-        "size: 100 kg\nweighed:\n  - {line: pea-meal, weight: 60 kg}\n"
-            + "  - {line: oat-meal, weight: 40 kg}\nwater: 18 kg\n"
-            + "drying:\n  before: 24 %\n  readings:\n    - {at: 3 h, moisture: 15 %}\n"
-            + "    - {at: 6 h, moisture: 9 %}\n"
+        """
+        size: 100 kg
+        weighed:
+          - {line: pea-meal, weight: 60 kg}
+          - {line: oat-meal, weight: 40 kg}
+        water: 18 kg
+        drying:
+          before: 24 %
+          readings:
+            - {at: 3 h, moisture: 15 %}
+            - {at: 6 h, moisture: 9 %}
+        """
             + more);
   }
 

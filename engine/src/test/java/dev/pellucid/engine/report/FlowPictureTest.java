@@ -47,6 +47,7 @@ class FlowPictureTest {
   }
 
   /** Of an arrow they stand above and below its end, so two ends must be two lines apart. */
+  @SuppressWarnings("ReferenceEquality")
   private static void wordsApart(List<Routed> arrows) {
     for (Routed one : arrows) {
       for (Routed other : arrows) {

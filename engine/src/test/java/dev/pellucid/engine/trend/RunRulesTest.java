@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -72,7 +73,7 @@ class RunRulesTest {
     int spoken = 0;
     for (int series = 0; series < 6000; series++) {
       double[] spreads = series(random);
-      TreeSet<String> said = new TreeSet<>();
+      Set<String> said = new TreeSet<>();
       for (Run run : Made.runs(spreads)) {
         said.add(run.rule() + " " + run.to() + " " + run.up());
       }
@@ -96,7 +97,7 @@ class RunRulesTest {
   }
 
   /** Each rule as a sentence about the last so many figures, with no memory. */
-  private static TreeSet<String> byWindows(double[] z) {
+  private static Set<String> byWindows(double[] z) {
     TreeSet<String> said = new TreeSet<>();
     for (int at = 0; at < z.length; at++) {
       for (int sign : new int[] {1, -1}) {

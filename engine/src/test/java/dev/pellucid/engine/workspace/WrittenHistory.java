@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -94,7 +95,7 @@ final class WrittenHistory implements Past {
     Map<String, String> before = new HashMap<>();
     for (String name : names) {
       Map<String, String> after = new TreeMap<>();
-      Texts state = states.get(name);
+      Texts state = Objects.requireNonNull(states.get(name));
       for (String path : state.paths()) {
         if (path.startsWith(place + "/")) {
           after.put(path, state.read(path, new ArrayList<>()).map(SourceFile::text).orElse(""));
