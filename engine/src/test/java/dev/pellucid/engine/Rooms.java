@@ -6,13 +6,16 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import dev.pellucid.engine.data.Ordering;
 import dev.pellucid.engine.data.Schemas;
 import dev.pellucid.engine.judge.LabelVerdict;
 import dev.pellucid.engine.resolve.Demand;
 import dev.pellucid.measure.Calendar;
+import dev.pellucid.syntax.Amount;
 import dev.pellucid.syntax.Bound;
 import dev.pellucid.syntax.Lexeme;
 import dev.pellucid.syntax.Property;
+import dev.pellucid.syntax.Range;
 import dev.pellucid.syntax.SectionWord;
 import dev.pellucid.syntax.Step;
 import java.util.ArrayList;
@@ -284,6 +287,7 @@ final class Rooms {
             "text",
             "syntax",
             "engine.account",
+            "engine.quantity",
             "engine.data",
             "engine.resolve",
             "engine.compute",
@@ -294,6 +298,9 @@ final class Rooms {
         Room.of(
             "engine.sharing",
             10,
+            "text",
+            "engine.data",
+            "engine.weighing",
             "engine.resolve",
             "engine.compute",
             "engine.check",
@@ -325,7 +332,7 @@ final class Rooms {
                 "engine.weighing",
                 "engine.carryover",
                 "engine.trend")
-            .knowing(Step.class, Property.class),
+            .knowing(Step.class, Property.class, Range.class, Amount.class),
         // A plan prints how limits stand beside the analysis it expects; it makes no finding.
         Room.of(
             "engine.plan",
@@ -369,7 +376,8 @@ final class Rooms {
                 "engine.sharing",
                 "engine.records",
                 "engine.plan")
-            .knowing(Step.class, Bound.class, Demand.class, LabelVerdict.Outcome.class)
+            .knowing(
+                Step.class, Bound.class, Demand.class, LabelVerdict.Outcome.class, Ordering.class)
             .using("com.github.difflib..", "j2html.."),
         Room.of(
                 "engine.site",

@@ -30,6 +30,10 @@ import java.util.function.Consumer;
 final class FeedMoves {
   static final Code DAY = new Code("feed-moved-on-wrong-day");
   static final Code UNRELEASED = new Code("delivered-not-released");
+
+  /** More than this part of a batch is hardly kept on a shelf; common practice, no source. */
+  private static final double MOST_KEPT = 0.05;
+
   static final Code SAMPLE = new Code("sample-larger-than-batch");
 
   private final FeedTables tables;
@@ -149,11 +153,23 @@ final class FeedMoves {
   private static Optional<Finding> samples(BatchRecord record) {
     double of = record.bagged().map(Located::thing).filter(kg -> kg > 0).orElse(record.kg());
     double kg = record.samples().stream().mapToDouble(Sample::kg).sum();
+    Optional<Sample> largest =
+        record.samples().stream().max((one, other) -> Double.compare(one.kg(), other.kg()));
     return kg <= of
-        ? Optional.empty()
-        : record.samples().stream()
-            .max((one, other) -> Double.compare(one.kg(), other.kg()))
-            .map(largest -> sample(record, largest, kg, of));
+        ? largest.filter(one -> one.kg() > MOST_KEPT * of).map(one -> much(record, one, of))
+        : largest.map(one -> sample(record, one, kg, of));
+  }
+
+  private static Finding much(BatchRecord record, Sample sample, double of) {
+    return RecordFigureOff.told(
+        sample.written(),
+        "a sample of "
+            + Figures.plain(sample.kg(), Unit.KG)
+            + " is kept of "
+            + record.number()
+            + ", of which there are "
+            + Figures.plain(of, Unit.KG),
+        Optional.of(Figures.plain(sample.kg() / 10, Unit.KG)));
   }
 
   private static Finding sample(BatchRecord record, Sample largest, double kg, double of) {

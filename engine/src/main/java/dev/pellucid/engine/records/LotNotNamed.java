@@ -29,8 +29,9 @@ final class LotNotNamed implements RecordRule {
     }
   }
 
+  /** A number that is written and is none was told where it was read. */
   private static boolean isUntold(Entry entry) {
-    return entry.lot().isEmpty() && entry.bin().isEmpty();
+    return entry.written().isBlank() && entry.bin().isEmpty();
   }
 
   /** Whether the store had any by then; what came later accuses no batch. */

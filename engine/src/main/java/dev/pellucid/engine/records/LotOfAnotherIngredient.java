@@ -25,6 +25,8 @@ final class LotOfAnotherIngredient implements RecordRule {
       lot.map(Lot::ingredient)
           .or(() -> batch.batch(used.entry()).map(BatchRecord::code))
           .filter(what -> !what.equals(line))
+          // That it is made of itself is told by itself.
+          .filter(what -> !used.entry().lot().equals(batch.record().number()))
           .ifPresent(
               what ->
                   out.accept(

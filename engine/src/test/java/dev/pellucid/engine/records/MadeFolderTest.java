@@ -30,6 +30,13 @@ class MadeFolderTest {
 
   @TempDir Path copy = Path.of("");
 
+  private static final String DELIVERED =
+      """
+      delivered:
+        - {day: 2026-11-20, by: store, to: Withybeck Fish Farm, bags: 2, note: DN-114}
+        - {day: 2026-11-23, by: store, to: Reedmere Ponds, bags: 1, note: DN-117}
+      """;
+
   @Test
   void theTallySaysHowManyRecordsWereHeldAgainstTheirRecipes() throws IOException {
     CheckReport report = OwnFolder.check(EXAMPLE, LocalDate.of(2026, 11, 25));
@@ -85,7 +92,10 @@ class MadeFolderTest {
   @Test
   void heldIsAWarningAndRejectedIsSilent() throws IOException {
     SlippedFolder slipped =
-        folder().with(CF, "weight: 28.00 kg", "weight: 8.00 kg").with(CF, "released", "held");
+        folder()
+            .with(CF, "weight: 28.00 kg", "weight: 8.00 kg")
+            .with(CF, "decision: released", "decision: held")
+            .with(CF, DELIVERED, "");
     assertEquals(0, errors(slipped), slipped.text());
     assertTrue(slipped.text().contains("note: with it, as made, crude-protein is"), slipped.text());
     slipped.with(CF, "decision: held", "decision: rejected");
@@ -110,10 +120,13 @@ class MadeFolderTest {
   void whatIsPlannedCountsToo() throws IOException {
     SlippedFolder slipped = folder().with(LOTS, "quantity: 800 kg", "quantity: 70 kg");
     List<Finding> found = slipped.findings();
-    assertEquals(List.of("lot-quantity-off", "lot-overdrawn"), slipped.codes(), slipped.text());
-    assertEquals(Severity.ERROR, found.get(1).severity());
     assertEquals(
-        "of lot FO-3301 68.5 kg are left, TG-44-2026-12-01-1 takes 70 kg", found.get(1).headline());
+        List.of("pack-above-deliveries", "lot-quantity-off", "lot-overdrawn"),
+        slipped.codes(),
+        slipped.text());
+    assertEquals(Severity.ERROR, found.get(2).severity());
+    assertEquals(
+        "of lot FO-3301 68.5 kg are left, TG-44-2026-12-01-1 takes 70 kg", found.get(2).headline());
   }
 
   @Test

@@ -214,8 +214,18 @@ class RecordsTogetherTest {
     are();
     one("delivered:\n" + delivered("20", "bags: 1") + count.formatted("40"));
     are("one:7 warning feed-count-off");
-    one("delivered:\n" + delivered("22", "bags: 1") + count.formatted("40"));
+    one("delivered:\n" + delivered("22", "bags: 1") + count.formatted("57"));
     are();
+  }
+
+  @Test
+  void muchLessThanTheBooksSayIsTold() throws IOException {
+    String count = "counted:\n  - {day: 2026-11-21, by: x, weight: %s kg}\n";
+    one("delivered:\n" + delivered("20", "bags: 1") + count.formatted("3.25"));
+    are("one:7 warning feed-count-off");
+    assertTrue(found().get(0).headline().endsWith("by the books there are 32.5 kg"));
+    one("samples:\n  - {weight: 4 kg, place: x}\n");
+    are("one:5 warning record-figure-off");
   }
 
   @Test

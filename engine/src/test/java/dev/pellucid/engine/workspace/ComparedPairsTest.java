@@ -3,6 +3,7 @@ package dev.pellucid.engine.workspace;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.pellucid.engine.SheetTexts;
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.FindingsMoved;
 import dev.pellucid.engine.compare.Found;
@@ -196,7 +197,10 @@ class ComparedPairsTest {
     Map<String, String> sheets = new TreeMap<>();
     Version version = Version.committed("1a2b3c4");
     for (Sheet sheet : new SheetsGoal(texts.without(records), DAY, version).run().sheets()) {
-      sheets.put(sheet.code(), sheet.text() + sheet.label().map(label -> label.text()).orElse(""));
+      sheets.put(
+          sheet.code(),
+          SheetTexts.withoutFingerprint(sheet.text())
+              + sheet.label().map(label -> label.text()).orElse(""));
     }
     return sheets;
   }

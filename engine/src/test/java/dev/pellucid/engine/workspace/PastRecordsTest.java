@@ -250,9 +250,9 @@ class PastRecordsTest {
     assertEquals(1, codes(whole, RECORD).stream().filter("released-changed"::equals).count(), said);
     folder.change(
         RECORD,
-        "release: {decision: released, by: shift lead}",
+        "release: {decision: released, by: shift lead, day: 2026-11-19}",
         """
-        release: {decision: released, by: shift lead}
+        release: {decision: released, by: shift lead, day: 2026-11-19}
         corrections:
           - {day: 2026-11-20, by: shift lead, line: maize, was: 8.002 kg, because: misread}
         results:
@@ -269,12 +269,12 @@ class PastRecordsTest {
   @Test
   void unreleasedAndGoneAreToldToo() {
     folder.commit();
-    folder.change(RECORD, "release: {decision: released, by: shift lead}", "");
+    folder.change(RECORD, "release: {decision: released, by: shift lead, day: 2026-11-19}", "");
     String said = said(now(), RECORD);
     assertTrue(said.contains("release was taken out: decision released, by shift lead"), said);
     folder.write(
         "batches/2026/" + CF + ".yaml",
-        folder.text(RECORD) + "release: {decision: released, by: shift lead}\n");
+        folder.text(RECORD) + "release: {decision: released, by: shift lead, day: 2026-11-19}\n");
     folder.remove(RECORD);
     assertFalse(all(now()).contains("released-changed"), all(now()));
     folder.remove("batches/2026/" + CF + ".yaml");
