@@ -26,7 +26,20 @@ final class LotNotReleased implements RecordRule {
       batch
           .batch(used.entry())
           .filter(source -> isStopped(source, batch))
-          .ifPresent(source -> out.accept(finding(batch, used, source)));
+          .ifPresent(source -> out.accept(finding(batch, used.entry().lotPlace(), source)));
+    }
+    batch
+        .record()
+        .bags()
+        .flatMap(BatchRecord.Bags::begunWith)
+        .ifPresent(bag -> partBag(batch, bag, out));
+  }
+
+  /** A part bag of such a batch that was filled up. */
+  private static void partBag(MadeBatch batch, BatchRecord.BegunWith bag, Consumer<Finding> out) {
+    BatchRecord source = batch.tables().batches().get(bag.batch());
+    if (source != null && isStopped(source, batch)) {
+      out.accept(finding(batch, bag.place(), source));
     }
   }
 
@@ -37,7 +50,7 @@ final class LotNotReleased implements RecordRule {
         : source.isRejected() || source.isHeld();
   }
 
-  private static Finding finding(MadeBatch batch, Used used, BatchRecord source) {
+  private static Finding finding(MadeBatch batch, Span at, BatchRecord source) {
     Optional<Since.Decided> later = later(source, batch);
     String by =
         later.map(it -> it.signed().by()).orElse(source.release().map(Release::by).orElse(""));
@@ -52,7 +65,7 @@ final class LotNotReleased implements RecordRule {
     Finding finding =
         Finding.error(
                 CODE,
-                used.entry().lotPlace(),
+                at,
                 "batch "
                     + source.number()
                     + was(

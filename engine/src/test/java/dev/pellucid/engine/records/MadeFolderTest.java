@@ -178,4 +178,21 @@ class MadeFolderTest {
   private SlippedFolder folder() throws IOException {
     return SlippedFolder.withRecords(copy);
   }
+
+  @Test
+  void aPartBagOfARejectedBatchIsToldAtTheBag() throws IOException {
+    String bags = "bags: {full: 3, of: 25 kg, rest: 21.9 kg";
+    SlippedFolder slipped =
+        folder()
+            .with(MIN, "decision: released", "decision: rejected")
+            .with(
+                CF, bags + "}", bags + ", begun-with: {batch: MIN-WW-2026-11-12-1, weight: 1 kg}}");
+    List<Integer> lines =
+        slipped.findings().stream()
+            .filter(one -> one.code().text().equals("lot-not-released"))
+            .map(one -> one.span().from().line())
+            .toList();
+    assertEquals(2, lines.size(), slipped.text());
+    assertTrue(lines.get(1) > lines.get(0), slipped.text());
+  }
 }
