@@ -31,7 +31,7 @@ public final class ClosedRecord {
 
   private final SourceFile file;
   private final Map<String, Leaf> leaves = new LinkedHashMap<>();
-  private final boolean released;
+  private final boolean closed;
 
   /**
    * One piece of text.
@@ -70,7 +70,8 @@ public final class ClosedRecord {
   private ClosedRecord(SourceFile file) {
     this.file = file;
     Optional<Mapping> root = YamlReader.read(file).root().flatMap(ClosedRecord::mapping);
-    this.released = root.filter(ClosedRecord::isReleased).isPresent();
+    this.closed =
+        root.filter(ClosedRecord::isReleased).filter(ClosedRecord::tellsState).isPresent();
     root.ifPresent(
         all -> {
           for (Entry entry : all.entries()) {
@@ -86,9 +87,16 @@ public final class ClosedRecord {
     return new ClosedRecord(file);
   }
 
-  /** Whether the batch was released in it, then or by a later decision. */
-  public boolean isReleased() {
-    return released;
+  /**
+   * Whether the batch was released in it, then or by a later decision, and it says what it was made
+   * from. A record that does not was kept before anybody held records to their day.
+   */
+  public boolean isClosed() {
+    return closed;
+  }
+
+  private static boolean tellsState(Mapping root) {
+    return value(root, BatchVocabulary.MADE_FROM.name()).isPresent();
   }
 
   private static boolean isReleased(Mapping root) {

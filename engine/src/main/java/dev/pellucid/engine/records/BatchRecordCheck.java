@@ -15,8 +15,6 @@ import dev.pellucid.engine.trend.MeasuredBatch;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
-import dev.pellucid.text.Meant;
-import dev.pellucid.text.NearNames;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -34,8 +32,6 @@ import java.util.stream.Stream;
  * two. Where a folder has neither, nothing is done.
  */
 public final class BatchRecordCheck {
-  static final Code NO_RECIPE = new Code("record-of-no-recipe");
-  static final Code NOT_RECKONED = new Code("made-not-reckoned");
 
   private static final List<RecordRule> RULES =
       List.of(
@@ -93,7 +89,11 @@ public final class BatchRecordCheck {
             RULES.stream().map(RecordRule::code),
             Following.codes().stream(),
             RebalancedOrder.codes().stream(),
-            Stream.of(NO_RECIPE, NOT_RECKONED, UnlikeLibrary.CODE, ModifiedLot.CODE),
+            Stream.of(
+                RecordFindings.NO_RECIPE,
+                RecordFindings.NOT_RECKONED,
+                UnlikeLibrary.CODE,
+                ModifiedLot.CODE),
             StoreCheck.codes().stream(),
             LotsTogether.codes().stream(),
             RecordsTogether.codes().stream(),
@@ -202,7 +202,11 @@ public final class BatchRecordCheck {
             ? Optional.empty()
             : recipes.of(ordered.feed().recipe(), record, order).map(computer::compute);
     List<Finding> unreckoned =
-        made.filter(it -> it.feed().isEmpty()).map(it -> notReckoned(record)).stream().toList();
+        made
+            .filter(it -> it.feed().isEmpty())
+            .map(it -> RecordFindings.notReckoned(record))
+            .stream()
+            .toList();
     Map<String, CarryOver> left = new HashMap<>();
     following
         .left(record, () -> made.flatMap(Computation::feed).or(() -> Optional.of(planned)))
@@ -240,27 +244,6 @@ public final class BatchRecordCheck {
     List<Finding> findings = new ArrayList<>();
     following.check(record, residues, findings::add);
     return findings;
-  }
-
-  /** What a record takes of lots that it is not held against. */
-  public static List<Use> uses(BatchRecord record) {
-    List<Use> uses = new ArrayList<>();
-    for (BatchRecord.Entry entry : record.entries()) {
-      double kg = entry.kg().orElse(0);
-      if (!entry.lot().isEmpty() || Bins.isFromBin(entry)) {
-        uses.add(
-            new Use(
-                entry.lot(),
-                Bins.isFromBin(entry) ? entry.bin() : "",
-                record.number(),
-                record.day(),
-                kg,
-                kg / record.kg(),
-                record.isMade(),
-                entry.lotPlace()));
-      }
-    }
-    return uses;
   }
 
   /**
@@ -370,7 +353,7 @@ public final class BatchRecordCheck {
     }
     for (BatchRecord record : tables.batches().values()) {
       if (!codes.contains(record.code()) && !isOfItsOwnState(record)) {
-        out.accept(noRecipe(record, codes));
+        out.accept(RecordFindings.noRecipe(record, codes));
       }
     }
     Stock stock = new Stock(tables, uses, overMaxima.barred(tables));
@@ -412,45 +395,6 @@ public final class BatchRecordCheck {
       RULES.forEach(rule -> rule.look(batch, said::add));
       Folded.tell(batch, said, out);
     }
-    return batch.used().stream()
-        .filter(used -> !used.entry().lot().isEmpty() || Bins.isFromBin(used.entry()))
-        .map(
-            used ->
-                new Use(
-                    used.entry().lot(),
-                    Bins.isFromBin(used.entry()) ? used.entry().bin() : "",
-                    record.number(),
-                    record.day(),
-                    used.kg(),
-                    used.ask().kg() / order.kg(),
-                    record.isMade(),
-                    used.entry().lotPlace()))
-        .toList();
-  }
-
-  /** A record of what there is no recipe for, where it was made from. */
-  public static Finding noRecipe(BatchRecord record, Collection<String> codes) {
-    List<String> near = NearNames.of(record.code(), codes);
-    Finding finding =
-        Finding.error(
-            NO_RECIPE,
-            record.declared().file().beginning(),
-            "this is a batch of " + record.code() + ", and there is no such recipe or premix");
-    return finding.helping(
-        Meant.question(near)
-            .orElse("name the file by the code of the recipe, or bring the recipe back"));
-  }
-
-  private static Finding notReckoned(BatchRecord record) {
-    return Finding.error(
-            NOT_RECKONED,
-            record
-                .drying()
-                .flatMap(it -> it.last())
-                .map(it -> it.place())
-                .orElse(record.declared()),
-            "as recorded this batch would leave the dryer wetter than it went in")
-        .noting("its limits were not checked")
-        .helping("look at the water, and at the last moisture that was read");
+    return Use.of(batch);
   }
 }

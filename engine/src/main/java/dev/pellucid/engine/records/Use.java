@@ -1,7 +1,10 @@
 package dev.pellucid.engine.records;
 
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
+import java.util.List;
 
 /**
  * What a batch takes of a lot.
@@ -22,6 +25,40 @@ public record Use(
     double share,
     boolean made,
     Span place) {
+  /** What a record takes, whatever it is held against. */
+  public static List<Use> of(BatchRecord record) {
+    return record.entries().stream()
+        .filter(Use::isOfStore)
+        .map(entry -> of(record, entry, entry.kg().orElse(0), entry.kg().orElse(0) / record.kg()))
+        .toList();
+  }
+
+  /** What a batch takes for the lines that it was ordered by. */
+  static List<Use> of(MadeBatch batch) {
+    return batch.used().stream()
+        .filter(used -> isOfStore(used.entry()))
+        .map(
+            used ->
+                of(batch.record(), used.entry(), used.kg(), used.ask().kg() / batch.order().kg()))
+        .toList();
+  }
+
+  private static boolean isOfStore(Entry entry) {
+    return !entry.lot().isEmpty() || Bins.isFromBin(entry);
+  }
+
+  private static Use of(BatchRecord record, Entry entry, double kg, double share) {
+    return new Use(
+        entry.lot(),
+        Bins.isFromBin(entry) ? entry.bin() : "",
+        record.number(),
+        record.day(),
+        kg,
+        share,
+        record.isMade(),
+        entry.lotPlace());
+  }
+
   boolean isFromBin() {
     return lot.isEmpty();
   }

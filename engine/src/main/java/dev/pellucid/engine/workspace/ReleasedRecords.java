@@ -105,7 +105,7 @@ final class ReleasedRecords {
       String text = one.text().orElse("");
       if (text.contains("released")) {
         ClosedRecord record = ClosedRecord.of(new SourceFile(one.path(), text));
-        if (record.isReleased()) {
+        if (record.isClosed()) {
           return Optional.of(new Released(one, record));
         }
       }
@@ -183,6 +183,7 @@ final class ReleasedRecords {
 
   private Optional<BatchRecord> anyReleased() {
     return shared.tables().batches().values().stream()
+        .filter(it -> it.madeFrom().isPresent())
         .filter(
             it ->
                 it.release().filter(r -> r.decision() == BatchRecord.Decision.RELEASED).isPresent())

@@ -4,8 +4,8 @@ import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.BatchRecord.Located;
 import dev.pellucid.engine.data.BatchRecord.MadeFrom;
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.records.BatchRecordCheck.Looked;
+import dev.pellucid.engine.records.RecordFindings;
 import dev.pellucid.engine.records.Use;
 import dev.pellucid.engine.trend.MeasuredBatch;
 import dev.pellucid.finding.Finding;
@@ -73,7 +73,7 @@ final class Verdicts {
   }
 
   private void leave(BatchRecord record) {
-    uses.addAll(BatchRecordCheck.uses(record));
+    uses.addAll(Use.of(record));
     readThen.put(record.declared().file().path(), Set.of());
   }
 
@@ -86,9 +86,9 @@ final class Verdicts {
     Shared shared = state.shared();
     if (!state.has(record.code())) {
       findings.add(
-          BatchRecordCheck.noRecipe(record, shared.trees().called())
+          RecordFindings.noRecipe(record, shared.trees().called())
               .noting("looked for in " + commit(record).map(it -> "commit " + it).orElse("today")));
-      uses.addAll(BatchRecordCheck.uses(record));
+      uses.addAll(Use.of(record));
       return;
     }
     Optional<String> unread = UnreadThen.of(record, today, shared.tables());

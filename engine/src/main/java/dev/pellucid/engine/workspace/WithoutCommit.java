@@ -47,6 +47,10 @@ final class WithoutCommit {
                 + (one ? "it is" : "they are")
                 + " judged by the recipes and limits of today");
     return (one ? finding : finding.noting(named(records)))
+        .noting(
+            one
+                ? "nor is it held to what it was when it was released"
+                : "nor are they held to what they were when they were released")
         .helping(
             "copy the line made-from from the sheet into the record before it is released; of one"
                 + " that is fed or gone write closed: yes");

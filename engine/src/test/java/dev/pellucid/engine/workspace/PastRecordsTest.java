@@ -267,8 +267,18 @@ class PastRecordsTest {
   }
 
   @Test
-  void unreleasedAndGoneAreToldToo() {
+  void whatSaysNothingOfItsStateIsNotClosedYet() {
     folder.commit();
+    folder.change(RECORD, "lot: MZ-114, weight: 8.002 kg", "lot: MZ-114, weight: 8.01 kg");
+    assertFalse(all(now()).contains("released-changed"), all(now()));
+    assertTrue(
+        all(now()).contains("nor are they held to what they were when they were released"),
+        all(now()));
+  }
+
+  @Test
+  void unreleasedAndGoneAreToldToo() {
+    made();
     folder.change(RECORD, "release: {decision: released, by: shift lead, day: 2026-11-19}", "");
     String said = said(now(), RECORD);
     assertTrue(said.contains("release was taken out: decision released, by shift lead"), said);
