@@ -2,6 +2,7 @@ package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedTables;
+import dev.pellucid.engine.records.Recipes;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.syntax.FeedFile.PremixFile;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -23,14 +25,17 @@ import java.util.stream.Stream;
  * The names of the lines of each recipe and premix that a batch record is of, as its file tells
  * them today, whatever else is wrong with it.
  */
-final class BatchLines {
+final class BatchLines implements Recipes {
   private final Map<String, List<String>> byCode = new TreeMap<>();
   private final Map<String, String> plants = new TreeMap<>();
+  private final Set<String> premixes;
+  private final Set<String> feeds = new TreeSet<>();
   private final FeedTables tables;
   private final List<Unsearched> unread = new ArrayList<>();
 
   BatchLines(Trees trees, FeedTables tables) {
     this.tables = tables;
+    this.premixes = trees.premixPaths().keySet();
     List<PremixFile> premixes = trees.premixes(new ArrayList<>());
     TreeSet<String> codes = new TreeSet<>();
     tables.batches().values().stream().map(BatchRecord::code).forEach(codes::add);
@@ -41,14 +46,20 @@ final class BatchLines {
           trees.path(code).flatMap(path -> trees.recipe(path, new ArrayList<>()));
       premix.ifPresent(this::premix);
       recipe.ifPresent(this::recipe);
-      if (byCode.getOrDefault(code, List.of()).isEmpty()) {
+      if (lines(code).isEmpty()) {
         unread.add(new Unsearched.Code(code));
       }
     }
   }
 
-  Map<String, List<String>> byCode() {
-    return byCode;
+  @Override
+  public List<String> lines(String code) {
+    return byCode.getOrDefault(code, List.of());
+  }
+
+  @Override
+  public boolean isFeed(String code) {
+    return feeds.contains(code) && !premixes.contains(code);
   }
 
   /** Recipes and premixes that do not tell all of their lines. */
@@ -61,7 +72,8 @@ final class BatchLines {
    * Where a folder has one plant at most, all is made at one; else it is absent for what cannot be
    * read.
    */
-  Optional<String> plant(String code) {
+  @Override
+  public Optional<String> plant(String code) {
     return tables.plants().size() < 2
         ? Optional.of(usual())
         : Optional.ofNullable(plants.get(code));
@@ -77,6 +89,7 @@ final class BatchLines {
 
   private void recipe(RecipeFile file) {
     plant(file.source(), told(file));
+    feeds.add(file.source().stem());
     add(file.source(), List.of(), Stream.of(file.mix(), file.coat()));
   }
 

@@ -24,7 +24,7 @@ public final class RecallGoal {
   private final PrintedPaths paths;
 
   private RecallGoal(Texts folder, LocalDate day, PrintedPaths paths) {
-    this.store = new SearchedStore(folder);
+    this.store = new SearchedStore(folder, day);
     this.day = day;
     this.paths = paths;
   }

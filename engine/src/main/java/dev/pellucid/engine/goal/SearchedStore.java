@@ -20,6 +20,7 @@ import dev.pellucid.text.NearNames;
 import dev.pellucid.text.Plural;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.SourceFile;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -49,7 +50,10 @@ final class SearchedStore {
   private final Tracer tracer;
   private final Supplier<Shared> recipes;
 
-  SearchedStore(Texts folder) {
+  /**
+   * @param today a batch that is planned for an earlier day may have been made, or not
+   */
+  SearchedStore(Texts folder, LocalDate today) {
     this.folder = folder;
     ReadFolder read = ReadFolder.of(folder);
     this.tables = read.tables();
@@ -59,7 +63,7 @@ final class SearchedStore {
     notRead(read.findings().stream().sorted().toList());
     BatchLines lines = new BatchLines(read.trees(), tables);
     unsearched.addAll(lines.unread());
-    this.tracer = new Tracer(tables, lines.byCode(), lines::plant, this::order);
+    this.tracer = new Tracer(tables, lines, this::order, today);
   }
 
   /** Makes a thing when it is first asked for. */

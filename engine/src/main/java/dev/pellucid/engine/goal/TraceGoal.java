@@ -6,6 +6,7 @@ import dev.pellucid.engine.records.Trace.Back;
 import dev.pellucid.engine.records.Tracer;
 import dev.pellucid.engine.report.TraceText;
 import dev.pellucid.text.PrintedPaths;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,8 +15,9 @@ import java.util.Optional;
 public final class TraceGoal {
   private final SearchedStore store;
 
+  /** It is asked on no day: whatever is planned may be made in any order. */
   public TraceGoal(Texts folder) {
-    this.store = new SearchedStore(folder);
+    this.store = new SearchedStore(folder, LocalDate.MAX);
   }
 
   /**

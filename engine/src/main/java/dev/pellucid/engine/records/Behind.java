@@ -167,7 +167,7 @@ final class Behind {
     for (Turn turn : order.mayBeAfter(page)) {
       if (turns.add(turn.id() + " " + page.key())) {
         turn.last().stream()
-            .filter(one -> LineOrder.isPossible(one, page))
+            .filter(one -> order.isPossible(one, page))
             .forEach(one -> put(one.key(), Asks.MIX));
       }
     }

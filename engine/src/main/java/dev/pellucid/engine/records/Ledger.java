@@ -36,7 +36,7 @@ import java.util.stream.Stream;
  */
 final class Ledger implements Pages.Names {
   private final FeedTables tables;
-  private final Map<String, List<String>> lines;
+  private final Recipes recipes;
   private final Bins bins;
   private final PutInto put;
   private final Map<String, String> formerly = new HashMap<>();
@@ -56,15 +56,11 @@ final class Ledger implements Pages.Names {
   private final Map<String, Set<String>> named = new HashMap<>();
 
   /**
-   * @param lines the names of the lines of each recipe and premix, by its code
    * @param orders what a batch that is still planned is to be made of, where it can be reckoned
    */
-  Ledger(
-      FeedTables tables,
-      Map<String, List<String>> lines,
-      Function<BatchRecord, Optional<BatchTarget>> orders) {
+  Ledger(FeedTables tables, Recipes recipes, Function<BatchRecord, Optional<BatchTarget>> orders) {
     this.tables = tables;
-    this.lines = lines;
+    this.recipes = recipes;
     this.bins = new Bins(tables);
     for (Ingredient ingredient : tables.ingredients().values()) {
       ingredient.formerly().forEach(name -> formerly.put(name, ingredient.name()));
@@ -236,7 +232,7 @@ final class Ledger implements Pages.Names {
   @Override
   public List<String> leftOut(BatchRecord record) {
     List<String> told = record.entries().stream().map(entry -> kind(entry.line())).toList();
-    return lines.getOrDefault(record.code(), List.of()).stream()
+    return recipes.lines(record.code()).stream()
         .filter(line -> !told.contains(kind(line)))
         .toList();
   }

@@ -205,7 +205,9 @@ final class Links {
   private Few untold(Page page, Turn turn) {
     Set<String> all = ofTurn.computeIfAbsent(turn.id(), none -> last(turn));
     Set<String> not = new HashSet<>(Set.of(page.key()));
-    order.next(page.key()).forEach(next -> not.add(next.key()));
+    order.next(page.key()).stream()
+        .filter(next -> !order.isPossible(next, page))
+        .forEach(next -> not.add(next.key()));
     List<String> of = all.stream().filter(one -> !not.contains(one)).limit(NAMED).toList();
     int none = (int) not.stream().filter(all::contains).count();
     return new Few(of, all.size() - none - of.size());

@@ -148,8 +148,8 @@ final class Reach {
     next(order.next(page.key()));
     for (Turn turn : order.mayBeBefore(page)) {
       List<Page> left = waiting.computeIfAbsent(turn.id(), none -> new ArrayList<>(turn.first()));
-      next(left.stream().filter(one -> LineOrder.isPossible(page, one)).toList());
-      left.removeIf(one -> LineOrder.isPossible(page, one));
+      next(left.stream().filter(one -> order.isPossible(page, one)).toList());
+      left.removeIf(one -> order.isPossible(page, one));
     }
   }
 

@@ -190,7 +190,7 @@ final class Recalling {
   private List<String> second() {
     return concerned()
         .filter(page -> !found.isInMix(page))
-        .flatMap(page -> order.next(page.key()).stream())
+        .flatMap(order::comesNext)
         .filter(page -> !found.concerns(page))
         .map(Page::number)
         .distinct()
@@ -204,7 +204,7 @@ final class Recalling {
         .fines()
         .filter(fines -> ledger.put().fines(record).isEmpty())
         .ifPresent(fines -> words(not, page, "fines", fines.to(), fines.kg()));
-    boolean after = LineOrder.before(page).flatMap(ledger::page).filter(found::isInMix).isPresent();
+    boolean after = order.comesAfter(page).anyMatch(found::isInMix);
     boolean flushedLot =
         record.flushed().filter(it -> Ledger.key(it.lot()).equals(found.key())).isPresent();
     record

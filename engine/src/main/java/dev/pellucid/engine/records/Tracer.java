@@ -13,6 +13,7 @@ import dev.pellucid.engine.records.Trace.Maybe;
 import dev.pellucid.engine.records.Trace.Onward;
 import dev.pellucid.engine.records.Trace.Unknown;
 import dev.pellucid.engine.records.Trace.Way;
+import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -41,19 +42,17 @@ public final class Tracer {
   private final Books books;
 
   /**
-   * @param lines the names of the lines of each recipe and premix, by its code
-   * @param plants the plant at which a recipe or premix is made, by its code; the same name for all
-   *     that name none; absent where nobody knows
    * @param orders what a batch that is still planned is to be made of, where it can be reckoned
+   * @param today a batch that is planned for an earlier day may have been made, or not
    */
   public Tracer(
       FeedTables tables,
-      Map<String, List<String>> lines,
-      Function<String, Optional<String>> plants,
-      Function<BatchRecord, Optional<BatchTarget>> orders) {
-    this.ledger = new Ledger(tables, lines, orders);
+      Recipes recipes,
+      Function<BatchRecord, Optional<BatchTarget>> orders,
+      LocalDate today) {
+    this.ledger = new Ledger(tables, recipes, orders);
     this.descent = new Descent(ledger.pages());
-    this.order = new LineOrder(ledger.pages(), plants);
+    this.order = new LineOrder(ledger.pages(), recipes, today);
     this.things = new Things(tables, ledger, descent);
     this.books = new Books(ledger, descent);
   }

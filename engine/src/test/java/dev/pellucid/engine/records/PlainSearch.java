@@ -159,30 +159,44 @@ final class PlainSearch {
     if (before == null || before == batch) {
       return false;
     }
-    if (!batch.after().isEmpty()) {
-      return batch.after().equals(before.number());
+    if (batch.after().equals(before.number())) {
+      return true;
     }
-    boolean followed = mill.batches.stream().anyMatch(one -> one.after().equals(before.number()));
-    return !followed
-        && !before.after().equals(batch.number())
+    boolean followed =
+        mill.batches.stream().anyMatch(one -> tells(one, before) && one.isMade() && isFeed(one));
+    return mill.batches.stream().noneMatch(one -> tells(batch, one))
+        && !followed
+        && !tells(before, batch)
         && plant(before).equals(plant(batch))
-        && (before.day().equals(batch.day()) || before.day().equals(lastDayBefore(batch)));
+        && !before.day().isAfter(batch.day())
+        && mill.batches.stream().noneMatch(one -> takesUp(one, before, batch));
+  }
+
+  /** Whether a record tells what came before, and it can be so. */
+  private static boolean tells(Batch batch, Batch before) {
+    return batch != before
+        && batch.after().equals(before.number())
+        && !before.day().isAfter(batch.day())
+        && (before.isMade() || !batch.isMade());
+  }
+
+  private boolean isFeed(Batch batch) {
+    return !mill.premixes.contains(batch.code());
+  }
+
+  /** Whether a batch was made between two others and took up what the first left behind. */
+  private boolean takesUp(Batch one, Batch before, Batch batch) {
+    boolean inItsTurn = one.isMade() || !one.day().isBefore(mill.today);
+    return plant(one).equals(plant(batch))
+        && one.day().isAfter(before.day())
+        && one.day().isBefore(batch.day())
+        && isFeed(one)
+        && inItsTurn
+        && mill.batches.stream().noneMatch(other -> tells(one, other));
   }
 
   private String plant(Batch batch) {
     return mill.plants.get(batch.code());
-  }
-
-  private LocalDate lastDayBefore(Batch batch) {
-    LocalDate last = LocalDate.MIN;
-    for (Batch one : mill.batches) {
-      if (plant(one).equals(plant(batch))
-          && one.day().isBefore(batch.day())
-          && one.day().isAfter(last)) {
-        last = one.day();
-      }
-    }
-    return last;
   }
 
   // From one number into one batch.

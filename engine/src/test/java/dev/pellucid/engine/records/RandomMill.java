@@ -74,11 +74,13 @@ final class RandomMill {
   final Map<String, List<LocalDate>> emptied = new TreeMap<>();
   final List<Delivery> lots = new ArrayList<>();
   final List<Batch> batches = new ArrayList<>();
-  private final TreeSet<String> premixes = new TreeSet<>();
+  final LocalDate today;
+  final TreeSet<String> premixes = new TreeSet<>();
   private final List<String> numbered = new ArrayList<>();
 
   RandomMill(long seed) {
     this.random = new Random(seed);
+    this.today = day();
     List<String> usable = new ArrayList<>();
     for (int i = 0; i < 2 + random.nextInt(4); i++) {
       usable.add("meal-" + (char) ('a' + i));

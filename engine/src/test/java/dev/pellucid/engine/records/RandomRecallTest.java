@@ -74,9 +74,9 @@ class RandomRecallTest {
     Tracer tracer =
         new Tracer(
             tables,
-            mill.recipes,
-            code -> Optional.ofNullable(mill.plants.get(code)),
-            none -> Optional.empty());
+            new MadeBy(mill.recipes, mill.plants, mill.premixes),
+            none -> Optional.empty(),
+            mill.today);
     for (String number : mill.numbers()) {
       onward(plain, tracer.onward(number), seed + number);
       answer(plain, tracer.recall(number), seed + number);

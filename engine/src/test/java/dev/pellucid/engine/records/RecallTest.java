@@ -17,6 +17,7 @@ import dev.pellucid.engine.workspace.ReadFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +37,8 @@ class RecallTest {
   private static final String NEXT = "F-2-2026-11-03-1";
   private static final String AFTER = "F-2-2026-11-06-1";
   private static final String PLANNED = "F-1-2026-12-01-1";
+
+  private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
   @TempDir Path folder = Path.of("");
 
@@ -136,7 +139,8 @@ class RecallTest {
             .toList());
     Map<String, List<String>> lines =
         Map.of("P-1", List.of("selenium", "maize"), "F-2", List.of("maize"));
-    return new Tracer(read.tables(), lines, code -> Optional.of(""), none -> Optional.empty());
+    return new Tracer(
+        read.tables(), MadeBy.atOnePlant(lines, "P-1"), none -> Optional.empty(), TODAY);
   }
 
   private Answer recall(String number) throws IOException {
