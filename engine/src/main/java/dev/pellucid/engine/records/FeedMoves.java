@@ -4,6 +4,7 @@ import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.BatchRecord.Bags;
 import dev.pellucid.engine.data.BatchRecord.Decision;
 import dev.pellucid.engine.data.BatchRecord.Located;
+import dev.pellucid.engine.data.BatchRecord.Release;
 import dev.pellucid.engine.data.BatchRecord.Sample;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Signed;
@@ -54,12 +55,14 @@ final class FeedMoves {
       for (Handed delivered : record.since().delivered()) {
         unreleased(record, delivered).ifPresent(out);
       }
+      record.samples().forEach(sample -> keptUntil(record, sample).ifPresent(out));
       samples(record).ifPresent(out);
     }
   }
 
   private static List<Signed> days(BatchRecord record) {
     List<Signed> days = new ArrayList<>();
+    record.release().flatMap(FeedMoves::signed).ifPresent(days::add);
     record.since().delivered().forEach(one -> days.add(one.signed()));
     record.since().returned().forEach(one -> days.add(one.signed()));
     record.since().disposed().forEach(one -> days.add(one.signed()));
@@ -68,6 +71,30 @@ final class FeedMoves {
     record.since().results().forEach(one -> days.add(one.signed()));
     record.since().decisions().forEach(one -> days.add(one.signed()));
     return days;
+  }
+
+  private static Optional<Signed> signed(Release release) {
+    return release
+        .day()
+        .map(day -> new Signed(day, release.by(), release.because(), release.place()));
+  }
+
+  private static Optional<Finding> keptUntil(BatchRecord record, Sample sample) {
+    return sample
+        .until()
+        .filter(until -> until.isBefore(record.day()))
+        .map(
+            until ->
+                Finding.error(
+                        DAY,
+                        sample.written(),
+                        record.number()
+                            + " was made on "
+                            + record.day()
+                            + ", and the sample is kept until "
+                            + until
+                            + ", before there was any of it")
+                    .helping("look for a slip in the year or the month"));
   }
 
   private Optional<Finding> day(BatchRecord record, Signed signed) {
@@ -133,7 +160,7 @@ final class FeedMoves {
   private static String released(BatchRecord record, LocalDate when) {
     return record
         .release()
-        .flatMap(BatchRecord.Release::day)
+        .flatMap(Release::day)
         .filter(day -> day.isAfter(when))
         .map(day -> "it was released on " + day + ": fix the day that is wrong")
         .orElse("write who released it and when: release: {decision: released, by: ..., day: ...}");
@@ -146,7 +173,7 @@ final class FeedMoves {
         .reduce((one, other) -> other.signed().day().isBefore(one.signed().day()) ? one : other)
         .map(Decided::signed)
         .map(Signed::place)
-        .or(() -> record.release().map(BatchRecord.Release::place));
+        .or(() -> record.release().map(Release::place));
   }
 
   /** Samples together; each weighs less than what is put into bags. */

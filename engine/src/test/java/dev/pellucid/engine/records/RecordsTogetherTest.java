@@ -192,6 +192,10 @@ class RecordsTogetherTest {
     are("one:5 warning feed-moved-on-wrong-day");
     one("complaints:\n  - {day: 2026-10-20, by: x, from: y, about: dust}\n");
     are("one:5 error feed-moved-on-wrong-day");
+    one("samples:\n  - {weight: 100 g, place: shelf 4, until: 2026-05-18}\n");
+    are("one:5 error feed-moved-on-wrong-day");
+    text("batches/" + ONE + ".yaml", FILLED.replace("day: 2026-11-19", "day: 2026-11-09"));
+    are("one:3 error feed-moved-on-wrong-day");
   }
 
   @Test
