@@ -80,10 +80,37 @@ record BatchNames(
         : KeyFindings.suggesting(finding, lot, known, "");
   }
 
+  /** What a record names an earlier batch for. */
+  enum Earlier {
+    ON_THE_LINE(
+        "cannot follow",
+        "write the batch that was made on the same line before it",
+        "or leave after out, where what was made before is not known"),
+    PART_BAG(
+        "cannot have been begun with a part bag of",
+        "write the batch whose part bag was filled up",
+        "or write a record of that batch first: whoever gets the bag gets feed of both");
+
+    private final String cannot;
+    private final String write;
+    private final String otherwise;
+
+    /**
+     * @param cannot what is said of a batch that cannot be it
+     * @param write what to write instead
+     * @param otherwise what to do where there is no record of it
+     */
+    Earlier(String cannot, String write, String otherwise) {
+      this.cannot = cannot;
+      this.write = write;
+      this.otherwise = otherwise;
+    }
+  }
+
   /** Whether a batch is one of the folder, another than this one, and not of a later day. */
-  boolean isBefore(Scalar before, String number, Remarks remarks) {
+  boolean isBefore(Scalar before, String number, Earlier as, Remarks remarks) {
     if (!batches.contains(before.text())) {
-      remarks.add(LotFindings.unknownBatch(before, notAfter(number)));
+      remarks.add(LotFindings.unknownBatch(before, notAfter(number), as.otherwise));
       return false;
     }
     boolean later = BatchNumber.day(before.text()).compareTo(BatchNumber.day(number)) > 0;
@@ -92,9 +119,11 @@ record BatchNames(
           LotFindings.record(
               before.span(),
               number
-                  + " cannot follow "
+                  + " "
+                  + as.cannot
+                  + " "
                   + (later ? before.text() + ", which is of a later day" : "itself"),
-              "write the batch that was made on the same line before it"));
+              as.write));
       return false;
     }
     return true;

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.BatchNames.Earlier;
 import dev.pellucid.engine.data.BatchRecord.Bags;
 import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.BatchRecord.Flushed;
@@ -59,7 +60,7 @@ final class BatchReader {
             size.orElse(1),
             fields
                 .text(BatchVocabulary.AFTER)
-                .filter(before -> names.isBefore(before, file.stem(), remarks))
+                .filter(before -> names.isBefore(before, file.stem(), Earlier.ON_THE_LINE, remarks))
                 .map(before -> new Located<>(before.text(), before.span())),
             fields.block(BatchVocabulary.FLUSHED).flatMap(this::flushed),
             entries,

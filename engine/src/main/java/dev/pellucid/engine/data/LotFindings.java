@@ -65,12 +65,15 @@ final class LotFindings {
         .helping("name the file by recipe, day and serial of the day: CG-36-2027-03-31-1.yaml");
   }
 
-  static Finding unknownBatch(Scalar number, List<String> earlier) {
+  /**
+   * @param otherwise what to do where the batch has no record
+   */
+  static Finding unknownBatch(Scalar number, List<String> earlier, String otherwise) {
     Finding finding =
         Finding.error(
             UNKNOWN_BATCH, number.span(), shown(number.text()) + " is not a batch of this folder");
     return KeyFindings.suggesting(finding, number, earlier, "there are ")
-        .helping("or leave after out, where what was made before is not known");
+        .helping(otherwise);
   }
 
   static Finding record(Span place, String sentence, String help) {

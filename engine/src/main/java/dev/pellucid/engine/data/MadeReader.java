@@ -1,5 +1,6 @@
 package dev.pellucid.engine.data;
 
+import dev.pellucid.engine.data.BatchNames.Earlier;
 import dev.pellucid.engine.data.BatchRecord.Bags;
 import dev.pellucid.engine.data.BatchRecord.BegunWith;
 import dev.pellucid.engine.data.BatchRecord.Fines;
@@ -139,7 +140,7 @@ final class MadeReader {
     Optional<Scalar> batch = block.text(BatchVocabulary.BEGUN_WITH_BATCH);
     OptionalDouble kg =
         figures.positive(block.text(BatchVocabulary.BEGUN_WITH_WEIGHT), Extent.WEIGHT);
-    return batch.isPresent() && kg.isPresent() && names.isBefore(batch.get(), number, remarks)
+    return batch.isPresent() && kg.isPresent() && names.isBefore(batch.get(), number, Earlier.PART_BAG, remarks)
         ? Optional.of(new BegunWith(batch.get().text(), kg.getAsDouble(), batch.get().span()))
         : Optional.empty();
   }

@@ -1,8 +1,10 @@
 package dev.pellucid.engine.records;
 
+import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.records.BatchTarget.TargetWeight;
 import dev.pellucid.engine.records.MadeBatch.Used;
+import dev.pellucid.engine.resolve.ResolvedRecipe.BatchSize;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
@@ -14,10 +16,17 @@ import java.util.function.Consumer;
 
 /**
  * All that was weighed is off by one factor: then it is not the weights that are wrong, but the
- * size of the batch they are held against.
+ * size of the batch they are held against. While nothing is weighed, a size is looked at that is
+ * that of the recipe with its point moved, and that no other batch of it has.
  */
 final class BatchSizeOff implements RecordRule {
   private static final Code CODE = new Code("batch-size-off");
+
+  /** A size is the usual one if it is so near; common practice, no source. */
+  private static final double NEAR = 0.05;
+
+  /** Another batch was as large if it had half of it or more, and no more than twice. */
+  private static final double AS_LARGE = 2;
 
   /** Of fewer lines a factor tells nothing. */
   private static final int FEWEST = 3;
@@ -32,6 +41,7 @@ final class BatchSizeOff implements RecordRule {
 
   @Override
   public void look(MadeBatch batch, Consumer<Finding> out) {
+    planned(batch).ifPresent(out);
     OptionalDouble factor = factor(batch);
     if (factor.isPresent()) {
       double kg = batch.order().kg();
@@ -48,6 +58,38 @@ final class BatchSizeOff implements RecordRule {
               .helping(Meant.question("size: " + meant))
               .helping("if so much was made on purpose, write that as the size of the batch"));
     }
+  }
+
+  private static Optional<Finding> planned(MadeBatch batch) {
+    BatchRecord record = batch.record();
+    Optional<BatchSize> usual = batch.order().feed().flatMap(feed -> feed.recipe().batch());
+    if (!record.isPlanned() || usual.isEmpty() || isUsual(batch)) {
+      return Optional.empty();
+    }
+    double kg = usual.get().kg();
+    return TenTimes.moved(record.kg(), kg * (1 - NEAR), kg * (1 + NEAR))
+        .map(
+            meant ->
+                Finding.warning(
+                        CODE,
+                        record.declared(),
+                        record.number()
+                            + " is planned as "
+                            + Figures.plain(record.kg(), Unit.KG)
+                            + ", a batch of its recipe is "
+                            + Figures.plain(kg, Unit.KG))
+                    .seeing("batch of the recipe", usual.get().written().span())
+                    .helping(Meant.question("size: " + Figures.plain(meant, Unit.KG)))
+                    .helping("if so much is to be made, leave it: it is told until one was made"));
+  }
+
+  private static boolean isUsual(MadeBatch batch) {
+    BatchRecord record = batch.record();
+    return batch.tables().batches().values().stream()
+        .filter(other -> other.isMade() && other.code().equals(record.code()))
+        .anyMatch(
+            other ->
+                other.kg() >= record.kg() / AS_LARGE && other.kg() <= record.kg() * AS_LARGE);
   }
 
   /** By how much all weights are off together; empty where they are not, or not by much. */

@@ -31,6 +31,7 @@ import java.util.function.Consumer;
 final class FeedMoves {
   static final Code DAY = new Code("feed-moved-on-wrong-day");
   static final Code UNRELEASED = new Code("delivered-not-released");
+  static final Code TWICE = new Code("delivered-twice");
 
   /** More than this part of a batch is hardly kept on a shelf; common practice, no source. */
   private static final double MOST_KEPT = 0.05;
@@ -46,12 +47,13 @@ final class FeedMoves {
   }
 
   static List<Code> codes() {
-    return List.of(DAY, UNRELEASED, SAMPLE);
+    return List.of(DAY, UNRELEASED, SAMPLE, TWICE);
   }
 
   void look(Consumer<Finding> out) {
     for (BatchRecord record : tables.batches().values()) {
       days(record).stream().distinct().forEach(signed -> day(record, signed).ifPresent(out));
+      twice(record).forEach(out);
       for (Handed delivered : record.since().delivered()) {
         unreleased(record, delivered).ifPresent(out);
       }
@@ -117,6 +119,43 @@ final class FeedMoves {
                     DAY, signed.place(), "this is of " + signed.day() + ", which is in the future")
                 .helping("look for a slip in the year or the month; write it once it is done"))
         : Optional.empty();
+  }
+
+  /** The same delivery with the same note, written down a second time. */
+  private static List<Finding> twice(BatchRecord record) {
+    List<Finding> found = new ArrayList<>();
+    List<Handed> earlier = new ArrayList<>();
+    for (Handed one : record.since().delivered()) {
+      Optional<Handed> first = earlier.stream().filter(other -> isSame(one, other)).findFirst();
+      first.ifPresent(other -> found.add(twice(one, other)));
+      earlier.add(one);
+    }
+    return found;
+  }
+
+  private static boolean isSame(Handed one, Handed other) {
+    return one.signed().day().equals(other.signed().day())
+        && Parties.key(one.party()).equals(Parties.key(other.party()))
+        && one.kg() == other.kg()
+        && !one.note().isBlank()
+        && one.note().strip().equals(other.note().strip());
+  }
+
+  private static Finding twice(Handed one, Handed other) {
+    return Finding.warning(
+            TWICE,
+            one.signed().place(),
+            "the delivery of "
+                + words(one)
+                + " to "
+                + one.party().strip()
+                + " on "
+                + one.signed().day()
+                + " with note "
+                + one.note().strip()
+                + " stands twice")
+        .seeing("first written", other.signed().place())
+        .helping("keep one of them; if two left with one note, write them as one");
   }
 
   /** What was delivered on a day before the batch was made is told by its day alone. */

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.records;
 
+import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.BatchRecord.Located;
 import dev.pellucid.engine.data.BatchRecord.Sieved;
 import dev.pellucid.engine.quality.MixerTest;
@@ -13,14 +14,17 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * A figure of a sieve analysis or a mixer test that does not fit those beside it, and would with
- * its point moved: a slip of the pen, and not what was found.
+ * A figure that does not fit those beside it, and would with its point moved: of a sieve analysis,
+ * a mixer test or the fines. It is a slip of the pen, and not what was found.
  */
 final class RecordFigureOff implements RecordRule {
   static final Code CODE = new Code("record-figure-off");
 
   /** A reading so far outside the others is no unevenness; common practice, no source. */
   private static final double FAR = 3;
+
+  /** More of a batch than this part is hardly sieved out; common practice, no source. */
+  private static final double MOST_FINES = 0.25;
 
   @Override
   public Code code() {
@@ -31,6 +35,22 @@ final class RecordFigureOff implements RecordRule {
   public void look(MadeBatch batch, Consumer<Finding> out) {
     mixer(batch).ifPresent(out);
     sieve(batch).ifPresent(out);
+    fines(batch.record()).ifPresent(out);
+  }
+
+  private static Optional<Finding> fines(BatchRecord record) {
+    return record
+        .fines()
+        .filter(fines -> fines.kg() > MOST_FINES * record.kg())
+        .map(
+            fines ->
+                told(
+                    fines.place(),
+                    "the fines are "
+                        + Figures.plain(fines.kg(), Unit.KG)
+                        + " of a batch of "
+                        + Figures.plain(record.kg(), Unit.KG),
+                    Optional.of(Figures.plain(fines.kg() / 10, Unit.KG))));
   }
 
   /** The reading of a mixer test that is off; of so few nothing is said. */

@@ -31,6 +31,9 @@ final class StoreBooks {
    */
   private static final double FAR = 0.01;
 
+  /** So much more than came is hardly found, as a part of it; common practice, no source. */
+  private static final double MORE = 0.1;
+
   private final FeedTables tables;
   private final Stock stock;
 
@@ -47,6 +50,7 @@ final class StoreBooks {
     for (Lot lot : tables.lots().values()) {
       List<Out> outs = outs(lot);
       overdrawn(lot, outs).ifPresent(out);
+      lot.moves().corrections().forEach(one -> more(lot, one).ifPresent(out));
       lot.moves().counted().forEach(count -> counted(lot, count, outs).ifPresent(out));
     }
     stock.draws().forEach(draw -> beyond(draw).ifPresent(out));
@@ -128,6 +132,26 @@ final class StoreBooks {
                 + " came, and corrections take more than that off")
         .seeing("quantity written", lot.weighed())
         .helping("fix the correction, or the quantity that came");
+  }
+
+  /** A store does not grow: much more than came is a slip of the pen, or of the quantity. */
+  private static Optional<Finding> more(Lot lot, Moved correction) {
+    return correction.kg() <= MORE * lot.kg()
+        ? Optional.empty()
+        : Optional.of(
+            Finding.warning(
+                    COUNT,
+                    correction.amount(),
+                    "lot "
+                        + lot.number()
+                        + " is corrected by "
+                        + exactly(correction.kg())
+                        + " more, "
+                        + Figures.plain(correction.kg() / lot.kg(), Unit.PERCENT)
+                        + " of what came")
+                .seeing("quantity written", lot.weighed())
+                .helping("look for a slipped decimal point")
+                .helping("if more came than is written, fix the quantity of the lot instead"));
   }
 
   private static Finding overdrawn(Lot lot, Out out, double left) {

@@ -130,6 +130,47 @@ class MadeFolderTest {
   }
 
   @Test
+  void aPlannedSizeTenTimesThatOfTheRecipeIsAskedFor() throws IOException {
+    SlippedFolder slipped = folder().with(TG, "size: 1000 kg", "size: 10000 kg");
+    assertEquals(List.of("batch-size-off"), slipped.codes(), slipped.text());
+    assertTrue(slipped.text().contains("help: did you mean size: 1000 kg?"), slipped.text());
+    slipped.with(TG, "size: 10000 kg", "size: 2500 kg");
+    assertEquals(List.of(), slipped.codes(), slipped.text());
+  }
+
+  @Test
+  void finesOfMostOfABatchAreAskedFor() throws IOException {
+    String fines = "fines: {weight: %s kg, to: the next feed}\nbags: {";
+    SlippedFolder slipped = folder().with(CF, "bags: {", fines.formatted("90"));
+    assertEquals(List.of("record-figure-off"), slipped.codes(), slipped.text());
+    assertTrue(slipped.text().contains("help: did you mean 9 kg?"), slipped.text());
+    slipped.with(CF, fines.formatted("90"), fines.formatted("9"));
+    assertEquals(List.of(), slipped.codes(), slipped.text());
+  }
+
+  @Test
+  void aStoreDoesNotGrow() throws IOException {
+    String oil = "quantity: 800 kg\n";
+    String more = "    corrections: [{day: 2026-11-12, by: x, more: %s kg, because: y}]\n";
+    SlippedFolder slipped = folder().with(LOTS, oil, oil + more.formatted("900"));
+    assertEquals(List.of("lot-count-off"), slipped.codes(), slipped.text());
+    slipped.with(LOTS, more.formatted("900"), more.formatted("9"));
+    assertEquals(List.of(), slipped.codes(), slipped.text());
+  }
+
+  @Test
+  void aPartBagOfNoBatchIsNotMistakenForWhatCameBefore() throws IOException {
+    SlippedFolder slipped =
+        folder().with(CF, "rest: 21.9 kg", "rest: 21.9 kg, begun-with: {batch: CF-31-2026-10-01-1, weight: 3 kg}");
+    assertEquals(List.of("data-unknown-batch"), slipped.codes(), slipped.text());
+    assertTrue(slipped.text().contains("help: or write a record of that batch first"));
+    slipped.with(CF, "CF-31-2026-10-01-1", "TG-44-2026-12-01-1");
+    assertTrue(
+        slipped.text().contains("cannot have been begun with a part bag of TG-44-2026-12-01-1"),
+        slipped.text());
+  }
+
+  @Test
   void whereABatchCannotBePlannedNoDeliveryIsHeldAgainstOthers() throws IOException {
     SlippedFolder slipped = folder().with("ingredients/salt.yaml", "  moisture: ", "  moistur: ");
     assertTrue(slipped.codes().stream().noneMatch("lot-quantity-off"::equals), slipped.text());

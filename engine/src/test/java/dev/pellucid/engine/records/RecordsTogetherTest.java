@@ -199,6 +199,14 @@ class RecordsTogetherTest {
   }
 
   @Test
+  void aDeliveryThatStandsTwiceIsTold() throws IOException {
+    one("delivered:\n" + delivered("20", "bags: 1, note: D1") + delivered("20", "bags: 1, note: D1"));
+    are("one:6 warning delivered-twice");
+    one("delivered:\n" + delivered("20", "bags: 1, note: D1") + delivered("20", "bags: 1, note: D2"));
+    are();
+  }
+
+  @Test
   void nobodySendsBackMoreThanTheyGot() throws IOException {
     String back = "returned:\n  - {day: 2026-11-%s, by: x, from: %s, bags: %s, because: wet}\n";
     String out = "delivered:\n" + delivered("20", "bags: 1");
