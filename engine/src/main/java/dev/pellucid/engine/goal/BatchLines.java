@@ -1,6 +1,5 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.workspace.Trees;
@@ -15,13 +14,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * The names of the lines of each recipe and premix that a batch record is of, as its file tells
- * them today, whatever else is wrong with it.
+ * The names of the lines of recipes and premixes that batch records are of, as their files tell
+ * them, whatever else is wrong with these.
  */
 final class BatchLines {
   private final Map<String, List<String>> byCode = new TreeMap<>();
@@ -29,11 +28,12 @@ final class BatchLines {
   private final FeedTables tables;
   private final List<Unsearched> unread = new ArrayList<>();
 
-  BatchLines(Trees trees, FeedTables tables) {
+  /**
+   * @param codes of which recipes and premixes
+   */
+  BatchLines(Trees trees, FeedTables tables, Set<String> codes) {
     this.tables = tables;
     List<PremixFile> premixes = trees.premixes(new ArrayList<>());
-    TreeSet<String> codes = new TreeSet<>();
-    tables.batches().values().stream().map(BatchRecord::code).forEach(codes::add);
     for (String code : codes) {
       Optional<PremixFile> premix =
           premixes.stream().filter(it -> it.source().stem().equals(code)).findFirst();

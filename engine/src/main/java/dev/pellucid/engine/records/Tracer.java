@@ -13,6 +13,7 @@ import dev.pellucid.engine.records.Trace.Maybe;
 import dev.pellucid.engine.records.Trace.Onward;
 import dev.pellucid.engine.records.Trace.Unknown;
 import dev.pellucid.engine.records.Trace.Way;
+import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -34,6 +35,7 @@ import java.util.function.Predicate;
  * what holds it, and never left out.
  */
 public final class Tracer {
+  private final FeedTables tables;
   private final Ledger ledger;
   private final Descent descent;
   private final LineOrder order;
@@ -41,7 +43,8 @@ public final class Tracer {
   private final Books books;
 
   /**
-   * @param lines the names of the lines of each recipe and premix, by its code
+   * @param lines the names of the lines of each recipe and premix, by its code; by the number of a
+   *     batch those that it was made from, where they are known
    * @param plants the plant at which a recipe or premix is made, by its code; the same name for all
    *     that name none; absent where nobody knows
    * @param orders what a batch that is still planned is to be made of, where it can be reckoned
@@ -51,10 +54,11 @@ public final class Tracer {
       Map<String, List<String>> lines,
       Function<String, Optional<String>> plants,
       Function<BatchRecord, Optional<BatchTarget>> orders) {
+    this.tables = tables;
     this.ledger = new Ledger(tables, lines, orders);
     this.descent = new Descent(ledger.pages());
     this.order = new LineOrder(ledger.pages(), plants);
-    this.things = new Things(tables, ledger, descent);
+    this.things = new Things(tables, ledger, descent, LocalDate.MAX);
     this.books = new Books(ledger, descent);
   }
 
@@ -99,7 +103,7 @@ public final class Tracer {
   private List<Maybe> maybe(Found found, Predicate<Page> may) {
     return ledger.pages().stream()
         .filter(may)
-        .map(page -> new Maybe(Things.batch(page), found.doubts(page)))
+        .map(page -> new Maybe(things.batch(page), found.doubts(page)))
         .toList();
   }
 
@@ -113,10 +117,38 @@ public final class Tracer {
         .toList();
   }
 
-  /** All that a recall of a lot or batch has to tell. */
+  /** All that a recall of a lot or batch has to tell, whatever the day. */
   public Recall.Answer recall(String number) {
+    return recall(number, LocalDate.MAX);
+  }
+
+  /**
+   * All that a recall of a lot or batch has to tell.
+   *
+   * @param day on which it is asked: how things stand then counts, and what is to come is told
+   */
+  public Recall.Answer recall(String number, LocalDate day) {
     Found found = new Found(ledger, descent, order, Ledger.key(number));
-    return new Recalling(ledger, order, things, books, found, earlier(found)).answer();
+    Things then = new Things(tables, ledger, descent, day);
+    return new Recalling(ledger, order, then, books, found, earlier(found)).answer();
+  }
+
+  /**
+   * Lines whose lot is not told, of what neither the records nor the data know: they may be of any
+   * lot.
+   *
+   * @param known whether the folder has such a premix or recipe
+   */
+  public List<Unknown> ofNothing(Predicate<String> known) {
+    List<Unknown> lines = new ArrayList<>();
+    for (Page page : ledger.pages()) {
+      for (Open open : page.open()) {
+        if (!ledger.isKnown(open.kind()) && !known.test(open.kind())) {
+          lines.add(open(page, open));
+        }
+      }
+    }
+    return lines;
   }
 
   /** From a batch to every lot in it, down to the raw materials. */
@@ -199,7 +231,7 @@ public final class Tracer {
         (by, kg) ->
             told.add(
                 new Way(by.isEmpty() ? Optional.empty() : Optional.of(ledger.written(by)), kg)));
-    return new Holding(things.thing(key), Things.batch(page), all, told);
+    return new Holding(things.thing(key), things.batch(page), all, told);
   }
 
   private void unknown(Page page, List<Unknown> out) {
