@@ -5,10 +5,10 @@ import dev.pellucid.engine.quality.MixerTest;
 import dev.pellucid.engine.quality.SieveAnalysis;
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
 
 /**
  * One file of {@code batches/}: a batch that was made, or one that lots were put aside for.
@@ -242,44 +242,93 @@ public record BatchRecord(
         declared);
   }
 
-  /** Whether anything was weighed yet. */
+  /**
+   * Whether it was made: something was weighed, or is told that only a batch that was made can
+   * have. What it took is not known then, but it is not what was planned.
+   */
   public boolean isMade() {
-    return entries.stream().anyMatch(entry -> entry.kg().isPresent());
+    return closed || isWeighed() || !tracks().isEmpty();
+  }
+
+  /** Whether any weight is told. */
+  public boolean isWeighed() {
+    for (Entry entry : entries) {
+      if (entry.kg().isPresent()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether it is still to be made. */
   public boolean isPlanned() {
-    return !isMade() && !closed;
+    return !isMade();
+  }
+
+  /** The keys of what it tells, beside weights, that only a batch that was made can have. */
+  public List<String> tracks() {
+    List<String> tracks = new ArrayList<>();
+    add(tracks, "water", water.isPresent());
+    add(tracks, "mixer-test", mixer.isPresent());
+    add(tracks, "sieve", sieve.isPresent());
+    add(tracks, "drying", drying.isPresent());
+    add(tracks, "durability", durability.isPresent());
+    add(tracks, "fines", fines.isPresent());
+    add(tracks, "bags", bags.isPresent() || bagged.isPresent());
+    add(tracks, "samples", !samples.isEmpty());
+    add(tracks, "deviations", !deviations.isEmpty());
+    add(tracks, "release", release.isPresent());
+    add(tracks, "results", !since.results().isEmpty());
+    add(tracks, "delivered", !since.delivered().isEmpty());
+    add(tracks, "returned", !since.returned().isEmpty());
+    add(tracks, "disposed", !since.disposed().isEmpty());
+    add(tracks, "counted", !since.counted().isEmpty());
+    add(tracks, "complaints", !since.complaints().isEmpty());
+    add(tracks, "decided-later", !since.decisions().isEmpty());
+    add(tracks, "corrections", !since.corrections().isEmpty());
+    return tracks;
+  }
+
+  private static void add(List<String> tracks, String key, boolean told) {
+    if (told) {
+      tracks.add(key);
+    }
   }
 
   /** The last that was decided: the release, or what came after it. */
   public Optional<Decision> standing() {
-    return standing(one -> true);
+    return standingOn(LocalDate.MAX);
   }
 
-  /** The last that was decided up to a day; of a release without a day it is taken as of before. */
+  /** The last that was decided up to a day. */
   public Optional<Decision> standingOn(LocalDate when) {
-    boolean released = release.flatMap(Release::day).filter(it -> it.isAfter(when)).isEmpty();
-    Optional<Decision> later = standing(one -> !one.signed().day().isAfter(when));
-    return released || since.decisions().stream().anyMatch(one -> isBy(one, when))
-        ? later
-        : Optional.empty();
+    return decidedOn(when).map(Release::decision);
   }
 
-  private static boolean isBy(Since.Decided one, LocalDate when) {
-    return !one.signed().day().isAfter(when);
-  }
-
-  private Optional<Decision> standing(Predicate<Since.Decided> counts) {
-    Optional<Decision> last = release.map(Release::decision);
-    LocalDate of = LocalDate.MIN;
+  /**
+   * The last that was decided up to a day, the release or a later decision, with who decided. What
+   * is of a day before the release was decided before it; of one day the later decision counts. A
+   * release without a day is taken as of before.
+   */
+  public Optional<Release> decidedOn(LocalDate when) {
+    Release last = release.filter(it -> !dayOf(it).isAfter(when)).orElse(null);
     for (Since.Decided one : since.decisions()) {
-      if (counts.test(one) && !one.signed().day().isBefore(of)) {
-        last = Optional.of(one.decision());
-        of = one.signed().day();
+      LocalDate day = one.signed().day();
+      if (!day.isAfter(when) && (last == null || !day.isBefore(dayOf(last)))) {
+        last =
+            new Release(
+                one.decision(),
+                one.signed().by(),
+                Optional.of(day),
+                one.signed().because(),
+                one.signed().place());
       }
     }
-    return last;
+    return Optional.ofNullable(last);
+  }
+
+  private static LocalDate dayOf(Release release) {
+    return release.day().orElse(LocalDate.MIN);
   }
 
   /** Whether it will not be fed, or is called back. */

@@ -3,6 +3,7 @@ package dev.pellucid.engine.data;
 import dev.pellucid.engine.data.BatchRecord.Located;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A bin or tank that lots are put into on top of each other.
@@ -12,6 +13,15 @@ import java.util.List;
 public record Bin(String name, List<Located<LocalDate>> emptied) {
   public Bin {
     emptied = List.copyOf(emptied);
+  }
+
+  /** The letters of a name, by which bins are one: neither capitals nor blanks tell two apart. */
+  public static String key(String name) {
+    StringBuilder key = new StringBuilder();
+    name.codePoints()
+        .filter(letter -> !Character.isWhitespace(letter) && !Character.isSpaceChar(letter))
+        .forEach(key::appendCodePoint);
+    return key.toString().toLowerCase(Locale.ROOT);
   }
 
   /**

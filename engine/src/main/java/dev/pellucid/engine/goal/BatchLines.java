@@ -1,8 +1,6 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.records.Recipes;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.syntax.FeedFile.PremixFile;
@@ -22,10 +20,10 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * The names of the lines of each recipe and premix that a batch record is of, as its file tells
- * them today, whatever else is wrong with it.
+ * The names of the lines of recipes and premixes that batch records are of, as their files tell
+ * them, whatever else is wrong with these.
  */
-final class BatchLines implements Recipes {
+final class BatchLines {
   private final Map<String, List<String>> byCode = new TreeMap<>();
   private final Map<String, String> plants = new TreeMap<>();
   private final Set<String> premixes;
@@ -33,12 +31,13 @@ final class BatchLines implements Recipes {
   private final FeedTables tables;
   private final List<Unsearched> unread = new ArrayList<>();
 
-  BatchLines(Trees trees, FeedTables tables) {
+  /**
+   * @param codes of which recipes and premixes
+   */
+  BatchLines(Trees trees, FeedTables tables, Set<String> codes) {
     this.tables = tables;
     this.premixes = trees.premixPaths().keySet();
     List<PremixFile> premixes = trees.premixes(new ArrayList<>());
-    TreeSet<String> codes = new TreeSet<>();
-    tables.batches().values().stream().map(BatchRecord::code).forEach(codes::add);
     for (String code : codes) {
       Optional<PremixFile> premix =
           premixes.stream().filter(it -> it.source().stem().equals(code)).findFirst();
@@ -52,13 +51,13 @@ final class BatchLines implements Recipes {
     }
   }
 
-  @Override
-  public List<String> lines(String code) {
+  /** The names of the lines of a recipe or premix; none where nobody knows them. */
+  List<String> lines(String code) {
     return byCode.getOrDefault(code, List.of());
   }
 
-  @Override
-  public boolean isFeed(String code) {
+  /** Whether it is a recipe of a feed: no premix, and nothing that the folder does not have. */
+  boolean isFeed(String code) {
     return feeds.contains(code) && !premixes.contains(code);
   }
 
@@ -72,8 +71,7 @@ final class BatchLines implements Recipes {
    * Where a folder has one plant at most, all is made at one; else it is absent for what cannot be
    * read.
    */
-  @Override
-  public Optional<String> plant(String code) {
+  Optional<String> plant(String code) {
     return tables.plants().size() < 2
         ? Optional.of(usual())
         : Optional.ofNullable(plants.get(code));

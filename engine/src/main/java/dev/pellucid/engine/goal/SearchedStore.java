@@ -7,12 +7,14 @@ import dev.pellucid.engine.data.TablesReader;
 import dev.pellucid.engine.folder.Passed;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.records.BatchTarget;
+import dev.pellucid.engine.records.Trace;
 import dev.pellucid.engine.records.Tracer;
 import dev.pellucid.engine.resolve.Days;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
+import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.Meant;
@@ -23,10 +25,15 @@ import dev.pellucid.text.SourceFile;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -61,9 +68,27 @@ final class SearchedStore {
     this.recipes = new Once<>(() -> Shared.of(read, Days.AS_WRITTEN));
     passedOver();
     notRead(read.findings().stream().sorted().toList());
-    BatchLines lines = new BatchLines(read.trees(), tables);
+    Set<String> codes = new TreeSet<>();
+    tables.batches().values().forEach(record -> codes.add(record.code()));
+    BatchLines lines = new BatchLines(read.trees(), tables, codes);
     unsearched.addAll(lines.unread());
-    this.tracer = new Tracer(tables, lines, this::order, today);
+    LinesThen made = new LinesThen(folder, tables, lines);
+    unsearched.addAll(made.unread());
+    this.tracer = new Tracer(tables, made, this::order, today);
+    ofNothing(read.trees());
+  }
+
+  /** Names each line that is of nothing that the folder has. */
+  private void ofNothing(Trees trees) {
+    Set<String> codes = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+    codes.addAll(premixes);
+    codes.addAll(trees.recipes());
+    Set<Unsearched> lines = new LinkedHashSet<>();
+    for (Trace.Unknown one : tracer.ofNothing(codes::contains)) {
+      BatchRecord record = Objects.requireNonNull(tables.batches().get(one.batch()));
+      lines.add(new Unsearched.Line(record.declared().file().path(), one.line()));
+    }
+    unsearched.addAll(lines);
   }
 
   /** Makes a thing when it is first asked for. */

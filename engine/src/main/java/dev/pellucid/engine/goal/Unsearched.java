@@ -22,6 +22,33 @@ sealed interface Unsearched {
     }
   }
 
+  /** A line of a record that names nothing that the folder has, so that it may be of any lot. */
+  record Line(String path, String line) implements Unsearched {
+    @Override
+    public String sentence(PrintedPaths paths) {
+      return Unseen.shownOnOneLine(paths.of(path))
+          + " has a line "
+          + Unseen.shownOnOneLine(line)
+          + ", of which this folder knows nothing: it may be of any lot";
+    }
+  }
+
+  /**
+   * The recipe that a batch was made by, as it was then.
+   *
+   * @param why it cannot be had; may be empty
+   */
+  record RecipeThen(String batch, String why) implements Unsearched {
+    @Override
+    public String sentence(PrintedPaths paths) {
+      return "the recipe of the day on which "
+          + batch
+          + " was made cannot be had"
+          + (why.isEmpty() ? "" : ": " + why)
+          + "; what its record leaves out is looked for in the recipe of today";
+    }
+  }
+
   /** A recipe or premix that no file tells of. */
   record Code(String code) implements Unsearched {
     @Override

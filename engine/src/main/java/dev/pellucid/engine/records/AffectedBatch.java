@@ -18,10 +18,12 @@ import java.util.OptionalDouble;
 final class AffectedBatch {
   private final Books books;
   private final Found found;
+  private final Things things;
 
-  AffectedBatch(Books books, Found found) {
+  AffectedBatch(Books books, Found found, Things things) {
     this.books = books;
     this.found = found;
+    this.things = things;
   }
 
   Affected batch(Page page) {
@@ -30,8 +32,8 @@ final class AffectedBatch {
     Kilograms kg = itself ? Kilograms.of(page.made()) : sure(page);
     List<Doubt> why = certain ? List.of() : found.doubts(page);
     return new Affected(
-        Things.batch(page),
-        Standing.of(page.record()),
+        things.batch(page),
+        things.state(page),
         certain,
         kg,
         itself ? kg : found.most(page),

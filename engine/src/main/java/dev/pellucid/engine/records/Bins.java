@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * came on the day on which the bin was emptied may be in it, and what is taken on such a day may be
  * of what was in it before: nobody can say what came first.
  *
- * <p>Bins are held by their letters, capitals or not, as numbers are.
+ * <p>Bins are held by their letters: neither capitals nor blanks tell two apart.
  */
 final class Bins {
   private final FeedTables tables;
@@ -31,11 +31,11 @@ final class Bins {
   Bins(FeedTables tables) {
     this.tables = tables;
     for (Bin bin : tables.bins().values()) {
-      bins.merge(Ledger.key(bin.name()), bin, Bins::joined);
+      bins.merge(Bin.key(bin.name()), bin, Bins::joined);
     }
     tables.lots().values().stream()
         .sorted(Comparator.comparing(Lot::received).thenComparing(Lot::number))
-        .forEach(lot -> lot.bin().ifPresent(bin -> put(Ledger.key(bin), lot)));
+        .forEach(lot -> lot.bin().ifPresent(bin -> put(Bin.key(bin), lot)));
   }
 
   private static Bin joined(Bin one, Bin other) {
@@ -53,7 +53,7 @@ final class Bins {
 
   /** Whether a lot that came on one day could be in a bin on another. */
   boolean mayHold(String bin, Lot lot, LocalDate day) {
-    return lot.bin().filter(its -> Ledger.key(its).equals(bin)).isPresent()
+    return lot.bin().filter(its -> Bin.key(its).equals(bin)).isPresent()
         && !lot.received().isAfter(day)
         && !lot.received().isBefore(emptyBefore(bin, day));
   }
@@ -65,7 +65,7 @@ final class Bins {
 
   /** Every lot that came into a bin since it was last empty, the oldest first. */
   List<Lot> possible(String name, LocalDate day) {
-    String bin = Ledger.key(name);
+    String bin = Bin.key(name);
     return there(bin, day, lots.getOrDefault(bin, List.of()));
   }
 
@@ -93,7 +93,7 @@ final class Bins {
 
   /** Whether a lot is still where it was put, and not gone from a bin that was emptied. */
   boolean isThere(Lot lot, LocalDate day) {
-    return lot.bin().isEmpty() || mayHold(Ledger.key(lot.bin().get()), lot, day);
+    return lot.bin().isEmpty() || mayHold(Bin.key(lot.bin().get()), lot, day);
   }
 
   /** The place of the first lot that came on a day or later. */

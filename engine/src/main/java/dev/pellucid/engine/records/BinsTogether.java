@@ -52,7 +52,7 @@ final class BinsTogether {
   }
 
   private boolean isFilled(String bin) {
-    return filled.stream().anyMatch(one -> Ledger.key(one).equals(Ledger.key(bin)));
+    return filled.stream().anyMatch(one -> Bin.key(one).equals(Bin.key(bin)));
   }
 
   private Optional<Finding> taken(BatchRecord record, Entry entry) {
@@ -67,7 +67,7 @@ final class BinsTogether {
                   Meant.question(NearNames.of(bin, filled))
                       .orElse("write bin: " + bin + " at each lot that was put into it")));
     }
-    List<String> there = bins.lots(Ledger.key(bin), record.day());
+    List<String> there = bins.lots(Bin.key(bin), record.day());
     boolean right = there.stream().anyMatch(lot -> isOf(lot, entry.line()));
     return right ? Optional.empty() : Optional.of(nothing(record, entry, bin, there.isEmpty()));
   }

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.records;
 
+import dev.pellucid.engine.data.Bin;
 import dev.pellucid.engine.data.Content;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
@@ -46,7 +47,7 @@ record Heap(String bin, List<Lot> lots, Stock stock) {
       }
       if (lot.bin().isEmpty()) {
         heaps.add(new Heap("", List.of(lot), stock));
-      } else if (names.add(lot.bin().get())) {
+      } else if (names.add(Bin.key(lot.bin().get()))) {
         heaps.add(new Heap(lot.bin().get(), bins.possible(lot.bin().get(), day), stock));
       }
     }

@@ -11,11 +11,9 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /**
  * A batch that was made while its lots were passed, one of which is on hold, failed or went back
@@ -24,8 +22,6 @@ import java.util.stream.Stream;
  */
 final class HeldLater {
   static final Code CODE = new Code("lot-held-later");
-
-  private static final Comparator<LocalDate> ORDER = Comparator.naturalOrder();
 
   private final FeedTables tables;
   private final Inside inside;
@@ -70,10 +66,7 @@ final class HeldLater {
 
   /** The day of what was decided last, where that is told. */
   private static Optional<LocalDate> since(BatchRecord source) {
-    return Stream.concat(
-            source.since().decisions().stream().map(one -> one.signed().day()),
-            source.release().flatMap(Release::day).stream())
-        .max(ORDER);
+    return source.decidedOn(LocalDate.MAX).flatMap(Release::day);
   }
 
   private static Finding finding(BatchRecord batch, Inside.Through source, LocalDate since) {

@@ -1,6 +1,7 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.Bin;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Lot;
@@ -35,11 +36,17 @@ import java.util.stream.Stream;
  * one too: a lot that no file of {@code lots/} can be read for is not lost.
  */
 final class Ledger implements Pages.Names {
+  private static final int REWORK = Material.Reworked.REWORK.length();
+
   private final FeedTables tables;
   private final Recipes recipes;
   private final Bins bins;
   private final PutInto put;
-  private final Map<String, String> formerly = new HashMap<>();
+  private final DrawnFrom books;
+
+  /** By its letters, what the folder calls an ingredient, a premix or a recipe. */
+  private final Map<String, String> known = new HashMap<>();
+
   private final Map<String, Lot> lots = new HashMap<>();
   private final Map<String, BatchRecord> batches = new HashMap<>();
   private final SortedMap<String, String> numbers = new TreeMap<>();
@@ -62,12 +69,11 @@ final class Ledger implements Pages.Names {
     this.tables = tables;
     this.recipes = recipes;
     this.bins = new Bins(tables);
-    for (Ingredient ingredient : tables.ingredients().values()) {
-      ingredient.formerly().forEach(name -> formerly.put(name, ingredient.name()));
-    }
+    known();
     tables.lots().values().forEach(lot -> lots.put(number(lot.number()), lot));
     tables.batches().values().forEach(batch -> batches.put(number(batch.number()), batch));
     this.put = new PutInto(tables.batches().values());
+    this.books = new DrawnFrom(tables.batches().values(), tables.lots().values(), bins);
     for (BatchRecord record : inOrder()) {
       Optional<BatchTarget> order = record.isMade() ? Optional.empty() : orders.apply(record);
       add(Pages.of(this, put, record, order));
@@ -84,6 +90,15 @@ final class Ledger implements Pages.Names {
 
   static String key(String number) {
     return number.strip().toLowerCase(Locale.ROOT);
+  }
+
+  private void known() {
+    for (Ingredient ingredient : tables.ingredients().values()) {
+      ingredient.formerly().forEach(name -> known.put(key(name), ingredient.name()));
+    }
+    tables.lots().values().forEach(lot -> known.put(key(lot.ingredient()), lot.ingredient()));
+    tables.ingredients().keySet().forEach(name -> known.put(key(name), name));
+    tables.batches().values().forEach(it -> known.put(key(it.code()), it.code()));
   }
 
   private List<BatchRecord> inOrder() {
@@ -155,7 +170,7 @@ final class Ledger implements Pages.Names {
     Map<String, Page> pages = new LinkedHashMap<>(drawn.getOrDefault("lot " + key, Map.of()));
     lot(key)
         .flatMap(Lot::bin)
-        .ifPresent(bin -> pages.putAll(drawn.getOrDefault("bin " + key(bin), Map.of())));
+        .ifPresent(bin -> pages.putAll(drawn.getOrDefault("bin " + Bin.key(bin), Map.of())));
     return pages.values();
   }
 
@@ -232,18 +247,30 @@ final class Ledger implements Pages.Names {
   @Override
   public List<String> leftOut(BatchRecord record) {
     List<String> told = record.entries().stream().map(entry -> kind(entry.line())).toList();
-    return recipes.lines(record.code()).stream()
+    return recipes.lines(record).stream()
         .filter(line -> !told.contains(kind(line)))
         .toList();
   }
 
   @Override
+  public DrawnFrom books() {
+    return books;
+  }
+
+  /** What a line is of, whatever its capitals; by its letters where the folder has no such thing. */
+  @Override
   public String kind(String line) {
-    String name =
-        line.startsWith(Material.Reworked.REWORK)
-            ? line.substring(Material.Reworked.REWORK.length())
-            : line;
-    return formerly.getOrDefault(name.strip(), name.strip());
+    String key = key(isRework(line) ? line.strip().substring(REWORK) : line);
+    return known.getOrDefault(key, key);
+  }
+
+  static boolean isRework(String line) {
+    return key(line).startsWith(Material.Reworked.REWORK);
+  }
+
+  /** Whether a kind is one of an ingredient, or of what there is a record of. */
+  boolean isKnown(String kind) {
+    return known.containsKey(key(kind));
   }
 
   /** The kinds that a number is of: its own, and those of the lines that name it. */

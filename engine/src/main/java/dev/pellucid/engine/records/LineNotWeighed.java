@@ -1,5 +1,6 @@
 package dev.pellucid.engine.records;
 
+import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.records.BatchTarget.TargetWeight;
 import dev.pellucid.finding.Code;
@@ -21,6 +22,10 @@ final class LineNotWeighed implements RecordRule {
     if (!batch.record().isMade()) {
       return;
     }
+    if (!batch.record().isWeighed()) {
+      out.accept(nothing(batch.record()));
+      return;
+    }
     for (TargetWeight ask : batch.order().asks()) {
       boolean weighed =
           batch.used().stream()
@@ -39,5 +44,19 @@ final class LineNotWeighed implements RecordRule {
                 .helping("add what was weighed, or hold the batch if nothing was"));
       }
     }
+  }
+
+  /** One finding for all lines: nobody knows what went into it. */
+  private static Finding nothing(BatchRecord record) {
+    return Finding.error(
+            CODE,
+            record.declared(),
+            record.number() + " was made, and no weight is recorded for any line")
+        .noting(
+            "the record tells "
+                + String.join(", ", record.tracks())
+                + ": only a batch that was made has that")
+        .helping("write under weighed what went into it, line by line, with its lot and its weight")
+        .helping("if it was not made yet, take out of the record what it cannot have yet");
   }
 }

@@ -3,11 +3,11 @@ package dev.pellucid.engine.records;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.BatchRecord.Decision;
 import dev.pellucid.engine.data.BatchRecord.Release;
-import dev.pellucid.engine.data.Since;
 import dev.pellucid.engine.records.MadeBatch.Used;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Span;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -43,39 +43,32 @@ final class LotNotReleased implements RecordRule {
     }
   }
 
-  /** On the day of a batch that is made; what was decided later is told by itself. */
   private static boolean isStopped(BatchRecord source, MadeBatch batch) {
-    return batch.record().isMade()
-        ? source.standingOn(batch.record().day()).filter(HeldLater::isStop).isPresent()
-        : source.isRejected() || source.isHeld();
+    return source.standingOn(known(batch)).filter(HeldLater::isStop).isPresent();
+  }
+
+  /** The day of a batch that is made: what was decided later is told by itself. */
+  private static LocalDate known(MadeBatch batch) {
+    return batch.record().isMade() ? batch.record().day() : LocalDate.MAX;
   }
 
   private static Finding finding(MadeBatch batch, Span at, BatchRecord source) {
-    Optional<Since.Decided> later = later(source, batch);
-    String by =
-        later.map(it -> it.signed().by()).orElse(source.release().map(Release::by).orElse(""));
-    String because =
-        later
-            .map(it -> it.signed().because())
-            .orElse(source.release().map(Release::because).orElse(""));
-    Span place =
-        later
-            .map(it -> it.signed().place())
-            .orElse(source.release().map(Release::place).orElse(source.declared()));
+    Optional<Release> last = source.decidedOn(known(batch));
+    String by = last.map(Release::by).orElse("");
+    String because = last.map(Release::because).orElse("");
+    Span place = last.map(Release::place).orElse(source.declared());
+    boolean later = !last.equals(source.release());
     Finding finding =
         Finding.error(
                 CODE,
                 at,
                 "batch "
                     + source.number()
-                    + was(
-                        later
-                            .map(Since.Decided::decision)
-                            .or(() -> source.release().map(Release::decision)))
+                    + was(last.map(Release::decision))
                     + by
                     + " and goes into "
                     + batch.record().number())
-            .seeing(later.isPresent() ? "decision written" : "release written", place);
+            .seeing(later ? "decision written" : "release written", place);
     return (because.isEmpty() ? finding : finding.noting("because: " + because))
         .helping(
             batch.record().isMade()
@@ -90,18 +83,5 @@ final class LotNotReleased implements RecordRule {
       case ON_HOLD -> " was put on hold by ";
       case WITHDRAWN -> " was called back by ";
     };
-  }
-
-  /** The last that was decided after its release, by the day that counts. */
-  private static Optional<Since.Decided> later(BatchRecord source, MadeBatch batch) {
-    Since.Decided last = null;
-    for (Since.Decided one : source.since().decisions()) {
-      boolean counts =
-          !batch.record().isMade() || !one.signed().day().isAfter(batch.record().day());
-      if (counts && (last == null || !one.signed().day().isBefore(last.signed().day()))) {
-        last = one;
-      }
-    }
-    return Optional.ofNullable(last);
   }
 }

@@ -6,13 +6,13 @@ import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.BatchRecord.Fines;
 import dev.pellucid.engine.data.BatchRecord.Flushed;
 import dev.pellucid.engine.data.BatchRecord.Located;
+import dev.pellucid.engine.data.Bin;
 import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.records.Page.Drawn;
 import dev.pellucid.engine.records.Page.Open;
 import dev.pellucid.engine.records.Page.Taken;
 import dev.pellucid.engine.records.Recall.Kind;
 import dev.pellucid.engine.records.Trace.Reason;
-import dev.pellucid.engine.resolve.Material;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -50,6 +50,8 @@ final class Pages {
     List<String> leftOut(BatchRecord record);
 
     Bins bins();
+
+    DrawnFrom books();
   }
 
   private Pages(Names names, PutInto put, BatchRecord record, Optional<BatchTarget> order) {
@@ -98,11 +100,12 @@ final class Pages {
         Ledger.key(lot),
         entry.bin().strip(),
         kindOf(entry, Ledger.key(lot)),
-        kg);
+        kg,
+        entry.kg().isPresent());
   }
 
   private Kind kindOf(Entry entry, String key) {
-    if (entry.line().startsWith(Material.Reworked.REWORK)) {
+    if (Ledger.isRework(entry.line())) {
       return Kind.REWORK;
     }
     return names.batch(key).isPresent() ? Kind.PREMIX : Kind.WEIGHED;
@@ -122,28 +125,51 @@ final class Pages {
     return fits ? Optional.empty() : Optional.of(Reason.LOT_OF_ANOTHER);
   }
 
-  /** From a lot, or from a bin, or from a lot that lay in a bin. */
+  /**
+   * From a lot, or from a bin, or from a lot that lay in a bin. A bin proves something only where
+   * one lot could be in it, of what the line asks for, and the books can have had it.
+   *
+   * @param told whether the kg are in the record
+   */
   private void from(
-      LocalDate day, String line, String lot, String bin, Kind kind, OptionalDouble kg) {
+      LocalDate day,
+      String line,
+      String lot,
+      String bin,
+      Kind kind,
+      OptionalDouble kg,
+      boolean told) {
     List<String> bins = bins(lot, bin);
     Set<String> could = could(lot, bins, day);
-    if (could.size() == 1) {
+    Optional<Reason> wrong =
+        lot.isEmpty() && !bins.isEmpty() ? wrong(could, line, day, kg, told) : Optional.empty();
+    if (could.size() == 1 && wrong.isEmpty()) {
       taken.add(new Taken(could.iterator().next(), line, shown(bins), kind, Kilograms.of(kg)));
     } else if (!could.isEmpty()) {
       Kind as = kind == Kind.FLUSH ? kind : Kind.SAME_BIN;
       drawn.add(new Drawn(line, day, bins, lot, as, kg));
     }
-    boolean right = could.stream().anyMatch(one -> isOf(one, line));
-    if (lot.isEmpty() && !bins.isEmpty() && !right) {
-      open(line, Reason.BIN_EMPTY, shown(bins), kg);
+    wrong.ifPresent(why -> open(line, why, bin, kg));
+  }
+
+  /** Why a line may be of a lot that never lay in its bin. */
+  private Optional<Reason> wrong(
+      Set<String> could, String line, LocalDate day, OptionalDouble kg, boolean told) {
+    List<Lot> right =
+        could.stream().filter(one -> isOf(one, line)).flatMap(one -> names.lot(one).stream()).toList();
+    if (right.isEmpty()) {
+      return Optional.of(Reason.BIN_EMPTY);
     }
+    return names.books().isEnough(right, day, kg, told && could.size() == 1)
+        ? Optional.empty()
+        : Optional.of(Reason.BIN_SHORT);
   }
 
   private List<String> bins(String lot, String bin) {
     return Stream.concat(
             Stream.of(bin).filter(name -> !name.isEmpty()),
             names.lot(lot).flatMap(Lot::bin).stream())
-        .map(Ledger::key)
+        .map(Bin::key)
         .distinct()
         .toList();
   }
@@ -181,7 +207,7 @@ final class Pages {
     if (flush.lot().isEmpty()) {
       open(flush.with(), Reason.FLUSH_INTO, "", kg);
     } else {
-      from(day, flush.with(), Ledger.key(flush.lot()), "", Kind.FLUSH, kg);
+      from(day, flush.with(), Ledger.key(flush.lot()), "", Kind.FLUSH, kg, true);
     }
   }
 

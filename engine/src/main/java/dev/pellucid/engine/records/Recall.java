@@ -274,7 +274,9 @@ public final class Recall {
     /** It was delivered, and no record tells to whom. */
     PARTY_NOT_TOLD,
     /** A batch with such a line, its lot not told, but of a day before there was any. */
-    MADE_BEFORE
+    MADE_BEFORE,
+    /** It was decided for a day that is still to come, and does not count yet. */
+    DECIDED_AHEAD
   }
 
   /**

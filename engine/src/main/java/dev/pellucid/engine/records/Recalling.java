@@ -1,6 +1,7 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.Bin;
 import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.records.Recall.Affected;
@@ -67,7 +68,7 @@ final class Recalling {
   }
 
   private List<Affected> batches() {
-    AffectedBatch affected = new AffectedBatch(books, found);
+    AffectedBatch affected = new AffectedBatch(books, found, things);
     Stream<Page> itself = ledger.page(found.key()).stream();
     Stream<Page> others =
         Stream.of(sure(), ledger.pages().stream().filter(found::may), onLine())
@@ -92,8 +93,8 @@ final class Recalling {
     String key = found.key();
     return ledger
         .lot(key)
-        .map(Standing::of)
-        .or(() -> ledger.page(key).map(page -> Standing.of(page.record())))
+        .map(things::state)
+        .or(() -> ledger.page(key).map(things::state))
         .orElse(new State("not inspected", Optional.empty(), "", "", false));
   }
 
@@ -120,7 +121,7 @@ final class Recalling {
   private Optional<Left> lot(Lot lot) {
     Optional<Store> store = books.of(lot).store();
     return isLeft(store)
-        ? Optional.of(new Left(things.thing(found.key()), Standing.of(lot), true, store))
+        ? Optional.of(new Left(things.thing(found.key()), things.state(lot), true, store))
         : Optional.empty();
   }
 
@@ -146,7 +147,7 @@ final class Recalling {
   private Optional<InBin> bin(Lot lot) {
     Bins bins = ledger.bins();
     return lot.bin()
-        .map(Ledger::key)
+        .map(Bin::key)
         .filter(bin -> bins.mayHold(bin, lot, LocalDate.MAX.minusDays(1)))
         .map(
             bin ->
@@ -172,6 +173,8 @@ final class Recalling {
         "",
         concerned().filter(order::isPlantUnknown).map(Page::number).toList());
     add(not, Limit.MADE_BEFORE, "", earlier);
+    ledger.lot(found.key()).ifPresent(lot -> ahead(not, lot.number(), things.ahead(lot)));
+    concerned().forEach(page -> ahead(not, page.number(), things.ahead(page)));
     concerned().forEach(page -> inWords(page, not));
     return not;
   }
@@ -179,6 +182,12 @@ final class Recalling {
   private static void add(List<NotFollowed> not, Limit limit, String words, List<String> numbers) {
     if (!numbers.isEmpty()) {
       not.add(new NotFollowed(limit, numbers, words));
+    }
+  }
+
+  private static void ahead(List<NotFollowed> not, String number, List<String> decided) {
+    if (!decided.isEmpty()) {
+      not.add(new NotFollowed(Limit.DECIDED_AHEAD, List.of(number), String.join(", ", decided)));
     }
   }
 

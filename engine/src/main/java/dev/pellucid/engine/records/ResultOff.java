@@ -60,7 +60,7 @@ final class ResultOff {
   static void look(FeedTables tables, List<MeasuredBatch> measured, Consumer<Finding> out) {
     for (BatchRecord record : tables.batches().values()) {
       for (Since.Result result : record.since().results()) {
-        if (!record.isMade() && !LabResults.isBefore(result, record)) {
+        if (!record.isWeighed() && !LabResults.isBefore(result, record)) {
           out.accept(ofNothing(record, result));
         }
         result.found().forEach((name, one) -> unfindable(tables, name, one).ifPresent(out));

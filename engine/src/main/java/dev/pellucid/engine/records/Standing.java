@@ -7,6 +7,9 @@ import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.data.LotState;
 import dev.pellucid.engine.data.Since.Decided;
 import dev.pellucid.engine.records.Recall.State;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -14,9 +17,9 @@ import java.util.Optional;
 final class Standing {
   private Standing() {}
 
-  /** The last that was found or decided of a lot, on whatever day. */
-  static State of(Lot lot) {
-    return lot.lastState()
+  /** The last that was found or decided of a lot up to a day. */
+  static State of(Lot lot, LocalDate day) {
+    return lot.state(day)
         .map(
             last ->
                 new State(
@@ -35,22 +38,35 @@ final class Standing {
     };
   }
 
-  /** The last that was decided of a batch. */
-  static State of(BatchRecord record) {
-    Optional<Decided> last =
-        record.since().decisions().stream()
-            .reduce(
-                (one, other) -> other.signed().day().isBefore(one.signed().day()) ? one : other);
-    return last.map(
-            it ->
-                new State(
-                    word(it.decision()),
-                    Optional.of(it.signed().day()),
-                    it.signed().by(),
-                    it.signed().because(),
-                    isStopped(it.decision())))
-        .or(() -> record.release().map(Standing::of))
+  /** The last that was decided of a batch up to a day. */
+  static State of(BatchRecord record, LocalDate day) {
+    return record
+        .decidedOn(day)
+        .map(Standing::of)
         .orElse(new State(undecided(record), Optional.empty(), "", "", false));
+  }
+
+  /** What is found or decided of a lot for days that are still to come, in words. */
+  static List<String> after(LocalDate day, Lot lot) {
+    return lot.states().stream()
+        .filter(one -> one.day().isAfter(day))
+        .map(one -> word(one.state()) + " from " + one.day())
+        .toList();
+  }
+
+  /** The same of a batch. */
+  static List<String> after(LocalDate day, BatchRecord record) {
+    List<String> after = new ArrayList<>();
+    record
+        .release()
+        .filter(it -> it.day().filter(day::isBefore).isPresent())
+        .ifPresent(it -> after.add(word(it.decision()) + " from " + it.day().orElseThrow()));
+    for (Decided one : record.since().decisions()) {
+      if (one.signed().day().isAfter(day)) {
+        after.add(word(one.decision()) + " from " + one.signed().day());
+      }
+    }
+    return after;
   }
 
   private static State of(Release release) {

@@ -4,9 +4,11 @@ import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.records.Recall.State;
 import dev.pellucid.engine.records.Trace.Batch;
 import dev.pellucid.engine.records.Trace.LotOf;
 import dev.pellucid.engine.records.Trace.Thing;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -17,16 +19,21 @@ final class Things {
   private final FeedTables tables;
   private final Ledger ledger;
   private final Descent descent;
+  private final LocalDate day;
 
-  Things(FeedTables tables, Ledger ledger, Descent descent) {
+  /**
+   * @param day up to which what is decided counts
+   */
+  Things(FeedTables tables, Ledger ledger, Descent descent, LocalDate day) {
     this.tables = tables;
     this.ledger = ledger;
     this.descent = descent;
+    this.day = day;
   }
 
   Thing thing(String key) {
     return new Thing(
-        ledger.written(key), ledger.lot(key).map(this::lot), ledger.page(key).map(Things::batch));
+        ledger.written(key), ledger.lot(key).map(this::lot), ledger.page(key).map(this::batch));
   }
 
   private LotOf lot(Lot lot) {
@@ -38,7 +45,7 @@ final class Things {
         lot.received(),
         lot.kg(),
         lot.bestBefore(),
-        lot.lastState().map(last -> Standing.word(last.state())),
+        lot.state(day).map(last -> Standing.word(last.state())),
         lot.supplier(),
         lot.supplierLot(),
         lot.deliveryNote(),
@@ -46,10 +53,30 @@ final class Things {
         lot.remark());
   }
 
-  static Batch batch(Page page) {
+  Batch batch(Page page) {
     BatchRecord record = page.record();
     return new Batch(
-        record.number(), record.code(), record.day(), Standing.of(record).word(), record.closed());
+        record.number(), record.code(), record.day(), state(page).word(), record.closed());
+  }
+
+  /** How a batch stands. */
+  State state(Page page) {
+    return Standing.of(page.record(), day);
+  }
+
+  /** How a lot stands. */
+  State state(Lot lot) {
+    return Standing.of(lot, day);
+  }
+
+  /** What is decided of a batch for days that are still to come, in words. */
+  List<String> ahead(Page page) {
+    return Standing.after(day, page.record());
+  }
+
+  /** The same of a lot. */
+  List<String> ahead(Lot lot) {
+    return Standing.after(day, lot);
   }
 
   /** Those that hold themselves, if the records are right. */

@@ -27,6 +27,8 @@ public final class Trace {
     NAMED_IN_BIN,
     /** It was weighed from a bin in which no lot of it could be; the bin is named. */
     BIN_EMPTY,
+    /** It was weighed from a bin that by the books had too little of it; the bin is named. */
+    BIN_SHORT,
     /** The lot is told: a batch that may hold what is looked for. */
     TAKEN,
     /** The sieve's fines of a batch that may hold it were put into this one. */

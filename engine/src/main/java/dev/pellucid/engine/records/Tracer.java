@@ -43,7 +43,8 @@ public final class Tracer {
 
   /**
    * @param orders what a batch that is still planned is to be made of, where it can be reckoned
-   * @param today a batch that is planned for an earlier day may have been made, or not
+   * @param today how things stand then counts, and what is to come is told; a batch that is planned
+   *     for an earlier day may have been made, or not
    */
   public Tracer(
       FeedTables tables,
@@ -53,7 +54,7 @@ public final class Tracer {
     this.ledger = new Ledger(tables, recipes, orders);
     this.descent = new Descent(ledger.pages());
     this.order = new LineOrder(ledger.pages(), recipes, today);
-    this.things = new Things(tables, ledger, descent);
+    this.things = new Things(tables, ledger, descent, today);
     this.books = new Books(ledger, descent);
   }
 
@@ -98,7 +99,7 @@ public final class Tracer {
   private List<Maybe> maybe(Found found, Predicate<Page> may) {
     return ledger.pages().stream()
         .filter(may)
-        .map(page -> new Maybe(Things.batch(page), found.doubts(page)))
+        .map(page -> new Maybe(things.batch(page), found.doubts(page)))
         .toList();
   }
 
@@ -116,6 +117,24 @@ public final class Tracer {
   public Recall.Answer recall(String number) {
     Found found = new Found(ledger, descent, order, Ledger.key(number));
     return new Recalling(ledger, order, things, books, found, earlier(found)).answer();
+  }
+
+  /**
+   * Lines whose lot is not told, of what neither the records nor the data know: they may be of any
+   * lot.
+   *
+   * @param known whether the folder has such a premix or recipe
+   */
+  public List<Unknown> ofNothing(Predicate<String> known) {
+    List<Unknown> lines = new ArrayList<>();
+    for (Page page : ledger.pages()) {
+      for (Open open : page.open()) {
+        if (!ledger.isKnown(open.kind()) && !known.test(open.kind())) {
+          lines.add(open(page, open));
+        }
+      }
+    }
+    return lines;
   }
 
   /** From a batch to every lot in it, down to the raw materials. */
@@ -198,7 +217,7 @@ public final class Tracer {
         (by, kg) ->
             told.add(
                 new Way(by.isEmpty() ? Optional.empty() : Optional.of(ledger.written(by)), kg)));
-    return new Holding(things.thing(key), Things.batch(page), all, told);
+    return new Holding(things.thing(key), things.batch(page), all, told);
   }
 
   private void unknown(Page page, List<Unknown> out) {

@@ -85,6 +85,9 @@ final class RecallWords {
           "Not counted: "
               + numbers
               + ". A line of it does not tell its lot, but it was made before there was any.";
+      case DECIDED_AHEAD ->
+          "Decided for a day that is still to come, so it does not count yet: " + numbers + words
+              + ".";
     };
   }
 }

@@ -56,6 +56,11 @@ public final class Trees {
     }
   }
 
+  /** Whether a file is one that tells lines: a recipe or a premix. */
+  public static boolean isOfLines(String path) {
+    return path.endsWith(RECIPE) || path.endsWith(PREMIX);
+  }
+
   /** Those of a folder. */
   public static Trees of(Texts texts) {
     return after(Optional.empty(), texts);

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.records;
 
+import dev.pellucid.engine.data.BatchRecord;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,8 +23,8 @@ record MadeBy(Map<String, List<String>> lines, Map<String, String> plants, Set<S
   }
 
   @Override
-  public List<String> lines(String code) {
-    return lines.getOrDefault(code, List.of());
+  public List<String> lines(BatchRecord record) {
+    return lines.getOrDefault(record.code(), List.of());
   }
 
   @Override

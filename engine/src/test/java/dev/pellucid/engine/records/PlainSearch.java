@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -54,7 +55,8 @@ final class PlainSearch {
   }
 
   private String kind(String number) {
-    return lot(number) == null ? batch(number).code() : lot(number).kind();
+    String kind = lot(number) == null ? batch(number).code() : lot(number).kind();
+    return kind.toLowerCase(Locale.ROOT);
   }
 
   private LocalDate since(String number) {
@@ -63,15 +65,21 @@ final class PlainSearch {
 
   private boolean inBin(String number, String bin, LocalDate day) {
     Delivery lot = lot(number);
-    if (lot == null || !lot.bin().equals(bin) || lot.day().isAfter(day)) {
+    if (lot == null || !isOneBin(lot.bin(), bin) || lot.day().isAfter(day)) {
       return false;
     }
-    for (LocalDate empty : mill.emptied.getOrDefault(bin, List.of())) {
-      if (lot.day().isBefore(empty) && empty.isBefore(day)) {
-        return false;
+    for (String name : mill.emptied.keySet()) {
+      for (LocalDate empty : mill.emptied.get(name)) {
+        if (isOneBin(name, bin) && lot.day().isBefore(empty) && empty.isBefore(day)) {
+          return false;
+        }
       }
     }
     return true;
+  }
+
+  private static boolean isOneBin(String one, String other) {
+    return one.replace(" ", "").equalsIgnoreCase(other.replace(" ", ""));
   }
 
   /** All that a line, or a flush, may be of, by what it names and by bins. */
@@ -98,8 +106,59 @@ final class PlainSearch {
     if (!line.lot().isEmpty()) {
       return line.lot().equalsIgnoreCase(batch.number()) || !kind(line.lot()).equals(line.kind());
     }
-    return could(line, batch).stream()
-        .noneMatch(one -> lot(one) != null && lot(one).kind().equals(line.kind()));
+    return !isBinRight(line, batch);
+  }
+
+  /** Whether lots of the line could be in its bin, and had enough by all that left them. */
+  private boolean isBinRight(Line line, Batch batch) {
+    if (line.bin().isEmpty()) {
+      return false;
+    }
+    Set<String> could = could(line, batch);
+    double left = 0;
+    int lots = 0;
+    for (String one : could) {
+      if (lot(one).kind().equals(line.kind())) {
+        lots++;
+        double of = left(lot(one), batch.day());
+        left += could.size() == 1 ? of : Math.max(0, of);
+      }
+    }
+    if (lots == 0) {
+      return false;
+    }
+    if (line.kg().isEmpty()) {
+      return left > 1e-6;
+    }
+    // What is of one lot alone is among what left it.
+    return left >= (could.size() == 1 ? 0 : number(line.kg())) - 1e-6;
+  }
+
+  private double left(Delivery lot, LocalDate day) {
+    double left = lot.kg();
+    LocalDate from = LocalDate.MIN;
+    for (Move move : lot.moves()) {
+      if (move.what().equals("counted") && move.day().isBefore(day)) {
+        left = move.loose();
+        from = move.day();
+      }
+    }
+    for (Move move : lot.moves()) {
+      boolean counts = move.day().isAfter(from) && !move.day().isAfter(day);
+      left -= counts && !move.what().equals("counted") ? move.loose() : 0;
+    }
+    for (Batch batch : mill.batches) {
+      if (batch.day().isAfter(from) && !batch.day().isAfter(day)) {
+        for (Line line : batch.lines()) {
+          Set<String> could = could(line, batch);
+          boolean alone = line.lot().isEmpty() && could.size() == 1 && could.contains(lot.number());
+          boolean its = line.lot().equalsIgnoreCase(lot.number()) || alone;
+          left -= its && !line.kg().isEmpty() ? number(line.kg()) : 0;
+        }
+        left -= batch.flush().lot().equals(lot.number()) ? batch.flush().kg() : 0;
+      }
+    }
+    return left;
   }
 
   /** Lines of a batch that may be of anything of their kind, by their kinds. */
@@ -122,6 +181,19 @@ final class PlainSearch {
       }
     }
     return kinds;
+  }
+
+  /** Lines that may be of any lot, since they name nothing that was ever bought or made. */
+  Set<String> ofNothing() {
+    Set<String> lines = new TreeSet<>();
+    for (Batch batch : mill.batches) {
+      for (Line line : batch.lines()) {
+        if (isOpen(line, batch) && line.kind().startsWith("mael")) {
+          lines.add(batch.number() + " " + line.name());
+        }
+      }
+    }
+    return lines;
   }
 
   private List<Batch> flushedInto(Batch batch) {
@@ -151,7 +223,8 @@ final class PlainSearch {
 
   private boolean isOnly(String number, Line line, Batch batch) {
     Set<String> could = could(line, batch);
-    return could.size() == 1 && could.contains(number);
+    boolean told = !line.lot().isEmpty() || isBinRight(line, batch);
+    return told && could.size() == 1 && could.contains(number);
   }
 
   private boolean mayFollow(String number, Batch batch) {
@@ -350,7 +423,7 @@ final class PlainSearch {
     double kg = 0;
     for (Line line : in.lines()) {
       Set<String> could = could(line, in);
-      if (could.size() == 1) {
+      if (could.size() == 1 && isOnly(could.iterator().next(), line, in)) {
         kg += through(subject, could.iterator().next(), number(line.kg()), in);
       }
     }

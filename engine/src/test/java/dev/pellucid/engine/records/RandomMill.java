@@ -18,7 +18,8 @@ import java.util.TreeSet;
  * rework, bins that are topped up, flushes and fines that are put into batches, part bags that are
  * filled up, batches that follow each other on the lines of two plants; and with deliveries,
  * returns, disposals, corrections, counts and samples. Some lots are not told, some wrong, some
- * come later than what they are in.
+ * come later than what they are in; some batches were made and tell no weight; names of bins and of
+ * lines are written now so and now so, and some lines name nothing at all.
  */
 final class RandomMill {
   private static final LocalDate FIRST = LocalDate.of(2026, 1, 1);
@@ -35,7 +36,8 @@ final class RandomMill {
   /** A line of a record; all but its name may be empty. */
   record Line(String name, String lot, String bin, String kg) {
     String kind() {
-      return name.startsWith("rework ") ? name.substring(7) : name;
+      String small = name.toLowerCase(Locale.ROOT);
+      return small.startsWith("rework ") ? small.substring(7) : small;
     }
   }
 
@@ -64,7 +66,8 @@ final class RandomMill {
       List<Double> samples,
       List<Move> moves) {
     boolean isMade() {
-      return lines.stream().anyMatch(line -> !line.kg().isEmpty());
+      boolean weighed = lines.stream().anyMatch(line -> !line.kg().isEmpty());
+      return weighed || bags.of() > 0 || fines > 0 || !samples.isEmpty() || !moves.isEmpty();
     }
   }
 
@@ -119,6 +122,20 @@ final class RandomMill {
     return FIRST.plusDays(random.nextInt(14));
   }
 
+  /** One of three bins, written in one of several ways. */
+  private String bin() {
+    String bin = "B" + random.nextInt(3);
+    return switch (random.nextInt(6)) {
+      case 0 -> bin.toLowerCase(Locale.ROOT);
+      case 1 -> bin.charAt(0) + "  " + bin.charAt(1);
+      default -> bin;
+    };
+  }
+
+  private static String capitals(String name) {
+    return name.toUpperCase(Locale.ROOT);
+  }
+
   private <T> T one(List<T> of) {
     return of.get(random.nextInt(of.size()));
   }
@@ -139,7 +156,7 @@ final class RandomMill {
   private void deliveries(List<String> kinds) {
     for (String kind : kinds) {
       for (int i = 0; i < random.nextInt(4); i++) {
-        String bin = oneIn(2) ? "B" + random.nextInt(3) : "";
+        String bin = oneIn(2) ? bin() : "";
         List<Move> moves = new ArrayList<>();
         for (String what : List.of("returned", "disposed", "corrections", "counted")) {
           if (oneIn(3)) {
@@ -152,7 +169,7 @@ final class RandomMill {
       }
     }
     for (int i = 0; i < 4; i++) {
-      emptied.computeIfAbsent("B" + random.nextInt(3), none -> new ArrayList<>()).add(day());
+      emptied.computeIfAbsent(bin(), none -> new ArrayList<>()).add(day());
     }
   }
 
@@ -169,7 +186,10 @@ final class RandomMill {
         lines.add(line(name, number, planned));
       }
     }
-    boolean made = lines.stream().anyMatch(line -> !line.kg().isEmpty());
+    if (oneIn(20)) {
+      lines.add(line("mael-" + random.nextInt(9), number, planned));
+    }
+    boolean made = oneIn(3) || lines.stream().anyMatch(line -> !line.kg().isEmpty());
     Bags bags = made && !oneIn(3) ? bags(number) : new Bags(0, 0, 0, "", 0);
     List<Double> samples = new ArrayList<>();
     for (int i = 0; i < random.nextInt(3); i++) {
@@ -235,7 +255,7 @@ final class RandomMill {
     String kg = planned || oneIn(12) ? "" : String.valueOf(kg(400));
     String lot = oneIn(4) ? "" : lotFor(name, batch);
     boolean bin = lot.isEmpty() ? oneIn(2) : oneIn(8);
-    return new Line(name, lot, bin ? "B" + random.nextInt(3) : "", kg);
+    return new Line(oneIn(8) ? capitals(name) : name, lot, bin ? bin() : "", kg);
   }
 
   /** Mostly one of the right kind that was there; now and then a wrong one, or a later one. */
@@ -251,7 +271,7 @@ final class RandomMill {
     }
     for (String one : numbered) {
       boolean late = dayOf(one).isAfter(dayOf(batch));
-      if (one.startsWith(kind) && (dice < 3 || !late)) {
+      if (one.toLowerCase(Locale.ROOT).startsWith(kind) && (dice < 3 || !late)) {
         there.add(one);
       }
     }

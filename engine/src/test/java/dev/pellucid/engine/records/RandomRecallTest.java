@@ -46,6 +46,7 @@ class RandomRecallTest {
   private int told;
   private int gaps;
   private int calls;
+  private int nothing;
 
   @Test
   void aRecallFindsWhatAPlainSearchFinds() throws IOException {
@@ -66,6 +67,7 @@ class RandomRecallTest {
     // No part of this passes on nothing.
     String seen = sure + " " + may + " " + onLine + " " + told + " " + gaps + " " + calls;
     assertTrue(sure > MILLS * 10 && may > MILLS * 10 && onLine > MILLS * 2, seen);
+    assertTrue(nothing > MILLS / 5, seen + " " + nothing);
     assertTrue(told > MILLS * 8 && gaps > MILLS && calls > MILLS * 10, seen);
   }
 
@@ -77,6 +79,12 @@ class RandomRecallTest {
             new MadeBy(mill.recipes, mill.plants, mill.premixes),
             none -> Optional.empty(),
             mill.today);
+    Set<String> wanted = plain.ofNothing();
+    nothing += wanted.size();
+    assertEquals(
+        wanted,
+        numbers(tracer.ofNothing(code -> false).stream().map(one -> one.batch() + " " + one.line())),
+        seed);
     for (String number : mill.numbers()) {
       onward(plain, tracer.onward(number), seed + number);
       answer(plain, tracer.recall(number), seed + number);
