@@ -34,6 +34,7 @@ import dev.pellucid.engine.workspace.Streamed;
 import dev.pellucid.engine.workspace.Summary;
 import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.engine.workspace.Whole;
+import dev.pellucid.text.SourceFile;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -49,6 +50,7 @@ import java.util.function.Predicate;
  */
 public final class SheetsGoal {
   private static final String APPROVED = "approved";
+  private static final String BATCHES = "batches/";
 
   private final Shared shared;
   private final Version version;
@@ -152,10 +154,15 @@ public final class SheetsGoal {
     made.forEach(one -> sheets.add(sheet(picking.into(one.plan(), one.goesInto()), one.label())));
     made.forEach(recipe -> recipe.written().forEach(one -> written(one, picking, whole)));
     withheld.addAll(whole.unmade());
-    withheld.addAll(unwritten(whole));
     ready.premixes().forEach(one -> premix(one, picking, whole));
+    withheld.addAll(unwritten());
     return new SheetReport(
-        CheckReport.of(whole, shared.texts()), sheets, withheld, purchases(ahead.list()));
+        CheckReport.of(whole, shared.texts()),
+        sheets,
+        withheld,
+        purchases(ahead.list()),
+        shared.tables().settings().name(),
+        notPlanned());
   }
 
   private void premix(OfPremix one, Picking picking, Whole whole) {
@@ -195,12 +202,29 @@ public final class SheetsGoal {
         : Optional.of(new SheetReport.Purchases(sheet.text(), sheet.html()));
   }
 
-  /** Batches that are planned of recipes that must be fixed first. */
-  private List<String> unwritten(Whole whole) {
+  /** The other batches that are planned: of recipes and premixes that must be fixed first. */
+  private List<String> unwritten() {
+    List<String> made = sheets.stream().map(Sheet::code).toList();
     return shared.tables().batches().values().stream()
-        .filter(record -> record.isPlanned() && whole.unmade().contains(record.code()))
+        .filter(BatchRecord::isPlanned)
         .map(BatchRecord::number)
+        .filter(number -> !made.contains(number) && !withheld.contains(number))
         .toList();
+  }
+
+  /** Why there is no sheet of a batch that has a record, by its number. */
+  private Map<String, String> notPlanned() {
+    Map<String, String> why = new HashMap<>();
+    for (String path : shared.texts().data()) {
+      if (path.startsWith(BATCHES)) {
+        why.put(new SourceFile(path, "").stem(), "its record cannot be read");
+      }
+    }
+    for (BatchRecord record : shared.tables().batches().values()) {
+      why.put(
+          record.number(), record.isMade() ? "it was made" : "its record says that it is closed");
+    }
+    return why;
   }
 
   /** A batch whose record has an error has no sheet. */
