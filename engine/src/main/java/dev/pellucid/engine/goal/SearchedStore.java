@@ -9,7 +9,6 @@ import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.records.BatchTarget;
 import dev.pellucid.engine.records.Tracer;
 import dev.pellucid.engine.resolve.Days;
-import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
@@ -219,14 +218,12 @@ final class SearchedStore {
     Shared shared = recipes.get();
     return Optional.ofNullable(shared.resolver().premixes().get(record.code()))
         .map(premix -> BatchTarget.of(premix, record.kg()))
-        .or(() -> feed(shared, record.code()).map(feed -> order(record, feed)));
+        .or(
+            () ->
+                feed(shared, record.code()).map(feed -> shared.recordCheck().target(feed, record)));
   }
 
   private static Optional<ComputedFeed> feed(Shared shared, String code) {
     return shared.trees().path(code).flatMap(path -> Streamed.judged(shared, path).feed());
-  }
-
-  private BatchTarget order(BatchRecord record, ComputedFeed feed) {
-    return BatchTarget.of(feed, record.kg(), WeighingPlanner.plan(feed, record.kg(), tables));
   }
 }

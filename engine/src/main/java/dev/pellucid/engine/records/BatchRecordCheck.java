@@ -278,6 +278,11 @@ public final class BatchRecordCheck {
         .map(made -> new Planned(record, ordered.recipe(), made, Judge.limits(made)));
   }
 
+  /** What a batch is to be made of, by the shares of its record where that has some. */
+  public BatchTarget target(ComputedFeed feed, BatchRecord record) {
+    return order(orders.of(feed, record).feed(), record);
+  }
+
   /** The recipe by which a batch is ordered, the shares of its record in it where it has some. */
   public ResolvedRecipe ordered(ComputedFeed feed, BatchRecord record) {
     return orders.of(feed, record).feed().recipe();
