@@ -6,10 +6,8 @@ import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
-import dev.pellucid.syntax.HeadLine;
 import dev.pellucid.syntax.Section;
 import dev.pellucid.syntax.ShareLine;
-import dev.pellucid.syntax.Word;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,12 +23,9 @@ import java.util.stream.Stream;
  */
 final class BatchLines {
   private final Map<String, List<String>> byCode = new TreeMap<>();
-  private final Map<String, String> plants = new TreeMap<>();
-  private final FeedTables tables;
   private final List<Unsearched> unread = new ArrayList<>();
 
   BatchLines(Trees trees, FeedTables tables) {
-    this.tables = tables;
     List<PremixFile> premixes = trees.premixes(new ArrayList<>());
     TreeSet<String> codes = new TreeSet<>();
     tables.batches().values().stream().map(BatchRecord::code).forEach(codes::add);
@@ -56,51 +51,11 @@ final class BatchLines {
     return unread;
   }
 
-  /**
-   * The plant of a recipe or premix, by its name: what its head tells, else that of the settings.
-   * Where a folder has one plant at most, all is made at one; else it is absent for what cannot be
-   * read.
-   */
-  Optional<String> plant(String code) {
-    return tables.plants().size() < 2
-        ? Optional.of(usual())
-        : Optional.ofNullable(plants.get(code));
-  }
-
-  private String usual() {
-    return tables.settings().plant().orElse("");
-  }
-
-  private void plant(SourceFile source, Optional<Word> told) {
-    plants.put(source.stem(), told.map(Word::text).orElse(usual()));
-  }
-
   private void recipe(RecipeFile file) {
-    plant(file.source(), told(file));
     add(file.source(), List.of(), Stream.of(file.mix(), file.coat()));
   }
 
-  private static Optional<Word> told(RecipeFile file) {
-    List<Word> told = new ArrayList<>();
-    HeadLine.Recipe head =
-        new HeadLine.Recipe(
-            line -> {},
-            line -> {},
-            line -> {},
-            line -> {},
-            line -> {},
-            line -> {},
-            line -> told.add(line.plant()));
-    file.head().forEach(line -> line.into(head));
-    return told.stream().findFirst();
-  }
-
-  private static Optional<Word> told(PremixFile file) {
-    return file.head().stream().flatMap(line -> line.plantTold().stream()).findFirst();
-  }
-
   private void premix(PremixFile file) {
-    plant(file.source(), told(file));
     List<String> sources =
         file.supply().stream()
             .flatMap(section -> section.lines().stream())

@@ -9,6 +9,7 @@ import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.records.BatchTarget;
 import dev.pellucid.engine.records.Tracer;
 import dev.pellucid.engine.resolve.Days;
+import dev.pellucid.engine.workspace.PlantOfCode;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
@@ -58,7 +59,7 @@ final class SearchedStore {
     notRead(read.findings().stream().sorted().toList());
     BatchLines lines = new BatchLines(read.trees(), tables);
     unsearched.addAll(lines.unread());
-    this.tracer = new Tracer(tables, lines.byCode(), lines::plant, this::order);
+    this.tracer = new Tracer(tables, lines.byCode(), new PlantOfCode(read.trees(), tables)::of, this::order);
   }
 
   /** Makes a thing when it is first asked for. */

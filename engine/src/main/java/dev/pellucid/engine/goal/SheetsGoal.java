@@ -15,6 +15,7 @@ import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.records.BatchTarget;
 import dev.pellucid.engine.records.GoesInto;
+import dev.pellucid.engine.records.LineToClean;
 import dev.pellucid.engine.records.MaterialRequirements;
 import dev.pellucid.engine.records.MaterialRequirements.Ahead;
 import dev.pellucid.engine.records.MaterialRequirements.Planned;
@@ -55,6 +56,7 @@ public final class SheetsGoal {
   private final Shared shared;
   private final Version version;
   private final StockDependsOn stock;
+  private final LineToClean lineToClean;
   private final LocalDate day;
   private final List<Sheet> sheets = new ArrayList<>();
   private final List<String> withheld = new ArrayList<>();
@@ -108,7 +110,8 @@ public final class SheetsGoal {
     this.version = version;
     this.day = day;
     this.shared = Shared.of(ReadFolder.of(folder), Days.on(day));
-    this.stock = StockDependsOn.of(shared);
+    this.lineToClean = shared.lineToClean();
+    this.stock = StockDependsOn.of(shared, lineToClean);
   }
 
   /** The plan of a recipe or premix, with the lots to take; empty where it has no sheet. */
@@ -233,7 +236,9 @@ public final class SheetsGoal {
     if (faulty || one.plan().isEmpty()) {
       withheld.add(one.record().number());
     } else {
-      sheets.add(sheet(picking.into(one.plan().get(), one.record()), one.label()));
+      BatchPlan plan = picking.into(one.plan().get(), one.record());
+      sheets.add(
+          sheet(lineToClean.why(one.record()).map(plan::toClean).orElse(plan), one.label()));
     }
   }
 

@@ -93,6 +93,7 @@ public final class BatchRecordCheck {
                 RecordFindings.NO_RECIPE,
                 RecordFindings.NOT_RECKONED,
                 UnlikeLibrary.CODE,
+                LineToClean.CODE,
                 ModifiedLot.CODE),
             StoreCheck.codes().stream(),
             LotsTogether.codes().stream(),

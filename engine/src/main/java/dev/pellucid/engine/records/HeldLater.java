@@ -69,7 +69,7 @@ final class HeldLater {
   }
 
   /** The day of what was decided last, where that is told. */
-  private static Optional<LocalDate> since(BatchRecord source) {
+  static Optional<LocalDate> since(BatchRecord source) {
     return Stream.concat(
             source.since().decisions().stream().map(one -> one.signed().day()),
             source.release().flatMap(Release::day).stream())
@@ -144,7 +144,8 @@ final class HeldLater {
     return held.isDirect() ? may : ", which came through " + String.join(", ", held.codes()) + ",";
   }
 
-  private static String words(LotState told) {
+  /** How a lot stands, with a blank before it. */
+  static String words(LotState told) {
     return switch (told.state()) {
       case ON_HOLD -> " is on hold since " + told.day();
       case FAILED -> " failed on " + told.day();
