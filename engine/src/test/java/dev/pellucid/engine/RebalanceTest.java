@@ -139,6 +139,7 @@ class RebalanceTest {
     Sheet sheet = sheet();
     String words = sheet.text().replaceAll("\\s+", " ");
     assertFalse(sheet.draft(), words);
+    assertTrue(sheet.html().contains("<span class=\"name\">FM-26-1187,</span>"), sheet.html());
     assertTrue(words.contains("re-balanced for lots FM-26-1187, SB-0411, MZ-114"), sheet.text());
     assertTrue(words.contains("Answers for them quality manager"), words);
     assertTrue(words.contains("Signed before weighing, name ____"), words);
@@ -355,7 +356,8 @@ class RebalanceTest {
   void aRecallReckonsWithTheSharesOfTheBatchAsItsSheetDoes() throws IOException {
     rebalanced("2026-12-02", "shift lead", "{line: soybean-meal-48, share: 43.00 %}");
     String sheet = sheet().text().replaceAll("\\s+", " ");
-    assertTrue(sheet.contains("weigh all, tip in half 25.8 kg 0.1 kg Platform scale SB-0411"), sheet);
+    assertTrue(
+        sheet.contains("weigh all, tip in half 25.8 kg 0.1 kg Platform scale SB-0411"), sheet);
     String recall =
         OwnFolder.recall(copy, PrintedPaths.BELOW_FOLDER, DAY, "SB-0411", "")
             .text()

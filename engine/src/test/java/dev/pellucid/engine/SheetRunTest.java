@@ -82,6 +82,16 @@ class SheetRunTest {
     assertTrue(words.contains("Flushed with, kept as 5 kg Wheat middlings, into the next"), sheet);
   }
 
+  /** Pages of two batches of one day must not be mixed up, nor their bags. */
+  @Test
+  void eachPageAndTheLabelOfAPlannedBatchNameItsNumber() throws IOException {
+    SheetReport report = sheets(EXAMPLE);
+    Sheet sheet = sheet(report, PLANNED);
+    assertTrue(sheet.html().contains("\"" + PLANNED + ", commit 1a2b3c4, clean\""));
+    assertTrue(sheet.label().orElseThrow().text().contains(PLANNED));
+    assertFalse(sheet(report, "TG-44").label().orElseThrow().text().contains("TG-44-"));
+  }
+
   /** 1000 kg of TG-44: 9.5 % wheat gluten, 16 % fish meal, 0.5 % VIT-TR. */
   @Test
   void whatPlannedBatchesLackIsToBeBought() throws IOException {
@@ -301,11 +311,14 @@ class SheetRunTest {
   }
 
   private static String text(SheetReport report, String code) {
+    return sheet(report, code).text();
+  }
+
+  private static Sheet sheet(SheetReport report, String code) {
     return report.sheets().stream()
         .filter(sheet -> sheet.code().equals(code))
         .findFirst()
-        .orElseThrow()
-        .text();
+        .orElseThrow();
   }
 
   private void rewrite(String path, String from, String to) throws IOException {

@@ -59,7 +59,8 @@ final class SearchedStore {
     notRead(read.findings().stream().sorted().toList());
     BatchLines lines = new BatchLines(read.trees(), tables);
     unsearched.addAll(lines.unread());
-    this.tracer = new Tracer(tables, lines.byCode(), new PlantOfCode(read.trees(), tables)::of, this::order);
+    this.tracer =
+        new Tracer(tables, lines.byCode(), new PlantOfCode(read.trees(), tables)::of, this::order);
   }
 
   /** Makes a thing when it is first asked for. */

@@ -237,8 +237,7 @@ public final class SheetsGoal {
       withheld.add(one.record().number());
     } else {
       BatchPlan plan = picking.into(one.plan().get(), one.record());
-      sheets.add(
-          sheet(lineToClean.why(one.record()).map(plan::toClean).orElse(plan), one.label()));
+      sheets.add(sheet(lineToClean.why(one.record()).map(plan::toClean).orElse(plan), one.label()));
     }
   }
 

@@ -17,9 +17,10 @@ import java.util.function.Predicate;
 /**
  * What sheets hang on beside their own recipes: lots, whose numbers, days and inspections stand on
  * them, and the ingredients that a line is flushed with; and the sheet of a batch that is planned
- * on its record, and on the batch that is made before it, or may be where that one is stopped. Which of the passed lots is named where
- * none was put aside hangs on the records of all other batches too; that is only a proposal, and a
- * record that is being filled in keeps nobody from working.
+ * on its record, and on the batch that is made before it, or may be where that one is stopped.
+ * Which of the passed lots is named where none was put aside hangs on the records of all other
+ * batches too; that is only a proposal, and a record that is being filled in keeps nobody from
+ * working.
  */
 final class StockDependsOn {
   private final Shared shared;

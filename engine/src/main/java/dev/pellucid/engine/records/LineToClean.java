@@ -85,7 +85,9 @@ public final class LineToClean {
     stopped.forEach(
         (number, stands) -> {
           Page last = Optional.ofNullable(pages.get(number)).orElseThrow();
-          order.next(last.key()).forEach(page -> add(page, new Before(last.record(), stands, true)));
+          order
+              .next(last.key())
+              .forEach(page -> add(page, new Before(last.record(), stands, true)));
           order.mayBeBefore(last).stream()
               .flatMap(turn -> turn.first().stream())
               .filter(page -> LineOrder.isPossible(last, page) && isAlike(last, page))
@@ -240,7 +242,8 @@ public final class LineToClean {
     return last.stream().allMatch(Before::told)
         ? finding
         : finding.helping(
-            "or, where another batch comes between the two, name it in " + record.number()
+            "or, where another batch comes between the two, name it in "
+                + record.number()
                 + " behind after");
   }
 }

@@ -254,7 +254,8 @@ final class Links {
     boolean onLine = link.kind() == Kind.NEXT_ON_LINE || link.kind() == Kind.ORDER_NOT_TOLD;
     return into.record()
         .cleaned()
-        .filter(it -> onLine && link.of().stream().noneMatch(of -> ledger.since(of).isAfter(it.day())))
+        .filter(
+            it -> onLine && link.of().stream().noneMatch(of -> ledger.since(of).isAfter(it.day())))
         .map(it -> "on " + it.day() + " by " + it.by())
         .orElse("");
   }

@@ -62,7 +62,10 @@ final class BatchSheet {
 
   private void head() {
     String running =
-        plan.code() + RebalancedBlocks.running(plan) + ", " + version(plan.provenance());
+        plan.number().orElse(plan.code())
+            + RebalancedBlocks.running(plan)
+            + ", "
+            + version(plan.provenance());
     blocks.add(new Running(plan.draft() ? DRAFT : "", running));
     blocks.add(new Title(plan.code(), plan.title() + RebalancedBlocks.title(plan)));
     if (plan.draft()) {

@@ -72,8 +72,7 @@ class LineToCleanTest {
   }
 
   private String recall() throws IOException {
-    return words(
-        OwnFolder.recall(copy, PrintedPaths.BELOW_FOLDER, DAY, "SE1-9042", "").text());
+    return words(OwnFolder.recall(copy, PrintedPaths.BELOW_FOLDER, DAY, "SE1-9042", "").text());
   }
 
   private static String words(String text) {
@@ -98,8 +97,7 @@ class LineToCleanTest {
     decided(CF, decision);
     Finding found = only();
     assertEquals(Severity.WARNING, found.severity());
-    assertEquals(
-        FIRST + "CF-31-2026-11-18-1 was made on it and " + stands, found.headline());
+    assertEquals(FIRST + "CF-31-2026-11-18-1 was made on it and " + stands, found.headline());
     assertEquals(TG + ":5:8", found.span().place());
     assertEquals(CF, found.related().get(0).span().file().path());
     assertEquals(
@@ -180,8 +178,7 @@ class LineToCleanTest {
     assertEquals(List.of(), found(), folder.text());
     String sheet = words(sheet().text());
     assertFalse(sheet.contains("is to be clean"), sheet);
-    assertTrue(
-        sheet.contains("Line cleaned 2026-11-24, A. Marsh: swept, die taken out"), sheet);
+    assertTrue(sheet.contains("Line cleaned 2026-11-24, A. Marsh: swept, die taken out"), sheet);
   }
 
   @Test
@@ -216,8 +213,7 @@ class LineToCleanTest {
   void whatIsHalfToldIsOneFindingAndCleansNothing(String told, String code) throws IOException {
     decided(CF, "on-hold");
     folder.with(TG, AFTER, AFTER + "cleaned: " + told + "\n");
-    assertEquals(
-        List.of(CODE, code), folder.codes().stream().distinct().toList(), folder.text());
+    assertEquals(List.of(CODE, code), folder.codes().stream().distinct().toList(), folder.text());
   }
 
   @Test
