@@ -13,6 +13,7 @@ import dev.pellucid.engine.rebalance.Rebalancing.LineMove;
 import dev.pellucid.engine.rebalance.Rebalancing.Standing;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.finding.Severity;
+import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -138,6 +139,7 @@ class RebalanceTest {
     Sheet sheet = sheet();
     String words = sheet.text().replaceAll("\\s+", " ");
     assertFalse(sheet.draft(), words);
+    assertTrue(sheet.html().contains("<span class=\"name\">FM-26-1187,</span>"), sheet.html());
     assertTrue(words.contains("re-balanced for lots FM-26-1187, SB-0411, MZ-114"), sheet.text());
     assertTrue(words.contains("Answers for them quality manager"), words);
     assertTrue(words.contains("Signed before weighing, name ____"), words);
@@ -347,6 +349,28 @@ class RebalanceTest {
         "size: 5 kg\nrebalanced: {day: 2026-11-11, by: store, shares: [{line: limestone, share: 80 %}]}\n");
     assertTrue(
         folder.text().contains("MIN-WW is a premix, and premixes are made as"), folder.text());
+  }
+
+  /** 60 kg with 43 % in place of the 44 % of the recipe. */
+  @Test
+  void aRecallReckonsWithTheSharesOfTheBatchAsItsSheetDoes() throws IOException {
+    rebalanced("2026-12-02", "shift lead", "{line: soybean-meal-48, share: 43.00 %}");
+    String sheet = sheet().text().replaceAll("\\s+", " ");
+    assertTrue(
+        sheet.contains("weigh all, tip in half 25.8 kg 0.1 kg Platform scale SB-0411"), sheet);
+    String recall =
+        OwnFolder.recall(copy, PrintedPaths.BELOW_FOLDER, DAY, "SB-0411", "")
+            .text()
+            .replaceAll("\\s+", " ");
+    assertTrue(recall.contains("CG-36-2026-12-03-1 of 2026-12-03 would hold 25.8 kg"), recall);
+    folder.with(RECORD, "share: 43.00 %", "share: 4.30 %");
+    String recipe =
+        OwnFolder.recall(copy, PrintedPaths.BELOW_FOLDER, DAY, "SB-0411", "")
+            .text()
+            .replaceAll("\\s+", " ");
+    assertTrue(
+        recipe.contains("CG-36-2026-12-03-1 of 2026-12-03 would hold 26.4 kg"),
+        "shares that cannot be taken are no ground: " + recipe);
   }
 
   private RebalanceReport asked() throws IOException {

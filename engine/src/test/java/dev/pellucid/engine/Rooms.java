@@ -456,7 +456,6 @@ final class Rooms {
             "format",
             "show",
             "engine.quantity",
-            "engine.weighing",
             "engine.folder",
             "engine.data",
             "engine.records",

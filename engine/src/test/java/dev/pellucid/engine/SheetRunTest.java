@@ -82,6 +82,16 @@ class SheetRunTest {
     assertTrue(words.contains("Flushed with, kept as 5 kg Wheat middlings, into the next"), sheet);
   }
 
+  /** Pages of two batches of one day must not be mixed up, nor their bags. */
+  @Test
+  void eachPageAndTheLabelOfAPlannedBatchNameItsNumber() throws IOException {
+    SheetReport report = sheets(EXAMPLE);
+    Sheet sheet = sheet(report, PLANNED);
+    assertTrue(sheet.html().contains("\"" + PLANNED + ", commit 1a2b3c4, clean\""));
+    assertTrue(sheet.label().orElseThrow().text().contains(PLANNED));
+    assertFalse(sheet(report, "TG-44").label().orElseThrow().text().contains("TG-44-"));
+  }
+
   /** 1000 kg of TG-44: 9.5 % wheat gluten, 16 % fish meal, 0.5 % VIT-TR. */
   @Test
   void whatPlannedBatchesLackIsToBeBought() throws IOException {
@@ -160,7 +170,11 @@ class SheetRunTest {
     Files.writeString(written.resolve("VIT-WW.txt"), "VIT-WW is on order\n");
     Files.writeString(premix, text.replace("  vitamin-c ", "  vitamin-zzz "));
     SheetReport report = sheets(copy);
-    assertEquals(List.of("VIT-WW.txt"), report.write(written));
+    assertEquals(
+        List.of(
+            "left alone, not a file that this goal wrote: "
+                + written.toAbsolutePath().resolve("VIT-WW.txt")),
+        report.write(written));
     assertFalse(Files.exists(written.resolve("VIT-WW.html")));
     assertEquals("VIT-WW is on order\n", Files.readString(written.resolve("VIT-WW.txt")));
     assertTrue(Files.exists(written.resolve("MIN-WW.html")));
@@ -169,16 +183,142 @@ class SheetRunTest {
     assertTrue(report.sheets().stream().noneMatch(sheet -> sheet.code().equals("VIT-WW")));
   }
 
+  private static final String PLANNED = "TG-44-2026-12-01-1";
+  private static final String RECORD = "batches/" + PLANNED + ".yaml";
+
+  /** Sheet, label and the folder that they are in, from a run in which all was well. */
+  private Path sheetsOfBefore() throws IOException {
+    copyExample();
+    Path written = Files.createDirectories(copy.resolve("target"));
+    assertEquals(List.of(), sheets(copy).write(written));
+    assertEquals(4, ofPlanned(written).size(), "no sheet and label to take away");
+    return written;
+  }
+
+  private static List<String> ofPlanned(Path written) throws IOException {
+    try (Stream<Path> files = Files.list(written)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.startsWith(PLANNED))
+          .sorted()
+          .toList();
+    }
+  }
+
+  private static List<String> tookAway(String why) {
+    return List.of("took away the older sheet of " + PLANNED + ": " + why);
+  }
+
+  @Test
+  void anOlderSheetOfABatchWhoseLotIsStoppedGoes() throws IOException {
+    Path written = sheetsOfBefore();
+    rewrite("lots/2026-11.yaml", "inspection: passed", "inspection: failed");
+    SheetReport report = sheets(copy);
+    assertEquals(List.of(), report.write(written));
+    assertEquals(List.of(PLANNED), report.withheld());
+    assertEquals(List.of(), ofPlanned(written));
+    assertTrue(Files.exists(written.resolve("TG-44.html")));
+  }
+
+  @Test
+  void anOlderSheetOfABatchWhoseRecordIsGoneOrUnreadableGoes() throws IOException {
+    Path written = sheetsOfBefore();
+    String record = Files.readString(copy.resolve(RECORD));
+    Files.writeString(copy.resolve(RECORD), "size: [\n");
+    assertEquals(tookAway("its record cannot be read"), sheets(copy).write(written));
+    assertEquals(List.of(), ofPlanned(written));
+    Files.writeString(copy.resolve(RECORD), record);
+    sheets(copy).write(written);
+    assertEquals(4, ofPlanned(written).size());
+    Files.delete(copy.resolve(RECORD));
+    assertEquals(tookAway("no record of a batch has this number"), sheets(copy).write(written));
+    assertEquals(List.of(), ofPlanned(written));
+    assertEquals(List.of(), sheets(copy).write(written), "told once");
+  }
+
+  @Test
+  void anOlderSheetOfABatchThatWasMadeOrClosedGoes() throws IOException {
+    Path written = sheetsOfBefore();
+    String record = Files.readString(copy.resolve(RECORD));
+    rewrite(RECORD, "lot: SB-0411}", "lot: SB-0411, weight: 90 kg}");
+    assertEquals(tookAway("it was made"), sheets(copy).write(written));
+    assertEquals(List.of(), ofPlanned(written));
+    Files.writeString(copy.resolve(RECORD), record);
+    sheets(copy).write(written);
+    Files.writeString(copy.resolve(RECORD), record + "closed: yes\n");
+    assertEquals(tookAway("its record says that it is closed"), sheets(copy).write(written));
+    assertEquals(List.of(), ofPlanned(written));
+  }
+
+  @Test
+  void anOlderSheetOfABatchGoesWithItsRecipe() throws IOException {
+    Path written = sheetsOfBefore();
+    Files.delete(copy.resolve("trout/TG-44.recipe"));
+    SheetReport report = sheets(copy);
+    report.write(written);
+    assertTrue(report.withheld().contains(PLANNED), report.withheld().toString());
+    assertEquals(List.of(), ofPlanned(written));
+  }
+
+  /** A sheet alone as HTML, of a version of the tool that called it by the code of the recipe. */
+  @Test
+  void anOlderPageOfABatchGoesWithoutItsText() throws IOException {
+    Path written = sheetsOfBefore();
+    Files.delete(written.resolve(PLANNED + ".txt"));
+    Path page = written.resolve(PLANNED + ".html");
+    String html = Files.readString(page);
+    assertTrue(html.contains("<title>Batch sheet " + PLANNED + "</title>"));
+    Files.writeString(page, html.replace("sheet " + PLANNED + "</title>", "sheet TG-44</title>"));
+    Files.delete(copy.resolve(RECORD));
+    sheets(copy).write(written);
+    assertEquals(List.of(), ofPlanned(written));
+  }
+
+  @Test
+  void aPersonsOwnFileAndTheSheetsOfAnotherMillStay() throws IOException {
+    Path written = sheetsOfBefore();
+    Files.writeString(written.resolve("TG-44-2026-11-02-1.txt"), "ask the store about it\n");
+    Files.writeString(written.resolve("TG-44-2026-11-02-1.html"), "<p>ask the store about it\n");
+    Files.writeString(written.resolve("TG-44-2026-11-02-1.pdf"), "scan\n");
+    String other = Files.readString(written.resolve(PLANNED + ".txt"));
+    Files.writeString(
+        written.resolve("TG-44-2026-12-02-1.txt"),
+        other
+            .replace(PLANNED, "TG-44-2026-12-02-1")
+            .replaceAll("(Mill or farm +).*", "$1Another Mill"));
+    assertEquals(List.of(), sheets(copy).write(written));
+    assertEquals(4, ofPlanned(written).size());
+    for (String name :
+        List.of(
+            "TG-44-2026-11-02-1.txt",
+            "TG-44-2026-11-02-1.html",
+            "TG-44-2026-11-02-1.pdf",
+            "TG-44-2026-12-02-1.txt")) {
+      assertTrue(Files.exists(written.resolve(name)), name);
+    }
+    Files.writeString(written.resolve(PLANNED + ".txt"), "ask the store about it\n");
+    rewrite(RECORD, "lot: SB-0411", "lot: SB-9999");
+    assertEquals(
+        List.of(
+            "left alone, not a file that this goal wrote: "
+                + written.toAbsolutePath().resolve(PLANNED + ".txt")),
+        sheets(copy).write(written));
+    assertEquals(List.of(PLANNED + ".txt"), ofPlanned(written));
+  }
+
   private String list() throws IOException {
     return sheets(copy).purchases().orElseThrow().text().replaceAll("\\s+", " ");
   }
 
   private static String text(SheetReport report, String code) {
+    return sheet(report, code).text();
+  }
+
+  private static Sheet sheet(SheetReport report, String code) {
     return report.sheets().stream()
         .filter(sheet -> sheet.code().equals(code))
         .findFirst()
-        .orElseThrow()
-        .text();
+        .orElseThrow();
   }
 
   private void rewrite(String path, String from, String to) throws IOException {

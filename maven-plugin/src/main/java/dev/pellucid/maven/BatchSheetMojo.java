@@ -80,7 +80,7 @@ public final class BatchSheetMojo extends FolderGoal {
     }
     Path to = target.toPath();
     refuseLinkOut(target, "pellucid.sheets");
-    List<String> left = report.write(to);
+    List<String> older = report.write(to);
     getLog().info("pellucid: " + report.tally() + " in " + to);
     report.labelTally().ifPresent(labels -> getLog().info("pellucid: " + labels + " beside them"));
     report
@@ -91,8 +91,8 @@ public final class BatchSheetMojo extends FolderGoal {
     if (!drafts.isEmpty()) {
       getLog().info("pellucid: drafts, not to be made: " + String.join(", ", drafts));
     }
-    for (String name : left) {
-      getLog().warn("pellucid: left alone, not a file that this goal wrote: " + to.resolve(name));
+    for (String sentence : older) {
+      getLog().warn("pellucid: " + sentence);
     }
     for (String code : report.withheld()) {
       getLog().warn("pellucid: no sheet for " + code + ", its findings must be fixed first");

@@ -8,13 +8,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The number of a batch taken apart: {@code CG-36-2027-03-31-1}. */
-record BatchNumber(String code, LocalDate day, int serial) {
+public record BatchNumber(String code, LocalDate day, int serial) {
   private static final Pattern NUMBER =
       Pattern.compile(
           "^([A-Z][A-Z0-9]*(?:-[A-Z0-9]+)*?)-([0-9]{4}-[0-9]{2}-[0-9]{2})-([1-9][0-9]{0,3})$");
 
   /** Empty where a text is no number of a batch, or of a day that is not in the calendar. */
-  static Optional<BatchNumber> of(String written) {
+  public static Optional<BatchNumber> of(String written) {
     Matcher number = NUMBER.matcher(written);
     if (!number.matches()) {
       return Optional.empty();

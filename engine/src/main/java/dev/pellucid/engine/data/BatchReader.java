@@ -12,6 +12,7 @@ import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.text.Span;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,6 +64,7 @@ final class BatchReader {
                 .filter(before -> names.isBefore(before, file.stem(), Earlier.ON_THE_LINE, remarks))
                 .map(before -> new Located<>(before.text(), before.span())),
             fields.block(BatchVocabulary.FLUSHED).flatMap(this::flushed),
+            fields.block(BatchVocabulary.CLEANED).flatMap(it -> cleaned(it, number.day())),
             entries,
             told(fields, BatchVocabulary.WATER, amount(fields, BatchVocabulary.WATER, Kind.MASS)),
             fields
@@ -128,6 +130,20 @@ final class BatchReader {
                 block.text(SequenceVocabulary.FLUSH_TO).map(Scalar::text).orElse(""),
                 block.placeOf(SequenceVocabulary.FLUSH_QUANTITY)))
         : Optional.empty();
+  }
+
+  /** Empty where it is not told in full: what is half told makes no line clean. */
+  private Optional<Signed> cleaned(Fields block, LocalDate made) {
+    Optional<Signed> signed = new SignedReader(figures).of(block, BatchVocabulary.CLEANED_HOW);
+    if (signed.filter(it -> it.day().isAfter(made)).isPresent()) {
+      remarks.add(
+          LotFindings.record(
+              signed.get().place(),
+              "the line was cleaned on " + signed.get().day() + ", after this batch of " + made,
+              "write the day on which it was cleaned before this batch, or take cleaned out"));
+      return Optional.empty();
+    }
+    return signed.filter(it -> !it.by().isBlank() && !it.because().isBlank());
   }
 
   private Optional<Release> release(Fields fields) {

@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param kg the size of the batch as planned, weighed, before overage and water
  * @param after the batch that was made on the same line before it, where it is told
  * @param flushed what was run through between the two
+ * @param cleaned who cleaned the line between the two and when; its reason is how
  * @param entries what was weighed, or which lot is to be
  * @param water kg added to the mix
  * @param deviations what went otherwise than planned, in words
@@ -35,6 +36,7 @@ public record BatchRecord(
     double kg,
     Optional<Located<String>> after,
     Optional<Flushed> flushed,
+    Optional<Signed> cleaned,
     List<Entry> entries,
     Optional<Located<Double>> water,
     Optional<Drying> drying,
@@ -223,6 +225,7 @@ public record BatchRecord(
         kg,
         after,
         flushed,
+        cleaned,
         others,
         water,
         drying,

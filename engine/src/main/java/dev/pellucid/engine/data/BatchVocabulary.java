@@ -42,6 +42,11 @@ final class BatchVocabulary {
           FLUSH_LOT,
           SequenceVocabulary.FLUSH_TO);
 
+  static final Key<Text> CLEANED_HOW = must("how", TEXT, "how it was cleaned");
+
+  static final Keys CLEANED_KEYS =
+      Keys.of("a cleaned line", SignedVocabulary.DAY, SignedVocabulary.BY, CLEANED_HOW);
+
   static final Key<Text> MADE_FROM_COMMIT = may("commit", TEXT, "the commit that the sheet names");
   static final Key<Text> MADE_FROM_FINGERPRINT =
       may("fingerprint", TEXT, "the fingerprint that the sheet names");
@@ -157,6 +162,8 @@ final class BatchVocabulary {
       may("after", NUMBER, "the batch that was made on the same line before it");
   static final Key<Block> FLUSHED =
       may("flushed", new Block(FLUSHED_KEYS), "what was run through between the two");
+  static final Key<Block> CLEANED =
+      may("cleaned", new Block(CLEANED_KEYS), "that the line was cleaned between the two");
   static final Key<ListOf<Block>> WEIGHED =
       may("weighed", new ListOf<>(new Block(WEIGHED_KEYS)), "line by line");
   static final Key<Text> WATER = may("water", AMOUNT, "water added to the mix");
@@ -183,6 +190,7 @@ final class BatchVocabulary {
           REBALANCED,
           AFTER,
           FLUSHED,
+          CLEANED,
           WEIGHED,
           WATER,
           MIXER_TEST,

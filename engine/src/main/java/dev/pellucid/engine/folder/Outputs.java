@@ -3,6 +3,7 @@ package dev.pellucid.engine.folder;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
@@ -22,9 +23,11 @@ import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * A folder that files are written into: the only door through which any goal writes. A file is
@@ -230,6 +233,29 @@ public final class Outputs {
       return true;
     } catch (IOException broken) {
       throw WriteFailure.of(file, broken);
+    }
+  }
+
+  /** Where a file of it is, or would be. */
+  public Path path(String path) {
+    return root.resolve(path);
+  }
+
+  /** Names of the files that lie in the folder itself, sorted; none where there is no folder. */
+  public List<String> names() throws IOException {
+    if (!Files.isDirectory(root)) {
+      return List.of();
+    }
+    try (Stream<Path> there = Files.list(root)) {
+      return there
+          .filter(Files::isRegularFile)
+          .map(file -> file.getFileName().toString())
+          .sorted()
+          .toList();
+    } catch (UncheckedIOException broken) {
+      throw WriteFailure.of(root, broken.getCause());
+    } catch (IOException broken) {
+      throw WriteFailure.of(root, broken);
     }
   }
 

@@ -5,10 +5,8 @@ import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
-import dev.pellucid.syntax.HeadLine;
 import dev.pellucid.syntax.Section;
 import dev.pellucid.syntax.ShareLine;
-import dev.pellucid.syntax.Word;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -25,18 +22,12 @@ import java.util.stream.Stream;
  */
 final class BatchLines {
   private final Map<String, List<String>> byCode = new TreeMap<>();
-  private final Map<String, String> plants = new TreeMap<>();
-  private final Set<String> premixes;
-  private final Set<String> feeds = new TreeSet<>();
-  private final FeedTables tables;
   private final List<Unsearched> unread = new ArrayList<>();
 
   /**
    * @param codes of which recipes and premixes
    */
-  BatchLines(Trees trees, FeedTables tables, Set<String> codes) {
-    this.tables = tables;
-    this.premixes = trees.premixPaths().keySet();
+  BatchLines(Trees trees, Set<String> codes) {
     List<PremixFile> premixes = trees.premixes(new ArrayList<>());
     for (String code : codes) {
       Optional<PremixFile> premix =
@@ -56,62 +47,16 @@ final class BatchLines {
     return byCode.getOrDefault(code, List.of());
   }
 
-  /** Whether it is a recipe of a feed: no premix, and nothing that the folder does not have. */
-  boolean isFeed(String code) {
-    return feeds.contains(code) && !premixes.contains(code);
-  }
-
   /** Recipes and premixes that do not tell all of their lines. */
   List<Unsearched> unread() {
     return unread;
   }
 
-  /**
-   * The plant of a recipe or premix, by its name: what its head tells, else that of the settings.
-   * Where a folder has one plant at most, all is made at one; else it is absent for what cannot be
-   * read.
-   */
-  Optional<String> plant(String code) {
-    return tables.plants().size() < 2
-        ? Optional.of(usual())
-        : Optional.ofNullable(plants.get(code));
-  }
-
-  private String usual() {
-    return tables.settings().plant().orElse("");
-  }
-
-  private void plant(SourceFile source, Optional<Word> told) {
-    plants.put(source.stem(), told.map(Word::text).orElse(usual()));
-  }
-
   private void recipe(RecipeFile file) {
-    plant(file.source(), told(file));
-    feeds.add(file.source().stem());
     add(file.source(), List.of(), Stream.of(file.mix(), file.coat()));
   }
 
-  private static Optional<Word> told(RecipeFile file) {
-    List<Word> told = new ArrayList<>();
-    HeadLine.Recipe head =
-        new HeadLine.Recipe(
-            line -> {},
-            line -> {},
-            line -> {},
-            line -> {},
-            line -> {},
-            line -> {},
-            line -> told.add(line.plant()));
-    file.head().forEach(line -> line.into(head));
-    return told.stream().findFirst();
-  }
-
-  private static Optional<Word> told(PremixFile file) {
-    return file.head().stream().flatMap(line -> line.plantTold().stream()).findFirst();
-  }
-
   private void premix(PremixFile file) {
-    plant(file.source(), told(file));
     List<String> sources =
         file.supply().stream()
             .flatMap(section -> section.lines().stream())

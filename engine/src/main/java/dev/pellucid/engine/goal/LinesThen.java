@@ -22,7 +22,6 @@ import java.util.TreeMap;
  */
 final class LinesThen implements Recipes {
   private final Map<String, List<String>> byNumber = new TreeMap<>();
-  private final FeedTables tables;
   private final BatchLines today;
   private final List<Unsearched> unread = new ArrayList<>();
 
@@ -30,7 +29,6 @@ final class LinesThen implements Recipes {
    * @param today the lines as they are now, for records of which those of then are not known
    */
   LinesThen(Texts folder, FeedTables tables, BatchLines today) {
-    this.tables = tables;
     this.today = today;
     Map<String, List<BatchRecord>> byCommit = new TreeMap<>();
     for (BatchRecord record : tables.batches().values()) {
@@ -63,24 +61,14 @@ final class LinesThen implements Recipes {
     }
   }
 
-  private List<String> lines(Trees trees, String code) {
-    BatchLines lines = new BatchLines(trees, tables, Set.of(code));
+  private static List<String> lines(Trees trees, String code) {
+    BatchLines lines = new BatchLines(trees, Set.of(code));
     return lines.unread().isEmpty() ? lines.lines(code) : List.of();
   }
 
   @Override
   public List<String> lines(BatchRecord record) {
     return byNumber.getOrDefault(record.number(), today.lines(record.code()));
-  }
-
-  @Override
-  public Optional<String> plant(String code) {
-    return today.plant(code);
-  }
-
-  @Override
-  public boolean isFeed(String code) {
-    return today.isFeed(code);
   }
 
   /** Records of which the lines are those of today, since those of then could not be had. */

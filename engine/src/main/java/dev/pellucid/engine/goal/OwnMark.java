@@ -1,5 +1,6 @@
 package dev.pellucid.engine.goal;
 
+import dev.pellucid.engine.data.BatchNumber;
 import java.util.regex.Pattern;
 
 /**
@@ -17,18 +18,32 @@ final class OwnMark {
     this.text = Pattern.compile(text);
   }
 
-  static OwnMark ofSheet(String code) {
+  /**
+   * @param name the code of a recipe or premix, or the number of a batch: what its file is called
+   */
+  static OwnMark ofSheet(String name) {
+    String code = code(name);
     String its = Pattern.quote(code);
-    return new OwnMark("Batch sheet " + its + "</title>", "(?m)^" + its + " (?s:.*)" + RULE);
+    String number = name.equals(code) ? "" : "Batch number +" + Pattern.quote(name) + "\n";
+    return new OwnMark(
+        "Batch sheet (?:" + Pattern.quote(name) + "|" + its + ")</title>",
+        "(?m)^" + its + " (?s:.*)" + RULE + "(?s:.*)" + number);
   }
 
-  static OwnMark ofLabel(String code) {
-    String its = Pattern.quote(code);
+  /**
+   * @param name as for a sheet
+   */
+  static OwnMark ofLabel(String name) {
+    String its = Pattern.quote(code(name));
     return new OwnMark("Label " + its + "</title>", "\\A={64}\n(?s:.*)\n" + its + "\n");
   }
 
   static OwnMark ofPurchases() {
     return new OwnMark("Purchase list ", "\\APurchase list (?s:.*)" + RULE);
+  }
+
+  private static String code(String name) {
+    return BatchNumber.of(name).map(BatchNumber::code).orElse(name);
   }
 
   boolean isOnText(String beginning) {

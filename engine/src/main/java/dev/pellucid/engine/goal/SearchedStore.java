@@ -10,7 +10,7 @@ import dev.pellucid.engine.records.BatchTarget;
 import dev.pellucid.engine.records.Trace;
 import dev.pellucid.engine.records.Tracer;
 import dev.pellucid.engine.resolve.Days;
-import dev.pellucid.engine.weighing.WeighingPlanner;
+import dev.pellucid.engine.workspace.PlantOfCode;
 import dev.pellucid.engine.workspace.ReadFolder;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
@@ -70,11 +70,12 @@ final class SearchedStore {
     notRead(read.findings().stream().sorted().toList());
     Set<String> codes = new TreeSet<>();
     tables.batches().values().forEach(record -> codes.add(record.code()));
-    BatchLines lines = new BatchLines(read.trees(), tables, codes);
+    BatchLines lines = new BatchLines(read.trees(), codes);
     unsearched.addAll(lines.unread());
     LinesThen made = new LinesThen(folder, tables, lines);
     unsearched.addAll(made.unread());
-    this.tracer = new Tracer(tables, made, this::order, today);
+    PlantOfCode plants = new PlantOfCode(read.trees(), tables);
+    this.tracer = new Tracer(tables, made, plants, this::order, today);
     ofNothing(read.trees());
   }
 
@@ -248,14 +249,12 @@ final class SearchedStore {
     Shared shared = recipes.get();
     return Optional.ofNullable(shared.resolver().premixes().get(record.code()))
         .map(premix -> BatchTarget.of(premix, record.kg()))
-        .or(() -> feed(shared, record.code()).map(feed -> order(record, feed)));
+        .or(
+            () ->
+                feed(shared, record.code()).map(feed -> shared.recordCheck().target(feed, record)));
   }
 
   private static Optional<ComputedFeed> feed(Shared shared, String code) {
     return shared.trees().path(code).flatMap(path -> Streamed.judged(shared, path).feed());
-  }
-
-  private BatchTarget order(BatchRecord record, ComputedFeed feed) {
-    return BatchTarget.of(feed, record.kg(), WeighingPlanner.plan(feed, record.kg(), tables));
   }
 }

@@ -4,22 +4,30 @@ import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.text.Plural;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What came of making batch sheets.
  *
  * @param check of the whole folder
  * @param sheets those of recipes, then those of premixes
- * @param withheld codes of recipes and premixes without a sheet, since their findings say that they
- *     must not be made as written
+ * @param withheld codes of recipes and premixes, and numbers of batches, without a sheet, since
+ *     their findings say that they must not be made as written
  * @param purchases what is to be bought for the batches that are planned; absent where none is
+ * @param mill the name of the folder, as every sheet has it
+ * @param notPlanned why a batch with a record has no sheet any more, by its number
  */
 public record SheetReport(
-    CheckReport check, List<Sheet> sheets, List<String> withheld, Optional<Purchases> purchases) {
-  private static final String LABEL = "-label";
+    CheckReport check,
+    List<Sheet> sheets,
+    List<String> withheld,
+    Optional<Purchases> purchases,
+    String mill,
+    Map<String, String> notPlanned) {
   private static final String PURCHASES = "purchase-list";
 
   /** The purchase list, rendered. */
@@ -28,6 +36,7 @@ public record SheetReport(
   public SheetReport {
     sheets = List.copyOf(sheets);
     withheld = List.copyOf(withheld);
+    notPlanned = Map.copyOf(notPlanned);
   }
 
   /** How many sheets, in words. */
@@ -53,48 +62,35 @@ public record SheetReport(
    * as {@code CODE-label.txt} and {@code CODE-label.html}, and the purchase list; takes away older
    * ones of what must not be made now.
    *
-   * @return names of files that stand where an older one would, and that this goal did not write:
-   *     they are left
+   * @return what a person is to know of files of before, in sentences: sheets of batches that are
+   *     planned no more, which are taken away, and files that stand where an older sheet would and
+   *     that this goal did not write, which are left
    */
   public List<String> write(Path to) throws IOException {
     Outputs outputs = Outputs.into(to);
-    List<String> left = new ArrayList<>();
+    OlderSheets older = new OlderSheets(outputs);
+    Set<String> known = new HashSet<>(withheld);
     for (Sheet sheet : sheets) {
+      known.add(sheet.code());
       outputs.write(sheet.code() + ".txt", sheet.text());
       outputs.write(sheet.code() + ".html", sheet.html());
       if (sheet.label().isPresent()) {
-        outputs.write(sheet.code() + LABEL + ".txt", sheet.label().get().text());
-        outputs.write(sheet.code() + LABEL + ".html", sheet.label().get().html());
+        outputs.write(sheet.code() + "-label.txt", sheet.label().get().text());
+        outputs.write(sheet.code() + "-label.html", sheet.label().get().html());
       } else {
-        left.addAll(withoutLabel(outputs, sheet.code()));
+        older.label(sheet.code());
       }
     }
     if (purchases.isPresent()) {
       outputs.write(PURCHASES + ".txt", purchases.get().text());
       outputs.write(PURCHASES + ".html", purchases.get().html());
     } else {
-      left.addAll(without(outputs, PURCHASES, OwnMark.ofPurchases()));
+      older.purchases(PURCHASES);
     }
     for (String code : withheld) {
-      left.addAll(without(outputs, code, OwnMark.ofSheet(code)));
-      left.addAll(withoutLabel(outputs, code));
+      older.sheet(code);
     }
-    return left;
-  }
-
-  private static List<String> withoutLabel(Outputs outputs, String code) throws IOException {
-    return without(outputs, code + LABEL, OwnMark.ofLabel(code));
-  }
-
-  private static List<String> without(Outputs outputs, String name, OwnMark mark)
-      throws IOException {
-    List<String> left = new ArrayList<>();
-    if (!outputs.delete(name + ".txt", mark::isOnText)) {
-      left.add(name + ".txt");
-    }
-    if (!outputs.delete(name + ".html", mark::isOnHtml)) {
-      left.add(name + ".html");
-    }
-    return left;
+    older.ofBatches(known, mill, notPlanned);
+    return older.told();
   }
 }

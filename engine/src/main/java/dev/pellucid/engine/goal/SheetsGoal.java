@@ -15,6 +15,7 @@ import dev.pellucid.engine.plan.Provenance;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.records.BatchTarget;
 import dev.pellucid.engine.records.GoesInto;
+import dev.pellucid.engine.records.LineToClean;
 import dev.pellucid.engine.records.MaterialRequirements;
 import dev.pellucid.engine.records.MaterialRequirements.Ahead;
 import dev.pellucid.engine.records.MaterialRequirements.Planned;
@@ -34,6 +35,7 @@ import dev.pellucid.engine.workspace.Streamed;
 import dev.pellucid.engine.workspace.Summary;
 import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.engine.workspace.Whole;
+import dev.pellucid.text.SourceFile;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -49,10 +51,12 @@ import java.util.function.Predicate;
  */
 public final class SheetsGoal {
   private static final String APPROVED = "approved";
+  private static final String BATCHES = "batches/";
 
   private final Shared shared;
   private final Version version;
   private final StockDependsOn stock;
+  private final LineToClean lineToClean;
   private final LocalDate day;
   private final List<Sheet> sheets = new ArrayList<>();
   private final List<String> withheld = new ArrayList<>();
@@ -106,7 +110,8 @@ public final class SheetsGoal {
     this.version = version;
     this.day = day;
     this.shared = Shared.of(ReadFolder.of(folder), Days.on(day));
-    this.stock = StockDependsOn.of(shared);
+    this.lineToClean = shared.lineToClean();
+    this.stock = StockDependsOn.of(shared, lineToClean);
   }
 
   /** The plan of a recipe or premix, with the lots to take; empty where it has no sheet. */
@@ -152,10 +157,15 @@ public final class SheetsGoal {
     made.forEach(one -> sheets.add(sheet(picking.into(one.plan(), one.goesInto()), one.label())));
     made.forEach(recipe -> recipe.written().forEach(one -> written(one, picking, whole)));
     withheld.addAll(whole.unmade());
-    withheld.addAll(unwritten(whole));
     ready.premixes().forEach(one -> premix(one, picking, whole));
+    withheld.addAll(unwritten());
     return new SheetReport(
-        CheckReport.of(whole, shared.texts()), sheets, withheld, purchases(ahead.list()));
+        CheckReport.of(whole, shared.texts()),
+        sheets,
+        withheld,
+        purchases(ahead.list()),
+        shared.tables().settings().name(),
+        notPlanned());
   }
 
   private void premix(OfPremix one, Picking picking, Whole whole) {
@@ -195,12 +205,29 @@ public final class SheetsGoal {
         : Optional.of(new SheetReport.Purchases(sheet.text(), sheet.html()));
   }
 
-  /** Batches that are planned of recipes that must be fixed first. */
-  private List<String> unwritten(Whole whole) {
+  /** The other batches that are planned: of recipes and premixes that must be fixed first. */
+  private List<String> unwritten() {
+    List<String> made = sheets.stream().map(Sheet::code).toList();
     return shared.tables().batches().values().stream()
-        .filter(record -> record.isPlanned() && whole.unmade().contains(record.code()))
+        .filter(BatchRecord::isPlanned)
         .map(BatchRecord::number)
+        .filter(number -> !made.contains(number) && !withheld.contains(number))
         .toList();
+  }
+
+  /** Why there is no sheet of a batch that has a record, by its number. */
+  private Map<String, String> notPlanned() {
+    Map<String, String> why = new HashMap<>();
+    for (String path : shared.texts().data()) {
+      if (path.startsWith(BATCHES)) {
+        why.put(new SourceFile(path, "").stem(), "its record cannot be read");
+      }
+    }
+    for (BatchRecord record : shared.tables().batches().values()) {
+      why.put(
+          record.number(), record.isMade() ? "it was made" : "its record says that it is closed");
+    }
+    return why;
   }
 
   /** A batch whose record has an error has no sheet. */
@@ -209,7 +236,8 @@ public final class SheetsGoal {
     if (faulty || one.plan().isEmpty()) {
       withheld.add(one.record().number());
     } else {
-      sheets.add(sheet(picking.into(one.plan().get(), one.record()), one.label()));
+      BatchPlan plan = picking.into(one.plan().get(), one.record());
+      sheets.add(sheet(lineToClean.why(one.record()).map(plan::toClean).orElse(plan), one.label()));
     }
   }
 

@@ -3,6 +3,7 @@ package dev.pellucid.engine.goal;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.DataFileKind;
 import dev.pellucid.engine.data.SequenceRow;
+import dev.pellucid.engine.records.LineToClean;
 import dev.pellucid.engine.resolve.DependsOn;
 import dev.pellucid.engine.workspace.Shared;
 import dev.pellucid.engine.workspace.Streamed;
@@ -16,25 +17,29 @@ import java.util.function.Predicate;
 /**
  * What sheets hang on beside their own recipes: lots, whose numbers, days and inspections stand on
  * them, and the ingredients that a line is flushed with; and the sheet of a batch that is planned
- * on its record, and on the batch that is made before it. Which of the passed lots is named where
- * none was put aside hangs on the records of all other batches too; that is only a proposal, and a
- * record that is being filled in keeps nobody from working.
+ * on its record, and on the batch that is made before it, or may be where that one is stopped.
+ * Which of the passed lots is named where none was put aside hangs on the records of all other
+ * batches too; that is only a proposal, and a record that is being filled in keeps nobody from
+ * working.
  */
 final class StockDependsOn {
   private final Shared shared;
   private final Set<String> flushed;
 
-  private StockDependsOn(Shared shared, Set<String> flushed) {
+  private final LineToClean lineToClean;
+
+  private StockDependsOn(Shared shared, Set<String> flushed, LineToClean lineToClean) {
     this.shared = shared;
+    this.lineToClean = lineToClean;
     this.flushed = flushed;
   }
 
-  static StockDependsOn of(Shared shared) {
+  static StockDependsOn of(Shared shared, LineToClean lineToClean) {
     Set<String> flushed = new TreeSet<>();
     for (SequenceRow row : shared.tables().practice().sequence()) {
       row.flush().ifPresent(flush -> flushed.add(flush.with().declared().file().path()));
     }
-    return new StockDependsOn(shared, flushed);
+    return new StockDependsOn(shared, flushed, lineToClean);
   }
 
   /** Whether every sheet hangs on what a file tells. */
@@ -45,7 +50,7 @@ final class StockDependsOn {
 
   /** What the sheet of a planned batch hangs on beside. */
   Predicate<String> planned(BatchRecord record) {
-    Set<String> records = new TreeSet<>();
+    Set<String> records = new TreeSet<>(lineToClean.files(record));
     records.add(record.declared().file().path());
     Optional<BatchRecord> before =
         record

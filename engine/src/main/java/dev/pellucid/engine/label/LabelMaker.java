@@ -96,7 +96,7 @@ final class LabelMaker {
             plan.packing()
                 .map(packing -> packing.bag().kg().stripTrailingZeros().toPlainString() + " kg")
                 .orElse("")));
-    facts.add(new Fact(rules.words(LabelWord.BATCH), ""));
+    facts.add(new Fact(rules.words(LabelWord.BATCH), plan.number().orElse("")));
     plan.storing()
         .ifPresent(
             storing -> {

@@ -244,6 +244,7 @@ public final class RecallJson {
     json.put("names", doubt.names());
     json.put("of", doubt.of());
     json.put("more", doubt.more());
+    json.put("cleaned", doubt.cleaned());
   }
 
   private void moved(String key, List<Moved> all) {

@@ -118,20 +118,27 @@ public record BatchPlan(
         weighing.stream().map(line -> line.from(store.cell(line.name()))).toList(),
         store,
         scales.map(plan -> plan.from(store::cell)),
-        rebalanced);
+        rebalanced,
+        line);
   }
 
   /** The same with the fingerprint of all files that it hangs on. */
   public BatchPlan madeFrom(String fingerprint) {
     return with(
-        provenance.with(fingerprint), draftBecause, weighing, fromStore, scales, rebalanced);
+        provenance.with(fingerprint), draftBecause, weighing, fromStore, scales, rebalanced, line);
   }
 
   /** The same of a batch that has other shares than its recipe. */
   public BatchPlan rebalanced(Rebalanced told) {
     List<String> reasons = new ArrayList<>(draftBecause);
     reasons.addAll(told.draftBecause());
-    return with(provenance, reasons, weighing, fromStore, scales, Optional.of(told));
+    return with(provenance, reasons, weighing, fromStore, scales, Optional.of(told), line);
+  }
+
+  /** The same of a batch before which the line is to be clean. */
+  public BatchPlan toClean(String why) {
+    return with(
+        provenance, draftBecause, weighing, fromStore, scales, rebalanced, line.toClean(why));
   }
 
   private BatchPlan with(
@@ -140,7 +147,8 @@ public record BatchPlan(
       List<Weighed> lines,
       FromStore store,
       Optional<OnScales> loads,
-      Optional<Rebalanced> told) {
+      Optional<Rebalanced> told,
+      OnTheLine onLine) {
     return new BatchPlan(
         house,
         jurisdiction,
@@ -154,7 +162,7 @@ public record BatchPlan(
         sizeTold,
         reasons,
         inspection,
-        line,
+        onLine,
         lines,
         store,
         loads,

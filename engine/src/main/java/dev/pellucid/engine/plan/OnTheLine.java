@@ -8,6 +8,7 @@ import dev.pellucid.engine.data.BatchRecord.Located;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.SequenceRow;
+import dev.pellucid.engine.data.Signed;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.measure.Unit;
 import java.util.List;
@@ -18,9 +19,12 @@ import java.util.Optional;
  *
  * @param after the number of the batch that is planned before it; empty where none is told
  * @param flushed what is planned to be run through in between; may be empty
+ * @param cleaned who cleaned the line in between, when and how; empty where nobody has written it
+ * @param toClean why the line is to be clean before it; empty where it need not be
  * @param minded what must not be made before it, or not without a flush, in the order of the folder
  */
-public record OnTheLine(String after, String flushed, List<Minded> minded) {
+public record OnTheLine(
+    String after, String flushed, String cleaned, String toClean, List<Minded> minded) {
   public OnTheLine {
     minded = List.copyOf(minded);
   }
@@ -46,7 +50,17 @@ public record OnTheLine(String after, String flushed, List<Minded> minded) {
     return new OnTheLine(
         record.flatMap(BatchRecord::after).map(Located::thing).orElse(""),
         record.flatMap(BatchRecord::flushed).map(one -> words(one, tables)).orElse(""),
+        record.flatMap(BatchRecord::cleaned).map(OnTheLine::words).orElse(""),
+        "",
         rows.stream().filter(residue::minds).map(OnTheLine::minded).toList());
+  }
+
+  OnTheLine toClean(String why) {
+    return new OnTheLine(after, flushed, cleaned, why, minded);
+  }
+
+  private static String words(Signed cleaned) {
+    return cleaned.day() + ", " + cleaned.by() + ": " + cleaned.because();
   }
 
   private static Minded minded(SequenceRow row) {

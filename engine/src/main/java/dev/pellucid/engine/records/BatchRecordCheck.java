@@ -93,6 +93,7 @@ public final class BatchRecordCheck {
                 RecordFindings.NO_RECIPE,
                 RecordFindings.NOT_RECKONED,
                 UnlikeLibrary.CODE,
+                LineToClean.CODE,
                 ModifiedLot.CODE),
             StoreCheck.codes().stream(),
             LotsTogether.codes().stream(),
@@ -276,6 +277,11 @@ public final class BatchRecordCheck {
         .of(ordered.recipe(), record, order(ordered, record))
         .flatMap(recipe -> computer.compute(recipe).feed())
         .map(made -> new Planned(record, ordered.recipe(), made, Judge.limits(made)));
+  }
+
+  /** What a batch is to be made of, by the shares of its record where that has some. */
+  public BatchTarget target(ComputedFeed feed, BatchRecord record) {
+    return order(orders.of(feed, record).feed(), record);
   }
 
   /** The recipe by which a batch is ordered, the shares of its record in it where it has some. */

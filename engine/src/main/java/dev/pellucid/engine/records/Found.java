@@ -69,7 +69,7 @@ final class Found {
   }
 
   List<Doubt> doubts(Page page) {
-    return into(page).stream().map(links::doubt).distinct().toList();
+    return into(page).stream().map(link -> links.doubt(link, page)).distinct().toList();
   }
 
   List<Step> steps(Page page) {

@@ -65,7 +65,7 @@ final class HeldLater {
   }
 
   /** The day of what was decided last, where that is told. */
-  private static Optional<LocalDate> since(BatchRecord source) {
+  static Optional<LocalDate> since(BatchRecord source) {
     return source.decidedOn(LocalDate.MAX).flatMap(Release::day);
   }
 
@@ -137,7 +137,8 @@ final class HeldLater {
     return held.isDirect() ? may : ", which came through " + String.join(", ", held.codes()) + ",";
   }
 
-  private static String words(LotState told) {
+  /** How a lot stands, with a blank before it. */
+  static String words(LotState told) {
     return switch (told.state()) {
       case ON_HOLD -> " is on hold since " + told.day();
       case FAILED -> " failed on " + told.day();

@@ -26,7 +26,7 @@ import java.util.stream.Stream;
  * else.
  */
 final class LineOrder {
-  private final Recipes recipes;
+  private final Plants mill;
   private final LocalDate today;
   private final Map<String, Page> pages = new HashMap<>();
   private final Map<String, List<Page>> next = new HashMap<>();
@@ -70,13 +70,13 @@ final class LineOrder {
    * @param today a batch that is planned for this day or later is made in its turn; one that was
    *     planned for an earlier day may have been made, or not
    */
-  LineOrder(Collection<Page> all, Recipes recipes, LocalDate today) {
-    this.recipes = recipes;
+  LineOrder(Collection<Page> all, Plants mill, LocalDate today) {
+    this.mill = mill;
     this.today = today;
     Map<String, Optional<String>> byCode = new HashMap<>();
     for (Page page : all) {
       pages.put(page.key(), page);
-      byCode.computeIfAbsent(page.record().code(), recipes::plant);
+      byCode.computeIfAbsent(page.record().code(), mill::plant);
     }
     byCode.forEach(
         (code, plant) -> {
@@ -118,11 +118,11 @@ final class LineOrder {
   }
 
   private boolean isMadeFeed(Page page) {
-    return !page.record().isPlanned() && recipes.isFeed(page.record().code());
+    return !page.record().isPlanned() && mill.isFeed(page.record().code());
   }
 
   private boolean isFeedToBeMade(Page page) {
-    return !page.day().isBefore(today) && recipes.isFeed(page.record().code());
+    return !page.day().isBefore(today) && mill.isFeed(page.record().code());
   }
 
   /** The batch that a record tells to have come before, by its key. */

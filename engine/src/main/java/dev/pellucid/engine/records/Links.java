@@ -241,13 +241,25 @@ final class Links {
   }
 
   /** A way in as a reason. */
-  Doubt doubt(Link link) {
+  Doubt doubt(Link link, Page into) {
     return new Doubt(
         link.line(),
         link.reason(),
         link.names(),
         link.of().stream().map(ledger::written).toList(),
-        link.more());
+        link.more(),
+        cleaned(link, into));
+  }
+
+  /** A line that was cleaned before all of them were made was not cleaned between. */
+  private String cleaned(Link link, Page into) {
+    boolean onLine = link.kind() == Kind.NEXT_ON_LINE || link.kind() == Kind.ORDER_NOT_TOLD;
+    return into.record()
+        .cleaned()
+        .filter(
+            it -> onLine && link.of().stream().noneMatch(of -> ledger.since(of).isAfter(it.day())))
+        .map(it -> "on " + it.day() + " by " + it.by())
+        .orElse("");
   }
 
   /** A way in as steps, one for each number that is named. */

@@ -112,8 +112,11 @@ public final class Trace {
    * @param of what the line may have been weighed from, or what came before it on the line: the
    *     number itself or batches with it, the earliest of them where there are many
    * @param more how many more there are than {@code of} has
+   * @param cleaned when and by whom the line was cleaned between the two, as the record of the
+   *     batch tells it; empty where it does not
    */
-  public record Doubt(String line, Reason reason, String names, List<String> of, int more) {
+  public record Doubt(
+      String line, Reason reason, String names, List<String> of, int more, String cleaned) {
     public Doubt {
       of = List.copyOf(of);
     }

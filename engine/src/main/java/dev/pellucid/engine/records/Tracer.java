@@ -49,11 +49,12 @@ public final class Tracer {
   public Tracer(
       FeedTables tables,
       Recipes recipes,
+      Plants plants,
       Function<BatchRecord, Optional<BatchTarget>> orders,
       LocalDate today) {
     this.ledger = new Ledger(tables, recipes, orders);
     this.descent = new Descent(ledger.pages());
-    this.order = new LineOrder(ledger.pages(), recipes, today);
+    this.order = new LineOrder(ledger.pages(), plants, today);
     this.things = new Things(tables, ledger, descent, today);
     this.books = new Books(ledger, descent);
   }

@@ -62,7 +62,10 @@ final class BatchSheet {
 
   private void head() {
     String running =
-        plan.code() + RebalancedBlocks.running(plan) + ", " + version(plan.provenance());
+        plan.number().orElse(plan.code())
+            + RebalancedBlocks.running(plan)
+            + ", "
+            + version(plan.provenance());
     blocks.add(new Running(plan.draft() ? DRAFT : "", running));
     blocks.add(new Title(plan.code(), plan.title() + RebalancedBlocks.title(plan)));
     if (plan.draft()) {
@@ -146,13 +149,19 @@ final class BatchSheet {
 
   private void beforeTheStart() {
     heading("Before the start");
-    blocks.add(
-        new Facts(
-            List.of(
-                new Fact("Made before this one", plan.line().after()),
-                new Fact("Scales checked, by", ""),
-                new Fact("Flushed with, kept as", plan.line().flushed()),
-                new Fact("Magnet clean, by", ""))));
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact("Made before this one", plan.line().after()));
+    facts.add(new Fact("Scales checked, by", ""));
+    facts.add(new Fact("Flushed with, kept as", plan.line().flushed()));
+    facts.add(new Fact("Magnet clean, by", ""));
+    if (!plan.line().cleaned().isEmpty()) {
+      facts.add(new Fact("Line cleaned", plan.line().cleaned()));
+    }
+    if (!plan.line().toClean().isEmpty()) {
+      facts.add(new Fact("Line cleaned by, when", ""));
+      facts.add(new Fact("Line cleaned, how", ""));
+    }
+    blocks.add(new Facts(facts));
     blocks.addAll(SequenceBlocks.of(plan.line()));
     if (!plan.inspection().isEmpty()) {
       blocks.add(new Ticks(plan.inspection()));

@@ -8,6 +8,7 @@ public final class BatchSheetHtml {
 
   /** The whole file, to be written as UTF-8. */
   public static String of(BatchPlan plan) {
-    return new HtmlPage().render("Batch sheet " + plan.code(), BatchSheet.of(plan));
+    return new HtmlPage()
+        .render("Batch sheet " + plan.number().orElse(plan.code()), BatchSheet.of(plan));
   }
 }

@@ -9,8 +9,10 @@ import static j2html.TagCreator.h2;
 import static j2html.TagCreator.main;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.pre;
+import static j2html.TagCreator.span;
 import static j2html.TagCreator.summary;
 import static j2html.TagCreator.td;
+import static j2html.TagCreator.text;
 import static j2html.TagCreator.th;
 import static j2html.TagCreator.tr;
 import static j2html.TagCreator.ul;
@@ -109,7 +111,18 @@ final class HtmlPage implements Block.Renderer {
 
   @Override
   public void title(Title title) {
-    content.add(h1(title.code() + "  " + title.title()));
+    List<DomContent> words = new ArrayList<>();
+    words.add(text(title.code() + " "));
+    for (String word : title.title().split(" ", -1)) {
+      words.add(text(" "));
+      words.add(isNumber(word) ? span(word).withClass("name") : text(word));
+    }
+    content.add(h1().with(words));
+  }
+
+  /** Whether a word is the number of a lot or of a batch, which is not to be broken over lines. */
+  private static boolean isNumber(String word) {
+    return word.contains("-") && word.chars().anyMatch(Character::isDigit);
   }
 
   @Override

@@ -1,5 +1,6 @@
 package dev.pellucid.engine.report;
 
+import dev.pellucid.engine.records.Recall.Affected;
 import dev.pellucid.engine.records.Recall.Left;
 import dev.pellucid.engine.records.RecallList;
 import java.util.ArrayList;
@@ -67,6 +68,28 @@ final class RecallLines {
       }
     }
     return all;
+  }
+
+  /**
+   * For batches that are planned and named for the line alone; none of a batch whose record says
+   * that the line was cleaned.
+   */
+  List<Write> toClean(List<Affected> planned) {
+    List<String> files =
+        planned.stream()
+            .filter(one -> !one.certain() && one.onLine())
+            .filter(one -> one.why().stream().allMatch(doubt -> doubt.cleaned().isEmpty()))
+            .map(one -> told.file(one.batch().number()))
+            .toList();
+    return files.isEmpty()
+        ? List.of()
+        : List.of(
+            new Write(
+                "It is only the line for "
+                    + (files.size() == 1 ? "this planned batch" : "these planned batches")
+                    + ". Once the line is clean, write who cleaned it into the record:",
+                files,
+                List.of("cleaned: {day: " + OPEN + ", by: " + OPEN + ", how: " + OPEN + "}")));
   }
 
   private static final String DECIDED =

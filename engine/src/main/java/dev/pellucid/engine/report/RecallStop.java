@@ -129,7 +129,9 @@ final class RecallStop {
   }
 
   private void write(List<Left> hold, List<Block> blocks) {
-    for (RecallLines.Write one : lines.toHold(hold)) {
+    List<RecallLines.Write> all = new ArrayList<>(lines.toHold(hold));
+    all.addAll(lines.toClean(told.answer().stop().planned()));
+    for (RecallLines.Write one : all) {
       blocks.add(new Words(one.words()));
       if (!one.files().isEmpty()) {
         Points files = new Points(one.files());

@@ -19,6 +19,9 @@ final class SequenceBlocks {
   static List<Block> of(OnTheLine line) {
     List<Block> blocks = new ArrayList<>();
     List<String> warned = new ArrayList<>();
+    if (!line.toClean().isEmpty()) {
+      warned.add("The line is to be clean before this batch: " + line.toClean() + ".");
+    }
     for (Minded one : line.minded()) {
       if (one.madeBeside()) {
         warned.add(beside(one));

@@ -104,9 +104,13 @@ final class TraceWords {
       case NEXT_ON_LINE ->
           "made next on the line after "
               + of
-              + (doubt.names().isEmpty() ? "" : ", with a flush of " + doubt.names() + " between");
+              + (doubt.names().isEmpty() ? "" : ", with a flush of " + doubt.names() + " between")
+              + cleaned(doubt);
       case ORDER_NOT_TOLD ->
-          "made at the same plant as " + of + ", and no record tells in which order";
+          "made at the same plant as "
+              + of
+              + ", and no record tells in which order"
+              + cleaned(doubt);
       case NOT_TOLD,
           LEFT_OUT,
           FLUSHED,
@@ -118,6 +122,12 @@ final class TraceWords {
           BIN_SHORT ->
           words(doubt.line(), doubt.reason(), doubt.names()) + may;
     };
+  }
+
+  private static String cleaned(Doubt doubt) {
+    return doubt.cleaned().isEmpty()
+        ? ""
+        : ", and the line was cleaned " + doubt.cleaned() + ", says its record";
   }
 
   static List<String> unknown(Unknown line) {

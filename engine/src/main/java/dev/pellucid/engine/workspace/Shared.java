@@ -9,6 +9,7 @@ import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.judge.Once;
 import dev.pellucid.engine.records.BatchRecordCheck;
+import dev.pellucid.engine.records.LineToClean;
 import dev.pellucid.engine.records.LotsOverMaxima;
 import dev.pellucid.engine.records.Reshared;
 import dev.pellucid.engine.resolve.Days;
@@ -177,6 +178,11 @@ public final class Shared {
     names.addAll(trees().profileNames());
     resolver.profiles().forEach(profile -> names.add(profile.name()));
     return names;
+  }
+
+  /** The batches that are planned on a line on which a stopped one was made last. */
+  public LineToClean lineToClean() {
+    return new LineToClean(tables(), day(), new PlantOfCode(trees(), tables()));
   }
 
   /** The day of the run. */

@@ -70,6 +70,7 @@ public record Whole(
     looked.add(own.looked());
     Stock stock = shared.recordCheck().close(shared.trees().called(), looked, findings::add);
     StoreCheck.look(shared.tables(), shared.named(), shared.day(), findings::add);
+    shared.lineToClean().look(findings::add);
     RecipesTogether.look(shared, recipes, findings);
     findings.addAll(PremixBatches.findings(shared, recipes, faulty(findings), findings));
     List<Finding> inOrder = folded(shared, recipes, ofRecords, findings);

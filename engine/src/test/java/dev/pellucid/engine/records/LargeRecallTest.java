@@ -70,8 +70,8 @@ class LargeRecallTest {
   void recallsOfAllThereIsComeSoon() throws IOException {
     FeedTables tables = ReadFolder.of(Texts.at(folder)).tables();
     assertEquals(BATCHES, tables.batches().size());
-    Recipes recipes = MadeBy.atOnePlant(Map.of("F-1", List.of("meal", "rework F-1")));
-    Tracer tracer = new Tracer(tables, recipes, none -> Optional.empty(), LocalDate.MAX);
+    MadeBy made = MadeBy.atOnePlant(Map.of("F-1", List.of("meal", "rework F-1")));
+    Tracer tracer = new Tracer(tables, made, made, none -> Optional.empty(), LocalDate.MAX);
     for (String number : List.of("M-0", "M-0", "MZ", number(0), number(BATCHES / 2))) {
       long start = System.nanoTime();
       Answer answer = tracer.recall(number);

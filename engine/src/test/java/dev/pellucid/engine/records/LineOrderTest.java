@@ -64,13 +64,13 @@ class LineOrderTest {
 
   private Answer recall() throws IOException {
     List<String> maize = List.of("maize");
-    Recipes recipes =
+    MadeBy made =
         new MadeBy(
             Map.of("F-1", maize, "F-2", maize, "P-1", maize, "G-1", maize),
             Map.of("F-1", "shed", "F-2", "shed", "P-1", "shed", "G-1", "annex"),
             Set.of("P-1"));
     return new Tracer(
-            ReadFolder.of(Texts.at(folder)).tables(), recipes, none -> Optional.empty(), TODAY)
+            ReadFolder.of(Texts.at(folder)).tables(), made, made, none -> Optional.empty(), TODAY)
         .recall("BAD");
   }
 

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
  * @param plants by code; a code that has none is made where nobody knows
  */
 record MadeBy(Map<String, List<String>> lines, Map<String, String> plants, Set<String> premixes)
-    implements Recipes {
+    implements Recipes, Plants {
   /** All of one plant. */
   static MadeBy atOnePlant(Map<String, List<String>> lines, String... premixes) {
     Map<String, String> plants =
@@ -30,6 +30,11 @@ record MadeBy(Map<String, List<String>> lines, Map<String, String> plants, Set<S
   @Override
   public Optional<String> plant(String code) {
     return Optional.ofNullable(plants.get(code));
+  }
+
+  @Override
+  public boolean isPremix(String code) {
+    return premixes.contains(code);
   }
 
   @Override

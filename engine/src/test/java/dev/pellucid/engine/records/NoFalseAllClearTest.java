@@ -68,8 +68,9 @@ class NoFalseAllClearTest {
             .filter(one -> !one.code().text().equals("data-unknown-lot"))
             .toList());
     Map<String, List<String>> lines = Map.of("F-1", List.of("maize"));
+    MadeBy made = MadeBy.atOnePlant(lines);
     return new Tracer(
-        read.tables(), MadeBy.atOnePlant(lines), none -> Optional.empty(), today);
+        read.tables(), made, made, none -> Optional.empty(), today);
   }
 
   private Affected of(String lot) throws IOException {

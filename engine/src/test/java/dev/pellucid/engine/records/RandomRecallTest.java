@@ -73,10 +73,12 @@ class RandomRecallTest {
 
   private void look(RandomMill mill, FeedTables tables, String seed) {
     PlainSearch plain = new PlainSearch(mill);
+    MadeBy made = new MadeBy(mill.recipes, mill.plants, mill.premixes);
     Tracer tracer =
         new Tracer(
             tables,
-            new MadeBy(mill.recipes, mill.plants, mill.premixes),
+            made,
+            made,
             none -> Optional.empty(),
             mill.today);
     Set<String> wanted = plain.ofNothing();

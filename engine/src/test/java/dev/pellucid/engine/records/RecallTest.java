@@ -139,8 +139,9 @@ class RecallTest {
             .toList());
     Map<String, List<String>> lines =
         Map.of("P-1", List.of("selenium", "maize"), "F-2", List.of("maize"));
+    MadeBy made = MadeBy.atOnePlant(lines, "P-1");
     return new Tracer(
-        read.tables(), MadeBy.atOnePlant(lines, "P-1"), none -> Optional.empty(), TODAY);
+        read.tables(), made, made, none -> Optional.empty(), TODAY);
   }
 
   private Answer recall(String number) throws IOException {

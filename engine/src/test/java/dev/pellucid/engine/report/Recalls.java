@@ -282,7 +282,9 @@ public final class Recalls {
   private static List<Doubt> doubts() {
     List<Doubt> all = new ArrayList<>();
     for (Reason reason : Reason.values()) {
-      all.add(new Doubt("MIN-WW", reason, "B3", List.of(PREMIX), reason == Reason.TAKEN ? 4 : 0));
+      int more = reason == Reason.TAKEN ? 4 : 0;
+      String cleaned = reason == Reason.ORDER_NOT_TOLD ? "on 2026-11-30 by store" : "";
+      all.add(new Doubt("MIN-WW", reason, "B3", List.of(PREMIX), more, cleaned));
     }
     return all;
   }
