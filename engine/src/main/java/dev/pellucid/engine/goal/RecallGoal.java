@@ -68,7 +68,7 @@ public final class RecallGoal {
     return new RecallList(
         store.tables().settings().name(),
         day,
-        tracer.recall(number),
+        tracer.recall(number, day),
         origins,
         files(store.tables()),
         store.premixes(),

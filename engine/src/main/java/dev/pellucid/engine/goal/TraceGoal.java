@@ -62,6 +62,6 @@ public final class TraceGoal {
   private TraceText.Went went(String number) {
     Tracer tracer = store.tracer();
     return new TraceText.Went(
-        tracer.onward(number), tracer.knows(number) ? tracer.recall(number).calls() : List.of());
+        tracer.onward(number), tracer.knows(number) ? tracer.calls(number) : List.of());
   }
 }

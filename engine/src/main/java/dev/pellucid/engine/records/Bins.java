@@ -96,6 +96,14 @@ final class Bins {
     return lot.bin().isEmpty() || mayHold(Ledger.key(lot.bin().get()), lot, day);
   }
 
+  /** The days on which its bin was empty after a lot came, the first one first. */
+  Stream<LocalDate> emptiedAfter(Lot lot) {
+    return lot.bin().map(Ledger::key).stream()
+        .flatMap(bin -> emptied(bin).stream())
+        .filter(one -> one.isAfter(lot.received()))
+        .sorted();
+  }
+
   /** The place of the first lot that came on a day or later. */
   private static int firstFrom(List<Lot> lots, LocalDate day) {
     int low = 0;

@@ -13,6 +13,7 @@ import dev.pellucid.engine.records.Trace.Maybe;
 import dev.pellucid.engine.records.Trace.Onward;
 import dev.pellucid.engine.records.Trace.Unknown;
 import dev.pellucid.engine.records.Trace.Way;
+import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -38,7 +39,6 @@ public final class Tracer {
   private final Descent descent;
   private final LineOrder order;
   private final Things things;
-  private final Books books;
 
   /**
    * @param lines the names of the lines of each recipe and premix, by its code
@@ -55,7 +55,6 @@ public final class Tracer {
     this.descent = new Descent(ledger.pages());
     this.order = new LineOrder(ledger.pages(), plants);
     this.things = new Things(tables, ledger, descent);
-    this.books = new Books(ledger, descent);
   }
 
   /** Whether any lot, batch or line of a record has the number, capitals or not. */
@@ -113,10 +112,20 @@ public final class Tracer {
         .toList();
   }
 
-  /** All that a recall of a lot or batch has to tell. */
-  public Recall.Answer recall(String number) {
+  /**
+   * All that a recall of a lot or batch has to tell.
+   *
+   * @param day on which it is asked
+   */
+  public Recall.Answer recall(String number, LocalDate day) {
     Found found = new Found(ledger, descent, order, Ledger.key(number));
-    return new Recalling(ledger, order, things, books, found, earlier(found)).answer();
+    Books books = new Books(ledger, descent, day);
+    return new Recalling(ledger, order, things, books, found, earlier(found), day).answer();
+  }
+
+  /** Who got feed that holds a lot or batch, or may. */
+  public List<Recall.Call> calls(String number) {
+    return recall(number, LocalDate.MIN).calls();
   }
 
   /** From a batch to every lot in it, down to the raw materials. */

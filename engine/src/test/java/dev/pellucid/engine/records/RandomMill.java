@@ -21,11 +21,14 @@ import java.util.TreeSet;
  * come later than what they are in.
  */
 final class RandomMill {
-  private static final LocalDate FIRST = LocalDate.of(2026, 1, 1);
+  static final LocalDate FIRST = LocalDate.of(2026, 1, 1);
   private static final List<String> PARTIES =
       List.of("Withybeck", "Lower Pond", "Hall Farm", "withybeck");
 
-  /** {@code what} is a key of the files; {@code bags} and {@code party} may be none. */
+  /**
+   * {@code what} is a key of the files; {@code bags} and {@code party} may be none; kg of a
+   * correction that adds are below nothing.
+   */
   record Move(String what, LocalDate day, int bags, double loose, String party) {}
 
   /** A lot; {@code bin} may be empty. */
@@ -62,7 +65,8 @@ final class RandomMill {
       String finesTo,
       Bags bags,
       List<Double> samples,
-      List<Move> moves) {
+      List<Move> moves,
+      boolean closed) {
     boolean isMade() {
       return lines.stream().anyMatch(line -> !line.kg().isEmpty());
     }
@@ -141,7 +145,9 @@ final class RandomMill {
         List<Move> moves = new ArrayList<>();
         for (String what : List.of("returned", "disposed", "corrections", "counted")) {
           if (oneIn(3)) {
-            moves.add(new Move(what, day(), 0, oneIn(2) ? kg(60) : kg(900), ""));
+            double kg = oneIn(2) ? kg(60) : kg(900);
+            boolean more = what.equals("corrections") && oneIn(2);
+            moves.add(new Move(what, day(), 0, more ? -kg : kg, ""));
           }
         }
         lots.add(
@@ -186,7 +192,8 @@ final class RandomMill {
         sieved ? to() : "",
         bags,
         made ? samples : List.of(),
-        bags.of() > 0 ? moves() : List.of());
+        bags.of() > 0 ? moves() : List.of(),
+        oneIn(6));
   }
 
   private List<Move> moves() {
@@ -294,17 +301,19 @@ final class RandomMill {
     text.append("    received: %s\n    quantity: %s kg\n".formatted(lot.day(), lot.kg()));
     text.append(lot.bin().isEmpty() ? "" : "    bin: " + lot.bin() + "\n");
     for (Move move : lot.moves()) {
-      String key = move.what().equals("corrections") ? "less" : "weight";
+      String corrected = move.loose() < 0 ? "more" : "less";
+      String key = move.what().equals("corrections") ? corrected : "weight";
       String because = move.what().equals("counted") ? "" : ", because: so";
       text.append(
           "    %s: [{day: %s, by: store, %s: %s kg%s}]\n"
-              .formatted(move.what(), move.day(), key, move.loose(), because));
+              .formatted(move.what(), move.day(), key, Math.abs(move.loose()), because));
     }
     return text.toString();
   }
 
   private static String text(Batch batch) {
     StringBuilder text = new StringBuilder("size: " + batch.size() + " kg\n");
+    text.append(batch.closed() ? "closed: yes\n" : "");
     text.append(batch.after().isEmpty() ? "" : "after: " + batch.after() + "\n");
     Flush flush = batch.flush();
     if (flush.kg() > 0) {
