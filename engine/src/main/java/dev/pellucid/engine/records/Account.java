@@ -74,8 +74,10 @@ final class Account {
 
   /** It may be of this account, and no record says so. */
   void unnamed(LocalDate day, Kilograms kg) {
-    unnamed = unnamed.plus(kg);
-    move(day, Sort.MAY_HAVE_LEFT, kg);
+    if (kg.told() > CLOSE || !kg.whole()) {
+      unnamed = unnamed.plus(kg);
+      move(day, Sort.MAY_HAVE_LEFT, kg);
+    }
   }
 
   /** So many full bags are left, where that is known. */

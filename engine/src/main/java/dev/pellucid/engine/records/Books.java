@@ -11,7 +11,6 @@ import dev.pellucid.engine.records.Page.Drawn;
 import dev.pellucid.engine.records.Page.Taken;
 import dev.pellucid.engine.records.Recall.Balance;
 import dev.pellucid.engine.records.Recall.Kind;
-import dev.pellucid.engine.records.Trace.Reason;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +22,7 @@ final class Books {
   private final Ledger ledger;
   private final Descent descent;
   private final LocalDate day;
+  private final Unnamed unnamed;
 
   /**
    * @param day on which it is asked
@@ -31,6 +31,7 @@ final class Books {
     this.ledger = ledger;
     this.descent = descent;
     this.day = day;
+    this.unnamed = new Unnamed(ledger, day);
   }
 
   /** Of a number: of the lot of it, else of the batch, else of what records take of it. */
@@ -50,7 +51,7 @@ final class Books {
     moves.disposed().forEach(one -> account.disposed(one.signed().day(), one.kg()));
     moves.corrections().forEach(one -> account.corrected(one.signed().day(), -one.kg()));
     moves.counted().forEach(one -> account.counted(one.signed().day(), one.kg()));
-    unnamed(key, account);
+    unnamed.into(account, key);
     ledger
         .bins()
         .emptiedAfter(lot)
@@ -72,7 +73,7 @@ final class Books {
     record.samples().stream()
         .mapToDouble(Sample::kg)
         .forEach(kg -> account.sample(record.day(), kg));
-    unnamed(page.key(), account);
+    unnamed.into(account, page.key());
     return account.bags(new FullBags(record, taken).left()).balance();
   }
 
@@ -137,40 +138,5 @@ final class Books {
       }
     }
     return all;
-  }
-
-  /**
-   * What may be of a number, and names no lot: from a bin in which it lay, or of a line of its kind.
-   * A flush is told where it was run. A planned batch takes nothing before its day is over.
-   */
-  private void unnamed(String key, Account account) {
-    for (Page page : ledger.drawn(key)) {
-      for (Drawn drawn : page.drawn()) {
-        if (isTaken(page)
-            && !drawn.flush()
-            && drawn.named().isEmpty()
-            && ledger.mayBe(drawn, key)) {
-          account.unnamed(page.day(), Kilograms.of(drawn.kg()));
-        }
-      }
-    }
-    for (String kind : ledger.kinds(key)) {
-      for (Page page : ledger.open(kind)) {
-        if (isTaken(page) && !page.key().equals(key) && !page.day().isBefore(ledger.since(key))) {
-          open(page, kind).forEach(kg -> account.unnamed(page.day(), kg));
-        }
-      }
-    }
-  }
-
-  private boolean isTaken(Page page) {
-    return page.record().isMade() || page.day().isBefore(day);
-  }
-
-  private static List<Kilograms> open(Page page, String kind) {
-    return page.open().stream()
-        .filter(one -> one.kind().equals(kind) && one.reason() != Reason.FLUSH_INTO)
-        .map(one -> Kilograms.of(one.kg()))
-        .toList();
   }
 }
