@@ -166,7 +166,8 @@ final class Account {
     double most = clean(Math.max(0, kg + mayBeBesides(from, known)));
     double least = clean(Math.max(0, kg - mayHaveLeft(from)));
     boolean exact = least == most && most > 0;
-    boolean moved = known && moves.stream().anyMatch(one -> isAfter(one, from) || isEither(one, from));
+    boolean moved =
+        known && moves.stream().anyMatch(one -> isAfter(one, from) || isEither(one, from));
     return new Store(
         new Amount(exact ? bags : 0, most),
         Math.min(least, most),

@@ -52,8 +52,7 @@ final class FullBags {
   private int left(LocalDate from, int full, double rest) {
     int bags = full;
     double loose = rest - (record.day().isAfter(from) ? samples() : 0);
-    for (Handed one :
-        after(from, Stream.concat(delivered(), record.since().disposed().stream()))) {
+    for (Handed one : after(from, Stream.concat(delivered(), record.since().disposed().stream()))) {
       bags -= bags(one);
       loose -= loose(one);
     }

@@ -54,8 +54,7 @@ final class Parties {
 
     private static Map<String, Amount> byBatch(List<Sent> all) {
       Map<String, Amount> sums = new LinkedHashMap<>();
-      all.forEach(
-          one -> sums.merge(one.batch().number(), one.moved().amount(), Amount::plus));
+      all.forEach(one -> sums.merge(one.batch().number(), one.moved().amount(), Amount::plus));
       return sums;
     }
 

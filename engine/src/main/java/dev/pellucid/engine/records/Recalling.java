@@ -132,8 +132,7 @@ final class Recalling {
 
   /** Whether its record says that it is fed or gone, and nobody counted that. */
   private static boolean isClosed(Affected batch) {
-    return batch.batch().closed()
-        && batch.balance().store().flatMap(Store::counted).isEmpty();
+    return batch.batch().closed() && batch.balance().store().flatMap(Store::counted).isEmpty();
   }
 
   private Optional<Left> left(Affected batch) {

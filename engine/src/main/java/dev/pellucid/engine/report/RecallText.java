@@ -132,10 +132,7 @@ public final class RecallText {
         part.toNobody() == 0
             ? ""
             : "; of " + RecallFigures.kg(part.toNobody()) + " kg no record tells to whom";
-    return amount(part.out())
-        + ", to "
-        + Plural.of(part.parties(), "party", "parties")
-        + nobody;
+    return amount(part.out()) + ", to " + Plural.of(part.parties(), "party", "parties") + nobody;
   }
 
   private static String store(Store store) {
@@ -150,7 +147,8 @@ public final class RecallText {
     if (part.notTold() > 0) {
       but.add("of " + batches(part.notTold()) + " nobody can say");
     }
-    return amount(part.store(), part.least()) + (but.isEmpty() ? "" : ", " + String.join(", ", but));
+    return amount(part.store(), part.least())
+        + (but.isEmpty() ? "" : ", " + String.join(", ", but));
   }
 
   private void searched(List<Block> blocks) {

@@ -61,8 +61,7 @@ final class PlainBooks {
     for (Move move : lot.moves()) {
       switch (move.what()) {
         case "counted" -> {}
-        case "corrections" ->
-            gone.add(new Gone(move.day(), Sort.CORRECTED, -move.loose(), false));
+        case "corrections" -> gone.add(new Gone(move.day(), Sort.CORRECTED, -move.loose(), false));
         default -> gone.add(new Gone(move.day(), Sort.LEFT, move.loose(), false));
       }
     }
@@ -126,8 +125,7 @@ final class PlainBooks {
       if (!batch.isMade() && !batch.day().isBefore(today)) {
         continue;
       }
-      boolean there =
-          !batch.day().isBefore(plain.since(number)) && batch != plain.batch(number);
+      boolean there = !batch.day().isBefore(plain.since(number)) && batch != plain.batch(number);
       List<Double> kg = new ArrayList<>();
       for (Line line : batch.lines()) {
         boolean drawn = line.lot().isEmpty() && plain.could(line, batch).contains(number);

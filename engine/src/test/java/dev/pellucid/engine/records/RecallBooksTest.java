@@ -184,7 +184,8 @@ class RecallBooksTest {
     assertEquals(new Amount(3, 70), store(ONE).amount());
     bagged(ONE, out("counted", "day: 2026-11-08, by: store, weight: 60 kg"));
     assertEquals(new Amount(0, 60), store(ONE).amount());
-    String back = "day: 2026-11-09, by: store, from: Withybeck, bags: 1, weight: 30 kg, because: wet";
+    String back =
+        "day: 2026-11-09, by: store, from: Withybeck, bags: 1, weight: 30 kg, because: wet";
     bagged(
         ONE,
         out("delivered", "day: 2026-11-05, by: store, to: Withybeck, bags: 4")
@@ -195,8 +196,11 @@ class RecallBooksTest {
   @Test
   @DisplayName("what came back of one batch takes nothing off what they have of another")
   void parties() throws IOException {
-    bagged(ONE, out("delivered", "day: 2026-11-05, by: store, to: Withybeck, bags: 1")
-        + out("returned", "day: 2026-11-06, by: store, from: Withybeck, bags: 2, because: wet"));
+    bagged(
+        ONE,
+        out("delivered", "day: 2026-11-05, by: store, to: Withybeck, bags: 1")
+            + out(
+                "returned", "day: 2026-11-06, by: store, from: Withybeck, bags: 2, because: wet"));
     bagged(OTHER, out("delivered", "day: 2026-11-05, by: store, to: Withybeck, bags: 2"));
     lots("", "");
     List<Call> calls = recall("MZ-1").calls();
@@ -239,7 +243,8 @@ class RecallBooksTest {
   }
 
   @Test
-  @DisplayName("a correction after a count puts the books right, and takes nothing out of the store")
+  @DisplayName(
+      "a correction after a count puts the books right, and takes nothing out of the store")
   void corrected() throws IOException {
     String counted = "    counted: [{day: 2026-11-10, by: store, weight: 100 kg}]\n";
     lots(
@@ -248,8 +253,7 @@ class RecallBooksTest {
     are(100, 100, store("MZ-1").kg());
     are(0, 0, recall("MZ-1").balance().gap().orElseThrow());
     lots(
-        counted + "    corrections: [{day: 2026-11-10, by: store, more: 5 kg, because: so}]\n",
-        "");
+        counted + "    corrections: [{day: 2026-11-10, by: store, more: 5 kg, because: so}]\n", "");
     are(100, 105, store("MZ-1").kg());
     are(20, 25, recall("MZ-1").balance().gap().orElseThrow());
   }
@@ -282,13 +286,12 @@ class RecallBooksTest {
     text("batches/" + ONE + ".yaml", "size: 60 kg\nweighed:\n  - {line: maize, lot: MZ-1}\n");
     answer = recall("MZ-1");
     assertEquals(
-        List.of(ONE), answer.stop().planned().stream().map(Affected::batch).map(Trace.Batch::number).toList());
+        List.of(ONE),
+        answer.stop().planned().stream().map(Affected::batch).map(Trace.Batch::number).toList());
     are(0, 120, answer.balance().store().orElseThrow().kg());
     // One whose day is to come has taken nothing.
     Files.delete(folder.resolve("batches/" + ONE + ".yaml"));
-    text(
-        "batches/F-1-2026-12-01-1.yaml",
-        "size: 60 kg\nweighed:\n  - {line: maize, bin: B1}\n");
+    text("batches/F-1-2026-12-01-1.yaml", "size: 60 kg\nweighed:\n  - {line: maize, bin: B1}\n");
     are(120, 120, store("MZ-1").kg());
   }
 }

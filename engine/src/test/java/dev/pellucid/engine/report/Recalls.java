@@ -389,14 +389,14 @@ public final class Recalls {
     }
     Batch held = batch("CF-31-2026-11-17-1", "held");
     Batch closed = batch("CF-31-2026-11-16-1", "released");
-    Store perhaps =
-        new Store(new Amount(0, 120), 0, Optional.empty(), Optional.empty(), false);
+    Store perhaps = new Store(new Amount(0, 120), 0, Optional.empty(), Optional.empty(), false);
     return new Stop(
         hold,
         List.of(
             new Left(thing(held), state("held", "shift lead", "damp"), false, Optional.empty())),
         List.of(
-            new Left(thing(closed), state("released", "shift lead", ""), true, Optional.of(perhaps))),
+            new Left(
+                thing(closed), state("released", "shift lead", ""), true, Optional.of(perhaps))),
         of.subList(4, 5),
         List.of(
             new InBin("B3", List.of(LOT, "SE1-9077"), Optional.empty()),
