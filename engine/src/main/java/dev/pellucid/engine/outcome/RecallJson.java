@@ -5,6 +5,7 @@ import dev.pellucid.engine.records.Recall.Affected;
 import dev.pellucid.engine.records.Recall.Amount;
 import dev.pellucid.engine.records.Recall.Answer;
 import dev.pellucid.engine.records.Recall.Balance;
+import dev.pellucid.engine.records.Recall.Between;
 import dev.pellucid.engine.records.Recall.Call;
 import dev.pellucid.engine.records.Recall.InBin;
 import dev.pellucid.engine.records.Recall.Left;
@@ -139,7 +140,9 @@ public final class RecallJson {
     json.put("onLine", part.onLine());
     json.put("parties", part.parties());
     amount("out", part.out());
+    json.put("outToNobody", exact(part.toNobody()));
     amount("store", part.store());
+    json.put("storeLeast", exact(part.least()));
     json.put("storeNotTold", part.notTold());
     json.put("storeNotCounted", part.notCounted());
     json.end();
@@ -168,8 +171,10 @@ public final class RecallJson {
     json.put("samples", exact(of.samples()));
     kg("unnamed", of.unnamed());
     store(of.store());
-    figure("gap", of.gap());
-    figure("gapShare", of.gapShare());
+    figure("gap", of.gap().flatMap(RecallJson::known));
+    figure("gapShare", of.gapShare().flatMap(RecallJson::known));
+    figure("gapLeast", of.gap().map(Between::least));
+    figure("gapMost", of.gap().map(Between::most));
     json.end();
   }
 
@@ -187,7 +192,10 @@ public final class RecallJson {
     }
     json.object("store");
     bagsAndKg(store.get().amount());
+    json.put("least", exact(store.get().least()));
     json.put("counted", day(store.get().counted()));
+    json.put("emptied", day(store.get().emptied()));
+    json.put("moved", store.get().moved());
     json.end();
   }
 
@@ -273,6 +281,7 @@ public final class RecallJson {
     json.put("party", call.party());
     amount("certain", call.certain());
     amount("possible", call.possible());
+    json.put("tooMuchBack", call.tooMuchBack());
     list("sent", call.sent(), this::sent);
     list("back", call.back(), this::sent);
   }
@@ -287,6 +296,7 @@ public final class RecallJson {
     json.object("stop");
     list("hold", stop.hold(), this::left);
     list("held", stop.held(), this::left);
+    list("closed", stop.closed(), this::left);
     list("planned", stop.planned(), one -> json.put("number", one.batch().number()));
     list("bins", stop.bins(), this::bin);
     json.end();
@@ -344,6 +354,14 @@ public final class RecallJson {
       json.end();
     }
     json.end();
+  }
+
+  private static Optional<Double> known(Between bounds) {
+    return bounds.isExact() ? Optional.of(bounds.most()) : Optional.empty();
+  }
+
+  private void figure(String key, Optional<Double> figure) {
+    json.put(key, figure.map(RecallJson::exact).orElse(null));
   }
 
   private void figure(String key, OptionalDouble figure) {

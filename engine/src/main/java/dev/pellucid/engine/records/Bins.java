@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -72,8 +73,9 @@ final class Bins {
   /** Of what is told of each lot of a bin, in their order, that of those which could be there. */
   private <T> List<T> there(String bin, LocalDate day, List<T> told) {
     List<Lot> all = lots.getOrDefault(bin, List.of());
-    int from = firstFrom(all, emptyBefore(bin, day));
-    int to = firstFrom(all, day.plusDays(1));
+    LocalDate empty = emptyBefore(bin, day);
+    int from = count(all, lot -> lot.received().isBefore(empty));
+    int to = count(all, lot -> !lot.received().isAfter(day));
     return from < to ? told.subList(from, to) : List.of();
   }
 
@@ -96,13 +98,21 @@ final class Bins {
     return lot.bin().isEmpty() || mayHold(Bin.key(lot.bin().get()), lot, day);
   }
 
-  /** The place of the first lot that came on a day or later. */
-  private static int firstFrom(List<Lot> lots, LocalDate day) {
+  /** The days on which its bin was empty after a lot came, the first one first. */
+  Stream<LocalDate> emptiedAfter(Lot lot) {
+    return lot.bin().map(Ledger::key).stream()
+        .flatMap(bin -> emptied(bin).stream())
+        .filter(one -> one.isAfter(lot.received()))
+        .sorted();
+  }
+
+  /** Of how many lots it is so, where it is so of the first ones alone. */
+  private static int count(List<Lot> lots, Predicate<Lot> so) {
     int low = 0;
     int high = lots.size();
     while (low < high) {
       int middle = (low + high) / 2;
-      if (lots.get(middle).received().isBefore(day)) {
+      if (so.test(lots.get(middle))) {
         low = middle + 1;
       } else {
         high = middle;

@@ -1,14 +1,12 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord;
-import dev.pellucid.engine.data.BatchRecord.Bags;
 import dev.pellucid.engine.data.BatchRecord.Fines;
 import dev.pellucid.engine.data.BatchRecord.Located;
 import dev.pellucid.engine.data.BatchRecord.Sample;
 import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.data.LotMoves;
 import dev.pellucid.engine.data.Since;
-import dev.pellucid.engine.data.Since.Handed;
 import dev.pellucid.engine.records.Page.Drawn;
 import dev.pellucid.engine.records.Page.Taken;
 import dev.pellucid.engine.records.Recall.Balance;
@@ -23,10 +21,17 @@ import java.util.OptionalDouble;
 final class Books {
   private final Ledger ledger;
   private final Descent descent;
+  private final LocalDate day;
+  private final Unnamed unnamed;
 
-  Books(Ledger ledger, Descent descent) {
+  /**
+   * @param day on which it is asked
+   */
+  Books(Ledger ledger, Descent descent, LocalDate day) {
     this.ledger = ledger;
     this.descent = descent;
+    this.day = day;
+    this.unnamed = new Unnamed(ledger, day);
   }
 
   /** Of a number: of the lot of it, else of the batch, else of what records take of it. */
@@ -35,23 +40,31 @@ final class Books {
         .lot(key)
         .map(this::of)
         .or(() -> ledger.page(key).map(this::of))
-        .orElseGet(() -> new Account(OptionalDouble.empty()).taken(takenBy(key)).balance());
+        .orElseGet(() -> new Account(OptionalDouble.empty()).taken(takenBy(key), day).balance());
   }
 
   Balance of(Lot lot) {
     String key = Ledger.key(lot.number());
     LotMoves moves = lot.moves();
-    Account account = new Account(OptionalDouble.of(lot.kg())).taken(takenBy(key));
+    Account account = new Account(OptionalDouble.of(lot.kg())).taken(takenBy(key), day);
     moves.returned().forEach(one -> account.backToSupplier(one.signed().day(), one.kg()));
     moves.disposed().forEach(one -> account.disposed(one.signed().day(), one.kg()));
     moves.corrections().forEach(one -> account.corrected(one.signed().day(), -one.kg()));
     moves.counted().forEach(one -> account.counted(one.signed().day(), one.kg()));
-    return account.unnamed(unnamed(key)).balance();
+    unnamed.into(account, key);
+    ledger
+        .bins()
+        .emptiedAfter(lot)
+        .findFirst()
+        .filter(one -> one.isBefore(day))
+        .ifPresent(account::emptied);
+    return account.balance();
   }
 
   Balance of(Page page) {
     BatchRecord record = page.record();
-    Account account = new Account(had(page)).taken(fromBags(page));
+    List<Recall.Taken> taken = fromBags(page);
+    Account account = new Account(had(page)).taken(taken, day);
     Since since = record.since();
     since.delivered().forEach(one -> account.delivered(one.signed().day(), one.kg()));
     since.returned().forEach(one -> account.cameBack(one.signed().day(), one.kg()));
@@ -60,7 +73,8 @@ final class Books {
     record.samples().stream()
         .mapToDouble(Sample::kg)
         .forEach(kg -> account.sample(record.day(), kg));
-    return account.bags(bags(record)).balance();
+    unnamed.into(account, page.key());
+    return account.bags(new FullBags(record, taken).left()).balance();
   }
 
   /** All that is in the bags; where that is not told, all that was weighed. */
@@ -115,61 +129,14 @@ final class Books {
     Optional<String> to = ledger.put().fines(page.record()).map(ledger::written);
     List<Recall.Taken> all = new ArrayList<>();
     for (Recall.Taken one : takenBy(page.key())) {
-      boolean gotFines = to.equals(Optional.of(one.into())) && one.kind() != Kind.PART_BAG;
-      double less = gotFines ? Math.min(fines, one.kg().told()) : 0;
-      fines -= less;
-      Kilograms kg = new Kilograms(one.kg().told() - less, one.kg().whole());
-      all.add(new Recall.Taken(one.into(), one.day(), one.kind(), kg, one.planned()));
-    }
-    return all;
-  }
-
-  /** What came from bins in which a lot lay, of no lot that is named. */
-  private Kilograms unnamed(String key) {
-    Kilograms sum = Kilograms.NONE;
-    for (Page page : ledger.drawn(key)) {
-      for (Drawn drawn : page.drawn()) {
-        if (!drawn.flush() && drawn.named().isEmpty() && ledger.mayBe(drawn, key)) {
-          sum = sum.plus(Kilograms.of(drawn.kg()));
-        }
+      if (one.kind() != Kind.FINES) {
+        boolean gotFines = to.equals(Optional.of(one.into())) && one.kind() != Kind.PART_BAG;
+        double less = gotFines ? Math.min(fines, one.kg().told()) : 0;
+        fines -= less;
+        Kilograms kg = new Kilograms(one.kg().told() - less, one.kg().whole());
+        all.add(new Recall.Taken(one.into(), one.day(), one.kind(), kg, one.planned()));
       }
     }
-    return sum;
-  }
-
-  /** Full bags in the store, where all that left is told in bags; else nobody knows how many. */
-  private int bags(BatchRecord record) {
-    Since since = record.since();
-    Optional<Handed> counted =
-        since.counted().stream()
-            .reduce((one, two) -> two.signed().day().isBefore(one.signed().day()) ? one : two);
-    LocalDate from = counted.map(it -> it.signed().day()).orElse(LocalDate.MIN);
-    int bags =
-        counted.map(it -> it.bags().orElse(0)).orElse(record.bags().map(Bags::full).orElse(0));
-    boolean told = true;
-    for (Handed one : after(since.delivered(), from)) {
-      bags -= one.bags().orElse(0);
-      told &= isInBags(record, one);
-    }
-    for (Handed one : after(since.disposed(), from)) {
-      bags -= one.bags().orElse(0);
-      told &= isInBags(record, one);
-    }
-    for (Handed one : after(since.returned(), from)) {
-      bags += one.bags().orElse(0);
-    }
-    boolean taken =
-        takenBy(Ledger.key(record.number())).stream()
-            .anyMatch(one -> one.kind() != Kind.PART_BAG && one.kind() != Kind.FINES);
-    return told && !taken ? Math.max(0, bags) : 0;
-  }
-
-  private static List<Handed> after(List<Handed> all, LocalDate day) {
-    return all.stream().filter(one -> one.signed().day().isAfter(day)).toList();
-  }
-
-  private static boolean isInBags(BatchRecord record, Handed one) {
-    double of = record.bags().map(Bags::of).orElse(0.0);
-    return one.kg() <= one.bags().orElse(0) * of + record.bags().map(Bags::rest).orElse(0.0);
+    return all;
   }
 }

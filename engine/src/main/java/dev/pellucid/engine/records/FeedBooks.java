@@ -184,21 +184,31 @@ final class FeedBooks {
     if (most < 0) {
       return Optional.empty();
     }
-    double least = most - samples(record) - LOST * filled;
+    double least = most - samples(record) - cameBackOn(record, count) - LOST * filled;
     if (count.kg() > most + SPILT * filled) {
       return Optional.of(
           off(record, count, "there can be " + Figures.plain(most, Unit.KG))
               .helping(
-                  "count again; if it is right, a delivery or a batch that took of it is written"
-                      + " too large, or was of another batch"));
+                  "count again; if it is right, a delivery, what was disposed of or a batch that took"
+                      + " of it is written too large or was of another batch, something that came"
+                      + " back is not written, or more was filled than bags says"));
     }
     return count.kg() < least
         ? Optional.of(
             off(record, count, "there are " + Figures.plain(most - samples(record), Unit.KG))
                 .helping(
                     "count again; if it is right, something that left is not written: a delivery,"
-                        + " a batch that took of it, or what was disposed of"))
+                        + " a batch that took of it, or what was disposed of; or something that"
+                        + " came back was of another batch, or less was filled than bags says"))
         : Optional.empty();
+  }
+
+  /** What came back on the day of a count may have come after it. */
+  private static double cameBackOn(BatchRecord record, Handed count) {
+    return record.since().returned().stream()
+        .filter(one -> one.signed().day().equals(count.signed().day()))
+        .mapToDouble(Handed::kg)
+        .sum();
   }
 
   private static double samples(BatchRecord record) {

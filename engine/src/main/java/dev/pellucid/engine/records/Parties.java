@@ -16,6 +16,8 @@ import java.util.Map;
  * otherwise is another party, and is called too.
  */
 final class Parties {
+  private static final double CLOSE = 1e-9;
+
   private final Map<String, Party> parties = new LinkedHashMap<>();
 
   private static final class Party {
@@ -31,18 +33,33 @@ final class Parties {
       Comparator<Sent> byDay = Comparator.comparing(one -> one.moved().day());
       sent.sort(byDay);
       back.sort(byDay);
-      return new Call(name, sent, back, net(true), net(false));
+      Map<String, Amount> got = byBatch(sent);
+      Map<String, Amount> gave = byBatch(back);
+      List<String> tooMuch =
+          gave.keySet().stream()
+              .filter(batch -> isMore(gave.get(batch), got.getOrDefault(batch, Amount.NONE)))
+              .toList();
+      return new Call(name, sent, back, net(true, got, gave), net(false, got, gave), tooMuch);
     }
 
-    private Amount net(boolean certain) {
-      return sum(sent, certain).less(sum(back, certain));
-    }
-
-    private static Amount sum(List<Sent> of, boolean certain) {
-      return of.stream()
+    /** Batch by batch, so that what came back of one is taken off that one alone. */
+    private Amount net(boolean certain, Map<String, Amount> got, Map<String, Amount> gave) {
+      return sent.stream()
           .filter(one -> one.certain() == certain)
-          .map(one -> one.moved().amount())
+          .map(one -> one.batch().number())
+          .distinct()
+          .map(batch -> got.get(batch).less(gave.getOrDefault(batch, Amount.NONE)).orNothing())
           .reduce(Amount.NONE, Amount::plus);
+    }
+
+    private static Map<String, Amount> byBatch(List<Sent> all) {
+      Map<String, Amount> sums = new LinkedHashMap<>();
+      all.forEach(one -> sums.merge(one.batch().number(), one.moved().amount(), Amount::plus));
+      return sums;
+    }
+
+    private static boolean isMore(Amount back, Amount got) {
+      return back.kg() > got.kg() + CLOSE || back.bags() > got.bags();
     }
   }
 

@@ -19,6 +19,8 @@ import java.util.OptionalInt;
  * not followed; who reworks it, or fills up its part bag, is.
  */
 public final class Recall {
+  private static final double CLOSE = 1e-9;
+
   private Recall() {}
 
   /** How a thing came into a batch. */
@@ -75,6 +77,19 @@ public final class Recall {
     Amount less(Amount other) {
       return new Amount(bags - other.bags, kg - other.kg);
     }
+
+    /** Never less than nothing. */
+    Amount orNothing() {
+      return kg > CLOSE ? new Amount(Math.max(0, bags), kg) : NONE;
+    }
+  }
+
+  /** So many kg, of which records tell the bounds. */
+  public record Between(double least, double most) {
+    /** Whether they tell just how many. */
+    public boolean isExact() {
+      return most - least < CLOSE;
+    }
   }
 
   /**
@@ -104,19 +119,36 @@ public final class Recall {
   /**
    * What lies in the store.
    *
-   * @param amount bags are told only where they can be; never less than nothing
-   * @param counted the day of the last count, later moves taken off; absent where only the books
-   *     say so
+   * @param amount at most; bags are told only where they can be; never less than nothing
+   * @param least kg; as many as there are at most where records tell just how many there are
+   * @param counted the day of the last count, later moves taken off or added; absent where nobody
+   *     counted
+   * @param emptied the day on which its bin was empty after it came, where nobody counted since
+   * @param moved whether anything moved since that day, or may have
    */
-  public record Store(Amount amount, Optional<LocalDate> counted) {}
+  public record Store(
+      Amount amount,
+      double least,
+      Optional<LocalDate> counted,
+      Optional<LocalDate> emptied,
+      boolean moved) {
+    /** Whether only the books say so. */
+    public boolean isByBooks() {
+      return counted.isEmpty() && emptied.isEmpty();
+    }
+
+    public Between kg() {
+      return new Between(least, amount.kg());
+    }
+  }
 
   /**
    * Whether what came in is what went out: a mock recall adds up.
    *
    * <p>{@code had = used + returned + disposed + corrected + in store + gap} for what was bought;
    * {@code had = used + delivered - returned + disposed + samples + in store + gap} for what was
-   * made. Where nobody counted, the store is what is left by the books, and the gap is absent: it
-   * cannot be told.
+   * made. Of bounds the most in the store and the least gap belong together. Where nobody counted,
+   * the store is what is left by the books, and the gap is absent: it cannot be told.
    *
    * @param had kg received, or made: all that is in the bags, a part bag of another batch too;
    *     absent where no record tells
@@ -128,11 +160,10 @@ public final class Recall {
    * @param corrected kg that the books were made less by; below zero where more
    * @param samples kg put aside
    * @param unnamed kg, at most, that may be of it besides and that no record books on any lot: from
-   *     a bin in which it lay
+   *     a bin in which it lay, or of a line of its kind that does not tell its lot
    * @param store what is left; absent where neither a count nor the books tell
    * @param gap kg that are missing, on the day of the last count; below zero where there is more
    *     than there can be. Where nobody counted, absent unless more left than there ever was
-   * @param gapShare the gap as a share of what was had, of 1
    */
   public record Balance(
       OptionalDouble had,
@@ -145,8 +176,14 @@ public final class Recall {
       double samples,
       Kilograms unnamed,
       Optional<Store> store,
-      OptionalDouble gap,
-      OptionalDouble gapShare) {}
+      Optional<Between> gap) {
+    /** The gap as a share of what was had, of 1. */
+    public Optional<Between> gapShare() {
+      double all = had.orElse(0);
+      return gap.filter(it -> all > CLOSE)
+          .map(it -> new Between(it.least() / all, it.most() / all));
+    }
+  }
 
   /**
    * How a lot or batch stands.
@@ -220,14 +257,22 @@ public final class Recall {
    * @param party as the first record of it writes the name
    * @param sent what they got, in the order of the days
    * @param back what came back from them
-   * @param certain what they got of batches that hold the thing, less what came back
+   * @param certain what they got of batches that hold the thing, less what came back of each
    * @param possible the same of batches that may
+   * @param tooMuchBack batches of which more came back from them than they got, by the records:
+   *     theirs does not add up, and nothing is taken off what they have of others
    */
   public record Call(
-      String party, List<Sent> sent, List<Sent> back, Amount certain, Amount possible) {
+      String party,
+      List<Sent> sent,
+      List<Sent> back,
+      Amount certain,
+      Amount possible,
+      List<String> tooMuchBack) {
     public Call {
       sent = List.copyOf(sent);
       back = List.copyOf(back);
+      tooMuchBack = List.copyOf(tooMuchBack);
     }
   }
 
@@ -252,12 +297,20 @@ public final class Recall {
    * @param hold made, and something of it may still be in the store or on its way, and nobody has
    *     stopped it yet; the thing itself first, where that is a lot or batch of which some is left
    * @param held the same, stopped already
+   * @param closed batches whose records are closed, and of which something may be left that nobody
+   *     counted
    * @param planned batches that are to be made with it, or may be
    */
-  public record Stop(List<Left> hold, List<Left> held, List<Affected> planned, List<InBin> bins) {
+  public record Stop(
+      List<Left> hold,
+      List<Left> held,
+      List<Left> closed,
+      List<Affected> planned,
+      List<InBin> bins) {
     public Stop {
       hold = List.copyOf(hold);
       held = List.copyOf(held);
+      closed = List.copyOf(closed);
       planned = List.copyOf(planned);
       bins = List.copyOf(bins);
     }

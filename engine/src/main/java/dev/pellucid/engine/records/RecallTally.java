@@ -25,9 +25,11 @@ public record RecallTally(
    *
    * @param batches how many were made
    * @param onLine how many of them only by what was left behind on the line
-   * @param out what parties got of them, less what came back
-   * @param parties how many got any
-   * @param store what is left of them, as far as that is told
+   * @param out what parties got of them, less what came back of each batch
+   * @param toNobody kg of it that were delivered, and no record tells to whom
+   * @param parties how many have any
+   * @param store what is left of them, at most, as far as that is told
+   * @param least kg of it, at least
    * @param notTold of how many nobody can say what is left
    * @param notCounted of how many only the books say it
    */
@@ -35,8 +37,10 @@ public record RecallTally(
       int batches,
       int onLine,
       Amount out,
+      double toNobody,
       int parties,
       Amount store,
+      double least,
       int notTold,
       int notCounted) {}
 
@@ -52,18 +56,26 @@ public record RecallTally(
 
   private static Part part(List<Affected> batches, List<Amount> out) {
     List<Affected> made = batches.stream().filter(one -> !one.isPlanned()).toList();
-    Amount store = Amount.NONE;
-    for (Affected one : made) {
-      store = store.plus(one.balance().store().map(Store::amount).orElse(Amount.NONE));
-    }
+    List<Store> stores = made.stream().flatMap(one -> one.balance().store().stream()).toList();
+    Amount toNobody = toNobody(batches);
     return new Part(
         made.size(),
         count(made, Affected::onLine),
-        out.stream().reduce(Amount.NONE, Amount::plus),
+        out.stream().reduce(toNobody, Amount::plus),
+        toNobody.kg(),
         (int) out.stream().filter(one -> !one.equals(Amount.NONE)).count(),
-        store,
-        count(made, one -> one.balance().store().isEmpty()),
-        count(made, one -> one.balance().store().filter(it -> it.counted().isEmpty()).isPresent()));
+        stores.stream().map(Store::amount).reduce(Amount.NONE, Amount::plus),
+        stores.stream().mapToDouble(Store::least).sum(),
+        made.size() - stores.size(),
+        (int) stores.stream().filter(Store::isByBooks).count());
+  }
+
+  private static Amount toNobody(List<Affected> batches) {
+    return batches.stream()
+        .flatMap(one -> one.delivered().stream())
+        .filter(one -> one.party().isBlank())
+        .map(Recall.Moved::amount)
+        .reduce(Amount.NONE, Amount::plus);
   }
 
   private static int count(List<Affected> all, Predicate<Affected> which) {

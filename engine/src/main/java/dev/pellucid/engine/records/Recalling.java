@@ -30,9 +30,11 @@ final class Recalling {
   private final Books books;
   private final Found found;
   private final List<String> earlier;
+  private final LocalDate day;
 
   /**
    * @param earlier batches with a line of its kind that were made before it was there
+   * @param day on which it is asked
    */
   Recalling(
       Ledger ledger,
@@ -40,13 +42,15 @@ final class Recalling {
       Things things,
       Books books,
       Found found,
-      List<String> earlier) {
+      List<String> earlier,
+      LocalDate day) {
     this.ledger = ledger;
     this.order = order;
     this.things = things;
     this.books = books;
     this.found = found;
     this.earlier = earlier;
+    this.day = day;
   }
 
   Answer answer() {
@@ -100,16 +104,18 @@ final class Recalling {
 
   private Stop stop(List<Affected> batches) {
     List<Left> left = new ArrayList<>();
+    List<Left> closed = new ArrayList<>();
     ledger.lot(found.key()).ifPresent(lot -> lot(lot).ifPresent(left::add));
     for (Affected batch : batches) {
       if (!isPlanned(batch)) {
-        left(batch).ifPresent(left::add);
+        left(batch).ifPresent((isClosed(batch) ? closed : left)::add);
       }
     }
     Predicate<Left> stopped = one -> one.state().isStopped();
     return new Stop(
         left.stream().filter(stopped.negate()).toList(),
         left.stream().filter(stopped).toList(),
+        closed,
         batches.stream().filter(Recalling::isPlanned).toList(),
         ledger.lot(found.key()).flatMap(this::bin).stream().toList());
   }
@@ -125,11 +131,14 @@ final class Recalling {
         : Optional.empty();
   }
 
-  /** Of a closed batch nothing is left, unless somebody counted it. */
+  /** Whether its record says that it is fed or gone, and nobody counted that. */
+  private static boolean isClosed(Affected batch) {
+    return batch.batch().closed() && batch.balance().store().flatMap(Store::counted).isEmpty();
+  }
+
   private Optional<Left> left(Affected batch) {
     Optional<Store> store = batch.balance().store();
-    boolean counted = store.flatMap(Store::counted).isPresent();
-    return isLeft(store) && (counted || !batch.batch().closed())
+    return isLeft(store)
         ? Optional.of(
             new Left(
                 things.thing(Ledger.key(batch.batch().number())),
@@ -143,20 +152,38 @@ final class Recalling {
     return store.map(one -> one.amount().kg() > 0).orElse(true);
   }
 
-  /** The bin in which a lot may still lie. */
+  /**
+   * The bin in which a lot may still lie, with all that may lie there until it is emptied. That it
+   * is to be emptied later is no reason to take of it before.
+   */
   private Optional<InBin> bin(Lot lot) {
     Bins bins = ledger.bins();
+    LocalDate from = lot.received().isAfter(day) ? lot.received() : day;
     return lot.bin()
         .map(Bin::key)
-        .filter(bin -> bins.mayHold(bin, lot, LocalDate.MAX.minusDays(1)))
+        .filter(bin -> bins.mayHold(bin, lot, from))
         .map(
             bin ->
                 new InBin(
                     bins.written(bin),
-                    bins.lots(bin, LocalDate.MAX.minusDays(1)).stream()
+                    Stream.of(from, until(lot, from))
+                        .flatMap(on -> bins.lots(bin, on).stream())
+                        .distinct()
                         .map(ledger::written)
                         .toList(),
-                    bins.emptied(bin).stream().max(Comparator.naturalOrder())));
+                    bins.emptied(bin).stream()
+                        .filter(one -> !one.isAfter(day))
+                        .max(Comparator.naturalOrder())));
+  }
+
+  /** The first day from a day on after which a lot no longer lies in its bin. */
+  private LocalDate until(Lot lot, LocalDate from) {
+    return ledger
+        .bins()
+        .emptiedAfter(lot)
+        .filter(one -> !one.isBefore(from))
+        .findFirst()
+        .orElse(LocalDate.MAX.minusDays(1));
   }
 
   private List<NotFollowed> notFollowed() {

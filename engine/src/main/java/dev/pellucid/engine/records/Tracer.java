@@ -40,6 +40,7 @@ public final class Tracer {
   private final LineOrder order;
   private final Things things;
   private final Books books;
+  private final LocalDate today;
 
   /**
    * @param orders what a batch that is still planned is to be made of, where it can be reckoned
@@ -56,7 +57,8 @@ public final class Tracer {
     this.descent = new Descent(ledger.pages());
     this.order = new LineOrder(ledger.pages(), plants, today);
     this.things = new Things(tables, ledger, descent, today);
-    this.books = new Books(ledger, descent);
+    this.books = new Books(ledger, descent, today);
+    this.today = today;
   }
 
   /** Whether any lot, batch or line of a record has the number, capitals or not. */
@@ -117,7 +119,7 @@ public final class Tracer {
   /** All that a recall of a lot or batch has to tell. */
   public Recall.Answer recall(String number) {
     Found found = new Found(ledger, descent, order, Ledger.key(number));
-    return new Recalling(ledger, order, things, books, found, earlier(found)).answer();
+    return new Recalling(ledger, order, things, books, found, earlier(found), today).answer();
   }
 
   /**

@@ -35,6 +35,9 @@ final class RecallBalances {
     if (!made.isEmpty()) {
       blocks.add(new Words("Of the batches, in kg of feed or premix:"));
       blocks.add(batches(made));
+      if (made.stream().map(Affected::balance).anyMatch(RecallBalances::isRough)) {
+        blocks.add(new Words(ROUGH));
+      }
       uncounted(made, blocks);
     }
   }
@@ -49,23 +52,25 @@ final class RecallBalances {
     rows.add(
         List.of(
             of.store().map(it -> "in the store, " + RecallWords.counted(it)).orElse("in the store"),
-            of.store().map(it -> kg(it.amount().kg())).orElse(RecallFigures.NOT_TOLD)));
-    rows.add(List.of("gap", of.gap().isPresent() ? kg(of.gap()) : "cannot be known"));
-    if (of.gapShare().isPresent()) {
-      rows.add(
-          List.of("gap in percent", RecallFigures.percent(of.gapShare().getAsDouble()) + " %"));
-    }
+            RecallWords.left(of.store())));
+    rows.add(List.of("gap", of.gap().map(RecallFigures::kg).orElse("cannot be known")));
+    of.gapShare()
+        .ifPresent(
+            share -> rows.add(List.of("gap in percent", RecallFigures.percent(share) + " %")));
     if (of.planned().told() > 0 || !of.planned().whole()) {
       rows.add(List.of("put aside for planned batches, in the store still", kg(of.planned())));
     }
     if (of.unnamed().told() > 0 || !of.unnamed().whole()) {
-      rows.add(List.of("taken from its bin, and booked on no lot, at most", kg(of.unnamed())));
+      rows.add(List.of("may be of it besides, and booked on no lot, at most", kg(of.unnamed())));
     }
     return RecallFigures.table(List.of(words("What"), figures("kg")), rows);
   }
 
   private void gap(Balance of, List<Block> blocks) {
-    if (of.store().flatMap(Store::counted).isEmpty()) {
+    if (isRough(of)) {
+      blocks.add(new Words(ROUGH));
+    }
+    if (of.store().filter(it -> !it.isByBooks()).isEmpty()) {
       blocks.add(
           new Words(
               "Nobody has counted what is left of it, so a gap cannot be known. Weigh it, and write"
@@ -78,6 +83,16 @@ final class RecallBalances {
                   .map(it -> "    " + it)
                   .toList()));
     }
+  }
+
+  private static final String ROUGH =
+      "Where it says \"to\", the figure lies between the two, and no record can say where: a line that"
+          + " names no lot, or a batch that should be made by now, may have taken of it; or something"
+          + " came back on the very day of the count, or a correction adds to what was counted.";
+
+  private static boolean isRough(Balance of) {
+    return of.store().filter(it -> !it.kg().isExact()).isPresent()
+        || of.gap().filter(it -> !it.isExact()).isPresent();
   }
 
   private static Block batches(List<Affected> made) {
@@ -93,12 +108,10 @@ final class RecallBalances {
               kg(of.returned()),
               kg(of.disposed()),
               kg(of.samples()),
-              of.store().map(it -> kg(it.amount().kg())).orElse(RecallFigures.NOT_TOLD),
-              of.store().flatMap(Store::counted).map(Object::toString).orElse("no"),
-              of.gap().isPresent() ? kg(of.gap()) : "not known",
-              of.gapShare().isPresent()
-                  ? RecallFigures.percent(of.gapShare().getAsDouble())
-                  : "-"));
+              RecallWords.left(of.store()),
+              RecallWords.whenCounted(of.store()),
+              of.gap().map(RecallFigures::kg).orElse("not known"),
+              of.gapShare().map(RecallFigures::percent).orElse("-")));
     }
     return RecallFigures.table(
         List.of(
@@ -110,7 +123,7 @@ final class RecallBalances {
             figures("Disposed"),
             figures("Samples"),
             figures("In store"),
-            name("Counted"),
+            words("Counted"),
             figures("Gap"),
             figures("Gap %")),
         rows);

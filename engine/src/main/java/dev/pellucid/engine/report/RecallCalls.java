@@ -22,6 +22,7 @@ import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Whom to call: a block for each party, what is certain apart from what is possible. */
@@ -71,15 +72,36 @@ final class RecallCalls {
   private void block(Call call, boolean certain, List<Block> blocks) {
     Amount with = certain ? call.certain() : call.possible();
     List<List<String>> rows = rows(call, certain);
-    List<Block> block =
-        List.of(
-            new Words(call.party() + ": " + amount(with) + " with them by the books"),
-            RecallFigures.table(COLUMNS, rows));
+    List<Block> block = new ArrayList<>();
+    block.add(new Words(call.party() + ": " + amount(with) + " with them by the books"));
+    block.add(RecallFigures.table(COLUMNS, rows));
+    tooMuch(call, certain).ifPresent(block::add);
     if (rows.size() > KEPT) {
       blocks.addAll(block);
     } else {
       blocks.add(new Together(Look.KEPT, block));
     }
+  }
+
+  /** What cannot be in the records is told where it stands, and takes nothing off. */
+  private static Optional<Block> tooMuch(Call call, boolean certain) {
+    List<String> batches =
+        call.back().stream()
+            .filter(sent -> sent.certain() == certain)
+            .map(sent -> sent.batch().number())
+            .distinct()
+            .filter(call.tooMuchBack()::contains)
+            .toList();
+    return batches.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Warnings(
+                List.of(
+                    "The books of "
+                        + call.party()
+                        + " do not add up: by the records more came back of "
+                        + String.join(", ", batches)
+                        + " than they got. Ask them what they have.")));
   }
 
   private static List<List<String>> rows(Call call, boolean certain) {

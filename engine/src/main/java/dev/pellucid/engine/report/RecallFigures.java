@@ -3,6 +3,7 @@ package dev.pellucid.engine.report;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.records.Kilograms;
 import dev.pellucid.engine.records.Recall.Amount;
+import dev.pellucid.engine.records.Recall.Between;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Holds;
 import dev.pellucid.engine.report.Block.Table;
@@ -39,6 +40,11 @@ final class RecallFigures {
     return kg.told() > 0 ? "at least " + kg(kg.told()) : NOT_TOLD;
   }
 
+  /** {@code 0 to 120} where records tell the bounds alone. */
+  static String kg(Between kg) {
+    return kg.isExact() ? kg(kg.most()) : kg(kg.least()) + " to " + kg(kg.most());
+  }
+
   static String kg(OptionalDouble kg) {
     return kg.isPresent() ? kg(kg.getAsDouble()) : NOT_TOLD;
   }
@@ -47,6 +53,15 @@ final class RecallFigures {
   static String amount(Amount amount) {
     String kg = kg(amount.kg()) + " kg";
     return amount.bags() == 0 ? kg : Plural.of(amount.bags(), "bag") + ", " + kg;
+  }
+
+  /** What lies in the store, or is left of many. */
+  static String amount(Amount amount, double least) {
+    return new Between(least, amount.kg()).isExact()
+        ? amount(amount)
+        : (amount.bags() == 0 ? "" : Plural.of(amount.bags(), "bag") + " and more, ")
+            + kg(new Between(least, amount.kg()))
+            + " kg";
   }
 
   static String amount(Optional<Amount> amount) {
@@ -58,8 +73,9 @@ final class RecallFigures {
   }
 
   /** A share of 1 in percent. */
-  static String percent(double share) {
-    return Figures.visible(100 * share, 2);
+  static String percent(Between share) {
+    String most = Figures.visible(100 * share.most(), 2);
+    return share.isExact() ? most : Figures.visible(100 * share.least(), 2) + " to " + most;
   }
 
   static Column name(String head) {

@@ -8,7 +8,6 @@ import static dev.pellucid.engine.report.RecallFigures.words;
 import dev.pellucid.engine.records.Recall.Affected;
 import dev.pellucid.engine.records.Recall.InBin;
 import dev.pellucid.engine.records.Recall.Left;
-import dev.pellucid.engine.records.Recall.Store;
 import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.report.Block.Folded;
 import dev.pellucid.engine.report.Block.Heading;
@@ -36,14 +35,13 @@ final class RecallStop {
   void into(List<Block> blocks) {
     List<Left> hold = told.answer().stop().hold();
     List<Left> held = told.answer().stop().held();
+    List<Left> closed = told.answer().stop().closed();
     blocks.add(new Heading("STOP: what must not leave, and must not be used", false));
-    if (hold.isEmpty()) {
-      blocks.add(
-          new Words(
-              held.isEmpty()
-                  ? "Nothing of it is left in the store, as far as records tell."
-                  : "All of it that is left is stopped already."));
-    } else {
+    if (hold.isEmpty() && held.isEmpty() && closed.isEmpty()) {
+      blocks.add(new Words("Nothing of it is left in the store, as far as records tell."));
+    } else if (hold.isEmpty() && closed.isEmpty()) {
+      blocks.add(new Words("All of it that is left is stopped already."));
+    } else if (!hold.isEmpty()) {
       blocks.add(new Words("Lock these up, and put them on hold:"));
       blocks.add(table(hold));
     }
@@ -51,13 +49,22 @@ final class RecallStop {
       blocks.add(new Words("Stopped already; leave them where they are:"));
       blocks.add(table(held));
     }
-    if (!hold.isEmpty() || !held.isEmpty()) {
+    if (!closed.isEmpty()) {
+      blocks.add(new Words(CLOSED));
+      blocks.add(table(closed));
+    }
+    if (!hold.isEmpty() || !held.isEmpty() || !closed.isEmpty()) {
       blocks.add(new Warnings(List.of(REWORK)));
     }
     bins(told.answer().stop().bins(), blocks);
     planned(told.answer().stop().planned(), blocks);
     write(hold, blocks);
   }
+
+  private static final String CLOSED =
+      "Their records are closed, so they should be fed or gone; but by the books this is left, and"
+          + " nobody counted it. Look whether it is there, lock up what is, and write what you find"
+          + " into counted:";
 
   private static final String REWORK =
       "Put nothing of these into another batch: not as rework, not as fines or flush, and fill up no"
@@ -71,9 +78,9 @@ final class RecallStop {
               one.thing().number(),
               TraceWords.kindOf(one.thing()),
               RecallWords.holds(one.certain()),
-              one.store().map(it -> kg(it.amount().kg())).orElse(RecallFigures.NOT_TOLD),
+              RecallWords.left(one.store()),
               one.store().map(it -> RecallFigures.bags(it.amount())).orElse("-"),
-              one.store().flatMap(Store::counted).map(Object::toString).orElse("no"),
+              RecallWords.whenCounted(one.store()),
               RecallWords.word(one.state())));
     }
     return RecallFigures.table(
@@ -83,7 +90,7 @@ final class RecallStop {
             name("Holds it"),
             figures("kg left"),
             figures("Bags"),
-            name("Counted"),
+            words("Counted"),
             words("Stands")),
         rows);
   }
@@ -119,7 +126,16 @@ final class RecallStop {
     blocks.add(new Points(planned.stream().map(this::planned).toList()));
   }
 
+  /** One whose day is over may be made, and nobody wrote down what was weighed. */
   private String planned(Affected one) {
+    boolean overdue = one.batch().day().isBefore(told.day());
+    return would(one)
+        + (overdue
+            ? "; its day is over and nothing of it is weighed, so it may be made already: ask"
+            : "");
+  }
+
+  private String would(Affected one) {
     String of = one.batch().number() + " of " + one.batch().day();
     if (one.certain()) {
       return of + " would hold " + kg(one.kg()) + " kg of it: its record names it";

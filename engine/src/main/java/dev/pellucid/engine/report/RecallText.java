@@ -125,13 +125,18 @@ public final class RecallText {
   }
 
   private static String out(Part part) {
-    return part.parties() == 0
-        ? "nothing"
-        : amount(part.out()) + ", to " + Plural.of(part.parties(), "party", "parties");
+    if (part.out().kg() == 0) {
+      return "nothing";
+    }
+    String nobody =
+        part.toNobody() == 0
+            ? ""
+            : "; of " + RecallFigures.kg(part.toNobody()) + " kg no record tells to whom";
+    return amount(part.out()) + ", to " + Plural.of(part.parties(), "party", "parties") + nobody;
   }
 
   private static String store(Store store) {
-    return amount(store.amount()) + ", " + RecallWords.counted(store);
+    return amount(store.amount(), store.least()) + ", " + RecallWords.counted(store);
   }
 
   private static String house(Part part) {
@@ -142,7 +147,8 @@ public final class RecallText {
     if (part.notTold() > 0) {
       but.add("of " + batches(part.notTold()) + " nobody can say");
     }
-    return amount(part.store()) + (but.isEmpty() ? "" : ", " + String.join(", ", but));
+    return amount(part.store(), part.least())
+        + (but.isEmpty() ? "" : ", " + String.join(", ", but));
   }
 
   private void searched(List<Block> blocks) {

@@ -22,6 +22,7 @@ import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** How it got into each batch, what was kept of them, and what is in what is recalled. */
 final class RecallWays {
@@ -47,6 +48,14 @@ final class RecallWays {
     List<Column> columns =
         List.of(name("Batch"), name("Holds it"), figures("kg"), words("Place"), name("Kept until"));
     fold("All samples", RecallFigures.table(columns, rows), blocks);
+    String none =
+        told.answer().batches().stream()
+            .filter(one -> one.samples().isEmpty() && !one.isPlanned())
+            .map(one -> one.batch().number())
+            .collect(Collectors.joining(", "));
+    if (!none.isEmpty()) {
+      blocks.add(new Words("No record tells of a sample of " + none + ": ask for one."));
+    }
   }
 
   private List<String> sample(Affected of, Retained sample) {

@@ -6,6 +6,7 @@ import dev.pellucid.engine.records.Recall.NotFollowed;
 import dev.pellucid.engine.records.Recall.State;
 import dev.pellucid.engine.records.Recall.Store;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The words of a recall. */
@@ -49,7 +50,26 @@ final class RecallWords {
   }
 
   static String counted(Store store) {
-    return store.counted().map(day -> "counted on " + day).orElse("by the books only");
+    String since = store.moved() ? ", with moves since" : "";
+    return store
+        .counted()
+        .map(day -> "counted on " + day + since)
+        .or(() -> store.emptied().map(day -> "its bin was empty on " + day + since))
+        .orElse("by the books only");
+  }
+
+  /** The same for a column. */
+  static String whenCounted(Optional<Store> store) {
+    String since = store.filter(Store::moved).map(it -> " and moves").orElse("");
+    return store
+        .flatMap(Store::counted)
+        .map(day -> day + since)
+        .or(() -> store.flatMap(Store::emptied).map(day -> "bin empty " + day + since))
+        .orElse("no");
+  }
+
+  static String left(Optional<Store> store) {
+    return store.map(it -> RecallFigures.kg(it.kg())).orElse(RecallFigures.NOT_TOLD);
   }
 
   /** Why a batch may hold it, each reason once. */

@@ -40,7 +40,7 @@ final class PlainSearch {
 
   // What is known of a number.
 
-  private Delivery lot(String number) {
+  Delivery lot(String number) {
     return mill.lots.stream()
         .filter(lot -> lot.number().equalsIgnoreCase(number))
         .findFirst()
@@ -59,11 +59,11 @@ final class PlainSearch {
     return kind.toLowerCase(Locale.ROOT);
   }
 
-  private LocalDate since(String number) {
+  LocalDate since(String number) {
     return lot(number) == null ? batch(number).day() : lot(number).day();
   }
 
-  private boolean inBin(String number, String bin, LocalDate day) {
+  boolean inBin(String number, String bin, LocalDate day) {
     Delivery lot = lot(number);
     if (lot == null || !isOneBin(lot.bin(), bin) || lot.day().isAfter(day)) {
       return false;
@@ -98,11 +98,11 @@ final class PlainSearch {
     return could;
   }
 
-  private Set<String> could(Line line, Batch batch) {
+  Set<String> could(Line line, Batch batch) {
     return could(line.lot(), line.bin(), batch.day());
   }
 
-  private boolean isOpen(Line line, Batch batch) {
+  boolean isOpen(Line line, Batch batch) {
     if (!line.lot().isEmpty()) {
       return line.lot().equalsIgnoreCase(batch.number()) || !kind(line.lot()).equals(line.kind());
     }
@@ -196,7 +196,7 @@ final class PlainSearch {
     return lines;
   }
 
-  private List<Batch> flushedInto(Batch batch) {
+  List<Batch> flushedInto(Batch batch) {
     return mill.batches.stream()
         .filter(one -> one.flush().kg() > 0)
         .filter(one -> one.flush().to().equalsIgnoreCase(batch.number()))
@@ -204,7 +204,7 @@ final class PlainSearch {
   }
 
   /** kg of fines of one batch that another did not weigh in itself. */
-  private double fines(Batch from, Batch into) {
+  double fines(Batch from, Batch into) {
     if (!from.finesTo().equalsIgnoreCase(into.number()) || from == into) {
       return 0;
     }
@@ -217,11 +217,11 @@ final class PlainSearch {
     return Math.max(0, from.fines() - weighed);
   }
 
-  private static double number(String kg) {
+  static double number(String kg) {
     return kg.isEmpty() ? Double.NaN : Double.parseDouble(kg);
   }
 
-  private boolean isOnly(String number, Line line, Batch batch) {
+  boolean isOnly(String number, Line line, Batch batch) {
     Set<String> could = could(line, batch);
     boolean told = !line.lot().isEmpty() || isBinRight(line, batch);
     return told && could.size() == 1 && could.contains(number);
@@ -481,66 +481,5 @@ final class PlainSearch {
       kg += from.flush().kg();
     }
     return kg;
-  }
-
-  // The books.
-
-  /** What left, on which day; below nothing where it came. */
-  record Gone(LocalDate day, double kg) {}
-
-  /** All that left of a lot; what was counted is not among it. */
-  List<Gone> gone(Delivery lot) {
-    List<Gone> gone = new ArrayList<>();
-    for (Batch batch : mill.batches) {
-      for (Line line : batch.lines()) {
-        boolean named = line.lot().equalsIgnoreCase(lot.number());
-        if (batch.isMade() && (named || isOnly(lot.number(), line, batch))) {
-          gone.add(new Gone(batch.day(), number(line.kg())));
-        }
-      }
-      if (batch.flush().kg() > 0 && batch.flush().lot().equals(lot.number())) {
-        Batch into = batch(batch.flush().to());
-        Batch by = into == null ? batch : into;
-        if (by.isMade()) {
-          gone.add(new Gone(by.day(), batch.flush().kg()));
-        }
-      }
-    }
-    for (Move move : lot.moves()) {
-      if (!move.what().equals("counted")) {
-        gone.add(new Gone(move.day(), move.loose()));
-      }
-    }
-    return gone;
-  }
-
-  /** All that left the bags of a batch, or left it where no bags are told. */
-  List<Gone> gone(Batch of) {
-    List<Gone> gone = new ArrayList<>();
-    boolean bagged = of.bags().of() > 0;
-    for (Batch batch : mill.batches) {
-      double weighed = 0;
-      for (Line line : batch.lines()) {
-        boolean named = line.lot().equalsIgnoreCase(of.number());
-        weighed += named || isOnly(of.number(), line, batch) ? number(line.kg()) : 0;
-      }
-      boolean fines = of != batch && of.finesTo().equalsIgnoreCase(batch.number());
-      double kg = bagged ? weighed - (fines ? of.fines() : 0) : weighed + fines(of, batch);
-      boolean told = !Double.isNaN(weighed);
-      if (batch.isMade() && (weighed != 0 || kg > 0)) {
-        gone.add(new Gone(batch.day(), told ? Math.max(0, kg) : Double.NaN));
-      }
-      if (batch.isMade() && batch.bags().begunWith().equals(of.number())) {
-        gone.add(new Gone(batch.day(), batch.bags().begunKg()));
-      }
-    }
-    of.samples().forEach(kg -> gone.add(new Gone(of.day(), kg)));
-    for (Move move : of.moves()) {
-      double kg = move.bags() * of.bags().of() + move.loose();
-      if (!move.what().equals("counted")) {
-        gone.add(new Gone(move.day(), move.what().equals("returned") ? -kg : kg));
-      }
-    }
-    return gone;
   }
 }

@@ -22,11 +22,14 @@ import java.util.TreeSet;
  * lines are written now so and now so, and some lines name nothing at all.
  */
 final class RandomMill {
-  private static final LocalDate FIRST = LocalDate.of(2026, 1, 1);
+  static final LocalDate FIRST = LocalDate.of(2026, 1, 1);
   private static final List<String> PARTIES =
       List.of("Withybeck", "Lower Pond", "Hall Farm", "withybeck");
 
-  /** {@code what} is a key of the files; {@code bags} and {@code party} may be none. */
+  /**
+   * {@code what} is a key of the files; {@code bags} and {@code party} may be none; kg of a
+   * correction that adds are below nothing.
+   */
   record Move(String what, LocalDate day, int bags, double loose, String party) {}
 
   /** A lot; {@code bin} may be empty. */
@@ -64,7 +67,8 @@ final class RandomMill {
       String finesTo,
       Bags bags,
       List<Double> samples,
-      List<Move> moves) {
+      List<Move> moves,
+      boolean closed) {
     boolean isMade() {
       boolean weighed = lines.stream().anyMatch(line -> !line.kg().isEmpty());
       return weighed || bags.of() > 0 || fines > 0 || !samples.isEmpty() || !moves.isEmpty();
@@ -83,7 +87,7 @@ final class RandomMill {
 
   RandomMill(long seed) {
     this.random = new Random(seed);
-    this.today = day();
+    this.today = FIRST.plusDays(random.nextInt(20));
     List<String> usable = new ArrayList<>();
     for (int i = 0; i < 2 + random.nextInt(4); i++) {
       usable.add("meal-" + (char) ('a' + i));
@@ -160,7 +164,9 @@ final class RandomMill {
         List<Move> moves = new ArrayList<>();
         for (String what : List.of("returned", "disposed", "corrections", "counted")) {
           if (oneIn(3)) {
-            moves.add(new Move(what, day(), 0, oneIn(2) ? kg(60) : kg(900), ""));
+            double kg = oneIn(2) ? kg(60) : kg(900);
+            boolean more = what.equals("corrections") && oneIn(2);
+            moves.add(new Move(what, day(), 0, more ? -kg : kg, ""));
           }
         }
         lots.add(
@@ -208,7 +214,8 @@ final class RandomMill {
         sieved ? to() : "",
         bags,
         made ? samples : List.of(),
-        bags.of() > 0 ? moves() : List.of());
+        bags.of() > 0 ? moves() : List.of(),
+        oneIn(6));
   }
 
   private List<Move> moves() {
@@ -316,17 +323,19 @@ final class RandomMill {
     text.append("    received: %s\n    quantity: %s kg\n".formatted(lot.day(), lot.kg()));
     text.append(lot.bin().isEmpty() ? "" : "    bin: " + lot.bin() + "\n");
     for (Move move : lot.moves()) {
-      String key = move.what().equals("corrections") ? "less" : "weight";
+      String corrected = move.loose() < 0 ? "more" : "less";
+      String key = move.what().equals("corrections") ? corrected : "weight";
       String because = move.what().equals("counted") ? "" : ", because: so";
       text.append(
           "    %s: [{day: %s, by: store, %s: %s kg%s}]\n"
-              .formatted(move.what(), move.day(), key, move.loose(), because));
+              .formatted(move.what(), move.day(), key, Math.abs(move.loose()), because));
     }
     return text.toString();
   }
 
   private static String text(Batch batch) {
     StringBuilder text = new StringBuilder("size: " + batch.size() + " kg\n");
+    text.append(batch.closed() ? "closed: yes\n" : "");
     text.append(batch.after().isEmpty() ? "" : "after: " + batch.after() + "\n");
     Flush flush = batch.flush();
     if (flush.kg() > 0) {

@@ -6,14 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.records.PlainSearch.Gone;
+import dev.pellucid.engine.records.PlainBooks.Books;
 import dev.pellucid.engine.records.RandomMill.Batch;
 import dev.pellucid.engine.records.RandomMill.Delivery;
 import dev.pellucid.engine.records.RandomMill.Move;
 import dev.pellucid.engine.records.Recall.Affected;
 import dev.pellucid.engine.records.Recall.Answer;
 import dev.pellucid.engine.records.Recall.Balance;
+import dev.pellucid.engine.records.Recall.Between;
 import dev.pellucid.engine.records.Recall.Call;
+import dev.pellucid.engine.records.Recall.Store;
 import dev.pellucid.engine.records.Trace.Holding;
 import dev.pellucid.engine.records.Trace.Maybe;
 import dev.pellucid.engine.records.Trace.Onward;
@@ -25,8 +27,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -47,6 +51,10 @@ class RandomRecallTest {
   private int gaps;
   private int calls;
   private int nothing;
+  private int rough;
+  private int shut;
+  private int bagged;
+  private int binned;
 
   @Test
   void aRecallFindsWhatAPlainSearchFinds() throws IOException {
@@ -66,6 +74,8 @@ class RandomRecallTest {
     }
     // No part of this passes on nothing.
     String seen = sure + " " + may + " " + onLine + " " + told + " " + gaps + " " + calls;
+    String more = rough + " " + shut + " " + bagged + " " + binned;
+    assertTrue(rough > MILLS && shut > MILLS && bagged > MILLS && binned > MILLS / 4, more);
     assertTrue(sure > MILLS * 10 && may > MILLS * 10 && onLine > MILLS * 2, seen);
     assertTrue(nothing > MILLS / 5, seen + " " + nothing);
     assertTrue(told > MILLS * 8 && gaps > MILLS && calls > MILLS * 10, seen);
@@ -74,6 +84,7 @@ class RandomRecallTest {
   private void look(RandomMill mill, FeedTables tables, String seed) {
     PlainSearch plain = new PlainSearch(mill);
     MadeBy made = new MadeBy(mill.recipes, mill.plants, mill.premixes);
+    PlainBooks books = new PlainBooks(mill, plain, mill.today);
     Tracer tracer =
         new Tracer(
             tables,
@@ -89,10 +100,14 @@ class RandomRecallTest {
         seed);
     for (String number : mill.numbers()) {
       onward(plain, tracer.onward(number), seed + number);
-      answer(plain, tracer.recall(number), seed + number);
+      Answer answer = tracer.recall(number);
+      answer(plain, books, answer, seed + number);
+      bins(mill, plain, answer, mill.today, seed + number);
     }
     mill.lots.forEach(
-        lot -> balance(plain, lot, tracer.recall(lot.number()).balance(), seed + lot.number()));
+        lot ->
+            balance(
+                books.of(lot), tracer.recall(lot.number()).balance(), seed + lot.number()));
     mill.batches.forEach(one -> back(mill, plain, tracer, one, seed + "in " + one.number()));
   }
 
@@ -130,7 +145,7 @@ class RandomRecallTest {
     }
   }
 
-  private void answer(PlainSearch plain, Answer answer, String seed) {
+  private void answer(PlainSearch plain, PlainBooks books, Answer answer, String seed) {
     String subject = answer.thing().number();
     Set<String> sureOnes = plain.sure(subject, false);
     Set<String> maybes = plain.may(subject, false);
@@ -147,7 +162,9 @@ class RandomRecallTest {
       assertEquals(sureOnes.contains(number) || number.equals(subject), one.certain(), seed);
       assertEquals(line.contains(number), one.onLine(), seed + " " + number);
       assertTrue(one.certain() || !one.why().isEmpty(), seed);
-      balance(plain, plain.batch(number), one.balance(), seed + " " + number);
+      Batch batch = plain.batch(number);
+      balance(books.of(batch), one.balance(), seed + " " + number);
+      one.balance().store().ifPresent(store -> bags(batch, store, seed + " " + number));
       if (!number.equals(subject)) {
         assertTrue(
             !one.most().whole() || one.most().told() >= one.kg().told() - GRAM,
@@ -161,6 +178,7 @@ class RandomRecallTest {
             .containsAll(without(all, subject)),
         seed);
     calls(plain, answer, seed);
+    stop(plain, answer, seed);
   }
 
   private static Set<String> without(Set<String> all, String one) {
@@ -169,80 +187,149 @@ class RandomRecallTest {
     return others;
   }
 
-  /** Whoever got any is called, with what they still have. */
+  /** Whoever got any is called, with what they still have of each batch, never below nothing. */
   private void calls(PlainSearch plain, Answer answer, String seed) {
-    double out = 0;
+    Map<String, Double> out = new TreeMap<>();
+    Set<String> tooMuch = new TreeSet<>();
     for (Affected one : answer.batches()) {
       Batch batch = plain.batch(one.batch().number());
+      Map<String, Double> with = new TreeMap<>();
       for (Move move : batch.moves()) {
         double kg = move.bags() * batch.bags().of() + move.loose();
-        out += move.what().equals("delivered") ? kg : move.what().equals("returned") ? -kg : 0;
+        String party = move.party().toLowerCase(Locale.ROOT);
+        if (move.what().equals("delivered") || move.what().equals("returned")) {
+          with.merge(party, move.what().equals("delivered") ? kg : -kg, Double::sum);
+        }
       }
+      with.forEach((party, kg) -> out.merge(party, Math.max(0, kg), Double::sum));
+      with.forEach((party, kg) -> tooMuch.addAll(kg < -GRAM ? Set.of(party) : Set.of()));
     }
-    double called = 0;
-    Set<String> parties = new TreeSet<>();
+    Map<String, Double> called = new TreeMap<>();
     for (Call call : answer.calls()) {
-      called += call.certain().kg() + call.possible().kg();
-      assertTrue(parties.add(call.party().toLowerCase(Locale.ROOT)), seed);
+      String party = call.party().toLowerCase(Locale.ROOT);
+      assertEquals(
+          null, called.put(party, call.certain().kg() + call.possible().kg()), seed + party);
+      assertTrue(!tooMuch.contains(party) || !call.tooMuchBack().isEmpty(), seed + party);
       calls++;
     }
-    assertEquals(out, called, GRAM, seed);
+    assertEquals(out.keySet(), called.keySet(), seed);
+    out.forEach((party, kg) -> assertEquals(kg, called.get(party), GRAM, seed + party));
   }
 
-  private void balance(PlainSearch plain, Delivery lot, Balance balance, String seed) {
-    balance(plain.gone(lot), lot.kg(), counted(lot.moves(), 0), balance, seed);
-  }
-
-  private void balance(PlainSearch plain, Batch batch, Balance balance, String seed) {
-    double had = batch.bags().of() > 0 ? batch.bags().kg() : plain.made(batch);
-    if (!batch.isMade() || Double.isNaN(had) || had <= 0) {
+  private void balance(Books books, Balance balance, String seed) {
+    if (Double.isNaN(books.had()) || books.had() <= 0) {
       assertTrue(balance.had().isEmpty() && balance.gap().isEmpty(), seed);
+      assertEquals(books.isKnown(), balance.store().isPresent(), seed);
       return;
     }
-    balance(plain.gone(batch), had, counted(batch.moves(), batch.bags().of()), balance, seed);
-  }
-
-  /** The last count, as what is gone of it. */
-  private static Optional<Gone> counted(List<Move> moves, double bag) {
-    Optional<Gone> last = Optional.empty();
-    for (Move move : moves) {
-      if (move.what().equals("counted")
-          && last.filter(one -> one.day().isAfter(move.day())).isEmpty()) {
-        last = Optional.of(new Gone(move.day(), move.bags() * bag + move.loose()));
-      }
-    }
-    return last;
-  }
-
-  private void balance(
-      List<Gone> gone, double had, Optional<Gone> counted, Balance balance, String seed) {
-    assertEquals(had, balance.had().orElseThrow(), GRAM, seed);
-    LocalDate until = counted.map(Gone::day).orElse(LocalDate.MAX);
-    double left = had;
-    double later = 0;
-    for (Gone one : gone) {
-      if (one.day().isAfter(until)) {
-        later += one.kg();
-      } else {
-        left -= one.kg();
-      }
-    }
-    if (counted.isPresent() && !Double.isNaN(left)) {
-      double gap = left - counted.get().kg();
-      assertEquals(gap, balance.gap().orElseThrow(), GRAM, seed);
-      assertEquals(gap / had, balance.gapShare().orElseThrow(), GRAM, seed);
+    assertEquals(books.had(), balance.had().orElseThrow(), GRAM, seed);
+    Store store = balance.store().orElseThrow();
+    double most = PlainBooks.store(books, false, true);
+    assertEquals(most, store.amount().kg(), GRAM, seed);
+    assertEquals(PlainBooks.store(books, true, false), store.least(), GRAM, seed);
+    assertEquals(books.isKnown(), !store.isByBooks(), seed);
+    double more = PlainBooks.gap(books, false, false);
+    boolean gap = books.isKnown() ? PlainBooks.isTold(books) || more < -GRAM : more < -GRAM;
+    assertEquals(gap, balance.gap().isPresent(), seed);
+    if (gap) {
+      Between told = balance.gap().orElseThrow();
+      assertEquals(more, told.most(), GRAM, seed);
+      assertEquals(PlainBooks.gap(books, true, true), told.least(), GRAM, seed);
+      assertEquals(more / books.had(), balance.gapShare().orElseThrow().most(), GRAM, seed);
       gaps++;
-      // Received or made is what is used, gone, left and missing, where nothing left after the
-      // count.
-      if (later == 0) {
-        double store = balance.store().orElseThrow().amount().kg();
-        assertEquals(had, had - left + store + balance.gap().getAsDouble(), GRAM, seed);
+      rough += told.isExact() ? 0 : 1;
+    }
+    rough += store.kg().isExact() ? 0 : 1;
+    addsUp(books, balance, store, seed);
+  }
+
+  /** To the gram: what there was is what went, is there and is missing. */
+  private static void addsUp(Books books, Balance of, Store store, String seed) {
+    double went =
+        of.used().told()
+            + of.delivered()
+            + (books.ofLot() ? of.returned() : -of.returned())
+            + of.disposed()
+            + of.corrected()
+            + of.samples();
+    Between gap = of.gap().orElse(new Between(0, 0));
+    if (of.used().whole() && store.kg().isExact() && gap.isExact()) {
+      assertEquals(of.had().orElseThrow(), went + store.amount().kg() + gap.most(), GRAM, seed);
+    }
+  }
+
+  /** No more full bags than can be, with all loose feed that left taken out of open ones. */
+  private void bags(Batch batch, Store store, String seed) {
+    int bags = store.amount().bags();
+    if (bags == 0) {
+      return;
+    }
+    Optional<Move> counted =
+        batch.moves().stream()
+            .filter(one -> one.what().equals("counted"))
+            .reduce((one, other) -> other.day().isBefore(one.day()) ? one : other);
+    LocalDate from = counted.map(Move::day).orElse(LocalDate.MIN);
+    int full = counted.map(Move::bags).orElse(batch.bags().full());
+    double loose = counted.map(Move::loose).orElse(batch.bags().rest());
+    double samples = batch.samples().stream().mapToDouble(kg -> kg).sum();
+    loose -= batch.day().isAfter(from) ? samples : 0;
+    for (Move move : batch.moves()) {
+      if (move.day().isAfter(from) && !move.what().equals("counted")) {
+        boolean back = move.what().equals("returned");
+        full += back ? move.bags() : -move.bags();
+        loose -= back ? 0 : move.loose();
       }
     }
-    if (counted.isEmpty() && !Double.isNaN(left)) {
-      assertEquals(Math.max(0, left), balance.store().orElseThrow().amount().kg(), GRAM, seed);
-      assertEquals(left < -GRAM, balance.gap().isPresent(), seed);
+    assertTrue(loose + (full - bags) * batch.bags().of() >= -GRAM, seed + " bags " + bags);
+    assertTrue(bags <= full, seed + " bags " + bags);
+    assertTrue(bags * batch.bags().of() <= store.amount().kg() + GRAM, seed + " bags " + bags);
+    bagged++;
+  }
+
+  /** All of which something can be left is told, once. */
+  private void stop(PlainSearch plain, Answer answer, String seed) {
+    Set<String> hold = new TreeSet<>();
+    Set<String> closed = new TreeSet<>();
+    if (plain.lot(answer.thing().number()) != null && isLeft(answer.balance())) {
+      hold.add(answer.thing().number());
     }
+    for (Affected one : answer.batches()) {
+      Batch batch = plain.batch(one.batch().number());
+      boolean counted = batch.moves().stream().anyMatch(move -> move.what().equals("counted"));
+      if ((batch.isMade() || batch.closed()) && isLeft(one.balance())) {
+        (batch.closed() && !counted ? closed : hold).add(batch.number());
+      }
+    }
+    assertEquals(hold, left(answer.stop().hold()), seed);
+    assertEquals(closed, left(answer.stop().closed()), seed);
+    shut += closed.size();
+  }
+
+  private static boolean isLeft(Balance balance) {
+    return balance.store().map(store -> store.amount().kg() > 0).orElse(true);
+  }
+
+  private static Set<String> left(List<Recall.Left> of) {
+    return numbers(of.stream().map(one -> one.thing().number()));
+  }
+
+  /** A bin is told with all lots that lie in it together on some day from the day of the recall. */
+  private void bins(RandomMill mill, PlainSearch plain, Answer answer, LocalDate day, String seed) {
+    Delivery lot = plain.lot(answer.thing().number());
+    Set<String> together = new TreeSet<>();
+    for (int i = 0; lot != null && !lot.bin().isEmpty() && i < 40; i++) {
+      LocalDate on = day.plusDays(i);
+      for (Delivery other : mill.lots) {
+        if (plain.inBin(lot.number(), lot.bin(), on)
+            && plain.inBin(other.number(), lot.bin(), on)) {
+          together.add(other.number());
+        }
+      }
+    }
+    Set<String> told = new TreeSet<>();
+    answer.stop().bins().forEach(bin -> told.addAll(bin.lots()));
+    assertEquals(together, told, seed);
+    binned += told.isEmpty() ? 0 : 1;
   }
 
   /** What is in a batch is what finds the batch when it is looked for onward. */

@@ -5,6 +5,7 @@ import dev.pellucid.engine.records.Recall.Affected;
 import dev.pellucid.engine.records.Recall.Amount;
 import dev.pellucid.engine.records.Recall.Answer;
 import dev.pellucid.engine.records.Recall.Balance;
+import dev.pellucid.engine.records.Recall.Between;
 import dev.pellucid.engine.records.Recall.Call;
 import dev.pellucid.engine.records.Recall.InBin;
 import dev.pellucid.engine.records.Recall.Kind;
@@ -81,6 +82,7 @@ public final class Recalls {
             List.of(
                 new Left(thing(one.batch()), one.state(), true, Optional.of(store(2, 58.5, 22)))),
             List.of(),
+            List.of(),
             List.of());
     return told(
         new Answer(
@@ -119,6 +121,7 @@ public final class Recalls {
                         true,
                         balance.store())),
                 List.of(),
+                List.of(),
                 List.of()),
             List.of(),
             List.of()),
@@ -151,7 +154,7 @@ public final class Recalls {
     List<Call> calls = new ArrayList<>();
     sent.forEach(
         (party, all) ->
-            calls.add(new Call(party, all, List.of(), sum(all, true), sum(all, false))));
+            calls.add(new Call(party, all, List.of(), sum(all, true), sum(all, false), List.of())));
     return told(
         new Answer(
             selenite(),
@@ -161,7 +164,7 @@ public final class Recalls {
             batches,
             steps,
             calls,
-            new Stop(hold, List.of(), List.of(), List.of()),
+            new Stop(hold, List.of(), List.of(), List.of(), List.of()),
             List.of(),
             List.of()),
         Optional.empty(),
@@ -228,8 +231,11 @@ public final class Recalls {
 
   private static Store store(int bags, double kg, int counted) {
     return new Store(
-        new Amount(bags, kg),
-        counted == 0 ? Optional.empty() : Optional.of(DAY.withDayOfMonth(counted)));
+        new Amount(bags, Math.max(0, kg)),
+        Math.max(0, kg),
+        counted == 0 ? Optional.empty() : Optional.of(DAY.withDayOfMonth(counted)),
+        Optional.empty(),
+        counted == 22);
   }
 
   private static Balance balance(
@@ -245,8 +251,9 @@ public final class Recalls {
         0,
         NONE,
         store,
-        gap,
-        gap.isPresent() ? OptionalDouble.of(gap.getAsDouble() / had) : gap);
+        gap.isPresent()
+            ? Optional.of(new Between(gap.getAsDouble(), gap.getAsDouble()))
+            : Optional.empty());
   }
 
   private static Affected affected(
@@ -357,14 +364,22 @@ public final class Recalls {
     Sent perhaps =
         new Sent(of.get(3).batch(), false, moved(23, "Withybeck Fish Farm", 1, 25, "DN-120"));
     Sent other = new Sent(of.get(3).batch(), false, moved(23, "Reedmere Carp Ponds", 0, 10, ""));
+    Sent lost = new Sent(of.get(1).batch(), true, moved(24, "Reedmere Carp Ponds", 0, 5, ""));
     return List.of(
         new Call(
             "Withybeck Fish Farm",
             List.of(first, perhaps),
             List.of(back),
             new Amount(2, 50),
-            new Amount(1, 25)),
-        new Call("Reedmere Carp Ponds", List.of(other), List.of(), Amount.NONE, new Amount(0, 10)));
+            new Amount(1, 25),
+            List.of()),
+        new Call(
+            "Reedmere Carp Ponds",
+            List.of(other),
+            List.of(lost),
+            Amount.NONE,
+            new Amount(0, 10),
+            List.of("CF-31-2026-11-18-1")));
   }
 
   private static Stop stop() {
@@ -375,10 +390,15 @@ public final class Recalls {
       hold.add(new Left(thing(one.batch()), one.state(), one.certain(), one.balance().store()));
     }
     Batch held = batch("CF-31-2026-11-17-1", "held");
+    Batch closed = batch("CF-31-2026-11-16-1", "released");
+    Store perhaps = new Store(new Amount(0, 120), 0, Optional.empty(), Optional.empty(), false);
     return new Stop(
         hold,
         List.of(
             new Left(thing(held), state("held", "shift lead", "damp"), false, Optional.empty())),
+        List.of(
+            new Left(
+                thing(closed), state("released", "shift lead", ""), true, Optional.of(perhaps))),
         of.subList(4, 5),
         List.of(
             new InBin("B3", List.of(LOT, "SE1-9077"), Optional.empty()),
