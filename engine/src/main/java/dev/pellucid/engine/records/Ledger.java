@@ -257,7 +257,9 @@ final class Ledger implements Pages.Names {
     return books;
   }
 
-  /** What a line is of, whatever its capitals; by its letters where the folder has no such thing. */
+  /**
+   * What a line is of, whatever its capitals; by its letters where the folder has no such thing.
+   */
   @Override
   public String kind(String line) {
     String key = key(isRework(line) ? line.strip().substring(REWORK) : line);

@@ -6,6 +6,7 @@ import dev.pellucid.engine.records.BatchTarget.TargetWeight;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.measure.Unit;
+import java.util.List;
 import java.util.function.Consumer;
 
 /** A line of the recipe that the record of a batch that was made does not tell. */
@@ -23,7 +24,10 @@ final class LineNotWeighed implements RecordRule {
       return;
     }
     if (!batch.record().isWeighed()) {
-      out.accept(nothing(batch.record()));
+      // A result alone may be one of another batch: that is told where it stands.
+      if (!batch.record().tracks().equals(List.of("results"))) {
+        out.accept(nothing(batch.record()));
+      }
       return;
     }
     for (TargetWeight ask : batch.order().asks()) {

@@ -156,7 +156,10 @@ final class Pages {
   private Optional<Reason> wrong(
       Set<String> could, String line, LocalDate day, OptionalDouble kg, boolean told) {
     List<Lot> right =
-        could.stream().filter(one -> isOf(one, line)).flatMap(one -> names.lot(one).stream()).toList();
+        could.stream()
+            .filter(one -> isOf(one, line))
+            .flatMap(one -> names.lot(one).stream())
+            .toList();
     if (right.isEmpty()) {
       return Optional.of(Reason.BIN_EMPTY);
     }

@@ -106,7 +106,9 @@ final class RecallWords {
               + numbers
               + ". A line of it does not tell its lot, but it was made before there was any.";
       case DECIDED_AHEAD ->
-          "Decided for a day that is still to come, so it does not count yet: " + numbers + words
+          "Decided for a day that is still to come, so it does not count yet: "
+              + numbers
+              + words
               + ".";
     };
   }

@@ -148,8 +148,7 @@ final class TraceWords {
       case FROM_BIN -> line + ": from bin " + names + ", in which other lots could be too";
       case NAMED_IN_BIN -> line + ": of this lot, which lay in bin " + names + " with others";
       case BIN_EMPTY -> line + ": from bin " + names + ", in which no lot of it could be";
-      case BIN_SHORT ->
-          line + ": from bin " + names + ", which by the books had too little of it";
+      case BIN_SHORT -> line + ": from bin " + names + ", which by the books had too little of it";
       case TAKEN, FINES, PART_BAG, FLUSH_INTO, NEXT_ON_LINE, ORDER_NOT_TOLD -> line;
     };
   }

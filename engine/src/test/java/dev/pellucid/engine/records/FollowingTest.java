@@ -86,10 +86,12 @@ class FollowingTest {
     assertEquals(
         "TG-44-2026-12-01-1 follows CF-31-2026-11-18-1, which holds groundnut-cake, and must not",
         found.headline());
+    // Who decides on a batch says that it was made, and no weight is told.
     slipped.with(TG, "after: ", "release: {decision: held, by: shift lead}\nafter: ");
-    assertEquals(Severity.WARNING, only(slipped, "must-not-follow").severity());
+    assertEquals(List.of("line-not-weighed", "must-not-follow"), slipped.codes(), slipped.text());
+    assertEquals(Severity.WARNING, slipped.findings().get(1).severity());
     slipped.with(TG, "held", "rejected");
-    assertEquals(List.of(), slipped.codes(), slipped.text());
+    assertEquals(List.of("line-not-weighed"), slipped.codes(), slipped.text());
   }
 
   @Test

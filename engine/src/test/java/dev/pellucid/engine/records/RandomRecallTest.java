@@ -96,7 +96,8 @@ class RandomRecallTest {
     nothing += wanted.size();
     assertEquals(
         wanted,
-        numbers(tracer.ofNothing(code -> false).stream().map(one -> one.batch() + " " + one.line())),
+        numbers(
+            tracer.ofNothing(code -> false).stream().map(one -> one.batch() + " " + one.line())),
         seed);
     for (String number : mill.numbers()) {
       onward(plain, tracer.onward(number), seed + number);

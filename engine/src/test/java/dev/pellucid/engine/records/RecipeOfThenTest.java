@@ -74,9 +74,7 @@ class RecipeOfThenTest {
     public Map<String, Then> at(Collection<String> commits, Predicate<String> read) {
       Map<String, Then> all = new HashMap<>();
       for (String one : commits) {
-        all.put(
-            one,
-            one.equals(commit) ? Then.of(folder) : Then.gone("it is not there", ""));
+        all.put(one, one.equals(commit) ? Then.of(folder) : Then.gone("it is not there", ""));
       }
       return all;
     }
@@ -89,8 +87,7 @@ class RecipeOfThenTest {
 
   private RecallReport recall(String known, String lot) throws IOException {
     FolderState state = FolderState.at(today).knowing(new OneCommit(known, Texts.at(then)));
-    return Pellucid.recall(
-        state, PrintedPaths.BELOW_FOLDER, LocalDate.of(2026, 11, 29), lot, "");
+    return Pellucid.recall(state, PrintedPaths.BELOW_FOLDER, LocalDate.of(2026, 11, 29), lot, "");
   }
 
   private static List<String> found(RecallReport report) {
@@ -114,6 +111,7 @@ class RecipeOfThenTest {
     assertEquals(List.of("FE-1-2026-11-05-1"), found(report));
     List<String> told = report.list().orElseThrow().unsearched();
     assertEquals(1, told.size());
-    assertTrue(told.get(0).startsWith("the recipe of the day on which FE-1-2026-11-05-1"), told.get(0));
+    assertTrue(
+        told.get(0).startsWith("the recipe of the day on which FE-1-2026-11-05-1"), told.get(0));
   }
 }
