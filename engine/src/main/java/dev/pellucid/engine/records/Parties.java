@@ -37,7 +37,7 @@ final class Parties {
       Map<String, Amount> gave = byBatch(back);
       List<String> tooMuch =
           gave.keySet().stream()
-              .filter(batch -> isMore(gave.get(batch), got.getOrDefault(batch, Amount.NONE)))
+              .filter(batch -> isMore(of(gave, batch), of(got, batch)))
               .toList();
       return new Call(name, sent, back, net(true, got, gave), net(false, got, gave), tooMuch);
     }
@@ -48,7 +48,7 @@ final class Parties {
           .filter(one -> one.certain() == certain)
           .map(one -> one.batch().number())
           .distinct()
-          .map(batch -> got.get(batch).less(gave.getOrDefault(batch, Amount.NONE)).orNothing())
+          .map(batch -> of(got, batch).less(of(gave, batch)).orNothing())
           .reduce(Amount.NONE, Amount::plus);
     }
 
@@ -56,6 +56,10 @@ final class Parties {
       Map<String, Amount> sums = new LinkedHashMap<>();
       all.forEach(one -> sums.merge(one.batch().number(), one.moved().amount(), Amount::plus));
       return sums;
+    }
+
+    private static Amount of(Map<String, Amount> all, String batch) {
+      return all.getOrDefault(batch, Amount.NONE);
     }
 
     private static boolean isMore(Amount back, Amount got) {

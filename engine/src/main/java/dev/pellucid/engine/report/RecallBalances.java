@@ -9,6 +9,7 @@ import dev.pellucid.engine.records.Recall.Affected;
 import dev.pellucid.engine.records.Recall.Balance;
 import dev.pellucid.engine.records.Recall.Store;
 import dev.pellucid.engine.records.RecallList;
+import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Verbatim;
 import dev.pellucid.engine.report.Block.Words;
@@ -113,6 +114,7 @@ final class RecallBalances {
               of.gap().map(RecallFigures::kg).orElse("not known"),
               of.gapShare().map(RecallFigures::percent).orElse("-")));
     }
+    boolean rough = made.stream().map(Affected::balance).anyMatch(RecallBalances::isRough);
     return RecallFigures.table(
         List.of(
             name("Batch"),
@@ -122,11 +124,16 @@ final class RecallBalances {
             figures("Came back"),
             figures("Disposed"),
             figures("Samples"),
-            figures("In store"),
+            bounds("In store", rough),
             words("Counted"),
-            figures("Gap"),
-            figures("Gap %")),
+            bounds("Gap", rough),
+            bounds("Gap %", rough)),
         rows);
+  }
+
+  /** Bounds are broken in two where the page is too narrow for them. */
+  private static Column bounds(String head, boolean rough) {
+    return rough ? words(head) : figures(head);
   }
 
   private void uncounted(List<Affected> made, List<Block> blocks) {

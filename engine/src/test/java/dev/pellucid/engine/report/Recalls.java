@@ -238,6 +238,10 @@ public final class Recalls {
         counted == 22);
   }
 
+  private static Store atMost(double kg) {
+    return new Store(new Amount(0, kg), 0, Optional.empty(), Optional.empty(), false);
+  }
+
   private static Balance balance(
       double had, double used, double delivered, Optional<Store> store, OptionalDouble gap) {
     return new Balance(
@@ -281,7 +285,10 @@ public final class Recalls {
             made,
             0,
             25 * bags,
-            Optional.of(store(1, made - 25 * bags - 0.5, counted ? 22 : 0)),
+            Optional.of(
+                certain
+                    ? store(1, made - 25 * bags - 0.5, counted ? 22 : 0)
+                    : atMost(made - 25 * bags - 0.5)),
             counted ? OptionalDouble.of(0.5) : OptionalDouble.empty()));
   }
 
