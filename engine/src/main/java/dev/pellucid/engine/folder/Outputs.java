@@ -253,7 +253,7 @@ public final class Outputs {
           .sorted()
           .toList();
     } catch (UncheckedIOException broken) {
-      throw WriteFailure.of(root, broken.getCause());
+      throw WriteFailure.of(root, new IOException(broken));
     } catch (IOException broken) {
       throw WriteFailure.of(root, broken);
     }
