@@ -300,6 +300,7 @@ final class Rooms {
             10,
             "text",
             "engine.data",
+            "engine.records",
             "engine.weighing",
             "engine.resolve",
             "engine.compute",

@@ -118,6 +118,7 @@ final class PlanReading {
             "plan " + plan.name(),
             " -Dpellucid.plan=" + plan.name(),
             feeds,
+            List.of(),
             plan.available(),
             false,
             notes,
@@ -132,9 +133,12 @@ final class PlanReading {
 
   private PlanAsked batches() {
     Map<String, List<Due>> due = new TreeMap<>();
+    List<BatchRecord> recorded = new ArrayList<>();
     for (BatchRecord record : shared.tables().batches().values()) {
       boolean feed = shared.trees().path(record.code()).isPresent();
-      if (record.isPlanned() && feed) {
+      if (record.isPlanned() && (!feed || record.rebalanced().isPresent())) {
+        recorded.add(record);
+      } else if (record.isPlanned()) {
         due.computeIfAbsent(record.code(), none -> new ArrayList<>())
             .add(new Due(record.day(), record.kg(), record.number()));
       }
@@ -142,12 +146,22 @@ final class PlanReading {
     List<PlanAsked.Feed> feeds = new ArrayList<>();
     due.forEach((code, all) -> feeds.add(feed(code, false, all)));
     return feeds.isEmpty()
-        ? PlanAsked.slips(List.of(nothingPlanned()))
+        ? PlanAsked.slips(List.of(nothingPlanned(recorded)))
         : new PlanAsked(
-            "the batches that are planned", "", feeds, List.of(), true, notes, List.of());
+            "the batches that are planned", "", feeds, recorded, List.of(), true, notes, List.of());
   }
 
-  private String nothingPlanned() {
+  private String nothingPlanned(List<BatchRecord> recorded) {
+    List<String> rebalanced =
+        recorded.stream()
+            .filter(one -> one.rebalanced().isPresent())
+            .map(BatchRecord::number)
+            .toList();
+    if (!rebalanced.isEmpty()) {
+      return "every batch of a feed that is planned is re-balanced, and made as its record says: "
+          + String.join(", ", rebalanced)
+          + "; so there is nothing to share out";
+    }
     Set<String> plans = shared.tables().plans().keySet();
     return "no batch of a feed is planned in batches/"
         + (plans.isEmpty()

@@ -12,6 +12,8 @@ import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Verbatim;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.engine.sharing.FixedBatch;
+import dev.pellucid.engine.sharing.ShareOutTold;
 import dev.pellucid.engine.sharing.SharedOut;
 import dev.pellucid.engine.sharing.SharedOut.SharedFeed;
 import dev.pellucid.engine.sharing.SharedOut.SharedSupply;
@@ -47,6 +49,32 @@ final class ShareOutFeeds {
     blocks.add(new Table(columns, rows, false));
   }
 
+  /** Batches that are made as they are recorded; nothing where there are none. */
+  void fixed(ShareOutTold told, List<Block> blocks) {
+    if (told.fixed().isEmpty()) {
+      return;
+    }
+    List<Column> columns = new ArrayList<>();
+    columns.add(column("Batch"));
+    columns.add(figures("Made"));
+    List<SharedSupply> supplies = told(told.out());
+    supplies.forEach(one -> columns.add(figures(one.supply().ingredient() + ", kg")));
+    List<List<String>> rows = new ArrayList<>();
+    for (FixedBatch batch : told.fixed()) {
+      List<String> row = new ArrayList<>();
+      row.add(batch.number());
+      row.add(ShareOutWords.mass(batch.kg()));
+      for (SharedSupply one : supplies) {
+        row.add(ShareOutWords.kg(batch.takes().getOrDefault(one.supply().ingredient(), 0.0)));
+      }
+      rows.add(row);
+    }
+    blocks.add(new Heading("Re-balanced batches, made as their records say", false));
+    blocks.add(new Table(columns, rows, false));
+    blocks.add(
+        new Words("What they take is taken off what there is before anything is shared out."));
+  }
+
   /** Those that someone is short of, as many as a page has room for; all where they are few. */
   private static List<SharedSupply> told(SharedOut out) {
     List<SharedSupply> told = new ArrayList<>();
@@ -55,7 +83,7 @@ final class ShareOutFeeds {
       boolean isShort =
           one.worth().isPresent()
               || out.lacks().containsKey(one.supply().ingredient())
-              || one.takenNow() > one.supply().kg();
+              || one.isOver();
       if (told.size() < MOST && (few || isShort)) {
         told.add(one);
       }
