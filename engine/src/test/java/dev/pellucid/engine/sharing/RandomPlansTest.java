@@ -49,8 +49,9 @@ class RandomPlansTest {
   void plansAtRandom() {
     Random random = new Random(SEED);
     for (int i = 0; i < PLANS; i++) {
-      RandomPlans drawn = new RandomPlans(new Random(random.nextLong()));
-      String at = "plan " + i + ": ";
+      long seed = random.nextLong();
+      RandomPlans drawn = new RandomPlans(new Random(seed));
+      String at = "plan " + i + ", drawn of " + seed + ": ";
       optimum(at, drawn);
       written(at, drawn);
     }
