@@ -5,7 +5,6 @@ import static dev.pellucid.engine.report.LeastCostBlocks.figures;
 
 import dev.pellucid.engine.leastcost.Advice.LineMove;
 import dev.pellucid.engine.leastcost.Portion.Settled;
-import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Points;
@@ -118,7 +117,8 @@ final class ShareOutFeeds {
       blocks.add(new Words("The recipe stays as it is."));
       return;
     }
-    lines(settled.lines(), blocks);
+    List<LineMove> moved = settled.lines().stream().filter(LeastCostMoney::isMoved).toList();
+    blocks.add(LeastCostBlocks.table(moved, LeastCostMoney.decimals(settled.lines())));
     List<String> points = new ArrayList<>();
     settled.limits().forEach(one -> points.add(words.limit(one)));
     settled.labelAnew().forEach(one -> points.add("label to print anew: " + one));
@@ -126,33 +126,5 @@ final class ShareOutFeeds {
       blocks.add(new Points(points));
     }
     blocks.add(new Verbatim(LeastCostDiff.of(settled.change())));
-  }
-
-  private static void lines(List<LineMove> lines, List<Block> blocks) {
-    int decimals = LeastCostMoney.decimals(lines);
-    List<List<String>> rows = new ArrayList<>();
-    for (LineMove line : lines) {
-      if (LeastCostMoney.isMoved(line)) {
-        rows.add(
-            List.of(
-                line.name(),
-                Figures.fixed(line.now(), decimals),
-                Figures.fixed(line.then(), decimals),
-                LeastCostMoney.signed(line.moved(), decimals),
-                LeastCostWords.within(line),
-                LeastCostWords.standing(line, decimals)));
-      }
-    }
-    blocks.add(
-        new Table(
-            List.of(
-                column("Line"),
-                figures("Now, %"),
-                figures("Then, %"),
-                figures("Moved"),
-                figures("May be"),
-                column("Stands")),
-            rows,
-            false));
   }
 }
