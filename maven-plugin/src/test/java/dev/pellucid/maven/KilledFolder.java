@@ -75,13 +75,16 @@ final class KilledFolder {
     }
   }
 
-  /** A plan that wants all of them made, and wheat of which there is enough for none as it stands. */
-  static void plan(Path feeds) throws IOException {
+  /**
+   * A plan that wants all of them made, and wheat of which there is enough for none as it stands.
+   */
+  static void plan(Path feeds, int state) throws IOException {
     StringBuilder plan = new StringBuilder("feeds:\n");
     for (int i = 1; i <= RECIPES; i++) {
       plan.append("  - {recipe: R-" + i + ", quantity: 1 t, by: 2026-12-10}\n");
     }
-    Outputs.over(feeds).write("plans/december.yaml", plan + "available:\n  wheat: 2600 kg\n");
+    plan.append("available:\n  wheat: 2" + (6 + state) + "00 kg\n");
+    Outputs.over(feeds).write("plans/december.yaml", plan.toString());
   }
 
   /** A batch that is planned with a lot of maize of so little protein that it breaks a limit. */

@@ -86,7 +86,7 @@ enum WritingGoal {
   SHARE_OUT("mash", ".*\\.recipe", KilledFolder.RECIPES) {
     @Override
     void run(Path feeds, int state) throws Exception {
-      KilledFolder.plan(feeds);
+      KilledFolder.plan(feeds, 0);
       if (state == 0) {
         KilledFolder.dear(feeds);
       } else {
@@ -99,9 +99,8 @@ enum WritingGoal {
   SHARE_OUT_TOLD("target/out", ".*", 4) {
     @Override
     void run(Path feeds, int state) throws Exception {
-      KilledFolder.plan(feeds);
+      KilledFolder.plan(feeds, state);
       KilledFolder.dear(feeds);
-      KilledFolder.maize(feeds, state);
       shareOut(feeds).execute();
     }
   },

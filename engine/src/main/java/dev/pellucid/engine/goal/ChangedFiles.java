@@ -3,9 +3,9 @@ package dev.pellucid.engine.goal;
 import dev.pellucid.engine.folder.Outputs;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.List;
 
 /** Files of a folder that a goal changes. */
 final class ChangedFiles {

@@ -70,7 +70,8 @@ final class PlanReading {
           + ENDING
           + "; write one";
     }
-    List<String> near = names.contains(bare(name)) ? List.of(bare(name)) : NearNames.of(name, names);
+    List<String> near =
+        names.contains(bare(name)) ? List.of(bare(name)) : NearNames.of(name, names);
     return name
         + " is no plan of this folder"
         + (near.isEmpty()
