@@ -300,6 +300,7 @@ final class Rooms {
             10,
             "text",
             "engine.data",
+            "engine.records",
             "engine.weighing",
             "engine.resolve",
             "engine.compute",
@@ -409,7 +410,7 @@ final class Rooms {
                 "engine.leastcost",
                 "engine.records",
                 "engine.sharing")
-            .knowing(Bound.class, Demand.class, LabelVerdict.Outcome.class)
+            .knowing(Bound.class, Demand.class, LabelVerdict.Outcome.class, Ordering.class)
             .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
         Room.of("engine.folder", 2, "text", "finding", "parse")

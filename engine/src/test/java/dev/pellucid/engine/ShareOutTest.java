@@ -192,6 +192,38 @@ class ShareOutTest {
     assertEquals(List.of("decembr is no plan of this folder; did you mean december?"), problems);
   }
 
+  @ParameterizedTest
+  @CsvSource({"plans/december.yaml", "december.yaml", "December"})
+  void aPlanIsMeantThatIsCalledByItsFile(String called) throws IOException {
+    List<String> problems = shared(Map.of(), called).problems();
+    assertEquals(List.of(called + " is no plan of this folder; did you mean december?"), problems);
+  }
+
+  @Test
+  void aFileOfAPlanThatIsEmptyIsToldAtItsPlace() throws IOException {
+    List<String> problems = plan("# Nothing yet.\n").problems();
+    assertEquals(1, problems.size(), () -> "" + problems);
+    assertTrue(problems.get(0).startsWith(PLAN + ":1:1: "), () -> "" + problems);
+  }
+
+  @Test
+  void aDecimalCommaBetweenBracesIsToldAsOne() throws IOException {
+    List<String> problems =
+        plan("feeds:\n  - {recipe: CG-36, quantity: 1,5 t, by: 2026-12-10}\n").problems();
+    assertTrue(
+        problems.get(1).endsWith("a comma parts entries: write the decimals behind a point"),
+        () -> "" + problems);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"none", "0 kg"})
+  void whatIsNotThereAtAllStopsTheFeedThatNeedsIt(String none) throws IOException {
+    String wanted = "feeds:\n  - {recipe: CF-32, quantity: 2 t, by: 2026-12-10}\navailable:\n";
+    JsonNode stopped = json(plan(wanted + "  ascorbyl-phosphate-35: " + none + "\n"));
+    assertEquals("some-made", stopped.get("standing").asString());
+    assertEquals(0, stopped.get("feeds").get(0).get("made").asDouble());
+  }
+
   @Test
   void withoutAPlanAndBatchesItIsSaidWhatToWrite() throws IOException {
     Texts none =

@@ -5,6 +5,7 @@ import dev.pellucid.engine.goal.FolderLayout;
 import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.NoFeeds;
 import dev.pellucid.text.PrintedPaths;
+import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -163,6 +164,16 @@ abstract class FolderGoal extends StatingGoal {
   /** Whether there is anything to work on. */
   final boolean isFeedFolder() {
     return !skip && folder != null && FolderLayout.isFeedFolder(folder.toPath());
+  }
+
+  /** Says lines of a report. */
+  final void show(String report) {
+    report.lines().map(Unseen::shown).forEach(getLog()::info);
+  }
+
+  /** Says which files of the folder were changed. */
+  final void changed(List<String> written, PrintedPaths paths) {
+    written.forEach(path -> getLog().info("changed " + paths.of(path)));
   }
 
   abstract void work(File folder) throws IOException, MojoExecutionException, MojoFailureException;

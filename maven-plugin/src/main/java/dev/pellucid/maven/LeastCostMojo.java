@@ -3,11 +3,8 @@ package dev.pellucid.maven;
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.goal.LeastCostReport;
 import dev.pellucid.text.PrintedPaths;
-import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;
-import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -156,34 +153,27 @@ public final class LeastCostMojo extends FolderGoal {
     if (report.problem().isPresent()) {
       throw new MojoFailureException(report.problem().get());
     }
-    report.shown().lines().map(Unseen::shown).forEach(getLog()::info);
+    show(report.shown());
     report.write(leastCost.toPath());
     getLog().info("pellucid: written to " + leastCost);
     if (write) {
-      List<String> written = report.apply(folder.toPath());
-      written.forEach(path -> getLog().info("changed " + paths.of(path)));
+      changed(report.apply(folder.toPath()), paths);
     }
     report.next(write).forEach(getLog()::info);
   }
 
   private Map<String, String> wishes() {
-    Map<String, String> wishes = new HashMap<>();
-    put(wishes, "free", free);
-    put(wishes, "try", offered);
-    put(wishes, "without", without);
-    put(wishes, "move", move);
-    put(wishes, "worth", worth);
-    put(wishes, "keep", keep);
-    put(wishes, "margin", margin);
-    put(wishes, "sweep", sweep);
-    put(wishes, "stock", stock);
-    put(wishes, "prices", prices);
-    return wishes;
-  }
-
-  private static void put(Map<String, String> wishes, String name, @Nullable String words) {
-    if (words != null) {
-      wishes.put(name, words);
-    }
+    return new Wished()
+        .with("free", free)
+        .with("try", offered)
+        .with("without", without)
+        .with("move", move)
+        .with("worth", worth)
+        .with("keep", keep)
+        .with("margin", margin)
+        .with("sweep", sweep)
+        .with("stock", stock)
+        .with("prices", prices)
+        .words();
   }
 }

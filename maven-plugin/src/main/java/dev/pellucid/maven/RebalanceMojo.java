@@ -6,7 +6,6 @@ import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;
-import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
@@ -63,10 +62,9 @@ public final class RebalanceMojo extends FolderGoal {
     if (report.problem().isPresent()) {
       throw new MojoFailureException(Unseen.shown(report.problem().get()));
     }
-    report.text().lines().map(Unseen::shown).forEach(getLog()::info);
+    show(report.text());
     if (write) {
-      List<String> written = report.apply(folder.toPath());
-      written.forEach(path -> getLog().info("changed " + paths.of(path)));
+      changed(report.apply(folder.toPath()), paths);
     }
     report.next(write).forEach(getLog()::info);
     if (report.isStuck()) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 /** A folder of feeds under git, in two states that differ in each thing that a goal writes. */
 final class KilledFolder {
   static final int RECIPES = 12;
+  static final String BATCH = "R-1-2026-12-03-1";
   private static final String MAIZE = "ingredients/maize.yaml";
 
   private KilledFolder() {}
@@ -72,6 +73,54 @@ final class KilledFolder {
               + "limits\n  crude-protein  min 8 %\n\n"
               + text);
     }
+  }
+
+  /**
+   * A plan that wants all of them made, and wheat of which there is enough for none as it stands.
+   */
+  static void plan(Path feeds, int state) throws IOException {
+    StringBuilder plan = new StringBuilder("feeds:\n");
+    for (int i = 1; i <= RECIPES; i++) {
+      plan.append("  - {recipe: R-" + i + ", quantity: 1 t, by: 2026-12-10}\n");
+    }
+    plan.append("available:\n  wheat: 2" + (6 + state) + "00 kg\n");
+    Outputs.over(feeds).write("plans/december.yaml", plan.toString());
+  }
+
+  /** A batch that is planned with a lot of maize of so little protein that it breaks a limit. */
+  static void batch(Path feeds) throws IOException {
+    Outputs files = Outputs.over(feeds);
+    files.write(
+        "lots/2026.yaml",
+        """
+        lots:
+          - number: MZ-1
+            ingredient: maize
+            received: 2026-11-05
+            quantity: 3000 kg
+            inspection: passed
+            contents:
+              - source: test
+                crude-protein: 7.8 %
+        """);
+    files.write(
+        "mash/R-1.recipe",
+        """
+        recipe R-1
+          status  draft
+          batch   60 kg weighed
+
+        mix
+          maize   60.00 %  within 10 to 80 %
+          wheat   40.00 %  within 10 to 80 %
+
+        limits
+          crude-protein  min 9.6 %
+        """);
+    files.write(
+        "batches/" + BATCH + ".yaml",
+        "# A remark that is long enough to fill a few blocks\n".repeat(2000)
+            + "size: 60 kg\nweighed:\n  - {line: maize, lot: MZ-1}\n");
   }
 
   /** Recipes as a hand wrote them, or as they are laid out. */

@@ -83,6 +83,41 @@ enum WritingGoal {
       goal.execute();
     }
   },
+  SHARE_OUT("mash", ".*\\.recipe", KilledFolder.RECIPES) {
+    @Override
+    void run(Path feeds, int state) throws Exception {
+      KilledFolder.plan(feeds, 0);
+      if (state == 0) {
+        KilledFolder.dear(feeds);
+      } else {
+        FolderGoal goal = shareOut(feeds);
+        set(goal, "write", true);
+        goal.execute();
+      }
+    }
+  },
+  SHARE_OUT_TOLD("target/out", ".*", 4) {
+    @Override
+    void run(Path feeds, int state) throws Exception {
+      KilledFolder.plan(feeds, state);
+      KilledFolder.dear(feeds);
+      shareOut(feeds).execute();
+    }
+  },
+  REBALANCE("batches", ".*\\.yaml", 1) {
+    @Override
+    void run(Path feeds, int state) throws Exception {
+      if (state == 0) {
+        KilledFolder.batch(feeds);
+      } else {
+        FolderGoal goal = goal(feeds, new RebalanceMojo());
+        set(goal, "batch", KilledFolder.BATCH);
+        set(goal, "write", true);
+        set(goal, "day", DAY);
+        goal.execute();
+      }
+    }
+  },
   RECALL("target/out", ".*", 3) {
     @Override
     void run(Path feeds, int state) throws Exception {
@@ -149,6 +184,15 @@ enum WritingGoal {
     goal.setLog(new Silent());
     set(goal, "folder", feeds.toFile());
     set(goal, "project", feeds.toFile());
+    return goal;
+  }
+
+  private static FolderGoal shareOut(Path feeds) throws IOException {
+    FolderGoal goal = goal(feeds, new ShareOutMojo());
+    set(goal, "shareOut", out(feeds));
+    set(goal, "plan", "december");
+    set(goal, "prices", "any");
+    set(goal, "day", DAY);
     return goal;
   }
 

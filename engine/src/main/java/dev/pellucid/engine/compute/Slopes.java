@@ -167,6 +167,14 @@ public final class Slopes {
                 && row.line().material().reworked().isEmpty());
   }
 
+  /** The kg of an ingredient that premixes bring. */
+  public Slope premixed(String ingredient) {
+    return bought(
+        row ->
+            row.ingredient().name().equals(ingredient)
+                && row.line().material().premixed().isPresent());
+  }
+
   private Slope bought(Predicate<Row> counts) {
     double[] per = new double[rows.length];
     double now = 0;

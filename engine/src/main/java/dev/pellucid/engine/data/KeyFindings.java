@@ -16,6 +16,7 @@ import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import java.util.Collection;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** What can be wrong with the keys of a data file and with the shape of what stands behind them. */
 final class KeyFindings {
@@ -27,6 +28,9 @@ final class KeyFindings {
   static final Code NAME = new Code("data-name");
   static final Code EMPTY_FILE = new Code("data-empty-file");
   static final Code TO_BE_GIVEN = new Code("data-to-be-given");
+
+  /** What is left of a figure behind its decimal comma: {@code 5 t} of {@code 1,5 t}. */
+  private static final Pattern AFTER_COMMA = Pattern.compile("[0-9]+( ?[^0-9 ]+)?");
 
   private static final String BEHIND = " \" with ";
   private static final String IN_BRACKETS = " []\" with, between the brackets, ";
@@ -50,6 +54,10 @@ final class KeyFindings {
             UNKNOWN_KEY, key.span(), keys.thing() + " has no key called " + shown(key.text()));
     if (key.text().equals("price") && keys.words().contains("contents")) {
       return finding.helping("prices stand in a file of prices/: the name, a colon, the price");
+    }
+    if (AFTER_COMMA.matcher(key.text()).matches()) {
+      return finding.helping(
+          "between braces a comma parts entries: write the decimals behind a point");
     }
     Finding helped = suggesting(finding, key, keys.words(), "its keys are ");
     return helped.helps().isEmpty()

@@ -84,9 +84,10 @@ final class PlansReader {
         : Optional.empty();
   }
 
+  /** That there is none may be told by the word, or by its figure. */
   private OptionalDouble kg(Scalar amount) {
     return amount.text().equals(Vocabulary.NONE)
         ? OptionalDouble.of(0)
-        : figures.positive(amount, Extent.WEIGHT);
+        : figures.base(amount, Extent.WEIGHT.kind());
   }
 }

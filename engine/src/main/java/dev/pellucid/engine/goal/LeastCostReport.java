@@ -6,7 +6,6 @@ import dev.pellucid.engine.report.LeastCostText;
 import dev.pellucid.engine.report.LeastCostTold;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -99,13 +98,7 @@ public record LeastCostReport(
    * @throws IOException where the disk fails
    */
   public List<String> apply(Path root) throws IOException {
-    Outputs outputs = Outputs.over(root);
-    List<String> written = new ArrayList<>();
-    for (Map.Entry<String, String> one : changed.entrySet()) {
-      outputs.write(one.getKey(), one.getValue());
-      written.add(one.getKey());
-    }
-    return written;
+    return ChangedFiles.write(root, changed);
   }
 
   /**

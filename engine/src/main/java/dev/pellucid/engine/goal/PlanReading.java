@@ -23,6 +23,9 @@ import java.util.TreeMap;
 
 /** Reads what is to be shared out: a plan by its name, else the batches that are planned. */
 final class PlanReading {
+  private static final String FOLDER = "plans/";
+  private static final String ENDING = ".yaml";
+
   private final Shared shared;
   private final LocalDate day;
   private final List<String> notes = new ArrayList<>();
@@ -37,19 +40,42 @@ final class PlanReading {
       return batches();
     }
     FeedPlan plan = shared.tables().plans().get(name);
-    return plan == null ? PlanAsked.slips(List.of(unknown(name))) : of(plan);
+    return plan == null ? PlanAsked.slips(missing(name)) : of(plan);
+  }
+
+  /** What is wrong with a file of that name, of which no plan came; else that there is none. */
+  private List<String> missing(String name) {
+    List<String> broken =
+        shared.findings().stream()
+            .filter(one -> one.severity() == Severity.ERROR)
+            .filter(one -> one.span().file().path().equals(FOLDER + name + ENDING))
+            .map(Hindrance::placed)
+            .toList();
+    return broken.isEmpty() ? List.of(unknown(name)) : broken;
+  }
+
+  /** A plan is called by the name of its file alone. */
+  private static String bare(String name) {
+    String file = name.startsWith(FOLDER) ? name.substring(FOLDER.length()) : name;
+    return file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file;
   }
 
   private String unknown(String name) {
     Set<String> names = shared.tables().plans().keySet();
     if (names.isEmpty()) {
-      return name + " is no plan: this folder has no file plans/" + name + ".yaml; write one";
+      return name
+          + " is no plan: this folder has no file "
+          + FOLDER
+          + bare(name)
+          + ENDING
+          + "; write one";
     }
-    List<String> near = NearNames.of(name, names);
+    List<String> near =
+        names.contains(bare(name)) ? List.of(bare(name)) : NearNames.of(name, names);
     return name
         + " is no plan of this folder"
         + (near.isEmpty()
-            ? "; there are " + Choices.of(names)
+            ? (names.size() == 1 ? "; there is " : "; there are ") + Choices.of(names)
             : Meant.question(near).map(question -> "; " + question).orElse(""));
   }
 
@@ -62,7 +88,7 @@ final class PlanReading {
       }
     }
     for (Finding one : findings) {
-      String words = placed(one);
+      String words = Hindrance.placed(one);
       (one.severity() == Severity.ERROR ? slips : notes).add(words);
     }
     for (Planned one : plan.feeds()) {
@@ -79,11 +105,6 @@ final class PlanReading {
       }
     }
     return slips.isEmpty() ? asked(plan) : PlanAsked.slips(slips);
-  }
-
-  private static String placed(Finding finding) {
-    String help = finding.helps().isEmpty() ? "" : "; " + finding.helps().get(0);
-    return finding.span().place() + ": " + finding.headline() + help;
   }
 
   private Set<String> drafts(FeedPlan plan) {
@@ -118,6 +139,7 @@ final class PlanReading {
             "plan " + plan.name(),
             " -Dpellucid.plan=" + plan.name(),
             feeds,
+            List.of(),
             plan.available(),
             false,
             notes,
@@ -132,9 +154,12 @@ final class PlanReading {
 
   private PlanAsked batches() {
     Map<String, List<Due>> due = new TreeMap<>();
+    List<BatchRecord> recorded = new ArrayList<>();
     for (BatchRecord record : shared.tables().batches().values()) {
       boolean feed = shared.trees().path(record.code()).isPresent();
-      if (record.isPlanned() && feed) {
+      if (record.isPlanned() && (!feed || record.rebalanced().isPresent())) {
+        recorded.add(record);
+      } else if (record.isPlanned()) {
         due.computeIfAbsent(record.code(), none -> new ArrayList<>())
             .add(new Due(record.day(), record.kg(), record.number()));
       }
@@ -142,12 +167,22 @@ final class PlanReading {
     List<PlanAsked.Feed> feeds = new ArrayList<>();
     due.forEach((code, all) -> feeds.add(feed(code, false, all)));
     return feeds.isEmpty()
-        ? PlanAsked.slips(List.of(nothingPlanned()))
+        ? PlanAsked.slips(List.of(nothingPlanned(recorded)))
         : new PlanAsked(
-            "the batches that are planned", "", feeds, List.of(), true, notes, List.of());
+            "the batches that are planned", "", feeds, recorded, List.of(), true, notes, List.of());
   }
 
-  private String nothingPlanned() {
+  private String nothingPlanned(List<BatchRecord> recorded) {
+    List<String> rebalanced =
+        recorded.stream()
+            .filter(one -> one.rebalanced().isPresent())
+            .map(BatchRecord::number)
+            .toList();
+    if (!rebalanced.isEmpty()) {
+      return "every batch of a feed that is planned is re-balanced, and made as its record says: "
+          + String.join(", ", rebalanced)
+          + "; so there is nothing to share out";
+    }
     Set<String> plans = shared.tables().plans().keySet();
     return "no batch of a feed is planned in batches/"
         + (plans.isEmpty()

@@ -1,18 +1,20 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.compute.FeedComputer;
+import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.leastcost.Held;
 import dev.pellucid.engine.leastcost.InStore;
 import dev.pellucid.engine.leastcost.Portion;
+import dev.pellucid.engine.leastcost.Posed;
 import dev.pellucid.engine.leastcost.Wishes;
 import dev.pellucid.engine.leastcost.WishesReader;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.outcome.ShareOutJson;
 import dev.pellucid.engine.report.ShareOutText;
 import dev.pellucid.engine.resolve.Days;
-import dev.pellucid.engine.sharing.Purchase;
 import dev.pellucid.engine.sharing.ShareOut;
+import dev.pellucid.engine.sharing.ShareOutTold;
 import dev.pellucid.engine.sharing.SharedOut;
 import dev.pellucid.engine.sharing.SharedOut.SharedFeed;
 import dev.pellucid.engine.sharing.SharedOut.Standing;
@@ -39,10 +41,12 @@ import java.util.TreeMap;
 public final class ShareOutGoal {
   private final LocalDate day;
   private final Shared shared;
+  private final FeedComputer computer;
 
   private ShareOutGoal(Texts texts, LocalDate day) {
     this.day = day;
     this.shared = Shared.of(ReadFolder.of(texts), Days.on(day));
+    this.computer = new FeedComputer(shared.tables());
   }
 
   /**
@@ -63,22 +67,23 @@ public final class ShareOutGoal {
     if (!read.slips().isEmpty()) {
       return ShareOutReport.problem(read.slips());
     }
-    InStore store =
-        new InStore(
-            shared.tables(),
-            Whole.of(shared, Streamed.check(shared, Summary::of)).stock().ofMade());
     PlanAsked asked = new PlanReading(shared, day).of(plan);
     if (!asked.slips().isEmpty()) {
       return ShareOutReport.problem(asked.slips());
     }
-    return shared(asked, read.wishes(), store, paths);
+    List<String> slips = new ArrayList<>();
+    List<Wanted> wanted = wanted(asked, read.wishes(), slips);
+    Whole whole = Whole.of(shared, Streamed.check(shared, Summary::of));
+    PlanStore store = new PlanStore(shared, whole, day, asked.recorded());
+    slips.addAll(store.slips());
+    return slips.isEmpty()
+        ? told(asked, store.sparing(wanted), store, paths)
+        : ShareOutReport.problem(slips);
   }
 
-  private ShareOutReport shared(PlanAsked asked, Wishes wishes, InStore store, PrintedPaths paths) {
-    FeedComputer computer = new FeedComputer(shared.tables());
+  private List<Wanted> wanted(PlanAsked asked, Wishes wishes, List<String> slips) {
     Portion portion = new Portion(Solver.standard(), computer);
     Held held = new Held(computer, shared.findings());
-    List<String> slips = new ArrayList<>();
     List<Wanted> wanted = new ArrayList<>();
     for (PlanAsked.Feed feed : asked.feeds()) {
       Checked checked = Streamed.judged(shared, feed.path());
@@ -90,30 +95,33 @@ public final class ShareOutGoal {
       if (posing.posed().isEmpty()) {
         slips.add(feed.code() + ": " + posing.why());
       } else {
-        wanted.add(Wanted.of(posing.posed().get(), feed.bagged(), feed.due()));
+        Posed posed = posing.posed().get();
+        wanted.add(
+            Wanted.of(
+                asked.isRebalanced(feed.code()) ? Portion.still(posed) : posed,
+                feed.bagged(),
+                feed.due()));
       }
     }
-    return slips.isEmpty()
-        ? told(asked, wanted, computer, store, paths)
-        : ShareOutReport.problem(slips);
+    return wanted;
   }
 
   private ShareOutReport told(
-      PlanAsked asked,
-      List<Wanted> wanted,
-      FeedComputer computer,
-      InStore store,
-      PrintedPaths paths) {
-    SupplyReading reading = new SupplyReading(shared.tables(), store, wanted, day);
+      PlanAsked asked, List<Wanted> wanted, PlanStore store, PrintedPaths paths) {
+    FeedTables tables = shared.tables();
+    SupplyReading reading =
+        new SupplyReading(tables, new InStore(tables, store.left()), wanted, day);
     List<Supply> supplies = reading.of(asked);
     SharedOut out = new ShareOut(Solver.standard(), computer).of(wanted, supplies);
     if (out.standing() == Standing.NOT_PROVEN) {
       return ShareOutReport.problem(List.of(out.why()));
     }
-    List<Purchase> purchases = Purchase.of(out, reading);
     List<String> notes = new ArrayList<>(asked.notes());
     notes.addAll(reading.notes());
-    String currency = shared.tables().settings().currency();
+    notes.addAll(store.notes());
+    String currency = tables.settings().currency();
+    ShareOutTold told =
+        new ShareOutTold(asked.title(), day, notes, out, store.fixed(), store.toBuy(out));
     Map<String, String> changed = new TreeMap<>();
     for (SharedFeed one : out.feeds()) {
       one.settled()
@@ -121,8 +129,8 @@ public final class ShareOutGoal {
           .ifPresent(its -> changed.put(one.wanted().path(), its.change().after()));
     }
     return new ShareOutReport(
-        new ShareOutText(currency).of(asked.title(), notes, out, purchases),
-        ShareOutJson.of(asked.title(), notes, out, purchases, currency, paths),
+        new ShareOutText(currency).of(told),
+        ShareOutJson.of(told, currency, paths),
         changed,
         asked.option(),
         List.of());

@@ -4,7 +4,6 @@ import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.engine.report.ShareOutText;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,13 +64,7 @@ public record ShareOutReport(
    * @throws IOException where the disk fails
    */
   public List<String> apply(Path root) throws IOException {
-    Outputs outputs = Outputs.over(root);
-    List<String> written = new ArrayList<>();
-    for (Map.Entry<String, String> one : changed.entrySet()) {
-      outputs.write(one.getKey(), one.getValue());
-      written.add(one.getKey());
-    }
-    return written;
+    return ChangedFiles.write(root, changed);
   }
 
   /**

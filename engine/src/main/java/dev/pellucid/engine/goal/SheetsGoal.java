@@ -94,7 +94,7 @@ public final class SheetsGoal {
   /** A batch that lots were put aside for. */
   private record Written(Planned planned, Optional<BatchPlan> plan, Optional<PrintedLabel> label) {
     BatchRecord record() {
-      return planned.record();
+      return planned.record().orElseThrow();
     }
   }
 
@@ -296,7 +296,7 @@ public final class SheetsGoal {
 
   /** As the scales show it, where that is planned. */
   private static Planned planned(BatchRecord record, BatchTarget order, Optional<BatchPlan> plan) {
-    return new Planned(record, plan.map(Picking::weights).map(order::weighing).orElse(order));
+    return Planned.of(record, plan.map(Picking::weights).map(order::weighing).orElse(order));
   }
 
   /** kg of recipe in a batch. */

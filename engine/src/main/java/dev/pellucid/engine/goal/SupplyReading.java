@@ -5,7 +5,6 @@ import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Price;
 import dev.pellucid.engine.leastcost.InStore;
-import dev.pellucid.engine.sharing.Purchase;
 import dev.pellucid.engine.sharing.Supply;
 import dev.pellucid.engine.sharing.Wanted;
 import java.time.LocalDate;
@@ -16,8 +15,8 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** What there is of what is short, and what the store holds of everything. */
-final class SupplyReading implements Purchase.Known {
+/** What there is of what is short. */
+final class SupplyReading {
   private final FeedTables tables;
   private final InStore store;
   private final List<Wanted> wanted;
@@ -108,8 +107,12 @@ final class SupplyReading implements Purchase.Known {
     return left;
   }
 
+  private double inStore(String name, LocalDate on) {
+    return left(name, on).orElse(0);
+  }
+
   private double price(String name) {
-    return perKg(name).orElse(0);
+    return tables.price(name, day).map(Price::perKg).orElse(0.0);
   }
 
   private Ingredient ingredient(String name) {
@@ -118,15 +121,5 @@ final class SupplyReading implements Purchase.Known {
       throw new IllegalArgumentException("no ingredient: " + name);
     }
     return one;
-  }
-
-  @Override
-  public double inStore(String ingredient, LocalDate on) {
-    return left(ingredient, on).orElse(0);
-  }
-
-  @Override
-  public OptionalDouble perKg(String ingredient) {
-    return tables.price(ingredient, day).stream().mapToDouble(Price::perKg).findFirst();
   }
 }

@@ -52,10 +52,12 @@ public final class Portion {
 
   /** With a line that stays where it is, where none is free, so that there is something to find. */
   private static Posed moving(Posed posed) {
+    return posed.task().free().isEmpty() ? still(posed) : posed;
+  }
+
+  /** The same recipe, which takes what it takes. */
+  public static Posed still(Posed posed) {
     Task task = posed.task();
-    if (!task.free().isEmpty()) {
-      return posed;
-    }
     Free still = new Free(task.feed().recipe().lines().get(0), 0, 0, false, 0).fixed();
     return with(posed, task.with(List.of(still)));
   }

@@ -130,8 +130,8 @@ public record PriceStays(double from, double to, double price) {
         Constraint constraint = moved.constraints().get(i);
         double price = optimum.price(i);
         boolean isMoved = i == member.index();
-        double low = price < 0 ? constraint.high() : constraint.low();
-        double high = price > 0 ? constraint.low() : constraint.high();
+        double low = binds(price < 0, constraint.high()) ? constraint.high() : constraint.low();
+        double high = binds(price > 0, constraint.low()) ? constraint.low() : constraint.high();
         if (!isMoved) {
           constraints.add(Constraint.of(wider(constraint, 0), low, high));
           continue;
@@ -142,6 +142,11 @@ public record PriceStays(double from, double to, double price) {
         constraints.add(moved(constraint, price));
       }
       return new LinearProgram(variables, constraints);
+    }
+
+    /** A price of a bound that is none is what the digits of the solver leave. */
+    private static boolean binds(boolean hasPrice, double bound) {
+      return hasPrice && !Double.isInfinite(bound);
     }
 
     private double otherBound(Constraint constraint) {

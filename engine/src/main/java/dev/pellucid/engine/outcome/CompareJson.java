@@ -1,5 +1,8 @@
 package dev.pellucid.engine.outcome;
 
+import static dev.pellucid.engine.outcome.Json.exact;
+import static dev.pellucid.engine.outcome.Json.word;
+
 import dev.pellucid.engine.account.Account.Tally;
 import dev.pellucid.engine.compare.Comparison;
 import dev.pellucid.engine.compare.Effect;
@@ -16,12 +19,8 @@ import dev.pellucid.engine.compare.RecipeChange.WeightMoved;
 import dev.pellucid.finding.Severity;
 import dev.pellucid.text.PrintedPaths;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Consumer;
 import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -66,8 +65,8 @@ public final class CompareJson {
       json.end();
     }
     json.end();
-    list(json, "premixes", comparison.premixes(), one -> premix(json, one));
-    list(json, "files", comparison.files(), one -> file(json, one));
+    json.list("premixes", comparison.premixes(), one -> premix(json, one));
+    json.list("files", comparison.files(), one -> file(json, one));
   }
 
   private static void counts(Json json, String key, ToIntFunction<Severity> counts) {
@@ -85,8 +84,8 @@ public final class CompareJson {
 
   private void findings(Json json, FindingsMoved findings) {
     json.object("findings");
-    list(json, "new", findings.fresh(), one -> found(json, one));
-    list(json, "gone", findings.gone(), one -> found(json, one));
+    json.list("new", findings.fresh(), one -> found(json, one));
+    json.list("gone", findings.gone(), one -> found(json, one));
     json.end();
   }
 
@@ -110,10 +109,9 @@ public final class CompareJson {
     json.put("how", word(change.how().name()));
     json.put("text", change.text());
     json.put("because", change.because().stream().map(paths::of).toList());
-    figure(json, "costBefore", change.costBefore());
-    figure(json, "costAfter", change.costAfter());
-    list(
-        json,
+    json.figure("costBefore", change.costBefore());
+    json.figure("costAfter", change.costAfter());
+    json.list(
         "supplies",
         change.supplies(),
         one -> {
@@ -147,9 +145,9 @@ public final class CompareJson {
     json.put("how", word(change.how().name()));
     json.put("obstacle", change.obstacle());
     json.put("text", change.text());
-    list(json, "because", change.because(), cause -> cause(json, cause));
-    figure(json, "costBefore", change.costBefore());
-    figure(json, "costAfter", change.costAfter());
+    json.list("because", change.because(), cause -> cause(json, cause));
+    json.figure("costBefore", change.costBefore());
+    json.figure("costAfter", change.costAfter());
     limits(json, change);
     effect(json, change.effectOrNone(), change.isNew());
     printed(json, change.printed());
@@ -158,7 +156,7 @@ public final class CompareJson {
 
   private void cause(Json json, RecipeChange.Cause cause) {
     json.put("file", paths.of(cause.path()));
-    figure(json, "cost", cause.costMoved());
+    json.figure("cost", cause.costMoved());
   }
 
   /** Null throughout where there is no feed to judge. */
@@ -175,34 +173,6 @@ public final class CompareJson {
     return number.map(it -> exact(it.doubleValue())).orElse(null);
   }
 
-  /** A list of objects. */
-  private static <T> void list(Json json, String key, List<T> all, Consumer<T> keysOf) {
-    json.list(key);
-    for (T one : all) {
-      json.object();
-      keysOf.accept(one);
-      json.end();
-    }
-    json.end();
-  }
-
-  private static String word(String constant) {
-    return constant.toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  private static void figure(Json json, String key, OptionalDouble figure) {
-    json.put(key, figure.isPresent() ? exact(figure.getAsDouble()) : null);
-  }
-
-  /** Without what binary rounding leaves behind the twelfth digit; null over nothing. */
-  private static @Nullable BigDecimal exact(double value) {
-    if (!Double.isFinite(value)) {
-      return null;
-    }
-    BigDecimal exact = new BigDecimal(value, new MathContext(12)).stripTrailingZeros();
-    return exact.scale() < 0 ? exact.setScale(0) : exact;
-  }
-
   private static void effect(Json json, Effect effect, boolean isNew) {
     limits(json, "broken", effect.broken(), isNew);
     limits(json, "met", effect.met(), isNew);
@@ -213,8 +183,7 @@ public final class CompareJson {
     json.put("prices", effect.prices());
     json.put("bounds", effect.bounds());
     json.put("waivers", effect.waivers());
-    list(
-        json,
+    json.list(
         "label",
         effect.label(),
         claim -> {
@@ -222,8 +191,7 @@ public final class CompareJson {
           json.put("outcome", word(claim.outcome().name()));
         });
     json.put("reprint", effect.reprint());
-    list(
-        json,
+    json.list(
         "shares",
         effect.shares(),
         one -> {
@@ -231,9 +199,8 @@ public final class CompareJson {
           json.put("before", one.before());
           json.put("after", one.after());
         });
-    list(json, "nutrients", effect.moved(), one -> nutrient(json, one));
-    list(
-        json,
+    json.list("nutrients", effect.moved(), one -> nutrient(json, one));
+    json.list(
         "costs",
         effect.costs(),
         one -> {
@@ -246,8 +213,7 @@ public final class CompareJson {
   }
 
   private static void weights(Json json, List<WeightMoved> weights) {
-    list(
-        json,
+    json.list(
         "weights",
         weights,
         one -> {
@@ -269,8 +235,7 @@ public final class CompareJson {
 
   /** A feed that is new has no figure before. */
   private static void limits(Json json, String key, List<LimitMoved> limits, boolean isNew) {
-    list(
-        json,
+    json.list(
         key,
         limits,
         one -> {

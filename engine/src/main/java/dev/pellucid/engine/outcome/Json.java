@@ -7,8 +7,12 @@ import java.io.OutputStreamWriter;
 import java.io.StringWriter;
 import java.io.Writer;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
@@ -27,6 +31,8 @@ import tools.jackson.core.util.Separators;
 final class Json {
   private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
   private static final JsonFactory FACTORY = new JsonFactory();
+
+  private static final MathContext DIGITS = new MathContext(12);
 
   private final JsonGenerator out;
 
@@ -110,6 +116,41 @@ final class Json {
       out.writeString(text);
     }
     out.writeEndArray();
+  }
+
+  /** A figure, or null where there is none. */
+  void figure(String key, OptionalDouble figure) {
+    put(key, figure.isPresent() ? exact(figure.getAsDouble()) : null);
+  }
+
+  /** A figure, or null where there is none. */
+  void figure(String key, Optional<Double> figure) {
+    put(key, figure.isPresent() ? exact(figure.get()) : null);
+  }
+
+  /** A list of objects under a key. */
+  <T> void list(String key, List<T> all, Consumer<T> keysOf) {
+    list(key);
+    for (T one : all) {
+      object();
+      keysOf.accept(one);
+      end();
+    }
+    end();
+  }
+
+  /** Without what binary rounding leaves behind the twelfth digit; null over nothing. */
+  static @Nullable BigDecimal exact(double value) {
+    if (!Double.isFinite(value)) {
+      return null;
+    }
+    BigDecimal exact = new BigDecimal(value, DIGITS).stripTrailingZeros();
+    return exact.scale() < 0 ? exact.setScale(0) : exact;
+  }
+
+  /** {@code not-proven} for the constant of that name. */
+  static String word(String constant) {
+    return constant.toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** Begins an object under a key. */

@@ -1,5 +1,8 @@
 package dev.pellucid.engine.outcome;
 
+import static dev.pellucid.engine.outcome.Json.exact;
+import static dev.pellucid.engine.outcome.Json.word;
+
 import dev.pellucid.engine.leastcost.Advice;
 import dev.pellucid.engine.leastcost.Advice.Costs;
 import dev.pellucid.engine.leastcost.Advice.LineMove;
@@ -12,14 +15,10 @@ import dev.pellucid.engine.leastcost.Week;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Span;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Least cost as plain JSON, for scripts: every figure, to twelve digits. A key never changes its
@@ -51,8 +50,7 @@ public final class LeastCostJson {
         json -> {
           json.put("format", 1);
           json.put("currency", currency);
-          list(
-              json,
+          json.list(
               "feeds",
               all,
               one -> told.feed(json, one, bought.getOrDefault(one.code(), List.of())));
@@ -66,20 +64,17 @@ public final class LeastCostJson {
     json.put("file", paths.of(advice.path()));
     json.put("standing", word(advice.standing().name()));
     json.put("why", advice.why());
-    figure(json, "costNow", advice.costs().map(Costs::now));
-    figure(json, "costThen", advice.costs().map(Costs::then));
-    figure(json, "costNotRounded", advice.costs().map(Costs::least));
+    json.figure("costNow", advice.costs().map(Costs::now));
+    json.figure("costThen", advice.costs().map(Costs::then));
+    json.figure("costNotRounded", advice.costs().map(Costs::least));
     json.put("rounding", advice.costs().flatMap(Costs::rounding).orElse(null));
-    figure(json, "savesPerTonne", advice.costs().map(Costs::savesPerTonne));
-    figure(
-        json,
-        "tonnesPerMonth",
-        advice.costs().map(Costs::tonnesPerMonth).orElse(OptionalDouble.empty()));
+    json.figure("savesPerTonne", advice.costs().map(Costs::savesPerTonne));
+    json.figure(
+        "tonnesPerMonth", advice.costs().map(Costs::tonnesPerMonth).orElse(OptionalDouble.empty()));
     lines(json, "lines", advice.lines());
     edits(json, advice);
     reasons(json, advice.reasons());
-    list(
-        json,
+    json.list(
         "smaller",
         advice.ladder(),
         rung -> {
@@ -92,24 +87,22 @@ public final class LeastCostJson {
   }
 
   private static void lines(Json json, String key, List<LineMove> lines) {
-    list(
-        json,
+    json.list(
         key,
         lines,
         line -> {
           json.put("line", line.name());
           json.put("now", exact(line.now()));
           json.put("then", exact(line.then()));
-          figure(json, "low", line.low());
-          figure(json, "high", line.high());
+          json.figure("low", line.low());
+          json.figure("high", line.high());
           json.put("bound", word(line.bound().name()));
           json.put("comesIn", line.comesIn());
         });
   }
 
   private static void edits(Json json, Advice advice) {
-    list(
-        json,
+    json.list(
         "edits",
         advice.change().edits(),
         edit -> {
@@ -121,8 +114,7 @@ public final class LeastCostJson {
   }
 
   private void reasons(Json json, Reasons reasons) {
-    list(
-        json,
+    json.list(
         "limits",
         reasons.limits(),
         one -> {
@@ -136,8 +128,7 @@ public final class LeastCostJson {
           json.put("to", exact(one.to()));
           json.put("onAverageOnly", one.onAverageOnly());
         });
-    list(
-        json,
+    json.list(
         "bounds",
         reasons.shares(),
         one -> {
@@ -148,8 +139,7 @@ public final class LeastCostJson {
           json.put("from", exact(one.from()));
           json.put("to", exact(one.to()));
         });
-    list(
-        json,
+    json.list(
         "alsoMoved",
         reasons.alsoMoved(),
         one -> {
@@ -158,21 +148,19 @@ public final class LeastCostJson {
           json.put("now", exact(one.now()));
           json.put("then", exact(one.then()));
         });
-    list(
-        json,
+    json.list(
         "values",
         reasons.values(),
         one -> {
           json.put("ingredient", one.name());
           json.put("worth", exact(one.worth()));
-          figure(json, "price", one.price());
-          figure(json, "gap", one.gap());
+          json.figure("price", one.price());
+          json.figure("gap", one.gap());
           json.put("share", exact(one.share()));
           json.put("comesIn", exact(one.comesIn()));
           refusals(json, one.held());
         });
-    list(
-        json,
+    json.list(
         "stays",
         reasons.stays(),
         one -> {
@@ -193,17 +181,15 @@ public final class LeastCostJson {
     json.object("sweep");
     json.put("of", sweep.get().of());
     json.put("unit", sweep.get().unit());
-    list(
-        json,
+    json.list(
         "points",
         sweep.get().points(),
         one -> {
           json.put("at", exact(one.at()));
-          figure(json, "cost", one.cost());
+          json.figure("cost", one.cost());
           json.put("share", exact(one.share()));
         });
-    list(
-        json,
+    json.list(
         "turns",
         sweep.get().turns(),
         one -> {
@@ -229,7 +215,7 @@ public final class LeastCostJson {
 
   private void care(Json json, Care care) {
     json.object("care");
-    figure(json, "together", care.together());
+    json.figure("together", care.together());
     json.put("weakest", care.weakest().orElse(null));
     json.put("onAverageOnly", care.onAverageOnly());
     json.object("standings");
@@ -248,8 +234,7 @@ public final class LeastCostJson {
   }
 
   private void refusals(Json json, List<Refusal> held) {
-    list(
-        json,
+    json.list(
         "held",
         held,
         one -> {
@@ -265,8 +250,7 @@ public final class LeastCostJson {
       return;
     }
     json.object("conflict");
-    list(
-        json,
+    json.list(
         "members",
         conflict.get().members(),
         one -> {
@@ -285,8 +269,7 @@ public final class LeastCostJson {
       json.put("asked", exact(reach.get().asked()));
       json.end();
     }
-    list(
-        json,
+    json.list(
         "loosenings",
         conflict.get().loosenings(),
         one -> {
@@ -302,8 +285,7 @@ public final class LeastCostJson {
   }
 
   private static void bought(Json json, String key, List<Bought> bought) {
-    list(
-        json,
+    json.list(
         key,
         bought.stream().filter(Bought::isMoved).toList(),
         one -> {
@@ -311,35 +293,5 @@ public final class LeastCostJson {
           json.put("kgNow", exact(one.now()));
           json.put("kgThen", exact(one.then()));
         });
-  }
-
-  private static <T> void list(Json json, String key, List<T> all, Consumer<T> keysOf) {
-    json.list(key);
-    for (T one : all) {
-      json.object();
-      keysOf.accept(one);
-      json.end();
-    }
-    json.end();
-  }
-
-  private static String word(String constant) {
-    return constant.toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  private static void figure(Json json, String key, OptionalDouble figure) {
-    json.put(key, figure.isPresent() ? exact(figure.getAsDouble()) : null);
-  }
-
-  private static void figure(Json json, String key, Optional<Double> figure) {
-    json.put(key, figure.isPresent() ? exact(figure.get()) : null);
-  }
-
-  private static @Nullable BigDecimal exact(double value) {
-    if (!Double.isFinite(value)) {
-      return null;
-    }
-    BigDecimal exact = new BigDecimal(value, new MathContext(12)).stripTrailingZeros();
-    return exact.scale() < 0 ? exact.setScale(0) : exact;
   }
 }

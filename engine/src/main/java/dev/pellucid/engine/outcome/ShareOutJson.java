@@ -1,9 +1,16 @@
 package dev.pellucid.engine.outcome;
 
+import static dev.pellucid.engine.outcome.Json.exact;
+import static dev.pellucid.engine.outcome.Json.word;
+
+import dev.pellucid.engine.data.Ordering;
 import dev.pellucid.engine.leastcost.Advice.LineMove;
 import dev.pellucid.engine.leastcost.Portion.Settled;
 import dev.pellucid.engine.leastcost.Reasons.LimitPrice;
-import dev.pellucid.engine.sharing.Purchase;
+import dev.pellucid.engine.records.PurchaseList.Good;
+import dev.pellucid.engine.records.PurchaseList.ToMake;
+import dev.pellucid.engine.sharing.FixedBatch;
+import dev.pellucid.engine.sharing.ShareOutTold;
 import dev.pellucid.engine.sharing.SharedOut;
 import dev.pellucid.engine.sharing.SharedOut.SharedFeed;
 import dev.pellucid.engine.sharing.SharedOut.SharedSupply;
@@ -11,13 +18,9 @@ import dev.pellucid.engine.sharing.Wanted.Due;
 import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.TextEdit;
 import java.math.BigDecimal;
-import java.math.MathContext;
+import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What was shared out as plain JSON, for scripts: every figure, to twelve digits. A key never
@@ -26,8 +29,6 @@ import org.jspecify.annotations.Nullable;
  * share-out.schema.json}.
  */
 public final class ShareOutJson {
-  private static final MathContext DIGITS = new MathContext(12);
-
   private final PrintedPaths paths;
 
   private ShareOutJson(PrintedPaths paths) {
@@ -37,38 +38,35 @@ public final class ShareOutJson {
   /**
    * One object.
    *
-   * @param title what was shared out
    * @param paths how files are called
    */
-  public static String of(
-      String title,
-      List<String> notes,
-      SharedOut out,
-      List<Purchase> purchases,
-      String currency,
-      PrintedPaths paths) {
+  public static String of(ShareOutTold all, String currency, PrintedPaths paths) {
     ShareOutJson told = new ShareOutJson(paths);
+    SharedOut out = all.out();
     return Json.text(
         json -> {
           json.put("format", 1);
           json.put("currency", currency);
-          json.put("of", title);
+          json.put("of", all.title());
           json.put("standing", word(out.standing().name()));
-          json.put("notes", notes);
+          json.put("notes", all.notes());
           json.put("costNow", exact(out.money().now()));
           json.put("costThen", exact(out.money().then()));
           json.put("costNotRounded", exact(out.money().least()));
           json.put("costOfPlenty", exact(out.money().plenty()));
-          list(json, "short", out.supplies(), one -> supply(json, one));
+          json.list("short", out.supplies(), one -> supply(json, one));
           amounts(json, "lacks", out.lacks());
-          list(json, "feeds", out.feeds(), one -> told.feed(json, one));
-          list(json, "toBuy", purchases, one -> purchase(json, one));
+          json.list("feeds", out.feeds(), one -> told.feed(json, one));
+          json.list("asRecorded", all.fixed(), one -> fixed(json, one));
+          json.list("toBuy", all.toBuy().goods(), one -> purchase(json, one, all.day()));
+          json.list("premixesToMake", all.toBuy().premixes(), one -> premix(json, one));
         });
   }
 
   private static void supply(Json json, SharedSupply one) {
     json.put("ingredient", one.supply().ingredient());
     json.put("kg", exact(one.supply().kg()));
+    json.put("inPremixes", exact(one.spared()));
     json.put("inStore", one.supply().inStore());
     json.put("perKg", exact(one.supply().perKg()));
     json.put("takenNow", exact(one.takenNow()));
@@ -94,15 +92,11 @@ public final class ShareOutJson {
     json.put("costThen", feed.settled().isPresent() ? exact(feed.costThen()) : null);
     amounts(json, "takesNow", feed.takesNow());
     amounts(json, "takesThen", feed.takesThen());
-    list(json, "lines", feed.settled().map(Settled::lines).orElse(List.of()), it -> line(json, it));
-    list(
-        json,
-        "limits",
-        feed.settled().map(Settled::limits).orElse(List.of()),
-        it -> limit(json, it));
+    json.list("lines", feed.settled().map(Settled::lines).orElse(List.of()), it -> line(json, it));
+    json.list(
+        "limits", feed.settled().map(Settled::limits).orElse(List.of()), it -> limit(json, it));
     json.put("labelAnew", feed.settled().map(Settled::labelAnew).orElse(List.of()));
-    list(
-        json,
+    json.list(
         "edits",
         feed.settled().map(its -> its.change().edits()).orElse(List.of()),
         it -> edit(json, it));
@@ -121,8 +115,8 @@ public final class ShareOutJson {
     json.put("line", line.name());
     json.put("now", exact(line.now()));
     json.put("then", exact(line.then()));
-    json.put("low", figure(line.low()));
-    json.put("high", figure(line.high()));
+    json.figure("low", line.low());
+    json.figure("high", line.high());
     json.put("bound", word(line.bound().name()));
   }
 
@@ -142,43 +136,41 @@ public final class ShareOutJson {
     json.put("text", edit.replacement());
   }
 
-  private static void purchase(Json json, Purchase one) {
-    json.put("ingredient", one.ingredient());
+  private static void purchase(Json json, Good one, LocalDate day) {
+    json.put("ingredient", one.name());
     json.put("needed", exact(one.needed()));
     json.put("kg", exact(one.lacking()));
-    json.put("perKg", figure(one.perKg()));
-    json.put("cost", one.perKg().isPresent() ? exact(one.money()) : null);
+    json.figure("perKg", one.perKg());
+    json.put(
+        "cost", one.perKg().isPresent() ? exact(one.lacking() * one.perKg().getAsDouble()) : null);
+    json.figure("pack", one.pack());
+    json.put("packs", one.packs().isPresent() ? BigDecimal.valueOf(one.packs().getAsLong()) : null);
+    json.put("ordered", exact(one.ordered()));
+    json.put("orderedCost", one.perKg().isPresent() ? exact(one.money()) : null);
+    json.put("supplier", one.ordering().flatMap(Ordering::supplier).orElse(null));
+    json.put("from", one.from().toString());
+    json.put("orderBy", one.orderBy().map(LocalDate::toString).orElse(null));
+    json.put("late", one.isLate(day));
+  }
+
+  private static void premix(Json json, ToMake one) {
+    json.put("premix", one.code());
+    json.put("kg", exact(one.kg()));
+    json.put("from", one.from().toString());
+    json.put("plannedLate", one.planned().orElse(null));
+  }
+
+  private static void fixed(Json json, FixedBatch one) {
+    json.put("batch", one.number());
+    json.put("code", one.code());
+    json.put("day", one.day().toString());
+    json.put("kg", exact(one.kg()));
+    amounts(json, "takes", one.takes());
   }
 
   private static void amounts(Json json, String key, Map<String, Double> kg) {
     json.object(key);
     kg.forEach((name, amount) -> json.put(name, exact(amount)));
     json.end();
-  }
-
-  private static <T> void list(Json json, String key, List<T> all, Consumer<T> keysOf) {
-    json.list(key);
-    for (T one : all) {
-      json.object();
-      keysOf.accept(one);
-      json.end();
-    }
-    json.end();
-  }
-
-  private static String word(String constant) {
-    return constant.toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  private static @Nullable BigDecimal figure(OptionalDouble figure) {
-    return figure.isPresent() ? exact(figure.getAsDouble()) : null;
-  }
-
-  private static @Nullable BigDecimal exact(double value) {
-    if (!Double.isFinite(value)) {
-      return null;
-    }
-    BigDecimal exact = new BigDecimal(value, DIGITS).stripTrailingZeros();
-    return exact.scale() < 0 ? exact.setScale(0) : exact;
   }
 }

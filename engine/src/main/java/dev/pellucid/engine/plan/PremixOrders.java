@@ -141,7 +141,7 @@ public final class PremixOrders {
     double share =
         other.parts().stream()
             .filter(part -> isOf(part, premix))
-            .mapToDouble(part -> part.share().part() + part.onTop().part())
+            .mapToDouble(ResolvedPremix.Part::weighed)
             .sum();
     double kg = order(other).batch().asDouble() * share;
     return Mass.of(kg, Grid.of(kg, kg).small());

@@ -18,14 +18,14 @@ final class InTurn implements Comparator<Planned> {
 
   @Override
   public int compare(Planned one, Planned other) {
-    return Comparator.comparing((Planned planned) -> planned.record().day())
+    return Comparator.comparing((Planned planned) -> planned.day())
         .thenComparing(this::depth)
-        .thenComparing(planned -> planned.record().number())
+        .thenComparing(planned -> planned.number())
         .compare(one, other);
   }
 
   private int depth(Planned planned) {
-    ResolvedPremix premix = premixes.get(planned.record().code());
+    ResolvedPremix premix = premixes.get(planned.order().code());
     return premix == null ? FEED : depth(premix);
   }
 

@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
@@ -32,10 +33,25 @@ public final class MaterialRequirements {
   private final Supply supply;
   private final Map<String, Map<String, FirstExpiredFirstOut>> taken = new TreeMap<>();
 
-  /** A planned batch and what it is to be made of. */
-  public record Planned(BatchRecord record, BatchTarget order) {
+  /**
+   * What is to be made, and of what.
+   *
+   * @param number of the batch; of a quantity that no record plans, what it is called
+   * @param record by which it is planned, where one is
+   */
+  public record Planned(
+      String number, LocalDate day, BatchTarget order, Optional<BatchRecord> record) {
+    /** A planned batch. */
+    public static Planned of(BatchRecord record, BatchTarget order) {
+      return new Planned(record.number(), record.day(), order, Optional.of(record));
+    }
+
     GoesInto goesInto(LocalDate today) {
-      return GoesInto.of(order, record.day(), today);
+      return GoesInto.of(order, day, today);
+    }
+
+    private List<Entry> entries() {
+      return record.map(BatchRecord::entries).orElse(List.of());
     }
   }
 
@@ -43,10 +59,15 @@ public final class MaterialRequirements {
    * What comes of the walk.
    *
    * @param taken what each batch takes, by its number and the name of the line
+   * @param spared kg of each ingredient that premixes which are there, or planned, bring into each
+   *     batch, by its number
    * @param left what is left after all of them
    */
   public record Ahead(
-      PurchaseList list, Map<String, Map<String, FirstExpiredFirstOut>> taken, Stock left) {
+      PurchaseList list,
+      Map<String, Map<String, FirstExpiredFirstOut>> taken,
+      Map<String, SortedMap<String, Double>> spared,
+      Stock left) {
     /** What a planned batch takes, by the name of the line. */
     public Map<String, FirstExpiredFirstOut> of(String number) {
       return taken.getOrDefault(number, Map.of());
@@ -84,33 +105,63 @@ public final class MaterialRequirements {
       Map<String, ResolvedPremix> premixes,
       Stock stock,
       LocalDate today) {
-    List<Planned> inOrder = new ArrayList<>(planned);
-    inOrder.sort(new InTurn(premixes));
+    return of(planned, List.of(), tables, premixes, stock, today);
+  }
+
+  /**
+   * The same where some take before others, whatever their days are.
+   *
+   * @param first those that take first, and all batches of premixes
+   */
+  public static Ahead of(
+      List<Planned> first,
+      List<Planned> then,
+      FeedTables tables,
+      Map<String, ResolvedPremix> premixes,
+      Stock stock,
+      LocalDate today) {
+    List<Planned> sooner = inOrder(first, premixes);
     List<BatchRecord> ofPremixes =
-        inOrder.stream()
-            .map(Planned::record)
+        sooner.stream()
+            .flatMap(one -> one.record().stream())
             .filter(record -> premixes.containsKey(record.code()))
             .toList();
     Coming coming = new Coming(ofPremixes);
-    return new MaterialRequirements(tables, premixes, today, stock.ofMade(), coming).ahead(inOrder);
+    return new MaterialRequirements(tables, premixes, today, stock.ofMade(), coming)
+        .ahead(sooner, inOrder(then, premixes));
   }
 
-  private Ahead ahead(List<Planned> inOrder) {
-    inOrder.forEach(one -> asks(one).forEach(ask -> putAside(one, ask)));
-    inOrder.forEach(one -> asks(one).forEach(ask -> take(one, ask)));
-    List<String> numbers = inOrder.stream().map(one -> one.record().number()).toList();
-    PastDate pastDate = new PastDate(tables, stock, inOrder, taken, today);
+  private static List<Planned> inOrder(
+      List<Planned> planned, Map<String, ResolvedPremix> premixes) {
+    List<Planned> inOrder = new ArrayList<>(planned);
+    inOrder.sort(new InTurn(premixes));
+    return inOrder;
+  }
+
+  private Ahead ahead(List<Planned> first, List<Planned> then) {
+    take(first);
+    take(then);
+    List<Planned> all = new ArrayList<>(first);
+    all.addAll(then);
+    List<String> numbers = all.stream().map(Planned::number).toList();
+    PastDate pastDate = new PastDate(tables, stock, all, taken, today);
     return new Ahead(
         new PurchaseList(numbers, supply.goods(), supply.premixes(), pastDate.lots()),
         taken,
+        supply.spared(),
         stock);
+  }
+
+  private void take(List<Planned> inOrder) {
+    inOrder.forEach(one -> asks(one).forEach(ask -> putAside(one, ask)));
+    inOrder.forEach(one -> asks(one).forEach(ask -> take(one, ask)));
   }
 
   private static List<Ask> asks(Planned planned) {
     Map<String, Ask> asks = new LinkedHashMap<>();
     for (TargetWeight ask : planned.order().asks()) {
       List<Entry> named =
-          planned.record().entries().stream()
+          planned.entries().stream()
               .filter(entry -> ask.material().isCalled(entry.line()))
               .filter(entry -> !entry.lot().isEmpty() || Bins.isFromBin(entry))
               .toList();
@@ -127,7 +178,7 @@ public final class MaterialRequirements {
     double each = ask.kg() / ask.named().size();
     double there = 0;
     for (Entry entry : ask.named()) {
-      Pick pick = named(entry, each, planned.record().day());
+      Pick pick = named(entry, each, planned.day());
       picks.add(pick);
       there += pick.kg();
     }
@@ -158,12 +209,14 @@ public final class MaterialRequirements {
 
   private void take(Planned planned, Ask ask) {
     GoesInto into = planned.goesInto(today);
-    if (ask.named().isEmpty()) {
-      supply.choose(ask.material(), ask.kg(), into).ifPresent(choice -> took(planned, ask, choice));
+    FirstExpiredFirstOut named = chosen(planned).get(ask.material().name());
+    if (named == null) {
+      supply
+          .take(ask.material(), ask.kg(), into, planned.number())
+          .ifPresent(choice -> took(planned, ask, choice));
+    } else {
+      supply.need(ask.material(), ask.kg(), named.shortfall(), into, planned.number());
     }
-    FirstExpiredFirstOut choice = chosen(planned).get(ask.material().name());
-    double lacks = choice == null ? ask.kg() : choice.shortfall();
-    supply.need(ask.material(), ask.kg(), lacks, into, planned.record().number());
   }
 
   private void took(Planned planned, Ask ask, FirstExpiredFirstOut choice) {
@@ -171,6 +224,6 @@ public final class MaterialRequirements {
   }
 
   private Map<String, FirstExpiredFirstOut> chosen(Planned planned) {
-    return taken.computeIfAbsent(planned.record().number(), none -> new LinkedHashMap<>());
+    return taken.computeIfAbsent(planned.number(), none -> new LinkedHashMap<>());
   }
 }

@@ -49,7 +49,7 @@ final class PastDate {
   List<Spoiling> lots() {
     LocalDate end = today.plusDays(DAYS);
     for (Planned one : planned) {
-      end = one.record().day().isAfter(end) ? one.record().day() : end;
+      end = one.day().isAfter(end) ? one.day() : end;
     }
     Bins bins = new Bins(tables);
     List<Spoiling> lots = new ArrayList<>();
@@ -69,8 +69,8 @@ final class PastDate {
     List<String> wouldTake = new ArrayList<>();
     for (Planned one : planned) {
       if (isFor(lot, one)) {
-        boolean inTime = !one.record().day().isAfter(until);
-        (inTime ? couldTake : wouldTake).add(one.record().number());
+        boolean inTime = !one.day().isAfter(until);
+        (inTime ? couldTake : wouldTake).add(one.number());
       }
     }
     Optional<Price> price = tables.price(lot.ingredient(), today);
@@ -100,8 +100,7 @@ final class PastDate {
             .filter(ask -> ask.material().isCalled(lot.ingredient()))
             .mapToDouble(BatchTarget.TargetWeight::kg)
             .sum();
-    FirstExpiredFirstOut choice =
-        taken.getOrDefault(one.record().number(), Map.of()).get(lot.ingredient());
+    FirstExpiredFirstOut choice = taken.getOrDefault(one.number(), Map.of()).get(lot.ingredient());
     double ofLot =
         choice == null
             ? 0
@@ -110,7 +109,7 @@ final class PastDate {
                 .mapToDouble(Pick::kg)
                 .sum();
     return asked - ofLot > Closeness.to(asked)
-        && !lot.received().isAfter(one.record().day())
+        && !lot.received().isAfter(one.day())
         && Passing.hindrance(lot, one.goesInto(today)).isEmpty();
   }
 }

@@ -37,6 +37,7 @@ public record PurchaseList(
   /**
    * An ingredient; masses in kg.
    *
+   * @param name by which recipes call it
    * @param needed by all batches, and by the premixes that are to be made for them
    * @param lacking what of it no lot gives that is passed, dry and good on the day of the batch
    * @param from the first day on which it lacks, or on which it is needed where nothing lacks
@@ -45,6 +46,7 @@ public record PurchaseList(
    * @param ordering how it is ordered, where that is told
    */
   public record Good(
+      String name,
       String title,
       double needed,
       double lacking,
@@ -85,6 +87,22 @@ public record PurchaseList(
       return lacking > 0 && days.isPresent()
           ? Optional.of(from.minusDays(days.getAsLong()))
           : Optional.empty();
+    }
+
+    /** Whether an order of a day comes too late. */
+    public boolean isLate(LocalDate today) {
+      return orderBy().filter(today::isAfter).isPresent();
+    }
+
+    /** The day on which an order of a day comes, where the days that it takes are told. */
+    public Optional<LocalDate> comes(LocalDate ordered) {
+      OptionalLong days = ordering.map(Ordering::leadDays).orElse(OptionalLong.empty());
+      return days.isPresent() ? Optional.of(ordered.plusDays(days.getAsLong())) : Optional.empty();
+    }
+
+    /** Money for what is to be ordered; nothing where no price is told. */
+    public double money() {
+      return ordered() * perKg.orElse(0);
     }
 
     public OptionalDouble perPack() {

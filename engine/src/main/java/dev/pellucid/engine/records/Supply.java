@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
@@ -28,6 +29,7 @@ final class Supply {
   private final Map<String, Need> goods = new TreeMap<>();
   private final Map<String, Material.Single> singles = new TreeMap<>();
   private final Map<String, Need> toMake = new TreeMap<>();
+  private final Map<String, SortedMap<String, Double>> spared = new TreeMap<>();
 
   Supply(
       FeedTables tables,
@@ -42,8 +44,19 @@ final class Supply {
     this.coming = coming;
   }
 
-  /** Takes what is to be taken first; absent where the folder keeps none of it. */
-  Optional<FirstExpiredFirstOut> choose(Material material, double kg, GoesInto into) {
+  /**
+   * Takes what is to be taken first, and writes down what is needed; absent where the folder keeps
+   * none of it.
+   *
+   * @param batch for which it is needed
+   */
+  Optional<FirstExpiredFirstOut> take(Material material, double kg, GoesInto into, String batch) {
+    Optional<FirstExpiredFirstOut> choice = choose(material, kg, into);
+    need(material, kg, choice.map(FirstExpiredFirstOut::shortfall).orElse(kg), into, batch);
+    return choice;
+  }
+
+  private Optional<FirstExpiredFirstOut> choose(Material material, double kg, GoesInto into) {
     return material.byKind(
         single ->
             FirstExpiredFirstOut.of(single.ingredient(), kg, into, tables, stock).map(this::take),
@@ -95,17 +108,34 @@ final class Supply {
   /** What lacks of a premix comes of batches planned too late, else it is to be made in time. */
   private void make(ResolvedPremix premix, double kg, double lacks, GoesInto into, String batch) {
     double rest = lacks - coming.late(premix, lacks, into.day());
+    spare(premix, kg - rest, spared.computeIfAbsent(batch, none -> new TreeMap<>()));
     toMake.computeIfAbsent(premix.code(), none -> new Need()).add(kg, rest, into.day(), batch);
     if (rest <= Closeness.to(kg)) {
       return;
     }
     GoesInto made = GoesInto.of(premix, rest, into.day(), today);
     for (ResolvedPremix.Part part : premix.parts()) {
-      double of = (part.share().part() + part.onTop().part()) * rest;
-      double partLacks =
-          choose(part.material(), of, made).map(FirstExpiredFirstOut::shortfall).orElse(of);
-      need(part.material(), of, partLacks, made, batch);
+      take(part.material(), part.weighed() * rest, made, batch);
     }
+  }
+
+  /** What a premix that is there, or planned, need not be made of for a batch. */
+  private static void spare(ResolvedPremix premix, double kg, SortedMap<String, Double> spared) {
+    for (ResolvedPremix.Part part : premix.parts()) {
+      double of = part.weighed() * kg;
+      Runnable spare =
+          part.material()
+              .byKind(
+                  single -> () -> spared.merge(single.ingredient().name(), of, Double::sum),
+                  premixed -> () -> spare(premixed.premix(), of, spared),
+                  reworked -> () -> {});
+      spare.run();
+    }
+  }
+
+  /** kg of each ingredient that premixes spare each batch, by its number. */
+  Map<String, SortedMap<String, Double>> spared() {
+    return spared;
   }
 
   /** In the order in which they are to be ordered. */
@@ -122,6 +152,7 @@ final class Supply {
     Ingredient ingredient = single.ingredient();
     OptionalDouble perKg = single.price().stream().mapToDouble(Price::perKg).findFirst();
     return new PurchaseList.Good(
+        ingredient.name(),
         ingredient.title(),
         need.needed(),
         need.lacking(),

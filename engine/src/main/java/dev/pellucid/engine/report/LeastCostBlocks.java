@@ -122,8 +122,18 @@ final class LeastCostBlocks {
     if (free.isEmpty()) {
       return;
     }
+    blocks.add(new Heading("Lines that are free", false));
+    blocks.add(table(free, decimals));
+    blocks.add(new Picture(pictures.shares(free)));
+    if (!fixed.isEmpty()) {
+      blocks.add(new Words("Not free: " + String.join(", ", fixed) + "."));
+    }
+  }
+
+  /** Shares of lines, now and then. */
+  static Table table(List<LineMove> lines, int decimals) {
     List<List<String>> rows = new ArrayList<>();
-    for (LineMove line : free) {
+    for (LineMove line : lines) {
       rows.add(
           List.of(
               line.name(),
@@ -133,22 +143,16 @@ final class LeastCostBlocks {
               LeastCostWords.within(line),
               LeastCostWords.standing(line, decimals)));
     }
-    blocks.add(new Heading("Lines that are free", false));
-    blocks.add(
-        new Table(
-            List.of(
-                column("Line"),
-                figures("Now, %"),
-                figures("Then, %"),
-                figures("Moved"),
-                figures("May be"),
-                column("Stands")),
-            rows,
-            false));
-    blocks.add(new Picture(pictures.shares(free)));
-    if (!fixed.isEmpty()) {
-      blocks.add(new Words("Not free: " + String.join(", ", fixed) + "."));
-    }
+    return new Table(
+        List.of(
+            column("Line"),
+            figures("Now, %"),
+            figures("Then, %"),
+            figures("Moved"),
+            figures("May be"),
+            column("Stands")),
+        rows,
+        false);
   }
 
   static Column column(String head) {

@@ -47,8 +47,7 @@ final class LeastCostMoney {
   /** {@code 63.18 EUR/t less, 253 EUR a month}; or more. */
   String saved(Costs costs) {
     double saves = costs.savesPerTonne();
-    String way = saves < 0 ? " more" : " less";
-    String tonne = perTonne(Math.abs(saves)) + " " + currency + "/t" + way;
+    String tonne = moreOrLess(-saves);
     return costs.tonnesPerMonth().isPresent()
         ? tonne
             + ", "
@@ -57,6 +56,12 @@ final class LeastCostMoney {
             + currency
             + " a month"
         : tonne;
+  }
+
+  /** {@code 1.71 EUR/t less}; or more. */
+  String moreOrLess(double more) {
+    String tonne = perTonne(Math.abs(more));
+    return tonne + " " + currency + "/t" + (more < 0 ? " less" : " more");
   }
 
   /** {@code 8.40 EUR/t}. */

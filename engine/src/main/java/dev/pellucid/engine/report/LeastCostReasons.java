@@ -263,8 +263,8 @@ final class LeastCostReasons {
     blocks.add(
         new Words(
             "It costs "
-                + money.tonneWords(more)
-                + " more, "
+                + money.moreOrLess(more)
+                + ", "
                 + String.join(" and ", told)
                 + ": "
                 + String.join(", ", LeastCostMoney.moves(next.lines()))

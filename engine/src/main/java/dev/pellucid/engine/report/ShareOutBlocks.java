@@ -1,16 +1,12 @@
 package dev.pellucid.engine.report;
 
-import static dev.pellucid.engine.report.LeastCostBlocks.column;
-import static dev.pellucid.engine.report.LeastCostBlocks.figures;
-
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Points;
-import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Words;
-import dev.pellucid.engine.sharing.Purchase;
+import dev.pellucid.engine.sharing.ShareOutTold;
 import dev.pellucid.engine.sharing.SharedOut;
 import dev.pellucid.engine.sharing.SharedOut.Money;
 import dev.pellucid.engine.sharing.SharedOut.SharedFeed;
@@ -34,17 +30,21 @@ final class ShareOutBlocks {
     this.feeds = new ShareOutFeeds(currency);
   }
 
-  List<Block> of(List<String> notes, SharedOut out, List<Purchase> purchases) {
+  List<Block> of(ShareOutTold told) {
+    SharedOut out = told.out();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Words(verdict(out)));
-    if (!notes.isEmpty()) {
-      blocks.add(new Points(notes));
+    if (!told.notes().isEmpty()) {
+      blocks.add(new Points(told.notes()));
     }
     supplies.unmade(out, blocks);
     costs(out.money(), blocks);
     supplies.shortOnes(out, blocks);
     feeds.together(out, blocks);
-    purchases(purchases, blocks);
+    feeds.fixed(told, blocks);
+    PurchaseBlocks purchases = new PurchaseBlocks(told.day(), currency, told.toBuy());
+    purchases.toDo(blocks);
+    purchases.needed(blocks);
     for (SharedFeed one : out.feeds()) {
       feeds.alone(one, blocks);
     }
@@ -65,18 +65,13 @@ final class ShareOutBlocks {
     }
     boolean any = out.supplies().stream().anyMatch(one -> one.worth().isPresent());
     String all = "All can be made: " + ShareOutWords.mass(kg) + of;
-    boolean over = out.supplies().stream().anyMatch(ShareOutBlocks::isOver);
+    boolean over = out.supplies().stream().anyMatch(SharedSupply::isOver);
     return all
         + (any
             ? "; what is short is shared out so that all together cost least."
             : over
                 ? "; the cheapest recipes leave enough of what is short."
                 : "; nothing is short.");
-  }
-
-  /** Whether the recipes as they stand would take more than there is. */
-  private static boolean isOver(SharedSupply one) {
-    return one.takenNow() > one.supply().kg();
   }
 
   private void costs(Money money, List<Block> blocks) {
@@ -93,37 +88,5 @@ final class ShareOutBlocks {
 
   private String money(double money) {
     return Figures.fixed(money, 2) + " " + currency;
-  }
-
-  private void purchases(List<Purchase> purchases, List<Block> blocks) {
-    List<List<String>> rows = new ArrayList<>();
-    double sum = 0;
-    for (Purchase one : purchases) {
-      if (one.isSome()) {
-        sum += one.money();
-        rows.add(
-            List.of(
-                one.ingredient(),
-                ShareOutWords.kg(one.needed()),
-                ShareOutWords.kg(Math.max(0, one.needed() - one.lacking())),
-                ShareOutWords.kg(one.lacking()),
-                one.perKg().isPresent() ? Figures.fixed(one.money(), 2) : "-"));
-      }
-    }
-    if (rows.isEmpty()) {
-      return;
-    }
-    rows.add(List.of("All", "", "", "", Figures.fixed(sum, 2)));
-    blocks.add(new Heading("What is to be bought", false));
-    blocks.add(
-        new Table(
-            List.of(
-                column("Ingredient"),
-                figures("Needed, kg"),
-                figures("In store"),
-                figures("To buy, kg"),
-                figures(currency)),
-            rows,
-            true));
   }
 }

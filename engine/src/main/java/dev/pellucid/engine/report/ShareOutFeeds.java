@@ -5,13 +5,14 @@ import static dev.pellucid.engine.report.LeastCostBlocks.figures;
 
 import dev.pellucid.engine.leastcost.Advice.LineMove;
 import dev.pellucid.engine.leastcost.Portion.Settled;
-import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Verbatim;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.engine.sharing.FixedBatch;
+import dev.pellucid.engine.sharing.ShareOutTold;
 import dev.pellucid.engine.sharing.SharedOut;
 import dev.pellucid.engine.sharing.SharedOut.SharedFeed;
 import dev.pellucid.engine.sharing.SharedOut.SharedSupply;
@@ -47,6 +48,32 @@ final class ShareOutFeeds {
     blocks.add(new Table(columns, rows, false));
   }
 
+  /** Batches that are made as they are recorded; nothing where there are none. */
+  void fixed(ShareOutTold told, List<Block> blocks) {
+    if (told.fixed().isEmpty()) {
+      return;
+    }
+    List<Column> columns = new ArrayList<>();
+    columns.add(column("Batch"));
+    columns.add(figures("Made"));
+    List<SharedSupply> supplies = told(told.out());
+    supplies.forEach(one -> columns.add(figures(one.supply().ingredient() + ", kg")));
+    List<List<String>> rows = new ArrayList<>();
+    for (FixedBatch batch : told.fixed()) {
+      List<String> row = new ArrayList<>();
+      row.add(batch.number());
+      row.add(ShareOutWords.mass(batch.kg()));
+      for (SharedSupply one : supplies) {
+        row.add(ShareOutWords.kg(batch.takes().getOrDefault(one.supply().ingredient(), 0.0)));
+      }
+      rows.add(row);
+    }
+    blocks.add(new Heading("Re-balanced batches, made as their records say", false));
+    blocks.add(new Table(columns, rows, false));
+    blocks.add(
+        new Words("What they take is taken off what there is before anything is shared out."));
+  }
+
   /** Those that someone is short of, as many as a page has room for; all where they are few. */
   private static List<SharedSupply> told(SharedOut out) {
     List<SharedSupply> told = new ArrayList<>();
@@ -55,7 +82,7 @@ final class ShareOutFeeds {
       boolean isShort =
           one.worth().isPresent()
               || out.lacks().containsKey(one.supply().ingredient())
-              || one.takenNow() > one.supply().kg();
+              || one.isOver();
       if (told.size() < MOST && (few || isShort)) {
         told.add(one);
       }
@@ -90,7 +117,8 @@ final class ShareOutFeeds {
       blocks.add(new Words("The recipe stays as it is."));
       return;
     }
-    lines(settled.lines(), blocks);
+    List<LineMove> moved = settled.lines().stream().filter(LeastCostMoney::isMoved).toList();
+    blocks.add(LeastCostBlocks.table(moved, LeastCostMoney.decimals(settled.lines())));
     List<String> points = new ArrayList<>();
     settled.limits().forEach(one -> points.add(words.limit(one)));
     settled.labelAnew().forEach(one -> points.add("label to print anew: " + one));
@@ -98,33 +126,5 @@ final class ShareOutFeeds {
       blocks.add(new Points(points));
     }
     blocks.add(new Verbatim(LeastCostDiff.of(settled.change())));
-  }
-
-  private static void lines(List<LineMove> lines, List<Block> blocks) {
-    int decimals = LeastCostMoney.decimals(lines);
-    List<List<String>> rows = new ArrayList<>();
-    for (LineMove line : lines) {
-      if (LeastCostMoney.isMoved(line)) {
-        rows.add(
-            List.of(
-                line.name(),
-                Figures.fixed(line.now(), decimals),
-                Figures.fixed(line.then(), decimals),
-                LeastCostMoney.signed(line.moved(), decimals),
-                LeastCostWords.within(line),
-                LeastCostWords.standing(line, decimals)));
-      }
-    }
-    blocks.add(
-        new Table(
-            List.of(
-                column("Line"),
-                figures("Now, %"),
-                figures("Then, %"),
-                figures("Moved"),
-                figures("May be"),
-                column("Stands")),
-            rows,
-            false));
   }
 }

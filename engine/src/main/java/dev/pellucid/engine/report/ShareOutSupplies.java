@@ -4,6 +4,7 @@ import static dev.pellucid.engine.report.LeastCostBlocks.column;
 import static dev.pellucid.engine.report.LeastCostBlocks.figures;
 
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Table;
@@ -79,30 +80,42 @@ final class ShareOutSupplies {
     if (out.supplies().isEmpty()) {
       return;
     }
+    boolean premixes = out.supplies().stream().anyMatch(one -> one.spared() > SOME);
     List<List<String>> rows = new ArrayList<>();
-    for (SharedSupply one : out.supplies()) {
-      rows.add(
-          List.of(
-              one.supply().ingredient() + (one.supply().inStore() ? " (store)" : ""),
-              ShareOutWords.kg(one.supply().kg()),
-              ShareOutWords.kg(one.takenNow()),
-              ShareOutWords.kg(one.taken()),
-              ShareOutWords.kg(one.left()),
-              one.worth().map(it -> Figures.fixed(it.perKg() * TONNE, 2)).orElse("0")));
+    out.supplies().forEach(one -> rows.add(row(one, premixes)));
+    List<Column> columns = new ArrayList<>();
+    columns.add(column("Ingredient"));
+    columns.add(figures("There, kg"));
+    if (premixes) {
+      columns.add(figures("In premixes"));
     }
+    columns.add(figures("As it stands"));
+    columns.add(figures("Shared out"));
+    columns.add(figures("Left"));
+    columns.add(figures(currency + " for a tonne more"));
     blocks.add(new Heading("What there is only so much of", false));
-    blocks.add(
-        new Table(
-            List.of(
-                column("Ingredient"),
-                figures("There, kg"),
-                figures("As it stands"),
-                figures("Shared out"),
-                figures("Left"),
-                figures(currency + " for a tonne more")),
-            rows,
-            false));
+    blocks.add(new Table(columns, rows, false));
+    if (premixes) {
+      blocks.add(
+          new Words(
+              "In premixes is what batches of premixes bring that are made or planned already: it"
+                  + " is there beside the rest, for the feeds that hold them."));
+    }
     worths(out, blocks);
+  }
+
+  private static List<String> row(SharedSupply one, boolean premixes) {
+    List<String> row = new ArrayList<>();
+    row.add(one.supply().ingredient() + (one.supply().inStore() ? " (store)" : ""));
+    row.add(ShareOutWords.kg(one.supply().kg()));
+    if (premixes) {
+      row.add(ShareOutWords.kg(one.spared()));
+    }
+    row.add(ShareOutWords.kg(one.takenNow()));
+    row.add(ShareOutWords.kg(one.taken()));
+    row.add(ShareOutWords.kg(one.left()));
+    row.add(one.worth().map(it -> Figures.fixed(it.perKg() * TONNE, 2)).orElse("0"));
+    return row;
   }
 
   private void worths(SharedOut out, List<Block> blocks) {

@@ -2,8 +2,7 @@ package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.html.Inline;
 import dev.pellucid.engine.report.Block.Title;
-import dev.pellucid.engine.sharing.Purchase;
-import dev.pellucid.engine.sharing.SharedOut;
+import dev.pellucid.engine.sharing.ShareOutTold;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,19 +21,14 @@ public final class ShareOutText {
     public static final Pages NONE = new Pages("", "", "");
   }
 
-  /**
-   * All of it.
-   *
-   * @param title what was shared out: {@code plan december}
-   * @param notes what a person should know first
-   */
-  public Pages of(String title, List<String> notes, SharedOut out, List<Purchase> purchases) {
+  /** All of it. */
+  public Pages of(ShareOutTold told) {
     List<Block> page = new ArrayList<>();
-    page.add(new Title("Shared out,", title));
-    page.addAll(blocks.of(notes, out, purchases));
+    page.add(new Title("Shared out,", told.title()));
+    page.addAll(blocks.of(told));
     return new Pages(
         new TextPage().render(page),
         new MarkdownPage().render(page),
-        new HtmlPage().render("Shared out, " + title, MORE, page));
+        new HtmlPage().render("Shared out, " + told.title(), MORE, page));
   }
 }

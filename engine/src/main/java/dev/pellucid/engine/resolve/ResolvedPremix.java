@@ -114,7 +114,12 @@ public record ResolvedPremix(
    * @param share its share as it is in the premix, stability overage included
    * @param onTop handling overage, weighed on top of 100 %
    */
-  public record Part(Material material, Share designed, Share share, Share onTop, Span name) {}
+  public record Part(Material material, Share designed, Share share, Share onTop, Span name) {
+    /** kg that are weighed of it for one kg of the premix. */
+    public double weighed() {
+      return share.part() + onTop.part();
+    }
+  }
 
   /** {@code vitamin-c 100 mg/kg from ascorbyl-phosphate-35}; the amount in the nutrient's base. */
   public record Supply(Nutrient nutrient, double amount, String from, SupplyLine written) {}

@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** What is wanted and what there is as one task. */
+/**
+ * What is wanted and what there is as one task. What premixes bring that are there already counts
+ * as if there were so much more, for those that they go into.
+ */
 final class Joining {
   private Joining() {}
 
@@ -21,7 +24,7 @@ final class Joining {
     List<Scarce> scarce = new ArrayList<>();
     for (int s = 0; s < supplies.size(); s++) {
       Supply one = supplies.get(s);
-      double kg = Math.max(0, one.kg() - reserved[s]);
+      double kg = Math.max(0, one.kg() + spared(wanted, one, LocalDate.MIN) - reserved[s]);
       scarce.add(new Scarce(one.ingredient(), kg, until(wanted, one), Double.POSITIVE_INFINITY));
     }
     return new JointTask(wanted.stream().map(Wanted::made).toList(), scarce);
@@ -31,11 +34,17 @@ final class Joining {
     List<Until> until = new ArrayList<>();
     for (Map.Entry<LocalDate, Double> day : supply.lasting().entrySet()) {
       double spoilt = supply.kg() - day.getValue();
+      double before = spared(wanted, supply, LocalDate.MIN) - spared(wanted, supply, day.getKey());
       List<Double> parts = wanted.stream().map(one -> one.from(day.getKey())).toList();
       if (spoilt > 0 && parts.stream().anyMatch(part -> part > 0)) {
-        until.add(new Until(spoilt, parts));
+        until.add(new Until(spoilt + before, parts));
       }
     }
     return until;
+  }
+
+  /** What premixes bring into what is made from a day on. */
+  static double spared(List<Wanted> wanted, Supply supply, LocalDate from) {
+    return wanted.stream().mapToDouble(one -> one.spared(supply.ingredient(), from)).sum();
   }
 }

@@ -87,9 +87,16 @@ final class MostMade {
       row[i] =
           place.day().isBefore(from) || all <= 0
               ? 0
-              : sparing.taken(place.feed(), supply.ingredient()) / all;
+              : Math.max(0, perKg(place, supply.ingredient(), all));
     }
     return Constraint.of(row, Double.NEGATIVE_INFINITY, Math.max(0, kg));
+  }
+
+  /** What one kg takes beside what premixes bring that are there. */
+  private double perKg(Place place, String ingredient, double all) {
+    Due due = due(place);
+    double spared = due.kg() > 0 ? due.spared(ingredient) / due.kg() : 0;
+    return sparing.taken(place.feed(), ingredient) / all - spared;
   }
 
   private List<Wanted> made(Optimum optimum) {

@@ -7,12 +7,12 @@ import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.JointAnswer;
 import dev.pellucid.engine.optimise.JointOptimiser;
 import dev.pellucid.engine.optimise.JointTask;
-import dev.pellucid.engine.optimise.JointTask.Made;
 import dev.pellucid.engine.optimise.JointTask.Scarce;
 import dev.pellucid.engine.optimise.JointTask.Until;
 import dev.pellucid.engine.optimise.Requirement.OfStock;
 import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.sharing.SharedOut.Standing;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -177,11 +177,14 @@ final class Settling {
     for (int s = 0; s < over.length; s++) {
       Scarce scarce = task.scarce().get(s);
       List<Double> takes = new ArrayList<>();
+      double unspared = 0;
       for (int f = 0; f < some.size(); f++) {
-        Made made = some.get(f).made();
-        takes.add(Takes.most(made, settled.get(f).tried().orElseThrow(), scarce.ingredient()));
+        Wanted one = some.get(f);
+        String name = scarce.ingredient();
+        takes.add(Takes.most(one.made(), settled.get(f).tried().orElseThrow(), name));
+        unspared += one.spared(name, LocalDate.MIN) - one.spared(name, settled.get(f).feed());
       }
-      over[s] = over(scarce, takes) - NOISE * 2 * scarce.kg();
+      over[s] = over(scarce, takes) + unspared - NOISE * 2 * scarce.kg();
     }
     return over;
   }

@@ -101,12 +101,24 @@ public record SharedOut(
    *
    * @param takenNow kg that the recipes as they stand would take for what is made
    * @param taken kg that they take then
+   * @param spared kg of it that premixes bring which are there already
    * @param worth of a kg more; empty where none is short of it
    */
-  public record SharedSupply(Supply supply, double takenNow, double taken, Optional<Worth> worth) {
+  public record SharedSupply(
+      Supply supply, double takenNow, double taken, double spared, Optional<Worth> worth) {
+    /** What may be taken of it, what premixes bring that are there included. */
+    public double there() {
+      return supply.kg() + spared;
+    }
+
     /** What is left of it. */
     public double left() {
-      return Math.max(0, supply.kg() - taken);
+      return Math.max(0, there() - taken);
+    }
+
+    /** Whether the recipes as they stand would take more than there is. */
+    public boolean isOver() {
+      return takenNow > there();
     }
   }
 
@@ -118,5 +130,10 @@ public record SharedOut(
    * @param to kg until which it holds
    * @param probed kg more with which it was solved again, to see that it is so
    */
-  public record Worth(double perKg, double from, double to, double probed) {}
+  public record Worth(double perKg, double from, double to, double probed) {
+    /** The same told without so many kg that are there for some alone. */
+    Worth without(double kg) {
+      return new Worth(perKg, Math.max(0, from - kg), Math.max(0, to - kg), probed);
+    }
+  }
 }

@@ -27,6 +27,12 @@ final class Takes {
     return made.all(slopes, slopes.taken(ingredient)).now();
   }
 
+  /** Of one, what premixes bring of it. */
+  static double premixed(Made made, ComputedFeed feed, String ingredient) {
+    Slopes slopes = new Slopes(feed);
+    return made.all(slopes, slopes.premixed(ingredient)).now();
+  }
+
   /** Of all, kg by name; what comes back in rework is taken from nowhere. */
   static SortedMap<String, Double> all(Made made, ComputedFeed feed) {
     Slopes slopes = new Slopes(feed);

@@ -11,6 +11,7 @@ import dev.pellucid.engine.sharing.SharedOut.SharedFeed;
 import dev.pellucid.engine.sharing.SharedOut.SharedSupply;
 import dev.pellucid.engine.sharing.SharedOut.Standing;
 import dev.pellucid.engine.sharing.SharedOut.Worth;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -104,15 +105,20 @@ final class Told {
       String name = supplies.get(s).ingredient();
       double now = 0;
       double then = 0;
-      for (SharedFeed one : feeds) {
+      double spared = 0;
+      for (int f = 0; f < feeds.size(); f++) {
+        SharedFeed one = feeds.get(f);
         now += one.takesNow().getOrDefault(name, 0.0);
         then += one.takesThen().getOrDefault(name, 0.0);
+        spared +=
+            one.settled().isPresent() ? made.get(f).spared(name, one.settled().get().feed()) : 0;
       }
+      double more = Joining.spared(made, supplies.get(s), LocalDate.MIN);
       Optional<Worth> worth =
           standing == Standing.ALL_MADE && found != null && solver != null
-              ? new WorthOfMore(solver, found).of(s)
+              ? new WorthOfMore(solver, found).of(s).map(it -> it.without(more))
               : Optional.empty();
-      all.add(new SharedSupply(supplies.get(s), now, then, worth));
+      all.add(new SharedSupply(supplies.get(s), now, then, spared, worth));
     }
     return all;
   }

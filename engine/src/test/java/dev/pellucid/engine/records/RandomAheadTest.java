@@ -64,7 +64,7 @@ class RandomAheadTest {
       BatchRecord record = Optional.ofNullable(tables.batches().get(batch.number())).orElseThrow();
       uses.addAll(uses(batch));
       if (!batch.made()) {
-        planned.add(new Planned(record, order(store, batch, tables, premixes)));
+        planned.add(Planned.of(record, order(store, batch, tables, premixes)));
       }
     }
     Ahead ahead =

@@ -1,6 +1,8 @@
 package dev.pellucid.engine.sharing;
 
 import dev.pellucid.engine.Example;
+import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.compute.Row;
 import dev.pellucid.engine.folder.Texts;
 import dev.pellucid.engine.linear.Solver;
 import dev.pellucid.engine.optimise.Free;
@@ -18,6 +20,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 
@@ -69,7 +72,22 @@ final class RandomPlans {
     for (int i = 0; i < days; i++) {
       due.add(new Due(Plans.DAY.plusDays(5 + 7L * i), 200 + random.nextInt(60) * 100, ""));
     }
-    return new Wanted(plans.posed(code), counted, due);
+    Wanted drawn = new Wanted(plans.posed(code), counted, due);
+    return random.nextInt(2) == 0 ? drawn : drawn.sparing(i -> premixes(drawn, i));
+  }
+
+  /** A part of its premixes is there; sometimes all, and more. */
+  private SortedMap<String, Double> premixes(Wanted drawn, int i) {
+    double part = 1.3 * random.nextDouble();
+    ComputedFeed feed = drawn.posed().recipe().feed().orElseThrow();
+    double kg = drawn.due().get(i).kg() * (drawn.isBagged() ? 1 / feed.bagged() : 0.01);
+    SortedMap<String, Double> spared = new TreeMap<>();
+    for (Row row : feed.rows()) {
+      if (row.line().material().premixed().isPresent()) {
+        spared.merge(row.ingredient().name(), part * kg * row.kgRichest(), Double::sum);
+      }
+    }
+    return spared;
   }
 
   /** Of one to three ingredients, less than all would take who had plenty; sometimes too little. */
@@ -80,7 +98,7 @@ final class RandomPlans {
       one.takesThen().forEach((name, kg) -> takes.merge(name, kg, Double::sum));
     }
     List<String> names = new ArrayList<>(takes.keySet());
-    names.removeIf(name -> takes.getOrDefault(name, 0.0) < 20 || !isFree(name));
+    names.removeIf(name -> takes.getOrDefault(name, 0.0) < 20 || !isFree(name) && !isSpared(name));
     Collections.shuffle(names, random);
     int many = 1 + random.nextInt(3);
     for (String name : names.subList(0, Math.min(many, names.size()))) {
@@ -103,6 +121,12 @@ final class RandomPlans {
       }
     }
     return false;
+  }
+
+  private boolean isSpared(String name) {
+    return wanted.stream()
+        .flatMap(one -> one.due().stream())
+        .anyMatch(due -> due.spared().getOrDefault(name, 0.0) > 0);
   }
 
   /** What all take at least, whatever it costs. */
