@@ -17,6 +17,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Recalls in the example folder, from the question to what is written and done. */
 class RecallTest {
@@ -155,6 +157,21 @@ class RecallTest {
                 + FEED
                 + ".yaml cannot be read"),
         recall(copy, "", FEED).problem());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "prices/", "plans/", "ingredients/", "premixes/", "lots/", "limits/", "", "x/."
+      })
+  void aRecordThatNobodyReadsIsNamed(String place) throws IOException {
+    SlippedFolder.withRecords(copy);
+    String moved = place + FEED + ".yaml";
+    Files.createDirectories(copy.resolve(moved).getParent());
+    Files.move(copy.resolve("batches/" + FEED + ".yaml"), copy.resolve(moved));
+    RecallReport report = recall(copy, LOT, "");
+    assertTrue(report.text().contains("*** THIS LIST MAY NOT BE WHOLE ***"), report.text());
+    assertTrue(report.notWhole().orElse("").contains(moved + " "), report::text);
   }
 
   private static RecallReport recall(Path folder, String lot, String batch) throws IOException {

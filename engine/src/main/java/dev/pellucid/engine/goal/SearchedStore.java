@@ -19,6 +19,7 @@ import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.Plural;
 import dev.pellucid.text.PrintedPaths;
+import dev.pellucid.text.RecordName;
 import dev.pellucid.text.SourceFile;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -153,7 +154,7 @@ final class SearchedStore {
   /** Names what was not opened and could be, or could hold, a file of lots or records. */
   private void passedOver() {
     for (Passed passed : folder.passedOver()) {
-      if (passed.path().isEmpty() || isInStore(passed.path())) {
+      if (passed.path().isEmpty() || isInStore(passed.path()) || passed.mayBeOfStore()) {
         findings.add(passed.finding());
         unsearched.add(new Unsearched.File(passed.path(), passed.why().words()));
       }
@@ -168,7 +169,8 @@ final class SearchedStore {
     boolean misplaced =
         folder.has(path)
             && !(path.endsWith(".yaml") && Stream.of(BATCHES, LOTS).anyMatch(path::startsWith));
-    return isInStore(path) && (finding.severity() == Severity.ERROR || misplaced);
+    boolean error = finding.severity() == Severity.ERROR;
+    return isInStore(path) ? error || misplaced : error && isRecord(path);
   }
 
   /** Whether people take a path for one of lots or records, whatever its capitals and signs. */
@@ -200,12 +202,12 @@ final class SearchedStore {
             read.contains(path) || (path.startsWith(LOTS) && finding.severity() == Severity.ERROR);
         findings.add(finding);
         if (told.add(path)) {
-          unsearched.add(new Unsearched.File(path, inPart ? "has an error" : CLOSED));
+          String why = inPart ? "has an error" : isInStore(path) ? CLOSED : astray(path);
+          unsearched.add(new Unsearched.File(path, why));
         }
       } else if (TablesReader.isMisplaced(finding) && told.add(path)) {
         findings.add(finding);
-        unsearched.add(
-            new Unsearched.File(path, "is in no place where data is read, and may be a record"));
+        unsearched.add(new Unsearched.File(path, astray(path)));
       }
     }
     for (String path : paths(BATCHES)) {
@@ -213,6 +215,17 @@ final class SearchedStore {
         unsearched.add(new Unsearched.File(path, CLOSED));
       }
     }
+  }
+
+  private static String astray(String path) {
+    return isRecord(path)
+        ? "looks like a batch record and lies in no place where records are read: move it to "
+            + BATCHES
+        : "is in no place where data is read, and may be a record or a file of lots";
+  }
+
+  private static boolean isRecord(String path) {
+    return RecordName.of(path.substring(path.lastIndexOf('/') + 1)).isPresent();
   }
 
   private Optional<BatchTarget> order(BatchRecord record) {
