@@ -49,6 +49,50 @@ class RecallTest {
     assertTrue(lines.stream().anyMatch(line -> line.startsWith(start)), () -> start + lines);
   }
 
+  /** Who reads no further than the head, the stop and the calls knows enough to begin. */
+  @Test
+  void theHeadCountsAsTheTablesDo() throws IOException {
+    List<String> lines = recall(Example.whole(), LOT, "").text().lines().toList();
+    assertShown(lines, "May hold it                 no batch that was made, as far as records tell; and 1");
+    assertShown(lines, "Out, of those that hold it  3 bags, 75 kg, to 2 parties: Withybeck Fish Farm, Re");
+    assertShown(lines.subList(0, 40), "Telephone ____________________ called on ____________ at");
+  }
+
+  @Test
+  void nobodyIsNotSaidWhereSomebodyMayBe() throws IOException {
+    SlippedFolder.withRecords(copy)
+        .with("batches/" + FEED + ".yaml", "size: 100 kg", "size: 100 kg\nweighed: [");
+    List<String> torn = recall(copy, LOT, "").text().lines().toList();
+    assertShown(torn, "Nobody by name, as far as could be searched; see What was searched.");
+    assertShown(torn, "Out, of those that hold it  nothing, as far as could be searched");
+  }
+
+  @Test
+  void whoGotItWithoutAPartyIsNotNobody() throws IOException {
+    SlippedFolder.withRecords(copy)
+        .with("batches/" + FEED + ".yaml", "to: Withybeck Fish Farm, ", "")
+        .with("batches/" + FEED + ".yaml", "to: Reedmere Ponds, ", "");
+    RecallReport report = recall(copy, LOT, "");
+    List<String> lines = report.text().lines().toList();
+    assertShown(lines, "Nobody by name, as far as could be searched");
+    assertShown(lines, "Out, of those that hold it  3 bags, 75 kg, and no record tells to whom");
+  }
+
+  /** The fault may have come in with what it was made of, and others have that too. */
+  @ParameterizedTest
+  @ValueSource(strings = {PREMIX, FEED})
+  void aBatchThatIsRecalledLeadsToItsSuppliers(String number) throws IOException {
+    RecallReport report = recall(Example.whole(), number, "");
+    assertShown(
+        report.text().lines().toList(),
+        number.equals(PREMIX)
+            ? "Brackenlode Minerals  S1-26-031  5530           SE1-9042  selenite-1  certain"
+            : "Skerrivane Fish Meal     OIL-97      88240          FO-3301     fish-oil");
+    assertTrue(report.json().contains("\"supplierLot\": \"S1-26-031\""), report.json());
+    assertEquals(List.of(), RecallSchema.told(report.json()));
+    assertFalse(recall(Example.whole(), LOT, "").text().contains("If the fault came in"));
+  }
+
   @Test
   void aBatchTellsWhatIsInItToo() throws IOException {
     RecallReport report = recall(Example.whole(), "", FEED);
@@ -69,7 +113,7 @@ class RecallTest {
     SlippedFolder folder = SlippedFolder.withRecords(copy);
     String text = recall(copy, LOT, "").text();
     String states = between(text, "in place of its line inspection:\n", "Write this");
-    String decided = between(text, FEED + ".yaml\n", "\nCALL: ");
+    String decided = between(text, FEED + ".yaml\n", "\nDoes it add up?");
     folder.with(
         LOTS,
         "quantity: 5 kg\n    inspection: passed\n",

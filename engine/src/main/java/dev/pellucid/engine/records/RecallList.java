@@ -1,7 +1,10 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.records.Recall.Affected;
+import dev.pellucid.engine.records.Recall.Amount;
 import dev.pellucid.engine.records.Recall.Answer;
+import dev.pellucid.engine.records.Recall.Limit;
+import dev.pellucid.engine.records.Recall.Moved;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +18,7 @@ import java.util.TreeSet;
  *
  * @param house the name of the folder
  * @param day on which it is asked
+ * @param otherDay another day that could be thought of, in words; empty where there is none
  * @param origins what is in it, where a batch is recalled
  * @param files by number, the file of a lot or of a record, as it is called
  * @param premixes the codes of premixes
@@ -25,6 +29,7 @@ import java.util.TreeSet;
 public record RecallList(
     String house,
     LocalDate day,
+    Optional<String> otherDay,
     Answer answer,
     Optional<Recall.Origins> origins,
     SortedMap<String, String> files,
@@ -39,6 +44,21 @@ public record RecallList(
 
   public RecallTally tally() {
     return RecallTally.of(answer);
+  }
+
+  /** Whether each delivery of a batch with it names who got it. */
+  public boolean namesEveryParty() {
+    return answer.notFollowed().stream().noneMatch(one -> one.limit() == Limit.PARTY_NOT_TOLD);
+  }
+
+  /** What left of batches that hold it, or may, to somebody whom no record names. */
+  public Amount toUnnamed(boolean certain) {
+    return answer.batches().stream()
+        .filter(one -> one.certain() == certain)
+        .flatMap(one -> one.delivered().stream())
+        .filter(moved -> moved.party().isBlank())
+        .map(Moved::amount)
+        .reduce(Amount.NONE, Amount::plus);
   }
 
   /** The number of what is recalled. */

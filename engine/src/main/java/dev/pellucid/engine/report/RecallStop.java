@@ -41,7 +41,8 @@ final class RecallStop {
       blocks.add(
           new Words(
               held.isEmpty()
-                  ? "Nothing of it is left in the store, as far as records tell."
+                  ? "Nothing of it is left in the store, as far as "
+                      + (told.unsearched().isEmpty() ? "records tell." : "could be searched.")
                   : "All of it that is left is stopped already."));
     } else {
       blocks.add(new Words("Lock these up, and put them on hold:"));
@@ -56,7 +57,15 @@ final class RecallStop {
     }
     bins(told.answer().stop().bins(), blocks);
     planned(told.answer().stop().planned(), blocks);
-    write(hold, blocks);
+  }
+
+  /** What to write where, once all is stopped and called. */
+  void write(List<Block> blocks) {
+    List<Left> hold = told.answer().stop().hold();
+    if (!hold.isEmpty()) {
+      blocks.add(new Heading("WRITE: then no sheet and no proposal takes any of it", false));
+      write(hold, blocks);
+    }
   }
 
   private static final String REWORK =
