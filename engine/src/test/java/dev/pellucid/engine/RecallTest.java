@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.engine.goal.RecallReport;
+import dev.pellucid.engine.goal.TraceReport;
 import dev.pellucid.engine.outcome.RecallSchema;
 import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
@@ -18,6 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Recalls in the example folder, from the question to what is written and done. */
@@ -53,8 +55,10 @@ class RecallTest {
   @Test
   void theHeadCountsAsTheTablesDo() throws IOException {
     List<String> lines = recall(Example.whole(), LOT, "").text().lines().toList();
-    assertShown(lines, "May hold it                 no batch that was made, as far as records tell; and 1");
-    assertShown(lines, "Out, of those that hold it  3 bags, 75 kg, to 2 parties: Withybeck Fish Farm, Re");
+    assertShown(
+        lines, "May hold it                 no batch that was made, as far as records tell; and 1");
+    assertShown(
+        lines, "Out, of those that hold it  3 bags, 75 kg, to 2 parties: Withybeck Fish Farm, Re");
     assertShown(lines.subList(0, 40), "Telephone ____________________ called on ____________ at");
   }
 
@@ -167,6 +171,42 @@ class RecallTest {
     }
   }
 
+  /** What people say on the telephone. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "SE1 9042|did you mean SE1-9042?",
+        "SE19042|did you mean SE1-9042?",
+        "SE1\u20139042|did you mean SE1-9042?",
+        "SEl-9042|did you mean SE1-9042?",
+        "S\u04151-9042|did you mean SE1-9042?",
+        "CF-31 2026-11-18 1|did you mean CF-31-2026-11-18-1?",
+        "s1 26 031|it is the supplier's number of lot SE1-9042",
+        "5530|it is the delivery note of lot SE1-9042",
+        "DN-114|with that delivery note went batch CF-31-2026-11-18-1",
+        "selenite-1|it is an ingredient, with lot SE1-9042",
+        "MIN-WW|it is a code, with batch MIN-WW-2026-11-12-1",
+        "9042|it is a part of SE1-9042"
+      })
+  void anotherNumberLeadsToTheRightOne(String asked, String told) throws IOException {
+    assertEquals(
+        Optional.of("no lot or batch of this folder has the number " + asked + "; " + told),
+        recall(Example.whole(), asked, "").problem());
+  }
+
+  @Test
+  void aRecordInAWrongPlaceIsNotTakenForAnotherBatch() throws IOException {
+    SlippedFolder.withRecords(copy);
+    Files.move(copy.resolve("batches/" + FEED + ".yaml"), copy.resolve("prices/" + FEED + ".yaml"));
+    String problem = recall(copy, FEED, "").problem().orElse("");
+    assertTrue(
+        problem.startsWith("the record of " + FEED + " is in no place where records are read; not"),
+        problem);
+    TraceReport traced = OwnFolder.trace(copy, PrintedPaths.BELOW_FOLDER, LOT, "");
+    assertTrue(traced.text().contains("  prices/" + FEED + ".yaml looks like a batch record"));
+  }
+
   @Test
   void withoutANumberItSaysWhatToGive() throws IOException {
     String ask = recall(Example.whole(), "", "").problem().orElse("");
@@ -205,9 +245,7 @@ class RecallTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {
-        "prices/", "plans/", "ingredients/", "premixes/", "lots/", "limits/", "", "x/."
-      })
+      strings = {"prices/", "plans/", "ingredients/", "premixes/", "lots/", "limits/", "", "x/."})
   void aRecordThatNobodyReadsIsNamed(String place) throws IOException {
     SlippedFolder.withRecords(copy);
     String moved = place + FEED + ".yaml";

@@ -8,9 +8,9 @@ import java.util.regex.Pattern;
 
 /**
  * The name of a file that begins with the number of a batch, whatever it ends in: {@code
- * CG-36-2027-03-31-1.txt}. Such a file may be the record of that batch, and a record that lies where
- * nobody reads it is missing in every recall. It may also be a photo or a signed sheet that belongs
- * to a record.
+ * CG-36-2027-03-31-1.txt}. Such a file may be the record of that batch, and a record that lies
+ * where nobody reads it is missing in every recall. It may also be a photo or a signed sheet that
+ * belongs to a record.
  *
  * @param number of the batch, in capitals
  * @param code of its recipe or premix, in capitals

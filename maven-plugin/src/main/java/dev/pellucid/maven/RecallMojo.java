@@ -44,8 +44,9 @@ public final class RecallMojo extends FolderGoal {
   private @Nullable String batch;
 
   /**
-   * The day that stands on the list and in the lines to write, as 2027-03-31, where it is typed with
-   * the question. Else it is today: a day that pom.xml fixes for other goals does not count here.
+   * The day that stands on the list and in the lines to write, as 2027-03-31, where it is typed
+   * with the question. Else it is today: a day that pom.xml fixes for other goals does not count
+   * here.
    *
    * @since 0.1.0
    */
@@ -74,8 +75,7 @@ public final class RecallMojo extends FolderGoal {
     }
     refuseLinkOut(recall, "pellucid.recall");
     PrintedPaths paths = paths(folder);
-    RecallReport report =
-        Pellucid.recall(feeds(folder), paths, asked(), words(lot), words(batch));
+    RecallReport report = Pellucid.recall(feeds(folder), paths, asked(), words(lot), words(batch));
     Paint paint = MavenPaint.now();
     report
         .findings()
@@ -92,8 +92,7 @@ public final class RecallMojo extends FolderGoal {
   }
 
   private AskedOn asked() throws MojoExecutionException {
-    Optional<LocalDate> given =
-        day == null ? Optional.empty() : Optional.of(Console.day(day));
+    Optional<LocalDate> given = day == null ? Optional.empty() : Optional.of(Console.day(day));
     boolean isTyped = typed != null && typed.containsKey("pellucid.day");
     return isTyped
         ? AskedOn.of(given, Optional.empty(), Console.day(null))

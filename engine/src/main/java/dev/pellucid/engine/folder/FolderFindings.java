@@ -103,8 +103,7 @@ public final class FolderFindings {
   private static Finding ofStore(String path, String what, String place, String stem) {
     return Finding.warning(
             NEAR, place(path), "this file is not read, and by its name it is " + what)
-        .helping(
-            "name it " + place + stem + ".yaml if it is one, else move it out of the folder");
+        .helping("name it " + place + stem + ".yaml if it is one, else move it out of the folder");
   }
 
   /** A point at the end of a sentence would be taken for its own. */

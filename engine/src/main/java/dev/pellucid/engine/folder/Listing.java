@@ -2,8 +2,8 @@ package dev.pellucid.engine.folder;
 
 import dev.pellucid.engine.folder.Passed.Why;
 import dev.pellucid.finding.Finding;
-import dev.pellucid.text.Unseen;
 import dev.pellucid.text.RecordName;
+import dev.pellucid.text.Unseen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

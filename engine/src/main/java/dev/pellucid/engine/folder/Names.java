@@ -89,7 +89,8 @@ final class Names {
     return files.stream()
         .map(Names::ofFile)
         .anyMatch(
-            name -> name.equalsIgnoreCase(code + ".recipe") || name.equalsIgnoreCase(code + ".premix"));
+            name ->
+                name.equalsIgnoreCase(code + ".recipe") || name.equalsIgnoreCase(code + ".premix"));
   }
 
   /** Whether the record of a batch is where records are read, whatever its capitals. */

@@ -43,8 +43,9 @@ public record Passed(String path, Why why, Finding finding) {
     boolean has = batch().filter(of -> Names.hasRecord(of.number(), files)).isPresent();
     return switch (why) {
       case COPY -> has || original().filter(files::contains).isPresent();
-      case RECORD -> batch().filter(of -> !of.mayBeRecord()).stream()
-          .anyMatch(of -> has || !Names.isMade(of.code(), files));
+      case RECORD ->
+          batch().filter(of -> !of.mayBeRecord()).stream()
+              .anyMatch(of -> has || !Names.isMade(of.code(), files));
       case LINK, CLOSED, NEAR, LOTS, SPECIAL, UNSEEN -> false;
     };
   }

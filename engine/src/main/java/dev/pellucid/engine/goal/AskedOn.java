@@ -22,8 +22,7 @@ public record AskedOn(LocalDate day, LocalDate clock, Optional<LocalDate> fixed)
    *
    * @param typed with the question
    */
-  public static AskedOn of(
-      Optional<LocalDate> typed, Optional<LocalDate> fixed, LocalDate clock) {
+  public static AskedOn of(Optional<LocalDate> typed, Optional<LocalDate> fixed, LocalDate clock) {
     return new AskedOn(typed.orElse(clock), clock, typed.isPresent() ? Optional.empty() : fixed);
   }
 

@@ -57,8 +57,7 @@ public final class RecallGoal {
       return new RecallReport(
           Optional.empty(), Optional.of(String.join("; ", all)), store.findings());
     }
-    return new RecallReport(
-        Optional.of(list(number, missed)), Optional.empty(), store.findings());
+    return new RecallReport(Optional.of(list(number, missed)), Optional.empty(), store.findings());
   }
 
   private RecallList list(String number, List<String> missed) {

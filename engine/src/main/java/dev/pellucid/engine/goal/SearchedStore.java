@@ -111,9 +111,15 @@ final class SearchedStore {
     if (isTorn(number)) {
       return Optional.of(torn(number));
     }
-    List<String> near = NearNames.of(number, tracer.numbers());
-    String meant = Meant.question(near).map(asked -> "; " + asked).orElse("");
-    return Optional.of("no lot or batch of this folder has the number " + number + meant);
+    if (unsearched.stream().anyMatch(one -> one.isRecordOf(number))) {
+      return Optional.of("the record of " + number + " is in no place where records are read");
+    }
+    String none = "no lot or batch of this folder has the number " + number;
+    return Optional.of(
+        OtherNumbers.sentence(tables, tracer.numbers(), number)
+            .or(() -> Meant.question(NearNames.of(number, tracer.numbers())))
+            .map(more -> none + "; " + more)
+            .orElse(none));
   }
 
   /** Why a number that is known is not that of a batch; empty where it is. */

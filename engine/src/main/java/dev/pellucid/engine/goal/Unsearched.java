@@ -1,12 +1,16 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.text.PrintedPaths;
+import dev.pellucid.text.RecordName;
 import dev.pellucid.text.Unseen;
 
 /** What could hold an answer and could not be searched. */
 sealed interface Unsearched {
   /** Which it is and why, for a reader who knows files by these paths. */
   String sentence(PrintedPaths paths);
+
+  /** Whether it may be the record of a batch, by its name. */
+  boolean isRecordOf(String number);
 
   /**
    * A file or folder.
@@ -20,6 +24,13 @@ sealed interface Unsearched {
       String called = Unseen.shownOnOneLine(paths.of(path));
       return (called.isEmpty() ? "the folder itself" : called) + " " + why;
     }
+
+    @Override
+    public boolean isRecordOf(String number) {
+      return RecordName.of(path.substring(path.lastIndexOf('/') + 1))
+          .filter(name -> name.number().equalsIgnoreCase(number.strip()))
+          .isPresent();
+    }
   }
 
   /** A recipe or premix that no file tells of. */
@@ -27,6 +38,11 @@ sealed interface Unsearched {
     @Override
     public String sentence(PrintedPaths paths) {
       return code + " has no recipe or premix that can be read";
+    }
+
+    @Override
+    public boolean isRecordOf(String number) {
+      return false;
     }
   }
 }

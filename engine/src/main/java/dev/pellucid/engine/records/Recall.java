@@ -345,7 +345,9 @@ public final class Recall {
       steps = List.copyOf(steps);
     }
 
-    /** What was bought of it: those that are in it for certain first, batches made here left out. */
+    /**
+     * What was bought of it: those that are in it for certain first, batches made here left out.
+     */
     public List<Origin> lots() {
       List<Origin> all = new ArrayList<>();
       back.holds().forEach(one -> all.add(new Origin(one.thing(), true)));

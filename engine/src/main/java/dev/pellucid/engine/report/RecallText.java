@@ -41,7 +41,7 @@ public final class RecallText {
               + " returned: of its batch.",
           "This list is as good as the records. Ask the people who made and loaded these batches.");
 
-  /** So many parties are told by name in the head. */
+  /** So many are told by name in the head. */
   private static final int FEW = 6;
 
   private final RecallList told;
@@ -66,7 +66,7 @@ public final class RecallText {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Title("Recall of " + told.number(), ""));
     if (!told.unsearched().isEmpty()) {
-      blocks.add(new Stamp("THIS LIST MAY NOT BE WHOLE", NOT_WHOLE));
+      blocks.add(new Stamp("THIS LIST MAY NOT BE WHOLE", notSearched()));
     }
     blocks.add(new Facts(head()));
     RecallStop stop = new RecallStop(told);
@@ -86,8 +86,16 @@ public final class RecallText {
 
   private static final String UNSURE = "as far as could be searched";
 
-  private static final List<String> NOT_WHOLE =
-      List.of("something could not be searched; it is told below, under What was searched");
+  /** The first of them, so that nobody has to look for what to mend. */
+  private List<String> notSearched() {
+    List<String> all = told.unsearched();
+    List<String> first = new ArrayList<>();
+    all.stream().limit(FEW).forEach(one -> first.add("not searched: " + one));
+    if (all.size() > FEW) {
+      first.add("and " + (all.size() - FEW) + " more, under What was searched");
+    }
+    return first;
+  }
 
   private List<Fact> head() {
     List<Fact> facts = new ArrayList<>();
@@ -123,7 +131,9 @@ public final class RecallText {
         told.answer().stop().planned().stream().filter(one -> one.certain() == certain).count();
     return planned == 0
         ? ""
-        : "; and " + Plural.of((int) planned, "planned batch", "planned batches") + ", not to be made";
+        : "; and "
+            + Plural.of((int) planned, "planned batch", "planned batches")
+            + ", not to be made";
   }
 
   private String may(Part part) {

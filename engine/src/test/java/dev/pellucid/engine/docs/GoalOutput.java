@@ -182,7 +182,11 @@ final class GoalOutput {
   private String recall() throws IOException {
     RecallReport report =
         Pellucid.recall(
-            folder.state(), PrintedPaths.BELOW_FOLDER, AskedOn.today(DocFolder.DAY), given("lot"), given("batch"));
+            folder.state(),
+            PrintedPaths.BELOW_FOLDER,
+            AskedOn.today(DocFolder.DAY),
+            given("lot"),
+            given("batch"));
     report.write(folder.root().resolve(TARGET).resolve("recall"));
     return told(report.problem(), report.text());
   }

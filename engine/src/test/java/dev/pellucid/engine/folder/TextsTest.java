@@ -210,7 +210,8 @@ class TextsTest {
     file("catfish/CG-36.recipe", "x");
     file(path, "x");
     String told = FindingText.of(listed().findings());
-    assertTrue(told.startsWith(path + ":1:1: warning: this file is not read, and by its name"), told);
+    assertTrue(
+        told.startsWith(path + ":1:1: warning: this file is not read, and by its name"), told);
     assertEquals(List.of(path), listed().passedOver().stream().map(Passed::path).toList());
   }
 
