@@ -21,7 +21,8 @@ final class Astray {
     boolean record =
         kind.filter(it -> it == DataFileKind.BATCHES).isEmpty() && isRecord(file.relative());
     boolean lots = kind.filter(it -> it == DataFileKind.LOTS).isEmpty() && has(file, LOTS_KEY);
-    if (!record && !lots || kind.filter(it -> !it.isFolder() || isOf(file, it)).isPresent()) {
+    boolean placed = kind.filter(it -> !it.isFolder() || isOf(file, it)).isPresent();
+    if (placed || !(record || lots)) {
       return Optional.empty();
     }
     return Optional.of((lots ? Places.LOTS : Places.BATCHES) + "/");

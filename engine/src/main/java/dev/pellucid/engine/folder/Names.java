@@ -105,7 +105,7 @@ final class Names {
     String name = ofFile(path).toLowerCase(Locale.ROOT);
     return TEXT.matcher(name).matches()
         && (LOTS_WORD.matcher(name).matches()
-            || path.startsWith(LOTS) && YEAR.matcher(name).lookingAt());
+            || (path.startsWith(LOTS) && YEAR.matcher(name).lookingAt()));
   }
 
   /** The last part of a path. */
