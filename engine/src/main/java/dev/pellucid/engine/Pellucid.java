@@ -2,6 +2,7 @@ package dev.pellucid.engine;
 
 import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.goal.AskedOn;
 import dev.pellucid.engine.goal.CheckGoal;
 import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.engine.goal.CheckReports;
@@ -283,13 +284,13 @@ public final class Pellucid {
    * Tells of a lot or a batch what to stop and whom to call; writes nothing.
    *
    * @param paths how files are called in the answer
-   * @param day that stands on it
+   * @param day which one stands on it
    * @param lot the number of a lot, or of a batch made here; empty for none
    * @param batch the number of a batch, to see what is in it too; empty for none
    * @throws IOException where the disk fails
    */
   public static RecallReport recall(
-      FolderState folder, PrintedPaths paths, LocalDate day, String lot, String batch)
+      FolderState folder, PrintedPaths paths, AskedOn day, String lot, String batch)
       throws IOException {
     return folder.open(texts -> RecallGoal.of(texts, day, lot, batch, paths));
   }

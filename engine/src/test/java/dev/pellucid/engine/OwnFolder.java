@@ -1,5 +1,6 @@
 package dev.pellucid.engine;
 
+import dev.pellucid.engine.goal.AskedOn;
 import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.engine.goal.CheckReports;
 import dev.pellucid.engine.goal.ExplainReport;
@@ -82,6 +83,6 @@ public final class OwnFolder {
 
   public static RecallReport recall(
       Path root, PrintedPaths paths, LocalDate day, String lot, String batch) throws IOException {
-    return Pellucid.recall(FolderState.at(root), paths, day, lot, batch);
+    return Pellucid.recall(FolderState.at(root), paths, AskedOn.today(day), lot, batch);
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.pellucid.engine.check.SlippedFolder;
 import dev.pellucid.engine.goal.RecallReport;
+import dev.pellucid.engine.goal.TraceReport;
 import dev.pellucid.engine.outcome.RecallSchema;
 import dev.pellucid.text.PrintedPaths;
 import java.io.IOException;
@@ -17,6 +18,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Recalls in the example folder, from the question to what is written and done. */
 class RecallTest {
@@ -47,6 +51,52 @@ class RecallTest {
     assertTrue(lines.stream().anyMatch(line -> line.startsWith(start)), () -> start + lines);
   }
 
+  /** Who reads no further than the head, the stop and the calls knows enough to begin. */
+  @Test
+  void theHeadCountsAsTheTablesDo() throws IOException {
+    List<String> lines = recall(Example.whole(), LOT, "").text().lines().toList();
+    assertShown(
+        lines, "May hold it                 no batch that was made, as far as records tell; and 1");
+    assertShown(
+        lines, "Out, of those that hold it  3 bags, 75 kg, to 2 parties: Withybeck Fish Farm, Re");
+    assertShown(lines.subList(0, 40), "Telephone ____________________ called on ____________ at");
+  }
+
+  @Test
+  void nobodyIsNotSaidWhereSomebodyMayBe() throws IOException {
+    SlippedFolder.withRecords(copy)
+        .with("batches/" + FEED + ".yaml", "size: 100 kg", "size: 100 kg\nweighed: [");
+    List<String> torn = recall(copy, LOT, "").text().lines().toList();
+    assertShown(torn, "Nobody by name, as far as could be searched; see What was searched.");
+    assertShown(torn, "Out, of those that hold it  nothing, as far as could be searched");
+  }
+
+  @Test
+  void whoGotItWithoutAPartyIsNotNobody() throws IOException {
+    SlippedFolder.withRecords(copy)
+        .with("batches/" + FEED + ".yaml", "to: Withybeck Fish Farm, ", "")
+        .with("batches/" + FEED + ".yaml", "to: Reedmere Ponds, ", "");
+    RecallReport report = recall(copy, LOT, "");
+    List<String> lines = report.text().lines().toList();
+    assertShown(lines, "Nobody by name, as far as could be searched");
+    assertShown(lines, "Out, of those that hold it  3 bags, 75 kg, and no record tells to whom");
+  }
+
+  /** The fault may have come in with what it was made of, and others have that too. */
+  @ParameterizedTest
+  @ValueSource(strings = {PREMIX, FEED})
+  void aBatchThatIsRecalledLeadsToItsSuppliers(String number) throws IOException {
+    RecallReport report = recall(Example.whole(), number, "");
+    assertShown(
+        report.text().lines().toList(),
+        number.equals(PREMIX)
+            ? "Brackenlode Minerals  S1-26-031  5530           SE1-9042  selenite-1  certain"
+            : "Skerrivane Fish Meal     OIL-97      88240          FO-3301     fish-oil");
+    assertTrue(report.json().contains("\"supplierLot\": \"S1-26-031\""), report.json());
+    assertEquals(List.of(), RecallSchema.told(report.json()));
+    assertFalse(recall(Example.whole(), LOT, "").text().contains("If the fault came in"));
+  }
+
   @Test
   void aBatchTellsWhatIsInItToo() throws IOException {
     RecallReport report = recall(Example.whole(), "", FEED);
@@ -67,7 +117,7 @@ class RecallTest {
     SlippedFolder folder = SlippedFolder.withRecords(copy);
     String text = recall(copy, LOT, "").text();
     String states = between(text, "in place of its line inspection:\n", "Write this");
-    String decided = between(text, FEED + ".yaml\n", "\nCALL: ");
+    String decided = between(text, FEED + ".yaml\n", "\nDoes it add up?");
     folder.with(
         LOTS,
         "quantity: 5 kg\n    inspection: passed\n",
@@ -121,6 +171,42 @@ class RecallTest {
     }
   }
 
+  /** What people say on the telephone. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "SE1 9042|did you mean SE1-9042?",
+        "SE19042|did you mean SE1-9042?",
+        "SE1\u20139042|did you mean SE1-9042?",
+        "SEl-9042|did you mean SE1-9042?",
+        "S\u04151-9042|did you mean SE1-9042?",
+        "CF-31 2026-11-18 1|did you mean CF-31-2026-11-18-1?",
+        "s1 26 031|it is the supplier's number of lot SE1-9042",
+        "5530|it is the delivery note of lot SE1-9042",
+        "DN-114|with that delivery note went batch CF-31-2026-11-18-1",
+        "selenite-1|it is an ingredient, with lot SE1-9042",
+        "MIN-WW|it is a code, with batch MIN-WW-2026-11-12-1",
+        "9042|it is a part of SE1-9042"
+      })
+  void anotherNumberLeadsToTheRightOne(String asked, String told) throws IOException {
+    assertEquals(
+        Optional.of("no lot or batch of this folder has the number " + asked + "; " + told),
+        recall(Example.whole(), asked, "").problem());
+  }
+
+  @Test
+  void aRecordInAWrongPlaceIsNotTakenForAnotherBatch() throws IOException {
+    SlippedFolder.withRecords(copy);
+    Files.move(copy.resolve("batches/" + FEED + ".yaml"), copy.resolve("prices/" + FEED + ".yaml"));
+    String problem = recall(copy, FEED, "").problem().orElse("");
+    assertTrue(
+        problem.startsWith("the record of " + FEED + " is in no place where records are read; not"),
+        problem);
+    TraceReport traced = OwnFolder.trace(copy, PrintedPaths.BELOW_FOLDER, LOT, "");
+    assertTrue(traced.text().contains("  prices/" + FEED + ".yaml looks like a batch record"));
+  }
+
   @Test
   void withoutANumberItSaysWhatToGive() throws IOException {
     String ask = recall(Example.whole(), "", "").problem().orElse("");
@@ -155,6 +241,19 @@ class RecallTest {
                 + FEED
                 + ".yaml cannot be read"),
         recall(copy, "", FEED).problem());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"prices/", "plans/", "ingredients/", "premixes/", "lots/", "limits/", "", "x/."})
+  void aRecordThatNobodyReadsIsNamed(String place) throws IOException {
+    SlippedFolder.withRecords(copy);
+    String moved = place + FEED + ".yaml";
+    Files.createDirectories(copy.resolve(moved).getParent());
+    Files.move(copy.resolve("batches/" + FEED + ".yaml"), copy.resolve(moved));
+    RecallReport report = recall(copy, LOT, "");
+    assertTrue(report.text().contains("*** THIS LIST MAY NOT BE WHOLE ***"), report.text());
+    assertTrue(report.notWhole().orElse("").contains(moved + " "), report::text);
   }
 
   private static RecallReport recall(Path folder, String lot, String batch) throws IOException {

@@ -1,6 +1,7 @@
 package dev.pellucid.maven;
 
 import dev.pellucid.engine.Pellucid;
+import dev.pellucid.engine.goal.AskedOn;
 import dev.pellucid.engine.goal.RecallReport;
 import dev.pellucid.show.FindingText;
 import dev.pellucid.show.Paint;
@@ -8,6 +9,9 @@ import dev.pellucid.text.PrintedPaths;
 import dev.pellucid.text.Unseen;
 import java.io.File;
 import java.io.IOException;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Properties;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
@@ -40,13 +44,18 @@ public final class RecallMojo extends FolderGoal {
   private @Nullable String batch;
 
   /**
-   * The day that stands on the list and in the lines to write, as 2027-03-31. Today's where none is
-   * given.
+   * The day that stands on the list and in the lines to write, as 2027-03-31, where it is typed
+   * with the question. Else it is today: a day that pom.xml fixes for other goals does not count
+   * here.
    *
    * @since 0.1.0
    */
   @Parameter(property = "pellucid.day")
   private @Nullable String day;
+
+  /** What was typed with the question. */
+  @Parameter(defaultValue = "${session.userProperties}", readonly = true)
+  private @Nullable Properties typed;
 
   /**
    * Where recall.txt, recall.html and recall.json go.
@@ -66,8 +75,7 @@ public final class RecallMojo extends FolderGoal {
     }
     refuseLinkOut(recall, "pellucid.recall");
     PrintedPaths paths = paths(folder);
-    RecallReport report =
-        Pellucid.recall(feeds(folder), paths, Console.day(day), words(lot), words(batch));
+    RecallReport report = Pellucid.recall(feeds(folder), paths, asked(), words(lot), words(batch));
     Paint paint = MavenPaint.now();
     report
         .findings()
@@ -81,6 +89,14 @@ public final class RecallMojo extends FolderGoal {
     if (report.notWhole().isPresent()) {
       throw new MojoFailureException(report.notWhole().get());
     }
+  }
+
+  private AskedOn asked() throws MojoExecutionException {
+    Optional<LocalDate> given = day == null ? Optional.empty() : Optional.of(Console.day(day));
+    boolean isTyped = typed != null && typed.containsKey("pellucid.day");
+    return isTyped
+        ? AskedOn.of(given, Optional.empty(), Console.day(null))
+        : AskedOn.of(Optional.empty(), given, Console.day(null));
   }
 
   private static String words(@Nullable String number) {

@@ -72,8 +72,7 @@ final class LotFindings {
     Finding finding =
         Finding.error(
             UNKNOWN_BATCH, number.span(), shown(number.text()) + " is not a batch of this folder");
-    return KeyFindings.suggesting(finding, number, earlier, "there are ")
-        .helping(otherwise);
+    return KeyFindings.suggesting(finding, number, earlier, "there are ").helping(otherwise);
   }
 
   static Finding record(Span place, String sentence, String help) {

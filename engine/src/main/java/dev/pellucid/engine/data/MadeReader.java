@@ -140,7 +140,9 @@ final class MadeReader {
     Optional<Scalar> batch = block.text(BatchVocabulary.BEGUN_WITH_BATCH);
     OptionalDouble kg =
         figures.positive(block.text(BatchVocabulary.BEGUN_WITH_WEIGHT), Extent.WEIGHT);
-    return batch.isPresent() && kg.isPresent() && names.isBefore(batch.get(), number, Earlier.PART_BAG, remarks)
+    return batch.isPresent()
+            && kg.isPresent()
+            && names.isBefore(batch.get(), number, Earlier.PART_BAG, remarks)
         ? Optional.of(new BegunWith(batch.get().text(), kg.getAsDouble(), batch.get().span()))
         : Optional.empty();
   }

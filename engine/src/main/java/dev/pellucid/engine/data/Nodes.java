@@ -116,7 +116,7 @@ final class Nodes {
     List<DataFile> in = new ArrayList<>();
     // The sign behind the slash ends the folder in the order of paths.
     for (DataFile file : files.subMap(folder + "/", folder + "0").values()) {
-      if (Places.isYaml(file.relative())) {
+      if (Places.isYaml(file.relative()) && Astray.belongs(file).isEmpty()) {
         in.add(file);
       }
     }
@@ -130,7 +130,8 @@ final class Nodes {
   List<Finding> misplaced() {
     List<Finding> misplaced = new ArrayList<>();
     for (DataFile file : files.values()) {
-      if (DataFileKind.of(file.relative()).isEmpty() && !OtherPrograms.own(file)) {
+      boolean placed = DataFileKind.of(file.relative()).isPresent();
+      if (Astray.belongs(file).isPresent() || (!placed && !OtherPrograms.own(file))) {
         misplaced.add(Places.misplaced(file));
       }
     }

@@ -7,6 +7,7 @@ import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** The places of data files, which alone say what a file tells. */
 final class Places {
@@ -33,6 +34,12 @@ final class Places {
     Finding finding =
         Finding.warning(
             MISPLACED, file.source().beginning(), "the file is in no place where data is read");
+    Optional<String> belongs = Astray.belongs(file);
+    if (belongs.isPresent()) {
+      String what = belongs.get().startsWith(LOTS) ? "a file of lots" : "a batch record";
+      return finding.helping(
+          "it looks like " + what + ": it belongs into " + belongs.get() + ", and ends in .yaml");
+    }
     if (file.relative().endsWith(".yml")) {
       return finding.helping("data files end in .yaml");
     }

@@ -35,6 +35,7 @@ final class DiskListing extends SimpleFileVisitor<Path> {
     String path = relative(file);
     String name = Names.ofFile(path);
     if (name.startsWith(".")) {
+      listing.record(path);
       return FileVisitResult.CONTINUE;
     }
     if (attributes.isSymbolicLink()) {

@@ -2,6 +2,7 @@ package dev.pellucid.engine.folder;
 
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.text.RecordName;
 import dev.pellucid.text.SourceFile;
 import dev.pellucid.text.Span;
 import dev.pellucid.text.Unseen;
@@ -86,6 +87,23 @@ public final class FolderFindings {
                 place(path),
                 "this file is not read, for its name ends in " + shown(name.ending()))
             .helping("rename it to " + name.meant() + ", or move it out of the folder");
+  }
+
+  /** A file that is not read, and may be the record of a batch. */
+  static Finding record(String path, RecordName batch) {
+    return ofStore(path, "a batch record", Names.BATCHES, batch.number());
+  }
+
+  /** A file that is not read, and may tell of lots. */
+  static Finding lots(String path) {
+    String stem = new SourceFile(path, "").stem();
+    return ofStore(path, "a file of lots", Names.LOTS, stem);
+  }
+
+  private static Finding ofStore(String path, String what, String place, String stem) {
+    return Finding.warning(
+            NEAR, place(path), "this file is not read, and by its name it is " + what)
+        .helping("name it " + place + stem + ".yaml if it is one, else move it out of the folder");
   }
 
   /** A point at the end of a sentence would be taken for its own. */

@@ -2,6 +2,7 @@ package dev.pellucid.engine.folder;
 
 import dev.pellucid.engine.folder.Passed.Why;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.text.RecordName;
 import dev.pellucid.text.Unseen;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,20 +49,34 @@ final class Listing {
   void file(String path, Stored stored) {
     String name = Names.ofFile(path);
     Optional<NearName> near = near(name);
-    if ((Names.isRead(name) || near.isPresent()) && isUnseen(path)) {
+    boolean ours = Names.isRead(name) || near.isPresent();
+    boolean record = !ours && RecordName.of(name).isPresent();
+    boolean lots = !ours && Names.isTextOfLots(path);
+    if ((ours || record || lots) && isUnseen(path)) {
       return;
     }
     if (Names.isRead(name)) {
       files.put(path, stored);
-    }
-    if (near.isPresent()) {
+    } else if (near.isPresent()) {
       near(path, near.get());
+    } else if (record) {
+      record(path);
+    } else if (lots) {
+      add(path, Why.LOTS, FolderFindings.lots(path));
     }
+  }
+
+  /** A file that is not read, be it a hidden one, where it may be the record of a batch. */
+  void record(String path) {
+    RecordName.of(Names.ofFile(path))
+        .ifPresent(of -> add(path, Why.RECORD, FolderFindings.record(path, of)));
   }
 
   /** Whether a name is one of ours, or looks as if it were meant to be. */
   static boolean isOurs(String name) {
-    return Names.isRead(name) || near(name).isPresent();
+    return Names.isRead(name)
+        || near(name).isPresent()
+        || RecordName.of(name).filter(RecordName::mayBeRecord).isPresent();
   }
 
   private static Optional<NearName> near(String name) {

@@ -1,7 +1,10 @@
 package dev.pellucid.engine.folder;
 
 import java.text.Normalizer;
+import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Which files of a folder are read, by their names alone. */
 final class Names {
@@ -13,6 +16,16 @@ final class Names {
 
   /** What a feed hangs on. */
   private static final List<String> MEANT = List.of(".recipe", ".premix", ".limits", ".yaml");
+
+  /** Where records of batches are read. */
+  static final String BATCHES = "batches/";
+
+  /** Where lots are read. */
+  static final String LOTS = "lots/";
+
+  private static final Pattern TEXT = Pattern.compile("[^.]+|.*\\.(txt|text|json)");
+  private static final Pattern LOTS_WORD = Pattern.compile("(.*[^a-z])?lots([^a-z].*)?");
+  private static final Pattern YEAR = Pattern.compile("[0-9]{4}-?[0-9]{2}");
 
   /** Lists to which a folder adds entries of its own. */
   private static final List<String> ADDED_TO = List.of("sources.yaml", "groups.yaml");
@@ -69,6 +82,30 @@ final class Names {
   static String ofThing(String path) {
     int first = path.indexOf('/');
     return isCalled(path) || first < 0 ? ofFile(path) : path.substring(0, first + 1) + ofFile(path);
+  }
+
+  /** Whether there is a recipe or a premix of that code, whatever its capitals. */
+  static boolean isMade(String code, Collection<String> files) {
+    return files.stream()
+        .map(Names::ofFile)
+        .anyMatch(
+            name ->
+                name.equalsIgnoreCase(code + ".recipe") || name.equalsIgnoreCase(code + ".premix"));
+  }
+
+  /** Whether the record of a batch is where records are read, whatever its capitals. */
+  static boolean hasRecord(String number, Collection<String> files) {
+    return files.stream()
+        .filter(path -> path.startsWith(BATCHES))
+        .anyMatch(path -> ofFile(path).equalsIgnoreCase(number + ".yaml"));
+  }
+
+  /** Whether a text that is not read is called as a file of lots is. */
+  static boolean isTextOfLots(String path) {
+    String name = ofFile(path).toLowerCase(Locale.ROOT);
+    return TEXT.matcher(name).matches()
+        && (LOTS_WORD.matcher(name).matches()
+            || (path.startsWith(LOTS) && YEAR.matcher(name).lookingAt()));
   }
 
   /** The last part of a path. */

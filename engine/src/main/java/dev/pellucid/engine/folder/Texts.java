@@ -190,7 +190,9 @@ public final class Texts {
   public List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
     for (Passed one : passed) {
-      findings.add(one.finding());
+      if (one.why() != Passed.Why.RECORD || !one.isSpare(files.keySet())) {
+        findings.add(one.finding());
+      }
     }
     findings.addAll(clashes);
     Collections.sort(findings);
@@ -200,11 +202,11 @@ public final class Texts {
   /**
    * What was found and not read though it could be meant to be, in the order of paths: whoever must
    * have seen every file asks for it. A copy is not among them where the file that it is a copy of
-   * is there.
+   * is there, nor a photo of a batch that has its record.
    */
   public List<Passed> passedOver() {
     return passed.stream()
-        .filter(one -> one.original().filter(this::has).isEmpty())
+        .filter(one -> !one.isSpare(files.keySet()))
         .sorted(Comparator.comparing(Passed::path))
         .toList();
   }

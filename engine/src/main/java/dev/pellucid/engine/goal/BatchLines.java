@@ -1,6 +1,5 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.workspace.Trees;
 import dev.pellucid.syntax.FeedFile.PremixFile;

@@ -6,7 +6,6 @@ import dev.pellucid.engine.records.Recall.Origins;
 import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.records.Tracer;
 import dev.pellucid.text.PrintedPaths;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,11 +19,11 @@ public final class RecallGoal {
           + " -Dpellucid.batch=NUMBER for a batch and what is in it";
 
   private final SearchedStore store;
-  private final LocalDate day;
+  private final AskedOn day;
   private final PrintedPaths paths;
 
-  private RecallGoal(Texts folder, LocalDate day, PrintedPaths paths) {
-    this.store = new SearchedStore(folder, day);
+  private RecallGoal(Texts folder, AskedOn day, PrintedPaths paths) {
+    this.store = new SearchedStore(folder, day.day());
     this.day = day;
     this.paths = paths;
   }
@@ -32,13 +31,13 @@ public final class RecallGoal {
   /**
    * What came of it.
    *
-   * @param day that stands on it
+   * @param day which one stands on it
    * @param lot the number of a lot or a batch; empty for none
    * @param batch the number of a batch, to see what is in it too; empty for none
    * @param paths how files are called in the answer
    */
   public static RecallReport of(
-      Texts folder, LocalDate day, String lot, String batch, PrintedPaths paths) {
+      Texts folder, AskedOn day, String lot, String batch, PrintedPaths paths) {
     if (lot.isEmpty() == batch.isEmpty()) {
       String both = lot.isEmpty() ? "" : ", not both; recall one after the other";
       return new RecallReport(Optional.empty(), Optional.of(ASK + both), List.of());
@@ -58,16 +57,17 @@ public final class RecallGoal {
       return new RecallReport(
           Optional.empty(), Optional.of(String.join("; ", all)), store.findings());
     }
-    return new RecallReport(
-        Optional.of(list(number, ofBatch, missed)), Optional.empty(), store.findings());
+    return new RecallReport(Optional.of(list(number, missed)), Optional.empty(), store.findings());
   }
 
-  private RecallList list(String number, boolean ofBatch, List<String> missed) {
+  private RecallList list(String number, List<String> missed) {
     Tracer tracer = store.tracer();
-    Optional<Origins> origins = ofBatch ? Optional.of(tracer.origins(number)) : Optional.empty();
+    Optional<Origins> origins =
+        tracer.isBatch(number) ? Optional.of(tracer.origins(number)) : Optional.empty();
     return new RecallList(
         store.tables().settings().name(),
-        day,
+        day.day(),
+        day.otherwise(),
         tracer.recall(number),
         origins,
         files(store.tables()),

@@ -21,6 +21,7 @@ import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import dev.pellucid.text.Plural;
 import dev.pellucid.text.PrintedPaths;
+import dev.pellucid.text.RecordName;
 import dev.pellucid.text.SourceFile;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -28,11 +29,9 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -140,9 +139,15 @@ final class SearchedStore {
     if (isTorn(number)) {
       return Optional.of(torn(number));
     }
-    List<String> near = NearNames.of(number, tracer.numbers());
-    String meant = Meant.question(near).map(asked -> "; " + asked).orElse("");
-    return Optional.of("no lot or batch of this folder has the number " + number + meant);
+    if (unsearched.stream().anyMatch(one -> one.isRecordOf(number))) {
+      return Optional.of("the record of " + number + " is in no place where records are read");
+    }
+    String none = "no lot or batch of this folder has the number " + number;
+    return Optional.of(
+        OtherNumbers.sentence(tables, tracer.numbers(), number)
+            .or(() -> Meant.question(NearNames.of(number, tracer.numbers())))
+            .map(more -> none + "; " + more)
+            .orElse(none));
   }
 
   /** Why a number that is known is not that of a batch; empty where it is. */
@@ -183,7 +188,7 @@ final class SearchedStore {
   /** Names what was not opened and could be, or could hold, a file of lots or records. */
   private void passedOver() {
     for (Passed passed : folder.passedOver()) {
-      if (passed.path().isEmpty() || isInStore(passed.path())) {
+      if (passed.path().isEmpty() || isInStore(passed.path()) || passed.mayBeOfStore()) {
         findings.add(passed.finding());
         unsearched.add(new Unsearched.File(passed.path(), passed.why().words()));
       }
@@ -198,7 +203,8 @@ final class SearchedStore {
     boolean misplaced =
         folder.has(path)
             && !(path.endsWith(".yaml") && Stream.of(BATCHES, LOTS).anyMatch(path::startsWith));
-    return isInStore(path) && (finding.severity() == Severity.ERROR || misplaced);
+    boolean error = finding.severity() == Severity.ERROR;
+    return isInStore(path) ? error || misplaced : error && isRecord(path);
   }
 
   /** Whether people take a path for one of lots or records, whatever its capitals and signs. */
@@ -230,12 +236,12 @@ final class SearchedStore {
             read.contains(path) || (path.startsWith(LOTS) && finding.severity() == Severity.ERROR);
         findings.add(finding);
         if (told.add(path)) {
-          unsearched.add(new Unsearched.File(path, inPart ? "has an error" : CLOSED));
+          String why = inPart ? "has an error" : isInStore(path) ? CLOSED : astray(path);
+          unsearched.add(new Unsearched.File(path, why));
         }
       } else if (TablesReader.isMisplaced(finding) && told.add(path)) {
         findings.add(finding);
-        unsearched.add(
-            new Unsearched.File(path, "is in no place where data is read, and may be a record"));
+        unsearched.add(new Unsearched.File(path, astray(path)));
       }
     }
     for (String path : paths(BATCHES)) {
@@ -243,6 +249,17 @@ final class SearchedStore {
         unsearched.add(new Unsearched.File(path, CLOSED));
       }
     }
+  }
+
+  private static String astray(String path) {
+    return isRecord(path)
+        ? "looks like a batch record and lies in no place where records are read: move it to "
+            + BATCHES
+        : "is in no place where data is read, and may be a record or a file of lots";
+  }
+
+  private static boolean isRecord(String path) {
+    return RecordName.of(path.substring(path.lastIndexOf('/') + 1)).isPresent();
   }
 
   private Optional<BatchTarget> order(BatchRecord record) {

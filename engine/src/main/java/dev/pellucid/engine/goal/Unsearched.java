@@ -1,12 +1,18 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.text.PrintedPaths;
+import dev.pellucid.text.RecordName;
 import dev.pellucid.text.Unseen;
 
 /** What could hold an answer and could not be searched. */
 sealed interface Unsearched {
   /** Which it is and why, for a reader who knows files by these paths. */
   String sentence(PrintedPaths paths);
+
+  /** Whether it may be the record of a batch, by its name. */
+  default boolean isRecordOf(String number) {
+    return false;
+  }
 
   /**
    * A file or folder.
@@ -19,6 +25,13 @@ sealed interface Unsearched {
     public String sentence(PrintedPaths paths) {
       String called = Unseen.shownOnOneLine(paths.of(path));
       return (called.isEmpty() ? "the folder itself" : called) + " " + why;
+    }
+
+    @Override
+    public boolean isRecordOf(String number) {
+      return RecordName.of(path.substring(path.lastIndexOf('/') + 1))
+          .filter(name -> name.number().equalsIgnoreCase(number.strip()))
+          .isPresent();
     }
   }
 

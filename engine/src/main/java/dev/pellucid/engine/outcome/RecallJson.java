@@ -10,6 +10,7 @@ import dev.pellucid.engine.records.Recall.Call;
 import dev.pellucid.engine.records.Recall.InBin;
 import dev.pellucid.engine.records.Recall.Left;
 import dev.pellucid.engine.records.Recall.Moved;
+import dev.pellucid.engine.records.Recall.Origin;
 import dev.pellucid.engine.records.Recall.Origins;
 import dev.pellucid.engine.records.Recall.Sent;
 import dev.pellucid.engine.records.Recall.State;
@@ -331,6 +332,7 @@ public final class RecallJson {
           kg("kg", one.kg());
         });
     json.put("may", origins.get().may().stream().map(Thing::number).toList());
+    list("lots", origins.get().lots(), this::origin);
     list("steps", origins.get().steps(), this::step);
     list(
         "notTold",
@@ -344,6 +346,13 @@ public final class RecallJson {
           json.put("of", one.of());
         });
     json.end();
+  }
+
+  private void origin(Origin one) {
+    json.put("number", one.thing().number());
+    json.put("file", told.files().get(one.thing().number()));
+    json.put("certain", one.certain());
+    lot(one.thing().lot());
   }
 
   private <T> void list(String key, List<T> all, Consumer<T> keysOf) {

@@ -88,8 +88,7 @@ final class BatchSizeOff implements RecordRule {
     return batch.tables().batches().values().stream()
         .filter(other -> other.isMade() && other.code().equals(record.code()))
         .anyMatch(
-            other ->
-                other.kg() >= record.kg() / AS_LARGE && other.kg() <= record.kg() * AS_LARGE);
+            other -> other.kg() >= record.kg() / AS_LARGE && other.kg() <= record.kg() * AS_LARGE);
   }
 
   /** By how much all weights are off together; empty where they are not, or not by much. */

@@ -247,9 +247,7 @@ final class Ledger implements Pages.Names {
   @Override
   public List<String> leftOut(BatchRecord record) {
     List<String> told = record.entries().stream().map(entry -> kind(entry.line())).toList();
-    return recipes.lines(record).stream()
-        .filter(line -> !told.contains(kind(line)))
-        .toList();
+    return recipes.lines(record).stream().filter(line -> !told.contains(kind(line))).toList();
   }
 
   @Override

@@ -36,9 +36,7 @@ final class Parties {
       Map<String, Amount> got = byBatch(sent);
       Map<String, Amount> gave = byBatch(back);
       List<String> tooMuch =
-          gave.keySet().stream()
-              .filter(batch -> isMore(of(gave, batch), of(got, batch)))
-              .toList();
+          gave.keySet().stream().filter(batch -> isMore(of(gave, batch), of(got, batch))).toList();
       return new Call(name, sent, back, net(true, got, gave), net(false, got, gave), tooMuch);
     }
 

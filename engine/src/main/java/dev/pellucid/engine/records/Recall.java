@@ -4,6 +4,7 @@ import dev.pellucid.engine.records.Trace.Batch;
 import dev.pellucid.engine.records.Trace.Doubt;
 import dev.pellucid.engine.records.Trace.Thing;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -398,7 +399,20 @@ public final class Recall {
       may = List.copyOf(may);
       steps = List.copyOf(steps);
     }
+
+    /**
+     * What was bought of it: those that are in it for certain first, batches made here left out.
+     */
+    public List<Origin> lots() {
+      List<Origin> all = new ArrayList<>();
+      back.holds().forEach(one -> all.add(new Origin(one.thing(), true)));
+      may.forEach(one -> all.add(new Origin(one, false)));
+      return all.stream().filter(one -> one.thing().batch().isEmpty()).toList();
+    }
   }
+
+  /** A lot that is in a batch, or may be. */
+  public record Origin(Thing thing, boolean certain) {}
 
   /** How many bags are told. */
   static Amount amount(OptionalInt bags, double kg) {

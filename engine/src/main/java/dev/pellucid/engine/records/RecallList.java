@@ -2,6 +2,7 @@ package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.records.Recall.Affected;
 import dev.pellucid.engine.records.Recall.Answer;
+import dev.pellucid.engine.records.Recall.Limit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import java.util.TreeSet;
  *
  * @param house the name of the folder
  * @param day on which it is asked
+ * @param otherDay another day that could be thought of, in words; empty where there is none
  * @param origins what is in it, where a batch is recalled
  * @param files by number, the file of a lot or of a record, as it is called
  * @param premixes the codes of premixes
@@ -25,6 +27,7 @@ import java.util.TreeSet;
 public record RecallList(
     String house,
     LocalDate day,
+    Optional<String> otherDay,
     Answer answer,
     Optional<Recall.Origins> origins,
     SortedMap<String, String> files,
@@ -39,6 +42,11 @@ public record RecallList(
 
   public RecallTally tally() {
     return RecallTally.of(answer);
+  }
+
+  /** Whether each delivery of a batch with it names who got it. */
+  public boolean namesEveryParty() {
+    return answer.notFollowed().stream().noneMatch(one -> one.limit() == Limit.PARTY_NOT_TOLD);
   }
 
   /** The number of what is recalled. */

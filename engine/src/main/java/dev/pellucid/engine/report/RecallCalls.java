@@ -30,6 +30,14 @@ final class RecallCalls {
   /** A block of so many rows or less stands on one page. */
   private static final int KEPT = 12;
 
+  /** Names of parties are all that records have; what was said is written on paper first. */
+  private static final List<String> TO_FILL_IN =
+      List.of(
+          "Telephone ____________________ called on ____________ at ________ by ____________________",
+          "They have left ______ bags, ________ kg; answer ________________________________________");
+
+  private static final String AGAIN = "They are called above; ask for these in the same call.";
+
   private static final List<Column> COLUMNS =
       List.of(
           name("Batch"),
@@ -58,7 +66,7 @@ final class RecallCalls {
       blocks.add(new Warnings(lost.stream().map(RecallWords::notFollowed).toList()));
     }
     if (certain.isEmpty()) {
-      blocks.add(new Words("Nobody: no record tells that any of these batches was delivered."));
+      blocks.add(new Words(nobody()));
     }
     certain.forEach(call -> block(call, true, blocks));
     if (!possible.isEmpty()) {
@@ -69,11 +77,20 @@ final class RecallCalls {
     }
   }
 
+  /** Nobody is a word that people act on, so it stands alone only where all was searched. */
+  private String nobody() {
+    return told.unsearched().isEmpty() && told.namesEveryParty()
+        ? "Nobody: no record tells that any of these batches was delivered."
+        : "Nobody by name, as far as could be searched; see What was searched. There may be others.";
+  }
+
   private void block(Call call, boolean certain, List<Block> blocks) {
     Amount with = certain ? call.certain() : call.possible();
     List<List<String>> rows = rows(call, certain);
+    boolean again = !certain && !rows(call, true).isEmpty();
     List<Block> block = new ArrayList<>();
     block.add(new Words(call.party() + ": " + amount(with) + " with them by the books"));
+    (again ? List.of(AGAIN) : TO_FILL_IN).forEach(line -> block.add(new Words(line)));
     block.add(RecallFigures.table(COLUMNS, rows));
     tooMuch(call, certain).ifPresent(block::add);
     if (rows.size() > KEPT) {

@@ -38,7 +38,10 @@ final class RecallStop {
     List<Left> closed = told.answer().stop().closed();
     blocks.add(new Heading("STOP: what must not leave, and must not be used", false));
     if (hold.isEmpty() && held.isEmpty() && closed.isEmpty()) {
-      blocks.add(new Words("Nothing of it is left in the store, as far as records tell."));
+      blocks.add(
+          new Words(
+              "Nothing of it is left in the store, as far as "
+                  + (told.unsearched().isEmpty() ? "records tell." : "could be searched.")));
     } else if (hold.isEmpty() && closed.isEmpty()) {
       blocks.add(new Words("All of it that is left is stopped already."));
     } else if (!hold.isEmpty()) {
@@ -58,7 +61,15 @@ final class RecallStop {
     }
     bins(told.answer().stop().bins(), blocks);
     planned(told.answer().stop().planned(), blocks);
-    write(hold, blocks);
+  }
+
+  /** What to write where, once all is stopped and called. */
+  void write(List<Block> blocks) {
+    List<Left> hold = told.answer().stop().hold();
+    if (!hold.isEmpty()) {
+      blocks.add(new Heading("WRITE: then no sheet and no proposal takes any of it", false));
+      write(hold, blocks);
+    }
   }
 
   private static final String CLOSED =

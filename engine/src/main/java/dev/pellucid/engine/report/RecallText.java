@@ -3,6 +3,8 @@ package dev.pellucid.engine.report;
 import static dev.pellucid.engine.report.RecallFigures.amount;
 
 import dev.pellucid.engine.html.Inline;
+import dev.pellucid.engine.records.Recall.Amount;
+import dev.pellucid.engine.records.Recall.Call;
 import dev.pellucid.engine.records.Recall.Limit;
 import dev.pellucid.engine.records.Recall.Store;
 import dev.pellucid.engine.records.RecallList;
@@ -39,6 +41,9 @@ public final class RecallText {
               + " returned: of its batch.",
           "This list is as good as the records. Ask the people who made and loaded these batches.");
 
+  /** So many are told by name in the head. */
+  private static final int FEW = 6;
+
   private final RecallList told;
   private final RecallTally tally;
 
@@ -61,11 +66,14 @@ public final class RecallText {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Title("Recall of " + told.number(), ""));
     if (!told.unsearched().isEmpty()) {
-      blocks.add(new Stamp("THIS LIST MAY NOT BE WHOLE", NOT_WHOLE));
+      blocks.add(new Stamp("THIS LIST MAY NOT BE WHOLE", notSearched()));
     }
     blocks.add(new Facts(head()));
-    new RecallStop(told).into(blocks);
+    RecallStop stop = new RecallStop(told);
+    stop.into(blocks);
     new RecallCalls(told).into(blocks);
+    told.origins().ifPresent(origins -> new RecallSuppliers(told.number(), origins).into(blocks));
+    stop.write(blocks);
     new RecallBalances(told).into(blocks);
     RecallWays ways = new RecallWays(told);
     ways.samples(blocks);
@@ -76,8 +84,18 @@ public final class RecallText {
     return blocks;
   }
 
-  private static final List<String> NOT_WHOLE =
-      List.of("something could not be searched; it is told below, under What was searched");
+  private static final String UNSURE = "as far as could be searched";
+
+  /** The first of them, so that nobody has to look for what to mend. */
+  private List<String> notSearched() {
+    List<String> all = told.unsearched();
+    List<String> first = new ArrayList<>();
+    all.stream().limit(FEW).forEach(one -> first.add("not searched: " + one));
+    if (all.size() > FEW) {
+      first.add("and " + (all.size() - FEW) + " more, under What was searched");
+    }
+    return first;
+  }
 
   private List<Fact> head() {
     List<Fact> facts = new ArrayList<>();
@@ -90,13 +108,10 @@ public final class RecallText {
     facts.add(
         new Fact(
             made ? "It and what holds it" : "Hold it",
-            batches(tally.certain().batches()) + ", by the records"));
+            batches(tally.certain().batches()) + ", by the records" + planned(true)));
     facts.add(new Fact("May hold it", may(tally.possible())));
-    if (tally.planned() > 0) {
-      facts.add(new Fact("Planned", batches(tally.planned()) + ", not to be made yet"));
-    }
-    facts.add(new Fact("Out, of those that hold it", out(tally.certain())));
-    facts.add(new Fact("Out, of those that may", out(tally.possible())));
+    facts.add(new Fact("Out, of those that hold it", out(tally.certain(), true)));
+    facts.add(new Fact("Out, of those that may", out(tally.possible(), false)));
     if (!made) {
       facts.add(
           new Fact(
@@ -106,33 +121,59 @@ public final class RecallText {
     facts.add(new Fact("In the house, with it", house(tally.certain())));
     facts.add(new Fact("In the house, perhaps", house(tally.possible())));
     facts.add(new Fact("Asked in", told.house() + ", on " + told.day()));
+    told.otherDay().ifPresent(it -> facts.add(new Fact("The day", it)));
     return facts;
   }
 
-  private static String may(Part part) {
+  /** Batches that are to be made with it, which are none of those that were made. */
+  private String planned(boolean certain) {
+    long planned =
+        told.answer().stop().planned().stream().filter(one -> one.certain() == certain).count();
+    return planned == 0
+        ? ""
+        : "; and "
+            + Plural.of((int) planned, "planned batch", "planned batches")
+            + ", not to be made";
+  }
+
+  private String may(Part part) {
     if (part.batches() == 0) {
-      return "no batch, as far as records tell";
+      String made = told.unsearched().isEmpty() ? "as far as records tell" : UNSURE;
+      String planned = planned(false);
+      return "no batch" + (planned.isEmpty() ? ", " : " that was made, ") + made + planned;
     }
     String onLine =
         part.onLine() == 0
             ? ""
             : "; " + part.onLine() + " of them only by what was left behind on the line";
-    return batches(part.batches()) + ", and no record can say" + onLine;
+    return batches(part.batches()) + ", and no record can say" + onLine + planned(false);
   }
 
   private static String batches(int number) {
     return Plural.of(number, "batch", "batches");
   }
 
-  private static String out(Part part) {
+  private String out(Part part, boolean certain) {
     if (part.out().kg() == 0) {
-      return "nothing";
+      return "nothing" + (told.unsearched().isEmpty() ? "" : ", " + UNSURE);
     }
+    String to = part.parties() == 0 ? "" : ", to " + parties(part.parties(), certain);
     String nobody =
         part.toNobody() == 0
             ? ""
             : "; of " + RecallFigures.kg(part.toNobody()) + " kg no record tells to whom";
-    return amount(part.out()) + ", to " + Plural.of(part.parties(), "party", "parties") + nobody;
+    return amount(part.out()) + to + nobody;
+  }
+
+  /** Few are told by name already in the head, which is read first. */
+  private String parties(int number, boolean certain) {
+    String parties = Plural.of(number, "party", "parties");
+    List<String> names =
+        told.answer().calls().stream()
+            .filter(one -> !(certain ? one.certain() : one.possible()).equals(Amount.NONE))
+            .map(Call::party)
+            .toList();
+    return names.size() > FEW ? parties : parties + ": " + String.join(", ", names);
   }
 
   private static String store(Store store) {

@@ -191,14 +191,6 @@ final class RecallWays {
     List<Column> columns =
         List.of(name("Lot or batch"), words("Of"), figures("kg in it"), words("Came in"));
     blocks.add(RecallFigures.table(columns, rows));
-    blocks.add(new Words("Where these lots came from:"));
-    blocks.add(
-        new Points(
-            all.stream()
-                .map(Holding::thing)
-                .filter(thing -> thing.lot().isPresent())
-                .map(thing -> thing.number() + ": " + TraceWords.supplier(thing))
-                .toList()));
   }
 
   private static void steps(List<Step> steps, List<Block> blocks) {

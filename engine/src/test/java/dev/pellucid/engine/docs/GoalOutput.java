@@ -2,6 +2,7 @@ package dev.pellucid.engine.docs;
 
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.folder.Bundled;
+import dev.pellucid.engine.goal.AskedOn;
 import dev.pellucid.engine.goal.CheckReport;
 import dev.pellucid.engine.goal.CompareReport;
 import dev.pellucid.engine.goal.ExplainReport;
@@ -181,7 +182,11 @@ final class GoalOutput {
   private String recall() throws IOException {
     RecallReport report =
         Pellucid.recall(
-            folder.state(), PrintedPaths.BELOW_FOLDER, DocFolder.DAY, given("lot"), given("batch"));
+            folder.state(),
+            PrintedPaths.BELOW_FOLDER,
+            AskedOn.today(DocFolder.DAY),
+            given("lot"),
+            given("batch"));
     report.write(folder.root().resolve(TARGET).resolve("recall"));
     return told(report.problem(), report.text());
   }

@@ -22,6 +22,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A folder is listed in one order, and what is wrong with a file is a finding. */
 class TextsTest {
@@ -188,6 +190,52 @@ class TextsTest {
         """,
         FindingText.of(listed().findings()));
     assertEquals(List.of("catfish/CG-37.recipe"), listed().paths());
+  }
+
+  /** By its name each of these can be the record of a batch, or tell of lots. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "prices/CG-36-2026-11-18-1.txt",
+        "CG-36-2026-11-18-1",
+        "batches/NEW-1-2026-11-18-12.json",
+        "notes/CG-36-2026-11-18-1 (2)",
+        "batches/CG-36-2026-11-18-1.pdf",
+        "batches/.CG-36-2026-11-18-1.yaml",
+        "cg-36-2026-11-18-1.text",
+        "plans/lots-2026.txt",
+        "lots/2026-11"
+      })
+  void aTextThatCanBeARecordIsToldWhereverItLies(String path) throws IOException {
+    file("catfish/CG-36.recipe", "x");
+    file(path, "x");
+    String told = FindingText.of(listed().findings());
+    assertTrue(
+        told.startsWith(path + ":1:1: warning: this file is not read, and by its name"), told);
+    assertEquals(List.of(path), listed().passedOver().stream().map(Passed::path).toList());
+  }
+
+  /** What lies beside a record, and what only looks a little like one. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "photos/CG-36-2026-11-18-1.jpg",
+        "batches/.CG-36-2026-11-18-1.yaml.swp",
+        "batches/CG-36-2026-11-18-1.yaml~",
+        "photo-2026-11-18-2.jpg",
+        "IMG-2026-11-18-2.jpg",
+        "minutes-2026-11-18.txt",
+        "target/CG-36-2026-11-18-2.txt",
+        ".git/CG-36-2026-11-18-2",
+        "pilots.txt",
+        "lots/README.md"
+      })
+  void whatBelongsToARecordIsNotTold(String path) throws IOException {
+    file("catfish/CG-36.recipe", "x");
+    file("batches/2026/CG-36-2026-11-18-1.yaml", "x");
+    file(path, "x");
+    assertEquals("", FindingText.of(listed().findings()));
+    assertEquals(List.of(), listed().passedOver());
   }
 
   @Test

@@ -161,7 +161,11 @@ class MadeFolderTest {
   @Test
   void aPartBagOfNoBatchIsNotMistakenForWhatCameBefore() throws IOException {
     SlippedFolder slipped =
-        folder().with(CF, "rest: 21.9 kg", "rest: 21.9 kg, begun-with: {batch: CF-31-2026-10-01-1, weight: 3 kg}");
+        folder()
+            .with(
+                CF,
+                "rest: 21.9 kg",
+                "rest: 21.9 kg, begun-with: {batch: CF-31-2026-10-01-1, weight: 3 kg}");
     assertEquals(List.of("data-unknown-batch"), slipped.codes(), slipped.text());
     assertTrue(slipped.text().contains("help: or write a record of that batch first"));
     slipped.with(CF, "CF-31-2026-10-01-1", "TG-44-2026-12-01-1");

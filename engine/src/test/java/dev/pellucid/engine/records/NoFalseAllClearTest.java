@@ -69,8 +69,7 @@ class NoFalseAllClearTest {
             .toList());
     Map<String, List<String>> lines = Map.of("F-1", List.of("maize"));
     MadeBy made = MadeBy.atOnePlant(lines);
-    return new Tracer(
-        read.tables(), made, made, none -> Optional.empty(), today);
+    return new Tracer(read.tables(), made, made, none -> Optional.empty(), today);
   }
 
   private Affected of(String lot) throws IOException {

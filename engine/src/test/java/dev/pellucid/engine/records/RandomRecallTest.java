@@ -85,13 +85,7 @@ class RandomRecallTest {
     PlainSearch plain = new PlainSearch(mill);
     MadeBy made = new MadeBy(mill.recipes, mill.plants, mill.premixes);
     PlainBooks books = new PlainBooks(mill, plain, mill.today);
-    Tracer tracer =
-        new Tracer(
-            tables,
-            made,
-            made,
-            none -> Optional.empty(),
-            mill.today);
+    Tracer tracer = new Tracer(tables, made, made, none -> Optional.empty(), mill.today);
     Set<String> wanted = plain.ofNothing();
     nothing += wanted.size();
     assertEquals(
@@ -106,9 +100,7 @@ class RandomRecallTest {
       bins(mill, plain, answer, mill.today, seed + number);
     }
     mill.lots.forEach(
-        lot ->
-            balance(
-                books.of(lot), tracer.recall(lot.number()).balance(), seed + lot.number()));
+        lot -> balance(books.of(lot), tracer.recall(lot.number()).balance(), seed + lot.number()));
     mill.batches.forEach(one -> back(mill, plain, tracer, one, seed + "in " + one.number()));
   }
 

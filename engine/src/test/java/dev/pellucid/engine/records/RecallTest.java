@@ -140,8 +140,7 @@ class RecallTest {
     Map<String, List<String>> lines =
         Map.of("P-1", List.of("selenium", "maize"), "F-2", List.of("maize"));
     MadeBy made = MadeBy.atOnePlant(lines, "P-1");
-    return new Tracer(
-        read.tables(), made, made, none -> Optional.empty(), DAY);
+    return new Tracer(read.tables(), made, made, none -> Optional.empty(), DAY);
   }
 
   private Answer recall(String number) throws IOException {

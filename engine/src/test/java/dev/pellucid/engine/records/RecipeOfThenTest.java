@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.pellucid.engine.Pellucid;
 import dev.pellucid.engine.folder.Past;
 import dev.pellucid.engine.folder.Texts;
+import dev.pellucid.engine.goal.AskedOn;
 import dev.pellucid.engine.goal.FolderState;
 import dev.pellucid.engine.goal.RecallReport;
 import dev.pellucid.text.PrintedPaths;
@@ -87,7 +88,8 @@ class RecipeOfThenTest {
 
   private RecallReport recall(String known, String lot) throws IOException {
     FolderState state = FolderState.at(today).knowing(new OneCommit(known, Texts.at(then)));
-    return Pellucid.recall(state, PrintedPaths.BELOW_FOLDER, LocalDate.of(2026, 11, 29), lot, "");
+    return Pellucid.recall(
+        state, PrintedPaths.BELOW_FOLDER, AskedOn.today(LocalDate.of(2026, 11, 29)), lot, "");
   }
 
   private static List<String> found(RecallReport report) {

@@ -200,9 +200,15 @@ class RecordsTogetherTest {
 
   @Test
   void aDeliveryThatStandsTwiceIsTold() throws IOException {
-    one("delivered:\n" + delivered("20", "bags: 1, note: D1") + delivered("20", "bags: 1, note: D1"));
+    one(
+        "delivered:\n"
+            + delivered("20", "bags: 1, note: D1")
+            + delivered("20", "bags: 1, note: D1"));
     are("one:6 warning delivered-twice");
-    one("delivered:\n" + delivered("20", "bags: 1, note: D1") + delivered("20", "bags: 1, note: D2"));
+    one(
+        "delivered:\n"
+            + delivered("20", "bags: 1, note: D1")
+            + delivered("20", "bags: 1, note: D2"));
     are();
   }
 

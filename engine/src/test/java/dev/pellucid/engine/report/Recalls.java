@@ -193,6 +193,7 @@ public final class Recalls {
     return new RecallList(
         "Sallowmere Mill",
         DAY,
+        Optional.empty(),
         answer,
         origins,
         files,
