@@ -79,7 +79,7 @@ class RecallTest {
     RecallReport report = recall(copy, LOT, "");
     List<String> lines = report.text().lines().toList();
     assertShown(lines, "Nobody by name, as far as could be searched");
-    assertShown(lines, "Out, of those that hold it  3 bags, 75 kg, and no record tells to whom");
+    assertShown(lines, "Out, of those that hold it  3 bags, 75 kg; of 75 kg no record tells to whom");
   }
 
   /** The fault may have come in with what it was made of, and others have that too. */
@@ -117,7 +117,7 @@ class RecallTest {
     SlippedFolder folder = SlippedFolder.withRecords(copy);
     String text = recall(copy, LOT, "").text();
     String states = between(text, "in place of its line inspection:\n", "Write this");
-    String decided = between(text, FEED + ".yaml\n", "\nDoes it add up?");
+    String decided = between(text, FEED + ".yaml\n", "\nIt is only the line");
     folder.with(
         LOTS,
         "quantity: 5 kg\n    inspection: passed\n",

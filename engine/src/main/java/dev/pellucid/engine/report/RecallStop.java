@@ -65,10 +65,11 @@ final class RecallStop {
 
   /** What to write where, once all is stopped and called. */
   void write(List<Block> blocks) {
-    List<Left> hold = told.answer().stop().hold();
-    if (!hold.isEmpty()) {
+    List<RecallLines.Write> all = new ArrayList<>(lines.toHold(told.answer().stop().hold()));
+    all.addAll(lines.toClean(told.answer().stop().planned()));
+    if (!all.isEmpty()) {
       blocks.add(new Heading("WRITE: then no sheet and no proposal takes any of it", false));
-      write(hold, blocks);
+      write(all, blocks);
     }
   }
 
@@ -155,9 +156,7 @@ final class RecallStop {
     return of + " may hold it" + most + ": " + RecallWords.why(one, told.number());
   }
 
-  private void write(List<Left> hold, List<Block> blocks) {
-    List<RecallLines.Write> all = new ArrayList<>(lines.toHold(hold));
-    all.addAll(lines.toClean(told.answer().stop().planned()));
+  private static void write(List<RecallLines.Write> all, List<Block> blocks) {
     for (RecallLines.Write one : all) {
       blocks.add(new Words(one.words()));
       if (!one.files().isEmpty()) {

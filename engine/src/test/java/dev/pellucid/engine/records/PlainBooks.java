@@ -57,7 +57,7 @@ final class PlainBooks {
         took(into == null ? batch : into, batch.flush().kg(), gone);
       }
     }
-    may(lot.number(), lot.kind(), gone);
+    may(lot.number(), gone);
     for (Move move : lot.moves()) {
       switch (move.what()) {
         case "counted" -> {}
@@ -70,9 +70,12 @@ final class PlainBooks {
 
   private LocalDate emptied(Delivery lot) {
     LocalDate first = null;
-    for (LocalDate day : mill.emptied.getOrDefault(lot.bin(), List.of())) {
-      boolean after = day.isAfter(lot.day()) && day.isBefore(today);
-      first = after && (first == null || day.isBefore(first)) ? day : first;
+    for (String bin : mill.emptied.keySet()) {
+      for (LocalDate day : mill.emptied.get(bin)) {
+        boolean after = day.isAfter(lot.day()) && day.isBefore(today);
+        boolean its = PlainSearch.isOneBin(bin, lot.bin()) && after;
+        first = its && (first == null || day.isBefore(first)) ? day : first;
+      }
     }
     return first;
   }
@@ -96,7 +99,7 @@ final class PlainBooks {
         took(batch, batch.bags().begunKg(), gone);
       }
     }
-    may(of.number(), of.code(), gone);
+    may(of.number(), gone);
     of.samples().forEach(kg -> gone.add(new Gone(of.day(), Sort.LEFT, kg, false)));
     for (Move move : of.moves()) {
       double kg = move.bags() * of.bags().of() + move.loose();
@@ -120,7 +123,8 @@ final class PlainBooks {
   }
 
   /** Of every line that names no lot and may be of it all the same. */
-  private void may(String number, String kind, List<Gone> gone) {
+  private void may(String number, List<Gone> gone) {
+    String kind = plain.kind(number);
     for (Batch batch : mill.batches) {
       if (!batch.isMade() && !batch.day().isBefore(today)) {
         continue;

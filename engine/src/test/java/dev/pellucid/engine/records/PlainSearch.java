@@ -54,7 +54,7 @@ final class PlainSearch {
         .orElse(null);
   }
 
-  private String kind(String number) {
+  String kind(String number) {
     String kind = lot(number) == null ? batch(number).code() : lot(number).kind();
     return kind.toLowerCase(Locale.ROOT);
   }
@@ -78,7 +78,7 @@ final class PlainSearch {
     return true;
   }
 
-  private static boolean isOneBin(String one, String other) {
+  static boolean isOneBin(String one, String other) {
     return one.replace(" ", "").equalsIgnoreCase(other.replace(" ", ""));
   }
 
