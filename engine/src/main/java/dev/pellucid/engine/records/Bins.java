@@ -100,7 +100,7 @@ final class Bins {
 
   /** The days on which its bin was empty after a lot came, the first one first. */
   Stream<LocalDate> emptiedAfter(Lot lot) {
-    return lot.bin().map(Ledger::key).stream()
+    return lot.bin().map(Bin::key).stream()
         .flatMap(bin -> emptied(bin).stream())
         .filter(one -> one.isAfter(lot.received()))
         .sorted();

@@ -132,7 +132,7 @@ public final class RecallText {
     return planned == 0
         ? ""
         : "; and "
-            + Plural.of((int) planned, "planned batch", "planned batches")
+            + Plural.of(planned, "planned batch", "planned batches")
             + ", not to be made";
   }
 

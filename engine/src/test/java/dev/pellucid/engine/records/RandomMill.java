@@ -71,7 +71,7 @@ final class RandomMill {
       boolean closed) {
     boolean isMade() {
       boolean weighed = lines.stream().anyMatch(line -> !line.kg().isEmpty());
-      return weighed || bags.of() > 0 || fines > 0 || !samples.isEmpty() || !moves.isEmpty();
+      return closed || weighed || bags.of() > 0 || fines > 0 || !samples.isEmpty() || !moves.isEmpty();
     }
   }
 
