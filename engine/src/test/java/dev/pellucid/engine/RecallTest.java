@@ -79,7 +79,8 @@ class RecallTest {
     RecallReport report = recall(copy, LOT, "");
     List<String> lines = report.text().lines().toList();
     assertShown(lines, "Nobody by name, as far as could be searched");
-    assertShown(lines, "Out, of those that hold it  3 bags, 75 kg; of 75 kg no record tells to whom");
+    assertShown(
+        lines, "Out, of those that hold it  3 bags, 75 kg; of 75 kg no record tells to whom");
   }
 
   /** The fault may have come in with what it was made of, and others have that too. */

@@ -334,6 +334,17 @@ final class Rooms {
                 "engine.carryover",
                 "engine.trend")
             .knowing(Step.class, Property.class, Range.class, Amount.class),
+        // It tells in plain values what went where, and judges nothing.
+        Room.of(
+            "engine.trace",
+            12,
+            "text",
+            "measure",
+            "finding",
+            "engine.quantity",
+            "engine.data",
+            "engine.resolve",
+            "engine.records"),
         // A plan prints how limits stand beside the analysis it expects; it makes no finding.
         Room.of(
             "engine.plan",
@@ -376,6 +387,7 @@ final class Rooms {
                 "engine.rebalance",
                 "engine.sharing",
                 "engine.records",
+                "engine.trace",
                 "engine.plan")
             .knowing(
                 Step.class, Bound.class, Demand.class, LabelVerdict.Outcome.class, Ordering.class)
@@ -408,8 +420,8 @@ final class Rooms {
                 "show",
                 "engine.compare",
                 "engine.leastcost",
-                "engine.records",
-                "engine.sharing")
+                "engine.sharing",
+                "engine.trace")
             .knowing(Bound.class, Demand.class, LabelVerdict.Outcome.class, Ordering.class)
             .using("tools.jackson..", "javax.xml.stream.."),
         // Bytes become text by one rule for files and strings alike, and it lives with the parser.
@@ -441,6 +453,7 @@ final class Rooms {
             "engine.data",
             "engine.plan",
             "engine.records",
+            "engine.trace",
             "engine.resolve",
             "engine.compute",
             "engine.check",
@@ -460,6 +473,7 @@ final class Rooms {
             "engine.folder",
             "engine.data",
             "engine.records",
+            "engine.trace",
             "engine.rebalance",
             "engine.outcome",
             "engine.resolve",

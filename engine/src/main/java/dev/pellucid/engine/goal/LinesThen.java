@@ -6,7 +6,7 @@ import dev.pellucid.engine.data.BatchRecord.MadeFrom;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Past.Then;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.records.Recipes;
+import dev.pellucid.engine.trace.Recipes;
 import dev.pellucid.engine.workspace.Trees;
 import java.util.ArrayList;
 import java.util.List;

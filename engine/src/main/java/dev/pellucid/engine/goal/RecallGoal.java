@@ -2,9 +2,9 @@ package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.records.Recall.Origins;
-import dev.pellucid.engine.records.RecallList;
-import dev.pellucid.engine.records.Tracer;
+import dev.pellucid.engine.trace.Recall.Origins;
+import dev.pellucid.engine.trace.RecallList;
+import dev.pellucid.engine.trace.Tracer;
 import dev.pellucid.text.PrintedPaths;
 import java.util.ArrayList;
 import java.util.List;

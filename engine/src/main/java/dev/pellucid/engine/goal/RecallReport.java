@@ -2,8 +2,8 @@ package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.folder.Outputs;
 import dev.pellucid.engine.outcome.RecallJson;
-import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.report.RecallText;
+import dev.pellucid.engine.trace.RecallList;
 import dev.pellucid.finding.Finding;
 import java.io.IOException;
 import java.nio.file.Path;

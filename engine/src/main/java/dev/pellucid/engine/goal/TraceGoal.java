@@ -1,10 +1,10 @@
 package dev.pellucid.engine.goal;
 
 import dev.pellucid.engine.folder.Texts;
-import dev.pellucid.engine.records.Recall.Origins;
-import dev.pellucid.engine.records.Trace.Back;
-import dev.pellucid.engine.records.Tracer;
 import dev.pellucid.engine.report.TraceText;
+import dev.pellucid.engine.trace.Recall.Origins;
+import dev.pellucid.engine.trace.Trace.Back;
+import dev.pellucid.engine.trace.Tracer;
 import dev.pellucid.text.PrintedPaths;
 import java.time.LocalDate;
 import java.util.ArrayList;

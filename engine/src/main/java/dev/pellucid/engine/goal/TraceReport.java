@@ -1,7 +1,7 @@
 package dev.pellucid.engine.goal;
 
-import dev.pellucid.engine.records.Trace.Back;
-import dev.pellucid.engine.records.Trace.Onward;
+import dev.pellucid.engine.trace.Trace.Back;
+import dev.pellucid.engine.trace.Trace.Onward;
 import dev.pellucid.finding.Finding;
 import java.util.List;
 

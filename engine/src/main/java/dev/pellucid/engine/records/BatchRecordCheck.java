@@ -93,7 +93,6 @@ public final class BatchRecordCheck {
                 RecordFindings.NO_RECIPE,
                 RecordFindings.NOT_RECKONED,
                 UnlikeLibrary.CODE,
-                LineToClean.CODE,
                 ModifiedLot.CODE),
             StoreCheck.codes().stream(),
             LotsTogether.codes().stream(),

@@ -23,13 +23,13 @@ import java.util.stream.Stream;
  *
  * <p>Bins are held by their letters: neither capitals nor blanks tell two apart.
  */
-final class Bins {
+public final class Bins {
   private final FeedTables tables;
   private final Map<String, List<Lot>> lots = new HashMap<>();
   private final Map<String, List<String>> keys = new HashMap<>();
   private final Map<String, Bin> bins = new TreeMap<>();
 
-  Bins(FeedTables tables) {
+  public Bins(FeedTables tables) {
     this.tables = tables;
     for (Bin bin : tables.bins().values()) {
       bins.merge(Bin.key(bin.name()), bin, Bins::joined);
@@ -49,23 +49,23 @@ final class Bins {
 
   private void put(String bin, Lot lot) {
     lots.computeIfAbsent(bin, none -> new ArrayList<>()).add(lot);
-    keys.computeIfAbsent(bin, none -> new ArrayList<>()).add(Ledger.key(lot.number()));
+    keys.computeIfAbsent(bin, none -> new ArrayList<>()).add(ByLetters.number(lot.number()));
   }
 
   /** Whether a lot that came on one day could be in a bin on another. */
-  boolean mayHold(String bin, Lot lot, LocalDate day) {
+  public boolean mayHold(String bin, Lot lot, LocalDate day) {
     return lot.bin().filter(its -> Bin.key(its).equals(bin)).isPresent()
         && !lot.received().isAfter(day)
         && !lot.received().isBefore(emptyBefore(bin, day));
   }
 
   /** The keys of the lots that could be in a bin on a day, in the order in which they came. */
-  List<String> lots(String bin, LocalDate day) {
+  public List<String> lots(String bin, LocalDate day) {
     return there(bin, day, keys.getOrDefault(bin, List.of()));
   }
 
   /** Every lot that came into a bin since it was last empty, the oldest first. */
-  List<Lot> possible(String name, LocalDate day) {
+  public List<Lot> possible(String name, LocalDate day) {
     String bin = Bin.key(name);
     return there(bin, day, lots.getOrDefault(bin, List.of()));
   }
@@ -80,7 +80,7 @@ final class Bins {
   }
 
   /** The lots that a line of a record may be of: the one that it names, or those of its bin. */
-  List<Lot> lots(BatchRecord.Entry entry, LocalDate day) {
+  public List<Lot> lots(BatchRecord.Entry entry, LocalDate day) {
     Lot lot = tables.lots().get(entry.lot());
     if (lot != null) {
       return List.of(lot);
@@ -89,17 +89,17 @@ final class Bins {
   }
 
   /** Whether it tells a bin, and no lot. */
-  static boolean isFromBin(BatchRecord.Entry entry) {
+  public static boolean isFromBin(BatchRecord.Entry entry) {
     return entry.written().isBlank() && !entry.bin().isEmpty();
   }
 
   /** Whether a lot is still where it was put, and not gone from a bin that was emptied. */
-  boolean isThere(Lot lot, LocalDate day) {
+  public boolean isThere(Lot lot, LocalDate day) {
     return lot.bin().isEmpty() || mayHold(Bin.key(lot.bin().get()), lot, day);
   }
 
   /** The days on which its bin was empty after a lot came, the first one first. */
-  Stream<LocalDate> emptiedAfter(Lot lot) {
+  public Stream<LocalDate> emptiedAfter(Lot lot) {
     return lot.bin().map(Bin::key).stream()
         .flatMap(bin -> emptied(bin).stream())
         .filter(one -> one.isAfter(lot.received()))
@@ -130,14 +130,14 @@ final class Bins {
   }
 
   /** The days on which a bin was empty. */
-  List<LocalDate> emptied(String bin) {
+  public List<LocalDate> emptied(String bin) {
     return Optional.ofNullable(bins.get(bin)).map(Bin::emptied).orElse(List.of()).stream()
         .map(Located::thing)
         .toList();
   }
 
   /** A bin as the folder writes it. */
-  String written(String bin) {
+  public String written(String bin) {
     return Optional.ofNullable(bins.get(bin)).map(Bin::name).orElse(bin);
   }
 }

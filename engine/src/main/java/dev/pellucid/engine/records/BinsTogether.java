@@ -74,7 +74,7 @@ final class BinsTogether {
 
   private boolean isOf(String key, String line) {
     return tables.lots().values().stream()
-        .filter(lot -> Ledger.key(lot.number()).equals(key))
+        .filter(lot -> ByLetters.number(lot.number()).equals(key))
         .anyMatch(lot -> lot.ingredient().equals(line) || isFormerly(lot, line));
   }
 

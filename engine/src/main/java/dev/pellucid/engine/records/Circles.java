@@ -12,7 +12,7 @@ import java.util.Deque;
  * <p>The way that was walked is kept in a list and not in calls, since a chain of rework can be as
  * long as a store is old.
  */
-final class Circles {
+public final class Circles {
   private static final int NONE_YET = -1;
 
   private final int[][] leads;
@@ -29,7 +29,7 @@ final class Circles {
   /**
    * @param leads for each thing those that it leads to
    */
-  Circles(int[][] leads) {
+  public Circles(int[][] leads) {
     this.leads = leads;
     this.found = new int[leads.length];
     this.earliest = new int[leads.length];
@@ -46,12 +46,12 @@ final class Circles {
   }
 
   /** Each thing after those that it leads to; those of one group stand together. */
-  int[] order() {
+  public int[] order() {
     return order.clone();
   }
 
   /** The group of a thing. */
-  int group(int thing) {
+  public int group(int thing) {
     return group[thing];
   }
 

@@ -234,11 +234,11 @@ final class FeedBooks {
     Map<String, String> names = new LinkedHashMap<>();
     record.since().delivered().stream()
         .filter(one -> !one.party().isBlank())
-        .forEach(one -> names.putIfAbsent(Parties.key(one.party()), one.party().strip()));
+        .forEach(one -> names.putIfAbsent(ByLetters.party(one.party()), one.party().strip()));
     List<Handed> back = new ArrayList<>(record.since().returned());
     back.sort(Comparator.comparing(one -> one.signed().day()));
     for (Handed one : back) {
-      String party = Parties.key(one.party());
+      String party = ByLetters.party(one.party());
       double got = delivered(record, party, one.signed().day()) - had.getOrDefault(party, 0.0);
       if (!one.party().isBlank() && one.kg() > got + SPILT * one.kg()) {
         out.accept(back(record, one, got, names));
@@ -249,7 +249,7 @@ final class FeedBooks {
 
   private static double delivered(BatchRecord record, String party, LocalDate day) {
     return record.since().delivered().stream()
-        .filter(one -> Parties.key(one.party()).equals(party))
+        .filter(one -> ByLetters.party(one.party()).equals(party))
         .filter(one -> !one.signed().day().isAfter(day))
         .mapToDouble(Handed::kg)
         .sum();
@@ -258,7 +258,7 @@ final class FeedBooks {
   private static Finding back(
       BatchRecord record, Handed one, double got, Map<String, String> names) {
     String party = one.party().strip();
-    boolean none = !names.containsKey(Parties.key(party));
+    boolean none = !names.containsKey(ByLetters.party(party));
     String had =
         none
             ? ", who got none of it"

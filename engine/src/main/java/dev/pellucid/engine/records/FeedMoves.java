@@ -135,7 +135,7 @@ final class FeedMoves {
 
   private static boolean isSame(Handed one, Handed other) {
     return one.signed().day().equals(other.signed().day())
-        && Parties.key(one.party()).equals(Parties.key(other.party()))
+        && ByLetters.party(one.party()).equals(ByLetters.party(other.party()))
         && one.kg() == other.kg()
         && !one.note().isBlank()
         && one.note().strip().equals(other.note().strip());

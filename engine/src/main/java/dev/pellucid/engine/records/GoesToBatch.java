@@ -33,7 +33,7 @@ final class GoesToBatch {
 
   GoesToBatch(FeedTables tables) {
     this.tables = tables;
-    tables.batches().values().forEach(one -> byKey.put(Ledger.key(one.number()), one));
+    tables.batches().values().forEach(one -> byKey.put(ByLetters.number(one.number()), one));
   }
 
   void look(Consumer<Finding> out) {
@@ -52,7 +52,7 @@ final class GoesToBatch {
 
   private Optional<Finding> goes(
       BatchRecord record, String what, String to, Span place, boolean itself) {
-    BatchRecord into = byKey.get(Ledger.key(to));
+    BatchRecord into = byKey.get(ByLetters.number(to));
     String went = what + record.number();
     if (into == null) {
       boolean number = NUMBER.matcher(to).matches() && !to.strip().contains(" ");

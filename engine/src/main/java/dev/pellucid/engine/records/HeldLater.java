@@ -20,7 +20,7 @@ import java.util.function.Consumer;
  * since; also where the lot came through a premix, rework or a part bag. What is left of the batch
  * is no better than its lot.
  */
-final class HeldLater {
+public final class HeldLater {
   static final Code CODE = new Code("lot-held-later");
 
   private final FeedTables tables;
@@ -65,7 +65,7 @@ final class HeldLater {
   }
 
   /** The day of what was decided last, where that is told. */
-  static Optional<LocalDate> since(BatchRecord source) {
+  public static Optional<LocalDate> since(BatchRecord source) {
     return source.decidedOn(LocalDate.MAX).flatMap(Release::day);
   }
 
@@ -138,7 +138,7 @@ final class HeldLater {
   }
 
   /** How a lot stands, with a blank before it. */
-  static String words(LotState told) {
+  public static String words(LotState told) {
     return switch (told.state()) {
       case ON_HOLD -> " is on hold since " + told.day();
       case FAILED -> " failed on " + told.day();

@@ -19,11 +19,11 @@ import java.util.TreeSet;
 /**
  * The lots that can be in a batch, its premixes, rework and part bags opened, by what records name.
  */
-final class Inside {
+public final class Inside {
   private final FeedTables tables;
   private final Bins bins;
 
-  Inside(FeedTables tables) {
+  public Inside(FeedTables tables) {
     this.tables = tables;
     this.bins = new Bins(tables);
   }
@@ -35,8 +35,9 @@ final class Inside {
    * @param taken the day on which it was weighed
    * @param entry the line of the batch that brings it; absent for a part bag
    */
-  record Held(Lot lot, Set<String> codes, LocalDate taken, Optional<BatchRecord.Entry> entry) {
-    Held {
+  public record Held(
+      Lot lot, Set<String> codes, LocalDate taken, Optional<BatchRecord.Entry> entry) {
+    public Held {
       codes = Collections.unmodifiableSortedSet(new TreeSet<>(codes));
     }
 
@@ -46,7 +47,7 @@ final class Inside {
   }
 
   /** In the order of the record. */
-  List<Held> of(BatchRecord batch) {
+  public List<Held> of(BatchRecord batch) {
     List<Held> held = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     seen.add(batch.number());
@@ -97,10 +98,10 @@ final class Inside {
    * @param taken the day on which it was weighed
    * @param entry the line of the batch that brings it; absent for a part bag
    */
-  record Through(BatchRecord batch, LocalDate taken, Optional<BatchRecord.Entry> entry) {}
+  public record Through(BatchRecord batch, LocalDate taken, Optional<BatchRecord.Entry> entry) {}
 
   /** Those that it names, and those that these name in turn. */
-  List<Through> batches(BatchRecord batch) {
+  public List<Through> batches(BatchRecord batch) {
     List<Through> through = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     seen.add(batch.number());
@@ -132,7 +133,7 @@ final class Inside {
   }
 
   /** Whether nothing may be taken of a lot by what was decided last. */
-  static Optional<LotState> stopped(Lot lot, LocalDate known) {
+  public static Optional<LotState> stopped(Lot lot, LocalDate known) {
     return lot.state(known)
         .filter(
             told ->
@@ -166,7 +167,7 @@ final class Inside {
   }
 
   /** Whether somebody has let a batch go since a day, in the knowledge of what is wrong. */
-  static boolean isDecided(BatchRecord batch, LocalDate since) {
+  public static boolean isDecided(BatchRecord batch, LocalDate since) {
     return batch.since().decisions().stream()
         .anyMatch(
             one -> one.decision() == Decision.RELEASED && !one.signed().day().isBefore(since));

@@ -48,7 +48,7 @@ public record MadeBatch(
   }
 
   /** What was weighed; while nothing is, an equal part of what the line asks for. */
-  static double kg(BatchRecord record, Entry entry, TargetWeight ask) {
+  public static double kg(BatchRecord record, Entry entry, TargetWeight ask) {
     OptionalDouble weighed = entry.kg();
     if (weighed.isPresent() || record.isMade()) {
       return weighed.orElse(0);

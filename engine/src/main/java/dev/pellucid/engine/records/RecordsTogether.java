@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  * What records tell of each other and of what left the mill, which a recall rests on. It needs no
  * recipe, and so is looked at whatever else is wrong.
  */
-final class RecordsTogether {
+public final class RecordsTogether {
   private RecordsTogether() {}
 
   static List<Code> codes() {
@@ -26,7 +26,7 @@ final class RecordsTogether {
         .toList();
   }
 
-  static void look(FeedTables tables, LocalDate day, Consumer<Finding> out) {
+  public static void look(FeedTables tables, LocalDate day, Consumer<Finding> out) {
     if (tables.batches().isEmpty() && tables.bins().isEmpty()) {
       return;
     }

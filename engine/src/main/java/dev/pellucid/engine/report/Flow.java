@@ -1,6 +1,6 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.records.Kilograms;
+import dev.pellucid.engine.trace.Kilograms;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -1,11 +1,11 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.records.Kilograms;
 import dev.pellucid.engine.report.Drawing.Anchor;
 import dev.pellucid.engine.report.Flow.Arrow;
 import dev.pellucid.engine.report.FlowLayout.Placed;
 import dev.pellucid.engine.report.FlowLayout.Point;
 import dev.pellucid.engine.report.FlowLayout.Routed;
+import dev.pellucid.engine.trace.Kilograms;
 import dev.pellucid.text.Plural;
 import j2html.tags.DomContent;
 

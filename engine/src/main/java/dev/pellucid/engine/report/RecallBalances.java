@@ -5,14 +5,14 @@ import static dev.pellucid.engine.report.RecallFigures.kg;
 import static dev.pellucid.engine.report.RecallFigures.name;
 import static dev.pellucid.engine.report.RecallFigures.words;
 
-import dev.pellucid.engine.records.Recall.Affected;
-import dev.pellucid.engine.records.Recall.Balance;
-import dev.pellucid.engine.records.Recall.Store;
-import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Verbatim;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.engine.trace.Recall.Affected;
+import dev.pellucid.engine.trace.Recall.Balance;
+import dev.pellucid.engine.trace.Recall.Store;
+import dev.pellucid.engine.trace.RecallList;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,12 +1,12 @@
 package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.quantity.Figures;
-import dev.pellucid.engine.records.Kilograms;
-import dev.pellucid.engine.records.Recall.Amount;
-import dev.pellucid.engine.records.Recall.Between;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Holds;
 import dev.pellucid.engine.report.Block.Table;
+import dev.pellucid.engine.trace.Kilograms;
+import dev.pellucid.engine.trace.Recall.Amount;
+import dev.pellucid.engine.trace.Recall.Between;
 import dev.pellucid.text.Plural;
 import java.util.ArrayList;
 import java.util.List;

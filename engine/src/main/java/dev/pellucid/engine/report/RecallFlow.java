@@ -1,17 +1,17 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.records.Kilograms;
-import dev.pellucid.engine.records.Recall.Affected;
-import dev.pellucid.engine.records.Recall.Amount;
-import dev.pellucid.engine.records.Recall.Call;
-import dev.pellucid.engine.records.Recall.Sent;
-import dev.pellucid.engine.records.Recall.Step;
-import dev.pellucid.engine.records.RecallList;
-import dev.pellucid.engine.records.Trace.LotOf;
-import dev.pellucid.engine.records.Trace.Thing;
 import dev.pellucid.engine.report.Flow.Arrow;
 import dev.pellucid.engine.report.Flow.Box;
 import dev.pellucid.engine.report.Flow.Place;
+import dev.pellucid.engine.trace.Kilograms;
+import dev.pellucid.engine.trace.Recall.Affected;
+import dev.pellucid.engine.trace.Recall.Amount;
+import dev.pellucid.engine.trace.Recall.Call;
+import dev.pellucid.engine.trace.Recall.Sent;
+import dev.pellucid.engine.trace.Recall.Step;
+import dev.pellucid.engine.trace.RecallList;
+import dev.pellucid.engine.trace.Trace.LotOf;
+import dev.pellucid.engine.trace.Trace.Thing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,8 +1,8 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.records.Recall.Affected;
-import dev.pellucid.engine.records.Recall.Left;
-import dev.pellucid.engine.records.RecallList;
+import dev.pellucid.engine.trace.Recall.Affected;
+import dev.pellucid.engine.trace.Recall.Left;
+import dev.pellucid.engine.trace.RecallList;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -5,10 +5,6 @@ import static dev.pellucid.engine.report.RecallFigures.kg;
 import static dev.pellucid.engine.report.RecallFigures.name;
 import static dev.pellucid.engine.report.RecallFigures.words;
 
-import dev.pellucid.engine.records.Recall.Affected;
-import dev.pellucid.engine.records.Recall.InBin;
-import dev.pellucid.engine.records.Recall.Left;
-import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.report.Block.Folded;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Points;
@@ -16,6 +12,10 @@ import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Verbatim;
 import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.engine.trace.Recall.Affected;
+import dev.pellucid.engine.trace.Recall.InBin;
+import dev.pellucid.engine.trace.Recall.Left;
+import dev.pellucid.engine.trace.RecallList;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -3,12 +3,12 @@ package dev.pellucid.engine.report;
 import static dev.pellucid.engine.report.RecallFigures.name;
 import static dev.pellucid.engine.report.RecallFigures.words;
 
-import dev.pellucid.engine.records.Recall.Origins;
-import dev.pellucid.engine.records.Trace.LotOf;
-import dev.pellucid.engine.records.Trace.Thing;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Heading;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.engine.trace.Recall.Origins;
+import dev.pellucid.engine.trace.Trace.LotOf;
+import dev.pellucid.engine.trace.Trace.Thing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -3,13 +3,6 @@ package dev.pellucid.engine.report;
 import static dev.pellucid.engine.report.RecallFigures.amount;
 
 import dev.pellucid.engine.html.Inline;
-import dev.pellucid.engine.records.Recall.Amount;
-import dev.pellucid.engine.records.Recall.Call;
-import dev.pellucid.engine.records.Recall.Limit;
-import dev.pellucid.engine.records.Recall.Store;
-import dev.pellucid.engine.records.RecallList;
-import dev.pellucid.engine.records.RecallTally;
-import dev.pellucid.engine.records.RecallTally.Part;
 import dev.pellucid.engine.report.Block.Fact;
 import dev.pellucid.engine.report.Block.Facts;
 import dev.pellucid.engine.report.Block.Heading;
@@ -17,6 +10,13 @@ import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Stamp;
 import dev.pellucid.engine.report.Block.Title;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.engine.trace.Recall.Amount;
+import dev.pellucid.engine.trace.Recall.Call;
+import dev.pellucid.engine.trace.Recall.Limit;
+import dev.pellucid.engine.trace.Recall.Store;
+import dev.pellucid.engine.trace.RecallList;
+import dev.pellucid.engine.trace.RecallTally;
+import dev.pellucid.engine.trace.RecallTally.Part;
 import dev.pellucid.text.Plural;
 import java.util.ArrayList;
 import java.util.List;
@@ -131,9 +131,7 @@ public final class RecallText {
         told.answer().stop().planned().stream().filter(one -> one.certain() == certain).count();
     return planned == 0
         ? ""
-        : "; and "
-            + Plural.of(planned, "planned batch", "planned batches")
-            + ", not to be made";
+        : "; and " + Plural.of(planned, "planned batch", "planned batches") + ", not to be made";
   }
 
   private String may(Part part) {

@@ -1,10 +1,10 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.records.Recall.Affected;
-import dev.pellucid.engine.records.Recall.Kind;
-import dev.pellucid.engine.records.Recall.NotFollowed;
-import dev.pellucid.engine.records.Recall.State;
-import dev.pellucid.engine.records.Recall.Store;
+import dev.pellucid.engine.trace.Recall.Affected;
+import dev.pellucid.engine.trace.Recall.Kind;
+import dev.pellucid.engine.trace.Recall.NotFollowed;
+import dev.pellucid.engine.trace.Recall.State;
+import dev.pellucid.engine.trace.Recall.Store;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;

@@ -1,13 +1,13 @@
 package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.quantity.Figures;
-import dev.pellucid.engine.records.Trace.Batch;
-import dev.pellucid.engine.records.Trace.Doubt;
-import dev.pellucid.engine.records.Trace.LotOf;
-import dev.pellucid.engine.records.Trace.Reason;
-import dev.pellucid.engine.records.Trace.Thing;
-import dev.pellucid.engine.records.Trace.Unknown;
-import dev.pellucid.engine.records.Trace.Way;
+import dev.pellucid.engine.trace.Trace.Batch;
+import dev.pellucid.engine.trace.Trace.Doubt;
+import dev.pellucid.engine.trace.Trace.LotOf;
+import dev.pellucid.engine.trace.Trace.Reason;
+import dev.pellucid.engine.trace.Trace.Thing;
+import dev.pellucid.engine.trace.Trace.Unknown;
+import dev.pellucid.engine.trace.Trace.Way;
 import java.util.ArrayList;
 import java.util.List;
 

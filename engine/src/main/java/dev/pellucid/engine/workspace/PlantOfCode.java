@@ -1,7 +1,7 @@
 package dev.pellucid.engine.workspace;
 
 import dev.pellucid.engine.data.FeedTables;
-import dev.pellucid.engine.records.Plants;
+import dev.pellucid.engine.trace.Plants;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
 import dev.pellucid.syntax.HeadLine;

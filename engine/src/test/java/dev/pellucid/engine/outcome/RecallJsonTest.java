@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.records.RecallList;
 import dev.pellucid.engine.report.Recalls;
+import dev.pellucid.engine.trace.RecallList;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,12 +3,12 @@ package dev.pellucid.engine.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.records.Kilograms;
 import dev.pellucid.engine.report.Flow.Arrow;
 import dev.pellucid.engine.report.Flow.Box;
 import dev.pellucid.engine.report.Flow.Place;
 import dev.pellucid.engine.report.FlowLayout.Placed;
 import dev.pellucid.engine.report.FlowLayout.Routed;
+import dev.pellucid.engine.trace.Kilograms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,9 +1,9 @@
 package dev.pellucid.engine.report;
 
-import dev.pellucid.engine.records.Kilograms;
 import dev.pellucid.engine.report.Flow.Arrow;
 import dev.pellucid.engine.report.Flow.Box;
 import dev.pellucid.engine.report.Flow.Place;
+import dev.pellucid.engine.trace.Kilograms;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

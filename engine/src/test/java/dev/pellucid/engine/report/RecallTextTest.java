@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.pellucid.engine.records.Recall.Affected;
-import dev.pellucid.engine.records.Recall.Call;
-import dev.pellucid.engine.records.RecallList;
+import dev.pellucid.engine.trace.Recall.Affected;
+import dev.pellucid.engine.trace.Recall.Call;
+import dev.pellucid.engine.trace.RecallList;
 import java.util.List;
 import org.approvaltests.Approvals;
 import org.junit.jupiter.api.Test;

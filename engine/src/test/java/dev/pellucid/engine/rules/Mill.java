@@ -4,6 +4,7 @@ import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.rules.RecipePage.Block;
+import dev.pellucid.engine.trace.LineToClean;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import java.io.IOException;
@@ -38,7 +39,8 @@ final class Mill {
    */
   static Mill of(Path root, String code) throws IOException {
     Mill mill = new Mill(root);
-    if (BatchRecordCheck.codes().contains(new Code(code))) {
+    Code asked = new Code(code);
+    if (BatchRecordCheck.codes().contains(asked) || LineToClean.CODE.equals(asked)) {
       mill.copy(RESOURCES.resolve("mill-records"), "");
     }
     if (FiguresFindings.codes().contains(new Code(code))) {

@@ -1,0 +1,100 @@
+package dev.pellucid.engine.trace;
+
+import dev.pellucid.engine.trace.Page.Drawn;
+import dev.pellucid.engine.trace.Page.Open;
+import dev.pellucid.engine.trace.Trace.Reason;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * What may be of a lot or a batch and names none: what came from a bin in which it lay, and lines
+ * of its kind. A flush is told where it was run. A planned batch takes nothing before its day is
+ * over.
+ */
+final class Unnamed {
+  private final Ledger ledger;
+  private final LocalDate today;
+  private final Map<String, SortedMap<LocalDate, Sum>> ofKind = new HashMap<>();
+
+  /** So many kg, and of how many lines no kg are told. */
+  private record Sum(double kg, int untold) {
+    Sum plus(Sum more) {
+      return new Sum(kg + more.kg, untold + more.untold);
+    }
+
+    Sum less(Sum other) {
+      return new Sum(Math.max(0, kg - other.kg), untold - other.untold);
+    }
+  }
+
+  private static final Sum NOTHING = new Sum(0, 0);
+
+  Unnamed(Ledger ledger, LocalDate today) {
+    this.ledger = ledger;
+    this.today = today;
+  }
+
+  void into(Account account, String key) {
+    drawn(account, key);
+    ledger.kinds(key).forEach(kind -> open(account, key, kind));
+  }
+
+  private void drawn(Account account, String key) {
+    for (Page page : ledger.drawn(key)) {
+      for (Drawn drawn : page.drawn()) {
+        boolean named = drawn.flush() || !drawn.named().isEmpty();
+        if (isTaken(page) && !named && ledger.mayBe(drawn, key)) {
+          account.unnamed(page.day(), Kilograms.of(drawn.kg()));
+        }
+      }
+    }
+  }
+
+  /** All but its own lines. */
+  private void open(Account account, String key, String kind) {
+    Optional<Page> itself = ledger.page(key).filter(this::isTaken);
+    ofKind
+        .computeIfAbsent(kind, this::byDay)
+        .tailMap(ledger.since(key))
+        .forEach(
+            (day, sum) -> {
+              Sum own =
+                  itself
+                      .filter(page -> page.day().equals(day))
+                      .map(page -> sum(page, kind))
+                      .orElse(NOTHING);
+              Sum others = sum.less(own);
+              account.unnamed(day, new Kilograms(others.kg(), others.untold() == 0));
+            });
+  }
+
+  private SortedMap<LocalDate, Sum> byDay(String kind) {
+    SortedMap<LocalDate, Sum> sums = new TreeMap<>();
+    for (Page page : ledger.open(kind)) {
+      if (isTaken(page)) {
+        sums.merge(page.day(), sum(page, kind), Sum::plus);
+      }
+    }
+    return sums;
+  }
+
+  private static Sum sum(Page page, String kind) {
+    double kg = 0;
+    int untold = 0;
+    for (Open open : page.open()) {
+      if (open.kind().equals(kind) && open.reason() != Reason.FLUSH_INTO) {
+        kg += open.kg().orElse(0);
+        untold += open.kg().isPresent() ? 0 : 1;
+      }
+    }
+    return new Sum(kg, untold);
+  }
+
+  private boolean isTaken(Page page) {
+    return page.record().isMade() || page.day().isBefore(today);
+  }
+}

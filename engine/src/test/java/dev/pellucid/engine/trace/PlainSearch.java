@@ -1,0 +1,485 @@
+package dev.pellucid.engine.trace;
+
+import dev.pellucid.engine.trace.RandomMill.Batch;
+import dev.pellucid.engine.trace.RandomMill.Delivery;
+import dev.pellucid.engine.trace.RandomMill.Line;
+import dev.pellucid.engine.trace.RandomMill.Move;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.NullUnmarked;
+
+/**
+ * What a recall in a made-up mill must find, by asking each number and each batch for each way
+ * between the two, and by going over all of them until nothing more is found.
+ */
+@NullUnmarked
+@SuppressWarnings("ReferenceEquality")
+final class PlainSearch {
+  /** How one number may have come into one batch. */
+  enum Way {
+    SURE,
+    SURE_BAG,
+    MAYBE,
+    FLUSH,
+    LINE,
+    CARRIED
+  }
+
+  private final RandomMill mill;
+  private final Map<String, Set<Way>> ways = new HashMap<>();
+
+  PlainSearch(RandomMill mill) {
+    this.mill = mill;
+  }
+
+  // What is known of a number.
+
+  Delivery lot(String number) {
+    return mill.lots.stream()
+        .filter(lot -> lot.number().equalsIgnoreCase(number))
+        .findFirst()
+        .orElse(null);
+  }
+
+  Batch batch(String number) {
+    return mill.batches.stream()
+        .filter(one -> one.number().equalsIgnoreCase(number))
+        .findFirst()
+        .orElse(null);
+  }
+
+  String kind(String number) {
+    String kind = lot(number) == null ? batch(number).code() : lot(number).kind();
+    return kind.toLowerCase(Locale.ROOT);
+  }
+
+  LocalDate since(String number) {
+    return lot(number) == null ? batch(number).day() : lot(number).day();
+  }
+
+  boolean inBin(String number, String bin, LocalDate day) {
+    Delivery lot = lot(number);
+    if (lot == null || !isOneBin(lot.bin(), bin) || lot.day().isAfter(day)) {
+      return false;
+    }
+    for (String name : mill.emptied.keySet()) {
+      for (LocalDate empty : mill.emptied.get(name)) {
+        if (isOneBin(name, bin) && lot.day().isBefore(empty) && empty.isBefore(day)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  static boolean isOneBin(String one, String other) {
+    return one.replace(" ", "").equalsIgnoreCase(other.replace(" ", ""));
+  }
+
+  /** All that a line, or a flush, may be of, by what it names and by bins. */
+  private Set<String> could(String named, String bin, LocalDate day) {
+    Set<String> could = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+    if (!named.isEmpty()) {
+      could.add(named);
+    }
+    for (Delivery one : mill.lots) {
+      boolean itsBin = lot(named) != null && !lot(named).bin().isEmpty();
+      if ((!bin.isEmpty() && inBin(one.number(), bin, day))
+          || (itsBin && inBin(one.number(), lot(named).bin(), day))) {
+        could.add(one.number());
+      }
+    }
+    return could;
+  }
+
+  Set<String> could(Line line, Batch batch) {
+    return could(line.lot(), line.bin(), batch.day());
+  }
+
+  boolean isOpen(Line line, Batch batch) {
+    if (!line.lot().isEmpty()) {
+      return line.lot().equalsIgnoreCase(batch.number()) || !kind(line.lot()).equals(line.kind());
+    }
+    return !isBinRight(line, batch);
+  }
+
+  /** Whether lots of the line could be in its bin, and had enough by all that left them. */
+  private boolean isBinRight(Line line, Batch batch) {
+    if (line.bin().isEmpty()) {
+      return false;
+    }
+    Set<String> could = could(line, batch);
+    double left = 0;
+    int lots = 0;
+    for (String one : could) {
+      if (lot(one).kind().equals(line.kind())) {
+        lots++;
+        double of = left(lot(one), batch.day());
+        left += could.size() == 1 ? of : Math.max(0, of);
+      }
+    }
+    if (lots == 0) {
+      return false;
+    }
+    if (line.kg().isEmpty()) {
+      return left > 1e-6;
+    }
+    // What is of one lot alone is among what left it.
+    return left >= (could.size() == 1 ? 0 : number(line.kg())) - 1e-6;
+  }
+
+  private double left(Delivery lot, LocalDate day) {
+    double left = lot.kg();
+    LocalDate from = LocalDate.MIN;
+    for (Move move : lot.moves()) {
+      if (move.what().equals("counted") && move.day().isBefore(day)) {
+        left = move.loose();
+        from = move.day();
+      }
+    }
+    for (Move move : lot.moves()) {
+      boolean counts = move.day().isAfter(from) && !move.day().isAfter(day);
+      left -= counts && !move.what().equals("counted") ? move.loose() : 0;
+    }
+    for (Batch batch : mill.batches) {
+      if (batch.day().isAfter(from) && !batch.day().isAfter(day)) {
+        for (Line line : batch.lines()) {
+          Set<String> could = could(line, batch);
+          boolean alone = line.lot().isEmpty() && could.size() == 1 && could.contains(lot.number());
+          boolean its = line.lot().equalsIgnoreCase(lot.number()) || alone;
+          left -= its && !line.kg().isEmpty() ? number(line.kg()) : 0;
+        }
+        left -= batch.flush().lot().equals(lot.number()) ? batch.flush().kg() : 0;
+      }
+    }
+    return left;
+  }
+
+  /** Lines of a batch that may be of anything of their kind, by their kinds. */
+  private List<String> openKinds(Batch batch) {
+    List<String> kinds = new ArrayList<>();
+    for (String name : mill.recipes.get(batch.code())) {
+      String kind = new Line(name, "", "", "").kind();
+      if (batch.lines().stream().noneMatch(line -> line.kind().equals(kind))) {
+        kinds.add(kind);
+      }
+    }
+    for (Line line : batch.lines()) {
+      if (isOpen(line, batch)) {
+        kinds.add(line.kind());
+      }
+    }
+    for (Batch from : flushedInto(batch)) {
+      if (from.flush().lot().isEmpty()) {
+        kinds.add(from.flush().with());
+      }
+    }
+    return kinds;
+  }
+
+  /** Lines that may be of any lot, since they name nothing that was ever bought or made. */
+  Set<String> ofNothing() {
+    Set<String> lines = new TreeSet<>();
+    for (Batch batch : mill.batches) {
+      for (Line line : batch.lines()) {
+        if (isOpen(line, batch) && line.kind().startsWith("mael")) {
+          lines.add(batch.number() + " " + line.name());
+        }
+      }
+    }
+    return lines;
+  }
+
+  List<Batch> flushedInto(Batch batch) {
+    return mill.batches.stream()
+        .filter(one -> one.flush().kg() > 0)
+        .filter(one -> one.flush().to().equalsIgnoreCase(batch.number()))
+        .toList();
+  }
+
+  /** kg of fines of one batch that another did not weigh in itself. */
+  double fines(Batch from, Batch into) {
+    if (!from.finesTo().equalsIgnoreCase(into.number()) || from == into) {
+      return 0;
+    }
+    double weighed = 0;
+    for (Line line : into.lines()) {
+      if (isOnly(from.number(), line, into)) {
+        weighed += line.kg().isEmpty() ? Double.POSITIVE_INFINITY : number(line.kg());
+      }
+    }
+    return Math.max(0, from.fines() - weighed);
+  }
+
+  static double number(String kg) {
+    return kg.isEmpty() ? Double.NaN : Double.parseDouble(kg);
+  }
+
+  boolean isOnly(String number, Line line, Batch batch) {
+    Set<String> could = could(line, batch);
+    boolean told = !line.lot().isEmpty() || isBinRight(line, batch);
+    return told && could.size() == 1 && could.contains(number);
+  }
+
+  private boolean mayFollow(String number, Batch batch) {
+    Batch before = batch(number);
+    if (before == null || before == batch) {
+      return false;
+    }
+    if (batch.after().equals(before.number())) {
+      return true;
+    }
+    boolean followed =
+        mill.batches.stream().anyMatch(one -> tells(one, before) && one.isMade() && isFeed(one));
+    return mill.batches.stream().noneMatch(one -> tells(batch, one))
+        && !followed
+        && !tells(before, batch)
+        && plant(before).equals(plant(batch))
+        && !before.day().isAfter(batch.day())
+        && mill.batches.stream().noneMatch(one -> takesUp(one, before, batch));
+  }
+
+  /** Whether a record tells what came before, and it can be so. */
+  private static boolean tells(Batch batch, Batch before) {
+    return batch != before
+        && batch.after().equals(before.number())
+        && !before.day().isAfter(batch.day())
+        && (before.isMade() || !batch.isMade());
+  }
+
+  private boolean isFeed(Batch batch) {
+    return !mill.premixes.contains(batch.code());
+  }
+
+  /** Whether a batch was made between two others and took up what the first left behind. */
+  private boolean takesUp(Batch one, Batch before, Batch batch) {
+    boolean inItsTurn = one.isMade() || !one.day().isBefore(mill.today);
+    return plant(one).equals(plant(batch))
+        && one.day().isAfter(before.day())
+        && one.day().isBefore(batch.day())
+        && isFeed(one)
+        && inItsTurn
+        && mill.batches.stream().noneMatch(other -> tells(one, other));
+  }
+
+  private String plant(Batch batch) {
+    return mill.plants.get(batch.code());
+  }
+
+  // From one number into one batch.
+
+  Set<Way> ways(String number, Batch batch) {
+    return ways.computeIfAbsent(number + ">" + batch.number(), none -> search(number, batch));
+  }
+
+  private Set<Way> search(String number, Batch batch) {
+    Set<Way> found = new TreeSet<>();
+    for (Line line : batch.lines()) {
+      if (could(line, batch).contains(number)) {
+        found.add(isOnly(number, line, batch) ? Way.SURE : Way.MAYBE);
+      }
+    }
+    boolean there = !since(number).isAfter(batch.day());
+    boolean itself = batch(number) == batch;
+    if (!itself && there && openKinds(batch).contains(kind(number))) {
+      found.add(Way.MAYBE);
+    }
+    if (batch(number) != null && fines(batch(number), batch) > 1e-9) {
+      found.add(Way.SURE);
+    }
+    if (batch.bags().begunWith().equals(number)) {
+      found.add(Way.SURE_BAG);
+    }
+    for (Batch from : flushedInto(batch)) {
+      Set<String> could = could(from.flush().lot(), "", from.day());
+      if (could.contains(number)) {
+        found.add(could.size() == 1 ? Way.SURE : Way.MAYBE);
+      }
+      if (mayFollow(number, from)) {
+        found.add(Way.CARRIED);
+      }
+    }
+    if (batch.flush().kg() > 0) {
+      String lot = batch.flush().lot();
+      boolean of =
+          lot.isEmpty()
+              ? there && kind(number).equals(batch.flush().with())
+              : could(lot, "", batch.day()).contains(number);
+      if (of) {
+        found.add(Way.FLUSH);
+      }
+    }
+    if (mayFollow(number, batch)) {
+      found.add(Way.LINE);
+    }
+    return found;
+  }
+
+  // Through all of them.
+
+  /**
+   * A number in a batch: in its mix or its bags alone, by no line (0), a flush (1) or a line (2).
+   */
+  record State(String number, boolean mix, int line) {}
+
+  /** The batches that surely hold a number; those that hold it in their mix, if asked so. */
+  Set<String> sure(String subject, boolean mixOnly) {
+    Set<String> mix = new TreeSet<>();
+    Set<String> bags = new TreeSet<>();
+    int before = -1;
+    while (mix.size() + bags.size() > before) {
+      before = mix.size() + bags.size();
+      for (Batch batch : mill.batches) {
+        Set<String> from = new TreeSet<>(mix);
+        from.add(subject);
+        for (String one : from) {
+          if (ways(one, batch).contains(Way.SURE)) {
+            mix.add(batch.number());
+          }
+          if (ways(one, batch).contains(Way.SURE_BAG)) {
+            bags.add(batch.number());
+          }
+        }
+      }
+    }
+    if (!mixOnly) {
+      mix.addAll(bags);
+    }
+    return mix;
+  }
+
+  /** Every state in which a number may be in a batch. */
+  Set<State> states(String subject) {
+    List<State> next = new ArrayList<>(List.of(new State(subject, true, 0)));
+    Set<State> found = new java.util.HashSet<>(next);
+    while (!next.isEmpty()) {
+      State from = next.remove(next.size() - 1);
+      for (Batch batch : mill.batches) {
+        for (Way way : ways(from.number(), batch)) {
+          State to = step(from, way, batch.number());
+          if (to != null && found.add(to)) {
+            next.add(to);
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  private static State step(State from, Way way, String to) {
+    boolean leaves = from.mix() && from.line() == 0;
+    return switch (way) {
+      case SURE, MAYBE -> new State(to, true, from.line());
+      case SURE_BAG -> new State(to, false, from.line());
+      case FLUSH, CARRIED -> leaves ? new State(to, true, 1) : null;
+      case LINE -> leaves ? new State(to, true, 2) : null;
+    };
+  }
+
+  Set<String> may(String subject, boolean onLine) {
+    Set<String> nearer = new TreeSet<>();
+    Set<String> all = new TreeSet<>();
+    for (State state : states(subject)) {
+      all.add(state.number());
+      if (state.line() < 2) {
+        nearer.add(state.number());
+      }
+    }
+    if (onLine) {
+      all.removeAll(nearer);
+    } else {
+      all = nearer;
+    }
+    all.removeAll(sure(subject, false));
+    all.remove(subject);
+    return all;
+  }
+
+  // Kilograms.
+
+  private boolean leads(String from, String to) {
+    Set<String> seen = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+    List<String> next = new ArrayList<>(List.of(from));
+    while (!next.isEmpty()) {
+      String one = next.remove(0);
+      for (Batch batch : mill.batches) {
+        Set<Way> ways = ways(one, batch);
+        if ((ways.contains(Way.SURE) || ways.contains(Way.SURE_BAG)) && seen.add(batch.number())) {
+          next.add(batch.number());
+        }
+      }
+    }
+    return seen.contains(to);
+  }
+
+  /** kg that surely came into the mix of a batch; not a number where no record tells. */
+  double mix(String subject, Batch in) {
+    double kg = 0;
+    for (Line line : in.lines()) {
+      Set<String> could = could(line, in);
+      if (could.size() == 1 && isOnly(could.iterator().next(), line, in)) {
+        kg += through(subject, could.iterator().next(), number(line.kg()), in);
+      }
+    }
+    for (Batch from : mill.batches) {
+      if (fines(from, in) > 1e-9) {
+        kg += through(subject, from.number(), fines(from, in), in);
+      }
+    }
+    for (Batch from : flushedInto(in)) {
+      Set<String> could = could(from.flush().lot(), "", from.day());
+      if (could.size() == 1) {
+        kg += through(subject, could.iterator().next(), from.flush().kg(), in);
+      }
+    }
+    return kg;
+  }
+
+  private double through(String subject, String taken, double kg, Batch into) {
+    if (taken.equalsIgnoreCase(subject)) {
+      return kg;
+    }
+    Batch from = batch(taken);
+    if (from == null || !sure(subject, true).contains(from.number())) {
+      return 0;
+    }
+    return leads(into.number(), from.number()) ? Double.NaN : mix(subject, from) * kg / made(from);
+  }
+
+  double all(String subject, Batch in) {
+    String begun = in.bags().begunWith();
+    double part = begun.isEmpty() ? 0 : through(subject, begun, in.bags().begunKg(), in);
+    return mix(subject, in) + part;
+  }
+
+  double made(Batch batch) {
+    if (!batch.isMade()) {
+      return batch.size();
+    }
+    if (batch.bags().of() > 0) {
+      double own = batch.bags().kg() - batch.bags().begunKg() + batch.fines();
+      return own > 0 ? own : Double.NaN;
+    }
+    double kg = 0;
+    for (String name : mill.recipes.get(batch.code())) {
+      String kind = new Line(name, "", "", "").kind();
+      kg += batch.lines().stream().anyMatch(line -> line.kind().equals(kind)) ? 0 : Double.NaN;
+    }
+    for (Line line : batch.lines()) {
+      kg += number(line.kg());
+    }
+    for (Batch from : mill.batches) {
+      kg += fines(from, batch);
+    }
+    for (Batch from : flushedInto(batch)) {
+      kg += from.flush().kg();
+    }
+    return kg;
+  }
+}
