@@ -74,14 +74,18 @@ final class LotsTogether {
   }
 
   private static boolean isWhole(FeedTables tables, Set<String> named) {
-    for (BatchRecord record : tables.batches().values()) {
-      for (BatchRecord.Entry entry : record.entries()) {
-        if (!entry.lot().isEmpty() && !named.contains(entry.lot())) {
-          return false;
-        }
-      }
-    }
-    return true;
+    return tables.batches().values().stream()
+        .flatMap(record -> record.entries().stream())
+        .filter(entry -> !entry.written().isBlank())
+        .allMatch(entry -> named.contains(entry.lot()) && fits(tables, entry));
+  }
+
+  /** Whether a line names no lot of something else. */
+  private static boolean fits(FeedTables tables, BatchRecord.Entry entry) {
+    Lot lot = tables.lots().get(entry.lot());
+    return lot == null
+        || lot.ingredient().equals(entry.line())
+        || !tables.ingredients().containsKey(entry.line());
   }
 
   static List<Code> codes() {

@@ -99,7 +99,7 @@ class MadeFolderTest {
     assertEquals(0, errors(slipped), slipped.text());
     assertTrue(slipped.text().contains("note: with it, as made, crude-protein is"), slipped.text());
     slipped.with(CF, "decision: held", "decision: rejected");
-    assertFalse(slipped.text().contains("as made"), slipped.text());
+    assertFalse(slipped.text().contains("as made,"), slipped.text());
     assertTrue(slipped.codes().contains("weight-off-target"));
   }
 
@@ -136,6 +136,14 @@ class MadeFolderTest {
     assertTrue(slipped.text().contains("help: did you mean size: 1000 kg?"), slipped.text());
     slipped.with(TG, "size: 10000 kg", "size: 2500 kg");
     assertEquals(List.of(), slipped.codes(), slipped.text());
+  }
+
+  @Test
+  void aNumberThatIsASlipAccusesNoDelivery() throws IOException {
+    SlippedFolder slipped = folder().with(CF, "lot: SB-0411", "lot: SB 0411");
+    assertEquals(List.of("data-unknown-lot"), slipped.codes(), slipped.text());
+    slipped.with(CF, "lot: SB 0411", "lot: MZ-114");
+    assertEquals(List.of("lot-of-another-ingredient"), slipped.codes(), slipped.text());
   }
 
   @Test
