@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -134,7 +135,7 @@ class NoFalseAllClearTest {
         "batches/" + BATCH + ".yaml",
         "size: 50 kg\nweighed: [{line: maize, lot: MZ-1}]\n" + told + "\n");
     ReadFolder read = ReadFolder.of(Texts.at(folder));
-    assertTrue(read.tables().batches().get(BATCH).isPlanned());
+    assertTrue(Objects.requireNonNull(read.tables().batches().get(BATCH)).isPlanned());
   }
 
   @ParameterizedTest
