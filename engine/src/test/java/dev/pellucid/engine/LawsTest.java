@@ -58,6 +58,7 @@ class LawsTest {
           "FileReader HeadLine",
           // YAML has three kinds of node and will have no fourth; one that is not of the kind that
           // its key holds is a finding.
+          "Astray Yaml",
           "Fields Yaml",
           "ClosedRecord Yaml",
           "KeyFindings Yaml",

@@ -343,7 +343,6 @@ final class Rooms {
             "finding",
             "engine.quantity",
             "engine.data",
-            "engine.resolve",
             "engine.records"),
         // A plan prints how limits stand beside the analysis it expects; it makes no finding.
         Room.of(
@@ -420,6 +419,7 @@ final class Rooms {
                 "show",
                 "engine.compare",
                 "engine.leastcost",
+                "engine.records",
                 "engine.sharing",
                 "engine.trace")
             .knowing(Bound.class, Demand.class, LabelVerdict.Outcome.class, Ordering.class)

@@ -21,32 +21,46 @@ import java.util.stream.Stream;
  */
 final class BatchLines {
   private final Map<String, List<String>> byCode = new TreeMap<>();
+  private final Map<String, String> written = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
   private final List<Unsearched> unread = new ArrayList<>();
+  private final Trees trees;
+  private final List<PremixFile> premixes;
 
   /**
    * @param codes of which recipes and premixes
    */
   BatchLines(Trees trees, Set<String> codes) {
-    List<PremixFile> premixes = trees.premixes(new ArrayList<>());
-    for (String code : codes) {
-      Optional<PremixFile> premix =
-          premixes.stream().filter(it -> it.source().stem().equals(code)).findFirst();
-      Optional<RecipeFile> recipe =
-          trees.path(code).flatMap(path -> trees.recipe(path, new ArrayList<>()));
-      premix.ifPresent(this::premix);
-      recipe.ifPresent(this::recipe);
-      if (lines(code).isEmpty()) {
-        unread.add(new Unsearched.Code(code));
-      }
+    this.trees = trees;
+    this.premixes = trees.premixes(new ArrayList<>());
+    trees.recipes().forEach(code -> written.put(code, code));
+    trees.premixPaths().keySet().forEach(code -> written.put(code, code));
+    codes.forEach(this::read);
+  }
+
+  private void read(String code) {
+    Optional<PremixFile> premix =
+        premixes.stream().filter(it -> it.source().stem().equals(code)).findFirst();
+    Optional<RecipeFile> recipe =
+        trees.path(code).flatMap(path -> trees.recipe(path, new ArrayList<>()));
+    premix.ifPresent(this::premix);
+    recipe.ifPresent(this::recipe);
+    if (byCode.computeIfAbsent(code, none -> List.of()).isEmpty()) {
+      unread.add(new Unsearched.Code(code));
     }
   }
 
-  /** The names of the lines of a recipe or premix; none where nobody knows them. */
+  /**
+   * The names of the lines of a recipe or premix, capitals or not; none where nobody knows them.
+   */
   List<String> lines(String code) {
-    return byCode.getOrDefault(code, List.of());
+    String one = written.getOrDefault(code, code);
+    if (!byCode.containsKey(one) && written.containsKey(one)) {
+      read(one);
+    }
+    return byCode.getOrDefault(one, List.of());
   }
 
-  /** Recipes and premixes that do not tell all of their lines. */
+  /** Recipes and premixes that were asked for and do not tell all of their lines. */
   List<Unsearched> unread() {
     return unread;
   }

@@ -70,11 +70,11 @@ final class SearchedStore {
     Set<String> codes = new TreeSet<>();
     tables.batches().values().forEach(record -> codes.add(record.code()));
     BatchLines lines = new BatchLines(read.trees(), codes);
-    unsearched.addAll(lines.unread());
-    LinesThen made = new LinesThen(folder, tables, lines);
-    unsearched.addAll(made.unread());
     PlantOfCode plants = new PlantOfCode(read.trees(), tables);
-    this.tracer = new Tracer(tables, made, plants, this::order, today);
+    RecipesThen made = new RecipesThen(folder, tables, lines, plants);
+    unsearched.addAll(made.unread());
+    this.tracer = new Tracer(tables, made, made, this::order, today);
+    unsearched.addAll(lines.unread());
     ofNothing(read.trees());
   }
 

@@ -225,7 +225,7 @@ public final class SheetsGoal {
     }
     for (BatchRecord record : shared.tables().batches().values()) {
       why.put(
-          record.number(), record.isMade() ? "it was made" : "its record says that it is closed");
+          record.number(), record.closed() ? "its record says that it is closed" : "it was made");
     }
     return why;
   }

@@ -116,6 +116,8 @@ final class TraceWords {
           FLUSHED,
           NO_SUCH_LOT,
           LOT_OF_ANOTHER,
+          NOT_THERE,
+          NO_RECORD,
           FROM_BIN,
           NAMED_IN_BIN,
           BIN_EMPTY,
@@ -142,9 +144,16 @@ final class TraceWords {
     return switch (reason) {
       case NOT_TOLD -> line + ": the lot of that line is not given";
       case LEFT_OUT -> line + ": in the recipe, not given in the record";
-      case FLUSHED -> line + ": the line was flushed with it, its lot is not given";
+      case FLUSHED ->
+          line
+              + ": the line was flushed with it, "
+              + (names.isEmpty()
+                  ? "its lot is not given"
+                  : "of lot " + names + ", which cannot be");
       case NO_SUCH_LOT -> line + ": lot " + names + ", which no file of lots/ gives";
       case LOT_OF_ANOTHER -> line + ": lot " + names + ", which is of something else";
+      case NOT_THERE -> line + ": lot " + names + ", which was not there on that day";
+      case NO_RECORD -> line + ": of a batch of it that no record tells";
       case FROM_BIN -> line + ": from bin " + names + ", in which other lots could be too";
       case NAMED_IN_BIN -> line + ": of this lot, which lay in bin " + names + " with others";
       case BIN_EMPTY -> line + ": from bin " + names + ", in which no lot of it could be";

@@ -51,6 +51,10 @@ final class Ledger implements Pages.Names {
 
   private final Map<String, Lot> lots = new HashMap<>();
   private final Map<String, BatchRecord> batches = new HashMap<>();
+
+  /** By code, the day of the first batch. */
+  private final Map<String, LocalDate> recorded = new HashMap<>();
+
   private final SortedMap<String, String> numbers = new TreeMap<>();
   private final Map<String, Page> pages = new LinkedHashMap<>();
   private final Map<String, List<Page>> open = new HashMap<>();
@@ -74,6 +78,9 @@ final class Ledger implements Pages.Names {
     known();
     tables.lots().values().forEach(lot -> lots.put(number(lot.number()), lot));
     tables.batches().values().forEach(batch -> batches.put(number(batch.number()), batch));
+    for (BatchRecord batch : batches.values()) {
+      recorded.merge(batch.code(), batch.day(), (one, two) -> one.isBefore(two) ? one : two);
+    }
     this.put = new PutInto(tables.batches().values());
     this.books = new DrawnFrom(tables.batches().values(), tables.lots().values(), bins);
     for (BatchRecord record : inOrder()) {
@@ -247,8 +254,24 @@ final class Ledger implements Pages.Names {
 
   @Override
   public List<String> leftOut(BatchRecord record) {
-    List<String> told = record.entries().stream().map(entry -> kind(entry.line())).toList();
-    return recipes.lines(record).stream().filter(line -> !told.contains(kind(line))).toList();
+    List<String> told = record.entries().stream().map(entry -> named(entry.line())).toList();
+    return recipes.lines(record).stream().filter(line -> !told.contains(named(line))).toList();
+  }
+
+  /** A line as it is meant: rework of a feed is not the feed. */
+  private String named(String line) {
+    return (isRework(line) ? Material.Reworked.REWORK : "") + kind(line);
+  }
+
+  @Override
+  public List<String> madeOf(String kind) {
+    return tables.ingredients().containsKey(kind) ? List.of() : recipes.lines(kind);
+  }
+
+  @Override
+  public boolean isRecorded(String kind, LocalDate day) {
+    LocalDate first = recorded.get(kind);
+    return first != null && !first.isAfter(day);
   }
 
   @Override

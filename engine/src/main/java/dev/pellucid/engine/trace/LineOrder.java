@@ -7,19 +7,23 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * Which batch was made after which on a line. What {@code after} tells holds, if it can be so.
- * Where a record does not tell it, its batch may have come after any batch of the same plant that
- * no record follows, of the same day or of an earlier one, back to the last day on which something
- * was made that took up what was left.
+ * Which batch was made after which on a line. What {@code after} tells of a batch that was made
+ * holds, if it can be so: of two that name the same, of some that name each other in a circle, and
+ * where a feed in between would be forgotten, none is believed more than the others. Where nothing
+ * is told or believed, a batch may have come after any batch of the same plant that no record
+ * follows, of the same day or of an earlier one, back to the last day on which something was made
+ * that took up what was left. Whatever a record names it may have come after, too.
  *
  * <p>Only a feed that was made takes up what was left on the line. A batch that is overdue may
  * never have been made, and a premix may have been mixed elsewhere: both may come next, and what
@@ -31,16 +35,19 @@ final class LineOrder {
   private final LocalDate today;
   private final Map<String, Page> pages = new HashMap<>();
   private final Map<String, List<Page>> next = new HashMap<>();
-  private final Map<String, Turn> turns = new HashMap<>();
+  private final Map<String, Optional<String>> plantOf = new HashMap<>();
+  private final Map<String, List<Turn>> turns = new HashMap<>();
   private final Map<String, NavigableMap<LocalDate, Turn>> plants = new HashMap<>();
-  private final Set<String> unknown = new HashSet<>();
+  private final Map<String, String> believed = new HashMap<>();
   private final Set<String> followed = new HashSet<>();
+  private int made;
 
   /** What was made at one plant on one day, or is to be. */
   static final class Turn {
     private final int id;
     private final String plant;
     private final LocalDate day;
+    private final List<Page> all = new ArrayList<>();
     private final List<Page> last = new ArrayList<>();
     private final List<Page> first = new ArrayList<>();
     private boolean takesUp;
@@ -74,41 +81,52 @@ final class LineOrder {
   LineOrder(Collection<Page> all, Plants mill, LocalDate today) {
     this.mill = mill;
     this.today = today;
-    Map<String, Optional<String>> byCode = new HashMap<>();
     for (Page page : all) {
       pages.put(page.key(), page);
-      byCode.computeIfAbsent(page.record().code(), mill::plant);
+      plantOf.put(page.key(), mill.plant(page.record()));
     }
-    byCode.forEach(
-        (code, plant) -> {
-          if (plant.isEmpty()) {
-            unknown.add(code);
-          }
-        });
     for (Page page : all) {
       before(page)
           .ifPresent(before -> next.computeIfAbsent(before, none -> new ArrayList<>()).add(page));
-      if (isMadeFeed(page)) {
-        told(page).ifPresent(followed::add);
-      }
     }
+    // While one plant is not known, every batch may have been made on the line of any other.
+    boolean known = plantOf.values().stream().allMatch(Optional::isPresent);
     for (Page page : all) {
-      // While one plant is not known, every batch may have been made on the line of any other.
-      String plant = unknown.isEmpty() ? plant(byCode, page) : "";
-      put(page, plant);
+      plants(page, known).forEach(plant -> turn(page, plant));
+    }
+    believe();
+    for (Page page : all) {
+      turns(page).forEach(turn -> put(page, turn));
     }
   }
 
-  private static String plant(Map<String, Optional<String>> byCode, Page page) {
-    return byCode.getOrDefault(page.record().code(), Optional.empty()).orElse("");
+  /** That of its recipe, and that of the batch which its record tells to have come before. */
+  private Set<String> plants(Page page, boolean known) {
+    if (!known) {
+      return Set.of("");
+    }
+    Set<String> plants = new LinkedHashSet<>(plant(page).stream().toList());
+    before(page)
+        .flatMap(key -> Optional.ofNullable(pages.get(key)))
+        .flatMap(this::plant)
+        .ifPresent(plants::add);
+    return plants;
   }
 
-  private void put(Page page, String plant) {
+  private Optional<String> plant(Page page) {
+    return plantOf.getOrDefault(page.key(), Optional.empty());
+  }
+
+  private void turn(Page page, String plant) {
     Turn turn =
         plants
             .computeIfAbsent(plant, none -> new TreeMap<>())
-            .computeIfAbsent(page.day(), day -> new Turn(turns.size(), plant, day));
-    turns.put(page.key(), turn);
+            .computeIfAbsent(page.day(), day -> new Turn(made++, plant, day));
+    turn.all.add(page);
+    turns.computeIfAbsent(page.key(), none -> new ArrayList<>()).add(turn);
+  }
+
+  private void put(Page page, Turn turn) {
     if (!followed.contains(page.key())) {
       turn.last.add(page);
     }
@@ -116,6 +134,71 @@ final class LineOrder {
       turn.first.add(page);
       turn.takesUp |= isMadeFeed(page) || isFeedToBeMade(page);
     }
+  }
+
+  /** Takes for true what records tell of the order, as long as it can be so. */
+  private void believe() {
+    Map<String, List<String>> claims = new HashMap<>();
+    for (Page page : pages.values()) {
+      canBe(page)
+          .ifPresent(
+              before -> {
+                believed.put(page.key(), before);
+                if (isMadeFeed(page)) {
+                  claims.computeIfAbsent(before, none -> new ArrayList<>()).add(page.key());
+                }
+              });
+    }
+    // Of two feeds only one can have come right after another.
+    claims.values().stream().filter(of -> of.size() > 1).forEach(believed.keySet()::removeAll);
+    believed.keySet().removeAll(believed.keySet().stream().filter(this::isInCircle).toList());
+    boolean doubted = true;
+    while (doubted) {
+      followed.clear();
+      believed.forEach((key, before) -> followed(key).ifPresent(page -> followed.add(before)));
+      doubted =
+          believed.keySet().removeAll(believed.keySet().stream().filter(this::passesOver).toList());
+    }
+  }
+
+  private Optional<Page> followed(String by) {
+    return Optional.ofNullable(pages.get(by)).filter(this::isMadeFeed);
+  }
+
+  /**
+   * The batch that is told to have come before, where it can be so: another one, of the same plant
+   * and not of a later day, and both were made. What is only planned may come otherwise.
+   */
+  private Optional<String> canBe(Page page) {
+    return before(page)
+        .filter(key -> !page.record().isPlanned())
+        .flatMap(key -> Optional.ofNullable(pages.get(key)))
+        .filter(one -> !one.key().equals(page.key()) && !one.day().isAfter(page.day()))
+        .filter(one -> !one.record().isPlanned() && plant(one).equals(plant(page)))
+        .map(Page::key);
+  }
+
+  private boolean isInCircle(String key) {
+    Set<String> seen = new HashSet<>();
+    Optional<String> at = Optional.of(key);
+    while (at.isPresent() && seen.add(at.get())) {
+      at = at.flatMap(one -> Optional.ofNullable(believed.get(one)));
+      if (at.filter(key::equals).isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a feed that nothing follows was made between the two, so that one may be forgotten. */
+  private boolean passesOver(String key) {
+    Page page = Optional.ofNullable(pages.get(key)).orElseThrow();
+    Page before = Optional.ofNullable(pages.get(believed.get(key))).orElseThrow();
+    return turns(page).stream()
+        .filter(turn -> before.day().isBefore(turn.day))
+        .flatMap(turn -> plant(turn).subMap(before.day(), false, turn.day, false).values().stream())
+        .flatMap(turn -> turn.all.stream())
+        .anyMatch(one -> isMadeFeed(one) && !followed.contains(one.key()));
   }
 
   private boolean isMadeFeed(Page page) {
@@ -131,16 +214,9 @@ final class LineOrder {
     return page.record().after().map(Located::thing).map(ByLetters::number);
   }
 
-  /**
-   * The same, where it can be so: of another batch, not of a later day, and of one that was made
-   * where the batch itself was made.
-   */
+  /** The same, where it is believed. */
   private Optional<String> told(Page page) {
-    return before(page)
-        .flatMap(key -> Optional.ofNullable(pages.get(key)))
-        .filter(one -> !one.key().equals(page.key()) && !one.day().isAfter(page.day()))
-        .filter(one -> page.record().isPlanned() || !one.record().isPlanned())
-        .map(Page::key);
+    return Optional.ofNullable(believed.get(page.key()));
   }
 
   /** The batches of which a record tells that they came right after another. */
@@ -150,18 +226,23 @@ final class LineOrder {
 
   /** The turns of which the first batches may have come right after one that no record follows. */
   List<Turn> mayBeBefore(Page page) {
-    Turn turn = turn(page);
     return followed.contains(page.key())
         ? List.of()
-        : around(turn, plant(turn).tailMap(turn.day, false));
+        : around(page, turn -> plant(turn).tailMap(turn.day, false));
   }
 
   /** The turns from which a batch may have come, where no record tells after which batch. */
   List<Turn> mayBeAfter(Page page) {
-    Turn turn = turn(page);
     return told(page).isPresent()
         ? List.of()
-        : around(turn, plant(turn).headMap(turn.day, false).descendingMap());
+        : around(page, turn -> plant(turn).headMap(turn.day, false).descendingMap());
+  }
+
+  private List<Turn> around(Page page, Function<Turn, Map<LocalDate, Turn>> beside) {
+    return turns(page).stream()
+        .flatMap(turn -> around(turn, beside.apply(turn)).stream())
+        .distinct()
+        .toList();
   }
 
   /** A turn, and those beside it up to the first one that took up what was left. */
@@ -199,8 +280,8 @@ final class LineOrder {
     return !before.key().equals(page.key()) && !told(before).equals(Optional.of(page.key()));
   }
 
-  private Turn turn(Page page) {
-    return Optional.ofNullable(turns.get(page.key())).orElseThrow();
+  private List<Turn> turns(Page page) {
+    return turns.getOrDefault(page.key(), List.of());
   }
 
   private NavigableMap<LocalDate, Turn> plant(Turn turn) {
@@ -209,6 +290,6 @@ final class LineOrder {
 
   /** Whether nobody knows where a batch was made. */
   boolean isPlantUnknown(Page page) {
-    return unknown.contains(page.record().code());
+    return plant(page).isEmpty();
   }
 }

@@ -113,8 +113,9 @@ public final class LineToClean {
   /** A mill in which premixes have a line of their own, and follow each other on it. */
   private record Apart(Plants mill) implements Plants {
     @Override
-    public Optional<String> plant(String code) {
-      return mill.plant(code).map(plant -> isPremix(code) ? "premixes of " + plant : plant);
+    public Optional<String> plant(BatchRecord record) {
+      boolean premix = isPremix(record.code());
+      return mill.plant(record).map(plant -> premix ? "premixes of " + plant : plant);
     }
 
     @Override

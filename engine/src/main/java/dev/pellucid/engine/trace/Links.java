@@ -206,6 +206,7 @@ final class Links {
   private Few untold(Page page, Turn turn) {
     Set<String> all = ofTurn.computeIfAbsent(turn.id(), none -> last(turn));
     Set<String> not = new HashSet<>(Set.of(page.key()));
+    LineOrder.before(page).ifPresent(not::add);
     order.next(page.key()).stream()
         .filter(next -> !order.isPossible(next, page))
         .forEach(next -> not.add(next.key()));

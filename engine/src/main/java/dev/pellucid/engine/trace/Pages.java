@@ -19,6 +19,7 @@ import dev.pellucid.engine.trace.Recall.Kind;
 import dev.pellucid.engine.trace.Trace.Reason;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -53,6 +54,12 @@ final class Pages {
     /** Lines that a recipe has and a record does not tell. */
     List<String> leftOut(BatchRecord record);
 
+    /** The lines of a premix or recipe; none for an ingredient. */
+    List<String> madeOf(String kind);
+
+    /** Whether a batch of a premix or recipe is recorded, of a day or before it. */
+    boolean isRecorded(String kind, LocalDate day);
+
     Bins bins();
 
     DrawnFrom books();
@@ -83,6 +90,7 @@ final class Pages {
         .forEach(from -> from.flushed().ifPresent(flush -> flushPutIn(from.day(), flush)));
     put.finesIn(key).forEach(from -> from.fines().ifPresent(fines -> finesPutIn(from, fines)));
     record.bags().flatMap(BatchRecord.Bags::begunWith).ifPresent(this::partBag);
+    List.copyOf(open).forEach(this::unrecorded);
     return new Page(key, record, taken, drawn, open, made());
   }
 
@@ -108,6 +116,28 @@ final class Pages {
         entry.kg().isPresent());
   }
 
+  /**
+   * Which batch of a premix was taken is not told, and not each of them has a record: what the
+   * premix is made of may be in it. Rework is taken for one of those that have a record, where
+   * there are any.
+   */
+  private void unrecorded(Open told) {
+    boolean recorded = Ledger.isRework(told.line()) && names.isRecorded(told.kind(), record.day());
+    if (!told.flush() && !recorded) {
+      madeOf(told, told.kind(), new HashSet<>());
+    }
+  }
+
+  private void madeOf(Open told, String kind, Set<String> seen) {
+    if (seen.add(kind)) {
+      for (String line : names.madeOf(kind)) {
+        String of = names.kind(line);
+        open.add(new Open(of, told.line(), Reason.NO_RECORD, "", OptionalDouble.empty()));
+        madeOf(told, of, seen);
+      }
+    }
+  }
+
   private Kind kindOf(Entry entry, String key) {
     if (Ledger.isRework(entry.line())) {
       return Kind.REWORK;
@@ -126,7 +156,18 @@ final class Pages {
     boolean fits =
         lot.filter(it -> it.ingredient().equals(kind)).isPresent()
             || batch.filter(it -> it.code().equals(kind) && !it.equals(record)).isPresent();
-    return fits ? Optional.empty() : Optional.of(Reason.LOT_OF_ANOTHER);
+    if (!fits) {
+      return Optional.of(Reason.LOT_OF_ANOTHER);
+    }
+    boolean there =
+        lot.filter(this::isThere).isPresent()
+            || batch.filter(it -> !it.day().isAfter(record.day())).isPresent();
+    return there ? Optional.empty() : Optional.of(Reason.NOT_THERE);
+  }
+
+  /** Whether it had come, and had not gone from a bin that was emptied. */
+  private boolean isThere(Lot lot) {
+    return !lot.received().isAfter(record.day()) && names.bins().isThere(lot, record.day());
   }
 
   /**
@@ -205,6 +246,7 @@ final class Pages {
       open(flush.with(), Reason.FLUSHED, "", kg);
     } else {
       String lot = ByLetters.number(flush.lot());
+      slip(lot, flush.with()).ifPresent(why -> open(flush.with(), Reason.FLUSHED, flush.lot(), kg));
       drawn.add(new Drawn(flush.with(), record.day(), bins(lot, ""), lot, Kind.NEXT_ON_LINE, kg));
     }
   }
@@ -214,7 +256,10 @@ final class Pages {
     if (flush.lot().isEmpty()) {
       open(flush.with(), Reason.FLUSH_INTO, "", kg);
     } else {
-      from(day, flush.with(), ByLetters.number(flush.lot()), "", Kind.FLUSH, kg, true);
+      String lot = ByLetters.number(flush.lot());
+      slip(lot, flush.with())
+          .ifPresent(why -> open(flush.with(), Reason.FLUSH_INTO, flush.lot(), kg));
+      from(day, flush.with(), lot, "", Kind.FLUSH, kg, true);
     }
   }
 

@@ -1,11 +1,12 @@
 package dev.pellucid.engine.trace;
 
+import dev.pellucid.engine.data.BatchRecord;
 import java.util.Optional;
 
-/** Where feeds and premixes are made, by their codes. */
+/** Where feeds and premixes are made. */
 public interface Plants {
-  /** The same name for all that name none; absent where nobody knows. */
-  Optional<String> plant(String code);
+  /** Where a batch was made; absent where nobody knows. */
+  Optional<String> plant(BatchRecord record);
 
   boolean isPremix(String code);
 

@@ -243,12 +243,19 @@ final class Recalling {
         .filter(fines -> ledger.put().fines(record).isEmpty())
         .ifPresent(fines -> words(not, page, "fines", fines.to(), fines.kg()));
     boolean after = order.comesAfter(page).anyMatch(found::isInMix);
-    boolean flushedLot =
-        record.flushed().filter(it -> ByLetters.number(it.lot()).equals(found.key())).isPresent();
     record
         .flushed()
-        .filter(flush -> (after || flushedLot) && ledger.put().flush(record).isEmpty())
+        .filter(flush -> (after || mayBeFlush(page)) && ledger.put().flush(record).isEmpty())
         .ifPresent(flush -> words(not, page, "flush", flush.to(), flush.kg()));
+  }
+
+  /** Whether what was run through before a batch may be of the thing itself. */
+  private boolean mayBeFlush(Page page) {
+    List<String> kinds = ledger.kinds(found.key());
+    boolean there = !ledger.since(found.key()).isAfter(page.day());
+    return page.drawn().stream().anyMatch(one -> one.flush() && ledger.mayBe(one, found.key()))
+        || (there
+            && page.open().stream().anyMatch(one -> one.flush() && kinds.contains(one.kind())));
   }
 
   private static void words(List<NotFollowed> not, Page page, String what, String to, double kg) {

@@ -7,4 +7,7 @@ import java.util.List;
 public interface Recipes {
   /** The names of the lines that a batch was made by; none where nobody knows them. */
   List<String> lines(BatchRecord record);
+
+  /** The names of the lines of a recipe or premix as it is today, its capitals apart. */
+  List<String> lines(String code);
 }

@@ -21,6 +21,10 @@ public final class Trace {
     NO_SUCH_LOT,
     /** The number that is named is that of something else. */
     LOT_OF_ANOTHER,
+    /** The number that is named is of what came or was made later, or was gone from its bin. */
+    NOT_THERE,
+    /** It is of a premix or feed, and which batch of it no record tells; what it is made of. */
+    NO_RECORD,
     /** It was weighed from a bin in which more than one lot could be; the bin is named. */
     FROM_BIN,
     /** The lot is named itself, and others could be in the bin with it; the bin is named. */

@@ -13,6 +13,7 @@ import dev.pellucid.engine.trace.Trace.Back;
 import dev.pellucid.engine.trace.Trace.Holding;
 import dev.pellucid.engine.trace.Trace.Maybe;
 import dev.pellucid.engine.trace.Trace.Onward;
+import dev.pellucid.engine.trace.Trace.Reason;
 import dev.pellucid.engine.trace.Trace.Unknown;
 import dev.pellucid.engine.trace.Trace.Way;
 import java.time.LocalDate;
@@ -228,7 +229,10 @@ public final class Tracer {
   }
 
   private void unknown(Page page, List<Unknown> out) {
-    page.open().forEach(open -> out.add(open(page, open)));
+    page.open().stream()
+        .map(open -> open(page, open))
+        .filter(one -> one.reason() != Reason.NO_RECORD || !one.of().isEmpty())
+        .forEach(out::add);
     for (Drawn drawn : page.drawn()) {
       List<String> of = ledger.mayBe(drawn).stream().map(ledger::written).toList();
       String bin = drawn.bins().stream().findFirst().map(ledger.bins()::written).orElse("");

@@ -1,7 +1,10 @@
 package dev.pellucid.engine.workspace;
 
+import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.trace.Plants;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.finding.Severity;
 import dev.pellucid.syntax.FeedFile.PremixFile;
 import dev.pellucid.syntax.FeedFile.RecipeFile;
 import dev.pellucid.syntax.HeadLine;
@@ -11,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The plant at which the batches of a recipe or premix are made, by its name alone and whatever
@@ -20,20 +24,31 @@ public final class PlantOfCode implements Plants {
   private final Trees trees;
   private final FeedTables tables;
   private final Map<String, PremixFile> premixes = new HashMap<>();
+  private final List<Finding> ofPremixes = new ArrayList<>();
 
   public PlantOfCode(Trees trees, FeedTables tables) {
     this.trees = trees;
     this.tables = tables;
-    trees.premixes(new ArrayList<>()).forEach(one -> premixes.put(one.source().stem(), one));
+    trees.premixes(ofPremixes).forEach(one -> premixes.put(one.source().stem(), one));
+  }
+
+  @Override
+  public Optional<String> plant(BatchRecord record) {
+    return of(record.code());
   }
 
   /**
    * Where a folder has one plant at most, all is made at one; else it is absent for what cannot be
-   * read.
+   * read, or names no plant of the folder.
    */
-  @Override
-  public Optional<String> plant(String code) {
-    return tables.plants().size() < 2 ? Optional.of(usual()) : told(code);
+  private Optional<String> of(String code) {
+    if (tables.plants().size() < 2) {
+      return Optional.of(tables.settings().plant().orElse(""));
+    }
+    return (isRead(code)
+            ? told(code).or(() -> tables.settings().plant())
+            : Optional.<String>empty())
+        .filter(tables.plants()::containsKey);
   }
 
   @Override
@@ -46,22 +61,29 @@ public final class PlantOfCode implements Plants {
     return !isPremix(code) && trees.path(code).isPresent();
   }
 
-  private String usual() {
-    return tables.settings().plant().orElse("");
+  /** Whether all of its file can be read: a line that cannot may be that of the plant. */
+  private boolean isRead(String code) {
+    List<Finding> found = new ArrayList<>();
+    boolean there =
+        premixes.containsKey(code)
+            || trees.path(code).flatMap(path -> trees.recipe(path, found)).isPresent();
+    return there
+        && Stream.concat(found.stream(), ofPremixes.stream())
+            .filter(one -> one.span().file().stem().equals(code))
+            .noneMatch(one -> one.severity() == Severity.ERROR);
   }
 
-  private Optional<String> told(String code) {
-    PremixFile premix = premixes.get(code);
-    return premix != null
-        ? Optional.of(named(told(premix)))
-        : trees
-            .path(code)
-            .flatMap(path -> trees.recipe(path, new ArrayList<>()))
-            .map(file -> named(told(file)));
-  }
-
-  private String named(Optional<Word> told) {
-    return told.map(Word::text).orElse(usual());
+  /** The plant that its head names. */
+  public Optional<String> told(String code) {
+    return Optional.ofNullable(premixes.get(code))
+        .flatMap(PlantOfCode::told)
+        .or(
+            () ->
+                trees
+                    .path(code)
+                    .flatMap(path -> trees.recipe(path, new ArrayList<>()))
+                    .flatMap(PlantOfCode::told))
+        .map(Word::text);
   }
 
   private static Optional<Word> told(RecipeFile file) {

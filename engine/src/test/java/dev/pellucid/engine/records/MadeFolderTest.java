@@ -147,6 +147,18 @@ class MadeFolderTest {
   }
 
   @Test
+  void aPremixOfALaterDayIsAnotherOne() throws IOException {
+    SlippedFolder slipped = folder();
+    Path record = copy.resolve(MIN);
+    Files.move(record, record.resolveSibling("MIN-WW-2026-11-19-1.yaml"));
+    slipped.with(CF, "MIN-WW-2026-11-12-1", "MIN-WW-2026-11-19-1");
+    assertTrue(slipped.codes().contains("lot-came-later"), slipped.text());
+    assertTrue(
+        slipped.text().contains("MIN-WW-2026-11-19-1 is of 2026-11-19, the batch is of 2026-11-18"),
+        slipped.text());
+  }
+
+  @Test
   void finesOfMostOfABatchAreAskedFor() throws IOException {
     String fines = "fines: {weight: %s kg, to: the next feed}\nbags: {";
     SlippedFolder slipped = folder().with(CF, "bags: {", fines.formatted("90"));

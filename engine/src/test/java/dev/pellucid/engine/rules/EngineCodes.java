@@ -23,7 +23,8 @@ final class EngineCodes {
 
   static NavigableSet<String> all() throws IOException {
     NavigableSet<String> codes = new TreeSet<>();
-    for (String room : new String[] {"resolve", "check", "figures", "records", "workspace"}) {
+    for (String room :
+        new String[] {"resolve", "check", "figures", "records", "trace", "workspace"}) {
       try (Stream<Path> files = Files.walk(SOURCES.resolve(room))) {
         for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
           Matcher declared = DECLARED.matcher(Files.readString(file));

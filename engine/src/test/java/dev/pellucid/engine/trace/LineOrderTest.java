@@ -157,6 +157,52 @@ class LineOrderTest {
   }
 
   @Test
+  void aPlanOfBeforeDoesNotHideWhatIsNext() throws IOException {
+    made("F-2-2026-03-01-1");
+    planned("F-2-2026-03-21-1", "after: F-2-2026-03-01-1\n");
+    onLine("F-2-2026-03-21-1");
+  }
+
+  @Test
+  void twoThatNameEachOtherAreBothInDoubt() throws IOException {
+    made(BAD, "BAD", "after: F-1-2026-03-02-2\n");
+    made("F-1-2026-03-02-2", "GOOD", "after: " + BAD + "\n");
+    made("F-2-2026-03-03-1");
+    onLine("F-1-2026-03-02-2", "F-2-2026-03-03-1");
+  }
+
+  @Test
+  void ofTwoThatNameTheSameOneCameAfterSomethingElse() throws IOException {
+    made("F-2-2026-03-01-1");
+    made(BAD, "BAD", "after: F-2-2026-03-01-1\n");
+    made("F-2-2026-03-03-1", "GOOD", "after: F-2-2026-03-01-1\n");
+    onLine("F-2-2026-03-03-1");
+  }
+
+  @Test
+  void aBatchIsNotForgottenBetweenTwoOthers() throws IOException {
+    made("F-2-2026-03-01-1");
+    made("F-2-2026-03-04-1", "GOOD", "after: F-2-2026-03-01-1\n");
+    onLine("F-2-2026-03-04-1");
+  }
+
+  @Test
+  void aLateFollowerDoesNotHideAnEarlierOne() throws IOException {
+    made("F-2-2026-03-03-1");
+    made("F-2-2026-03-16-1", "GOOD", "after: " + BAD + "\n");
+    onLine("F-2-2026-03-03-1", "F-2-2026-03-16-1");
+  }
+
+  /** A batch of another plant that was made on this line is on both. */
+  @Test
+  void aBatchMayComeAfterOneOfAnotherPlant() throws IOException {
+    made("G-1-2026-03-04-1", "GOOD", "after: " + BAD + "\n");
+    made("F-2-2026-03-03-1");
+    made("F-2-2026-03-05-1");
+    onLine("G-1-2026-03-04-1", "F-2-2026-03-03-1");
+  }
+
+  @Test
   void anotherPlantHasAnotherLine() throws IOException {
     made("G-1-2026-03-03-1");
     made("F-2-2026-03-05-1");

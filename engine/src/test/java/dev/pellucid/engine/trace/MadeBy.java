@@ -28,8 +28,16 @@ record MadeBy(Map<String, List<String>> lines, Map<String, String> plants, Set<S
   }
 
   @Override
-  public Optional<String> plant(String code) {
-    return Optional.ofNullable(plants.get(code));
+  public List<String> lines(String code) {
+    return lines.entrySet().stream()
+        .filter(entry -> entry.getKey().equalsIgnoreCase(code))
+        .flatMap(entry -> entry.getValue().stream())
+        .toList();
+  }
+
+  @Override
+  public Optional<String> plant(BatchRecord record) {
+    return Optional.ofNullable(plants.get(record.code()));
   }
 
   @Override

@@ -172,6 +172,41 @@ class NoFalseAllClearTest {
     assertTrue(of("MZ-2").certain());
   }
 
+  @Test
+  @DisplayName("of a premix that no record tells may be what it is made of")
+  void ofAPremixWithoutRecord() throws IOException {
+    lots(lot("SA-1", "salt", "900", ""), lot("MZ-1", "maize", "900", ""));
+    batch("weighed: [{line: maize, lot: MZ-1, weight: 45 kg}, {line: P-1, weight: 5 kg}]\n");
+    MadeBy made =
+        MadeBy.atOnePlant(
+            Map.of("F-1", List.of("maize", "P-1"), "P-1", List.of("P-2"), "P-2", List.of("salt")),
+            "P-1",
+            "P-2");
+    Answer answer =
+        new Tracer(
+                ReadFolder.of(Texts.at(folder)).tables(), made, made, none -> Optional.empty(), DAY)
+            .recall("SA-1");
+    assertEquals(Reason.NO_RECORD, answer.batches().get(0).why().get(0).reason());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"lot: MZ-9", "'lot: MZ-3, bin: B7'"})
+  @DisplayName("a lot that was not there is another one")
+  void notThere(String named) throws IOException {
+    text(
+        "lots/all.yaml",
+        """
+        lots:
+          - {number: MZ-1, ingredient: maize, received: 2026-11-01, quantity: 90 kg}
+          - {number: MZ-3, ingredient: maize, received: 2026-11-01, quantity: 90 kg, bin: B7}
+          - {number: MZ-9, ingredient: maize, received: 2026-12-09, quantity: 90 kg}
+        bins:
+          - {bin: B7, emptied: 2026-11-02}
+        """);
+    batch("weighed: [{line: maize, " + named + ", weight: 50 kg}]\n");
+    assertEquals(Reason.NOT_THERE, of("MZ-1").why().get(0).reason());
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"Maize", "MAIZE", "Corn", "rework maize", "Rework MAIZE"})
   @DisplayName("a line is of what it names, whatever its capitals")

@@ -138,17 +138,17 @@ final class PlainBooks {
           kg.add(number(line.kg()));
         }
       }
-      for (String name : mill.recipes.get(batch.code())) {
-        String left = new Line(name, "", "", "").kind();
-        if (there
-            && left.equals(kind)
-            && batch.lines().stream().noneMatch(line -> line.kind().equals(left))) {
+      for (Line left : plain.left(batch)) {
+        if (there && left.kind().equals(kind)) {
           kg.add(Double.NaN);
         }
       }
+      if (there && plain.isInUnrecorded(kind, batch)) {
+        kg.add(Double.NaN);
+      }
       if (there
           && batch.flush().kg() > 0
-          && batch.flush().lot().isEmpty()
+          && plain.isFlushOpen(batch, batch)
           && batch.flush().with().equals(kind)) {
         kg.add(batch.flush().kg());
       }

@@ -33,6 +33,7 @@ final class PlainSearch {
 
   private final RandomMill mill;
   private final Map<String, Set<Way>> ways = new HashMap<>();
+  private Map<Batch, Batch> believed;
 
   PlainSearch(RandomMill mill) {
     this.mill = mill;
@@ -104,9 +105,20 @@ final class PlainSearch {
 
   boolean isOpen(Line line, Batch batch) {
     if (!line.lot().isEmpty()) {
-      return line.lot().equalsIgnoreCase(batch.number()) || !kind(line.lot()).equals(line.kind());
+      return !isRight(line.lot(), line.kind(), batch);
     }
     return !isBinRight(line, batch);
+  }
+
+  /** Whether a number can be right: another, of the kind, that was there, and in its bin still. */
+  private boolean isRight(String number, String kind, Batch batch) {
+    Delivery lot = lot(number);
+    boolean gone =
+        lot != null && !lot.bin().isEmpty() && !inBin(lot.number(), lot.bin(), batch.day());
+    return !number.equalsIgnoreCase(batch.number())
+        && kind(number).equals(kind)
+        && !since(number).isAfter(batch.day())
+        && !gone;
   }
 
   /** Whether lots of the line could be in its bin, and had enough by all that left them. */
@@ -164,23 +176,72 @@ final class PlainSearch {
   /** Lines of a batch that may be of anything of their kind, by their kinds. */
   private List<String> openKinds(Batch batch) {
     List<String> kinds = new ArrayList<>();
-    for (String name : mill.recipes.get(batch.code())) {
-      String kind = new Line(name, "", "", "").kind();
-      if (batch.lines().stream().noneMatch(line -> line.kind().equals(kind))) {
-        kinds.add(kind);
-      }
+    for (Line line : left(batch)) {
+      open(line, batch, kinds);
     }
     for (Line line : batch.lines()) {
       if (isOpen(line, batch)) {
-        kinds.add(line.kind());
+        open(line, batch, kinds);
       }
     }
     for (Batch from : flushedInto(batch)) {
-      if (from.flush().lot().isEmpty()) {
+      if (isFlushOpen(from, batch)) {
         kinds.add(from.flush().with());
       }
     }
     return kinds;
+  }
+
+  /** Lines of the recipe that the record leaves out. */
+  List<Line> left(Batch batch) {
+    return mill.recipes.get(batch.code()).stream()
+        .map(name -> new Line(name, "", "", ""))
+        .filter(
+            of ->
+                batch.lines().stream()
+                    .noneMatch(
+                        line -> line.kind().equals(of.kind()) && line.isRework() == of.isRework()))
+        .toList();
+  }
+
+  /** And what a premix of which no batch is told is made of; rework only where none is recorded. */
+  private void open(Line line, Batch batch, List<String> kinds) {
+    kinds.add(line.kind());
+    boolean recorded =
+        mill.batches.stream()
+            .anyMatch(
+                one -> one.code().equalsIgnoreCase(line.kind()) && !one.day().isAfter(batch.day()));
+    if (!line.isRework() || !recorded) {
+      Set<String> all = new TreeSet<>();
+      madeOf(line.kind(), all);
+      kinds.addAll(all);
+    }
+  }
+
+  /**
+   * Whether a line of a batch may be of a premix or feed without a record that has a kind in it.
+   */
+  boolean isInUnrecorded(String kind, Batch batch) {
+    List<Line> lines = new ArrayList<>(left(batch));
+    batch.lines().stream().filter(line -> isOpen(line, batch)).forEach(lines::add);
+    return lines.stream()
+        .anyMatch(
+            line -> {
+              List<String> kinds = new ArrayList<>();
+              open(line, batch, kinds);
+              return kinds.subList(1, kinds.size()).contains(kind);
+            });
+  }
+
+  private void madeOf(String kind, Set<String> all) {
+    for (String code : mill.recipes.keySet()) {
+      for (String name : code.equalsIgnoreCase(kind) ? mill.recipes.get(code) : List.<String>of()) {
+        String of = new Line(name, "", "", "").kind();
+        if (all.add(of)) {
+          madeOf(of, all);
+        }
+      }
+    }
   }
 
   /** Lines that may be of any lot, since they name nothing that was ever bought or made. */
@@ -201,6 +262,12 @@ final class PlainSearch {
         .filter(one -> one.flush().kg() > 0)
         .filter(one -> one.flush().to().equalsIgnoreCase(batch.number()))
         .toList();
+  }
+
+  /** Whether nobody can say of which lot a flush was, as far as it is in a batch. */
+  boolean isFlushOpen(Batch from, Batch in) {
+    String lot = from.flush().lot();
+    return lot.isEmpty() || !isRight(lot, from.flush().with(), in);
   }
 
   /** kg of fines of one batch that another did not weigh in itself. */
@@ -235,22 +302,85 @@ final class PlainSearch {
     if (batch.after().equals(before.number())) {
       return true;
     }
-    boolean followed =
-        mill.batches.stream().anyMatch(one -> tells(one, before) && one.isMade() && isFeed(one));
-    return mill.batches.stream().noneMatch(one -> tells(batch, one))
-        && !followed
-        && !tells(before, batch)
-        && plant(before).equals(plant(batch))
-        && !before.day().isAfter(batch.day())
-        && mill.batches.stream().noneMatch(one -> takesUp(one, before, batch));
+    return believed(batch) == null
+        && !isFollowed(before)
+        && believed(before) != batch
+        && plants(before).stream().anyMatch(plant -> mayFollow(before, batch, plant));
   }
 
-  /** Whether a record tells what came before, and it can be so. */
-  private static boolean tells(Batch batch, Batch before) {
-    return batch != before
-        && batch.after().equals(before.number())
+  private boolean mayFollow(Batch before, Batch batch, String plant) {
+    return plants(batch).contains(plant)
         && !before.day().isAfter(batch.day())
-        && (before.isMade() || !batch.isMade());
+        && mill.batches.stream().noneMatch(one -> takesUp(one, before, batch, plant));
+  }
+
+  /** That of the recipe, and that of the batch that the record names. */
+  private Set<String> plants(Batch batch) {
+    Set<String> plants = new TreeSet<>(Set.of(plant(batch)));
+    Batch before = batch.after().isEmpty() ? null : batch(batch.after());
+    if (before != null) {
+      plants.add(plant(before));
+    }
+    return plants;
+  }
+
+  private boolean isFollowed(Batch before) {
+    return mill.batches.stream().anyMatch(one -> believed(one) == before && isFeed(one));
+  }
+
+  /** The batch that a record tells to have come before, where it is believed. */
+  private Batch believed(Batch batch) {
+    if (believed == null) {
+      believe();
+    }
+    return believed.get(batch);
+  }
+
+  private void believe() {
+    believed = new HashMap<>();
+    for (Batch batch : mill.batches) {
+      Batch before = batch.after().isEmpty() ? null : batch(batch.after());
+      boolean can =
+          before != null
+              && before != batch
+              && batch.isMade()
+              && before.isMade()
+              && !before.day().isAfter(batch.day())
+              && plant(before).equals(plant(batch));
+      if (can) {
+        believed.put(batch, before);
+      }
+    }
+    Map<Batch, Batch> all = new HashMap<>(believed);
+    for (Batch one : all.keySet()) {
+      for (Batch other : all.keySet()) {
+        if (one != other && isFeed(one) && isFeed(other) && all.get(one) == all.get(other)) {
+          believed.remove(one);
+        }
+      }
+    }
+    Map<Batch, Batch> left = new HashMap<>(believed);
+    for (Batch one : left.keySet()) {
+      Batch at = left.get(one);
+      for (int i = 0; i <= left.size() && at != null; i++) {
+        if (at == one) {
+          believed.remove(one);
+        }
+        at = left.get(at);
+      }
+    }
+    for (int i = 0; i <= mill.batches.size(); i++) {
+      List<Batch> doubted =
+          believed.keySet().stream().filter(one -> passesOver(believed.get(one), one)).toList();
+      doubted.forEach(believed::remove);
+    }
+  }
+
+  private boolean passesOver(Batch before, Batch batch) {
+    return mill.batches.stream()
+        .filter(one -> one.isMade() && isFeed(one) && plants(one).contains(plant(batch)))
+        .filter(one -> one.day().isAfter(before.day()) && one.day().isBefore(batch.day()))
+        .anyMatch(one -> !isFollowed(one));
   }
 
   private boolean isFeed(Batch batch) {
@@ -258,14 +388,14 @@ final class PlainSearch {
   }
 
   /** Whether a batch was made between two others and took up what the first left behind. */
-  private boolean takesUp(Batch one, Batch before, Batch batch) {
+  private boolean takesUp(Batch one, Batch before, Batch batch, String plant) {
     boolean inItsTurn = one.isMade() || !one.day().isBefore(mill.today);
-    return plant(one).equals(plant(batch))
+    return plants(one).contains(plant)
         && one.day().isAfter(before.day())
         && one.day().isBefore(batch.day())
         && isFeed(one)
         && inItsTurn
-        && mill.batches.stream().noneMatch(other -> tells(one, other));
+        && believed(one) == null;
   }
 
   private String plant(Batch batch) {
@@ -308,9 +438,11 @@ final class PlainSearch {
     if (batch.flush().kg() > 0) {
       String lot = batch.flush().lot();
       boolean of =
-          lot.isEmpty()
-              ? there && kind(number).equals(batch.flush().with())
-              : could(lot, "", batch.day()).contains(number);
+          (isFlushOpen(batch, batch)
+                  && !itself
+                  && there
+                  && kind(number).equals(batch.flush().with()))
+              || (!lot.isEmpty() && could(lot, "", batch.day()).contains(number));
       if (of) {
         found.add(Way.FLUSH);
       }
@@ -467,10 +599,7 @@ final class PlainSearch {
       return own > 0 ? own : Double.NaN;
     }
     double kg = 0;
-    for (String name : mill.recipes.get(batch.code())) {
-      String kind = new Line(name, "", "", "").kind();
-      kg += batch.lines().stream().anyMatch(line -> line.kind().equals(kind)) ? 0 : Double.NaN;
-    }
+    kg += left(batch).isEmpty() ? 0 : Double.NaN;
     for (Line line : batch.lines()) {
       kg += number(line.kg());
     }

@@ -42,6 +42,10 @@ final class RandomMill {
       String small = name.toLowerCase(Locale.ROOT);
       return small.startsWith("rework ") ? small.substring(7) : small;
     }
+
+    boolean isRework() {
+      return name.toLowerCase(Locale.ROOT).startsWith("rework ");
+    }
   }
 
   /** A flush before a batch; {@code kg} is 0 where there was none. */
