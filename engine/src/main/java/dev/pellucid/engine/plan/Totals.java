@@ -47,7 +47,7 @@ public final class Totals {
   }
 
   /** As the scales show it; as the recipe asks for it where dilutions come in between. */
-  static Mass together(Weighed line, Optional<OnScales> scales) {
+  public static Mass together(Weighed line, Optional<OnScales> scales) {
     Optional<Mass> shown = scales.flatMap(plan -> shown(line, plan));
     int decimals = Math.min(TENTHS_OF_A_GRAM, line.total().kg().scale());
     Mass mass = shown.orElseGet(() -> line.total().at(decimals));

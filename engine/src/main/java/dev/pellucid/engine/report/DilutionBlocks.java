@@ -1,10 +1,13 @@
 package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.plan.BatchPlan;
+import dev.pellucid.engine.plan.Mass;
 import dev.pellucid.engine.plan.OnScales;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.plan.OnScales.ThinStep;
 import dev.pellucid.engine.plan.OnScales.Thinned;
+import dev.pellucid.engine.plan.Totals;
+import dev.pellucid.engine.plan.Weighed;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Holds;
@@ -12,9 +15,11 @@ import dev.pellucid.engine.report.Block.Look;
 import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Together;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.measure.Closeness;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** How what is too little to weigh is diluted before the loads. */
 final class DilutionBlocks {
@@ -60,7 +65,28 @@ final class DilutionBlocks {
             new Column("By", Holds.INITIALS),
             new Column("2nd", Holds.INITIALS));
     return List.of(
-        new Together(Look.KEPT, List.of(new Words(words), new Table(columns, rows, false))));
+        new Together(
+            Look.KEPT,
+            List.of(
+                new Words(words),
+                new Table(columns, rows, false),
+                new Words(intoRecord(line, thinned, plan, scales)))));
+  }
+
+  /** A record holds what is in the feed: no dilution, and the carrier whole. */
+  private static String intoRecord(
+      LoadLine line, Thinned thinned, BatchPlan plan, OnScales scales) {
+    Place place = scales.coat().contains(line) ? Place.COAT : Place.MIX;
+    List<String> totals = new ArrayList<>();
+    for (Weighed one : plan.weighing()) {
+      boolean diluted = one.name().equals(line.name());
+      if (one.place() == place && (diluted || one.title().equals(thinned.carrier()))) {
+        Mass kg = Totals.together(one, Optional.of(scales));
+        String weight = kg.asDouble() < 1 ? kg.inGrams() + " g" : kg.inKg() + " kg";
+        totals.add(diluted ? 0 : totals.size(), one.name() + " " + weight);
+      }
+    }
+    return "Into the record: " + String.join(", ", totals) + ".";
   }
 
   /** Of a premix more can be made at once: so much that the line is weighed by itself. */
