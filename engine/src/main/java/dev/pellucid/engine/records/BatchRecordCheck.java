@@ -215,8 +215,7 @@ public final class BatchRecordCheck {
     List<Use> uses =
         look(record, order, made, unreckoned, ordered.usable() ? findings::add : said -> {});
     Optional<MeasuredBatch> measured = figures(ordered.feed(), record, order, made);
-    new ResultOutsideLimits(
-            record, ordered.feed(), tables.settings().jurisdiction(), measured)
+    new ResultOutsideLimits(record, ordered.feed(), tables.settings().jurisdiction(), measured)
         .look(findings::add);
     return new Looked(uses, left, measured.stream().toList(), findings);
   }

@@ -66,8 +66,7 @@ record FoundFigure(
                     needed ? Optional.of(moisture) : Optional.empty()));
   }
 
-  private static FoundFigure ofRatio(
-      Limit limit, Subject.Ratio ratio, Total over, Total under) {
+  private static FoundFigure ofRatio(Limit limit, Subject.Ratio ratio, Total over, Total under) {
     return new FoundFigure(
         limit,
         over.figure() / under.figure() * ratio.kind().times(),

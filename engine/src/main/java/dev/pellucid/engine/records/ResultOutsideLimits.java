@@ -146,8 +146,7 @@ final class ResultOutsideLimits {
                     + ": "
                     + limit.subject().text()
                     + (first.at().isBound() ? " below " : " ")
-                    + words.against(
-                        jurisdiction, first.figure(), limit.basis().words()))
+                    + words.against(jurisdiction, first.figure(), limit.basis().words()))
             .seeing("limit written", limit.origin().span());
     if (first.moisture().isPresent()) {
       finding = finding.noting(first.moisture().get().words());
@@ -190,7 +189,8 @@ final class ResultOutsideLimits {
                   + (isLaw(limit) ? "" : ", or with released and the reason"));
     }
     told =
-        told.helping("mvn pellucid:recall -Dpellucid.batch=" + record.number() + " says who has it");
+        told.helping(
+            "mvn pellucid:recall -Dpellucid.batch=" + record.number() + " says who has it");
     return isLaw(limit)
         ? told.helping("local law may ask that the authority is told at once: ask it")
         : told;

@@ -45,8 +45,7 @@ record SampleMoisture(double share, String words) {
   }
 
   /** The last one. */
-  private static Optional<SampleMoisture> inAnother(
-      BatchRecord record, Predicate<Content> isSlip) {
+  private static Optional<SampleMoisture> inAnother(BatchRecord record, Predicate<Content> isSlip) {
     return record.since().results().stream()
         .filter(one -> !LabResults.isBefore(one, record))
         .flatMap(one -> found(one, isSlip).stream())

@@ -142,24 +142,22 @@ final class WeightOffTarget implements RecordRule {
                     + Figures.plain(allowed, Unit.KG))
             .seeing("source of the bound", bound.get().source().declared());
     Optional<Double> meant =
-        isGross(kg, asked)
-            ? TenTimes.moved(kg, asked / GROSS, asked * GROSS)
-            : Optional.empty();
+        isGross(kg, asked) ? TenTimes.moved(kg, asked / GROSS, asked * GROSS) : Optional.empty();
     String slip = "if it is a writing mistake, fix the record";
     Optional<Finding> told =
         meant.isEmpty() ? toldAndReleased(batch, names, finding) : Optional.empty();
     return told.isPresent()
         ? told
         : Optional.of(
-        finding
-            .helping(
-                meant.isPresent()
-                    ? slip + ": " + Meant.question(Figures.plain(meant.get(), Unit.KG))
-                    : slip)
-            .helping(
-                "if it was weighed so, write it under deviations with the name "
-                    + what
-                    + ", and have the batch released or rejected"));
+            finding
+                .helping(
+                    meant.isPresent()
+                        ? slip + ": " + Meant.question(Figures.plain(meant.get(), Unit.KG))
+                        : slip)
+                .helping(
+                    "if it was weighed so, write it under deviations with the name "
+                        + what
+                        + ", and have the batch released or rejected"));
   }
 
   /** What went otherwise by name, in a batch that somebody released, needs no further look. */
