@@ -1,6 +1,7 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.BatchRecord.Decision;
 import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.BatchRecord.Release;
@@ -17,7 +18,6 @@ import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Unit;
 import dev.pellucid.text.Meant;
 import dev.pellucid.text.Span;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -163,21 +163,30 @@ final class WeightOffTarget implements RecordRule {
   /** What went otherwise by name, in a batch that somebody released, needs no further look. */
   private static Optional<Finding> toldAndReleased(
       MadeBatch batch, List<String> names, Finding finding) {
-    Optional<Release> release =
-        batch
-            .record()
-            .decidedOn(LocalDate.MAX)
-            .filter(it -> it.decision() == Decision.RELEASED && !it.by().isEmpty());
     boolean named =
         batch.record().deviations().stream()
             .anyMatch(words -> names.stream().anyMatch(name -> hasWord(words, name)));
-    return release
-        .filter(it -> named)
+    return releasedBy(batch.record())
+        .filter(by -> named)
         .map(
-            it ->
+            by ->
                 Finding.note(finding.code(), finding.span(), finding.headline())
                     .labelled(finding.label())
-                    .noting("told under deviations, and released by " + it.by()));
+                    .noting("told under deviations, and released by " + by));
+  }
+
+  /** Who released it, whatever was decided later for another reason. */
+  private static Optional<String> releasedBy(BatchRecord record) {
+    Optional<String> first =
+        record.release().filter(it -> it.decision() == Decision.RELEASED).map(Release::by);
+    return first
+        .or(
+            () ->
+                record.since().decisions().stream()
+                    .filter(it -> it.decision() == Decision.RELEASED)
+                    .map(it -> it.signed().by())
+                    .findFirst())
+        .filter(by -> !by.isEmpty());
   }
 
   /** Whether a name stands by itself: {@code fish-meal} is not told by {@code fish-meal-65}. */

@@ -1,13 +1,11 @@
 package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.plan.BatchPlan;
-import dev.pellucid.engine.plan.Mass;
 import dev.pellucid.engine.plan.OnScales;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.plan.OnScales.ThinStep;
 import dev.pellucid.engine.plan.OnScales.Thinned;
 import dev.pellucid.engine.plan.Totals;
-import dev.pellucid.engine.plan.Weighed;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Holds;
@@ -15,11 +13,9 @@ import dev.pellucid.engine.report.Block.Look;
 import dev.pellucid.engine.report.Block.Table;
 import dev.pellucid.engine.report.Block.Together;
 import dev.pellucid.engine.report.Block.Words;
-import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.measure.Closeness;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** How what is too little to weigh is diluted before the loads. */
 final class DilutionBlocks {
@@ -70,21 +66,15 @@ final class DilutionBlocks {
             List.of(
                 new Words(words),
                 new Table(columns, rows, false),
-                new Words(intoRecord(line, thinned, plan, scales)))));
+                new Words(intoRecord(line, plan, scales)))));
   }
 
   /** A record holds what is in the feed: no dilution, and the carrier whole. */
-  private static String intoRecord(
-      LoadLine line, Thinned thinned, BatchPlan plan, OnScales scales) {
-    Place place = scales.coat().contains(line) ? Place.COAT : Place.MIX;
+  private static String intoRecord(LoadLine line, BatchPlan plan, OnScales scales) {
     List<String> totals = new ArrayList<>();
-    for (Weighed one : plan.weighing()) {
-      boolean diluted = one.name().equals(line.name());
-      if (one.place() == place && (diluted || one.title().equals(thinned.carrier()))) {
-        Mass kg = Totals.together(one, Optional.of(scales));
-        String weight = kg.asDouble() < 1 ? kg.inGrams() + " g" : kg.inKg() + " kg";
-        totals.add(diluted ? 0 : totals.size(), one.name() + " " + weight);
-      }
+    for (Totals.OfLine one : Totals.ofDilution(line, plan, scales)) {
+      String weight = one.kg().asDouble() < 1 ? one.kg().inGrams() + " g" : one.kg().inKg() + " kg";
+      totals.add(one.name() + " " + weight);
     }
     return "Into the record: " + String.join(", ", totals) + ".";
   }
