@@ -333,7 +333,7 @@ final class Rooms {
                 "engine.weighing",
                 "engine.carryover",
                 "engine.trend")
-            .knowing(Step.class, Property.class, Range.class, Amount.class),
+            .knowing(Step.class, Property.class, Range.class, Amount.class, Bound.class),
         // It tells in plain values what went where, and judges nothing.
         Room.of(
             "engine.trace",

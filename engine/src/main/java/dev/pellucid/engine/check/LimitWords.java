@@ -3,19 +3,20 @@ package dev.pellucid.engine.check;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.resolve.Limit;
 import dev.pellucid.syntax.Bound;
+import java.util.Optional;
 
 /**
  * The figures of one limit in the unit in which its bound was written, with as many decimals as
  * were written there and never so few that a figure shows less than two digits.
  */
-final class LimitWords {
+public final class LimitWords {
   private static final int MOST_DECIMALS = 9;
 
   private final Limit limit;
   private final Bound.Limit written;
 
   /** The words of one limit. */
-  LimitWords(Limit limit) {
+  public LimitWords(Limit limit) {
     this.limit = limit;
     this.written = limit.writtenInForce();
   }
@@ -27,23 +28,28 @@ final class LimitWords {
    * @param after what is said behind the figure and its unit
    */
   String against(RuleContext recipe, double base, String after) {
+    return against(recipe.tables().settings().jurisdiction(), base, after);
+  }
+
+  /** The same for whoever knows the jurisdiction of the folder alone. */
+  public String against(Optional<String> jurisdiction, double base, String after) {
     Figures.Pair figures = against(base);
     return figures.value()
         + unit()
         + after
         + ", the "
-        + bound(recipe)
+        + bound(jurisdiction)
         + " is "
         + figures.other()
         + unit();
   }
 
-  private String bound(RuleContext recipe) {
+  private String bound(Optional<String> jurisdiction) {
     String word = limit.side() == Bound.Side.MIN ? "minimum" : "maximum";
     if (limit.waiver().isPresent()) {
       return word + " under its waiver";
     }
-    String where = recipe.tables().settings().jurisdiction().map(j -> " (" + j + ")").orElse("");
+    String where = jurisdiction.map(j -> " (" + j + ")").orElse("");
     return switch (limit.origin().kind()) {
       case LAW -> "legal " + word + where;
       case GUIDANCE -> "guidance " + word + where;

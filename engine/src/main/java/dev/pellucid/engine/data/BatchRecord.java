@@ -152,8 +152,9 @@ public record BatchRecord(
    *
    * @param before moisture when it was loaded
    * @param readings as they are written, which is in the order of time
+   * @param whole whether every reading that is written could be read
    */
-  public record Drying(Located<Double> before, List<Read> readings) {
+  public record Drying(Located<Double> before, List<Read> readings, boolean whole) {
     public Drying {
       readings = List.copyOf(readings);
     }
@@ -165,9 +166,11 @@ public record BatchRecord(
      */
     public record Read(double hours, double moisture, Span at, Span place) {}
 
-    /** The last of the readings. */
+    /** The last of the readings; where one cannot be read, how drying ended is not known. */
     public Optional<Read> last() {
-      return readings.isEmpty() ? Optional.empty() : Optional.of(readings.get(readings.size() - 1));
+      return readings.isEmpty() || !whole
+          ? Optional.empty()
+          : Optional.of(readings.get(readings.size() - 1));
     }
   }
 

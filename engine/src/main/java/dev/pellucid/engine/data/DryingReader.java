@@ -5,6 +5,8 @@ import dev.pellucid.engine.data.BatchRecord.Located;
 import dev.pellucid.engine.data.Keys.Holds.Text;
 import dev.pellucid.engine.data.Keys.Key;
 import dev.pellucid.engine.quantity.Figures;
+import dev.pellucid.finding.Finding;
+import dev.pellucid.measure.Closeness;
 import dev.pellucid.measure.Extent;
 import dev.pellucid.measure.Kind;
 import dev.pellucid.measure.Unit;
@@ -17,6 +19,9 @@ import java.util.OptionalDouble;
 final class DryingReader {
   /** A load that lost so much was hardly weighed right; common practice, no source. */
   private static final double MOST_LOST = 3;
+
+  /** So much a meter and the weight of a tray may differ; common practice, no source. */
+  private static final double APART = 0.01;
 
   private final FigureReader figures;
   private final Remarks remarks;
@@ -56,7 +61,8 @@ final class DryingReader {
     return Optional.of(
         new Drying(
             new Located<>(before.getAsDouble(), block.placeOf(BatchVocabulary.DRYING_BEFORE)),
-            readings));
+            readings,
+            readings.size() == written.size()));
   }
 
   /** The heaviest and the lightest of so many trays, kg. */
@@ -100,8 +106,9 @@ final class DryingReader {
 
   private Optional<Drying.Read> reading(Fields block, double before, OptionalDouble load) {
     OptionalDouble hours = figures.base(block.text(BatchVocabulary.READING_AT), Kind.TIME);
-    if (block.has(BatchVocabulary.READING_MOISTURE) == block.has(BatchVocabulary.READING_TRAY)
-        || (block.has(BatchVocabulary.READING_TRAY) && load.isEmpty())) {
+    boolean read = block.has(BatchVocabulary.READING_MOISTURE);
+    boolean weighed = block.has(BatchVocabulary.READING_TRAY);
+    if (!read && (!weighed || load.isEmpty())) {
       remarks.add(
           LotFindings.record(
               block.place(),
@@ -109,8 +116,13 @@ final class DryingReader {
               "write moisture: 12 %, or tray: 1.7 kg and load: 2 kg above the readings"));
       return Optional.empty();
     }
-    if (block.has(BatchVocabulary.READING_MOISTURE)) {
+    OptionalDouble tray = figures.positive(block.text(BatchVocabulary.READING_TRAY), Extent.WEIGHT);
+    if (read) {
       OptionalDouble moisture = share(block, BatchVocabulary.READING_MOISTURE);
+      if (moisture.isPresent() && tray.isPresent() && load.isPresent()) {
+        double dry = load.getAsDouble() * (1 - before);
+        beside(block, moisture.getAsDouble(), dry, tray.getAsDouble());
+      }
       return hours.isPresent() && moisture.isPresent()
           ? Optional.of(
               new Drying.Read(
@@ -120,10 +132,36 @@ final class DryingReader {
                   block.placeOf(BatchVocabulary.READING_MOISTURE)))
           : Optional.empty();
     }
-    OptionalDouble tray = figures.positive(block.text(BatchVocabulary.READING_TRAY), Extent.WEIGHT);
     return hours.isPresent() && tray.isPresent()
         ? ofTray(block, hours.getAsDouble(), load.getAsDouble() * (1 - before), tray.getAsDouble())
         : Optional.empty();
+  }
+
+  /** Where a tray was read and weighed, its moisture counts as it was read. */
+  private void beside(Fields block, double moisture, double dry, double tray) {
+    double weighed = 1 - dry / tray;
+    if (Closeness.isAtMost(Math.abs(moisture - weighed), APART)) {
+      return;
+    }
+    remarks.add(
+        Finding.warning(
+                LotFindings.RECORD,
+                block.placeOf(BatchVocabulary.READING_TRAY),
+                (weighed < 0
+                        ? "a tray of "
+                            + Figures.plain(tray, Unit.KG)
+                            + " weighs less than the dry matter that was loaded onto it"
+                        : "a tray of "
+                            + Figures.plain(tray, Unit.KG)
+                            + " has a moisture of "
+                            + Figures.plain(weighed, Unit.PERCENT))
+                    + ", "
+                    + Figures.plain(moisture, Unit.PERCENT)
+                    + " was read")
+            .noting("what was read counts")
+            .helping(
+                "weigh the tray again, net, and look at the load and the moisture before drying")
+            .helping("or read again, from the middle of the load"));
   }
 
   /** Dry matter stays on the tray, so that its share of the weight tells the moisture. */

@@ -40,6 +40,28 @@ public final class Totals {
     return totals;
   }
 
+  /**
+   * What a line weighs in all loads or rounds.
+   *
+   * @param name by which a record names it
+   */
+  public record OfLine(String name, Mass kg) {}
+
+  /** The line that a dilution is made for, itself, and then its carrier with all that it gives. */
+  public static List<OfLine> ofDilution(LoadLine diluted, BatchPlan plan, OnScales scales) {
+    String carrier = diluted.thinned().map(OnScales.Thinned::carrier).orElse("");
+    Place place = scales.coat().contains(diluted) ? Place.COAT : Place.MIX;
+    List<OfLine> lines = new ArrayList<>();
+    for (Weighed line : plan.weighing()) {
+      boolean itself = line.name().equals(diluted.name());
+      if (line.place() == place && (itself || line.title().equals(carrier))) {
+        OfLine total = new OfLine(line.name(), together(line, Optional.of(scales)));
+        lines.add(itself ? 0 : lines.size(), total);
+      }
+    }
+    return lines;
+  }
+
   private static double extra(Weighed line) {
     return line.target().isZero()
         ? 0

@@ -97,7 +97,7 @@ public final class BatchRecordCheck {
             StoreCheck.codes().stream(),
             LotsTogether.codes().stream(),
             RecordsTogether.codes().stream(),
-            Stream.of(ResultOff.CODE, QualityDrifts.CODE))
+            Stream.of(ResultOff.CODE, ResultOutsideLimits.CODE, QualityDrifts.CODE))
         .flatMap(codes -> codes)
         .toList();
   }
@@ -214,8 +214,10 @@ public final class BatchRecordCheck {
     List<Finding> findings = new ArrayList<>(record.closed() ? List.of() : ordered.findings());
     List<Use> uses =
         look(record, order, made, unreckoned, ordered.usable() ? findings::add : said -> {});
-    return new Looked(
-        uses, left, figures(ordered.feed(), record, order, made).stream().toList(), findings);
+    Optional<MeasuredBatch> measured = figures(ordered.feed(), record, order, made);
+    new ResultOutsideLimits(record, ordered.feed(), tables.settings().jurisdiction(), measured)
+        .look(findings::add);
+    return new Looked(uses, left, measured.stream().toList(), findings);
   }
 
   /** The feed of a record as it was made; as it was planned where that cannot be reckoned. */

@@ -3,6 +3,7 @@ package dev.pellucid.engine.records;
 import dev.pellucid.engine.compute.ComputedFeed;
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.quantity.Share;
+import dev.pellucid.engine.resolve.Line;
 import dev.pellucid.engine.resolve.Line.Place;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.resolve.ResolvedPremix;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What a batch was to be made of, in kg for its size, overage of both kinds included.
@@ -39,6 +41,7 @@ public record BatchTarget(
    *
    * @param inFeed the part of its weight that is expected in the feed; the rest is lost in handling
    * @param micro whether it is weighed apart
+   * @param dilution what the scales show of it, where it is diluted first
    */
   public record TargetWeight(
       int index,
@@ -47,14 +50,32 @@ public record BatchTarget(
       double kg,
       double inFeed,
       boolean micro,
-      Span written) {
+      Span written,
+      Optional<Diluted> dilution) {
     TargetWeight weighing(double other) {
-      return new TargetWeight(index, place, material, other, inFeed, micro, written);
+      return new TargetWeight(index, place, material, other, inFeed, micro, written, dilution);
     }
 
     /** What its lots are of: an ingredient, or the code of a premix or recipe. */
     String lotsOf() {
       return material.opened(Material.Single::name, ResolvedPremix::code);
+    }
+  }
+
+  /**
+   * So many kg of a dilution.
+   *
+   * @param each into each load, or round of the coater
+   * @param all of them together
+   */
+  public record Diluted(double each, double all) {
+    static Optional<Diluted> of(WeighingPlan plan, Line line) {
+      return Stream.concat(plan.mix().stream(), plan.coat().stream())
+          .filter(one -> one.line().index() == line.index())
+          .flatMap(one -> one.dilution().stream())
+          .map(it -> it.take().total())
+          .map(each -> new Diluted(each, each * plan.weighings(line)))
+          .findFirst();
     }
   }
 
@@ -75,7 +96,8 @@ public record BatchTarget(
                         line.share().kgPer100() * kg / 100,
                         line.onTopKg(kg, floor.map(plan -> plan.weighings(line)).orElse(1)),
                         SmallLines.has(feed, line),
-                        line.name()))
+                        line.name(),
+                        floor.flatMap(plan -> Diluted.of(plan, line))))
             .toList();
     return new BatchTarget(
         feed.recipe().code(),
@@ -97,7 +119,8 @@ public record BatchTarget(
               part.share().part() * kg,
               part.onTop().part() * kg,
               true,
-              part.name()));
+              part.name(),
+              Optional.empty()));
     }
     return new BatchTarget(
         premix.code(),
@@ -115,9 +138,11 @@ public record BatchTarget(
       double share,
       double onTop,
       boolean micro,
-      Span written) {
+      Span written,
+      Optional<Diluted> dilution) {
     double kg = share + onTop;
-    return new TargetWeight(index, place, material, kg, kg > 0 ? share / kg : 1, micro, written);
+    double inFeed = kg > 0 ? share / kg : 1;
+    return new TargetWeight(index, place, material, kg, inFeed, micro, written, dilution);
   }
 
   /** The same as it is shown on the scales: so many kg for all lines of a name. */

@@ -36,19 +36,24 @@ final class ResultOff {
 
   /** Whether it is far off what was expected, and near it with its point moved. */
   static boolean isSlip(Measured figure) {
-    return meant(figure).isPresent();
+    return isSlip(figure, figure.found());
   }
 
-  private static Optional<Double> meant(Measured figure) {
+  /** The same of one of several results from which the figure is the mean. */
+  static boolean isSlip(Measured figure, double found) {
+    return meant(figure, found).isPresent();
+  }
+
+  private static Optional<Double> meant(Measured figure, double found) {
     if (figure.expected().isEmpty() || !(figure.expected().getAsDouble() > 0)) {
       return Optional.empty();
     }
     double expected = figure.expected().getAsDouble();
-    double off = Math.abs(figure.found() - expected);
-    boolean far = figure.found() > expected * FAR || figure.found() < expected / FAR;
+    double off = Math.abs(found - expected);
+    boolean far = found > expected * FAR || found < expected / FAR;
     boolean beyond = off > SPREADS * figure.spread().orElse(0);
     return far && beyond
-        ? TenTimes.moved(figure.found(), expected / NEAR, expected * NEAR)
+        ? TenTimes.moved(found, expected / NEAR, expected * NEAR)
         : Optional.empty();
   }
 
@@ -69,7 +74,7 @@ final class ResultOff {
     for (MeasuredBatch batch : measured) {
       batch.figures().stream()
           .filter(one -> one.what().ofLaboratory())
-          .flatMap(one -> meant(one).map(meant -> slip(one, meant)).stream())
+          .flatMap(one -> meant(one, one.found()).map(meant -> slip(one, meant)).stream())
           .forEach(out);
     }
   }

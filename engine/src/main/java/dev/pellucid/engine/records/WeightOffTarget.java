@@ -1,6 +1,10 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.compute.ComputedFeed;
+import dev.pellucid.engine.data.BatchRecord;
+import dev.pellucid.engine.data.BatchRecord.Decision;
+import dev.pellucid.engine.data.BatchRecord.Entry;
+import dev.pellucid.engine.data.BatchRecord.Release;
 import dev.pellucid.engine.data.Plant;
 import dev.pellucid.engine.data.Practice.BoundOf;
 import dev.pellucid.engine.data.Practice.PracticeBound;
@@ -19,6 +23,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 
 /**
  * What was weighed is further from what was asked than practice allows, or than one division of the
@@ -27,6 +32,9 @@ import java.util.function.Consumer;
 final class WeightOffTarget implements RecordRule {
   static final Code CODE = new Code("weight-off-target");
   private static final double GROSS = 1.34;
+
+  /** As near a scale is read to what it is to show; no source. */
+  private static final double SHOWN = 0.02;
 
   @Override
   public Code code() {
@@ -77,7 +85,10 @@ final class WeightOffTarget implements RecordRule {
           batch.used().stream().filter(one -> one.ask().index() == ask.index()).toList();
       double kg = used.stream().mapToDouble(Used::kg).sum();
       if (batch.record().isMade() && kg > 0) {
-        hold(batch, ask.material().name(), used.get(0).entry().weight(), kg, ask.kg(), ask.micro())
+        Entry first = used.get(0).entry();
+        List<String> names = List.of(ask.material().name(), first.line());
+        hold(batch, names, first.weight(), kg, ask.kg(), ask.micro())
+            .map(finding -> diluted(ask, kg, finding))
             .ifPresent(out);
       }
     }
@@ -90,7 +101,7 @@ final class WeightOffTarget implements RecordRule {
       double asked = waterAsked(feed.get(), batch);
       double kg = batch.record().water().get().thing();
       Span place = batch.record().water().get().place();
-      hold(batch, "water", place, kg, asked, false).ifPresent(out);
+      hold(batch, List.of("water"), place, kg, asked, false).ifPresent(out);
     }
   }
 
@@ -98,8 +109,11 @@ final class WeightOffTarget implements RecordRule {
     return feed.balances().expected().waterAdded() * batch.order().kg() / 100;
   }
 
+  /**
+   * @param names of what was weighed, the one by which it is told first
+   */
   private static Optional<Finding> hold(
-      MadeBatch batch, String what, Span place, double kg, double asked, boolean micro) {
+      MadeBatch batch, List<String> names, Span place, double kg, double asked, boolean micro) {
     BoundOf which = micro ? BoundOf.WEIGHING_MICRO : BoundOf.WEIGHING_MACRO;
     Optional<PracticeBound> bound = batch.tables().practice().bound(which);
     if (bound.isEmpty()) {
@@ -109,6 +123,7 @@ final class WeightOffTarget implements RecordRule {
     if (Math.abs(kg - asked) <= allowed + Closeness.to(asked)) {
       return Optional.empty();
     }
+    String what = names.get(0);
     Figures.Pair figures = Figures.apart(kg, asked, 3);
     Finding finding =
         Finding.warning(
@@ -126,15 +141,79 @@ final class WeightOffTarget implements RecordRule {
                     + ", allowed are "
                     + Figures.plain(allowed, Unit.KG))
             .seeing("source of the bound", bound.get().source().declared());
-    Optional<Double> meant = TenTimes.moved(kg, asked / GROSS, asked * GROSS);
+    Optional<Double> meant =
+        isGross(kg, asked) ? TenTimes.moved(kg, asked / GROSS, asked * GROSS) : Optional.empty();
     String slip = "if it is a writing mistake, fix the record";
-    return Optional.of(
-        finding
-            .helping(
-                meant.isPresent() && isGross(kg, asked)
-                    ? slip + ": " + Meant.question(Figures.plain(meant.get(), Unit.KG))
-                    : slip)
-            .helping("if it was weighed so, write it under deviations and have it decided"));
+    Optional<Finding> told =
+        meant.isEmpty() ? toldAndReleased(batch, names, finding) : Optional.empty();
+    return told.isPresent()
+        ? told
+        : Optional.of(
+            finding
+                .helping(
+                    meant.isPresent()
+                        ? slip + ": " + Meant.question(Figures.plain(meant.get(), Unit.KG))
+                        : slip)
+                .helping(
+                    "if it was weighed so, write it under deviations with the name "
+                        + what
+                        + ", and have the batch released or rejected"));
+  }
+
+  /** What went otherwise by name, in a batch that somebody released, needs no further look. */
+  private static Optional<Finding> toldAndReleased(
+      MadeBatch batch, List<String> names, Finding finding) {
+    boolean named =
+        batch.record().deviations().stream()
+            .anyMatch(words -> names.stream().anyMatch(name -> hasWord(words, name)));
+    return releasedBy(batch.record())
+        .filter(by -> named)
+        .map(
+            by ->
+                Finding.note(finding.code(), finding.span(), finding.headline())
+                    .labelled(finding.label())
+                    .noting("told under deviations, and released by " + by));
+  }
+
+  /** Who released it, whatever was decided later for another reason. */
+  private static Optional<String> releasedBy(BatchRecord record) {
+    Optional<String> first =
+        record.release().filter(it -> it.decision() == Decision.RELEASED).map(Release::by);
+    return first
+        .or(
+            () ->
+                record.since().decisions().stream()
+                    .filter(it -> it.decision() == Decision.RELEASED)
+                    .map(it -> it.signed().by())
+                    .findFirst())
+        .filter(by -> !by.isEmpty());
+  }
+
+  /** Whether a name stands by itself: {@code fish-meal} is not told by {@code fish-meal-65}. */
+  private static boolean hasWord(String words, String name) {
+    String edge = "[\\p{L}\\p{N}-]";
+    return Pattern.compile(
+            "(?<!" + edge + ")" + Pattern.quote(name) + "(?!" + edge + ")",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE)
+        .matcher(words)
+        .find();
+  }
+
+  /** Whoever copies the sheet writes what the scale showed of the dilution. */
+  private static Finding diluted(TargetWeight ask, double kg, Finding finding) {
+    return ask.dilution()
+        .filter(it -> isNear(kg, it.each()) || isNear(kg, it.all()))
+        .map(
+            it ->
+                finding.helping(
+                    "that is the weight of the dilution: write "
+                        + Figures.plain(Unit.G.fromBase(ask.kg()))
+                        + " g"))
+        .orElse(finding);
+  }
+
+  private static boolean isNear(double kg, double shown) {
+    return Math.abs(kg - shown) <= shown * SHOWN;
   }
 
   private static double division(MadeBatch batch, double kg) {

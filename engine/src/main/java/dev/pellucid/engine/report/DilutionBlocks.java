@@ -5,6 +5,7 @@ import dev.pellucid.engine.plan.OnScales;
 import dev.pellucid.engine.plan.OnScales.LoadLine;
 import dev.pellucid.engine.plan.OnScales.ThinStep;
 import dev.pellucid.engine.plan.OnScales.Thinned;
+import dev.pellucid.engine.plan.Totals;
 import dev.pellucid.engine.quantity.Figures;
 import dev.pellucid.engine.report.Block.Column;
 import dev.pellucid.engine.report.Block.Holds;
@@ -60,7 +61,22 @@ final class DilutionBlocks {
             new Column("By", Holds.INITIALS),
             new Column("2nd", Holds.INITIALS));
     return List.of(
-        new Together(Look.KEPT, List.of(new Words(words), new Table(columns, rows, false))));
+        new Together(
+            Look.KEPT,
+            List.of(
+                new Words(words),
+                new Table(columns, rows, false),
+                new Words(intoRecord(line, plan, scales)))));
+  }
+
+  /** A record holds what is in the feed: no dilution, and the carrier whole. */
+  private static String intoRecord(LoadLine line, BatchPlan plan, OnScales scales) {
+    List<String> totals = new ArrayList<>();
+    for (Totals.OfLine one : Totals.ofDilution(line, plan, scales)) {
+      String weight = one.kg().asDouble() < 1 ? one.kg().inGrams() + " g" : one.kg().inKg() + " kg";
+      totals.add(one.name() + " " + weight);
+    }
+    return "Into the record: " + String.join(", ", totals) + ".";
   }
 
   /** Of a premix more can be made at once: so much that the line is weighed by itself. */

@@ -378,13 +378,15 @@ class QualityOverTimeTest {
             .with(record, "release:", found + "31.0 %}\nrelease:");
     assertEquals(List.of(), example.codes(), example.text());
     example.with(record, "31.0 %", "26.0 %");
-    assertEquals(List.of("quality-drifts"), example.codes(), example.text());
+    assertEquals(
+        List.of("quality-drifts", "result-outside-limits"), example.codes(), example.text());
   }
 
   @Test
   void belowAFigureIsNoFigure() throws IOException {
     found(0, "crude-protein: below 2 %");
-    assertEquals(List.of(), folder.codes(), folder.text());
+    assertEquals(List.of("result-outside-limits"), folder.codes(), folder.text());
+    assertTrue(folder.text().contains("crude-protein below 2.0 %, the minimum is 5.0 %"));
   }
 
   @Test

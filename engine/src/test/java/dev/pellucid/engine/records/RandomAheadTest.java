@@ -150,7 +150,8 @@ class RandomAheadTest {
                         batch.kg() * percent / 100,
                         1,
                         false,
-                        NOWHERE)));
+                        NOWHERE,
+                        Optional.empty())));
     return new BatchTarget(
         batch.code(),
         batch.kg(),
