@@ -5,6 +5,7 @@ import dev.pellucid.engine.data.Bin;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Ingredient;
 import dev.pellucid.engine.data.Lot;
+import dev.pellucid.engine.records.PutInto;
 import dev.pellucid.engine.records.BatchTarget;
 import dev.pellucid.engine.records.Bins;
 import dev.pellucid.engine.records.ByLetters;
