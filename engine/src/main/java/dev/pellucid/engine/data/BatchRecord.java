@@ -71,8 +71,7 @@ public record BatchRecord(
    * @param to where it went
    * @param toPlace where that stands
    */
-  public record Flushed(
-      double kg, String with, String lot, String to, Span place, Span toPlace) {}
+  public record Flushed(double kg, String with, String lot, String to, Span place, Span toPlace) {}
 
   /**
    * The state of the folder that the sheet was made from, as the sheet names it.

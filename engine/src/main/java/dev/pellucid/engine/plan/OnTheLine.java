@@ -25,12 +25,7 @@ import java.util.Optional;
  * @param minded what must not be made before it, or not without a flush, in the order of the folder
  */
 public record OnTheLine(
-    String after,
-    String flushed,
-    String to,
-    String cleaned,
-    String toClean,
-    List<Minded> minded) {
+    String after, String flushed, String to, String cleaned, String toClean, List<Minded> minded) {
   public OnTheLine {
     minded = List.copyOf(minded);
   }

@@ -315,7 +315,8 @@ public final class BatchRecordCheck {
         record.closed() && whole
             ? recipes.of(planned.recipe(), record, order).map(computer::compute)
             : made;
-    MadeBatch batch = new MadeBatch(record, order, tables, asMade, Judgement.NONE, overMaxima, put, day);
+    MadeBatch batch =
+        new MadeBatch(record, order, tables, asMade, Judgement.NONE, overMaxima, put, day);
     return BatchFigures.of(batch);
   }
 

@@ -71,22 +71,22 @@ public final class HeldLater {
   private static Finding finding(BatchRecord batch, Inside.Through source, LocalDate since) {
     Finding finding =
         Finding.warning(
-            CODE,
-            source.way().place(batch),
-            "batch "
-                + source.batch().number()
-                + in(source)
-                + ", is "
-                + (source.batch().isHeld() ? "on hold" : "withdrawn")
-                + " since "
-                + since)
-        .seeing(
-            "decided",
-            source
-                .batch()
-                .decidedOn(LocalDate.MAX)
-                .map(Release::place)
-                .orElse(source.batch().declared()));
+                CODE,
+                source.way().place(batch),
+                "batch "
+                    + source.batch().number()
+                    + in(source)
+                    + ", is "
+                    + (source.batch().isHeld() ? "on hold" : "withdrawn")
+                    + " since "
+                    + since)
+            .seeing(
+                "decided",
+                source
+                    .batch()
+                    .decidedOn(LocalDate.MAX)
+                    .map(Release::place)
+                    .orElse(source.batch().declared()));
     return seeing(finding, batch, source.way()).helping(hold(batch));
   }
 

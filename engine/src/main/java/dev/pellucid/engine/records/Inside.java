@@ -119,8 +119,7 @@ public final class Inside {
     open(entry.lot(), codes, way, seen, held);
   }
 
-  private void open(
-      String number, Set<String> codes, Way way, Set<String> seen, List<Held> held) {
+  private void open(String number, Set<String> codes, Way way, Set<String> seen, List<Held> held) {
     BatchRecord batch = tables.batches().get(number);
     if (batch == null || !seen.add(number)) {
       return;

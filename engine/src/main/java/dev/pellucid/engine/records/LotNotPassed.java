@@ -108,9 +108,8 @@ final class LotNotPassed implements RecordRule {
       MadeBatch batch, BatchRecord source, Entry entry, GoesInto into) {
     Inside inside = batch.inside();
     boolean stopped =
-        inside
-            .of(source).stream()
-                .anyMatch(held -> Inside.stopped(held.lot(), into.known()).isPresent());
+        inside.of(source).stream()
+            .anyMatch(held -> Inside.stopped(held.lot(), into.known()).isPresent());
     return stopped
         ? Optional.empty()
         : inside

@@ -43,8 +43,7 @@ final class LotNotReleased implements RecordRule {
   /** Fines that the batch weighs itself are told at their line. */
   private static boolean isWeighed(MadeBatch batch, Brought brought) {
     return brought.how() == How.FINES
-        && batch.used().stream()
-            .anyMatch(used -> used.entry().lot().equals(brought.of().number()));
+        && batch.used().stream().anyMatch(used -> used.entry().lot().equals(brought.of().number()));
   }
 
   /** What other records tell stands in no line of this one, and is to be fixed there. */

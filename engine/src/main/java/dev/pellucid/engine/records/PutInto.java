@@ -92,10 +92,7 @@ public final class PutInto {
         .map(
             of ->
                 new Brought(
-                    of,
-                    How.FINES,
-                    of,
-                    of.fines().map(Fines::toPlace).orElse(of.declared())))
+                    of, How.FINES, of, of.fines().map(Fines::toPlace).orElse(of.declared())))
         .toList();
   }
 

@@ -121,9 +121,7 @@ final class RecallLines {
    */
   List<Write> toClean(List<Affected> planned) {
     List<Affected> line =
-        planned.stream()
-            .filter(one -> !one.certain() && one.onLine() && !one.isCleaned())
-            .toList();
+        planned.stream().filter(one -> !one.certain() && one.onLine() && !one.isCleaned()).toList();
     List<String> files = line.stream().map(one -> told.file(one.batch().number())).toList();
     boolean flushed = line.stream().anyMatch(RecallLines::isFlushed);
     return files.isEmpty()
@@ -145,9 +143,7 @@ final class RecallLines {
 
   private static boolean isFlushed(Affected batch) {
     return batch.why().stream()
-        .filter(
-            one ->
-                one.reason() == Reason.NEXT_ON_LINE || one.reason() == Reason.ORDER_NOT_TOLD)
+        .filter(one -> one.reason() == Reason.NEXT_ON_LINE || one.reason() == Reason.ORDER_NOT_TOLD)
         .anyMatch(one -> !one.names().isEmpty());
   }
 

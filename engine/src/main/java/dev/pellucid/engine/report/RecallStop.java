@@ -170,9 +170,7 @@ final class RecallStop {
 
   /** What other records tell of it can be mended there. */
   private String keepOut(Affected one) {
-    return isPutIn(one)
-        ? "; keep out what was put into it, and write where that is now"
-        : "";
+    return isPutIn(one) ? "; keep out what was put into it, and write where that is now" : "";
   }
 
   /** What its own record names, and what other records tell of it. */

@@ -22,9 +22,7 @@ final class SequenceBlocks {
     if (line.flushed().isEmpty()) {
       return "";
     }
-    return line.isKeptApart()
-        ? line.flushed() + ": " + APART
-        : line.flushed() + ", " + line.to();
+    return line.isKeptApart() ? line.flushed() + ": " + APART : line.flushed() + ", " + line.to();
   }
 
   /** Nothing where nothing is to be minded. */

@@ -89,9 +89,7 @@ public final class LineToClean {
     stopped.forEach(
         (number, stop) -> {
           Page last = Optional.ofNullable(pages.get(number)).orElseThrow();
-          order
-              .next(last.key())
-              .forEach(page -> add(page, new Before(last.record(), stop, true)));
+          order.next(last.key()).forEach(page -> add(page, new Before(last.record(), stop, true)));
           order.mayBeBefore(last).stream()
               .flatMap(turn -> turn.first().stream())
               .filter(page -> order.isPossible(last, page) && isAlike(last, page))

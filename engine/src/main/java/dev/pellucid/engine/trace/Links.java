@@ -261,8 +261,7 @@ final class Links {
     return into.record()
         .cleaned()
         .filter(it -> onLine && !order.isToCome(it.day()))
-        .filter(
-            it -> link.of().stream().noneMatch(of -> ledger.since(of).isAfter(it.day())))
+        .filter(it -> link.of().stream().noneMatch(of -> ledger.since(of).isAfter(it.day())))
         .map(it -> "on " + it.day() + " by " + it.by())
         .orElse("");
   }

@@ -129,8 +129,7 @@ class PutIntoPlannedTest {
     fines(CG);
     Path recipe = copy.resolve("catfish/CG-36.recipe");
     String text = Files.readString(recipe);
-    Files.writeString(
-        recipe, text.replaceFirst("\nmix\n", "\nmix\n  rework CF-31   0.50 %\n"));
+    Files.writeString(recipe, text.replaceFirst("\nmix\n", "\nmix\n  rework CF-31   0.50 %\n"));
     record(CG, "size: 60 kg\nweighed:\n  - {line: rework CF-31, lot: " + CF + "}\n");
     assertEquals(
         "batches/" + CG + ".yaml:3:31", only("lot-not-released").span().place(), folder.text());
