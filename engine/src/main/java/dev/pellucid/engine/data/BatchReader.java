@@ -128,7 +128,8 @@ final class BatchReader {
                     .flatMap(it -> names.lot(it, remarks))
                     .orElse(""),
                 block.text(SequenceVocabulary.FLUSH_TO).map(Scalar::text).orElse(""),
-                block.placeOf(SequenceVocabulary.FLUSH_QUANTITY)))
+                block.placeOf(SequenceVocabulary.FLUSH_QUANTITY),
+                block.placeOf(SequenceVocabulary.FLUSH_TO)))
         : Optional.empty();
   }
 

@@ -69,8 +69,9 @@ public record BatchRecord(
    * @param with an ingredient
    * @param lot the number of its lot; empty where none is told
    * @param to where it went
+   * @param toPlace where that stands
    */
-  public record Flushed(double kg, String with, String lot, String to, Span place) {}
+  public record Flushed(double kg, String with, String lot, String to, Span place, Span toPlace) {}
 
   /**
    * The state of the folder that the sheet was made from, as the sheet names it.
@@ -113,8 +114,9 @@ public record BatchRecord(
    * What the sieve took out.
    *
    * @param to a batch, or in words
+   * @param toPlace where that stands
    */
-  public record Fines(double kg, String to, Span place) {}
+  public record Fines(double kg, String to, Span place, Span toPlace) {}
 
   /**
    * What is kept of the batch.
@@ -264,6 +266,17 @@ public record BatchRecord(
       }
     }
     return false;
+  }
+
+  /**
+   * Whether the line was cleaned between another batch and this one, by what is written here: a
+   * cleaning that is still to come is only planned.
+   */
+  public boolean isCleanedAfter(BatchRecord last, LocalDate today) {
+    return cleaned
+        .map(Signed::day)
+        .filter(when -> !when.isBefore(last.day) && !when.isAfter(today))
+        .isPresent();
   }
 
   /** Whether it is still to be made. */

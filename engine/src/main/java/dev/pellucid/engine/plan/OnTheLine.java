@@ -19,12 +19,13 @@ import java.util.Optional;
  *
  * @param after the number of the batch that is planned before it; empty where none is told
  * @param flushed what is planned to be run through in between; may be empty
+ * @param to where that goes, in the words of the record; may be empty
  * @param cleaned who cleaned the line in between, when and how; empty where nobody has written it
  * @param toClean why the line is to be clean before it; empty where it need not be
  * @param minded what must not be made before it, or not without a flush, in the order of the folder
  */
 public record OnTheLine(
-    String after, String flushed, String cleaned, String toClean, List<Minded> minded) {
+    String after, String flushed, String to, String cleaned, String toClean, List<Minded> minded) {
   public OnTheLine {
     minded = List.copyOf(minded);
   }
@@ -50,13 +51,19 @@ public record OnTheLine(
     return new OnTheLine(
         record.flatMap(BatchRecord::after).map(Located::thing).orElse(""),
         record.flatMap(BatchRecord::flushed).map(one -> words(one, tables)).orElse(""),
+        record.flatMap(BatchRecord::flushed).map(Flushed::to).orElse(""),
         record.flatMap(BatchRecord::cleaned).map(OnTheLine::words).orElse(""),
         "",
         rows.stream().filter(residue::minds).map(OnTheLine::minded).toList());
   }
 
   OnTheLine toClean(String why) {
-    return new OnTheLine(after, flushed, cleaned, why, minded);
+    return new OnTheLine(after, flushed, to, cleaned, why, minded);
+  }
+
+  /** Whether what is run through a line that must be clean first must go into no feed. */
+  public boolean isKeptApart() {
+    return !toClean.isEmpty();
   }
 
   private static String words(Signed cleaned) {
@@ -76,6 +83,6 @@ public record OnTheLine(
         Optional.ofNullable(tables.ingredients().get(flushed.with()))
             .map(Ingredient::title)
             .orElse(flushed.with());
-    return Figures.plain(flushed.kg(), Unit.KG) + " " + with + ", " + flushed.to();
+    return Figures.plain(flushed.kg(), Unit.KG) + " " + with;
   }
 }

@@ -63,6 +63,7 @@ public final class BatchRecordCheck {
   private final Following following;
   private final LocalDate day;
   private final LotsOverMaxima overMaxima;
+  private final PutInto put;
 
   /**
    * @param reshared the way from a recipe to one with other shares
@@ -81,6 +82,7 @@ public final class BatchRecordCheck {
     this.following = new Following(tables);
     this.day = day;
     this.overMaxima = overMaxima;
+    this.put = new PutInto(tables.batches().values());
   }
 
   /** Every code that looking at records and lots can give. */
@@ -315,7 +317,8 @@ public final class BatchRecordCheck {
         record.closed() && whole
             ? recipes.of(planned.recipe(), record, order).map(computer::compute)
             : made;
-    MadeBatch batch = new MadeBatch(record, order, tables, asMade, Judgement.NONE, overMaxima, day);
+    MadeBatch batch =
+        new MadeBatch(record, order, tables, asMade, Judgement.NONE, overMaxima, put, day);
     return BatchFigures.of(batch);
   }
 
@@ -396,6 +399,7 @@ public final class BatchRecordCheck {
             made,
             made.flatMap(Computation::feed).map(Judgement::ofLimits).orElse(Judgement.NONE),
             overMaxima,
+            put,
             day);
     if (!record.closed()) {
       List<Finding> said = new ArrayList<>(unreckoned);

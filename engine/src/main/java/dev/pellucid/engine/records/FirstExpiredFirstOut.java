@@ -87,7 +87,7 @@ public record FirstExpiredFirstOut(List<Pick> picks, double shortfall, List<Stri
     List<BatchRecord> batches = new ArrayList<>(tables.batches().values());
     batches.removeIf(batch -> !batch.code().equals(premix.code()) || !batch.isMade());
     batches.sort(Comparator.comparing(BatchRecord::day).thenComparing(BatchRecord::serial));
-    Inside inside = new Inside(tables);
+    Inside inside = new Inside(tables, into.known());
     List<Pick> there = new ArrayList<>();
     List<String> passedOver = new ArrayList<>();
     for (BatchRecord batch : batches) {

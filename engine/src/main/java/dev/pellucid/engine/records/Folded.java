@@ -183,6 +183,7 @@ final class Folded {
                   Optional.empty(),
                   batch.judgement(),
                   batch.overMaxima(),
+                  batch.put(),
                   batch.day()));
     }
   }

@@ -204,14 +204,26 @@ final class Following {
                 row.left().words(), About.Side.NONE, List.of(record.number(), after.thing())));
   }
 
-  private static String remedy(BatchRecord record, Flush flush) {
+  /** What such a batch left behind goes into no feed, so the flush does not either. */
+  private boolean isLeftByStopped(BatchRecord record) {
+    return record.cleaned().isEmpty()
+        && record
+            .after()
+            .flatMap(it -> Optional.ofNullable(tables.batches().get(it.thing())))
+            .flatMap(BatchRecord::standing)
+            .filter(HeldLater::isStop)
+            .isPresent();
+  }
+
+  private String remedy(BatchRecord record, Flush flush) {
+    String to = isLeftByStopped(record) ? "kept apart and marked, into no feed" : flush.to();
     String written =
         "write flushed: {quantity: "
             + Figures.plain(flush.kg(), Unit.KG)
             + ", with: "
             + flush.with().name()
             + ", to: \""
-            + flush.to().replace('"', '\'')
+            + to.replace('"', '\'')
             + "\"}";
     return record.isMade()
         ? "if it was flushed, " + written + "; if not, hold the batch"

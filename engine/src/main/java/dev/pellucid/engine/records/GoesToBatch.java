@@ -40,11 +40,11 @@ final class GoesToBatch {
     for (BatchRecord record : tables.batches().values()) {
       record
           .fines()
-          .flatMap(it -> goes(record, "the fines of ", it.to(), it.place(), false))
+          .flatMap(it -> goes(record, "the fines of ", it.to(), it.toPlace(), false))
           .ifPresent(out);
       record
           .flushed()
-          .flatMap(it -> goes(record, "the flush before ", it.to(), it.place(), true))
+          .flatMap(it -> goes(record, "the flush before ", it.to(), it.toPlace(), true))
           .ifPresent(out);
       record.flushed().flatMap(it -> lot(record, it)).ifPresent(out);
     }

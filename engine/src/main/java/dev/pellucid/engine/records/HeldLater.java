@@ -2,7 +2,6 @@ package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.BatchRecord.Decision;
-import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.BatchRecord.Release;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.LotState;
@@ -29,7 +28,7 @@ public final class HeldLater {
 
   HeldLater(FeedTables tables, LocalDate day) {
     this.tables = tables;
-    this.inside = new Inside(tables);
+    this.inside = new Inside(tables, day);
     this.day = day;
   }
 
@@ -70,17 +69,52 @@ public final class HeldLater {
   }
 
   private static Finding finding(BatchRecord batch, Inside.Through source, LocalDate since) {
-    return Finding.warning(
-            CODE,
-            source.entry().map(Entry::lotPlace).orElse(batch.declared()),
-            "batch "
-                + source.batch().number()
-                + ", which is in it, is "
-                + (source.batch().isHeld() ? "on hold" : "withdrawn")
-                + " since "
-                + since)
-        .seeing("decided", source.batch().declared())
-        .helping(hold(batch));
+    Finding finding =
+        Finding.warning(
+                CODE,
+                source.way().place(batch),
+                "batch "
+                    + source.batch().number()
+                    + in(source)
+                    + ", is "
+                    + (source.batch().isHeld() ? "on hold" : "withdrawn")
+                    + " since "
+                    + since)
+            .seeing(
+                "decided",
+                source
+                    .batch()
+                    .decidedOn(LocalDate.MAX)
+                    .map(Release::place)
+                    .orElse(source.batch().declared()));
+    return seeing(finding, batch, source.way()).helping(hold(batch));
+  }
+
+  /** Another record that tells what is in a batch. */
+  private static Finding seeing(Finding finding, BatchRecord batch, Inside.Way way) {
+    return way.brought()
+        .filter(it -> !it.by().equals(batch))
+        .map(it -> finding.seeing(it.key() + " written", it.place()))
+        .orElse(finding);
+  }
+
+  private static String in(Inside.Through source) {
+    return source
+        .way()
+        .brought()
+        .map(
+            brought ->
+                switch (brought.how()) {
+                  case PART_BAG -> ", of which a part bag is in it";
+                  case FINES ->
+                      brought.of().equals(source.batch())
+                          ? ", whose fines are in it"
+                          : ", which is in it by the fines of " + brought.of().number();
+                  case FLUSH ->
+                      ", which may be in it by the flush that was run after "
+                          + brought.of().number();
+                })
+        .orElse(", which is in it");
   }
 
   private static String hold(BatchRecord batch) {
@@ -108,10 +142,11 @@ public final class HeldLater {
   private Finding finding(BatchRecord batch, List<Inside.Held> stopped) {
     Inside.Held first = stopped.get(0);
     LotState told = Inside.stopped(first.lot(), day).orElseThrow();
-    Span place = first.entry().map(Entry::lotPlace).orElse(batch.declared());
+    Span place = first.way().place(batch);
     Finding finding =
         Finding.warning(CODE, place, "lot " + first.lot().number() + through(first) + words(told))
             .seeing("state written", told.place());
+    finding = seeing(finding, batch, first.way());
     if (!told.because().isEmpty()) {
       finding = finding.noting("because: " + told.because());
     }
@@ -133,7 +168,10 @@ public final class HeldLater {
   }
 
   private static String through(Inside.Held held) {
-    String may = held.entry().filter(Bins::isFromBin).isPresent() ? ", which may be in it," : "";
+    if (held.way().isFlush()) {
+      return ", which may be in it by a flush,";
+    }
+    String may = held.way().isPerhaps() ? ", which may be in it," : "";
     return held.isDirect() ? may : ", which came through " + String.join(", ", held.codes()) + ",";
   }
 

@@ -1,12 +1,14 @@
 package dev.pellucid.engine.records;
 
 import dev.pellucid.engine.data.BatchRecord;
-import dev.pellucid.engine.data.BatchRecord.Bags;
-import dev.pellucid.engine.data.BatchRecord.BegunWith;
 import dev.pellucid.engine.data.BatchRecord.Decision;
+import dev.pellucid.engine.data.BatchRecord.Entry;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.data.LotState;
+import dev.pellucid.engine.records.PutInto.Brought;
+import dev.pellucid.engine.records.PutInto.How;
+import dev.pellucid.text.Span;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -17,15 +19,65 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * The lots that can be in a batch, its premixes, rework and part bags opened, by what records name.
+ * The lots and batches that can be in a batch, by what records name: through its lines, part bags
+ * opened, and fines and flushes that were put into it.
  */
 public final class Inside {
   private final FeedTables tables;
   private final Bins bins;
+  private final PutInto put;
+  private final LocalDate today;
 
-  public Inside(FeedTables tables) {
+  /**
+   * @param today that a line was cleaned later does not count yet
+   */
+  public Inside(FeedTables tables, LocalDate today) {
+    this(tables, new PutInto(tables.batches().values()), today);
+  }
+
+  Inside(FeedTables tables, PutInto put, LocalDate today) {
     this.tables = tables;
     this.bins = new Bins(tables);
+    this.put = put;
+    this.today = today;
+  }
+
+  /**
+   * What brings something into the batch: a line of it, or what is put in beside its lines.
+   *
+   * @param entry the line; absent where it is none
+   * @param brought what is put in; absent where it is a line
+   */
+  public record Way(Optional<Entry> entry, Optional<Brought> brought) {
+    private static Way of(Entry entry) {
+      return new Way(Optional.of(entry), Optional.empty());
+    }
+
+    private static Way of(Brought brought) {
+      return new Way(Optional.empty(), Optional.of(brought));
+    }
+
+    /** Whether it was in the mixer, so that some of it may be left behind on the line. */
+    public boolean isMixedIn() {
+      return brought.filter(it -> it.how() != How.FINES).isEmpty();
+    }
+
+    /** Whether it is not sure to be in the batch. */
+    public boolean isPerhaps() {
+      return isFlush() || entry.filter(Bins::isFromBin).isPresent();
+    }
+
+    boolean isFlush() {
+      return brought.filter(it -> it.how() == How.FLUSH).isPresent();
+    }
+
+    /** Where the record of a batch tells it; the batch itself where another record does. */
+    Span place(BatchRecord batch) {
+      return entry
+          .map(Entry::lotPlace)
+          .or(() -> brought.filter(it -> it.by().equals(batch)).map(Brought::place))
+          .orElse(batch.declared());
+    }
   }
 
   /**
@@ -33,10 +85,9 @@ public final class Inside {
    *
    * @param codes of what is between the lot and the batch, the batch left out
    * @param taken the day on which it was weighed
-   * @param entry the line of the batch that brings it; absent for a part bag
+   * @param way by which it came into the batch
    */
-  public record Held(
-      Lot lot, Set<String> codes, LocalDate taken, Optional<BatchRecord.Entry> entry) {
+  public record Held(Lot lot, Set<String> codes, LocalDate taken, Way way) {
     public Held {
       codes = Collections.unmodifiableSortedSet(new TreeSet<>(codes));
     }
@@ -46,49 +97,40 @@ public final class Inside {
     }
   }
 
-  /** In the order of the record. */
+  /** In the order of the record; what is put in beside its lines comes last. */
   public List<Held> of(BatchRecord batch) {
     List<Held> held = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     seen.add(batch.number());
-    for (BatchRecord.Entry entry : batch.entries()) {
-      add(batch, entry, Set.of(), Optional.of(entry), seen, held);
+    for (Entry entry : batch.entries()) {
+      add(batch, entry, Set.of(), Way.of(entry), seen, held);
     }
-    batch
-        .bags()
-        .flatMap(Bags::begunWith)
-        .map(BegunWith::batch)
-        .ifPresent(number -> open(number, Set.of(), Optional.empty(), seen, held));
+    for (Brought brought : put.into(batch, today)) {
+      open(brought.of().number(), Set.of(), Way.of(brought), seen, held);
+    }
     return held;
   }
 
   private void add(
-      BatchRecord in,
-      BatchRecord.Entry entry,
-      Set<String> codes,
-      Optional<BatchRecord.Entry> top,
-      Set<String> seen,
-      List<Held> held) {
+      BatchRecord in, Entry entry, Set<String> codes, Way way, Set<String> seen, List<Held> held) {
     for (Lot lot : bins.lots(entry, in.day())) {
-      held.add(new Held(lot, codes, in.day(), top));
+      held.add(new Held(lot, codes, in.day(), way));
     }
-    open(entry.lot(), codes, top, seen, held);
+    open(entry.lot(), codes, way, seen, held);
   }
 
-  private void open(
-      String number,
-      Set<String> codes,
-      Optional<BatchRecord.Entry> top,
-      Set<String> seen,
-      List<Held> held) {
+  private void open(String number, Set<String> codes, Way way, Set<String> seen, List<Held> held) {
     BatchRecord batch = tables.batches().get(number);
     if (batch == null || !seen.add(number)) {
       return;
     }
     Set<String> through = new HashSet<>(codes);
     through.add(batch.code());
-    for (BatchRecord.Entry entry : batch.entries()) {
-      add(batch, entry, through, top, seen, held);
+    for (Entry entry : batch.entries()) {
+      add(batch, entry, through, way, seen, held);
+    }
+    for (Brought fines : put.finesInto(batch)) {
+      open(fines.of().number(), through, way, seen, held);
     }
   }
 
@@ -96,39 +138,36 @@ public final class Inside {
    * A batch that can be in it.
    *
    * @param taken the day on which it was weighed
-   * @param entry the line of the batch that brings it; absent for a part bag
+   * @param way by which it came into the batch
    */
-  public record Through(BatchRecord batch, LocalDate taken, Optional<BatchRecord.Entry> entry) {}
+  public record Through(BatchRecord batch, LocalDate taken, Way way) {}
 
   /** Those that it names, and those that these name in turn. */
   public List<Through> batches(BatchRecord batch) {
     List<Through> through = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     seen.add(batch.number());
-    for (BatchRecord.Entry entry : batch.entries()) {
-      through(entry.lot(), batch.day(), Optional.of(entry), seen, through);
+    for (Entry entry : batch.entries()) {
+      through(entry.lot(), batch.day(), Way.of(entry), seen, through);
     }
-    batch
-        .bags()
-        .flatMap(Bags::begunWith)
-        .map(BegunWith::batch)
-        .ifPresent(number -> through(number, batch.day(), Optional.empty(), seen, through));
+    for (Brought brought : put.into(batch, today)) {
+      through(brought.of().number(), batch.day(), Way.of(brought), seen, through);
+    }
     return through;
   }
 
   private void through(
-      String number,
-      LocalDate taken,
-      Optional<BatchRecord.Entry> top,
-      Set<String> seen,
-      List<Through> through) {
+      String number, LocalDate taken, Way way, Set<String> seen, List<Through> through) {
     BatchRecord batch = tables.batches().get(number);
     if (batch == null || !seen.add(number)) {
       return;
     }
-    through.add(new Through(batch, taken, top));
-    for (BatchRecord.Entry entry : batch.entries()) {
-      through(entry.lot(), batch.day(), top, seen, through);
+    through.add(new Through(batch, taken, way));
+    for (Entry entry : batch.entries()) {
+      through(entry.lot(), batch.day(), way, seen, through);
+    }
+    for (Brought fines : put.finesInto(batch)) {
+      through(fines.of().number(), batch.day(), way, seen, through);
     }
   }
 
@@ -143,10 +182,14 @@ public final class Inside {
                 });
   }
 
-  /** Why a batch that was made may not go into something for the lots that it holds. */
+  /**
+   * Why a batch that was made may not go into something for the lots that it holds. What a flush
+   * took along is no lot that it was passed for, or not, and only stops it where it is stopped.
+   */
   Optional<String> hindrance(BatchRecord batch, GoesInto into) {
     for (Held held : of(batch)) {
-      Optional<String> why = hindrance(batch, held, into);
+      boolean rest = held.way().isFlush() && stopped(held.lot(), into.known()).isEmpty();
+      Optional<String> why = rest ? Optional.empty() : hindrance(batch, held, into);
       if (why.isPresent()) {
         return Optional.of("holds lot " + held.lot().number() + ", which " + why.get());
       }

@@ -106,13 +106,13 @@ final class LotNotPassed implements RecordRule {
   /** What a premix or rework brings that is not for this feed. */
   private static Optional<Finding> inside(
       MadeBatch batch, BatchRecord source, Entry entry, GoesInto into) {
+    Inside inside = batch.inside();
     boolean stopped =
-        new Inside(batch.tables())
-            .of(source).stream()
-                .anyMatch(held -> Inside.stopped(held.lot(), into.known()).isPresent());
+        inside.of(source).stream()
+            .anyMatch(held -> Inside.stopped(held.lot(), into.known()).isPresent());
     return stopped
         ? Optional.empty()
-        : new Inside(batch.tables())
+        : inside
             .hindrance(source, into)
             .map(
                 why ->

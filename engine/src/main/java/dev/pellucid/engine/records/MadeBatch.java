@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param made the feed of what was weighed from the lots that were named; absent for a premix
  * @param judgement how it stands with the limits of the recipe
  * @param overMaxima lots that are over what raw materials may hold
+ * @param put what records tell to be put into others
  */
 public record MadeBatch(
     BatchRecord record,
@@ -26,6 +27,7 @@ public record MadeBatch(
     Optional<Computation> made,
     Judgement judgement,
     LotsOverMaxima overMaxima,
+    PutInto put,
     LocalDate day) {
 
   /** Weighed, or to be weighed: what of a lot goes into a line of the order. */
@@ -65,6 +67,10 @@ public record MadeBatch(
   /** The lot that an entry names, or those that may be in the bin that it names. */
   List<Lot> lots(Entry entry) {
     return new Bins(tables).lots(entry, record.day());
+  }
+
+  Inside inside() {
+    return new Inside(tables, put, day);
   }
 
   /** A batch that is made is held against what was decided by its day, else what is known now. */

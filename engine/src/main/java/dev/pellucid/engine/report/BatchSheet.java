@@ -152,7 +152,7 @@ final class BatchSheet {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Made before this one", plan.line().after()));
     facts.add(new Fact("Scales checked, by", ""));
-    facts.add(new Fact("Flushed with, kept as", plan.line().flushed()));
+    facts.add(new Fact("Flushed with, kept as", SequenceBlocks.flushed(plan.line())));
     facts.add(new Fact("Magnet clean, by", ""));
     if (!plan.line().cleaned().isEmpty()) {
       facts.add(new Fact("Line cleaned", plan.line().cleaned()));
@@ -160,6 +160,7 @@ final class BatchSheet {
     if (!plan.line().toClean().isEmpty()) {
       facts.add(new Fact("Line cleaned by, when", ""));
       facts.add(new Fact("Line cleaned, how", ""));
+      facts.add(new Fact("Flush kept apart, where", ""));
     }
     blocks.add(new Facts(facts));
     blocks.addAll(SequenceBlocks.of(plan.line()));

@@ -1,10 +1,14 @@
 package dev.pellucid.engine.report;
 
 import dev.pellucid.engine.trace.Recall.Affected;
+import dev.pellucid.engine.trace.Recall.Kind;
 import dev.pellucid.engine.trace.Recall.Left;
+import dev.pellucid.engine.trace.Recall.Step;
 import dev.pellucid.engine.trace.RecallList;
+import dev.pellucid.engine.trace.Trace.Reason;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What to write into which file, so that a recall stands in the records too. What a person has to
@@ -70,26 +74,77 @@ final class RecallLines {
     return all;
   }
 
+  /** Whether a batch weighs it, or fills up a part bag of it. */
+  boolean isNamed(Affected batch) {
+    return surely(batch).anyMatch(step -> !isPutIn(step));
+  }
+
+  /** What other records tell to be put into a batch. */
+  List<Step> putIn(Affected batch) {
+    return surely(batch).filter(RecallLines::isPutIn).toList();
+  }
+
+  private Stream<Step> surely(Affected batch) {
+    return told.answer().steps().stream()
+        .filter(step -> step.certain() && step.to().equals(batch.batch().number()));
+  }
+
+  private static boolean isPutIn(Step step) {
+    return step.kind() == Kind.FINES || step.kind() == Kind.FLUSH;
+  }
+
+  /** Fines that were put into batches which are planned still. */
+  List<Write> toKeepOut(List<Affected> planned) {
+    List<Write> all = new ArrayList<>();
+    for (Affected batch : planned) {
+      for (Step step : putIn(batch)) {
+        if (step.kind() == Kind.FINES) {
+          all.add(
+              new Write(
+                  "Keep the fines of "
+                      + step.from()
+                      + " out of "
+                      + batch.batch().number()
+                      + ". Write where they are now into this record, and leave their weight as it"
+                      + " is:",
+                  List.of(told.file(step.from())),
+                  List.of("fines: {weight: " + OPEN + ", to: " + OPEN + "}")));
+        }
+      }
+    }
+    return all;
+  }
+
   /**
    * For batches that are planned and named for the line alone; none of a batch whose record says
    * that the line was cleaned.
    */
   List<Write> toClean(List<Affected> planned) {
-    List<String> files =
-        planned.stream()
-            .filter(one -> !one.certain() && one.onLine())
-            .filter(one -> one.why().stream().allMatch(doubt -> doubt.cleaned().isEmpty()))
-            .map(one -> told.file(one.batch().number()))
-            .toList();
+    List<Affected> line =
+        planned.stream().filter(one -> !one.certain() && one.onLine() && !one.isCleaned()).toList();
+    List<String> files = line.stream().map(one -> told.file(one.batch().number())).toList();
+    boolean flushed = line.stream().anyMatch(RecallLines::isFlushed);
     return files.isEmpty()
         ? List.of()
         : List.of(
             new Write(
                 "It is only the line for "
                     + (files.size() == 1 ? "this planned batch" : "these planned batches")
-                    + ". Once the line is clean, write who cleaned it into the record:",
+                    + "."
+                    + (flushed ? FLUSH : "")
+                    + " Once the line is clean, write who cleaned it into the record:",
                 files,
                 List.of("cleaned: {day: " + OPEN + ", by: " + OPEN + ", how: " + OPEN + "}")));
+  }
+
+  private static final String FLUSH =
+      " What is flushed before that is kept apart and marked, and goes into no feed: write in"
+          + " flushed: to where it is kept.";
+
+  private static boolean isFlushed(Affected batch) {
+    return batch.why().stream()
+        .filter(one -> one.reason() == Reason.NEXT_ON_LINE || one.reason() == Reason.ORDER_NOT_TOLD)
+        .anyMatch(one -> !one.names().isEmpty());
   }
 
   private static final String DECIDED =

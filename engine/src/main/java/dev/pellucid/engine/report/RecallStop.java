@@ -14,8 +14,11 @@ import dev.pellucid.engine.report.Block.Warnings;
 import dev.pellucid.engine.report.Block.Words;
 import dev.pellucid.engine.trace.Recall.Affected;
 import dev.pellucid.engine.trace.Recall.InBin;
+import dev.pellucid.engine.trace.Recall.Kind;
 import dev.pellucid.engine.trace.Recall.Left;
+import dev.pellucid.engine.trace.Recall.Step;
 import dev.pellucid.engine.trace.RecallList;
+import dev.pellucid.engine.trace.Trace.Reason;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -66,6 +69,7 @@ final class RecallStop {
   /** What to write where, once all is stopped and called. */
   void write(List<Block> blocks) {
     List<RecallLines.Write> all = new ArrayList<>(lines.toHold(told.answer().stop().hold()));
+    all.addAll(lines.toKeepOut(told.answer().stop().planned()));
     all.addAll(lines.toClean(told.answer().stop().planned()));
     if (!all.isEmpty()) {
       blocks.add(new Heading("WRITE: then no sheet and no proposal takes any of it", false));
@@ -134,7 +138,10 @@ final class RecallStop {
     blocks.add(
         new Words(
             "Planned. Do not make these before their records name other lots, or, where it is only"
-                + " the line, before the line is clean:"));
+                + " the line, before the line is clean"
+                + (planned.stream().anyMatch(this::isPutIn)
+                    ? ", or what was put into them is kept out:"
+                    : ":")));
     blocks.add(new Points(planned.stream().map(this::planned).toList()));
   }
 
@@ -150,10 +157,42 @@ final class RecallStop {
   private String would(Affected one) {
     String of = one.batch().number() + " of " + one.batch().day();
     if (one.certain()) {
-      return of + " would hold " + kg(one.kg()) + " kg of it: its record names it";
+      return of + " would hold " + kg(one.kg()) + " kg of it: " + named(one);
     }
     String most = one.most().whole() ? ", " + kg(one.most()) + " kg at most" : "";
-    return of + " may hold it" + most + ": " + RecallWords.why(one, told.number());
+    return of + " may hold it" + most + ": " + RecallWords.why(one, told.number()) + keepOut(one);
+  }
+
+  private boolean isPutIn(Affected one) {
+    boolean flush = one.why().stream().anyMatch(doubt -> doubt.reason() == Reason.FLUSH_INTO);
+    return flush || !lines.putIn(one).isEmpty();
+  }
+
+  /** What other records tell of it can be mended there. */
+  private String keepOut(Affected one) {
+    return isPutIn(one) ? "; keep out what was put into it, and write where that is now" : "";
+  }
+
+  /** What its own record names, and what other records tell of it. */
+  private String named(Affected one) {
+    List<String> ways = new ArrayList<>();
+    if (lines.isNamed(one)) {
+      ways.add("its record names it");
+    }
+    for (Step step : lines.putIn(one)) {
+      ways.add(
+          step.kind() == Kind.FINES
+              ? "fines of "
+                  + step.from()
+                  + " were put into it: "
+                  + told.file(step.from())
+                  + "; keep them out and write where they are now"
+              : "a flush with "
+                  + step.from()
+                  + " was put into it, by the record of another batch; keep it out and write where"
+                  + " it is now");
+    }
+    return String.join("; and ", ways);
   }
 
   private static void write(List<RecallLines.Write> all, List<Block> blocks) {

@@ -10,6 +10,7 @@ import dev.pellucid.engine.report.Block.Points;
 import dev.pellucid.engine.report.Block.Stamp;
 import dev.pellucid.engine.report.Block.Title;
 import dev.pellucid.engine.report.Block.Words;
+import dev.pellucid.engine.trace.Recall.Affected;
 import dev.pellucid.engine.trace.Recall.Amount;
 import dev.pellucid.engine.trace.Recall.Call;
 import dev.pellucid.engine.trace.Recall.Limit;
@@ -127,11 +128,17 @@ public final class RecallText {
 
   /** Batches that are to be made with it, which are none of those that were made. */
   private String planned(boolean certain) {
-    long planned =
-        told.answer().stop().planned().stream().filter(one -> one.certain() == certain).count();
-    return planned == 0
+    List<Affected> planned =
+        told.answer().stop().planned().stream().filter(one -> one.certain() == certain).toList();
+    int cleaned = (int) planned.stream().filter(Affected::isCleaned).count();
+    return planned(planned.size() - cleaned, ", not to be made")
+        + planned(cleaned, ", of which the record says that the line was cleaned: decide");
+  }
+
+  private static String planned(int number, String what) {
+    return number == 0
         ? ""
-        : "; and " + Plural.of(planned, "planned batch", "planned batches") + ", not to be made";
+        : "; and " + Plural.of(number, "planned batch", "planned batches") + what;
   }
 
   private String may(Part part) {

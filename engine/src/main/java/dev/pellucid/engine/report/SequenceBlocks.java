@@ -13,14 +13,25 @@ import java.util.List;
 
 /** What must not be made right before a batch, and what is flushed with where it may. */
 final class SequenceBlocks {
+  private static final String APART = "keep this flush apart and marked, into no feed";
+
   private SequenceBlocks() {}
+
+  /** What is run through before a batch, and where it goes; empty where nothing is told. */
+  static String flushed(OnTheLine line) {
+    if (line.flushed().isEmpty()) {
+      return "";
+    }
+    return line.isKeptApart() ? line.flushed() + ": " + APART : line.flushed() + ", " + line.to();
+  }
 
   /** Nothing where nothing is to be minded. */
   static List<Block> of(OnTheLine line) {
     List<Block> blocks = new ArrayList<>();
     List<String> warned = new ArrayList<>();
-    if (!line.toClean().isEmpty()) {
+    if (line.isKeptApart()) {
       warned.add("The line is to be clean before this batch: " + line.toClean() + ".");
+      warned.add("What is flushed before that goes into no feed. Keep it apart and marked.");
     }
     for (Minded one : line.minded()) {
       if (one.madeBeside()) {
@@ -36,7 +47,7 @@ final class SequenceBlocks {
     for (boolean beside : new boolean[] {true, false}) {
       line.minded().stream()
           .filter(one -> one.madeBeside() == beside)
-          .flatMap(one -> one.flush().map(flush -> row(one, flush)).stream())
+          .flatMap(one -> one.flush().map(flush -> row(line, one, flush)).stream())
           .forEach(rows::add);
     }
     if (!rows.isEmpty()) {
@@ -72,8 +83,9 @@ final class SequenceBlocks {
         + ".";
   }
 
-  private static List<String> row(Minded one, Flushing flush) {
+  private static List<String> row(OnTheLine line, Minded one, Flushing flush) {
+    String to = line.isKeptApart() && !one.madeBeside() ? APART : flush.to();
     String after = one.madeBeside() ? TaskWords.capital(one.holds()) : one.holds();
-    return List.of(after, Figures.plain(flush.kg()), flush.with(), flush.to());
+    return List.of(after, Figures.plain(flush.kg()), flush.with(), to);
   }
 }

@@ -8,6 +8,7 @@ import dev.pellucid.engine.data.Lot;
 import dev.pellucid.engine.records.BatchTarget;
 import dev.pellucid.engine.records.Bins;
 import dev.pellucid.engine.records.ByLetters;
+import dev.pellucid.engine.records.PutInto;
 import dev.pellucid.engine.resolve.Material;
 import dev.pellucid.engine.trace.Page.Drawn;
 import dev.pellucid.engine.trace.Page.Open;

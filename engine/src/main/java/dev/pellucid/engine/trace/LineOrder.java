@@ -288,6 +288,11 @@ final class LineOrder {
     return Optional.ofNullable(plants.get(turn.plant)).orElseThrow();
   }
 
+  /** Whether a day is still to come. */
+  boolean isToCome(LocalDate day) {
+    return day.isAfter(today);
+  }
+
   /** Whether nobody knows where a batch was made. */
   boolean isPlantUnknown(Page page) {
     return plant(page).isEmpty();

@@ -5,7 +5,6 @@ import dev.pellucid.engine.data.BatchRecord.Decision;
 import dev.pellucid.engine.data.BatchRecord.Located;
 import dev.pellucid.engine.data.FeedTables;
 import dev.pellucid.engine.data.Signed;
-import dev.pellucid.engine.records.Bins;
 import dev.pellucid.engine.records.ByLetters;
 import dev.pellucid.engine.records.HeldLater;
 import dev.pellucid.engine.records.Inside;
@@ -21,6 +20,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Batches that are planned to be made next on a line, where the batch made last on it is stopped:
@@ -41,14 +41,24 @@ public final class LineToClean {
   private final Map<String, List<Before>> before = new TreeMap<>();
 
   /**
+   * Why what a batch left behind must go into no other.
+   *
+   * @param words as in {@code is on hold}
+   * @param place where that is written
+   */
+  private record Stop(String words, Span place) {}
+
+  /**
    * A batch that is stopped and that was, or may have been, the last one on the line.
    *
-   * @param stands how, as in {@code is on hold}
    * @param told whether the record of the next batch names it
    */
-  private record Before(BatchRecord batch, String stands, boolean told) {
+  private record Before(BatchRecord batch, Stop stop, boolean told) {
     String words() {
-      return batch.number() + (told ? " was" : " may have been") + " made on it and " + stands;
+      return batch.number()
+          + (told ? " was" : " may have been")
+          + " made on it and "
+          + stop.words();
     }
   }
 
@@ -56,12 +66,12 @@ public final class LineToClean {
     this.tables = tables;
     this.day = day;
     this.mill = mill;
-    this.inside = new Inside(tables);
+    this.inside = new Inside(tables, day);
     if (tables.batches().values().stream().anyMatch(BatchRecord::isPlanned)) {
-      Map<String, String> stopped = new TreeMap<>();
+      Map<String, Stop> stopped = new TreeMap<>();
       for (BatchRecord record : tables.batches().values()) {
         if (record.isMade()) {
-          stands(record).ifPresent(words -> stopped.put(record.number(), words));
+          stop(record).ifPresent(stop -> stopped.put(record.number(), stop));
         }
       }
       if (!stopped.isEmpty()) {
@@ -70,22 +80,20 @@ public final class LineToClean {
     }
   }
 
-  private void next(Map<String, String> stopped) {
+  private void next(Map<String, Stop> stopped) {
     Map<String, Page> pages = new TreeMap<>();
     for (BatchRecord record : tables.batches().values()) {
       pages.put(record.number(), page(record));
     }
     LineOrder order = new LineOrder(pages.values(), new Apart(mill), day);
     stopped.forEach(
-        (number, stands) -> {
+        (number, stop) -> {
           Page last = Optional.ofNullable(pages.get(number)).orElseThrow();
-          order
-              .next(last.key())
-              .forEach(page -> add(page, new Before(last.record(), stands, true)));
+          order.next(last.key()).forEach(page -> add(page, new Before(last.record(), stop, true)));
           order.mayBeBefore(last).stream()
               .flatMap(turn -> turn.first().stream())
               .filter(page -> order.isPossible(last, page) && isAlike(last, page))
-              .forEach(page -> add(page, new Before(last.record(), stands, false)));
+              .forEach(page -> add(page, new Before(last.record(), stop, false)));
         });
   }
 
@@ -130,12 +138,15 @@ public final class LineToClean {
   }
 
   /** How a batch that was made stands, where what it left behind must go into no other. */
-  private Optional<String> stands(BatchRecord record) {
+  private Optional<Stop> stop(BatchRecord record) {
     return stopped(record).or(() -> lot(record)).or(() -> source(record));
   }
 
-  private static Optional<String> stopped(BatchRecord record) {
-    return record.standing().filter(Standing::isStopped).map(LineToClean::words);
+  private static Optional<Stop> stopped(BatchRecord record) {
+    return record
+        .decidedOn(LocalDate.MAX)
+        .filter(last -> Standing.isStopped(last.decision()))
+        .map(last -> new Stop(words(last.decision()), last.place()));
   }
 
   private static String words(Decision decision) {
@@ -147,33 +158,41 @@ public final class LineToClean {
     };
   }
 
-  private Optional<String> lot(BatchRecord record) {
+  private Optional<Stop> lot(BatchRecord record) {
     return inside.of(record).stream()
+        .filter(held -> held.way().isMixedIn())
         .flatMap(
             held ->
                 Inside.stopped(held.lot(), day).stream()
                     .filter(state -> !Inside.isDecided(record, state.day()))
                     .map(
                         state ->
-                            (held.entry().filter(Bins::isFromBin).isPresent()
-                                    ? "may hold lot "
-                                    : "holds lot ")
-                                + held.lot().number()
-                                + ", which"
-                                + HeldLater.words(state)))
+                            new Stop(
+                                (held.way().isPerhaps() ? "may hold lot " : "holds lot ")
+                                    + held.lot().number()
+                                    + ", which"
+                                    + HeldLater.words(state),
+                                state.place())))
         .findFirst();
   }
 
-  /** A premix, rework or part bag in it that is stopped itself. */
-  private Optional<String> source(BatchRecord record) {
+  /** A premix, rework or fines in it that are stopped themselves. */
+  private Optional<Stop> source(BatchRecord record) {
     return inside.batches(record).stream()
+        .filter(through -> through.way().isMixedIn())
         .map(Inside.Through::batch)
         .filter(
             source ->
                 HeldLater.since(source).filter(since -> Inside.isDecided(record, since)).isEmpty())
         .flatMap(
             source ->
-                stopped(source).map(how -> "holds " + source.number() + ", which " + how).stream())
+                stopped(source)
+                    .map(
+                        stop ->
+                            new Stop(
+                                "holds " + source.number() + ", which " + stop.words(),
+                                stop.place()))
+                    .stream())
         .findFirst();
   }
 
@@ -197,7 +216,9 @@ public final class LineToClean {
   /** The records that say so. */
   public List<String> files(BatchRecord record) {
     return notCleanedAfter(record).stream()
-        .map(last -> last.batch().declared().file().path())
+        .flatMap(last -> Stream.of(last.batch().declared(), last.stop().place()))
+        .map(place -> place.file().path())
+        .distinct()
         .toList();
   }
 
@@ -209,17 +230,8 @@ public final class LineToClean {
 
   private List<Before> notCleanedAfter(BatchRecord record) {
     return before.getOrDefault(record.number(), List.of()).stream()
-        .filter(last -> !isCleaned(record, last.batch()))
+        .filter(last -> !record.isCleanedAfter(last.batch(), day))
         .toList();
-  }
-
-  /** A cleaning that is still to come is only planned. */
-  private boolean isCleaned(BatchRecord record, BatchRecord last) {
-    return record
-        .cleaned()
-        .map(Signed::day)
-        .filter(when -> !when.isBefore(last.day()) && !when.isAfter(day))
-        .isPresent();
   }
 
   private Finding finding(BatchRecord record, List<Before> last) {
@@ -229,7 +241,7 @@ public final class LineToClean {
                 CODE,
                 place,
                 "the line is to be clean before " + record.number() + ": " + words(last))
-            .seeing("stopped", last.get(0).batch().declared());
+            .seeing("stopped", last.get(0).stop().place());
     Optional<Signed> cleaned = record.cleaned();
     if (cleaned.isPresent()) {
       return finding
@@ -248,11 +260,17 @@ public final class LineToClean {
             "clean the line before the batch, and write cleaned: {day: "
                 + record.day()
                 + ", by: ____, how: ____}, with the day on which it was cleaned");
-    return last.stream().allMatch(Before::told)
-        ? finding
-        : finding.helping(
-            "or, where another batch comes between the two, name it in "
-                + record.number()
-                + " behind after");
+    if (!last.stream().allMatch(Before::told)) {
+      finding =
+          finding.helping(
+              "or, where another batch comes between the two, name it in "
+                  + record.number()
+                  + " behind after");
+    }
+    return record.flushed().isPresent()
+        ? finding.helping(
+            "a flush of a line that is not clean goes into no feed: keep it apart and marked, and"
+                + " write where in flushed: to")
+        : finding;
   }
 }

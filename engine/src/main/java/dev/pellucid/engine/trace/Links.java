@@ -253,13 +253,16 @@ final class Links {
         cleaned(link, into));
   }
 
-  /** A line that was cleaned before all of them were made was not cleaned between. */
+  /**
+   * A line that was cleaned before all of them were made was not cleaned between; one that is to be
+   * cleaned is not clean yet.
+   */
   private String cleaned(Link link, Page into) {
     boolean onLine = link.kind() == Kind.NEXT_ON_LINE || link.kind() == Kind.ORDER_NOT_TOLD;
     return into.record()
         .cleaned()
-        .filter(
-            it -> onLine && link.of().stream().noneMatch(of -> ledger.since(of).isAfter(it.day())))
+        .filter(it -> onLine && !order.isToCome(it.day()))
+        .filter(it -> link.of().stream().noneMatch(of -> ledger.since(of).isAfter(it.day())))
         .map(it -> "on " + it.day() + " by " + it.by())
         .orElse("");
   }

@@ -12,6 +12,7 @@ import dev.pellucid.engine.records.BatchTarget;
 import dev.pellucid.engine.records.Bins;
 import dev.pellucid.engine.records.ByLetters;
 import dev.pellucid.engine.records.MadeBatch;
+import dev.pellucid.engine.records.PutInto;
 import dev.pellucid.engine.trace.Page.Drawn;
 import dev.pellucid.engine.trace.Page.Open;
 import dev.pellucid.engine.trace.Page.Taken;

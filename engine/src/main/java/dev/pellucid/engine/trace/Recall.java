@@ -240,6 +240,11 @@ public final class Recall {
       samples = List.copyOf(samples);
     }
 
+    /** Whether all that it may hold was left on the line, which was cleaned by its record. */
+    public boolean isCleaned() {
+      return onLine && !why.isEmpty() && why.stream().noneMatch(one -> one.cleaned().isEmpty());
+    }
+
     /** Whether nothing of it is weighed yet. */
     public boolean isPlanned() {
       return batch.became().equals("planned");

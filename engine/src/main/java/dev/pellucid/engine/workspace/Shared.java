@@ -17,6 +17,7 @@ import dev.pellucid.engine.resolve.Profile;
 import dev.pellucid.engine.resolve.Reads;
 import dev.pellucid.engine.resolve.Ref;
 import dev.pellucid.engine.resolve.Resolver;
+import dev.pellucid.engine.trace.FollowedTwice;
 import dev.pellucid.engine.trace.LineToClean;
 import dev.pellucid.engine.weighing.WeighingPlanner;
 import dev.pellucid.finding.Finding;
@@ -183,6 +184,11 @@ public final class Shared {
   /** The batches that are planned on a line on which a stopped one was made last. */
   public LineToClean lineToClean() {
     return new LineToClean(tables(), day(), new PlantOfCode(trees(), tables()));
+  }
+
+  /** Records that tell the same batch to have come before. */
+  FollowedTwice followedTwice() {
+    return new FollowedTwice(tables(), new PlantOfCode(trees(), tables()));
   }
 
   /** The day of the run. */

@@ -71,6 +71,7 @@ public record Whole(
     Stock stock = shared.recordCheck().close(shared.trees().called(), looked, findings::add);
     StoreCheck.look(shared.tables(), shared.named(), shared.day(), findings::add);
     shared.lineToClean().look(findings::add);
+    shared.followedTwice().look(findings::add);
     RecipesTogether.look(shared, recipes, findings);
     findings.addAll(PremixBatches.findings(shared, recipes, faulty(findings), findings));
     List<Finding> inOrder = folded(shared, recipes, ofRecords, findings);

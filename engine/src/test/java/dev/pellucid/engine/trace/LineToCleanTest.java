@@ -99,11 +99,13 @@ class LineToCleanTest {
     assertEquals(Severity.WARNING, found.severity());
     assertEquals(FIRST + "CF-31-2026-11-18-1 was made on it and " + stands, found.headline());
     assertEquals(TG + ":5:8", found.span().place());
-    assertEquals(CF, found.related().get(0).span().file().path());
+    assertEquals(CF + ":67:11", found.related().get(0).span().place(), "where it was decided");
     assertEquals(
         List.of(
             "clean the line before the batch, and write cleaned: {day: 2026-12-01, by: ____, how:"
-                + " ____}, with the day on which it was cleaned"),
+                + " ____}, with the day on which it was cleaned",
+            "a flush of a line that is not clean goes into no feed: keep it apart and marked, and"
+                + " write where in flushed: to"),
         found.helps());
     String sheet = words(sheet().text());
     assertTrue(
@@ -113,6 +115,13 @@ class LineToCleanTest {
                 + "."),
         sheet);
     assertTrue(sheet.contains("Line cleaned by, when ____"), sheet);
+    assertTrue(
+        sheet.contains(
+            "Flushed with, kept as 5 kg Wheat middlings: keep this flush apart and marked, into no"
+                + " feed"),
+        sheet);
+    assertFalse(sheet.contains("into the next"), sheet);
+    assertTrue(sheet.contains("marked as medicated, to the waste"), sheet);
     assertTrue(words(sheet().html()).contains("Line cleaned by, when"));
   }
 
@@ -134,6 +143,8 @@ class LineToCleanTest {
             + "CF-31-2026-11-18-1 was made on it and holds lot SE1-9042, which is on hold since"
             + " 2026-11-20",
         only().headline());
+    assertEquals(
+        "lots/2026-11.yaml:80:55", only().related().get(0).span().place(), "the state of the lot");
     decided(CF, "released");
     assertEquals(List.of(), found(), "somebody decided in the knowledge of it");
   }
@@ -146,6 +157,7 @@ class LineToCleanTest {
             + "CF-31-2026-11-18-1 was made on it and holds MIN-WW-2026-11-12-1, which was"
             + " withdrawn",
         only().headline());
+    assertEquals(MIN, only().related().get(0).span().file().path());
   }
 
   /** The next day on which anything is made, at the same plant, and no premix. */
@@ -226,8 +238,9 @@ class LineToCleanTest {
   @Test
   void aRecallNamesItStillWithTheWordsOfItsRecord() throws IOException {
     String offered =
-        "It is only the line for this planned batch. Once the line is clean, write who cleaned it"
-            + " into the record: - "
+        "It is only the line for this planned batch. What is flushed before that is kept apart and"
+            + " marked, and goes into no feed: write in flushed: to where it is kept. Once the line"
+            + " is clean, write who cleaned it into the record: - "
             + TG
             + " cleaned: {day: ____, by: ____, how: ____}";
     assertTrue(recall().contains(offered), recall());
@@ -240,7 +253,20 @@ class LineToCleanTest {
                 + " line was cleaned on 2026-11-24 by A. Marsh, says its record"),
         cleaned);
     assertFalse(cleaned.contains("Once the line is clean, write"), cleaned);
+    String decide =
+        "and 1 planned batch, of which the record says that the line was cleaned: decide";
+    assertTrue(cleaned.contains(decide), cleaned);
+    assertFalse(cleaned.contains("not to be made"), cleaned);
+    folder.with(TG, "2026-11-24, by", "2026-11-30, by");
+    assertTrue(recall().contains("1 planned batch, not to be made"), "still to come: " + recall());
+    assertTrue(recall().contains(offered), recall());
+    folder.with(TG, "2026-11-30, by", "2026-11-24, by");
     folder.with(TG, "2026-11-24, by", "2026-11-17, by");
     assertTrue(recall().contains(offered), "it was cleaned before that batch: " + recall());
+    folder.with(TG, "2026-11-17, by", "2026-11-24, by");
+    Files.writeString(
+        copy.resolve("batches/TG-46-2026-12-02-1.yaml"),
+        "size: 1000 kg\nafter: CF-31-2026-11-18-1\n");
+    assertTrue(recall().contains("1 planned batch, not to be made; " + decide), recall());
   }
 }
