@@ -58,7 +58,7 @@ public final class FollowedTwice {
 
   private Optional<Place> place(Follower one) {
     String before = ByLetters.number(one.after().thing());
-    return mill.plant(one.record().code()).map(plant -> new Place(before, plant));
+    return mill.plant(one.record()).map(plant -> new Place(before, plant));
   }
 
   private static Finding finding(Follower first, Follower second) {
