@@ -69,8 +69,10 @@ public record BatchRecord(
    * @param with an ingredient
    * @param lot the number of its lot; empty where none is told
    * @param to where it went
+   * @param place where the quantity stands
+   * @param goes where it is told where it went, or that it was flushed
    */
-  public record Flushed(double kg, String with, String lot, String to, Span place) {}
+  public record Flushed(double kg, String with, String lot, String to, Span place, Span goes) {}
 
   /**
    * The state of the folder that the sheet was made from, as the sheet names it.
@@ -113,8 +115,10 @@ public record BatchRecord(
    * What the sieve took out.
    *
    * @param to a batch, or in words
+   * @param place where the weight stands
+   * @param goes where it is told where they went, or that there were fines
    */
-  public record Fines(double kg, String to, Span place) {}
+  public record Fines(double kg, String to, Span place, Span goes) {}
 
   /**
    * What is kept of the batch.

@@ -158,7 +158,8 @@ final class MadeReader {
                             new Fines(
                                 kg,
                                 block.textOr(BatchVocabulary.FINES_TO, ""),
-                                block.placeOf(BatchVocabulary.FINES_WEIGHT)))
+                                block.placeOf(BatchVocabulary.FINES_WEIGHT),
+                                block.placeOf(BatchVocabulary.FINES_TO)))
                     .findFirst());
   }
 

@@ -28,6 +28,10 @@ final class WeightOffTarget implements RecordRule {
   static final Code CODE = new Code("weight-off-target");
   private static final double GROSS = 1.34;
 
+  private static final String CHANGED =
+      "if the recipe was changed since, write made-from from the foot of the sheet: then it is held"
+          + " against the recipe of that day";
+
   @Override
   public Code code() {
     return CODE;
@@ -128,13 +132,14 @@ final class WeightOffTarget implements RecordRule {
             .seeing("source of the bound", bound.get().source().declared());
     Optional<Double> meant = TenTimes.moved(kg, asked / GROSS, asked * GROSS);
     String slip = "if it is a writing mistake, fix the record";
-    return Optional.of(
+    Finding helped =
         finding
             .helping(
                 meant.isPresent() && isGross(kg, asked)
                     ? slip + ": " + Meant.question(Figures.plain(meant.get(), Unit.KG))
                     : slip)
-            .helping("if it was weighed so, write it under deviations and have it decided"));
+            .helping("if it was weighed so, write it under deviations and have it decided");
+    return Optional.of(batch.record().madeFrom().isPresent() ? helped : helped.helping(CHANGED));
   }
 
   private static double division(MadeBatch batch, double kg) {
