@@ -55,29 +55,44 @@ record BatchNames(
         && batches.equals(other.batches);
   }
 
-  /** The number of a lot or batch as the folder writes it: capitals tell none from another. */
-  Optional<String> lot(Scalar lot, Remarks remarks) {
+  /**
+   * The number of a lot or batch as the folder writes it: capitals tell none from another.
+   *
+   * @param line the ingredient or premix that it is named for
+   */
+  Optional<String> lot(Scalar lot, String line, Remarks remarks) {
     Optional<String> known =
         lots.named(lot.text())
             .or(() -> Optional.ofNullable(batchesByKey.get(LotsReader.key(lot.text()))));
     if (known.isEmpty() && !lots.mayBe(lot.text())) {
-      remarks.add(unknown(lot));
+      remarks.add(unknown(lot, line));
     }
     return known;
   }
 
-  private Finding unknown(Scalar lot) {
-    List<String> known = new ArrayList<>(lots.inOrder());
-    batches.stream().sorted().forEach(known::add);
+  /** Of a premix nothing but its own batches is offered. */
+  private Finding unknown(Scalar lot, String line) {
+    List<String> made = batches.stream().filter(one -> isOf(one, line)).sorted().toList();
+    List<String> near =
+        new ArrayList<>(BatchNumber.near(lot.text(), made.isEmpty() ? batches : made));
+    if (made.isEmpty()) {
+      near.addAll(NearNames.of(lot.text(), lots.inOrder()));
+    }
     Finding finding =
         Finding.error(
             LotFindings.UNKNOWN,
             lot.span(),
             KeyFindings.shown(lot.text()) + " is not a lot of this folder");
-    List<String> near = NearNames.of(lot.text(), known);
-    return near.isEmpty()
+    if (!near.isEmpty()) {
+      return KeyFindings.suggesting(finding, lot, near, "");
+    }
+    return made.isEmpty() && BatchNumber.of(lot.text()).isEmpty()
         ? finding.helping("add the lot to a file of lots/, or fix the number")
-        : KeyFindings.suggesting(finding, lot, known, "");
+        : finding.helping("write a record of that batch first, or fix the number");
+  }
+
+  private static boolean isOf(String number, String code) {
+    return BatchNumber.code(number).equals(code);
   }
 
   /** What a record names an earlier batch for. */
@@ -85,11 +100,11 @@ record BatchNames(
     ON_THE_LINE(
         "cannot follow",
         "write the batch that was made on the same line before it",
-        "or leave after out, where what was made before is not known"),
+        "leave after out, where what was made before is not known"),
     PART_BAG(
         "cannot have been begun with a part bag of",
         "write the batch whose part bag was filled up",
-        "or write a record of that batch first: whoever gets the bag gets feed of both");
+        "write a record of that batch first: whoever gets the bag gets feed of both");
 
     private final String cannot;
     private final String write;
@@ -110,7 +125,8 @@ record BatchNames(
   /** Whether a batch is one of the folder, another than this one, and not of a later day. */
   boolean isBefore(Scalar before, String number, Earlier as, Remarks remarks) {
     if (!batches.contains(before.text())) {
-      remarks.add(LotFindings.unknownBatch(before, notAfter(number), as.otherwise));
+      List<String> earlier = notAfter(number, as);
+      remarks.add(LotFindings.unknownBatch(before, earlier, as.otherwise));
       return false;
     }
     boolean later = BatchNumber.day(before.text()).compareTo(BatchNumber.day(number)) > 0;
@@ -129,9 +145,12 @@ record BatchNames(
     return true;
   }
 
-  private List<String> notAfter(String number) {
+  /** A part bag is filled up with feed of its own recipe alone. */
+  private List<String> notAfter(String number, Earlier as) {
+    String code = BatchNumber.code(number);
     return batches.stream()
         .filter(one -> !one.equals(number))
+        .filter(one -> as == Earlier.ON_THE_LINE || isOf(one, code))
         .filter(one -> BatchNumber.day(one).compareTo(BatchNumber.day(number)) <= 0)
         .sorted()
         .toList();

@@ -1,8 +1,12 @@
 package dev.pellucid.engine.data;
 
 import dev.pellucid.measure.Calendar;
+import dev.pellucid.text.NearNames;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,6 +31,33 @@ public record BatchNumber(String code, LocalDate day, int serial) {
     } catch (DateTimeException noSuchDay) {
       return Optional.empty();
     }
+  }
+
+  /**
+   * The numbers that a mistyped one was probably meant to be, the nearest first: those of the same
+   * recipe that are near, and any that is one slip away. All numbers look alike in their days.
+   */
+  public static List<String> near(String written, Collection<String> numbers) {
+    String letters = letters(written);
+    return NearNames.of(
+        written.strip(),
+        numbers.stream()
+            .filter(one -> !code(one).isEmpty())
+            .filter(
+                one ->
+                    letters.startsWith(letters(code(one)))
+                        || NearNames.distance(letters, letters(one)) <= 1)
+            .toList());
+  }
+
+  private static String letters(String written) {
+    return written.replaceAll("[^\\p{L}\\p{N}]", "").toUpperCase(Locale.ROOT);
+  }
+
+  /** The code of the recipe or premix; empty where it is no number of a batch. */
+  static String code(String number) {
+    Matcher parts = NUMBER.matcher(number);
+    return parts.matches() ? parts.group(1) : "";
   }
 
   /** The day as a file name writes it; empty where it is no number of a batch. */

@@ -103,7 +103,7 @@ final class BatchReader {
         name ->
             new Entry(
                 name.text(),
-                lot.flatMap(it -> names.lot(it, remarks)).orElse(""),
+                lot.flatMap(it -> names.lot(it, name.text(), remarks)).orElse(""),
                 lot.map(Scalar::text).orElse(""),
                 block.textOr(BatchVocabulary.WEIGHED_BIN, ""),
                 kg,
@@ -125,7 +125,7 @@ final class BatchReader {
                 with.get().text(),
                 block
                     .text(BatchVocabulary.FLUSH_LOT)
-                    .flatMap(it -> names.lot(it, remarks))
+                    .flatMap(it -> names.lot(it, with.get().text(), remarks))
                     .orElse(""),
                 block.text(SequenceVocabulary.FLUSH_TO).map(Scalar::text).orElse(""),
                 block.placeOf(SequenceVocabulary.FLUSH_QUANTITY),

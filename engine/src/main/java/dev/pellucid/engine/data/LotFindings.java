@@ -5,6 +5,7 @@ import static dev.pellucid.engine.data.KeyFindings.shown;
 import dev.pellucid.engine.yaml.Yaml.Scalar;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
+import dev.pellucid.text.Choices;
 import dev.pellucid.text.Span;
 import java.util.List;
 
@@ -20,6 +21,9 @@ final class LotFindings {
 
   static final List<Code> CODES =
       List.of(NUMBER, TWICE, DATES, UNKNOWN, UNKNOWN_BATCH, BATCH, RECORD);
+
+  /** More numbers are no help. */
+  private static final int FEW = 30;
 
   private LotFindings() {}
 
@@ -66,13 +70,20 @@ final class LotFindings {
   }
 
   /**
+   * @param earlier the batches that it could be
    * @param otherwise what to do where the batch has no record
    */
   static Finding unknownBatch(Scalar number, List<String> earlier, String otherwise) {
     Finding finding =
         Finding.error(
             UNKNOWN_BATCH, number.span(), shown(number.text()) + " is not a batch of this folder");
-    return KeyFindings.suggesting(finding, number, earlier, "there are ").helping(otherwise);
+    List<String> near = BatchNumber.near(number.text(), earlier);
+    if (!near.isEmpty()) {
+      return KeyFindings.suggesting(finding, number, near, "").helping("or " + otherwise);
+    }
+    return earlier.isEmpty() || earlier.size() > FEW
+        ? finding.helping(otherwise)
+        : finding.helping("there are " + Choices.of(earlier)).helping("or " + otherwise);
   }
 
   static Finding record(Span place, String sentence, String help) {

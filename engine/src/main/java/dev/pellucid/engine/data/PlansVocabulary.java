@@ -36,7 +36,7 @@ final class PlansVocabulary {
       may(
           "available",
           new Block(AVAILABLE_KEYS),
-          "how much there is of what is short; all else can be bought");
+          "how much can be had at most of what is short; all else can be bought");
 
   static final Keys PLANS_KEYS = Keys.of("a plan", FEEDS, AVAILABLE);
 

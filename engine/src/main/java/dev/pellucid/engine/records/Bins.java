@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  * came on the day on which the bin was emptied may be in it, and what is taken on such a day may be
  * of what was in it before: nobody can say what came first.
  *
- * <p>Bins are held by their letters: neither capitals nor blanks tell two apart.
+ * <p>Bins are held by the letters and digits of their names, see {@link Bin#key}.
  */
 public final class Bins {
   private final FeedTables tables;

@@ -11,7 +11,10 @@ import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Meant;
 import dev.pellucid.text.NearNames;
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -23,6 +26,7 @@ import java.util.function.Consumer;
 final class BinsTogether {
   static final Code EMPTY = new Code("bin-empty");
   static final Code EMPTIED = new Code("bin-emptied-off");
+  static final Code NAMED = new Code("bin-named-twice");
 
   private final FeedTables tables;
   private final LocalDate today;
@@ -37,11 +41,12 @@ final class BinsTogether {
   }
 
   static List<Code> codes() {
-    return List.of(EMPTY, EMPTIED);
+    return List.of(EMPTY, EMPTIED, NAMED);
   }
 
   void look(Consumer<Finding> out) {
     tables.bins().values().forEach(bin -> emptied(bin, out));
+    named(out);
     for (BatchRecord record : tables.batches().values()) {
       for (Entry entry : record.entries()) {
         if (!entry.bin().isBlank() && entry.lot().isEmpty()) {
@@ -55,6 +60,49 @@ final class BinsTogether {
     return filled.stream().anyMatch(one -> Bin.key(one).equals(Bin.key(bin)));
   }
 
+  private List<String> near(String bin) {
+    List<String> one = filled.stream().filter(other -> Bin.mayBeOne(bin, other)).toList();
+    return one.isEmpty() ? NearNames.of(bin, filled) : one;
+  }
+
+  /** Two names of which nobody can tell whether they are of one bin, told where the second is. */
+  private void named(Consumer<Finding> out) {
+    Map<String, Lot> first = new LinkedHashMap<>();
+    tables.lots().values().stream()
+        .sorted(Comparator.comparing(Lot::received).thenComparing(Lot::number))
+        .forEach(lot -> lot.bin().ifPresent(bin -> named(lot, bin, first).ifPresent(out)));
+  }
+
+  /** Of each name of a bin its first lot alone is looked at, so that a pair is told once. */
+  private static Optional<Finding> named(Lot lot, String bin, Map<String, Lot> first) {
+    if (first.putIfAbsent(Bin.key(bin), lot) != null) {
+      return Optional.empty();
+    }
+    return first.values().stream()
+        .filter(other -> Bin.mayBeOne(other.bin().orElseThrow(), bin))
+        .findFirst()
+        .map(other -> oneOrTwo(lot, bin, other));
+  }
+
+  private static Finding oneOrTwo(Lot lot, String bin, Lot other) {
+    String name = other.bin().orElseThrow();
+    return Finding.warning(
+            NAMED,
+            lot.declared(),
+            "lot "
+                + lot.number()
+                + " lies in bin "
+                + bin
+                + ", lot "
+                + other.number()
+                + " in bin "
+                + name
+                + ": they count as two bins")
+        .seeing("the other", other.declared())
+        .helping("where it is one bin, write one name: a recall must find all that was in it")
+        .helping("where there are two, give one a name that nobody takes for the other");
+  }
+
   private Optional<Finding> taken(BatchRecord record, Entry entry) {
     String bin = entry.bin().strip();
     if (!isFilled(bin)) {
@@ -64,7 +112,7 @@ final class BinsTogether {
                   entry.lotPlace(),
                   entry.line() + " came from bin " + bin + ", and no lot was put into such a bin")
               .helping(
-                  Meant.question(NearNames.of(bin, filled))
+                  Meant.question(near(bin))
                       .orElse("write bin: " + bin + " at each lot that was put into it")));
     }
     List<String> there = bins.lots(Bin.key(bin), record.day());
@@ -109,7 +157,7 @@ final class BinsTogether {
                     day.place(),
                     "bin " + bin.name() + " was emptied, and no lot was ever put into it")
                 .helping(
-                    Meant.question(NearNames.of(bin.name(), filled))
+                    Meant.question(near(bin.name()))
                         .orElse("write bin: " + bin.name() + " at each lot that was put into it")));
         return;
       }

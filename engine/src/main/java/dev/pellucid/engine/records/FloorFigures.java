@@ -113,7 +113,7 @@ final class FloorFigures {
             planned.get().bagged() * batch.order().kg() / 100,
             made.balances().expected().finished() * kept / 100,
             made.bagged() * kept / 100,
-            record.bagged().get().thing() - begunWith(record),
+            bagged(record),
             record.fines().map(Fines::kg).orElse(0.0)
                 + record.samples().stream().mapToDouble(it -> it.kg()).sum(),
             made.unpriced().isEmpty()
@@ -128,7 +128,13 @@ final class FloorFigures {
     return BatchSizeOff.factor(batch).isPresent() || !WeightOffTarget.gross(batch).isEmpty();
   }
 
-  private static double begunWith(BatchRecord record) {
+  /** kg in its bags that are of this batch; nothing where no bags are told. */
+  static double bagged(BatchRecord record) {
+    return record.bagged().map(told -> told.thing()).orElse(0.0) - begunWith(record);
+  }
+
+  /** kg in its bags that are of an earlier batch. */
+  static double begunWith(BatchRecord record) {
     return record.bags().flatMap(it -> it.begunWith()).map(it -> it.kg()).orElse(0.0);
   }
 

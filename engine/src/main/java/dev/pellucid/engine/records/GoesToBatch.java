@@ -1,5 +1,6 @@
 package dev.pellucid.engine.records;
 
+import dev.pellucid.engine.data.BatchNumber;
 import dev.pellucid.engine.data.BatchRecord;
 import dev.pellucid.engine.data.BatchRecord.Flushed;
 import dev.pellucid.engine.data.FeedTables;
@@ -7,7 +8,6 @@ import dev.pellucid.engine.data.Lot;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
 import dev.pellucid.text.Meant;
-import dev.pellucid.text.NearNames;
 import dev.pellucid.text.Span;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -80,11 +80,13 @@ final class GoesToBatch {
             .map(BatchRecord::number)
             .filter(one -> !one.equals(record.number()))
             .toList();
-    List<String> near = NearNames.of(to, with);
-    return Finding.error(CODE, place, went + " went to " + to + ", of which there is no record")
+    Finding finding =
+        Finding.error(CODE, place, went + " went to " + to + ", of which there is no record");
+    return Meant.question(BatchNumber.near(to, with))
+        .map(finding::helping)
+        .orElse(finding)
         .helping(
-            Meant.question(near)
-                .orElse("write the number of the batch, or say in words where it went"));
+            "plan that batch first: a record with size and weighed; or say in words where it went");
   }
 
   /** A flush cannot be of a lot that came later, nor of another ingredient. */

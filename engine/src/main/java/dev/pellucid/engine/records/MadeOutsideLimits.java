@@ -64,18 +64,23 @@ final class MadeOutsideLimits implements RecordRule {
         there.label(),
         there.related(),
         notes,
-        List.of(help(batch)),
+        helps(batch),
         List.of(),
         new About(found.about().subject(), found.about().side(), path));
   }
 
-  private static String help(MadeBatch batch) {
+  private static List<String> helps(MadeBatch batch) {
     if (batch.record().isHeld()) {
-      return "the batch is held: decide what becomes of it";
+      return List.of("the batch is held: decide what becomes of it");
     }
     return batch.record().isMade()
-        ? "hold the batch: a supervisor decides whether it is reworked, fed elsewhere or rejected"
-        : "take other lots, or change the recipe for these";
+        ? List.of(
+            "hold the batch: a supervisor decides whether it is reworked, fed elsewhere or rejected")
+        : List.of(
+            "take other lots, or change the recipe for these",
+            "mvn pellucid:rebalance -Dpellucid.batch="
+                + batch.record().number()
+                + " finds the smallest change of this batch alone");
   }
 
   private static List<String> rescaled(MadeBatch batch) {

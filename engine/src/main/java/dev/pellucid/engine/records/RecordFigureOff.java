@@ -38,7 +38,8 @@ final class RecordFigureOff implements RecordRule {
     fines(batch.record()).ifPresent(out);
   }
 
-  private static Optional<Finding> fines(BatchRecord record) {
+  /** Fines that are more than a sieve takes out. */
+  static Optional<Finding> fines(BatchRecord record) {
     return record
         .fines()
         .filter(fines -> fines.kg() > MOST_FINES * record.kg())

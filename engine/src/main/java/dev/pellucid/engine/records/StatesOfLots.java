@@ -153,7 +153,8 @@ final class StatesOfLots {
   }
 
   private Finding unknown(Located<String> name) {
-    List<String> near = NearNames.of(name.thing(), names);
+    List<String> alike = NearNames.of(name.thing(), names);
+    List<String> near = alike.isEmpty() ? NearNames.holding(name.thing(), names) : alike;
     return Finding.error(
             NAME,
             name.place(),

@@ -3,12 +3,15 @@ package dev.pellucid.engine.records;
 import dev.pellucid.engine.quantity.Figures;
 import java.util.Optional;
 
-/** Figures whose point stands a place too far left or right. */
+/**
+ * Figures whose point stands a place too far left or right, or two; or whose unit is a thousand
+ * times what was meant, as t is of kg.
+ */
 final class TenTimes {
   /** By what a figure is off whose point stands one place wrong. */
   static final double[] ONE_PLACE = {10, 0.1};
 
-  private static final double[] PLACES = {10, 0.1, 100, 0.01};
+  private static final double[] PLACES = {10, 0.1, 100, 0.01, 1000, 0.001};
 
   private TenTimes() {}
 

@@ -36,6 +36,10 @@ final class WeightOffTarget implements RecordRule {
   /** As near a scale is read to what it is to show; no source. */
   private static final double SHOWN = 0.02;
 
+  private static final String CHANGED =
+      "if the recipe was changed since, write made-from from the foot of the sheet: then it is held"
+          + " against the recipe of that day";
+
   @Override
   public Code code() {
     return CODE;
@@ -149,15 +153,22 @@ final class WeightOffTarget implements RecordRule {
     return told.isPresent()
         ? told
         : Optional.of(
-            finding
-                .helping(
-                    meant.isPresent()
-                        ? slip + ": " + Meant.question(Figures.plain(meant.get(), Unit.KG))
-                        : slip)
-                .helping(
-                    "if it was weighed so, write it under deviations with the name "
-                        + what
-                        + ", and have the batch released or rejected"));
+            changed(
+                batch,
+                finding
+                    .helping(
+                        meant.isPresent()
+                            ? slip + ": " + Meant.question(Figures.plain(meant.get(), Unit.KG))
+                            : slip)
+                    .helping(
+                        "if it was weighed so, write it under deviations with the name "
+                            + what
+                            + ", and have the batch released or rejected")));
+  }
+
+  /** A record that does not say what it was made from is held against the recipe of today. */
+  private static Finding changed(MadeBatch batch, Finding finding) {
+    return batch.record().madeFrom().isPresent() ? finding : finding.helping(CHANGED);
   }
 
   /** What went otherwise by name, in a batch that somebody released, needs no further look. */

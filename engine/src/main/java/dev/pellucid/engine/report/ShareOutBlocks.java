@@ -43,6 +43,12 @@ final class ShareOutBlocks {
     feeds.together(out, blocks);
     feeds.fixed(told, blocks);
     PurchaseBlocks purchases = new PurchaseBlocks(told.day(), currency, told.toBuy());
+    if (told.toBuy().goods().stream().anyMatch(good -> good.lacking() > 0)) {
+      blocks.add(
+          new Words(
+              "What is to be ordered is in no lot of the store yet, even where the plan says how"
+                  + " much of it can be had."));
+    }
     purchases.toDo(blocks);
     purchases.needed(blocks);
     for (SharedFeed one : out.feeds()) {

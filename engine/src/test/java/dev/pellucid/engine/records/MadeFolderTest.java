@@ -19,6 +19,8 @@ import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Records and lots of the example folder: silence, and what single slips in them give. */
 class MadeFolderTest {
@@ -87,6 +89,11 @@ class MadeFolderTest {
         slipped.text());
     assertTrue(slipped.text().contains("lot FM-26-1187: contents times 0.9935 for its moisture"));
     assertTrue(slipped.text().contains("help: take other lots, or change the recipe for these"));
+    assertTrue(
+        slipped
+            .text()
+            .contains("help: mvn pellucid:rebalance -Dpellucid.batch=TG-44-2026-12-01-1 finds"),
+        slipped.text());
   }
 
   @Test
@@ -164,8 +171,103 @@ class MadeFolderTest {
     SlippedFolder slipped = folder().with(CF, "bags: {", fines.formatted("90"));
     assertEquals(List.of("record-figure-off"), slipped.codes(), slipped.text());
     assertTrue(slipped.text().contains("help: did you mean 9 kg?"), slipped.text());
-    slipped.with(CF, fines.formatted("90"), fines.formatted("9"));
+    slipped.with(CF, fines.formatted("90"), fines.formatted("1.5"));
     assertEquals(List.of(), slipped.codes(), slipped.text());
+  }
+
+  @Test
+  void bagsFinesAndSamplesAreNoMoreThanWasMade() throws IOException {
+    String fines = "fines: {weight: 9 kg, to: the next feed}\nbags: {";
+    SlippedFolder slipped = folder().with(CF, "bags: {", fines);
+    assertEquals(List.of("yield-off-plan"), slipped.codes(), slipped.text());
+    assertTrue(
+        slipped
+            .text()
+            .contains(
+                "96.9 kg bagged, 9 kg of fines and 0.5 kg of samples are 106.4 kg of 98.77 kg that"
+                    + " the batch can have given"),
+        slipped.text());
+    slipped.with(CF, "rest: 21.9 kg", "rest: 13.9 kg");
+    assertFalse(slipped.text().contains("of fines"), slipped.text());
+    assertTrue(slipped.text().contains("88.9 kg were bagged of"), slipped.text());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "full: 3, | full: 30, | full: 3",
+        "of: 25 kg | of: 250 kg | of: 25 kg",
+        "rest: 21.9 kg | rest: 219 kg | rest: 21.9 kg",
+        "rest: 21.9 kg | rest: 2190 kg | rest: 21.9 kg"
+      })
+  void bagsThatAreFarOffAreAskedFor(String right, String wrong, String meant) throws IOException {
+    SlippedFolder slipped = folder().with(CF, right, wrong);
+    assertTrue(slipped.codes().contains("yield-off-plan"), slipped.text());
+    assertTrue(slipped.text().contains("help: did you mean " + meant + "?"), slipped.text());
+  }
+
+  @Test
+  void aPlanOfTheRecipeIsToldApartFromWhatItsLotsGive() throws IOException {
+    SlippedFolder slipped = folder().with(CF, "rest: 21.9 kg", "rest: 12.9 kg");
+    assertTrue(
+        slipped.text().contains("is by the recipe and its size; by the weights and lots of this"),
+        slipped.text());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3 t, 3000 kg", "3000 t, 3000 kg", "3000 g, 3000 kg"})
+  void aLotAThousandTimesOffIsAskedFor(String quantity, String meant) throws IOException {
+    SlippedFolder slipped = folder().with(LOTS, "quantity: 3000 kg", "quantity: " + quantity);
+    boolean right = quantity.equals("3 t");
+    assertEquals(!right, slipped.codes().contains("lot-quantity-off"), slipped.text());
+    assertEquals(!right, slipped.text().contains("did you mean " + meant + "?"), slipped.text());
+  }
+
+  @Test
+  void finesThatGoToABatchWithoutRecordAreGivenNoBatchOfAnotherRecipe() throws IOException {
+    String fines = "fines: {weight: 1 kg, to: CG-36-2026-12-02-1}\nbags: {";
+    SlippedFolder slipped = folder().with(CF, "bags: {", fines);
+    assertEquals(List.of("goes-to-no-batch"), slipped.codes(), slipped.text());
+    assertFalse(slipped.text().contains("did you mean"), slipped.text());
+    assertTrue(slipped.text().contains("help: plan that batch first"), slipped.text());
+    assertTrue(slipped.text().contains(":27: error: the fines of"), slipped.text());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "carps, 'did you mean carp-grower, common-carp or carp-starter?'",
+    "CF-13, did you mean CF-31",
+    "nonsense, write the code of a recipe"
+  })
+  void whatALotIsPassedForIsNearAName(String name, String help) throws IOException {
+    String passed = "inspection: passed\n    remark: dry, no weevils";
+    String states =
+        "states: [{state: passed-for, only-for: [%s], day: 2026-11-05, by: x, because: y}]";
+    SlippedFolder slipped = folder().with(LOTS, passed, states.formatted(name));
+    assertTrue(slipped.codes().contains("lot-passed-for-unknown"), slipped.text());
+    assertTrue(slipped.text().contains("help: " + help), slipped.text());
+  }
+
+  @Test
+  void aRecordWithoutItsStateMayBeOfAnotherRecipe() throws IOException {
+    SlippedFolder slipped = folder().with(CF, "weight: 28.00 kg", "weight: 30.00 kg");
+    String changed = "help: if the recipe was changed since, write made-from";
+    assertTrue(slipped.text().contains(changed), slipped.text());
+    slipped.with(CF, "size: 100 kg", "size: 100 kg\nmade-from: {commit: abc1234}");
+    assertFalse(slipped.text().contains(changed), slipped.text());
+  }
+
+  @Test
+  void ofAPremixItsOwnBatchesAreOffered() throws IOException {
+    SlippedFolder slipped =
+        folder().with(CF, "lot: MIN-WW-2026-11-12-1", "lot: MIN-WW-2026-11-21-1");
+    assertEquals(List.of("data-unknown-lot"), slipped.codes(), slipped.text());
+    assertTrue(slipped.text().contains("did you mean MIN-WW-2026-11-12-1?"), slipped.text());
+    slipped.with(CF, "line: VIT-WW,", "line: VIT-WW, lot: VIT-WW-2026-11-12-1,");
+    assertTrue(
+        slipped.text().contains("help: write a record of that batch first, or fix the number"),
+        slipped.text());
   }
 
   @Test
@@ -187,7 +289,7 @@ class MadeFolderTest {
                 "rest: 21.9 kg",
                 "rest: 21.9 kg, begun-with: {batch: CF-31-2026-10-01-1, weight: 3 kg}");
     assertEquals(List.of("data-unknown-batch"), slipped.codes(), slipped.text());
-    assertTrue(slipped.text().contains("help: or write a record of that batch first"));
+    assertTrue(slipped.text().contains("help: write a record of that batch first"));
     slipped.with(CF, "CF-31-2026-10-01-1", "TG-44-2026-12-01-1");
     assertTrue(
         slipped.text().contains("cannot have been begun with a part bag of TG-44-2026-12-01-1"),

@@ -338,6 +338,9 @@ class RecordsTogetherTest {
     "B3 2026-11-02, meal, B3, ",
     "B3 2026-12-02, meal, B3, bin-emptied-off",
     "B33 2026-11-02, meal, B3, bin-emptied-off",
+    "b-3 2026-11-10, meal, B3, bin-empty",
+    "'', meal, B-3, ",
+    "'', meal, Bin 3, bin-empty",
   })
   void aBinHoldsWhatIsTakenFromIt(String bins, String line, String bin, String code)
       throws IOException {

@@ -80,7 +80,7 @@ final class PlainSearch {
   }
 
   static boolean isOneBin(String one, String other) {
-    return one.replace(" ", "").equalsIgnoreCase(other.replace(" ", ""));
+    return one.replaceAll("[ .-]", "").equalsIgnoreCase(other.replaceAll("[ .-]", ""));
   }
 
   /** All that a line, or a flush, may be of, by what it names and by bins. */

@@ -141,6 +141,7 @@ final class RandomMill {
     return switch (random.nextInt(6)) {
       case 0 -> bin.toLowerCase(Locale.ROOT);
       case 1 -> bin.charAt(0) + "  " + bin.charAt(1);
+      case 2 -> bin.charAt(0) + "-" + bin.charAt(1);
       default -> bin;
     };
   }
