@@ -82,33 +82,24 @@ final class FeedBooks {
 
   void look(Consumer<Finding> out) {
     for (BatchRecord record : tables.batches().values()) {
-      record
-          .bagged()
-          .map(Located::thing)
-          .ifPresentOrElse(
-              kg -> filled(record, kg, out), () -> counts(record, weighed(record), out));
-      returned(record, out);
-    }
-  }
-
-  private void filled(BatchRecord record, double kg, Consumer<Finding> out) {
-    more(record, kg, outs(record)).ifPresent(out);
-    counts(record, kg, out);
-  }
-
-  private void counts(BatchRecord record, double kg, Consumer<Finding> out) {
-    List<Out> outs = outs(record);
-    for (Handed count : record.since().counted()) {
+      double kg = record.bagged().map(Located::thing).orElse(weighed(record));
       if (kg > 0) {
-        counted(record, kg, outs, count).ifPresent(out);
+        List<Out> outs = outs(record);
+        more(record, kg, outs).ifPresent(out);
+        for (Handed count : record.since().counted()) {
+          counted(record, kg, outs, count).ifPresent(out);
+        }
       }
+      returned(record, out);
     }
   }
 
   /** All that went into a batch that was filled into no bags; nothing where not all is told. */
   private static double weighed(BatchRecord record) {
     boolean all = record.entries().stream().allMatch(one -> one.kg().isPresent());
-    return all ? record.entries().stream().mapToDouble(one -> one.kg().orElse(0)).sum() : 0;
+    double water = record.water().map(Located::thing).orElse(0.0);
+    double kg = record.entries().stream().mapToDouble(one -> one.kg().orElse(0)).sum();
+    return all && kg > 0 ? kg + water : 0;
   }
 
   /** In the order of days; of one day what comes back is first. */
@@ -135,7 +126,8 @@ final class FeedBooks {
   /** What is kept back of a batch, and fines, which were never in its bags, are let pass. */
   private Optional<Finding> more(BatchRecord record, double filled, List<Out> outs) {
     int most = record.bags().map(it -> it.full() + (it.rest() > 0 ? 1 : 0)).orElse(0);
-    double allowed = filled * (1 + SPILT) + record.fines().map(Fines::kg).orElse(0.0);
+    double spilt = record.bagged().isPresent() ? SPILT : LOST;
+    double allowed = filled * (1 + spilt) + record.fines().map(Fines::kg).orElse(0.0);
     int bags = 0;
     double kg = 0;
     for (Out one : outs) {

@@ -247,6 +247,17 @@ class RecordsTogetherTest {
   }
 
   @Test
+  void aBatchWithoutBagsGivesNoMoreThanWasWeighed() throws IOException {
+    String made = "size: 60 kg\nweighed: [{line: meal, lot: ML-1, weight: 60 kg}]\n";
+    text("batches/" + ONE + ".yaml", made);
+    String takes = "weighed: [{line: rework F-1, lot: " + ONE + ", weight: %s kg}]\n";
+    two(takes.formatted("62"));
+    are();
+    two(takes.formatted("64"));
+    are("two:2 error more-out-than-filled");
+  }
+
+  @Test
   void samplesAreLessThanTheBatch() throws IOException {
     one("samples:\n  - {weight: 40 kg, place: x}\n  - {weight: 20 kg, place: x}\n");
     are("one:5 error sample-larger-than-batch");
@@ -317,7 +328,13 @@ class RecordsTogetherTest {
   @Test
   @DisplayName("a ring of batches is one finding, at what was made last")
   void noBatchIsInItself() throws IOException {
-    String takes = "size: 60 kg\nweighed:\n  - {line: rework F-1, lot: %s, weight: 2 kg}\n";
+    String takes =
+        """
+        size: 60 kg
+        weighed:
+          - {line: rework F-1, lot: %s, weight: 2 kg}
+          - {line: meal, lot: ML-1, weight: 58 kg}
+        """;
     String three = "F-1-2026-11-20-1";
     text("batches/" + ONE + ".yaml", takes.formatted(three));
     text("batches/" + TWO + ".yaml", takes.formatted(ONE));
