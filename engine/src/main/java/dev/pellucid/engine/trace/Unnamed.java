@@ -2,6 +2,7 @@ package dev.pellucid.engine.trace;
 
 import dev.pellucid.engine.trace.Page.Drawn;
 import dev.pellucid.engine.trace.Page.Open;
+import dev.pellucid.engine.trace.Recall.Kind;
 import dev.pellucid.engine.trace.Trace.Reason;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -11,9 +12,9 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * What may be of a lot or a batch and names none: what came from a bin in which it lay, and lines
- * of its kind. A flush is told where it was run. A planned batch takes nothing before its day is
- * over.
+ * What may be of a lot or a batch, and no record proves it: what came from a bin in which it lay,
+ * or of a lot that lay there with it, named or not, and lines of its kind. A flush is told where it
+ * was run. A planned batch takes nothing before its day is over.
  */
 final class Unnamed {
   private final Ledger ledger;
@@ -46,8 +47,9 @@ final class Unnamed {
   private void drawn(Account account, String key) {
     for (Page page : ledger.drawn(key)) {
       for (Drawn drawn : page.drawn()) {
-        boolean named = drawn.flush() || !drawn.named().isEmpty();
-        if (isTaken(page) && !named && ledger.mayBe(drawn, key)) {
+        boolean sure = drawn.flush() && !ledger.isShared(drawn);
+        boolean may = drawn.as() != Kind.FLUSH && !sure && ledger.mayBe(drawn, key);
+        if (isTaken(page) && may) {
           account.unnamed(page.day(), Kilograms.of(drawn.kg()));
         }
       }
