@@ -107,6 +107,12 @@ final class FigureReader {
     return OptionalInt.of(Integer.parseInt(value.text()));
   }
 
+  /** The same of what is left, of which there may be none. */
+  OptionalInt countOrNone(Optional<Scalar> value) {
+    boolean none = value.filter(one -> one.text().equals("0")).isPresent();
+    return none ? OptionalInt.of(0) : count(value);
+  }
+
   /** The same of a value that may be absent. */
   OptionalInt count(Optional<Scalar> value) {
     return value.isPresent() ? count(value.get()) : OptionalInt.empty();

@@ -69,13 +69,13 @@ final class SinceReader {
       boolean reasoned = block.keys().has(SignedVocabulary.BECAUSE);
       Optional<Signed> when =
           reasoned ? signed.of(block, SignedVocabulary.BECAUSE) : signed.of(block);
-      OptionalInt count = figures.count(block.text(SinceVocabulary.AMOUNT_BAGS));
+      OptionalInt count = count(block, key);
       OptionalDouble loose = loose(block, key);
       if (when.isPresent() && isTold(block, count, loose)) {
         handed.add(
             new Handed(
                 when.get(),
-                party.map(one -> block.textOr(one, "")).orElse(""),
+                party.map(one -> party(block, one)).orElse(""),
                 count,
                 count.orElse(0) * bags.map(Bags::of).orElse(0.0) + loose.orElse(0),
                 block.keys().has(SinceVocabulary.NOTE)
@@ -85,6 +85,26 @@ final class SinceReader {
       }
     }
     return handed;
+  }
+
+  /** Who it was; empty where what is written names nobody. */
+  private String party(Fields block, Key<Text> key) {
+    String party = block.textOr(key, "");
+    if (!party.isBlank() && party.codePoints().noneMatch(Character::isLetterOrDigit)) {
+      remarks.add(
+          LotFindings.record(
+              block.placeOf(key),
+              "\"" + party.strip() + "\" names nobody",
+              "write who it was, as on the delivery note, such as Lower Pond"));
+      return "";
+    }
+    return party;
+  }
+
+  /** No bag at all can be counted, and not handed over. */
+  private OptionalInt count(Fields block, Key<ListOf<Block>> key) {
+    Optional<Scalar> bags = block.text(SinceVocabulary.AMOUNT_BAGS);
+    return key.equals(SinceVocabulary.COUNTED) ? figures.countOrNone(bags) : figures.count(bags);
   }
 
   /** Nothing at all can be counted, and not handed over. */

@@ -62,7 +62,7 @@ final class RecallBalances {
       rows.add(List.of("put aside for planned batches, in the store still", kg(of.planned())));
     }
     if (of.unnamed().told() > 0 || !of.unnamed().whole()) {
-      rows.add(List.of("may be of it besides, and booked on no lot, at most", kg(of.unnamed())));
+      rows.add(List.of("may be of it besides, and no record proves it, at most", kg(of.unnamed())));
     }
     return RecallFigures.table(List.of(words("What"), figures("kg")), rows);
   }
@@ -89,7 +89,8 @@ final class RecallBalances {
   private static final String ROUGH =
       "Where it says \"to\", the figure lies between the two, and no record can say where: a line that"
           + " names no lot, or a batch that should be made by now, may have taken of it; or something"
-          + " came back on the very day of the count, or a correction adds to what was counted.";
+          + " came back on the very day of the count, or a correction adds to what was counted; or water was"
+          + " added, and nobody weighed what became of it.";
 
   private static boolean isRough(Balance of) {
     return of.store().filter(it -> !it.kg().isExact()).isPresent()

@@ -16,6 +16,7 @@ import dev.pellucid.engine.trace.Recall.Affected;
 import dev.pellucid.engine.trace.Recall.InBin;
 import dev.pellucid.engine.trace.Recall.Kind;
 import dev.pellucid.engine.trace.Recall.Left;
+import dev.pellucid.engine.trace.Recall.Limit;
 import dev.pellucid.engine.trace.Recall.Step;
 import dev.pellucid.engine.trace.RecallList;
 import dev.pellucid.engine.trace.Trace.Reason;
@@ -62,6 +63,7 @@ final class RecallStop {
     if (!hold.isEmpty() || !held.isEmpty() || !closed.isEmpty()) {
       blocks.add(new Warnings(List.of(REWORK)));
     }
+    ahead(blocks);
     bins(told.answer().stop().bins(), blocks);
     planned(told.answer().stop().planned(), blocks);
   }
@@ -109,6 +111,18 @@ final class RecallStop {
             words("Counted"),
             words("Stands")),
         rows);
+  }
+
+  /** What is to leave, so that it does not. */
+  private void ahead(List<Block> blocks) {
+    List<String> ahead =
+        told.answer().notFollowed().stream()
+            .filter(one -> one.limit() == Limit.MOVED_AHEAD)
+            .map(RecallWords::notFollowed)
+            .toList();
+    if (!ahead.isEmpty()) {
+      blocks.add(new Warnings(ahead));
+    }
   }
 
   private static void bins(List<InBin> bins, List<Block> blocks) {

@@ -203,7 +203,7 @@ public final class RecallText {
     List<String> missed = new ArrayList<>();
     told.unsearched().forEach(one -> missed.add("NOT SEARCHED: " + one));
     told.answer().notFollowed().stream()
-        .filter(one -> one.limit() != Limit.PARTY_NOT_TOLD)
+        .filter(one -> one.limit() != Limit.PARTY_NOT_TOLD && one.limit() != Limit.MOVED_AHEAD)
         .forEach(one -> missed.add(RecallWords.notFollowed(one)));
     if (!told.answer().circle().isEmpty()) {
       missed.add(

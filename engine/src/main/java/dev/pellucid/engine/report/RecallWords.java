@@ -110,6 +110,11 @@ final class RecallWords {
               + numbers
               + words
               + ".";
+      case MOVED_AHEAD ->
+          "Written for a day that is still to come, so it does not count yet: "
+              + numbers
+              + words
+              + ". Stop what is to leave; where it is done already, mend the day, and call who got any.";
     };
   }
 }

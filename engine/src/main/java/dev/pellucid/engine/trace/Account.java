@@ -14,15 +14,18 @@ import java.util.OptionalDouble;
  * One account of kg: what there was, what left it on which day, and what was counted.
  *
  * <p>What left on the day of a count had left before it. What came back on that day may have come
- * after it, and may be there besides. A correction puts the books right and moves nothing: after a
- * count one that takes off changes the gap alone, and one of that day or later that adds may be
- * there besides. So what is told as left is never less than there can be.
+ * after it, and may be there besides. What is of a day that is still to come has not moved, and a
+ * count of a day before there was anything found nothing out. A correction puts the books right and
+ * moves nothing: after a count one that takes off changes the gap alone, and one of that day or
+ * later that adds may be there besides. So what is told as left is never less than there can be.
  */
 final class Account {
   private static final double CLOSE = 1e-9;
   private static final Kilograms NOTHING = Kilograms.NONE;
 
   private final OptionalDouble had;
+  private final LocalDate since;
+  private final LocalDate today;
   private final List<Move> moves = new ArrayList<>();
   private Kilograms used = NOTHING;
   private Kilograms planned = NOTHING;
@@ -32,6 +35,7 @@ final class Account {
   private double disposed;
   private double corrected;
   private double samples;
+  private double water;
   private int bags;
   private Optional<Count> count = Optional.empty();
   private Optional<LocalDate> emptied = Optional.empty();
@@ -52,14 +56,20 @@ final class Account {
   /** Of what there was at first, before every day, where nobody counted. */
   private record Count(LocalDate day, double kg) {}
 
-  Account(OptionalDouble had) {
+  /**
+   * @param since from which day there was any
+   * @param today on which it is asked
+   */
+  Account(OptionalDouble had, LocalDate since, LocalDate today) {
     this.had = had;
+    this.since = since;
+    this.today = today;
   }
 
-  /** What a planned batch should have taken before a day it may have taken. */
-  Account taken(List<Recall.Taken> taken, LocalDate today) {
+  /** What a planned batch should have taken before today it may have taken. */
+  Account taken(List<Recall.Taken> taken) {
     for (Recall.Taken one : taken) {
-      if (one.planned()) {
+      if (one.planned() || one.day().isAfter(today)) {
         planned = planned.plus(one.kg());
         if (one.day().isBefore(today)) {
           move(one.day(), Sort.MAY_HAVE_LEFT, one.kg());
@@ -74,7 +84,7 @@ final class Account {
 
   /** It may be of this account, and no record says so. */
   void unnamed(LocalDate day, Kilograms kg) {
-    if (kg.told() > CLOSE || !kg.whole()) {
+    if (!day.isAfter(today) && (kg.told() > CLOSE || !kg.whole())) {
       unnamed = unnamed.plus(kg);
       move(day, Sort.MAY_HAVE_LEFT, kg);
     }
@@ -83,6 +93,12 @@ final class Account {
   /** So many full bags are left, where that is known. */
   Account bags(int left) {
     bags = left;
+    return this;
+  }
+
+  /** Water that was added to what was weighed: some may be in it still. */
+  Account water(double kg) {
+    water = kg;
     return this;
   }
 
@@ -111,8 +127,7 @@ final class Account {
    * @param less kg that the books were made less by; below zero where more
    */
   void corrected(LocalDate day, double less) {
-    corrected += less;
-    moved(day, Sort.CORRECTED, -less);
+    corrected -= moved(day, Sort.CORRECTED, -less);
   }
 
   private void move(LocalDate day, Sort sort, Kilograms kg) {
@@ -120,13 +135,17 @@ final class Account {
   }
 
   private double moved(LocalDate day, Sort sort, double kg) {
+    if (day.isAfter(today)) {
+      return 0;
+    }
     moves.add(new Move(day, sort, kg, true));
     return kg;
   }
 
   /** The last count counts; of two of one day the one that is written last. */
   void counted(LocalDate day, double kg) {
-    if (count.filter(one -> one.day().isAfter(day)).isEmpty()) {
+    boolean can = !day.isBefore(since) && !day.isAfter(today);
+    if (can && count.filter(one -> one.day().isAfter(day)).isEmpty()) {
       count = Optional.of(new Count(day, kg));
     }
   }
@@ -196,7 +215,7 @@ final class Account {
   private double mayBeBesides(Count from, boolean known) {
     return known
         ? moves.stream().filter(one -> isEither(one, from)).mapToDouble(Move::kg).sum()
-        : 0;
+        : water;
   }
 
   private double mayHaveLeft(Count from) {
@@ -241,8 +260,9 @@ final class Account {
       }
     }
     double kg = after(from, known);
-    double besides = mayBeBesides(from, known);
-    double most = clean(books - from.kg() - Math.max(0, -kg));
+    double besides = known ? mayBeBesides(from, true) : 0;
+    double most = known ? books + water - from.kg() - Math.max(0, -kg) : Math.min(0, kg + water);
+    most = clean(most);
     double least = books - from.kg() - besides - Math.max(0, -kg - besides);
     least = clean(least > 0 ? Math.max(0, least - mayHaveLeftBefore(from)) : least);
     return told || most < 0 ? Optional.of(new Between(least, most)) : Optional.empty();

@@ -10,6 +10,7 @@ import dev.pellucid.engine.trace.Recall.Moved;
 import dev.pellucid.engine.trace.Recall.PartBag;
 import dev.pellucid.engine.trace.Recall.Retained;
 import dev.pellucid.engine.trace.Trace.Doubt;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,11 +20,16 @@ final class AffectedBatch {
   private final Books books;
   private final Found found;
   private final Things things;
+  private final LocalDate day;
 
-  AffectedBatch(Books books, Found found, Things things) {
+  /**
+   * @param day on which it is asked: what is written for later did not happen yet
+   */
+  AffectedBatch(Books books, Found found, Things things, LocalDate day) {
     this.books = books;
     this.found = found;
     this.things = things;
+    this.day = day;
   }
 
   Affected batch(Page page) {
@@ -70,8 +76,11 @@ final class AffectedBatch {
         .findFirst();
   }
 
-  private static List<Moved> moved(List<Handed> all) {
-    return all.stream().map(AffectedBatch::moved).toList();
+  private List<Moved> moved(List<Handed> all) {
+    return all.stream()
+        .filter(one -> !one.signed().day().isAfter(day))
+        .map(AffectedBatch::moved)
+        .toList();
   }
 
   private static Moved moved(Handed one) {

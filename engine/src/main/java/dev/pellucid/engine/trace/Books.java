@@ -41,13 +41,18 @@ final class Books {
         .lot(key)
         .map(this::of)
         .or(() -> ledger.page(key).map(this::of))
-        .orElseGet(() -> new Account(OptionalDouble.empty()).taken(takenBy(key), day).balance());
+        .orElseGet(
+            () ->
+                new Account(OptionalDouble.empty(), LocalDate.MIN, day)
+                    .taken(takenBy(key))
+                    .balance());
   }
 
   Balance of(Lot lot) {
     String key = ByLetters.number(lot.number());
     LotMoves moves = lot.moves();
-    Account account = new Account(OptionalDouble.of(lot.kg())).taken(takenBy(key), day);
+    Account account =
+        new Account(OptionalDouble.of(lot.kg()), lot.received(), day).taken(takenBy(key));
     moves.returned().forEach(one -> account.backToSupplier(one.signed().day(), one.kg()));
     moves.disposed().forEach(one -> account.disposed(one.signed().day(), one.kg()));
     moves.corrections().forEach(one -> account.corrected(one.signed().day(), -one.kg()));
@@ -65,7 +70,7 @@ final class Books {
   Balance of(Page page) {
     BatchRecord record = page.record();
     List<Recall.Taken> taken = fromBags(page);
-    Account account = new Account(had(page)).taken(taken, day);
+    Account account = new Account(had(page), record.day(), day).taken(taken).water(added(record));
     Since since = record.since();
     since.delivered().forEach(one -> account.delivered(one.signed().day(), one.kg()));
     since.returned().forEach(one -> account.cameBack(one.signed().day(), one.kg()));
@@ -75,7 +80,7 @@ final class Books {
         .mapToDouble(Sample::kg)
         .forEach(kg -> account.sample(record.day(), kg));
     unnamed.into(account, page.key());
-    return account.bags(new FullBags(record, taken).left()).balance();
+    return account.bags(new FullBags(record, taken, day).left()).balance();
   }
 
   /** All that is in the bags; where that is not told, all that was weighed. */
@@ -87,7 +92,15 @@ final class Books {
     return record.bagged().map(Located::thing).map(OptionalDouble::of).orElse(page.made());
   }
 
-  /** Every batch that took of a number, as the records name it, in the order of their days. */
+  /** Water of which nobody can say how much is left: where what is in the bags is not told. */
+  private static double added(BatchRecord record) {
+    return record.bagged().isEmpty() ? record.water().map(Located::thing).orElse(0.0) : 0;
+  }
+
+  /**
+   * Every batch that took of a number, as the records name it, in the order of their days. What was
+   * named out of a bin with others is of none of them for certain.
+   */
   List<Recall.Taken> takenBy(String key) {
     List<Recall.Taken> all = new ArrayList<>();
     for (Page page : descent.takers(key)) {
@@ -99,8 +112,8 @@ final class Books {
     }
     for (Page page : ledger.drawn(key)) {
       for (Drawn drawn : page.drawn()) {
-        if (drawn.named().equals(key) && drawn.as() != Kind.FLUSH) {
-          all.add(drawn(page, drawn));
+        if (drawn.flush() && drawn.named().equals(key) && !ledger.isShared(drawn)) {
+          all.add(flushed(page, drawn));
         }
       }
     }
@@ -108,13 +121,9 @@ final class Books {
   }
 
   /** A flush was taken by what it was put into, else by the batch before which it was run. */
-  private Recall.Taken drawn(Page page, Drawn drawn) {
-    Kilograms kg = Kilograms.of(drawn.kg());
-    if (!drawn.flush()) {
-      return taken(page, Kind.SAME_BIN, kg);
-    }
-    return taken(
-        ledger.put().flush(page.record()).flatMap(ledger::page).orElse(page), Kind.FLUSH, kg);
+  private Recall.Taken flushed(Page page, Drawn drawn) {
+    Page into = ledger.put().flush(page.record()).flatMap(ledger::page).orElse(page);
+    return taken(into, Kind.FLUSH, Kilograms.of(drawn.kg()));
   }
 
   private static Recall.Taken taken(Page page, Kind kind, Kilograms kg) {

@@ -19,21 +19,24 @@ final class FullBags {
 
   private final BatchRecord record;
   private final List<Recall.Taken> taken;
+  private final LocalDate today;
   private final double of;
 
   /**
    * @param taken what batches took out of the bags
+   * @param today on which it is asked
    */
-  FullBags(BatchRecord record, List<Recall.Taken> taken) {
+  FullBags(BatchRecord record, List<Recall.Taken> taken, LocalDate today) {
     this.record = record;
     this.taken = taken;
+    this.today = today;
     this.of = record.bags().map(Bags::of).orElse(0.0);
   }
 
   /** Zero where nobody knows: where bags were not counted, or a batch took of them by weight. */
   int left() {
     Optional<Handed> counted =
-        record.since().counted().stream()
+        after(record.day().minusDays(1), record.since().counted().stream()).stream()
             .reduce((one, two) -> two.signed().day().isBefore(one.signed().day()) ? one : two);
     LocalDate from = counted.map(it -> it.signed().day()).orElse(LocalDate.MIN);
     boolean told = counted.map(it -> it.bags().isPresent()).orElse(true);
@@ -51,7 +54,7 @@ final class FullBags {
   /** Loose feed that comes back is no bag, and is not packed into one. */
   private int left(LocalDate from, int full, double rest) {
     int bags = full;
-    double loose = rest - (record.day().isAfter(from) ? samples() : 0);
+    double loose = rest - (isAfter(record.day(), from) ? samples() : 0);
     for (Handed one : after(from, Stream.concat(delivered(), record.since().disposed().stream()))) {
       bags -= bags(one);
       loose -= loose(one);
@@ -82,16 +85,21 @@ final class FullBags {
     return one.kg() - bags(one) * of;
   }
 
-  private static boolean isByWeight(Recall.Taken one, LocalDate from) {
+  private boolean isByWeight(Recall.Taken one, LocalDate from) {
     boolean some = one.kg().told() > CLOSE || !one.kg().whole();
     return some && one.kind() != Kind.PART_BAG && isTaken(one, from);
   }
 
-  private static boolean isTaken(Recall.Taken one, LocalDate from) {
-    return !one.planned() && one.day().isAfter(from);
+  private boolean isTaken(Recall.Taken one, LocalDate from) {
+    return !one.planned() && isAfter(one.day(), from);
   }
 
-  private static List<Handed> after(LocalDate day, Stream<Handed> all) {
-    return all.filter(one -> one.signed().day().isAfter(day)).toList();
+  private List<Handed> after(LocalDate day, Stream<Handed> all) {
+    return all.filter(one -> isAfter(one.signed().day(), day)).toList();
+  }
+
+  /** Whether it was after a day, and is not still to come. */
+  private boolean isAfter(LocalDate one, LocalDate day) {
+    return one.isAfter(day) && !one.isAfter(today);
   }
 }

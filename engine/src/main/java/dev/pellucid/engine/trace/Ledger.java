@@ -83,7 +83,7 @@ final class Ledger implements Pages.Names {
       recorded.merge(batch.code(), batch.day(), (one, two) -> one.isBefore(two) ? one : two);
     }
     this.put = new PutInto(tables.batches().values());
-    this.books = new DrawnFrom(tables.batches().values(), tables.lots().values(), bins);
+    this.books = new DrawnFrom(tables.batches().values(), tables.lots().values(), bins, this::kind);
     for (BatchRecord record : inOrder()) {
       Optional<BatchTarget> order = record.isMade() ? Optional.empty() : orders.apply(record);
       add(Pages.of(this, put, record, order));
@@ -191,6 +191,11 @@ final class Ledger implements Pages.Names {
 
   private boolean isInOne(List<String> of, Lot lot, LocalDate day) {
     return of.stream().anyMatch(bin -> bins.mayHold(bin, lot, day));
+  }
+
+  /** Whether what was drawn may be of more than one lot. */
+  boolean isShared(Drawn drawn) {
+    return mayBe(drawn).size() > 1;
   }
 
   /** The keys of all lots that something drawn may be of. */

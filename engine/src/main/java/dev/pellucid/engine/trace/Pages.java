@@ -209,7 +209,7 @@ final class Pages {
     if (right.isEmpty()) {
       return Optional.of(Reason.BIN_EMPTY);
     }
-    return names.books().isEnough(right, day, kg, told && could.size() == 1)
+    return names.books().isEnough(right, day, kg, told)
         ? Optional.empty()
         : Optional.of(Reason.BIN_SHORT);
   }

@@ -160,8 +160,8 @@ public final class Recall {
    * @param returned of a lot, kg that went back to the supplier; of a batch, kg that came back
    * @param corrected kg that the books were made less by; below zero where more
    * @param samples kg put aside
-   * @param unnamed kg, at most, that may be of it besides and that no record books on any lot: from
-   *     a bin in which it lay, or of a line of its kind that does not tell its lot
+   * @param unnamed kg, at most, that may be of it besides, and no record proves it: from a bin in
+   *     which it lay, its lot named or not, or of a line of its kind that does not tell its lot
    * @param store what is left; absent where neither a count nor the books tell
    * @param gap kg that are missing, on the day of the last count; below zero where there is more
    *     than there can be. Where nobody counted, absent unless more left than there ever was
@@ -335,7 +335,9 @@ public final class Recall {
     /** A batch with such a line, its lot not told, but of a day before there was any. */
     MADE_BEFORE,
     /** It was decided for a day that is still to come, and does not count yet. */
-    DECIDED_AHEAD
+    DECIDED_AHEAD,
+    /** It is to leave, to come back or to be counted on a day that is still to come. */
+    MOVED_AHEAD
   }
 
   /**

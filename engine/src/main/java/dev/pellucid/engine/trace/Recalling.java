@@ -74,7 +74,7 @@ final class Recalling {
   }
 
   private List<Affected> batches() {
-    AffectedBatch affected = new AffectedBatch(books, found, things);
+    AffectedBatch affected = new AffectedBatch(books, found, things, day);
     Stream<Page> itself = ledger.page(found.key()).stream();
     Stream<Page> others =
         Stream.of(sure(), ledger.pages().stream().filter(found::may), onLine())
@@ -195,15 +195,27 @@ final class Recalling {
         not,
         Limit.PARTY_NOT_TOLD,
         "",
-        concerned().filter(Recalling::hasNoParty).map(Page::number).toList());
+        concerned().filter(this::hasNoParty).map(Page::number).toList());
     add(
         not,
         Limit.PLANT_NOT_KNOWN,
         "",
         concerned().filter(order::isPlantUnknown).map(Page::number).toList());
     add(not, Limit.MADE_BEFORE, "", earlier);
-    ledger.lot(found.key()).ifPresent(lot -> ahead(not, lot.number(), things.ahead(lot)));
-    concerned().forEach(page -> ahead(not, page.number(), things.ahead(page)));
+    Ahead ahead = new Ahead(day);
+    ledger
+        .lot(found.key())
+        .ifPresent(
+            lot -> {
+              ahead(not, Limit.DECIDED_AHEAD, lot.number(), things.ahead(lot));
+              ahead(not, Limit.MOVED_AHEAD, lot.number(), ahead.of(lot));
+            });
+    concerned()
+        .forEach(
+            page -> {
+              ahead(not, Limit.DECIDED_AHEAD, page.number(), things.ahead(page));
+              ahead(not, Limit.MOVED_AHEAD, page.number(), ahead.of(page.record()));
+            });
     concerned().forEach(page -> inWords(page, not));
     return not;
   }
@@ -214,14 +226,16 @@ final class Recalling {
     }
   }
 
-  private static void ahead(List<NotFollowed> not, String number, List<String> decided) {
-    if (!decided.isEmpty()) {
-      not.add(new NotFollowed(Limit.DECIDED_AHEAD, List.of(number), String.join(", ", decided)));
+  private static void ahead(List<NotFollowed> not, Limit limit, String number, List<String> words) {
+    if (!words.isEmpty()) {
+      not.add(new NotFollowed(limit, List.of(number), String.join(", ", words)));
     }
   }
 
-  private static boolean hasNoParty(Page page) {
-    return page.record().since().delivered().stream().anyMatch(one -> one.party().isBlank());
+  private boolean hasNoParty(Page page) {
+    return page.record().since().delivered().stream()
+        .filter(one -> !one.signed().day().isAfter(day))
+        .anyMatch(one -> one.party().isBlank());
   }
 
   /** What comes on the line after a batch that has it by the line alone. */

@@ -1,19 +1,23 @@
 package dev.pellucid.engine.trace;
 
+import dev.pellucid.engine.data.Bin;
+import dev.pellucid.engine.records.ByLetters;
 import dev.pellucid.engine.trace.Page.Drawn;
 import dev.pellucid.engine.trace.Page.Open;
+import dev.pellucid.engine.trace.Recall.Kind;
 import dev.pellucid.engine.trace.Trace.Reason;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * What may be of a lot or a batch and names none: what came from a bin in which it lay, and lines
- * of its kind. A flush is told where it was run. A planned batch takes nothing before its day is
- * over.
+ * What may be of a lot or a batch, and no record proves it: what came from a bin in which it lay,
+ * or of a lot that lay there with it, named or not, and lines of its kind. A flush is told where it
+ * was run. A planned batch takes nothing before its day is over.
  */
 final class Unnamed {
   private final Ledger ledger;
@@ -46,12 +50,26 @@ final class Unnamed {
   private void drawn(Account account, String key) {
     for (Page page : ledger.drawn(key)) {
       for (Drawn drawn : page.drawn()) {
-        boolean named = drawn.flush() || !drawn.named().isEmpty();
-        if (isTaken(page) && !named && ledger.mayBe(drawn, key)) {
+        boolean sure = drawn.flush() && !ledger.isShared(drawn);
+        boolean may = drawn.as() != Kind.FLUSH && !sure && ledger.mayBe(drawn, key);
+        if (isTaken(page) && may && !isOpenToo(page, drawn, key)) {
           account.unnamed(page.day(), Kilograms.of(drawn.kg()));
         }
       }
     }
+  }
+
+  /** Whether the same kg are those of a line that may be of any lot of its kind. */
+  private boolean isOpenToo(Page page, Drawn drawn, String key) {
+    List<String> kinds = ledger.kinds(key);
+    return !ledger.since(key).isAfter(page.day())
+        && page.open().stream()
+            .filter(open -> kinds.contains(open.kind()) && open.line().equals(drawn.line()))
+            .filter(open -> open.kg().equals(drawn.kg()) && !open.names().isEmpty())
+            .anyMatch(
+                open ->
+                    ByLetters.number(open.names()).equals(drawn.named())
+                        || drawn.bins().contains(Bin.key(open.names())));
   }
 
   /** All but its own lines. */

@@ -48,7 +48,7 @@ public final class PlantOfCode implements Plants {
     return (isRead(code)
             ? told(code).or(() -> tables.settings().plant())
             : Optional.<String>empty())
-        .filter(tables.plants()::containsKey);
+        .filter(plant -> tables.plants().get(plant) != null);
   }
 
   @Override

@@ -7,6 +7,7 @@ import dev.pellucid.engine.trace.RandomMill.Move;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.NullUnmarked;
 
 /**
@@ -28,7 +29,8 @@ final class PlainBooks {
   record Gone(LocalDate day, Sort sort, double kg, boolean unknown) {}
 
   /** What there was, what moved, and what is known of a day; {@code on} is absent for nothing. */
-  record Books(boolean ofLot, double had, List<Gone> gone, LocalDate on, double counted) {
+  record Books(
+      boolean ofLot, double had, double water, List<Gone> gone, LocalDate on, double counted) {
     boolean isKnown() {
       return on != null;
     }
@@ -48,11 +50,11 @@ final class PlainBooks {
     List<Gone> gone = new ArrayList<>();
     for (Batch batch : mill.batches) {
       for (Line line : batch.lines()) {
-        if (line.lot().equalsIgnoreCase(lot.number()) || plain.isOnly(lot.number(), line, batch)) {
+        if (plain.isOnly(lot.number(), line, batch)) {
           took(batch, number(line.kg()), gone);
         }
       }
-      if (batch.flush().kg() > 0 && batch.flush().lot().equals(lot.number())) {
+      if (batch.flush().kg() > 0 && plain.couldRun(batch).equals(Set.of(lot.number()))) {
         Batch into = plain.batch(batch.flush().to());
         took(into == null ? batch : into, batch.flush().kg(), gone);
       }
@@ -65,7 +67,7 @@ final class PlainBooks {
         default -> gone.add(new Gone(move.day(), Sort.LEFT, move.loose(), false));
       }
     }
-    return books(lot.kg(), gone, lot.moves(), 0, emptied(lot));
+    return books(lot.kg(), 0, gone, lot.moves(), 0, lot.day(), emptied(lot));
   }
 
   private LocalDate emptied(Delivery lot) {
@@ -87,7 +89,7 @@ final class PlainBooks {
       double weighed = 0;
       boolean unknown = false;
       for (Line line : batch.lines()) {
-        if (line.lot().equalsIgnoreCase(of.number()) || plain.isOnly(of.number(), line, batch)) {
+        if (plain.isOnly(of.number(), line, batch)) {
           unknown |= line.kg().isEmpty();
           weighed += line.kg().isEmpty() ? 0 : number(line.kg());
         }
@@ -109,7 +111,8 @@ final class PlainBooks {
       }
     }
     double had = bagged ? of.bags().kg() : of.isMade() ? plain.made(of) : Double.NaN;
-    return books(had, gone, of.moves(), bagged ? of.bags().of() : 1, null);
+    double water = bagged ? 0 : of.water();
+    return books(had, water, gone, of.moves(), bagged ? of.bags().of() : 1, of.day(), null);
   }
 
   private void took(Batch by, double kg, List<Gone> gone) {
@@ -122,7 +125,7 @@ final class PlainBooks {
     }
   }
 
-  /** Of every line that names no lot and may be of it all the same. */
+  /** Of every line that may be of it, and that nothing proves. */
   private void may(String number, List<Gone> gone) {
     String kind = plain.kind(number);
     for (Batch batch : mill.batches) {
@@ -132,7 +135,7 @@ final class PlainBooks {
       boolean there = !batch.day().isBefore(plain.since(number)) && batch != plain.batch(number);
       List<Double> kg = new ArrayList<>();
       for (Line line : batch.lines()) {
-        boolean drawn = line.lot().isEmpty() && plain.could(line, batch).contains(number);
+        boolean drawn = plain.could(line, batch).contains(number);
         boolean open = there && line.kind().equals(kind) && plain.isOpen(line, batch);
         if ((drawn && !plain.isOnly(number, line, batch)) || open) {
           kg.add(number(line.kg()));
@@ -146,10 +149,12 @@ final class PlainBooks {
       if (there && plain.isInUnrecorded(kind, batch)) {
         kg.add(Double.NaN);
       }
-      if (there
-          && batch.flush().kg() > 0
-          && plain.isFlushOpen(batch, batch)
-          && batch.flush().with().equals(kind)) {
+      Set<String> run = plain.couldRun(batch);
+      boolean named = !batch.flush().lot().isEmpty();
+      boolean ofKind =
+          there && plain.isFlushOpen(batch, batch) && batch.flush().with().equals(kind);
+      boolean shared = named && run.size() > 1 && run.contains(number);
+      if (batch.flush().kg() > 0 && (ofKind || shared)) {
         kg.add(batch.flush().kg());
       }
       kg.forEach(
@@ -164,23 +169,33 @@ final class PlainBooks {
     return PlainSearch.number(kg);
   }
 
-  private static Books books(
-      double had, List<Gone> gone, List<Move> moves, double bag, LocalDate emptied) {
+  /** Nothing of a day to come has moved, and a count of a day before there was any is none. */
+  private Books books(
+      double had,
+      double water,
+      List<Gone> all,
+      List<Move> moves,
+      double bag,
+      LocalDate since,
+      LocalDate emptied) {
+    List<Gone> gone = all.stream().filter(one -> !one.day().isAfter(today)).toList();
     LocalDate on = null;
     double counted = 0;
     for (Move move : moves) {
-      if (move.what().equals("counted") && (on == null || !move.day().isBefore(on))) {
+      boolean counts = !move.day().isBefore(since) && !move.day().isAfter(today);
+      boolean last = on == null || !move.day().isBefore(on);
+      if (move.what().equals("counted") && counts && last) {
         on = move.day();
         counted = move.bags() * bag + move.loose();
       }
     }
     boolean empty = emptied != null && (on == null || on.isBefore(emptied));
-    return new Books(bag == 0, had, gone, empty ? emptied : on, empty ? 0 : counted);
+    return new Books(bag == 0, had, water, gone, empty ? emptied : on, empty ? 0 : counted);
   }
 
   /** What is in the store in one case. */
-  static double store(Books books, boolean taken, boolean late) {
-    double kg = books.isKnown() ? books.counted() : books.had();
+  static double store(Books books, boolean taken, boolean late, boolean wet) {
+    double kg = books.isKnown() ? books.counted() : books.had() + (wet ? books.water() : 0);
     for (Gone one : books.gone()) {
       boolean after = !books.isKnown() || one.day().isAfter(books.on());
       boolean same = books.isKnown() && one.day().equals(books.on());
@@ -201,8 +216,8 @@ final class PlainBooks {
    * What is missing in one case: all that there was, less all that surely left, may have left
    * before it was counted, and is in the store.
    */
-  static double gap(Books books, boolean taken, boolean late) {
-    double kg = books.had() - store(books, false, late);
+  static double gap(Books books, boolean taken, boolean late, boolean wet) {
+    double kg = books.had() + (wet ? books.water() : 0) - store(books, false, late, wet);
     double may = 0;
     for (Gone one : books.gone()) {
       boolean before = books.isKnown() && !one.day().isAfter(books.on());

@@ -2,6 +2,7 @@ package dev.pellucid.engine.trace;
 
 import dev.pellucid.engine.trace.RandomMill.Batch;
 import dev.pellucid.engine.trace.RandomMill.Delivery;
+import dev.pellucid.engine.trace.RandomMill.Flush;
 import dev.pellucid.engine.trace.RandomMill.Line;
 import dev.pellucid.engine.trace.RandomMill.Move;
 import java.time.LocalDate;
@@ -37,6 +38,10 @@ final class PlainSearch {
 
   PlainSearch(RandomMill mill) {
     this.mill = mill;
+  }
+
+  LocalDate today() {
+    return mill.today;
   }
 
   // What is known of a number.
@@ -128,32 +133,71 @@ final class PlainSearch {
     }
     Set<String> could = could(line, batch);
     double left = 0;
-    int lots = 0;
-    for (String one : could) {
-      if (lot(one).kind().equals(line.kind())) {
-        lots++;
-        double of = left(lot(one), batch.day());
-        left += could.size() == 1 ? of : Math.max(0, of);
-      }
+    Set<String> right = right(could, line.kind());
+    for (String one : right) {
+      double of = left(lot(one), batch.day());
+      left += right.size() == 1 ? of : Math.max(0, of);
     }
-    if (lots == 0) {
+    if (right.isEmpty()) {
       return false;
     }
+    left -= together(right, batch.day());
     if (line.kg().isEmpty()) {
       return left > 1e-6;
     }
-    // What is of one lot alone is among what left it.
-    return left >= (could.size() == 1 ? 0 : number(line.kg())) - 1e-6;
+    // It is among what left them itself.
+    return left >= -1e-6;
+  }
+
+  private Set<String> right(Set<String> could, String kind) {
+    Set<String> right = new TreeSet<>(could);
+    right.removeIf(one -> lot(one) == null || !lot(one).kind().equals(kind));
+    return right;
+  }
+
+  /** What was drawn of these lots, or of some of them, and of no one of them alone. */
+  private double together(Set<String> lots, LocalDate day) {
+    double kg = 0;
+    for (Batch batch : mill.batches) {
+      for (Line line : batch.lines()) {
+        double of = line.kg().isEmpty() ? 0 : number(line.kg());
+        kg += isOfSome(could(line, batch), line.kind(), lots, batch.day(), day) ? of : 0;
+      }
+      boolean run = isOfSome(couldRun(batch), batch.flush().with(), lots, batch.day(), day);
+      kg += run ? batch.flush().kg() : 0;
+    }
+    return kg;
+  }
+
+  private boolean isOfSome(
+      Set<String> could, String kind, Set<String> lots, LocalDate on, LocalDate day) {
+    Set<String> right = right(could, kind);
+    return could.size() > 1
+        && !right.isEmpty()
+        && lots.containsAll(right)
+        && !on.isAfter(day)
+        && right.stream().allMatch(one -> on.isAfter(countedOn(lot(one), day)));
+  }
+
+  private static LocalDate countedOn(Delivery lot, LocalDate day) {
+    return lot.moves().stream()
+        .filter(move -> move.what().equals("counted"))
+        .map(Move::day)
+        .filter(on -> on.isBefore(day) && !on.isBefore(lot.day()))
+        .max(LocalDate::compareTo)
+        .orElse(LocalDate.MIN);
+  }
+
+  /** All that the flush before a batch may be of; nothing where no lot is named. */
+  Set<String> couldRun(Batch batch) {
+    return batch.flush().lot().isEmpty() ? Set.of() : could(batch.flush().lot(), "", batch.day());
   }
 
   private double left(Delivery lot, LocalDate day) {
     double left = lot.kg();
-    LocalDate from = LocalDate.MIN;
+    LocalDate from = countedOn(lot, day);
     for (Move move : lot.moves()) {
-      if (move.what().equals("counted") && move.day().isBefore(day)) {
-        left = move.loose();
-        from = move.day();
-      }
+      left = move.what().equals("counted") && move.day().equals(from) ? move.loose() : left;
     }
     for (Move move : lot.moves()) {
       boolean counts = move.day().isAfter(from) && !move.day().isAfter(day);
@@ -162,15 +206,20 @@ final class PlainSearch {
     for (Batch batch : mill.batches) {
       if (batch.day().isAfter(from) && !batch.day().isAfter(day)) {
         for (Line line : batch.lines()) {
-          Set<String> could = could(line, batch);
-          boolean alone = line.lot().isEmpty() && could.size() == 1 && could.contains(lot.number());
-          boolean its = line.lot().equalsIgnoreCase(lot.number()) || alone;
+          boolean its = isOf(lot, could(line, batch), line.kind(), line.lot());
           left -= its && !line.kg().isEmpty() ? number(line.kg()) : 0;
         }
-        left -= batch.flush().lot().equals(lot.number()) ? batch.flush().kg() : 0;
+        Flush flush = batch.flush();
+        left -= isOf(lot, couldRun(batch), flush.with(), flush.lot()) ? flush.kg() : 0;
       }
     }
     return left;
+  }
+
+  /** Whether what was drawn is counted of one lot: the only one, or named where none is right. */
+  private boolean isOf(Delivery lot, Set<String> could, String kind, String named) {
+    boolean wrong = right(could, kind).isEmpty() && named.equalsIgnoreCase(lot.number());
+    return could.contains(lot.number()) && (could.size() == 1 || wrong);
   }
 
   /** Lines of a batch that may be of anything of their kind, by their kinds. */

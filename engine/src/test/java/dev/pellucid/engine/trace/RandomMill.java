@@ -67,6 +67,7 @@ final class RandomMill {
       List<Line> lines,
       String after,
       Flush flush,
+      double water,
       double fines,
       String finesTo,
       Bags bags,
@@ -78,6 +79,7 @@ final class RandomMill {
       return closed
           || weighed
           || bags.of() > 0
+          || water > 0
           || fines > 0
           || !samples.isEmpty()
           || !moves.isEmpty();
@@ -220,6 +222,7 @@ final class RandomMill {
         lines,
         oneIn(3) ? earlier(number) : "",
         oneIn(3) ? flush(number) : new Flush(0, "", "", ""),
+        made && oneIn(4) ? kg(20) : 0,
         sieved ? kg(9) : 0,
         sieved ? to() : "",
         bags,
@@ -360,6 +363,9 @@ final class RandomMill {
       text.append(line.lot().isEmpty() ? "" : ", lot: " + line.lot());
       text.append(line.bin().isEmpty() ? "" : ", bin: " + line.bin());
       text.append(line.kg().isEmpty() ? "" : ", weight: " + line.kg() + " kg").append("}\n");
+    }
+    if (batch.water() > 0) {
+      text.append("water: %s kg\n".formatted(batch.water()));
     }
     if (batch.fines() > 0) {
       text.append("fines: {weight: %s kg, to: %s}\n".formatted(batch.fines(), batch.finesTo()));

@@ -55,6 +55,7 @@ class RandomRecallTest {
   private int shut;
   private int bagged;
   private int binned;
+  private int later;
 
   @Test
   void aRecallFindsWhatAPlainSearchFinds() throws IOException {
@@ -77,6 +78,7 @@ class RandomRecallTest {
     String more = rough + " " + shut + " " + bagged + " " + binned;
     assertTrue(rough > MILLS && shut > MILLS && bagged > MILLS && binned > MILLS / 4, more);
     assertTrue(sure > MILLS * 10 && may > MILLS * 10 && onLine > MILLS * 2, seen);
+    assertTrue(later > MILLS, "still to come: " + later);
     assertTrue(nothing > MILLS / 5, seen + " " + nothing);
     assertTrue(told > MILLS * 8 && gaps > MILLS && calls > MILLS * 10, seen);
   }
@@ -157,7 +159,7 @@ class RandomRecallTest {
       assertTrue(one.certain() || !one.why().isEmpty(), seed);
       Batch batch = plain.batch(number);
       balance(books.of(batch), one.balance(), seed + " " + number);
-      one.balance().store().ifPresent(store -> bags(batch, store, seed + " " + number));
+      one.balance().store().ifPresent(store -> bags(plain, batch, store, seed + " " + number));
       if (!number.equals(subject)) {
         assertTrue(
             !one.most().whole() || one.most().told() >= one.kg().told() - GRAM,
@@ -170,8 +172,30 @@ class RandomRecallTest {
             .collect(Collectors.toSet())
             .containsAll(without(all, subject)),
         seed);
+    ahead(plain, all, answer, seed);
     calls(plain, answer, seed);
     stop(plain, answer, seed);
+  }
+
+  /** All that is still to leave, come back or be counted is told. */
+  private void ahead(PlainSearch plain, Set<String> all, Answer answer, String seed) {
+    Set<String> wanted = new TreeSet<>();
+    Set<String> asked = new TreeSet<>(all);
+    asked.add(answer.thing().number());
+    for (String number : asked) {
+      Delivery lot = plain.lot(number);
+      List<Move> moves = lot == null ? plain.batch(number).moves() : lot.moves();
+      boolean later = moves.stream().anyMatch(move -> move.day().isAfter(plain.today()));
+      wanted.addAll(later ? Set.of(number) : Set.of());
+    }
+    assertEquals(
+        wanted,
+        numbers(
+            answer.notFollowed().stream()
+                .filter(one -> one.limit() == Recall.Limit.MOVED_AHEAD)
+                .flatMap(one -> one.numbers().stream())),
+        seed);
+    later += wanted.size();
   }
 
   private static Set<String> without(Set<String> all, String one) {
@@ -190,7 +214,8 @@ class RandomRecallTest {
       for (Move move : batch.moves()) {
         double kg = move.bags() * batch.bags().of() + move.loose();
         String party = move.party().toLowerCase(Locale.ROOT);
-        if (move.what().equals("delivered") || move.what().equals("returned")) {
+        boolean sent = move.what().equals("delivered") || move.what().equals("returned");
+        if (sent && !move.day().isAfter(plain.today())) {
           with.merge(party, move.what().equals("delivered") ? kg : -kg, Double::sum);
         }
       }
@@ -218,17 +243,17 @@ class RandomRecallTest {
     }
     assertEquals(books.had(), balance.had().orElseThrow(), GRAM, seed);
     Store store = balance.store().orElseThrow();
-    double most = PlainBooks.store(books, false, true);
+    double most = PlainBooks.store(books, false, true, true);
     assertEquals(most, store.amount().kg(), GRAM, seed);
-    assertEquals(PlainBooks.store(books, true, false), store.least(), GRAM, seed);
+    assertEquals(PlainBooks.store(books, true, false, false), store.least(), GRAM, seed);
     assertEquals(books.isKnown(), !store.isByBooks(), seed);
-    double more = PlainBooks.gap(books, false, false);
+    double more = PlainBooks.gap(books, false, false, true);
     boolean gap = books.isKnown() ? PlainBooks.isTold(books) || more < -GRAM : more < -GRAM;
     assertEquals(gap, balance.gap().isPresent(), seed);
     if (gap) {
       Between told = balance.gap().orElseThrow();
       assertEquals(more, told.most(), GRAM, seed);
-      assertEquals(PlainBooks.gap(books, true, true), told.least(), GRAM, seed);
+      assertEquals(PlainBooks.gap(books, true, true, false), told.least(), GRAM, seed);
       assertEquals(more / books.had(), balance.gapShare().orElseThrow().most(), GRAM, seed);
       gaps++;
       rough += told.isExact() ? 0 : 1;
@@ -253,21 +278,24 @@ class RandomRecallTest {
   }
 
   /** No more full bags than can be, with all loose feed that left taken out of open ones. */
-  private void bags(Batch batch, Store store, String seed) {
+  private void bags(PlainSearch plain, Batch batch, Store store, String seed) {
     int bags = store.amount().bags();
     if (bags == 0) {
       return;
     }
+    List<Move> moves =
+        batch.moves().stream().filter(one -> !one.day().isAfter(plain.today())).toList();
     Optional<Move> counted =
-        batch.moves().stream()
-            .filter(one -> one.what().equals("counted"))
+        moves.stream()
+            .filter(one -> one.what().equals("counted") && !one.day().isBefore(batch.day()))
             .reduce((one, other) -> other.day().isBefore(one.day()) ? one : other);
     LocalDate from = counted.map(Move::day).orElse(LocalDate.MIN);
     int full = counted.map(Move::bags).orElse(batch.bags().full());
     double loose = counted.map(Move::loose).orElse(batch.bags().rest());
     double samples = batch.samples().stream().mapToDouble(kg -> kg).sum();
-    loose -= batch.day().isAfter(from) ? samples : 0;
-    for (Move move : batch.moves()) {
+    boolean put = batch.day().isAfter(from) && !batch.day().isAfter(plain.today());
+    loose -= put ? samples : 0;
+    for (Move move : moves) {
       if (move.day().isAfter(from) && !move.what().equals("counted")) {
         boolean back = move.what().equals("returned");
         full += back ? move.bags() : -move.bags();
@@ -289,7 +317,11 @@ class RandomRecallTest {
     }
     for (Affected one : answer.batches()) {
       Batch batch = plain.batch(one.batch().number());
-      boolean counted = batch.moves().stream().anyMatch(move -> move.what().equals("counted"));
+      boolean counted =
+          batch.moves().stream()
+              .filter(move -> move.what().equals("counted"))
+              .anyMatch(
+                  move -> !move.day().isBefore(batch.day()) && !move.day().isAfter(plain.today()));
       if ((batch.isMade() || batch.closed()) && isLeft(one.balance())) {
         (batch.closed() && !counted ? closed : hold).add(batch.number());
       }
