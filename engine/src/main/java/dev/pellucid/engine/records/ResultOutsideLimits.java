@@ -152,7 +152,7 @@ final class ResultOutsideLimits {
       finding = finding.noting(first.moisture().get().words());
     }
     for (FoundFigure other : beyond) {
-      if (other != first) {
+      if (!other.equals(first)) {
         Limit its = other.limit();
         finding =
             finding.noting(
