@@ -96,7 +96,7 @@ class RebalanceTest {
   @Test
   void whatIsWrittenKeepsAllElseOfTheRecord() throws IOException {
     folder.with(LOTS, SOY, POOR);
-    planned("\ndeviations:\n  - \"Rain on the way # to the store\"\n");
+    planned("\nflushed: {quantity: 5 kg, with: maize, to: \"the pigs # of the farm\"}\n");
     Path file = copy.resolve(RECORD);
     String windows = "\uFEFF" + Files.readString(file).replace("\n", "\r\n");
     Files.writeString(file, windows);

@@ -147,9 +147,7 @@ final class TraceWords {
       case FLUSHED ->
           line
               + ": the line was flushed with it, "
-              + (names.isEmpty()
-                  ? "its lot is not given"
-                  : "of lot " + names + ", which cannot be");
+              + (names.isEmpty() ? "its lot is not given" : "told as " + names);
       case NO_SUCH_LOT -> line + ": lot " + names + ", which no file of lots/ gives";
       case LOT_OF_ANOTHER -> line + ": lot " + names + ", which is of something else";
       case NOT_THERE -> line + ": lot " + names + ", which was not there on that day";

@@ -167,15 +167,20 @@ final class LineOrder {
 
   /**
    * The batch that is told to have come before, where it can be so: another one, of the same plant
-   * and not of a later day, and both were made. What is only planned may come otherwise.
+   * and not of a later day, and both were made or are to be made. A plan that names one which was
+   * made may be older than what was made since.
    */
   private Optional<String> canBe(Page page) {
     return before(page)
-        .filter(key -> !page.record().isPlanned())
         .flatMap(key -> Optional.ofNullable(pages.get(key)))
         .filter(one -> !one.key().equals(page.key()) && !one.day().isAfter(page.day()))
-        .filter(one -> !one.record().isPlanned() && plant(one).equals(plant(page)))
+        .filter(one -> plant(one).equals(plant(page)))
+        .filter(one -> page.record().isPlanned() ? isToBeMade(one) : !one.record().isPlanned())
         .map(Page::key);
+  }
+
+  private boolean isToBeMade(Page page) {
+    return page.record().isPlanned() && !page.day().isBefore(today);
   }
 
   private boolean isInCircle(String key) {

@@ -93,6 +93,7 @@ public final class LineToClean {
           order.mayBeBefore(last).stream()
               .flatMap(turn -> turn.first().stream())
               .filter(page -> order.isPossible(last, page) && isAlike(last, page))
+              .filter(page -> !LineOrder.before(page).equals(Optional.of(last.key())))
               .forEach(page -> add(page, new Before(last.record(), stop, false)));
         });
   }

@@ -392,8 +392,8 @@ final class PlainSearch {
       boolean can =
           before != null
               && before != batch
-              && batch.isMade()
-              && before.isMade()
+              && batch.isMade() == before.isMade()
+              && (batch.isMade() || !before.day().isBefore(mill.today))
               && !before.day().isAfter(batch.day())
               && plant(before).equals(plant(batch));
       if (can) {

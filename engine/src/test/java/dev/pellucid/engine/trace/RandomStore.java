@@ -151,7 +151,10 @@ final class RandomStore {
   }
 
   Sheet record(String number) {
-    return records.stream().filter(one -> one.number().equals(number)).findFirst().orElseThrow();
+    return records.stream()
+        .filter(one -> one.number().equalsIgnoreCase(number))
+        .findFirst()
+        .orElseThrow();
   }
 
   boolean isBatch(String number) {
@@ -208,21 +211,59 @@ final class RandomStore {
   private boolean couldTake(Sheet record, String number) {
     return !record.number().equals(number)
         && !record.day().isBefore(dayOf(number))
-        && openKinds(record).contains(kindOf(number));
+        && (openKinds(record).contains(kindOf(number))
+            || unrecorded(record).contains(kindOf(number)));
+  }
+
+  /** What premixes are made of of which the batch is not told; rework where none is recorded. */
+  private Set<String> unrecorded(Sheet record) {
+    Set<String> of = new TreeSet<>();
+    List<String> open = new ArrayList<>();
+    for (String line : lines(record)) {
+      if (record.entries().stream().noneMatch(entry -> entry.line().equals(line))) {
+        open.add(line);
+      }
+    }
+    record.entries().stream()
+        .filter(entry -> isOpen(entry, record))
+        .forEach(entry -> open.add(entry.line()));
+    for (String line : open) {
+      String kind = new Entry(line, "", "").kind();
+      boolean recorded =
+          records.stream()
+              .anyMatch(one -> one.code().equals(kind) && !one.day().isAfter(record.day()));
+      if (!line.startsWith("rework ") || !recorded) {
+        madeOf(kind, of);
+      }
+    }
+    return of;
+  }
+
+  private void madeOf(String code, Set<String> of) {
+    for (String line : recipes.getOrDefault(code, List.of())) {
+      String kind = new Entry(line, "", "").kind();
+      if (of.add(kind)) {
+        madeOf(kind, of);
+      }
+    }
+  }
+
+  private boolean isOpen(Entry entry, Sheet record) {
+    return entry.lot().isEmpty()
+        || entry.lot().equalsIgnoreCase(record.number())
+        || !kindOf(entry.lot()).equals(entry.kind())
+        || dayOf(entry.lot()).isAfter(record.day());
   }
 
   Set<String> openKinds(Sheet record) {
     Set<String> open = new TreeSet<>();
     for (String line : lines(record)) {
-      String kind = new Entry(line, "", "").kind();
-      if (record.entries().stream().noneMatch(entry -> entry.kind().equals(kind))) {
-        open.add(kind);
+      if (record.entries().stream().noneMatch(entry -> entry.line().equals(line))) {
+        open.add(new Entry(line, "", "").kind());
       }
     }
     for (Entry entry : record.entries()) {
-      if (entry.lot().isEmpty()
-          || entry.lot().equalsIgnoreCase(record.number())
-          || !kindOf(entry.lot()).equals(entry.kind())) {
+      if (isOpen(entry, record)) {
         open.add(entry.kind());
       }
     }
@@ -244,7 +285,7 @@ final class RandomStore {
 
   private LocalDate dayOf(String number) {
     for (LotOf lot : lots) {
-      if (lot.number().equals(number)) {
+      if (lot.number().equalsIgnoreCase(number)) {
         return lot.day();
       }
     }

@@ -69,7 +69,8 @@ class TraceUnsearchedTest {
         List.of(
             "r/"
                 + TG.replace("batches/", "records/")
-                + " is in no place where data is read, and may be a record"),
+                + " looks like a batch record and lies in no place where records are read: move it to"
+                + " batches/"),
         unsearched());
   }
 
