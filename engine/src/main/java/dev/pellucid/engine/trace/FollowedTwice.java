@@ -19,8 +19,7 @@ import java.util.function.Consumer;
  * other.
  */
 public final class FollowedTwice {
-  /** What a record says cannot have been so. */
-  private static final Code CODE = new Code("data-record");
+  public static final Code CODE = new Code("followed-twice");
 
   private final FeedTables tables;
   private final Plants mill;

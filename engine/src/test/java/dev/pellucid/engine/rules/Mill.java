@@ -4,6 +4,7 @@ import dev.pellucid.engine.OwnFolder;
 import dev.pellucid.engine.figures.FiguresFindings;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.rules.RecipePage.Block;
+import dev.pellucid.engine.trace.FollowedTwice;
 import dev.pellucid.engine.trace.LineToClean;
 import dev.pellucid.finding.Code;
 import dev.pellucid.finding.Finding;
@@ -40,7 +41,8 @@ final class Mill {
   static Mill of(Path root, String code) throws IOException {
     Mill mill = new Mill(root);
     Code asked = new Code(code);
-    if (BatchRecordCheck.codes().contains(asked) || LineToClean.CODE.equals(asked)) {
+    boolean ofTrace = List.of(LineToClean.CODE, FollowedTwice.CODE).contains(asked);
+    if (ofTrace || BatchRecordCheck.codes().contains(asked)) {
       mill.copy(RESOURCES.resolve("mill-records"), "");
     }
     if (FiguresFindings.codes().contains(new Code(code))) {

@@ -11,6 +11,7 @@ import dev.pellucid.engine.folder.FolderFindings;
 import dev.pellucid.engine.goal.RunCodes;
 import dev.pellucid.engine.records.BatchRecordCheck;
 import dev.pellucid.engine.resolve.ResolveCodes;
+import dev.pellucid.engine.trace.FollowedTwice;
 import dev.pellucid.engine.trace.LineToClean;
 import dev.pellucid.engine.workspace.WholeFolder;
 import dev.pellucid.engine.yaml.YamlFindings;
@@ -65,7 +66,7 @@ class RecipePagesTest {
                 Rules.codes(),
                 FiguresFindings.codes(),
                 BatchRecordCheck.codes(),
-                List.of(LineToClean.CODE),
+                List.of(LineToClean.CODE, FollowedTwice.CODE),
                 WholeFolder.codes())
             .flatMap(Collection::stream)
             .map(Code::text)

@@ -241,19 +241,19 @@ class PutIntoPlannedTest {
   @Test
   void onlyOneBatchComesNextOnALine() throws IOException {
     record("TG-46-2026-12-02-1", "size: 1000 kg\nafter: " + CF + "\n");
-    Finding found = only("data-record");
+    Finding found = only("followed-twice");
     assertEquals(Severity.WARNING, found.severity());
     assertEquals(
         CF + " is followed by two batches on its line, " + TG + " and TG-46-2026-12-02-1",
         found.headline());
     assertEquals("batches/TG-46-2026-12-02-1.yaml:2:8", found.span().place());
     folder.with("batches/TG-46-2026-12-02-1.yaml", CF, TG);
-    assertEquals(List.of(), of("data-record"), folder.text());
+    assertEquals(List.of(), of("followed-twice"), folder.text());
   }
 
   @Test
   void atTwoPlantsBothCanBeRight() throws IOException {
     record(CG, "size: 60 kg\nafter: " + CF + "\n");
-    assertEquals(List.of(), of("data-record"), folder.text());
+    assertEquals(List.of(), of("followed-twice"), folder.text());
   }
 }
